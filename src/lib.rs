@@ -1,7 +1,7 @@
 //! Plans a portable generator for a camp: what each receptacle can carry, what may run
 //! together, what is dangerous, and the labels and the card that say so.
 //!
-//! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`]. It prints nothing and
+//! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`], by [`judge`]. It prints nothing and
 //! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the
 //! shell round it. DEVELOPERS.md has the map.
 //!
@@ -10,7 +10,7 @@
 //! ```
 //! use tallywatt::report::Signal;
 //! use tallywatt::words::Words;
-//! use tallywatt::{plan, report};
+//! use tallywatt::{judge, plan};
 //!
 //! let text = r#"
 //! format = 1
@@ -31,7 +31,7 @@
 //! running = "1500 W"
 //! "#;
 //! let plan = plan::read(text)?;
-//! let report = report::build(&plan);
+//! let report = judge::build(&plan);
 //! let words = Words::english();
 //! for trouble in &report.figures.troubles {
 //!     if let Some(told) = words.trouble(&report, trouble) {
@@ -44,6 +44,8 @@
 //! ```
 
 pub mod interview;
+pub mod judge;
+pub mod loads;
 pub mod mend;
 pub mod plan;
 pub mod print;

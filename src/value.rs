@@ -1,10 +1,13 @@
-//! Values as plain data, and the unknowns that one of them was taken for: what every stage from the
-//! supply to the report may say, and none of them words.
+//! Values as plain data, the unknowns that one of them was taken for, and findings, which are made of values:
+//! what every stage from the supply to the report may say, and none of them words.
+
+use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
 use crate::plan::{Id, Span};
 use crate::quantity::Amount;
+use crate::tables::source::Source;
 
 /// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -79,4 +82,68 @@ impl Assumption {
         let rest = of.and_then(|of| of.strip_suffix(id.as_str()));
         self.why == "leg" && rest.is_some_and(|rest| rest.ends_with('.'))
     }
+}
+
+/// How bad a finding is, by the published signal words. Worst first, so that sorting puts the
+/// worst on top.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Signal {
+    /// If not avoided, will result in death or serious injury.
+    Danger,
+    /// Could result in death or serious injury.
+    Warning,
+    /// Could result in minor or moderate injury.
+    Caution,
+    /// Not about injury.
+    Notice,
+}
+
+impl Signal {
+    /// Its name in messages and templates, as in the JSON.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Danger => "danger",
+            Self::Warning => "warning",
+            Self::Caution => "caution",
+            Self::Notice => "notice",
+        }
+    }
+}
+
+/// Named values, in the order of their names.
+pub type Values = BTreeMap<&'static str, Value>;
+
+/// What to do about a finding. The words are the message `CODE-fix-KEY` of the language files.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Fix {
+    /// Which remedy.
+    pub key: &'static str,
+    /// Its numbers.
+    pub values: Values,
+}
+
+/// One thing a rule found.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Finding {
+    /// The rule's code, as `AIR001`.
+    pub code: &'static str,
+    /// The rule's name: the hazard.
+    pub name: &'static str,
+    /// The rule's area.
+    pub area: &'static str,
+    /// How bad.
+    pub signal: Signal,
+    /// The parts and loads it is about, the one to look at first.
+    pub about: Vec<Id>,
+    /// The numbers that show why.
+    pub values: Values,
+    /// What to do.
+    pub fix: Fix,
+    /// By what authority.
+    pub sources: Vec<Source>,
+    /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
+    /// gravity. Only of dangers and warnings, and only where that was asked for ([`crate::judge::build`]).
+    pub rests_on: Vec<Assumption>,
 }

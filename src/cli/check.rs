@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use tallywatt::report::{self, Report, Signal};
+use tallywatt::judge;
+use tallywatt::report::{Report, Signal};
 use tallywatt::words::{Words, wrapping};
 
 use super::args::{Check, Format};
@@ -16,7 +17,7 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     for path in &arguments.plans {
         let plan = prints::load(path, &reader.words)?;
         let words = &*reader.of_plan(&plan);
-        let report = report::build(&plan);
+        let report = judge::build(&plan);
         match arguments.format {
             Format::Json => output.push_str(&json(&report, arguments.plans.len() == 1, words)?),
             Format::Text => {

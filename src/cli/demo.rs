@@ -3,9 +3,9 @@
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
+use tallywatt::judge;
 use tallywatt::plan::demo::{MENDED, WEEKEND, named};
 use tallywatt::plan::{self, store};
-use tallywatt::report;
 use tallywatt::words::wrapping;
 
 use super::args::Demo;
@@ -30,7 +30,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let text = &*named(text, &|id| words.text(&format!("demo-name-{id}")));
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
-    let report = report::build(&plan);
+    let report = judge::build(&plan);
     let mut files = prints::render(&plan, reader, &prints::defaults())?.0.files;
     let json = report
         .to_json()

@@ -1,8 +1,9 @@
 //! `may`: whether some loads may be switched on now.
 
+use tallywatt::judge;
+use tallywatt::judge::ask::{self, NoSuchLoad};
 use tallywatt::plan::Id;
-use tallywatt::report::{self, Report};
-use tallywatt::sharing::ask::{self, NoSuchLoad};
+use tallywatt::report::Report;
 use tallywatt::words::Words;
 
 use super::args::{Format, May};
@@ -13,7 +14,7 @@ use super::{Done, prints, width};
 pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
     let plan = prints::load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
-    let report = report::build(&plan);
+    let report = judge::build(&plan);
     let wanted = named(&arguments.loads, &report, words)?;
     let running = named(&arguments.r#while, &report, words)?;
     let answer = ask::ask(&plan, &report, &wanted, &running);

@@ -6,6 +6,7 @@ use super::draft::{Draft, Said};
 use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
 use super::steps::{FUEL, GEAR, GENERATOR, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step};
+use crate::loads::least_current;
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::row::Part;
 use crate::plan::{
@@ -13,7 +14,6 @@ use crate::plan::{
     Region, Site,
 };
 use crate::quantity::{Current, Power, Ratio};
-use crate::report::loads::least_current;
 use crate::tables::appliances;
 use crate::tables::shape::{Configuration, Plug};
 

@@ -6,9 +6,10 @@ use std::fmt::Write as _;
 
 use super::build;
 use super::draft::Draft;
+use crate::judge;
 use crate::plan::{Answer, Ground, Id, Plan, Stands};
 use crate::quantity::Length;
-use crate::report::{self, Finding, Report, Signal};
+use crate::report::{Finding, Report, Signal};
 use crate::words::{Show, Words};
 
 /// Far enough for exhaust, until the distance has been asked.
@@ -18,7 +19,7 @@ const NOT_ASKED_YET: Length = Length::from_millimetres(1_000_000);
 /// for harmless here, and only here: a danger that hangs on a question to come is told when that
 /// is answered. `unfinished` are the ids of parts whose questions are not all answered.
 ///
-/// `judge` makes the report: [`report::judge`] is enough to see what has changed; [`report::build`] tells what
+/// `judge` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
 /// a danger rests on as well, and takes longer.
 pub(super) fn dangers(
     draft: &Draft,
@@ -186,7 +187,7 @@ pub(super) fn assumed(
 /// What is plugged into what so far, each place with what it can carry, and what would stand
 /// there. One line each, so that it can be read aloud too.
 pub(super) fn picture(words: &Words, plan: &Plan) -> String {
-    let report = report::judge(plan);
+    let report = judge::judge(plan);
     let mut out = words.with(
         "picture-set",
         [("name", plan.generator.name.as_str().into())],
@@ -265,7 +266,7 @@ mod tests {
 
     fn codes(draft: &Draft, unfinished: &[&str]) -> Vec<&'static str> {
         let unfinished = unfinished.iter().map(|id| (*id).to_owned()).collect();
-        dangers(draft, &unfinished, report::judge)
+        dangers(draft, &unfinished, judge::judge)
             .iter()
             .map(|found| found.code)
             .collect()
@@ -313,24 +314,24 @@ mod tests {
         let none = BTreeSet::new();
         let mut told = Told::default();
         assert!(matches!(
-            told.update(dangers(&with, &none, report::judge), false)[..],
+            told.update(dangers(&with, &none, judge::judge), false)[..],
             [News::New(_)]
         ));
-        assert_eq!(told.update(dangers(&with, &none, report::judge), false), []);
+        assert_eq!(told.update(dangers(&with, &none, judge::judge), false), []);
         assert!(matches!(
-            told.update(dangers(&without, &none, report::judge), false)[..],
+            told.update(dangers(&without, &none, judge::judge), false)[..],
             [News::Gone(_)]
         ));
         // While there are questions, it may come back: it is neither gone nor told as new again.
-        told.update(dangers(&with, &none, report::judge), true);
+        told.update(dangers(&with, &none, judge::judge), true);
         assert_eq!(
-            told.update(dangers(&without, &none, report::judge), true),
+            told.update(dangers(&without, &none, judge::judge), true),
             []
         );
-        assert_eq!(told.update(dangers(&with, &none, report::judge), true), []);
-        told.update(dangers(&without, &none, report::judge), true);
+        assert_eq!(told.update(dangers(&with, &none, judge::judge), true), []);
+        told.update(dangers(&without, &none, judge::judge), true);
         assert!(matches!(
-            told.update(dangers(&without, &none, report::judge), false)[..],
+            told.update(dangers(&without, &none, judge::judge), false)[..],
             [News::Gone(_)]
         ));
     }

@@ -19,8 +19,9 @@ pub mod terminal;
 mod tests;
 mod view;
 
+use crate::judge;
+use crate::loads;
 use crate::plan::{Plan, Refusal};
-use crate::report::{self, loads};
 use crate::words::Words;
 
 pub use build::plan as plan_of;
@@ -134,7 +135,7 @@ pub fn run(
         let welcome = words.with("interview-welcome", [("count", count.into())]);
         prompter.tell(&welcome).map_err(InterviewError::Terminal)?;
     }
-    let mut told = live::Told::already(machine.dangers(report::judge));
+    let mut told = live::Told::already(machine.dangers(judge::judge));
     let mut explained = None;
     loop {
         let question = machine.question();
@@ -177,9 +178,9 @@ pub fn run(
                     tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    let mut news = told.update(machine.dangers(report::judge), machine.open());
+                    let mut news = told.update(machine.dangers(judge::judge), machine.open());
                     if !news.is_empty() {
-                        live::Told::in_full(&mut news, &machine.dangers(report::build));
+                        live::Told::in_full(&mut news, &machine.dangers(judge::build));
                     }
                     let loads = if news.is_empty() {
                         Vec::new()

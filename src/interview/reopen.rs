@@ -298,8 +298,9 @@ fn jacket(cord: &Cord) -> Said {
 mod tests {
     use super::*;
     use crate::interview::{Input, Machine, merge, plan_of};
+    use crate::judge;
     use crate::plan::{self, Answer, arbitrary, demo, read};
-    use crate::report::{self, Signal};
+    use crate::report::Signal;
     use crate::tables::shape::Circuit;
     use crate::verdict::BONDING_PLUG;
     use proptest::prelude::*;
@@ -476,7 +477,7 @@ mod tests {
                 }
                 prop_assert_eq!(different, BTreeSet::new());
                 let findings = |plan: &Plan| -> Vec<(&str, Signal, Vec<Id>)> {
-                    let found = report::judge(plan).findings.into_iter();
+                    let found = judge::judge(plan).findings.into_iter();
                     found.map(|it| (it.code, it.signal, it.about)).collect()
                 };
                 prop_assert_eq!(findings(&plan), findings(&back));

@@ -5,7 +5,7 @@ use super::form::Form;
 use super::live;
 use super::machine::{Input, Kind, Machine, Question};
 use super::steps::{Group, Label, Suggestion};
-use crate::report::{LoadFacts, loads};
+use crate::loads::{self, LoadFacts};
 use crate::words::Words;
 
 /// A question in words.

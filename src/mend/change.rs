@@ -423,7 +423,7 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
     };
     let running = power_of(after);
     // What it takes to start is less as well, and a motor of fewer watts need not take less.
-    let units = crate::report::loads::units(after).0;
+    let units = crate::loads::units(after).0;
     let mut units = units
         .iter()
         .filter(|unit| after.loads[unit.load].id == *load);

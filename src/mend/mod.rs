@@ -15,7 +15,7 @@
 //! that order, and what was promised is the check of the plan that they lead to.
 //!
 //! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
-//! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
+//! (`judge::trial`); what comes of it by the whole check ([`crate::judge::judge`]) on the plan after
 //! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
 //! worse than what it found: no more warnings, but those that a thing brings which had no place before and
 //! has one now; and no finding on air that was not there, or was milder. Nor may it bring to the set what is
@@ -38,8 +38,9 @@ use std::collections::BTreeSet;
 
 use search::Search;
 
+use crate::judge;
 use crate::plan::{Id, Plan};
-use crate::report::{self, Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
+use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 
 /// How many changed plans are tried at most: for well under a second to 20 loads, and not much longer with more,
 /// each trial of which takes longer.
@@ -180,7 +181,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     // Nor does anything stay plugged in that label and card forbid.
     search.pull_out_refused(&mut done);
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
-    let report = report::in_full(&done.state.plan, done.state.report);
+    let report = judge::in_full(&done.state.plan, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;
     let troubles = report.figures.troubles.iter();
     let left = troubles
@@ -210,7 +211,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
 #[must_use]
 pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
     let (mended, judged) = mend_within(plan, warnings, plans(plan));
-    let mut report = report::in_full(plan, judged);
+    let mut report = judge::in_full(plan, judged);
     mended.tell(plan, &mut report);
     (report, mended)
 }

@@ -9,8 +9,9 @@ use super::list::{self, List, Problem};
 use super::places::{Sockets, at_the_set, campers_on_no_cord, ends_of};
 use super::steps::{self, Step};
 use super::tally;
+use crate::judge;
 use crate::plan::{Id, Plan};
-use crate::report::{self, Finding, LoadFacts, Report, Signal, Tally, Trouble};
+use crate::report::{Finding, LoadFacts, Report, Signal, Tally, Trouble};
 
 /// A plan with some changes, checked.
 pub(super) struct State {
@@ -27,13 +28,13 @@ type Worst = (usize, usize);
 impl State {
     /// By the whole check.
     fn of(plan: Plan) -> Self {
-        let report = report::judge(&plan);
+        let report = judge::judge(&plan);
         Self::judged(plan, report)
     }
 
     /// By as much of it as finds what is of this signal or worse and gives everything its place.
     fn trial(plan: Plan, down_to: Signal) -> Self {
-        let report = report::trial(&plan, down_to);
+        let report = judge::trial(&plan, down_to);
         Self::judged(plan, report)
     }
 

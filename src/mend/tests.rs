@@ -40,14 +40,14 @@ fn the_weekend_is_mended_and_the_whole_check_agrees() {
     let mended = mend(&before, false);
 
     // As many as the check tells of.
-    let told = report::build(&before).count(report::Signal::Danger);
+    let told = judge::build(&before).count(report::Signal::Danger);
     assert!(told > 1);
     assert_eq!(mended.effect.before.dangers, told);
     assert!(mended.effect.after.clear(), "{:?}", mended.effect);
     assert!(mended.effect.proven);
     // The report is that of the plan, checked as if it came from a file.
     let text = crate::plan::write(&mended.plan);
-    let again = report::build(&plan(&text));
+    let again = judge::build(&plan(&text));
     assert_eq!(again, mended.report);
     assert_eq!(tally(&mended.plan, &again), mended.effect.after);
 }
@@ -60,7 +60,7 @@ fn what_stays_and_is_only_a_guess_is_told_as_a_guess() {
     let (report, mended) = advised(&before, false);
     assert!(!mended.effect.left.is_empty());
     let words = crate::words::Words::english();
-    let after = report::build(&mended.plan);
+    let after = judge::build(&mended.plan);
     let told = words.troubles(&after, 400);
     let told: Vec<String> = mended
         .effect
@@ -147,7 +147,7 @@ fn what_makes_heat_is_off_while_people_sleep() {
         let repair = change.repair(&before, &changed);
         let told = serde_json::to_value(&repair.values["to"]).expect("JSON");
         assert_eq!(told, expected);
-        let found = report::build(&changed).findings;
+        let found = judge::build(&changed).findings;
         assert!(found.iter().all(|it| it.code != "HEALTH002"));
     }
 }
@@ -206,7 +206,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
     let before = plan(text);
     let mended = mend(&before, false);
     assert!(mended.effect.after.clear(), "{:?}", keys(&mended));
-    let report = report::build(&before);
+    let report = judge::build(&before);
     let paid = mended.steps.iter().filter(|step| !step.comes_along);
     // As the search has it: where the thing goes is the sharing's to say.
     let paid = paid.map(|step| match &step.change {
@@ -235,7 +235,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
             for at in set {
                 pool[*at].apply(&mut plan);
             }
-            tally(&plan, &report::build(&plan)).clear()
+            tally(&plan, &judge::build(&plan)).clear()
         },
         20_000,
     );
@@ -272,7 +272,7 @@ fn an_adapter_with_the_wrong_volts_is_set_aside() {
         .replacen("rated = \"2800 W\"", "rated = \"5600 W\"", 1)
         .replacen("peak = \"3300 W\"", "peak = \"6600 W\"", 1);
     let before = plan(&text);
-    let found = report::build(&before).findings;
+    let found = judge::build(&before).findings;
     assert!(found.iter().any(|it| it.code == "FIT006"), "{found:#?}");
     let mended = mend(&before, false);
     let trap = ("set-aside", "trap".to_owned());

@@ -317,7 +317,7 @@ fn the_labels_carry_the_numbers_of_the_report() {
 
 fn demo(text: &str) -> (Plan, Report) {
     let plan = crate::plan::read(text).expect("the demo reads");
-    let report = crate::report::build(&plan);
+    let report = crate::judge::build(&plan);
     (plan, report)
 }
 
@@ -328,7 +328,7 @@ fn a_plan_without_names_prints_under_those_that_the_interview_suggests() {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         plan.site.name = blank.to_owned();
         plan.generator.name = blank.to_owned();
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
             let text = text_of(&pdf);
             assert!(text.contains("Camp weekend"), "{name}: {text}");
@@ -536,7 +536,7 @@ fn markup_in_a_name_is_only_text() {
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
     let hostile = "#panic() $x^2$ *b* _i_ @ref <l> \\n `r` {}";
     renamed(&mut plan, hostile);
-    let report = crate::report::build(&plan);
+    let report = crate::judge::build(&plan);
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let card = text_of(&files[1].1);
     assert!(card.contains("#panic()"), "{card}");
@@ -547,7 +547,7 @@ fn names_without_glyphs_are_named_whole() {
     for name in ["湖畔", "Kettle 🔌", "bell\u{7}", "turned\u{202e}about"] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         plan.loads[0].name = name.to_owned();
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         match print(&plan, &report, &Options::default()) {
             Err(PrintError::NoGlyph { text, characters }) => {
                 assert!(text.contains(name), "{text:?}");
@@ -569,7 +569,7 @@ fn names_in_other_scripts_print() {
     ] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         renamed(&mut plan, name);
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         if let Err(error) = print(&plan, &report, &Options::default()) {
             panic!("{name}: {error}");
         }
@@ -584,7 +584,7 @@ fn long_names_fit_or_are_named() {
     for name in [long, unbreakable.as_str()] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         renamed(&mut plan, name);
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         match print(&plan, &report, &Options::default()) {
             Ok(_) => {}
             Err(PrintError::TooLong { misfits, .. }) => {
@@ -765,7 +765,7 @@ fn every_error_has_words() {
 fn names_from_right_to_left_are_set_apart() {
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
     plan.loads[0].name = "קומקום 7".to_owned();
-    let report = crate::report::build(&plan);
+    let report = crate::judge::build(&plan);
     let data = template_data(&plan, &report, &Words::english(), &Options::default());
     let (_, card) = data.expect("data").swap_remove(1);
     assert!(card.contains("\u{2068}קומקום 7\u{2069}"), "{card}");

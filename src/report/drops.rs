@@ -6,8 +6,8 @@
 
 use std::collections::BTreeMap;
 
-use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
+use crate::loads::LoadUnit;
 use crate::plan::Id;
 use crate::quantity::{Current, Percent, Voltage, narrow};
 use crate::supply::drop::{Flow, Microvolts, Running, lost};
@@ -345,7 +345,7 @@ mod tests {
     fn volts_lost_are_the_amps_times_ohms_that_are_told() {
         for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
             let plan = crate::plan::read(text).expect("a demo");
-            let report = crate::report::build(&plan);
+            let report = crate::judge::build(&plan);
             assert!(!report.figures.drops.is_empty());
             let agrees = |at: &Id, cords: &[Through], lost: Voltage| {
                 assert!(!cords.is_empty(), "{at}");
@@ -406,7 +406,7 @@ mod tests {
                 "#
             );
             let plan = crate::plan::read(&text).expect("a plan");
-            let report = crate::report::build(&plan);
+            let report = crate::judge::build(&plan);
             let [drop] = &report.figures.drops[..] else {
                 panic!("one load")
             };

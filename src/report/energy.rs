@@ -1,8 +1,8 @@
 //! Energy and fuel over a day.
 
 use super::fuel::{self, DAY, Day};
-use super::loads::LoadUnit;
 use super::{Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
+use crate::loads::LoadUnit;
 use crate::plan::{Answer, Generator, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 use crate::supply::Supply;

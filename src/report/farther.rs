@@ -4,7 +4,8 @@
 //! plugs in where, and what runs beside, stay as they are.
 
 use super::noise::{busiest, level_at, source};
-use super::{Report, drops, loads};
+use super::{Report, drops};
+use crate::loads;
 use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Length, SoundLevel, Voltage};
 use crate::supply::Supply;
@@ -95,8 +96,8 @@ impl<'a> Farther<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::judge::build;
     use crate::plan::demo::MENDED;
-    use crate::report::build;
 
     fn feet(feet: i64) -> Length {
         Length::from_millimetres(feet * 3048 / 10)

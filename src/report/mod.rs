@@ -3,114 +3,43 @@
 //! The fields here are a contract with other programs. Everything is in a fixed order, so that
 //! the same plan gives the same report byte for byte.
 
-mod build;
-mod decides;
 mod drops;
 mod energy;
 mod farther;
+mod figures;
 mod fuel;
-pub mod loads;
+mod limits;
 pub mod noise;
 mod proofs;
-#[cfg(test)]
-mod properties;
 mod protection;
 pub mod sums;
-#[cfg(test)]
-mod tests;
-mod troubles;
+mod usable;
 mod volts;
 
-pub(crate) use build::{acts, flow, in_full, set_by, trial};
-pub use build::{build, judge};
-pub use decides::Decides;
 pub use farther::{Farther, Place};
+pub(crate) use limits::{Feed, limits};
 pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
-pub use troubles::Trouble;
+pub(crate) use usable::flow;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
-pub use crate::value::{Assumption, Value};
+pub use crate::loads::LoadFacts;
+pub use crate::sharing::{
+    Effect, Placed, Repair, Sharing, Start, StartStep, StartVerdict, Tally, Unplaced,
+};
+pub use crate::value::{Assumption, Finding, Fix, Signal, Value, Values};
 pub use crate::verdict::{OnlyIf, Sure};
-
-use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::plan::{Answer, Choice, Id, Leg, LoadKind, Span};
+use crate::plan::{Id, Leg, Span};
 use crate::quantity::{
-    ApparentPower, Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage,
-    Volume,
+    Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
 };
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
-use crate::tables::source::Source;
 
 /// The version of the report format.
 pub const FORMAT: u32 = 1;
-
-/// How bad a finding is, by the published signal words. Worst first, so that sorting puts the
-/// worst on top.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Signal {
-    /// If not avoided, will result in death or serious injury.
-    Danger,
-    /// Could result in death or serious injury.
-    Warning,
-    /// Could result in minor or moderate injury.
-    Caution,
-    /// Not about injury.
-    Notice,
-}
-
-impl Signal {
-    /// Its name in messages and templates, as in the JSON.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Danger => "danger",
-            Self::Warning => "warning",
-            Self::Caution => "caution",
-            Self::Notice => "notice",
-        }
-    }
-}
-
-/// Named values, in the order of their names.
-pub type Values = BTreeMap<&'static str, Value>;
-
-/// What to do about a finding. The words are the message `CODE-fix-KEY` of the language files.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Fix {
-    /// Which remedy.
-    pub key: &'static str,
-    /// Its numbers.
-    pub values: Values,
-}
-
-/// One thing a rule found.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Finding {
-    /// The rule's code, as `AIR001`.
-    pub code: &'static str,
-    /// The rule's name: the hazard.
-    pub name: &'static str,
-    /// The rule's area.
-    pub area: &'static str,
-    /// How bad.
-    pub signal: Signal,
-    /// The parts and loads it is about, the one to look at first.
-    pub about: Vec<Id>,
-    /// The numbers that show why.
-    pub values: Values,
-    /// What to do.
-    pub fix: Fix,
-    /// By what authority.
-    pub sources: Vec<Source>,
-    /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
-    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build()`]).
-    pub rests_on: Vec<Assumption>,
-}
 
 /// What sets a limit.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -341,175 +270,6 @@ pub struct Through {
     pub ohms: Resistance,
 }
 
-/// A load at a receptacle. A load with a count of several has one entry for each, numbered.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Placed {
-    /// The load; of several, `lamp.2`.
-    pub load: Id,
-    /// The receptacle.
-    pub at: Id,
-}
-
-/// A load that found no place, and why.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Unplaced {
-    /// The load.
-    pub load: Id,
-    /// `no-receptacle-fits`, `no-room` or `too-large`; `no-power`: the part that the plan puts it on is plugged
-    /// into nothing; `refused`: no appliance may be plugged in where it fits; or `impossible`: the plan says that
-    /// it draws more than its own plug is rated for.
-    pub reason: &'static str,
-    /// Of a load that has no place where the plan puts it: the receptacles with a free socket that can run it, only
-    /// those with a working GFCI where there are any.
-    pub free: Vec<Id>,
-}
-
-/// One step of starting up.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct StartStep {
-    /// The load to switch on.
-    pub load: Id,
-    /// The greatest power during the step.
-    pub peak_watts: Power,
-}
-
-/// Whether some order of switching on holds.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum StartVerdict {
-    /// Every order holds: with all the others running, any one of them may start.
-    #[default]
-    AnyOrder,
-    /// Some order holds, and not every one.
-    ThisOrder,
-    /// None holds.
-    NoOrder,
-}
-
-/// The first set of `together`, and what else could run beside it once it is started.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
-pub struct Start {
-    /// Whether all of these can be started.
-    pub verdict: StartVerdict,
-    /// The loads: the first set of `together`, and those that only the moment of starting keeps
-    /// out of it.
-    pub loads: Vec<Id>,
-    /// An order that holds; none when there is none.
-    pub order: Vec<Id>,
-    /// When no order holds: the load without which one does. Of several, a wish before a must,
-    /// then the one that asks most for starting.
-    pub reason: Option<Id>,
-}
-
-/// Who plugs in where and what may run together.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
-pub struct Sharing {
-    /// The placing.
-    pub placed: Vec<Placed>,
-    /// What found no place.
-    pub unplaced: Vec<Unplaced>,
-    /// Every largest set that may run at once, hours not asked, the one that matters most first. Of
-    /// loads of one count at one receptacle it names the first ones; any others of them do as well.
-    pub together: Vec<Vec<Id>>,
-    /// Every smallest set that may not, likewise, the smallest first. A set of one load is a load
-    /// that is too large for where it is.
-    pub never: Vec<Vec<Id>>,
-    /// An order to switch on, for the first set of `together`.
-    pub start_order: Vec<StartStep>,
-    /// Whether that order stays below the peak at every step.
-    pub start_holds: bool,
-    /// Whether it matters in what order things are switched on.
-    pub start: Start,
-    /// The same loads as in `start_order`, to switch off: the largest first, and last what a life
-    /// depends on, or may. Any order of switching off holds.
-    pub stop_order: Vec<Id>,
-    /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
-    /// every group it fits into, so those in all of them need not wait.
-    pub turns: Vec<Vec<Id>>,
-    /// What is in no turn: it can run, but not beside what a life depends on, when both are wanted.
-    /// That is in every turn, and this stays off for it.
-    pub off: Vec<Id>,
-    /// The cheapest changes that clear every danger and serve every must, and what they bring about at
-    /// no cost of its own, in an order in which each finds what it needs. Only where they were asked
-    /// for ([`crate::mend`]).
-    pub repairs: Vec<Repair>,
-    /// What they do together, likewise.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub mended: Option<Effect>,
-    /// Whether the placing is proved best.
-    pub proven: bool,
-    /// Whether `together` and `never` are complete.
-    pub families_complete: bool,
-}
-
-impl Sharing {
-    /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
-    /// `of` tells the load of the plan that one is of.
-    pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
-        let at = |load: &Id| {
-            let placed = self.placed.iter().find(|placed| placed.load == *load);
-            placed.map(|placed| &placed.at)
-        };
-        let alike = |other: &Id| {
-            let of = of(load).is_some_and(|it| Some(it) == of(other));
-            of && at(load).is_some_and(|it| Some(it) == at(other))
-        };
-        let mut alone = self.never.iter().filter(|set| set.len() == 1);
-        !alone.any(|set| set[0] == *load || alike(&set[0]))
-    }
-}
-
-/// A change that would help.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Repair {
-    /// Its message key.
-    pub key: &'static str,
-    /// The parts or loads changed.
-    pub about: Vec<Id>,
-    /// Its numbers.
-    pub values: Values,
-    /// Its cost on the stated list.
-    pub cost: u32,
-}
-
-/// What is wrong with a plan, counted.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
-pub struct Tally {
-    /// Troubles of danger.
-    pub dangers: usize,
-    /// Troubles of warning.
-    pub warnings: usize,
-    /// Musts that have no place, or that cannot all be on when they are wanted.
-    pub unserved_musts: usize,
-}
-
-impl Tally {
-    /// Whether there is neither a danger nor a must that is not served.
-    #[must_use]
-    pub const fn clear(&self) -> bool {
-        self.dangers == 0 && self.unserved_musts == 0
-    }
-}
-
-/// What all repairs together do.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Effect {
-    /// As the plan is.
-    pub before: Tally,
-    /// With every repair made.
-    pub after: Tally,
-    /// What all of it costs on the stated list.
-    pub cost: u32,
-    /// Whether the search came to its end: nothing cheaper that the list reaches does as much.
-    pub proven: bool,
-    /// What has no place with every repair made, and why: of wishes nothing is promised.
-    pub unplaced: Vec<Unplaced>,
-    /// The dangers and warnings that stay with every repair made, one of each trouble.
-    pub left: Vec<Finding>,
-    /// Whether things take turns with every repair made, since not all can run whenever they are wanted.
-    pub turns: bool,
-}
-
 /// How one part of the supply is protected from too much current.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Protection {
@@ -643,50 +403,28 @@ pub struct NoiseAt {
     pub at_50ft_busiest_dba: Option<SoundLevel>,
 }
 
-/// A load as the core reckons it, so that prints need not look into the plan.
+/// The unknown that decides most.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct LoadFacts {
-    /// Its id; of several, `lamp.2`.
-    pub id: Id,
-    /// The id of the load in the plan, without a number.
-    pub of: Id,
-    /// Its name.
-    pub name: String,
-    /// Its kind, or `unknown`.
-    #[serde(serialize_with = "kind_code")]
-    pub kind: Answer<LoadKind>,
-    /// Nominal volts at its plug.
-    pub volts: Voltage,
-    /// Running power.
-    pub running_watts: Power,
-    /// Running current, from apparent power: more than watts over volts.
-    pub running_amps: Current,
-    /// Starting power; where only the current is known, as if at unity power factor.
-    pub starting_watts: Power,
-    /// Starting current.
-    pub starting_amps: Current,
-    /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
-    /// from, rounded up once.
-    pub running_volt_amps: ApparentPower,
-    /// See [`Self::running_volt_amps`].
-    pub starting_volt_amps: ApparentPower,
-    /// Whether it counts as running for three hours or more.
-    pub continuous: bool,
+pub struct Decides {
+    /// Its field, as in `assumed`.
+    pub field: String,
+    /// How many dangers a good answer clears.
+    pub dangers: usize,
+    /// How many warnings.
+    pub warnings: usize,
+    /// How much it raises the limits, all receptacles added up.
+    pub amps: Current,
 }
 
-impl LoadFacts {
-    /// Whether somebody's health depends on it, or may.
-    #[must_use]
-    pub fn life(&self) -> bool {
-        self.kind
-            .known()
-            .is_none_or(|kind| *kind == LoadKind::Medical)
-    }
-}
-
-#[allow(clippy::trivially_copy_pass_by_ref)]
-fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Trouble {
+    /// The gravest signal of its findings.
+    pub signal: Signal,
+    /// The parts and loads that it is about, those of the gravest finding first.
+    pub about: Vec<Id>,
+    /// Its findings, as places in the report's list of them, the gravest first.
+    pub findings: Vec<usize>,
 }
 
 /// The numbers, before the rules have judged them.
@@ -725,7 +463,7 @@ pub struct Figures {
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
     /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
-    /// where that was asked for ([`build()`]).
+    /// where that was asked for ([`crate::judge::build`]).
     pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,
@@ -745,7 +483,7 @@ pub struct Report {
 
 /// The finding of a rule that is about a part; where none names it, that about the device and the joint that
 /// leave it without protection, with others in use there.
-fn telling<'a>(
+pub(crate) fn telling<'a>(
     findings: &'a [Finding],
     limits: &[Limit],
     code: &str,

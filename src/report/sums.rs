@@ -335,7 +335,7 @@ mod tests {
     fn each(check: impl Fn(&Report, &Supply, &Adder<'_>)) {
         for text in PLANS {
             let plan = crate::plan::read(text).expect("a plan");
-            let report = crate::report::build(&plan);
+            let report = crate::judge::build(&plan);
             let supply = Supply::build(&plan);
             check(&report, &supply, &Adder::new(&report, &supply));
         }
@@ -419,7 +419,7 @@ mod tests {
             on = "front"
         "#;
         let plan = crate::plan::read(text).expect("a plan");
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         let supply = Supply::build(&plan);
         let both = &report.figures.sharing.together[0];
         let sums = Adder::new(&report, &supply).of_set(both);

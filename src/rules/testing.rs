@@ -122,7 +122,7 @@ pub(crate) fn plan(text: &str) -> Plan {
 
 /// The whole report of the edited example.
 pub(crate) fn report(edits: &[(&str, &str)]) -> Report {
-    crate::report::build(&plan(&edited(edits)))
+    crate::judge::build(&plan(&edited(edits)))
 }
 
 /// What is found in the edited example.

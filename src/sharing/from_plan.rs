@@ -41,11 +41,11 @@ use super::model::{Fixed, Load, Model, Row, Sums, mask, plugged};
 use super::place::{Placing, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
+use super::told::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use super::{start, turns};
+use crate::loads::LoadUnit;
 use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
-use crate::report::loads::LoadUnit;
-use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
@@ -62,7 +62,7 @@ pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
 
 /// Who plugs in where, what may run together, in what order to start, and whose turn it is.
 ///
-/// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
+/// `units` are the loads as [`crate::loads::units`] gives them. Changes that would help
 /// are not looked for here. All of it takes no more work than [`Budget::for_loads`].
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {

@@ -10,13 +10,10 @@
 //! | in what order to switch on | [`start`] | from the last place to the first, no search |
 //! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
 //!
-//! [`ask`](mod@ask) answers for a few loads at once, before somebody plugs them in.
-//!
 //! All are exact, in whole numbers, and the same on every machine: work is counted ([`budget`]), never
 //! timed, and an answer that the budget cut short says so. No placing is unique, so compare their
 //! worth and not the places.
 
-pub mod ask;
 pub mod budget;
 mod from_plan;
 pub mod model;
@@ -24,7 +21,9 @@ pub mod place;
 pub mod set;
 pub mod start;
 pub mod together;
+mod told;
 pub mod turns;
 
 pub use from_plan::share;
 pub(crate) use from_plan::{AT_SET, places};
+pub use told::{Effect, Placed, Repair, Sharing, Start, StartStep, StartVerdict, Tally, Unplaced};

@@ -7,10 +7,10 @@ use fluent_bundle::FluentValue;
 
 use super::screen::{load_name, paragraph};
 use super::{Show, Words};
+use crate::judge::ask::{Answer, Over, Passed};
 use crate::plan::Id;
 use crate::quantity::Current;
 use crate::report::Report;
-use crate::sharing::ask::{Answer, Over, Passed};
 
 /// Limits that are told at most; the others are passed by less.
 const SHOWN: usize = 3;

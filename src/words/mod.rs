@@ -773,7 +773,7 @@ mod tests {
     fn assumptions_that_are_alike_are_one_sentence() {
         let text = crate::plan::demo::WEEKEND;
         let plan = crate::plan::read(text).expect("the demo reads");
-        let mut report = crate::report::build(&plan);
+        let mut report = crate::judge::build(&plan);
         let one = |field: &str, why, yes| Assumption {
             field: field.to_owned(),
             why,

@@ -122,7 +122,7 @@ mod tests {
     fn report(count: &str) -> Report {
         let text = MENDED.replacen("id = \"lamps\"", &format!("id = \"lamps\"\n{count}"), 1);
         let plan = crate::plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}"));
-        crate::report::build(&plan)
+        crate::judge::build(&plan)
     }
 
     fn ids(numbers: &[usize]) -> Vec<Id> {

@@ -166,7 +166,7 @@ mod tests {
 
     fn report() -> Report {
         let plan = crate::plan::read(MENDED).expect("a demo plan");
-        crate::report::build(&plan)
+        crate::judge::build(&plan)
     }
 
     #[test]

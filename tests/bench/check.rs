@@ -218,7 +218,7 @@ impl Sketch {
 fn time_of(text: &str) -> (Duration, String) {
     let start = Instant::now();
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
-    let report = tallywatt::report::build(&plan);
+    let report = tallywatt::judge::build(&plan);
     let time = start.elapsed();
     (time, report.to_json().expect("a report is JSON"))
 }
@@ -229,7 +229,7 @@ fn sharing_of(text: &str) -> Duration {
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
     let supply = tallywatt::supply::Supply::build(&plan);
     let verdicts = tallywatt::verdict::Verdicts::of(&plan, &supply);
-    let (units, _) = tallywatt::report::loads::units(&plan);
+    let (units, _) = tallywatt::loads::units(&plan);
     let once = || {
         let start = Instant::now();
         std::hint::black_box(tallywatt::sharing::share(&plan, &supply, &verdicts, &units));

@@ -14,7 +14,7 @@ use std::time::{Duration, Instant};
 use tallywatt::print::{Document, Options, render, template_data};
 use tallywatt::report::Report;
 use tallywatt::words::Words;
-use tallywatt::{plan, report};
+use tallywatt::{judge, plan};
 use typst::diag::{FileError, FileResult};
 use typst::foundations::{Bytes, Datetime, Duration as Span};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
@@ -110,7 +110,7 @@ fn bare(documents: Vec<(Document, String)>) -> usize {
 
 fn demo() -> (plan::Plan, Report) {
     let plan = plan::read(plan::demo::MENDED).expect("the plan reads");
-    let report = report::build(&plan);
+    let report = judge::build(&plan);
     (plan, report)
 }
 

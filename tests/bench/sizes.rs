@@ -15,9 +15,10 @@ mod camps;
 mod draw;
 
 use camps::Camp;
+use tallywatt::judge::ask::ask;
 use tallywatt::plan::{Plan, read};
-use tallywatt::report;
-use tallywatt::sharing::{ask::ask, share};
+use tallywatt::sharing::share;
+use tallywatt::{judge, loads};
 
 const SIZES: [(u32, &[u32]); 8] = [
     (10, &[1, 2]),
@@ -72,7 +73,7 @@ fn timed<T>(run: impl Fn() -> T) -> (Duration, T) {
 fn sharing(plan: &Plan) -> Duration {
     let supply = tallywatt::supply::Supply::build(plan);
     let verdicts = tallywatt::verdict::Verdicts::of(plan, &supply);
-    let (units, _) = report::loads::units(plan);
+    let (units, _) = loads::units(plan);
     timed(|| share(plan, &supply, &verdicts, &units)).0
 }
 
@@ -96,7 +97,7 @@ fn main() -> std::process::ExitCode {
                 };
                 let text = camp.plan();
                 let plan = read(&text).unwrap_or_else(|errors| panic!("{camp:?}: {errors:?}"));
-                let (check, report) = timed(|| report::build(&plan));
+                let (check, report) = timed(|| judge::build(&plan));
                 let wanted = &report.figures.loads[..3];
                 let wanted: Vec<_> = wanted.iter().map(|load| load.id.clone()).collect();
                 let (asked, _) = timed(|| ask(&plan, &report, &wanted, &[]));

@@ -1,11 +1,11 @@
 //! The reports of both demo plans, whole. A change here is a change of what people are told.
 
+use tallywatt::judge;
 use tallywatt::plan::{self, demo};
-use tallywatt::report;
 
 fn report_of(text: &str) -> String {
     let plan = plan::read(text).expect("a demo plan has no problems");
-    report::build(&plan).to_json().expect("a report is JSON")
+    judge::build(&plan).to_json().expect("a report is JSON")
 }
 
 #[test]

@@ -59,7 +59,7 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     let chain = library.chain("eo-CU").expect("it is offered");
     let words = Words::of(&chain, Units::of(&chain.tag));
     let plan = tallywatt::plan::read(tallywatt::plan::demo::WEEKEND).expect("the demo reads");
-    let report = tallywatt::report::build(&plan);
+    let report = tallywatt::judge::build(&plan);
     let said = words.troubles(&report, 80);
     assert!(
         said.contains("DANĜERO") && !said.contains("DANGER"),

@@ -1,9 +1,9 @@
 //! Small published tables and bounds against what is printed, typed here a second time. The larger
 //! ones have their test beside them: `src/tables` and `src/supply/drop.rs`.
 
+use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::quantity::{Current, Length, Percent, Power, Temperature, Voltage};
-use tallywatt::report;
 use tallywatt::tables::shape::{Circuit, Configuration, Receptacle};
 use tallywatt::tables::{derating, exhaust, gfci, volts};
 
@@ -49,7 +49,7 @@ fn receptacles_on_circuits() {
                  [[generator.outlet]]\nid = \"one\"\nshape = \"{shape}\"\nsockets = 2\n\
                  breaker = \"{breaker} A\"\ngfci = true\n"
             );
-            let report = report::build(&plan::read(&text).expect("a plan"));
+            let report = judge::build(&plan::read(&text).expect("a plan"));
             let found = report.findings.iter().any(|found| found.code == "OVER001");
             let allowed = breaker <= rating || (rating, breaker) == (15, 20);
             assert_eq!(found, !allowed, "{shape} on {breaker} A");

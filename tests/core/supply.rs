@@ -1,8 +1,9 @@
 //! The limit at each receptacle, by plans as people write them: each trap with a near miss.
 
+use tallywatt::judge;
 use tallywatt::plan::{self, Answer, Id, Plan};
 use tallywatt::quantity::{Current, Quantity as _};
-use tallywatt::report::{self, Limit, Report};
+use tallywatt::report::{Limit, Report};
 use tallywatt::supply::{DetachReason, LimitReason, Supply};
 
 /// At the sea and cool, so that nothing is derated.
@@ -68,7 +69,7 @@ fn limit(report: &Report, id: &str) -> Limit {
 
 /// Amperes short and continuous, and what sets the short ones, of a receptacle.
 fn amps(text: &str, id: &str) -> (String, String, LimitReason) {
-    let limit = limit(&report::build(&plan(text)), id);
+    let limit = limit(&judge::build(&plan(text)), id);
     (
         limit.short_amps.amount().to_string(),
         limit.continuous_amps.amount().to_string(),
@@ -94,7 +95,7 @@ fn protected(text: &str, id: &str) -> Option<i64> {
 }
 
 fn assumed(text: &str) -> Vec<String> {
-    report::build(&plan(text))
+    judge::build(&plan(text))
         .figures
         .assumed
         .into_iter()
@@ -116,7 +117,7 @@ fn largest_load_on_a_receptacle() {
     // A 15 A receptacle behind a 20 A breaker stays a 15 A receptacle, and nothing enforces it.
     let text = set(&outlet("front", "5-15R", "20 A", ""));
     is(&amps(&text, "front"), "15", "12", LimitReason::Receptacle);
-    assert!(!limit(&report::build(&plan(&text)), "front").set_by.enforced);
+    assert!(!limit(&judge::build(&plan(&text)), "front").set_by.enforced);
 }
 
 #[test]
@@ -134,7 +135,7 @@ fn a_breaker_that_trips_early() {
     let late = set(&outlet("front", "5-20R", "20 A", "trips_at = \"22 A\""));
     is(&amps(&late, "front"), "20", "16", LimitReason::Breaker);
     // What is marked on the label is still 20 A.
-    let marked = limit(&report::build(&plan(&early)), "front").marked_amps;
+    let marked = limit(&judge::build(&plan(&early)), "front").marked_amps;
     assert_eq!(marked.amount().to_string(), "20");
 }
 
@@ -187,7 +188,7 @@ fn every_end_of_a_cord_is_behind_one_cord() {
         .collect();
     assert!(parents.iter().all(|parent| *parent == parents[0]));
     // The 15 A plug limits all three together; the 20 A breaker does not know.
-    let limit = limit(&report::build(&plan(&text)), "three.2");
+    let limit = limit(&judge::build(&plan(&text)), "three.2");
     assert_eq!(limit.short_amps.amount().to_string(), "15");
     assert!(!limit.set_by.enforced);
     let path: Vec<&str> = limit.path.iter().map(Id::as_str).collect();
@@ -261,7 +262,7 @@ fn a_cord_set_limits_what_no_breaker_enforces() {
     };
     let thin = with("16 AWG");
     is(&amps(&thin, "cord"), "13", "12", LimitReason::CordAmpacity);
-    assert!(!limit(&report::build(&plan(&thin)), "cord").set_by.enforced);
+    assert!(!limit(&judge::build(&plan(&thin)), "cord").set_by.enforced);
     assert_eq!(protected(&thin, "cord"), Some(15_000));
     let thick = with("14 AWG");
     is(&amps(&thick, "cord"), "15", "12", LimitReason::Breaker);
@@ -388,7 +389,7 @@ fn one_leg_of_two_is_half_the_power() {
         two_leg_set("4800 W", &outlet("big", "L14-30R", "20 A", "")),
         cord("adapter", "big", "L14-30P", "\"5-20R\"", "10 AWG")
     );
-    let report = report::build(&plan(&text));
+    let report = judge::build(&plan(&text));
     // 4800 W: 2400 W a leg, 20 A.
     let whole = limit(&report, "big");
     assert_eq!(whole.volts.amount().to_string(), "240");
@@ -408,7 +409,7 @@ fn one_leg_of_two_is_half_the_power() {
     let both = text
         .replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]")
         .replace("conductors = 3", "conductors = 4");
-    let report = report::build(&plan(&both));
+    let report = judge::build(&plan(&both));
     assert_eq!(
         report.figures.usable.stranded_watts.amount().to_string(),
         "0"
@@ -426,7 +427,7 @@ fn legs_of_outlets() {
         ),
     );
     let reach = |text: &str| {
-        let usable = report::build(&plan(text)).figures.usable;
+        let usable = judge::build(&plan(text)).figures.usable;
         usable.reachable_watts.amount().to_string()
     };
     assert_eq!(reach(&known), "4800");
@@ -495,7 +496,7 @@ fn branches_may_add_up_to_more_than_the_feed() {
         30_000
     );
     // And what can be reached is the feed's.
-    let usable = report::build(&plan(&text)).figures.usable;
+    let usable = judge::build(&plan(&text)).figures.usable;
     assert_eq!(usable.reachable_watts.amount().to_string(), "3600");
 }
 
@@ -506,7 +507,7 @@ fn ground_fault_protection_covers_what_is_downstream() {
         set(&outlet("front", "5-20R", "20 A", "")).replace("gfci = false", "gfci = true"),
         cord("cord", "front", "5-15P", "\"5-15R\"", "12 AWG")
     );
-    let gfci = |text: &str, id: &str| limit(&report::build(&plan(text)), id).gfci;
+    let gfci = |text: &str, id: &str| limit(&judge::build(&plan(text)), id).gfci;
     assert!(gfci(&text, "front") && gfci(&text, "cord"));
     let without = text.replace("gfci = true", "gfci = \"unknown\"");
     assert!(!gfci(&without, "front") && !gfci(&without, "cord"));
@@ -597,7 +598,7 @@ fn drop_of(load: &str) -> (String, String, String) {
         set(&outlet("front", "5-20R", "20 A", "")),
         cord("cord", "front", "5-15P", "\"5-15R\"", "14 AWG").replace("25 ft", "100 ft")
     );
-    let report = report::build(&plan(&text));
+    let report = judge::build(&plan(&text));
     let [drop] = report.figures.drops.as_slice() else {
         panic!("{:?}", report.figures.drops)
     };
@@ -645,7 +646,7 @@ fn fuel_and_noise_of_a_plan() {
             + "[[load]]\nid = \"x\"\nname = \"X\"\nkind = \"heater\"\nrunning = \"1250 W\"\n\
                plug = \"5-15P\"\nhours = [\"06:00-07:30\", \"18:00-19:00\"]\n"
     );
-    let figures = report::build(&plan(&text)).figures;
+    let figures = judge::build(&plan(&text)).figures;
     // 2.5 h at 1250 W; half way between the published loads (1/8 + 1/3) / 2 tanks an hour, and a tenth
     // more: 0.252083.
     let energy = figures.energy;
@@ -673,7 +674,7 @@ fn a_box_behind_a_box() {
          bond = false\n[[box.outlet]]\nid = \"far\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\n\
          gfci = true\n[[box.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\ngfci = false\n"
     );
-    let report = report::build(&plan(&text));
+    let report = judge::build(&plan(&text));
     let far = limit(&report, "far");
     let path: Vec<&str> = far.path.iter().map(Id::as_str).collect();
     assert_eq!(path, ["twist", "box", "through", "link", "second", "far"]);
@@ -698,7 +699,7 @@ fn power_that_the_outlets_in_use_cannot_reach() {
             ))
             .replace("24 kW", "3600 W")
         );
-        let usable = report::build(&plan(&text)).figures.usable;
+        let usable = judge::build(&plan(&text)).figures.usable;
         (
             usable.reachable_watts.amount().to_string(),
             usable.stranded_watts.amount().to_string(),
@@ -728,9 +729,9 @@ fn power_that_the_outlets_in_use_cannot_reach() {
 #[test]
 fn a_plate_nobody_has_read_is_the_smallest_set() {
     let text = tallywatt::plan::demo::WEEKEND;
-    let known = tallywatt::report::build(&tallywatt::plan::read(text).expect("a plan"));
+    let known = tallywatt::judge::build(&tallywatt::plan::read(text).expect("a plan"));
     let text = text.replacen("rated = \"2800 W\"", "rated = \"unknown\"", 1);
-    let unknown = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+    let unknown = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
     assert!(unknown.figures.usable.rated_watts < known.figures.usable.rated_watts);
     // Not known, so said: and no running time can be promised from shares of an unknown load.
     assert!(
@@ -746,9 +747,9 @@ fn a_plate_nobody_has_read_is_the_smallest_set() {
 #[test]
 fn an_unknown_voltage_gives_each_outlet_half() {
     let text = tallywatt::plan::demo::WEEKEND;
-    let known = tallywatt::report::build(&tallywatt::plan::read(text).expect("a plan"));
+    let known = tallywatt::judge::build(&tallywatt::plan::read(text).expect("a plan"));
     let text = text.replacen("voltage = \"120 V\"", "voltage = \"unknown\"", 1);
-    let unknown = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+    let unknown = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
     let amps = |report: &tallywatt::report::Report| {
         let twist = report
             .figures
@@ -774,7 +775,7 @@ fn only_an_inverter_set_cuts_out_by_itself() {
     let text = tallywatt::plan::demo::WEEKEND;
     let long = |inverter: &str| {
         let text = text.replacen("inverter = true", inverter, 1);
-        let report = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+        let report = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
         let assumed = report
             .figures
             .assumed

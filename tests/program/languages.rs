@@ -163,7 +163,7 @@ fn prints_in_several_languages_at_once() {
 fn nothing_printed_overflows_in_any_language() {
     use tallywatt::print::{CardSize, Document, Options, Stock, render};
     let plan = tallywatt::plan::read(WEEKEND).expect("the demo reads");
-    let report = tallywatt::report::build(&plan);
+    let report = tallywatt::judge::build(&plan);
     for tag in Library::built_in().offered() {
         let words = words(tag);
         let labels = Stock::names().into_iter().map(|name| Options {

@@ -14,6 +14,7 @@ use std::rc::Rc;
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
 use tallywatt::interview::{self, InterviewError, Outcome, Prompter};
+use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts, StoreError};
 use tallywatt::report::{self, Report};
@@ -147,7 +148,7 @@ fn hold(
         let plan = plan::read(&text).map_err(|problems| {
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
-        let report = report::build(&plan);
+        let report = judge::build(&plan);
         say(&check::text(&report, words))?;
         if let Some(before) = &before {
             say(&effect(before, &report, words))?;

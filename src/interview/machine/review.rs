@@ -115,7 +115,7 @@ impl Machine {
             };
             out.or(part).or_else(load)
         };
-        live::assumed(&crate::report::judge(&plan), line_of)
+        live::assumed(&crate::judge::judge(&plan), line_of)
     }
 
     fn title(&self, part: &str) -> Label {

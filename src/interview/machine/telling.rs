@@ -80,7 +80,7 @@ impl Machine {
         };
         let field = format!("{of}.{field}");
         let plan = build::plan(draft, &|key| key.to_owned());
-        let assumed = crate::report::judge(&plan).figures.assumed;
+        let assumed = crate::judge::judge(&plan).figures.assumed;
         assumed.into_iter().find(|taken| taken.field == field)
     }
 

@@ -107,7 +107,7 @@ fn nobody_sleeps_here() {
     assert_eq!(market.site.co_alarm, Answer::Missing);
     assert_eq!(market.site.people_sleep, Answer::Known(false));
     let codes = |plan: &Plan| -> Vec<&str> {
-        let findings = crate::report::judge(plan).findings;
+        let findings = crate::judge::judge(plan).findings;
         findings.iter().map(|finding| finding.code).collect()
     };
     for code in ["AIR006", "HEALTH002"] {

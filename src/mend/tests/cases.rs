@@ -121,9 +121,9 @@ fn two_things_of_different_hours_share_a_socket() {
         .map(|id| Id::new(id).expect("an id"))
         .into();
     assert_eq!(sharing.never, std::slice::from_ref(&both));
-    let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both, &[]);
+    let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both, &[]);
     assert!(!answer.may);
-    let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
+    let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
     assert!(answer.may);
 
     // At the same hour one of them waits as well.
@@ -166,7 +166,7 @@ fn an_adapter_behind_a_danger_is_unplugged() {
         .replacen("2400 W", "7200 W", 1)
         .replacen("3000 W", "9000 W", 1);
     let before = plan(&text);
-    let found = report::build(&before).findings;
+    let found = judge::build(&before).findings;
     let bone = Id::new("bone").expect("an id");
     let of_bone = |it: &&report::Finding| it.signal == Signal::Danger && it.about.contains(&bone);
     assert!(found.iter().any(|it| of_bone(&it)), "{found:#?}");
@@ -391,7 +391,7 @@ fn warned(report: &Report) -> Vec<&'static str> {
 #[test]
 fn what_had_no_place_gets_one_though_it_brings_a_warning() {
     let before = plan(&bedside("front", ""));
-    assert!(!warned(&report::build(&before)).contains(&"FUEL001"));
+    assert!(!warned(&judge::build(&before)).contains(&"FUEL001"));
     let mended = mend(&before, false);
     assert_eq!(keys(&mended), one("protected-cord", "lead"));
     let (was, is) = (mended.effect.before, mended.effect.after);
@@ -413,14 +413,14 @@ fn no_place_is_given_at_the_cost_of_a_life() {
         let more = guarded.to_owned() + &heater("griddle", hours, "");
         let text = bedside("guarded", &more).replacen("21:00-07:00", "22:00-06:00", 1);
         let before = plan(&text);
-        let report = report::build(&before);
+        let report = judge::build(&before);
         let placed = &report.figures.sharing.placed;
         let placed: Vec<&str> = placed.iter().map(|it| it.load.as_str()).collect();
         assert_eq!(placed, ["aid"]);
         assert!(!warned(&report).contains(&"FUEL001"));
         let mut with = before.clone();
         assert!(given.apply(&mut with));
-        assert_eq!(warned(&report::build(&with)).contains(&"FUEL001"), lacks);
+        assert_eq!(warned(&judge::build(&with)).contains(&"FUEL001"), lacks);
 
         let mended = mend(&before, false);
         assert!(
@@ -744,7 +744,7 @@ fn for_volts_a_cord_is_bought_and_no_pump() {
     pump.loads[0].hours = vec![Span { from: 720, to: 740 }];
     pump.loads[0].continuous = Answer::Known(false);
     pump.loads[0].starting_current = Answer::Known(Current::from_milliamps(40_000));
-    assert!(warned(&report::build(&pump)).contains(&"VOLT001"));
+    assert!(warned(&judge::build(&pump)).contains(&"VOLT001"));
     let mended = mend(&pump, true);
     assert_eq!(keys(&mended), one("thicker-cord", "lead"));
     assert_eq!((mended.effect.cost, mended.effect.after.warnings), (7, 0));
@@ -770,7 +770,7 @@ fn two_joints_are_made_one() {
             .replacen("inverter = true # inverter", more, 1)
             .replacen("[[load]]", back, 1);
         let before = plan(&text);
-        assert_eq!(warned(&report::build(&before)), ["SHOCK004"], "{key}");
+        assert_eq!(warned(&judge::build(&before)), ["SHOCK004"], "{key}");
         assert_eq!(keys(&mend(&before, true)), one(key, ""));
         assert_eq!(keys(&mend(&before, false)), []);
     }
@@ -824,7 +824,7 @@ fn a_new_cord_reaches_people_and_makes_no_chain() {
             .collect();
         let long = crate::quantity::Length::from_millimetres(feet * 3_048 / 10);
         assert_eq!(lengths[0], Some(long), "{people}");
-        let found = report::build(&after).findings;
+        let found = judge::build(&after).findings;
         assert!(found.iter().all(|it| it.code != "CORD005"), "{found:#?}");
         let told = Change::ThreeWay {
             at: id("front"),
@@ -1057,7 +1057,7 @@ fn what_has_no_socket_left_needs_no_gfci() {
         plan.generator.outlets[0].sockets = Some(sockets);
         plan.generator.rated = Answer::Known(crate::quantity::Power::from_milliwatts(500_000));
         plan.generator.peak = plan.generator.rated;
-        let report = report::build(&plan);
+        let report = judge::build(&plan);
         let dangers = report
             .findings
             .iter()

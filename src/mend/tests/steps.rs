@@ -125,7 +125,7 @@ proptest! {
     fn what_is_proposed_and_carried_out_gives_what_was_promised(
         plan in arbitrary::camp(), warnings in any::<bool>(),
     ) {
-        let before = report::judge(&plan);
+        let before = judge::judge(&plan);
         let mended = mend_within(&plan, warnings, 40).0;
         let after = carry_out(&plan, &mended)?;
         prop_assert_eq!(&after, &mended.plan);
@@ -136,7 +136,7 @@ proptest! {
         } else {
             after
         };
-        let report = report::build(&read);
+        let report = judge::build(&read);
         let (was, is) = (tally(&plan, &before), tally(&read, &report));
         prop_assert_eq!(is, mended.effect.after);
         prop_assert_eq!(was, mended.effect.before);
@@ -261,7 +261,7 @@ proptest! {
     /// whether there is a better placing may the long one find it; what clashes in its own it sees all the same.
     #[test]
     fn a_trial_is_the_check_of_dangers(plan in arbitrary::camp()) {
-        let (all, trial) = (report::judge(&plan), report::trial(&plan, Signal::Danger));
+        let (all, trial) = (judge::judge(&plan), judge::trial(&plan, Signal::Danger));
         prop_assert_eq!(&all.figures.limits, &trial.figures.limits);
         prop_assert_eq!(&all.figures.loads, &trial.figures.loads);
         prop_assert_eq!(&all.figures.usable.rated_watts, &trial.figures.usable.rated_watts);

@@ -422,7 +422,7 @@ impl Tree<'_> {
                 Fed::Cord(cord) => &cord.id,
                 Fed::Box(part) => &part.id,
             };
-            self.context.feed_limit(id).is_some()
+            self.context.feed(id).is_some()
         });
         let fed: Vec<Fed<'_>> = fed.collect();
         let count = fed.len();
@@ -480,11 +480,10 @@ impl Tree<'_> {
     fn all_together(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
         let usable = context.report.usable(id);
-        if let Some(limit) = context.feed_limit(id).filter(|_| usable) {
-            row.long = Some(context.capacity(limit.continuous));
-            row.short = Some(context.capacity(limit.short));
-            let (set_by, acts) = context.feed_acts(&limit);
-            row.unwatched = context.unwatched_briefly(&set_by, &acts);
+        if let Some(limit) = context.feed(id).filter(|_| usable) {
+            row.long = Some(context.capacity(limit.continuous_amps));
+            row.short = Some(context.capacity(limit.short_amps));
+            row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
         }
         row
     }

@@ -5,9 +5,9 @@ use serde::Serialize;
 use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
-use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState};
-use crate::supply::{self, Governing, NodeIx};
+use crate::quantity::{Amount, Power, Wire};
+use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, ShockState};
+use crate::supply::NodeIx;
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -353,12 +353,12 @@ fn short(context: &Context<'_>, limit: &Limit) -> Option<Flow> {
 }
 
 /// The same of everything on a cord or a box together.
-fn all_on(context: &Context<'_>, limit: &Governing) -> (Flow, Option<Flow>) {
-    let more = limit.short > limit.continuous;
+fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
+    let more = limit.short_amps > limit.continuous_amps;
     let long = if more { "all-for-hours" } else { "all-for-any" };
     (
-        flow(context, limit.continuous, None, long),
-        more.then(|| flow(context, limit.short, None, "for-short")),
+        flow(context, limit.continuous_amps, None, long),
+        more.then(|| flow(context, limit.short_amps, None, "for-short")),
     )
 }
 
@@ -492,8 +492,8 @@ fn shared(
         }
     }
     shares.extend(owner.and_then(|owner| {
-        let (count, feed) = short_of(context, &limit.id, owner)?;
-        let amps = context.capacity(feed.continuous);
+        let (count, feed) = Feed::too_small(context.supply, &limit.id, owner)?;
+        let amps = context.capacity(feed.continuous_amps);
         let key = if outlet.is_some() {
             "shared-box"
         } else {
@@ -509,31 +509,10 @@ fn shared(
                 ],
             ),
             brief: brief(&amps, owner.as_str()),
-            enforced: matches!(feed.acts, supply::Acts::At(_)),
+            enforced: matches!(feed.acts, Acts::AtLimit { .. }),
         })
     }));
     shares
-}
-
-/// What feeds a receptacle together with others of the same cord or box, and how many they are, where
-/// it cannot feed each of them with all that its own limit lets through.
-fn short_of(context: &Context<'_>, id: &Id, owner: &Id) -> Option<(usize, Governing)> {
-    let supply = context.supply;
-    let feed = context.feed_limit(owner)?;
-    let own = supply.receptacle(id)?;
-    let legs = supply.node(own).legs.all();
-    let all: Vec<Current> = supply
-        .receptacles()
-        // The nearest cord or inlet is the one that a receptacle is of.
-        .filter(|(at, ..)| {
-            let mut above = supply.up(*at);
-            let part = above.find(|(_, node)| node.kind.is_gear());
-            part.is_some_and(|(_, node)| node.id == *owner)
-        })
-        .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
-        .map(|(at, ..)| supply.limit(at).continuous)
-        .collect();
-    (all.iter().copied().sum::<Current>() > feed.continuous).then_some((all.len(), feed))
 }
 
 /// The generator's name, then the parts in between.
@@ -654,16 +633,15 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             ..part
         }
-    } else if let Some(limit) = context.feed_limit(&cord.id) {
+    } else if let Some(limit) = context.feed(&cord.id) {
         let (long, short) = all_on(context, &limit);
-        let (set_by, acts) = context.feed_acts(&limit);
         Part {
             long: Some(long),
             short,
-            set_by: Some(context.set_by(&set_by)),
-            trips: matches!(acts, Acts::AtLimit { .. }),
-            unwatched: context.unwatched(&set_by, &acts),
-            unwatched_brief: add_up(context, &set_by, &acts),
+            set_by: Some(context.set_by(&limit.set_by)),
+            trips: matches!(limit.acts, Acts::AtLimit { .. }),
+            unwatched: context.unwatched(&limit.set_by, &limit.acts),
+            unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             ..part
         }
     } else {
@@ -675,7 +653,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
 fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String) {
     let name = context.say("plug-into", &[]);
     // What hangs on nothing has no figures.
-    let Some(from) = from.filter(|_| context.feed_limit(id).is_some()) else {
+    let Some(from) = from.filter(|_| context.feed(id).is_some()) else {
         return (name, context.say("plug-into-nothing", &[]));
     };
     let others: Vec<String> = plugged_into(context, std::slice::from_ref(from))
@@ -709,7 +687,7 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
         .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
         .filter(|(id, from)| {
             from.as_ref().is_some_and(|from| ids.contains(from))
-                && context.feed_limit(id).is_some()
+                && context.feed(id).is_some()
                 && context.report.usable(id)
         })
         .map(|(id, _)| id.to_string());
@@ -743,7 +721,7 @@ pub(super) fn cord_facts(
 
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
-    let limit = context.feed_limit(&part.id);
+    let limit = context.feed(&part.id);
     let (long, short) = limit.map_or((None, None), |limit| {
         let (long, short) = all_on(context, &limit);
         (Some(long), short)

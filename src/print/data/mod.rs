@@ -20,9 +20,8 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
-use crate::report::{self, Acts, Admits, Limit, LoadFacts, OnlyIf, Report, SetBy};
-use crate::supply::{Governing, LimitReason};
-use crate::supply::{NodeIx, Supply};
+use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy};
+use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
 
@@ -386,12 +385,6 @@ impl<'a> Context<'a> {
         (verdict.admits == Admits::Named).then(|| self.say("only-these", &[("parts", &parts)]))
     }
 
-    /// What sets the limit of a cord or box, and what acts past it.
-    fn feed_acts(&self, limit: &Governing) -> (SetBy, Acts) {
-        let set_by = report::set_by(self.supply, limit.short_by);
-        (set_by, report::acts(self.supply, limit.acts))
-    }
-
     /// What sets a figure, as a sentence; of what was only taken for the worst, that.
     fn set_by(&self, by: &SetBy) -> String {
         let (id, reason) = (&by.id, by.reason);
@@ -418,13 +411,8 @@ impl<'a> Context<'a> {
     }
 
     /// The limit of a cord or of a box's inlet: of everything on it together.
-    fn feed_limit(&self, id: &Id) -> Option<Governing> {
-        let supply = self.supply;
-        supply
-            .nodes
-            .iter()
-            .position(|node| node.id == *id && node.kind.is_gear())
-            .map(|index| supply.limit(NodeIx(index)))
+    fn feed(&self, id: &Id) -> Option<Feed> {
+        Feed::of(self.supply, id)
     }
 
     /// What must not be used between the generator and this part, in words: the nearest to it. Or that

@@ -6,8 +6,8 @@ use proptest::prelude::*;
 use serde_json::Value as Json;
 
 use super::*;
+use crate::judge::ask::ask;
 use crate::plan::arbitrary;
-use crate::sharing::ask::ask;
 
 /// The data of one document, as its template gets it.
 fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
@@ -41,7 +41,7 @@ proptest! {
     /// it at once or, as it says then, one at a time.
     #[test]
     fn labels_answers_and_sets_agree(plan in arbitrary::camp()) {
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let Some(labels) = data_of(&plan, &report, Document::Labels) else {
             return Ok(());
         };
@@ -112,7 +112,7 @@ proptest! {
     /// the card.
     #[test]
     fn what_hangs_on_nothing_carries_nothing(plan in arbitrary::camp()) {
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let (Some(labels), Some(card)) =
             (data_of(&plan, &report, Document::Labels), data_of(&plan, &report, Document::Card))
         else {
@@ -137,7 +137,7 @@ proptest! {
     /// yes, but for dangers. Every step of switching on is of what it allows.
     #[test]
     fn the_card_and_the_answers_agree(plan in arbitrary::camp()) {
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let sharing = &report.figures.sharing;
         for set in &sharing.never {
             let answer = ask(&plan, &report, set, &[]);
@@ -183,7 +183,7 @@ fn a_label_says_never_or_only_so() {
                 text.replace(from, to)
             });
         let plan = crate::plan::read(&text).expect("a plan");
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let of = |id: &&str| {
             let mut items = labels["items"].as_array().into_iter().flatten();
@@ -242,7 +242,7 @@ fn a_label_says_what_may_not_run_together() {
             + &load("iron", lamps[0], "09:00-09:10")
             + &load("lamp", lamps[1], "10:00-10:10");
         let plan = crate::plan::read(&(head.to_owned() + &loads)).expect("a plan");
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let mut items = labels["items"].as_array().into_iter().flatten();
         items
@@ -269,7 +269,7 @@ fn a_label_says_what_may_not_run_together() {
 fn a_label_tells_no_guess_as_a_fact() {
     let label = |edits: &[(&str, &str)], id: &str| {
         let plan = crate::plan::read(&crate::rules::testing::edited(edits)).expect("a plan");
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let mut items = labels["items"].as_array().into_iter().flatten();
         items
@@ -345,7 +345,7 @@ fn a_card_warns_of_what_may_not_start() {
             ),
         ]))
         .expect("a plan");
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         let card = data_of(&plan, &report, Document::Card).expect("a card");
         card["warned"].as_array().expect("a list").len()
     };

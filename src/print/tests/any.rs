@@ -43,7 +43,7 @@ fn every_plan_prints() {
                 paper: [Paper::Letter, Paper::A4][now % 2],
                 ..Options::default()
             };
-            let report = crate::report::judge(&plan);
+            let report = crate::judge::judge(&plan);
             render(&plan, &report, words, &options)
                 .map(|_| ())
                 .map_err(|error| {
@@ -78,7 +78,7 @@ fn every_plan_prints_on_every_stock_or_an_id_is_named() {
                 only: vec![Document::Labels],
                 ..Options::default()
             };
-            let report = crate::report::judge(&plan);
+            let report = crate::judge::judge(&plan);
             let ids: Vec<_> = report
                 .figures
                 .limits
@@ -115,7 +115,7 @@ fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
         length: Answer::Unknown,
         ..plan.cords[0].clone()
     });
-    let report = crate::report::judge(&plan);
+    let report = crate::judge::judge(&plan);
     for stock in ["letter-30", "roll-12"] {
         for words in languages() {
             let options = Options {

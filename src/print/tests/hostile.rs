@@ -111,7 +111,7 @@ fn through(
         .run(&(0_usize..3, name()), |(which, name)| {
             let turned = name.chars().any(world::runs_left);
             let plan = named(&plan, which, name);
-            let report = crate::report::judge(&plan);
+            let report = crate::judge::judge(&plan);
             let now = turn.get();
             turn.set(now + 1);
             let words = &languages[(now + now / turns) % languages.len()];
@@ -163,7 +163,7 @@ fn a_name_of_each_kind_goes_through_every_stock() {
     ] {
         let mut plan = plan.clone();
         plan.loads[0].name = name.to_owned();
-        let report = crate::report::judge(&plan);
+        let report = crate::judge::judge(&plan);
         for stock in Stock::names() {
             let options = Options {
                 stock: Some(Stock::named(&stock).expect("a stock")),

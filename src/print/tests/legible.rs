@@ -238,7 +238,7 @@ fn a_full_label_says_less_and_not_smaller() {
         ..Options::default()
     };
     let label_of = |plan: &Plan| {
-        let report = crate::report::judge(plan);
+        let report = crate::judge::judge(plan);
         let files = print(plan, &report, &options).expect("printed");
         show(&files, &format!("full-{}", plan.loads[0].name.len()));
         let text = text_of(&files[0].1);

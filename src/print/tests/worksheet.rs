@@ -83,7 +83,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
 #[test]
 fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     let section = |plan: &Plan, units: Units| -> (String, Vec<String>) {
-        let report = crate::report::build(plan);
+        let report = crate::judge::build(plan);
         let words = Words::new("en", units).expect("an offered language");
         let data = template_data(plan, &report, &words, &Options::default());
         let (_, sheet) = data.expect("data").swap_remove(3);
@@ -140,7 +140,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
 #[test]
 fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let cells = |plan: &Plan| -> Vec<[String; 4]> {
-        let report = crate::report::build(plan);
+        let report = crate::judge::build(plan);
         let data = template_data(plan, &report, &Words::english(), &Options::default());
         let (_, sheet) = data.expect("data").swap_remove(3);
         let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");

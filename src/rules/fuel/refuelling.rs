@@ -87,7 +87,8 @@ mod tests {
     use super::*;
     use crate::plan::Id;
     use crate::quantity::{Hours, Percent};
-    use crate::report::{Finding, build};
+    use crate::judge::build;
+    use crate::report::Finding;
     use crate::rules::testing::{codes, plan};
 
     const PUBLISHED: &str = "{ load = \"100 %\", lasts = \"3.15 h\" }";

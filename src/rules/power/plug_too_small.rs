@@ -2,7 +2,7 @@
 
 use crate::plan::{Answer, Draw};
 use crate::quantity::Current;
-use crate::report::loads::exceeds_its_plug;
+use crate::loads::exceeds_its_plug;
 use crate::rules::demand::once;
 use crate::rules::prelude::*;
 

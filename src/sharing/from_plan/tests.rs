@@ -5,7 +5,7 @@ use super::*;
 fn shared(text: &str) -> Sharing {
     let plan = crate::plan::read(text).expect("a plan that reads");
     let supply = Supply::build(&plan);
-    let (units, _) = crate::report::loads::units(&plan);
+    let (units, _) = crate::loads::units(&plan);
     share(&plan, &supply, &Verdicts::of(&plan, &supply), &units)
 }
 
@@ -571,7 +571,7 @@ fn check_all(loads: &str, rated: u32, holds: bool) {
         );
     assert!(text.contains(&format!("peak = \"{rated} W\"")));
     let plan = crate::plan::read(&text).expect("a plan that reads");
-    let report = crate::report::judge(&plan);
+    let report = crate::judge::judge(&plan);
     let sharing = &report.figures.sharing;
     let all: Vec<Id> = plan.loads.iter().map(|load| load.id.clone()).collect();
     assert_eq!(sharing.never.is_empty(), holds, "{loads}");
@@ -581,7 +581,7 @@ fn check_all(loads: &str, rated: u32, holds: bool) {
         "{:?}",
         sharing.together
     );
-    let answer = crate::sharing::ask::ask(&plan, &report, &all, &[]);
+    let answer = crate::judge::ask::ask(&plan, &report, &all, &[]);
     assert_eq!(answer.over.is_empty(), holds, "{:?}", answer.over);
     let too_much = ["OVER002", "OVER006", "POWER001", "POWER002"];
     let told = report
@@ -629,7 +629,7 @@ fn a_trial_sees_what_cannot_run_together() {
     );
     let plan = crate::plan::read(&text).expect("a plan that reads");
     let supply = Supply::build(&plan);
-    let (units, _) = crate::report::loads::units(&plan);
+    let (units, _) = crate::loads::units(&plan);
     let trial = super::places(&plan, &supply, &Verdicts::of(&plan, &supply), &units);
     let whole = shared(&text);
     assert!(!whole.never.is_empty());

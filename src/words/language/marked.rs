@@ -109,9 +109,10 @@ fn with_marks(text: &str, times: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::judge;
     use crate::plan::demo::{MENDED, WEEKEND};
     use crate::print::{Document, Options, PrintError, render};
-    use crate::report::{self, Report};
+    use crate::report::Report;
     use crate::rules;
     use crate::tables::volts;
     use crate::words::problem::{self, Look};
@@ -221,7 +222,7 @@ mod tests {
     fn paper_takes_sentences_twice_as_long() {
         let words = marked(2);
         let plan = crate::plan::read(WEEKEND).expect("a demo reads");
-        let report = report::build(&plan);
+        let report = judge::build(&plan);
         for document in Document::ALL {
             let options = Options {
                 only: vec![document],

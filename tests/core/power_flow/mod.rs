@@ -174,7 +174,7 @@ fn what_the_report_tells_is_what_is_lost() {
     for tree in trees() {
         let text = tree.camp();
         let plan = tallywatt::plan::read(&text).unwrap_or_else(|error| panic!("{error:?}\n{text}"));
-        let report = tallywatt::report::judge(&plan);
+        let report = tallywatt::judge::judge(&plan);
         let sharing = &report.figures.sharing;
         // Where not all of it may run at once, the record is of something else.
         if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty()

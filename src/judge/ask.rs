@@ -6,13 +6,13 @@
 
 use serde::Serialize;
 
-use super::model::{Fixed, FixedRow};
-use super::set::LoadSet;
-use super::start;
+use crate::loads::{LoadUnit, units};
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
-use crate::report::loads::{LoadUnit, units};
 use crate::report::{Report, Signal, Trouble};
+use crate::sharing::model::{Fixed, FixedRow};
+use crate::sharing::set::LoadSet;
+use crate::sharing::start;
 use crate::supply::drop::{Flow, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Grounding;
@@ -522,7 +522,7 @@ mod tests {
 
     fn of(text: &str) -> (Plan, Report) {
         let plan = crate::plan::read(text).expect("a demo plan");
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         (plan, report)
     }
 

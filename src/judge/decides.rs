@@ -7,27 +7,12 @@
 
 mod answer;
 
-use serde::Serialize;
-
 use self::answer::{answer, answer_low};
 use super::troubles::of_findings;
-use super::{Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
-use crate::rules::Rule;
-
-/// The unknown that decides most.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Decides {
-    /// Its field, as in `assumed`.
-    pub field: String,
-    /// How many dangers a good answer clears.
-    pub dangers: usize,
-    /// How many warnings.
-    pub warnings: usize,
-    /// How much it raises the limits, all receptacles added up.
-    pub amps: Current,
-}
+use crate::report::{Decides, Figures, Finding, Signal};
+use crate::rules::{self, Rule};
 
 /// At most so many unknowns are tried, the first ones: a plan with more than these is not told
 /// by one line any more.
@@ -270,7 +255,7 @@ pub(super) fn answers(
     // What is only a caution is no more of a fact; of notices, and of rules that are not asked again, nothing is known.
     let again_asked = |at: &usize| {
         let finding = &findings[*at];
-        finding.signal <= Signal::Caution && crate::rules::find(finding.code).is_some_and(counts)
+        finding.signal <= Signal::Caution && rules::find(finding.code).is_some_and(counts)
     };
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
@@ -358,11 +343,13 @@ mod tests {
     use proptest::test_runner::TestRunner;
 
     use super::*;
+    use crate::judge::{build, judge};
+    use crate::loads;
     use crate::plan::{Answer, Runtime, arbitrary};
     use crate::quantity::{Hours, Percent};
-    use crate::report::{Report, build, loads};
+    use crate::report::{Report, limits};
+    use crate::rules::Facts;
     use crate::rules::testing::report;
-    use crate::rules::{self, Facts};
     use crate::supply::Supply;
     use crate::tables::shape::{Configuration, Receptacle};
     use crate::verdict::Verdicts;
@@ -375,7 +362,7 @@ mod tests {
         fn an_answer_changes_no_more_than_is_told(plan in arbitrary::camp()) {
             let supply = |plan: &Plan| format!("{:?}", Supply::build(plan));
             let units = |plan: &Plan| format!("{:?}", loads::units(plan).0);
-            for assumption in build::judge(&plan).figures.assumed {
+            for assumption in judge(&plan).figures.assumed {
                 let field = assumption.field.as_str();
                 let Some(answered) = answered(&plan, field, answer) else {
                     continue;
@@ -422,13 +409,13 @@ mod tests {
             findings,
             mut figures,
             ..
-        } = build::judge(plan);
+        } = judge(plan);
         answers(plan, &mut figures, &findings, |answered, _, figures| {
             let supply = Supply::build(answered);
             let mut figures = figures.clone();
             let verdicts = Verdicts::of(answered, &supply);
-            figures.limits = build::limits(&supply, &verdicts);
-            figures.loads = build::facts(answered, &loads::units(answered).0);
+            figures.limits = limits(&supply, &verdicts);
+            figures.loads = loads::facts(answered);
             let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
             (sum_of_limits(&figures), found)
         })
@@ -440,7 +427,7 @@ mod tests {
 
         #[test]
         fn what_is_left_out_decides_nothing(plan in arbitrary::camp()) {
-            prop_assert_eq!(build::build(&plan).figures.decides, plainly(&plan));
+            prop_assert_eq!(build(&plan).figures.decides, plainly(&plan));
         }
     }
 
@@ -510,7 +497,7 @@ mod tests {
                 outlet.breaker = Answer::Known(Current::from_milliamps(20_000));
                 outlet.sockets = None;
             }
-            for assumption in build::judge(&plan).figures.assumed {
+            for assumption in judge(&plan).figures.assumed {
                 unseen.remove(assumption.why);
                 if answered(&plan, &assumption.field, answer).is_none() {
                     without.insert(kind_of(&assumption.field));
@@ -554,10 +541,10 @@ mod tests {
 
         #[test]
         fn what_is_not_asked_about_clears_no_danger(plan in arbitrary::camp()) {
-            let Report { findings, mut figures, .. } = build::judge(&plan);
+            let Report { findings, mut figures, .. } = judge(&plan);
             let now = Standing::of(&plan, &findings);
             let told = told(&plan);
-            figures.loads = build::facts(&told, &loads::units(&told).0);
+            figures.loads = loads::facts(&told);
             let supply = Supply::build(&told);
             let verdicts = Verdicts::of(&told, &supply);
             let found = rules::check(&Facts::new(&told, &supply, &verdicts, &figures));
@@ -615,15 +602,15 @@ mod tests {
         /// something to look at.
         #[test]
         fn a_danger_that_rests_on_unknowns_says_on_which(plan in arbitrary::camp()) {
-            let report = build::build(&plan);
+            let report = build(&plan);
             let fields: Vec<String> = report.figures.assumed.iter().map(|it| it.field.clone()).collect();
             prop_assume!(fields.len() <= MOST);
             let best = all_answered(&plan, &fields);
             let supply = Supply::build(&best);
             let verdicts = Verdicts::of(&best, &supply);
             let mut figures = report.figures.clone();
-            figures.limits = build::limits(&supply, &verdicts);
-            figures.loads = build::facts(&best, &loads::units(&best).0);
+            figures.limits = limits(&supply, &verdicts);
+            figures.loads = loads::facts(&best);
             let then = rules::check(&Facts::new(&best, &supply, &verdicts, &figures));
             for danger in report.findings.iter().filter(|it| it.signal == Signal::Danger) {
                 let told = !danger.rests_on.is_empty() || !cleared(danger, &then);

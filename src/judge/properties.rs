@@ -6,10 +6,11 @@ use std::collections::BTreeMap;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
-use super::loads::{self, LoadUnit};
-use super::{Finding, Report, Signal, Stretch, Value, build, judge};
+use super::{build, judge};
+use crate::loads::{self, LoadUnit};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Power, Voltage, Wire};
+use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{Node, NodeIx, NodeKind, Supply};
 
@@ -570,9 +571,9 @@ proptest! {
 
 /// Answers taken back.
 mod forget {
+    use crate::loads::least_current;
     use crate::plan::{Answer, Draw, Load, Plan, System};
     use crate::quantity::{Current, Ratio};
-    use crate::report::loads::least_current;
     use crate::supply::{UNKNOWN_CORD, UNKNOWN_RATED, UNKNOWN_WIRING, rated_of_peak};
     use crate::tables::conductor::{flexible_ampacity, wiring_ampacity};
     use crate::tables::kinds::of_kind;

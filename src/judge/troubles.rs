@@ -4,21 +4,8 @@
 //! stated there is a trouble of its own. A trouble is told in the words of its gravest finding, and names what
 //! else the same deed clears.
 
-use serde::Serialize;
-
-use super::{Finding, Signal, Value};
 use crate::plan::{Id, Plan};
-
-/// One thing to do.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Trouble {
-    /// The gravest signal of its findings.
-    pub signal: Signal,
-    /// The parts and loads that it is about, those of the gravest finding first.
-    pub about: Vec<Id>,
-    /// Its findings, as places in the report's list of them, the gravest first.
-    pub findings: Vec<usize>,
-}
+use crate::report::{Finding, Trouble, Value};
 
 /// What one deed clears.
 struct Deed {

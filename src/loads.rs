@@ -1,12 +1,14 @@
 //! The loads of a plan as units that each take one socket, with every figure the core needs.
 
-use super::{Assumption, LoadFacts, Value};
-use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System, Uses};
+use serde::{Serialize, Serializer};
+
+use crate::plan::{Answer, Choice, Draw, Id, Load, LoadKind, Plan, Span, System, Uses};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
 use crate::supply::drop::Draws;
 use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
+use crate::value::{Assumption, Value};
 
 /// The most a small plug is taken for when nobody knows it: every camp load has this one.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
@@ -89,6 +91,52 @@ impl LoadUnit {
             continuous: self.continuous,
         }
     }
+}
+
+/// A load as the core reckons it, so that prints need not look into the plan.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct LoadFacts {
+    /// Its id; of several, `lamp.2`.
+    pub id: Id,
+    /// The id of the load in the plan, without a number.
+    pub of: Id,
+    /// Its name.
+    pub name: String,
+    /// Its kind, or `unknown`.
+    #[serde(serialize_with = "kind_code")]
+    pub kind: Answer<LoadKind>,
+    /// Nominal volts at its plug.
+    pub volts: Voltage,
+    /// Running power.
+    pub running_watts: Power,
+    /// Running current, from apparent power: more than watts over volts.
+    pub running_amps: Current,
+    /// Starting power; where only the current is known, as if at unity power factor.
+    pub starting_watts: Power,
+    /// Starting current.
+    pub starting_amps: Current,
+    /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
+    /// from, rounded up once.
+    pub running_volt_amps: ApparentPower,
+    /// See [`Self::running_volt_amps`].
+    pub starting_volt_amps: ApparentPower,
+    /// Whether it counts as running for three hours or more.
+    pub continuous: bool,
+}
+
+impl LoadFacts {
+    /// Whether somebody's health depends on it, or may.
+    #[must_use]
+    pub fn life(&self) -> bool {
+        self.kind
+            .known()
+            .is_none_or(|kind| *kind == LoadKind::Medical)
+    }
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
 }
 
 /// What a report says of each load of the plan.

@@ -3,9 +3,9 @@
 use proptest::prelude::*;
 use rust_decimal::Decimal;
 
-use super::*;
+use super::build;
 use crate::plan::arbitrary;
-use crate::quantity::Quantity as _;
+use crate::quantity::{Power, Quantity as _, Voltage};
 use crate::words::Words;
 
 proptest! {

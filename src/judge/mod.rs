@@ -1,0 +1,115 @@
+//! Judging a plan: its figures are worked out, the rules look at them, and what they find becomes the report.
+//!
+//! [`build`] is the whole of it. [`judge`] leaves out what decides most, and a trial of [`crate::mend`] all that
+//! it does not ask for.
+
+pub mod ask;
+mod decides;
+#[cfg(test)]
+mod properties;
+#[cfg(test)]
+mod tests;
+mod troubles;
+mod verdicts;
+
+use crate::loads;
+use crate::plan::Plan;
+use crate::report::{FORMAT, Figures, Report, Signal, limits};
+use crate::rules::{self, Facts, Rule};
+use crate::supply::Supply;
+use crate::verdict::Verdicts;
+
+/// The report of a plan.
+#[must_use]
+pub fn build(plan: &Plan) -> Report {
+    in_full(plan, judge(plan))
+}
+
+/// The report of a plan that is judged already, with the unknown that decides most and what rests on others.
+#[must_use]
+pub(crate) fn in_full(plan: &Plan, mut report: Report) -> Report {
+    let supply = Supply::build(plan);
+    let Report {
+        findings, figures, ..
+    } = &mut report;
+    let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
+        let other = changes.supply.then(|| Supply::build(answered));
+        let supply = other.as_ref().unwrap_or(&supply);
+        let verdicts = Verdicts::of(answered, supply);
+        let limits = other
+            .as_ref()
+            .map(|supply| std::mem::replace(&mut trial.limits, limits(supply, &verdicts)));
+        let loads = changes.loads.then(|| {
+            let facts = loads::facts(answered);
+            std::mem::replace(&mut trial.loads, facts)
+        });
+        let found = rules::check_some(
+            &Facts::new(answered, supply, &verdicts, trial),
+            decides::counts,
+        );
+        let sum = decides::sum_of_limits(trial);
+        if let Some(limits) = limits {
+            trial.limits = limits;
+        }
+        if let Some(loads) = loads {
+            trial.loads = loads;
+        }
+        (sum, found)
+    });
+    for (at, field) in answers.rests_on {
+        let assumption = figures.assumed.iter().find(|it| it.field == field);
+        findings[at].rests_on.extend(assumption.cloned());
+    }
+    // A label says of each leg that nobody knows that it is not known.
+    let told = report.figures.assumed.iter();
+    let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
+    report.figures.matters = told.map(|it| it.field.clone()).collect();
+    report.figures.decides = answers.decides;
+    report
+}
+
+/// The same without the unknown that decides most ([`Figures::decides`]), which takes longer than
+/// all the rest: for whoever asks about many plans.
+#[must_use]
+pub fn judge(plan: &Plan) -> Report {
+    let supply = Supply::build(plan);
+    judged(plan, &supply, &Verdicts::of(plan, &supply))
+}
+
+/// As much of it as says what a plan on trial has of this signal or worse, and who has a place: what the rules find
+/// that may find that much or speak of air. For the figures see [`Figures::of_trial`].
+#[must_use]
+pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
+    let supply = Supply::build(plan);
+    let verdicts = Verdicts::of(plan, &supply);
+    let mut figures = Figures::of_trial(plan, &supply, &verdicts);
+    let facts = Facts::new(plan, &supply, &verdicts, &figures);
+    let of_trial = |rule: &Rule| rule.worst <= down_to || rule.area == "air";
+    let findings = rules::check_some(&facts, of_trial);
+    figures.troubles = troubles::of_findings(plan, &findings);
+    Report {
+        format: FORMAT,
+        findings,
+        figures,
+    }
+}
+
+fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
+    let mut figures = Figures::of_plan(plan, supply, verdicts);
+    let by_rules = rules::assumed(plan, &figures.energy);
+    figures.assumed.extend(by_rules);
+    let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
+    figures.troubles = troubles::of_findings(plan, &findings);
+    figures.verdicts = verdicts::of_points(plan, supply, verdicts, &figures, &findings);
+    let (spare, told) = verdicts::of_spare_parts(plan, supply);
+    figures
+        .verdicts
+        .extend(verdicts::lost(supply, &findings, &spare));
+    figures.verdicts.extend(spare);
+    figures.spare = told;
+    Report {
+        format: FORMAT,
+        findings,
+        figures,
+    }
+}

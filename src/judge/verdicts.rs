@@ -1,0 +1,189 @@
+//! The verdicts of [`crate::verdict`], told in ids, with the findings that say why.
+
+use super::trial;
+use crate::plan::{Id, Plan};
+use crate::report::{
+    Admits, Because, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling,
+};
+use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
+
+/// The verdict on each receptacle, cord and box.
+pub(super) fn of_points(
+    plan: &Plan,
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    figures: &Figures,
+    findings: &[Finding],
+) -> Vec<Verdict> {
+    let id = |at: NodeIx| &supply.node(at).id;
+    let lifted_by = |refusal: &Refusal| {
+        let (code, at) = (refusal.cause.code(), id(refusal.at));
+        telling(findings, &figures.limits, code, at).map(|finding| finding.fix.key)
+    };
+    let mut points: Vec<Verdict> = Vec::new();
+    for (at, node) in supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        let receptacle = matches!(node.kind, NodeKind::Receptacle { .. });
+        // A cord's only end has the id of the cord, and speaks for it.
+        let spoken_for = |ix: NodeIx| {
+            let mut ends = supply.fed_from(ix);
+            ends.any(|(_, end)| end.id == node.id)
+        };
+        match node.kind {
+            NodeKind::Cord { .. } if spoken_for(ix) => continue,
+            NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. } => {}
+            _ => continue,
+        }
+        let (refused, why) = (verdicts.refused(ix), verdicts.no_loads(ix));
+        let (only, bonding_plug) = verdicts.named(ix);
+        let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
+        let sharing = &figures.sharing;
+        let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
+        let of = |load: &Id| {
+            let fact = figures.loads.iter().find(|fact| fact.id == *load);
+            fact.map(|fact| &fact.of)
+        };
+        let loads: Vec<Id> = placed
+            .map(|placed| placed.load.clone())
+            .filter(|load| receptacle && sharing.may_run(load, of))
+            .collect();
+        let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
+        let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
+        points.push(Verdict {
+            id: node.id.clone(),
+            bonding_plug,
+            admits: match why {
+                None => Admits::Everything,
+                Some(_) if !only.is_empty() || bonding_plug && refused.is_none() => Admits::Named,
+                Some(_) if verdicts.takes_guarded(ix) => Admits::Guarded,
+                Some(_) => Admits::Nothing,
+            },
+            only,
+            why: why.map(|refusal| Because {
+                code: refusal.cause.code(),
+                at: id(refusal.at).clone(),
+                lifted_by: lifted_by(&refusal),
+            }),
+            gfci_cord: verdicts.guard_goes(ix).map(|into| GfciCord {
+                into: id(into).clone(),
+                ahead_of: verdicts
+                    .to_go_past(into)
+                    .into_iter()
+                    .map(|part| id(part).clone())
+                    .collect(),
+            }),
+            only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
+            one_at_a_time,
+            not_together: if one_at_a_time {
+                not_together(sharing, &loads)
+            } else {
+                Vec::new()
+            },
+            loads,
+            assumed: assumed_on_the_way(supply, ix, figures),
+        });
+    }
+    points
+}
+
+/// Of loads that may not all run at once, the sets that may not, if two of them may: all of them in one where none
+/// is known that holds no other.
+fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
+    let of_these = |set: &&Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
+    if sharing.together.iter().find(of_these).is_none() {
+        return Vec::new();
+    }
+    let never = sharing.never.iter();
+    let never = never.filter(|set| set.iter().all(|id| loads.contains(id)));
+    let never: Vec<Vec<Id>> = never.cloned().collect();
+    if never.is_empty() {
+        return vec![loads.to_vec()];
+    }
+    never
+}
+
+/// The verdict on what is plugged into a socket that is not there, or does not take its plug, and on what hangs
+/// on that. A part that the plan plugs in nowhere is in the bin: there is nothing to say of it.
+/// What must not be used wherever it is plugged in has its verdict.
+pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict> {
+    let detached = supply.detached.iter();
+    let left = detached.filter(|part| spare.iter().all(|it| it.id != part.id));
+    let verdicts = left.filter_map(|part| {
+        let mut of_rule = findings.iter().filter(|it| it.code == "FIT001");
+        let finding = of_rule.find(|finding| finding.about.contains(&part.begins))?;
+        Some(Verdict {
+            id: part.id.clone(),
+            admits: Admits::Nothing,
+            only: Vec::new(),
+            bonding_plug: false,
+            why: Some(Because {
+                code: finding.code,
+                at: part.begins.clone(),
+                lifted_by: Some(finding.fix.key),
+            }),
+            gfci_cord: None,
+            only_if: None,
+            loads: Vec::new(),
+            one_at_a_time: false,
+            not_together: Vec::new(),
+            assumed: Vec::new(),
+        })
+    });
+    verdicts.collect()
+}
+
+/// The verdicts on cords and boxes that are plugged into nothing, or into a socket that does not exist, and that must
+/// not be used anywhere; with the findings that say why. These findings are no troubles of the plan, because
+/// nobody uses the parts.
+pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
+    let refused = supply.detached.iter().filter_map(|part| {
+        let (refusal, at, best) = wrong_anywhere(plan, &part.id)?;
+        let code = refusal.cause.code();
+        let report = trial(&best, Signal::Notice);
+        let finding = telling(&report.findings, &report.figures.limits, code, &at)?.clone();
+        let verdict = Verdict {
+            id: part.id.clone(),
+            admits: Admits::Nothing,
+            only: Vec::new(),
+            bonding_plug: false,
+            why: Some(Because {
+                code,
+                at,
+                lifted_by: Some(finding.fix.key),
+            }),
+            gfci_cord: None,
+            only_if: None,
+            loads: Vec::new(),
+            one_at_a_time: false,
+            not_together: Vec::new(),
+            assumed: Vec::new(),
+        };
+        Some((verdict, finding))
+    });
+    refused.unzip()
+}
+
+/// What was assumed of the generator and of the parts on the way to a point.
+fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<String> {
+    let path: Vec<&Id> = supply.up(at).map(|(_, node)| &node.id).collect();
+    let of_path = |field: &str| {
+        let mut parts = field.split('.');
+        match (parts.next(), parts.next(), parts.next()) {
+            (Some("cord" | "box"), Some(_), Some("outlet"))
+            | (Some("generator"), Some("outlet"), Some(_)) => {
+                let outlet = field.split('.').rev().nth(1);
+                path.iter().any(|id| Some(id.as_str()) == outlet)
+            }
+            (Some("cord" | "box"), Some(part), _) => path
+                .iter()
+                .any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part)),
+            (Some("generator"), _, _) | (Some("site"), Some("air" | "altitude" | "ground"), _) => {
+                true
+            }
+            _ => false,
+        }
+    };
+    let fields = figures.assumed.iter().map(|assumption| &assumption.field);
+    fields.filter(|field| of_path(field)).cloned().collect()
+}

@@ -1,0 +1,74 @@
+//! Working out the figures: all that is known of a plan before the rules have judged it.
+
+use super::limits::limits;
+use super::usable::usable;
+use super::{EnergyUse, Figures, Usable, Volts, drops, energy, noise, proofs, protection, volts};
+use crate::loads;
+use crate::plan::Plan;
+use crate::quantity::Power;
+use crate::sharing::{places, share};
+use crate::supply::Supply;
+use crate::verdict::Verdicts;
+
+impl Figures {
+    /// Whatever needs no rule. What the rules assume and find, and what follows from that, is left empty.
+    pub(crate) fn of_plan(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
+        let (units, load_assumptions) = loads::units(plan);
+        let sharing = share(plan, supply, verdicts, &units);
+        let mut assumed = supply.assumed.clone();
+        assumed.extend(verdicts.assumed(plan));
+        assumed.extend(load_assumptions);
+        let (energy, energy_assumptions) = energy::of_plan(plan, supply, &units, &sharing);
+        assumed.extend(energy_assumptions);
+        let scene = drops::Scene::new(supply, &units, &sharing);
+        let plugged_in = scene.placed.iter();
+        let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
+        Self {
+            limits: limits(supply, verdicts),
+            verdicts: Vec::new(),
+            spare: Vec::new(),
+            troubles: Vec::new(),
+            protection: protection::protection(plan, supply, plugged_in),
+            loads: units.iter().map(|unit| unit.facts(plan)).collect(),
+            usable: usable(plan, supply, verdicts, &sharing),
+            drops: drops::of_scene(&scene),
+            volts: volts::of_plan(plan, supply, &sharing, &scene),
+            tests: proofs::of_plan(supply, verdicts),
+            sharing,
+            noise: noise::of_plan(plan, &energy),
+            energy,
+            assumed,
+            matters: Vec::new(),
+            decides: None,
+        }
+    }
+
+    /// For a plan on trial: a sharing with little work and without what runs together, orders and turns. Volts,
+    /// energy and readings are empty, and all power is taken to reach its outlets.
+    pub(crate) fn of_trial(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
+        let (units, _) = loads::units(plan);
+        Self {
+            limits: limits(supply, verdicts),
+            verdicts: Vec::new(),
+            spare: Vec::new(),
+            troubles: Vec::new(),
+            protection: Vec::new(),
+            loads: units.iter().map(|unit| unit.facts(plan)).collect(),
+            usable: Usable {
+                rated_watts: supply.rated,
+                peak_watts: supply.peak,
+                reachable_watts: supply.rated,
+                stranded_watts: Power::ZERO,
+            },
+            drops: Vec::new(),
+            volts: Volts::default(),
+            tests: Vec::new(),
+            sharing: places(plan, supply, verdicts, &units),
+            energy: EnergyUse::default(),
+            noise: noise::of_plan(plan, &EnergyUse::default()),
+            assumed: Vec::new(),
+            matters: Vec::new(),
+            decides: None,
+        }
+    }
+}

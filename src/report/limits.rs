@@ -1,0 +1,121 @@
+//! What each receptacle carries, and what feeds several of them, told in ids.
+
+use super::{Acts, Limit, SetBy, Shock, ShockState};
+use crate::plan::Id;
+use crate::quantity::{Current, Power};
+use crate::supply::{self, NodeIx, Supply};
+use crate::verdict::{Protection, Verdicts};
+
+/// The limit of every receptacle, in the order of the tree.
+pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
+    supply
+        .receptacles()
+        .map(|(ix, node, shape, _)| {
+            let limit = supply.limit(ix);
+            let volts = supply.volts_at(ix);
+            Limit {
+                id: node.id.clone(),
+                shape,
+                volts,
+                marked_amps: supply.own_breaker(ix).unwrap_or(shape.0.rating()),
+                continuous_amps: limit.continuous,
+                short_amps: limit.short,
+                continuous_watts: Power::of_capacity(limit.continuous, volts),
+                short_watts: Power::of_capacity(limit.short, volts),
+                continuous_set_by: set_by(supply, limit.continuous_by),
+                set_by: set_by(supply, limit.short_by),
+                acts: acts(supply, limit.acts),
+                legs: supply.node(ix).legs.all(),
+                gfci: verdicts.protected(ix),
+                shock: shock(supply, verdicts.protection(ix)),
+                path: supply.path(ix),
+            }
+        })
+        .collect()
+}
+
+/// What a cord or a box's inlet carries: everything on it together.
+#[derive(Clone, Debug)]
+pub(crate) struct Feed {
+    /// For three hours or more, on each leg.
+    pub continuous_amps: Current,
+    /// For less.
+    pub short_amps: Current,
+    /// What sets `short_amps`.
+    pub set_by: SetBy,
+    /// What acts past `short_amps`.
+    pub acts: Acts,
+}
+
+impl Feed {
+    /// Of a cord or box; none of what is plugged into nothing.
+    pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
+        let mut nodes = supply.nodes.iter();
+        let at = nodes.position(|node| node.id == *part && node.kind.is_gear())?;
+        let limit = supply.limit(NodeIx(at));
+        Some(Self {
+            continuous_amps: limit.continuous,
+            short_amps: limit.short,
+            set_by: set_by(supply, limit.short_by),
+            acts: acts(supply, limit.acts),
+        })
+    }
+
+    /// What feeds a receptacle together with others of the same cord or box, and how many they are, where
+    /// it cannot feed each of them with all that its own limit lets through.
+    pub(crate) fn too_small(supply: &Supply, receptacle: &Id, part: &Id) -> Option<(usize, Self)> {
+        let feed = Self::of(supply, part)?;
+        let legs = supply.node(supply.receptacle(receptacle)?).legs.all();
+        let all: Vec<Current> = supply
+            .receptacles()
+            // The nearest cord or inlet is the one that a receptacle is of.
+            .filter(|(at, ..)| {
+                let mut above = supply.up(*at);
+                let gear = above.find(|(_, node)| node.kind.is_gear());
+                gear.is_some_and(|(_, node)| node.id == *part)
+            })
+            .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
+            .map(|(at, ..)| supply.limit(at).continuous)
+            .collect();
+        let asked: Current = all.iter().copied().sum();
+        (asked > feed.continuous_amps).then_some((all.len(), feed))
+    }
+}
+
+/// What sets a limit, in ids.
+fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
+    SetBy {
+        id: supply.node(by.node).id.clone(),
+        reason: by.reason,
+        enforced: by.reason.enforced(),
+        share: by.share,
+    }
+}
+
+/// What acts past a limit, in ids.
+fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
+    let id = |at: NodeIx| supply.node(at).id.clone();
+    match acts {
+        supply::Acts::At(at) => Acts::AtLimit { id: id(at) },
+        supply::Acts::Above(at, amps) => Acts::Above { id: id(at), amps },
+        supply::Acts::Never => Acts::Never,
+    }
+}
+
+fn shock(supply: &Supply, protection: Protection) -> Shock {
+    let joint = match protection {
+        Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => Some(joint),
+        Protection::Works(_) | Protection::None => None,
+    };
+    let id = |at: NodeIx| supply.node(at).id.clone();
+    Shock {
+        state: match protection {
+            Protection::Works(_) => ShockState::Works,
+            Protection::Blind { .. } => ShockState::Blind,
+            Protection::Doubtful { .. } => ShockState::Doubtful,
+            Protection::None => ShockState::None,
+        },
+        by: protection.device().map(id),
+        joint: joint.map(id),
+    }
+}

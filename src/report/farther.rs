@@ -7,7 +7,7 @@ use super::noise::{busiest, level_at, source};
 use super::{Report, drops};
 use crate::loads;
 use crate::plan::{Answer, Id, Plan};
-use crate::quantity::{Length, SoundLevel, Voltage};
+use crate::quantity::{Length, Percent, SoundLevel, Voltage, narrow};
 use crate::supply::Supply;
 use crate::tables::exhaust::AMPLE;
 
@@ -62,6 +62,13 @@ impl<'a> Farther<'a> {
                 length,
             })
         })
+    }
+
+    /// Nominal volts less so much, rounded down.
+    pub(crate) fn left(&self, lost: Percent) -> Voltage {
+        let nominal = i128::from(self.nominal.millivolts());
+        let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
+        Voltage::from_millivolts(narrow(left))
     }
 
     /// What there is with the cord that long.

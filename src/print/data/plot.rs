@@ -5,7 +5,7 @@ use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
 
 use super::Context;
-use crate::quantity::{Length, Quantity, SoundLevel, Voltage};
+use crate::quantity::{Length, Percent, Quantity, SoundLevel, Voltage};
 use crate::report::{Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
 use crate::words::Units;
@@ -120,23 +120,18 @@ fn volts(
     here: &Place,
     load: &str,
 ) -> Curve {
-    let share = |lost: crate::quantity::Percent| {
-        let nominal = i128::from(farther.nominal.millivolts());
-        let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
-        Voltage::from_millivolts(i64::try_from(left).unwrap_or_default())
-    };
     let bounds = [NOTED, MUCH].map(|lost| {
         let percent = context.exact(lost);
         Bound {
-            at: place(share(lost)),
-            text: context.capacity(share(lost)),
+            at: place(farther.left(lost)),
+            text: context.capacity(farther.left(lost)),
             name: context.say("plot-lost", &[("percent", &percent)]),
         }
     });
     let lowest = places.iter().map(|place| place.volts).min();
     // A line that carries nothing at all any more is off the scale.
-    let bottom = share(crate::quantity::Percent::from_millipercent(20_000));
-    let low = lowest.unwrap_or(bottom).max(bottom).min(share(MUCH));
+    let bottom = farther.left(Percent::from_millipercent(20_000));
+    let low = lowest.unwrap_or(bottom).max(bottom).min(farther.left(MUCH));
     // The whole volt below the lowest.
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
     let mark = |volts: Voltage| Mark {

@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
-    .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
+    .fix-no-room = Lassen Sie { $about } zu Hause, oder etwas, das dort steckt, wo es hinkäme. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
     .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.

@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
-    .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
+    .fix-no-room = Leave at home { $about }, or something that is plugged in where it would go. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.

@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
-    .fix-no-room = Laissez quelque chose à la maison : ceci, ou ce qui prend sa place. Puis vérifiez de nouveau.
+    .fix-no-room = Laissez à la maison { $about }, ou quelque chose qui est branché là où il irait. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
     .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.

@@ -6,10 +6,10 @@ ground-dry = trocken
 ground-unknown = nicht bekannt, also als nass gerechnet
 
 SHOCK001 = { $fix ->
-    [free] Kein GFCI auf dem Weg zu { $about }
-    [first] Kein GFCI auf dem Weg zu { $about }
-    [named] In { $about } kein Gerät einstecken
-   *[other] Kein Schutz gegen Stromschlag an { $about }
+    [free] Kein GFCI auf dem Weg zu { $any }
+    [first] Kein GFCI auf dem Weg zu { $any }
+    [named] In { $any } kein Gerät einstecken
+   *[other] Kein Schutz gegen Stromschlag an { $any }
   }
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.

@@ -53,7 +53,7 @@ usage-conflict = { $argument } and { $other } cannot go together
 usage-twice = { $argument } was given twice
 usage-answers = use --answers only with the questions: alone, or with ask
 usage-other = cannot understand this call: { $argument }
-usage-allowed = It can be { $allowed }.
+usage-allowed = Choose one of: { $allowed }.
 usage-nearest = Did you mean { $nearest }?
 usage-help = Run “tallywatt --help” to see the options.
 usage-no-language = there is no language “{ $tag }” here
@@ -201,7 +201,7 @@ summary-stranded = The generator can supply { $rated } at your site, but the out
 summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
 summary-together = As far as power goes, everything on the list can run at the same time.
-summary-no-place = No outlet in this plan for { $names }.
+summary-no-place = No outlet in this plan can run { $names }.
 summary-wrong-place = Do not plug in { $names } where the plan has it; another outlet can run it.
 
 working = Working. Ctrl-C stops it, and nothing is written.

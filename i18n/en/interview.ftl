@@ -23,7 +23,7 @@ hint-list = Arrows or type, Enter. Esc: back
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
 hint-none = none
-hint-enter-unknown = Enter: don't know
+hint-enter-unknown = Enter: I don’t know
 hint-between = ,{" "}
 
 typed-unknown = unknown
@@ -54,8 +54,8 @@ pick-yes = Yes
     .also = y
 pick-no = No
     .also = n
-pick-unknown = I don't know
-    .also = idk dont know not sure unknown
+pick-unknown = I don’t know
+    .also = idk dont don't know not sure unknown
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
 pick-removed = Remove this
@@ -144,7 +144,7 @@ ask-generator-peak = What is the most watts it can give for a few seconds?
         If you do not know, we ask which of the two your number is.
     .row = Peak power
 
-ask-generator-figure = Is that its running power or its peak power?
+ask-generator-figure = Is that number its running or its peak power?
     .why = The number in a generator’s name is often the peak.
     .help =
         You gave one number. If it is part of the name, or the only one on the box, it is often the peak. The generator gives its peak for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
@@ -727,7 +727,7 @@ picture-load = * { $load }
 picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
-note-unknown = Noted: you do not know.
+note-unknown = Noted: “I don’t know”.
 
 note-first-line = We took only the first line of that.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.

@@ -10,7 +10,7 @@ print-error-too-long = { $percent ->
   }
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
 print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent }% of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
-print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.
+print-error-unknown-stock = There is no label sheet called “{ $name }”. Choose one of: { $known }.
 print-error-bad-stock = The label sheet “{ $name }” cannot be used: { $message }
 print-error-bad-start = The sheet has { $count } labels, so printing cannot start at { $start }.
 print-error-template = The template { $file } failed at line { $line }, column { $column }: { $message }

@@ -6,10 +6,10 @@ ground-dry = dry
 ground-unknown = unknown to us, so we assumed wet
 
 SHOCK001 = { $fix ->
-    [free] No GFCI protects { $about }
-    [first] No GFCI protects { $about }
-    [named] Plug no appliance into { $about }
-   *[other] No GFCI protects { $about }
+    [free] No GFCI protects { $any }
+    [first] No GFCI protects { $any }
+    [named] Plug no appliance into { $any }
+   *[other] No GFCI protects { $any }
   }
     .why = A bad cord or appliance can send power through your body, and no breaker cuts it off; the ground here is { $ground }. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.

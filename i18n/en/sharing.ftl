@@ -146,7 +146,7 @@ may-but = The plan also has { $signal ->
     }: { $title } ({ $code }).
 may-but-amps = There is enough power for them. That does not clear the danger.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
-may-no-place = No outlet in this plan for { $names }: { $reason }.
+may-no-place = No outlet in this plan can run { $names }: { $reason }.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket

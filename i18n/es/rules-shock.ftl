@@ -6,10 +6,10 @@ ground-dry = seco
 ground-unknown = no se sabe; se da por mojado
 
 SHOCK001 = { $fix ->
-    [free] Ningún { -gfci } en el camino hasta { $about }
-    [first] Ningún { -gfci } en el camino hasta { $about }
-    [named] No enchufe ningún aparato en { $about }
-   *[other] Sin protección contra descargas en { $about }
+    [free] Ningún { -gfci } en el camino hasta { $any }
+    [first] Ningún { -gfci } en el camino hasta { $any }
+    [named] No enchufe ningún aparato en { $any }
+   *[other] Sin protección contra descargas en { $any }
   }
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no lo nota. Un { -gfci(form: "full") } está hecho para dispararse con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no lo use.

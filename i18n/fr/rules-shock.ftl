@@ -6,10 +6,10 @@ ground-dry = sec
 ground-unknown = d’un état inconnu, donc compté comme mouillé
 
 SHOCK001 = { $fix ->
-    [free] Aucun { -gfci } sur le chemin de { $about }
-    [first] Aucun { -gfci } sur le chemin de { $about }
-    [named] Ne branchez aucun appareil à { $about }
-   *[other] Aucune protection contre les chocs à { $about }
+    [free] Aucun { -gfci } sur le chemin de { $any }
+    [first] Aucun { -gfci } sur le chemin de { $any }
+    [named] Ne branchez aucun appareil à { $any }
+   *[other] Aucune protection contre les chocs à { $any }
   }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.

@@ -115,7 +115,6 @@ impl Words {
                 },
                 [
                     ("names", self.set_any(report, &loads).into()),
-                    ("count", loads.len().into()),
                     ("reason", self.text(&format!("print-ws-{reason}")).into()),
                     ("free", self.quoted(names).into()),
                 ],

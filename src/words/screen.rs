@@ -346,7 +346,7 @@ impl Words {
             return if lost.is_empty() {
                 self.text("summary-together")
             } else {
-                let names = self.set_quoted(report, &lost);
+                let names = self.set_any(report, &lost);
                 let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
                 let key = if elsewhere {
                     "summary-wrong-place"

@@ -18,7 +18,12 @@ const SHOWN: usize = 3;
 /// Whether the no is to several at once, each of which may run alone as far as we know.
 fn together(report: &Report, answer: &Answer) -> bool {
     let sharing = &report.figures.sharing;
-    let alone = |id: &Id| !sharing.never.iter().any(|set| set.len() == 1 && set[0] == *id);
+    let alone = |id: &Id| {
+        !sharing
+            .never
+            .iter()
+            .any(|set| set.len() == 1 && set[0] == *id)
+    };
     answer.running.is_empty()
         && answer.wanted.len() > 1
         && answer.dangers.is_empty()
@@ -172,7 +177,8 @@ impl Words {
         let amps = |amps: Current, show| FluentValue::from(self.amount(amps, show));
         // Whoever subtracts the two that are told gets the third.
         let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
-        let told = asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
+        let told =
+            asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
         let told = Current::from_milliamps(100 * told.max(1));
         self.with(
             match over.passed {

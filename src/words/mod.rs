@@ -374,7 +374,8 @@ impl Words {
             Some(Value::Amount(amount)) => Some(as_told(name, *amount)),
             _ => None,
         };
-        if let (Some(over), Some(demand), Some(limit)) = (told("over"), told("demand"), told("limit"))
+        if let (Some(over), Some(demand), Some(limit)) =
+            (told("over"), told("demand"), told("limit"))
             && over.unit == demand.unit
             && over.unit == limit.unit
         {
@@ -413,7 +414,10 @@ impl Words {
         args.set("alone", FluentValue::from(alone));
         // After a "not": "do not use one or the other".
         args.set("any", FluentValue::from(self.any_of(names.iter().copied())));
-        args.set("any-first", FluentValue::from(self.quoted(names.iter().copied().take(1))));
+        args.set(
+            "any-first",
+            FluentValue::from(self.quoted(names.iter().copied().take(1))),
+        );
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
         // Whether somebody said that a life depends on it, where it is one of those.
         let life = loads.iter().filter(|load| load.life());
@@ -447,7 +451,10 @@ impl Words {
                     each.push(first);
                 }
             }
-            args.set("any-first", FluentValue::from(self.any_of(each.iter().copied())));
+            args.set(
+                "any-first",
+                FluentValue::from(self.any_of(each.iter().copied())),
+            );
             args.set("first", FluentValue::from(self.quoted(each.into_iter())));
         }
         FindingText {
@@ -763,6 +770,23 @@ mod tests {
         // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
         assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
+    }
+
+    /// 34.03 A of 19.25 A: whoever subtracts 19.2 from 34.1 gets 14.9, not 14.8.
+    #[test]
+    fn what_is_too_much_is_the_difference_of_what_is_told() {
+        let amps = |milli| Value::Amount(crate::quantity::Current::from_milliamps(milli).into());
+        let mut values: Values = [("demand", 34_030), ("limit", 19_250), ("over", 14_780)]
+            .map(|(name, milli)| (name, amps(milli)))
+            .into();
+        let words = Words::english();
+        let told = |values: &Values| match words.values(values, &[]).get("over") {
+            Some(FluentValue::String(text)) => text.to_string(),
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(told(&values), "14.9\u{a0}A");
+        values.remove("limit");
+        assert_eq!(told(&values), "14.8\u{a0}A");
     }
 
     /// A name that looks like a time of day is none.

@@ -141,7 +141,10 @@ check-limit-two = { $long } für 3 Stunden oder länger, gesetzt von { $long_by
 check-limit-refused = GESPERRT. Siehe { $code }.
 check-limit-guarded = Nur ein GFCI-Kabel (Tasten TEST und RESET). Siehe { $code }.
 check-limit-guarded-ahead = Erst ein GFCI-Kabel (Tasten TEST und RESET) davor stecken. Siehe { $code }.
-check-limit-behind = GESPERRT: bekommt den Strom von { $id }, das gesperrt ist. Siehe { $code }.
+check-limit-behind = GESPERRT: { $count ->
+        [one] bekommt
+       *[other] bekommen
+    } den Strom von { $id }, das gesperrt ist. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $short_by }.
 check-limit-same = { $long } für 3 Stunden oder länger, { $short } für weniger als 3 Stunden. Gesetzt von { $short_by }.
 check-limit-share = 80 % von { $id } ({ $reason })

@@ -1,15 +1,15 @@
 ### Regeln dazu, was wo hineinpasst.
 
 FIT001 = { $fix ->
-    [load] Keine Steckdose nimmt den Stecker von { $about }
+    [load] Keine Steckdose nimmt den Stecker von { $any }
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
     [bonding-socket] In { $place } ist für den Brückenstecker nichts frei
-    [dead] Wo { $about } hineinpasst, kommt nicht der nötige Strom
+    [dead] Wo { $any } hineinpasst, kommt nicht der nötige Strom
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
     [unusable] { $place } nirgends benutzen
-    [misplaced] { $place } nimmt den Stecker von { $about } nicht auf
-   *[other] Kein freier Platz für { $about }
+    [misplaced] { $place } nimmt den Stecker von { $any } nicht auf
+   *[other] Kein freier Platz für { $any }
   }
     .why = { $fix ->
         [unusable] { $rule ->
@@ -58,10 +58,10 @@ FIT003 = { $fix ->
 
 FIT004 = { $fix ->
     [too-large] { $first } verlangt mehr, als seine Steckdose verträgt
-    [life-large] Keine Steckdose hier verträgt { $about }
-    [refused] Keine benutzbare Steckdose für { $about }
+    [life-large] Keine Steckdose hier verträgt { $any }
+    [refused] Keine benutzbare Steckdose für { $any }
     [refused-here] Der Plan hat die falsche Steckdose für { $about }
-   *[other] Keine freie Steckdose für { $about }
+   *[other] Keine freie Steckdose für { $any }
   }
     .why = { $fix ->
         [too-large] Verlangt werden { $demand }. { $planned ->
@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
-    .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
+    .fix-no-room = Lassen Sie { $about } zu Hause, oder etwas, das dort steckt, wo es hinkäme. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
     .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.

@@ -31,19 +31,19 @@ OVER001 = { $fix ->
            *[no] {" "}Teile: { $about }.
           }
       }
-    .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
-    .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
-    .fix-no-breaker = Benutzen Sie { $first } nicht. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
+    .fix-splitter = Benutzen Sie { $any-first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
+    .fix-receptacle = Benutzen Sie { $any-first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
+    .fix-no-breaker = Benutzen Sie { $any-first } nicht. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-single = Schließen Sie hier nicht mehr als { $rating } an. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt, und schreiben Sie sockets in den Plan. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
-    .fix-cord = Benutzen Sie { $first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
-    .fix-thicker = Benutzen Sie { $first } hier nicht. { over-cord }
-    .fix-inlet = Benutzen Sie { $first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
-    .fix-wiring = Benutzen Sie { $first } nicht: Der Schutzschalter davor ist zu groß für die Leitung. Tauschen Sie ihn nicht aus. Lassen Sie den Kasten von einer Elektrofachkraft ansehen.
-    .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
-    .fix-free = Stecken Sie nichts in { $first }; die Steckdose bleibt leer.
+    .fix-cord = Benutzen Sie { $any-first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
+    .fix-thicker = Benutzen Sie { $any-first } hier nicht. { over-cord }
+    .fix-inlet = Benutzen Sie { $any-first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
+    .fix-wiring = Benutzen Sie { $any-first } nicht: Der Schutzschalter davor ist zu groß für die Leitung. Tauschen Sie ihn nicht aus. Lassen Sie den Kasten von einer Elektrofachkraft ansehen.
+    .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $any-first } unbenutzt.
+    .fix-free = Stecken Sie nichts in { $any-first }; die Steckdose bleibt leer.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
-    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
+    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $any-first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
 
 over-cord = { $cord ->
     [gauge] Nehmen Sie ein Kabel, auf dem 16, 14 oder 12 AWG steht (1,5 mm² oder mehr): Eine kleinere AWG-Zahl ist dicker.

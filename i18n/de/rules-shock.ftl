@@ -6,10 +6,10 @@ ground-dry = trocken
 ground-unknown = nicht bekannt, also als nass gerechnet
 
 SHOCK001 = { $fix ->
-    [free] Kein GFCI auf dem Weg zu { $about }
-    [first] Kein GFCI auf dem Weg zu { $about }
-    [named] In { $about } kein Gerät einstecken
-   *[other] Kein Schutz gegen Stromschlag an { $about }
+    [free] Kein GFCI auf dem Weg zu { $any }
+    [first] Kein GFCI auf dem Weg zu { $any }
+    [named] In { $any } kein Gerät einstecken
+   *[other] Kein Schutz gegen Stromschlag an { $any }
   }
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.
@@ -49,7 +49,7 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
-    .fix-box = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
+    .fix-box = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
     .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
 
 SHOCK005 = { $fix ->
@@ -57,7 +57,7 @@ SHOCK005 = { $fix ->
    *[other] Neutralleiter und Schutzleiter sind vielleicht in { $about } verbunden
   }
     .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht.
-    .fix-known = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
+    .fix-known = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
     .fix-unknown = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller. Hilft beides nicht, lassen Sie eine Elektrofachkraft hineinsehen. Öffnen Sie selbst nichts.
 
 SHOCK006 = { $fix ->
@@ -134,4 +134,4 @@ SHOCK013 = { $fix ->
     .fix-box-look = Benutzen Sie „{ $joint }“ nicht, bis Sie es wissen. Suchen Sie in den Unterlagen „neutral bonded“ (N und PE verbunden) oder „isolated neutral“ (getrennt), oder fragen Sie den Hersteller. Öffnen Sie nichts selbst.
     .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
     .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein GFCI-Kabel, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
-    .fix-if-none = Benutzen Sie { $about } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.
+    .fix-if-none = Benutzen Sie { $any } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.

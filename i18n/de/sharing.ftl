@@ -45,8 +45,14 @@ change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-A
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
        *[other] { $sockets } Dosen
-    } von { $first }. Schließen Sie nur dahinter an.
-change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.
+    } von { $first }.{ $named ->
+        [yes] {" "}Wir nennen es { $names }.
+       *[no] {""}
+    }
+change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.{ $named ->
+        [yes] {" "}Wir nennen es { $names }.
+       *[no] {""}
+    }
 change-smaller-appliance = { $starts ->
     [yes] Nehmen Sie statt { $first } ein Gerät mit { $power } oder weniger im Lauf und { $starting } oder weniger beim Anlauf. Stecken Sie das mit { $old } nicht ein.
    *[no] Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }, nicht das mit { $old }.
@@ -60,7 +66,11 @@ change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Sch
 
 ## tallywatt mend
 
-mend-title = Was zu tun ist, in dieser Reihenfolge und bei stehendem Motor.{ $all ->
+mend-title = { $how ->
+        [plan] Ändern Sie Ihren Plan.
+        [closed] Gehen Sie in dieser Reihenfolge vor, bei stehendem Motor. Gehen Sie nie in einen geschlossenen Raum, um ihn abzustellen.
+       *[gear] Stellen Sie den Motor ab. Gehen Sie dann in dieser Reihenfolge vor.
+    }{ $all ->
         [0] {""}
         [one] {" "}Das behebt { $cleared } von 1 Gefahr.
        *[other] {" "}Das behebt { $cleared } von { $all } Gefahren.
@@ -118,6 +128,7 @@ may-yes-while = JA: { $wanted } darf eingeschaltet werden, während { $running }
        *[other] laufen
     }.
 may-no = NEIN: { $wanted } nicht einschalten.
+may-no-together = NEIN: { $wanted } nicht zugleich laufen lassen.
 may-no-while = NEIN: { $wanted } nicht einschalten, während { $running } { $count ->
         [one] läuft
        *[other] laufen

@@ -53,12 +53,12 @@ usage-conflict = { $argument } and { $other } cannot go together
 usage-twice = { $argument } was given twice
 usage-answers = use --answers only with the questions: alone, or with ask
 usage-other = cannot understand this call: { $argument }
-usage-allowed = It can be { $allowed }.
+usage-allowed = Choose one of: { $allowed }.
 usage-nearest = Did you mean { $nearest }?
 usage-help = Run “tallywatt --help” to see the options.
 usage-no-language = there is no language “{ $tag }” here
 
-cli-demo = Make all the prints for an example weekend, with no questions asked
+cli-demo = Make all the prints for an example weekend, without asking questions
 cli-demo-fixed = The same weekend with its dangers cleared
 cli-demo-into = The folder to write into; default: tallywatt-demo
 
@@ -66,19 +66,19 @@ cli-check = Check plans and say what is wrong, worst first
 cli-check-plans = Plan files; "-" reads one from standard input
 cli-check-format = "text" for people; "json" for programs, one report per plan
 
-cli-print = Print a plan: labels for the gear, a card to hang up, cautions to tick off, a worksheet of all numbers
+cli-print = Print a plan: labels for the gear, a card to hang up, cautions to check off, a worksheet of all numbers
 cli-print-plan = The plan file; "-" reads it from standard input
 cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
-cli-print-start-at = The first label to print on, if some are gone from the sheet
+cli-print-start-at = The first label to print on, if some of the sheet are already used
 cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
-cli-print-only = Make only this print; you may give this more than once
+cli-print-only = Make only this print; repeat the option for more
 cli-print-card = The card's size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold
 cli-print-ink = "black" prints black on white, without color or gray
-cli-print-date = The date to print on every sheet; also makes the files fit for archives (PDF/A-2a)
+cli-print-date = The date to print on every sheet; also saves them as archive files (PDF/A-2a)
 cli-print-png = Also write a picture of each page, and contact.png with all of them
 cli-print-templates = A folder with your own templates; "tallywatt templates" writes some to start from
 
@@ -115,7 +115,7 @@ failure-worse-than-nothing = cannot check the plan until these are fixed
 
 check-plan = { $name }
 # Safety.
-check-none = We found nothing wrong in this plan. That does not mean that nothing is wrong. Local codes and a licensed electrician have the final say.
+check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
 check-count = { $dangers ->
         [one] 1 danger
@@ -134,7 +134,7 @@ check-label-why = Why
 check-label-look = Look
 check-label-do = Do
 check-label-also = Also
-trouble-too = These troubles go away too: { $troubles }
+trouble-too = This also fixes: { $troubles }
 trouble-also = { $title } ({ $code })
 trouble-assumed = We do not know, so we assumed: { $title }
 trouble-assumed-why = This is the worst case. { $why }
@@ -146,12 +146,15 @@ check-limit-two = { $long } for 3 hours or more, limited by { $long_by }. { $sho
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-guarded = Use only a GFCI cord (TEST and RESET buttons). See { $code }.
-check-limit-guarded-ahead = A GFCI cord (TEST and RESET buttons) goes in first, ahead of it. See { $code }.
-check-limit-behind = DO NOT USE: it gets its power from “{ $id }”, which you must not use. See { $code }.
+check-limit-guarded-ahead = Use it only with a GFCI cord (TEST and RESET buttons) plugged in ahead of it, nearer the generator. See { $code }.
+check-limit-behind = DO NOT USE: { $count ->
+        [one] it gets its
+       *[other] they get their
+    } power from “{ $id }”, which you must not use. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for 3 hours or more, { $short } for less than 3 hours. Limited by { $short_by }.
-check-limit-share = “{ $id }” ({ $reason }: only 80% counts that long)
-check-limit-share-own = { $reason } (only 80% counts that long)
+check-limit-share = “{ $id }” ({ $reason }; for that long, count on only 80% of it)
+check-limit-share-own = { $reason } (for that long, count on only 80% of it)
 check-limit-by = “{ $id }” ({ $reason })
 check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
@@ -166,7 +169,7 @@ reason-one-leg = one half of the generator
 reason-one-leg-unguarded = one half of the generator; it might not cut out by itself
 reason-breaker = its breaker
 reason-trips-early = its breaker, which trips too soon
-reason-receptacle = the outlet's own rating
+reason-receptacle = the outlet’s own rating
 reason-plug = the plug's rating
 reason-cord-ampacity = the cord's wire; no breaker protects it
 reason-cord-mark = the amps often marked on a cord this thin and long; read its tag, the smaller number counts
@@ -179,7 +182,7 @@ reason-not-fed = wrong voltage for its shape; treat it as live
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides
-demo-file-cautions = the checklist, worst first
+demo-file-cautions = the cautions sheet: what to check off, worst first
 demo-file-worksheet = every number, for an electrician
 demo-file-report = the report for other programs
 demo-file-plan = the plan itself: change it and run "tallywatt print"
@@ -198,7 +201,7 @@ summary-stranded = The generator can supply { $rated } at your site, but the out
 summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
 summary-together = As far as power goes, everything on the list can run at the same time.
-summary-no-place = No outlet in this plan for { $names }.
+summary-no-place = No outlet in this plan can run { $names }.
 summary-wrong-place = Do not plug in { $names } where the plan has it; another outlet can run it.
 
 working = Working. Ctrl-C stops it, and nothing is written.
@@ -207,7 +210,10 @@ print-wrote = Written to { $dir }:
 print-dangers-left = { $count ->
         [one] 1 danger is
        *[other] { $count } dangers are
-    } still in this plan. Do not start the generator. Read the cautions first.
+    } still in this plan. Do not start the generator until { $count ->
+        [one] you have fixed it
+       *[other] you have fixed every one
+    }. The cautions sheet shows how.
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each sheet says which one it is. Keep them together.
 print-card-sheets-half = { print-card-sheets } A larger card might need fewer: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } A larger card might need fewer: "--card half" or "--card sheet".

@@ -15,15 +15,15 @@ part-asked-fuel = its fuel and noise
 
 # Said before the first question. { $count } is about how many there are.
 interview-welcome =
-    We ask about { $count } short questions: your generator, what you plug in, the site, your cords.
-    Press Enter to take the answer in parentheses or with a *. If you are not sure, pick “I don’t know”. We then assume the worse answer, and say so. Ctrl-C stops and keeps your answers.
+    There are about { $count } short questions: your generator, what you plug in, the site, your cords.
+    To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
 hint-none = none
-hint-enter-unknown = Enter: don't know
+hint-enter-unknown = Enter: I don’t know
 hint-between = ,{" "}
 
 typed-unknown = unknown
@@ -54,8 +54,8 @@ pick-yes = Yes
     .also = y
 pick-no = No
     .also = n
-pick-unknown = I don't know
-    .also = idk dont know not sure unknown
+pick-unknown = I don’t know
+    .also = idk dont don't know not sure unknown
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
 pick-removed = Remove this
@@ -130,7 +130,7 @@ ask-generator-name = What do you call your generator?
     .row = Name
 
 ask-generator-rated = How many running watts does the generator make?
-    .why = Look on its label for running or rated watts, like 2800 W.
+    .why = Look on its nameplate for running or rated watts, like 2800 W.
     .help =
         Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. Type that one.
         Do not use the large number in its name. That is often the peak.
@@ -138,17 +138,17 @@ ask-generator-rated = How many running watts does the generator make?
     .row = Rated power
 
 ask-generator-peak = What is the most watts it can give for a few seconds?
-    .why = Look on its label for starting, surge or peak watts.
+    .why = Look on its nameplate for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
         If you do not know, we ask which of the two your number is.
     .row = Peak power
 
-ask-generator-figure = Is that its running power or its peak power?
+ask-generator-figure = Is that number its running or its peak power?
     .why = The number in a generator’s name is often the peak.
     .help =
         You gave one number. If it is part of the name, or the only one on the box, it is often the peak. The generator gives its peak for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
-        If you do not know, we assume it is the peak, and three quarters of it the running power.
+        If you do not know, we assume that it is the peak, and that the running power is three quarters of it.
     .row = That number is
 pick-generator-figure-running = The running power
 pick-generator-figure-peak = The peak power
@@ -164,12 +164,12 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = Whether neutral is joined to the frame decides how you test outlets.
+    .why = You test outlets one way if it floats, another way if it is bonded.
     .help =
         The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
         A bonding plug looks like a plug without a cord, and someone put it there on purpose. Look: is there a plug with no cord in any outlet? If so, leave it in, and ask the owner. Ask a licensed electrician before you use one.
-        A plug-in tester with three lamps helps. If two lamps light, as at a wall outlet, neutral and frame are joined somewhere. If only one lights ("open ground"), most often they are not: it floats.
+        A plug-in tester with three lights helps. If two are lit, as at a wall outlet, neutral and frame are joined somewhere. If only one is lit ("open ground"), most often they are not: it floats.
         Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
 pick-generator-neutral-floating = Floating
@@ -177,9 +177,9 @@ pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
 pick-generator-neutral-bonded = Bonded to the frame
 
 ask-generator-inverter = Is it an inverter generator?
-    .why = It says “inverter” on the case. Usually quiet and closed in.
+    .why = It says “inverter” on the case. Usually quiet, with a case all around.
     .help =
-        An inverter generator is usually quiet and closed in, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
+        An inverter generator is usually quiet, with a case all around, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
@@ -277,7 +277,7 @@ pick-outlet-leg-a = Half A
 pick-outlet-leg-b = Half B
 
 ask-outlets-gfci = Which outlets have a TEST and a RESET button?
-    .why = Those are GFCIs, made to cut the power fast in a shock.
+    .why = Those are GFCIs, made to cut the power if someone gets a shock.
     .help =
         The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is not a GFCI.
         A GFCI is made to cut the power fast if current leaks through a person. It can fail: press TEST before each use.
@@ -288,7 +288,7 @@ pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
 
 ask-outlets-odd = Is anything odd about the breakers?
-    .why = If two outlets share a breaker, or one trips too soon, you get less power.
+    .why = If two outlets share one, or a breaker trips too soon, you get less.
     .help =
         Two outlets might share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
         A breaker that has tripped below its number counts at that lower number from then on.
@@ -418,7 +418,7 @@ pick-load-hours-none = any time
 
 ask-load-on = Where is it plugged in?
     .why = { $about }. Let us choose, or say where it must be.
-    .help = Only free outlets its plug fits are shown. If you let us choose, the plan finds the outlets where most can run at once.
+    .help = Only free outlets its plug fits are shown. If you let us choose, the plan finds the outlets where most can run together.
     .row = Plugged into
 pick-load-on-any = Find the best outlet for it
 
@@ -601,7 +601,7 @@ pick-out-breaker-none = no breaker
 
 # Safety.
 ask-out-gfci = Do they have TEST and RESET buttons?
-    .why = { $about }. Made to cut the power fast in a shock.
+    .why = { $about }. Made to cut power if someone gets a shock.
     .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
     .row = GFCI
 
@@ -673,7 +673,7 @@ drawn-faces =
 
 ask-review = Is this right?
     .why = Pick a line to change it. A ! marks where we assumed the worst.
-    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says "not known", we assumed the worse case, and the check says so.
+    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says "not known", we assumed the more dangerous case, and the check says so.
 pick-review-check = Check this plan
 pick-review-add = Add an outlet, appliance or cord
 pick-review-add-outlet = Add an outlet
@@ -702,7 +702,7 @@ part-out = Outlets of { $box }
 note-added = Added { $count }: { $things }.
 note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
 note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.
-note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at once. They can take turns.
+note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at the same time. They can take turns.
 note-load-cannot-start = It takes { $starting } for a moment to start. The generator gives { $peak } at most: it cannot start it.
 note-load-too-large = This alone draws { $this }. The generator gives { $rated }: it cannot run it.
 
@@ -715,19 +715,19 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Do: { $fix }
-note-danger-also = { $signal }, the same as above, now here: { $title }
+note-danger-also = { $signal }, same as above, now also here. { $title }
 note-danger-gone = That danger is gone: { $title }
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
 picture-guarded = - { $id } ({ $shape }): only a GFCI cord
-picture-guarded-ahead = - { $id } ({ $shape }): a GFCI cord goes in first, ahead of it
+picture-guarded-ahead = - { $id } ({ $shape }): only with a GFCI cord ahead of it
 picture-load = * { $load }
 picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
-note-unknown = Noted: you do not know.
+note-unknown = Noted: “I don’t know”.
 
 note-first-line = We took only the first line of that.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.

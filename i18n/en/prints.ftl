@@ -10,7 +10,7 @@ print-error-too-long = { $percent ->
   }
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
 print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent }% of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
-print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.
+print-error-unknown-stock = There is no label sheet called “{ $name }”. Choose one of: { $known }.
 print-error-bad-stock = The label sheet “{ $name }” cannot be used: { $message }
 print-error-bad-start = The sheet has { $count } labels, so printing cannot start at { $start }.
 print-error-template = The template { $file } failed at line { $line }, column { $column }: { $message }
@@ -97,8 +97,8 @@ print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = GFCI CORD GOES IN FIRST
-print-guarded-ahead-brief = GFCI FIRST
+print-guarded-ahead = NEEDS GFCI CORD AHEAD
+print-guarded-ahead-brief = GFCI AHEAD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
@@ -141,7 +141,7 @@ print-tank = One tank
 print-tank-value = about { $hours }
 print-tank-value-with = about { $hours } at the most this plan draws
 print-refuel = Refuel
-print-refuel-value = Shut it off and let it cool { $cooling } minutes. Never refuel it running.
+print-refuel-value = Stop the engine and let it cool { $cooling } minutes. Never refuel a running engine.
 print-air = Exhaust
 print-air-value = It kills, and you cannot smell it. Outdoors only, pointing away, at least { $ample } from every tent, vehicle, door, window and person.
 
@@ -164,8 +164,8 @@ print-card-two = Side 2. When something goes wrong. Setting up and testing
 print-card-fold = Fold here, with the print outside
 print-card-trim = Trim at the corner marks. The pouch seals 3 mm on each side.
 print-card-danger = { $count ->
-    [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
-   *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
+    [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
+   *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
   }
 print-no-breaker = Add up the amps: no breaker
 print-no-breaker-below = Add up the amps: breaker too big
@@ -196,7 +196,7 @@ print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
 print-setup-place = Put the generator outdoors, at least { $ample } from every tent, vehicle, door, window and person. Point the exhaust away from all of them.
 print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
-print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, or a plug that is loose or whose round pin is broken off.
+print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
 print-setup-plug = Leave appliances unplugged. Plug in cords and boxes from the generator out, only as side 1 shows.
 print-setup-plug-skip = Skip what says { print-do-not-use }.
@@ -211,8 +211,8 @@ print-test-reset = Press RESET. The lamp must light again.
 print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
 print-stop-life = First switch { $life } to its battery. If it has none, wake the person.
-# After the engine is stopped, where someone’s health depends on { $life }.
-print-stopped-life = Then switch { $life } to its battery.
+# After the engine is stopped and help is called, where someone’s health depends on { $life }.
+print-stopped-life = Have someone switch { $life } to its battery.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
 print-stop-3 = If fuel spills, get back. Start the engine only after the vapor is gone. Store fuel outdoors, away from tents.
@@ -243,12 +243,12 @@ print-emergency-alarm = CO alarm, or anyone dizzy, sick, weak or with a headache
 print-emergency-alarm-out = Even if only one person feels sick, get everyone into fresh air right away. Wake everyone. Count heads.
 print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
 print-emergency-alarm-sleeper = If someone will not wake up: from outside, open every door, window and tent flap wide. Do not go in: you can pass out too. Wait for the fire department.
-print-emergency-cpr = Not breathing, or only gasping: CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
+print-emergency-cpr = If the person is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
 print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
 print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
-print-emergency-shock-off = Do not touch them yet. Stop the engine first. Only then pull their cord out at the generator end.
-print-emergency-shock-touch = Call { $call }. Touch them only when you are sure that the power is off.
+print-emergency-shock-off = Do not touch the person yet. Stop the engine. Then unplug the cord at the generator.
+print-emergency-shock-touch = Call { $call }. Touch the person only when you are sure that the power is off.
 print-emergency-shock-doctor = See a doctor after any shock, even a small one.
 print-emergency-breaker = A breaker trips
 print-emergency-breaker-stop = Stop the engine before anyone feels along a cord.
@@ -274,7 +274,7 @@ print-cautions-summary =
      *[other] { $rest } cautions and notices
     }.
 print-cautions-tick = First, what to do every time you set up. Then what we found in this plan, worst first. Last, what to do when something goes wrong. Check off each point. If a danger has not been fixed, do not start the generator.
-print-also = These troubles go away too
+print-also = This also fixes
 print-look = Look first
 print-look-then = Some boxes say “{ print-look }”. When you know, change your answer in the plan, and check again.
 print-symbol-general = Warning sign
@@ -284,9 +284,9 @@ print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
 print-always-title = Every time you set up, whatever the plan says
 print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
-print-always-1 = Put the generator outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
+print-always-1 = Use the generator only outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
 print-always-2 = Test the carbon monoxide alarm where people sleep.
-print-always-3 = Uncoil every cord, and keep it off wet ground. Use no cut or scorched cord, no loose plug, none with its round pin broken off.
+print-always-3 = Uncoil every cord, and keep it off wet ground. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-always-4 = Test every GFCI (TEST and RESET buttons) with a lamp plugged in: the lamp must go out.
 print-always-5 = Exhaust has carbon monoxide in it. You cannot smell that, and it kills.
 print-always-6 = Never plug a generator into a building’s wiring.
@@ -418,7 +418,7 @@ print-ws-no-room = every outlet that fits its plug is full, or must not be used
 print-ws-too-large = it draws more than the outlets it may use can supply
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = you must not use the outlet it would go into
+print-ws-refused = you must not use any outlet where it would go
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

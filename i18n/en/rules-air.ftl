@@ -4,7 +4,7 @@ AIR001 = { $fix ->
     [measure] We do not know how close people are
    *[other] Exhaust is only { $distance } from people
   }
-    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: { $least } to { $ample } is still too close, and under { $least } is a danger.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, most of all under { $least }.
     .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-closed = If the generator runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, set it down at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
@@ -12,7 +12,7 @@ AIR001 = { $fix ->
 
 AIR002 = { $fix ->
     [look] Someone might sleep without a carbon monoxide alarm
-   *[other] Not everyone sleeps with a carbon monoxide alarm
+   *[other] Someone sleeps without a carbon monoxide alarm
   }
     .why = The wind can turn and blow exhaust at you. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
     .fix-alarm = Put a carbon monoxide alarm that runs on a battery in each tent and camper where people sleep. Press its test button each night: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
@@ -48,16 +48,16 @@ AIR005 = { $fix ->
   }
     .why = { $fix ->
         [bedside] As far as we know it reaches { $reach }, but the generator must stand { $needed } from the person. Someone will pull it closer, and exhaust kills.
-        [at-set] The generator must stand { $needed } from the person who needs it. Without a cord, someone will bring it closer.
+        [at-set] Keep the generator { $needed } from the person who needs it. Without a cord, someone will move the generator closer.
         [stated] It reaches { $reach }, but the plan says that people are { $needed } away. Someone will pull the generator closer.
         [measure] As far as we know they reach { $reach }, but the generator must stand { $needed } from people. If they are shorter, someone will pull it closer.
-        [no-cord] The generator must stand { $needed } from people. Without a cord, someone will bring it closer.
+        [no-cord] Keep the generator at least { $needed } from people. Without a cord, someone will move the generator closer.
        *[longer] They reach { $reach }, but the generator must stand { $needed } from people. Someone will pull it closer, and exhaust kills.
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what is plugged into it. Never move the generator closer instead.
     .fix-no-cord = { $open ->
         [no] Bring one GFCI cord (TEST and RESET buttons) that is long and thick enough.
-       *[other] Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough.
+       *[other] Plug these in at the generator, then step away, to the side the wind comes from. Or bring one cord that is long and thick enough.
       } Never move the generator closer instead.
     .fix-measure = Pace off the cords, and put their lengths in the plan. Never move the generator closer instead.
     .fix-bedside = Bring one cord that is long and thick enough, or a battery made for the device. Never move the generator closer instead.
@@ -71,7 +71,7 @@ AIR006 = { $fix ->
     .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. The generator must then be in open air, { $ample } or more from people, with a working carbon monoxide alarm where they sleep.
     .fix-by-day = Charge a battery during the day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
     .fix-life-by-day = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day. Stop the engine before anyone goes to sleep.
-    .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged during the day.
+    .fix-when = Decide when this runs, not at night, and put that in the plan. Or run it at night from a battery charged during the day.
 
 night-told = the quiet hours
 night-assumed = we do not know when, so we assumed this

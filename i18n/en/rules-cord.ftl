@@ -7,11 +7,11 @@ CORD001 = The cord { $first } is overloaded
         [unwind-less] Coiled up, { $first } (wire: { $wire }) carries { $limit } at most, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
        *[other] { $first } (wire: { $wire }) carries { $limit } at most, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
       }
-    .fix-thicker = Plug some of it in elsewhere, or run fewer things at once. Or use a thicker cord: a smaller AWG number is thicker.
+    .fix-thicker = Plug some of it in elsewhere, or run fewer things at once. Or use a thicker cord: a smaller AWG number means a thicker wire.
     .fix-unwind = Unwind the whole cord before you use it. A coil traps its own heat.
     .fix-unwind-less = Unwind the whole cord each time. That is not enough: plug some of it in elsewhere, or run fewer things at once.
     .fix-plug = Plug some of it in elsewhere, or run fewer things on it at once. A thicker cord with the same plug does not help.
-    .fix-tag = Read the amps on the cord’s tag: the smaller number counts. Plug some of it in elsewhere, or run fewer things on it at once. Or use a shorter or thicker cord: a smaller AWG number is thicker.
+    .fix-tag = Read the amps on the cord’s tag: the smaller number counts. Plug some of it in elsewhere, or run fewer things on it at once. Or use a shorter or thicker cord: a smaller AWG number means a thicker wire.
 
 cord-through = { $planned ->
     [yes] { $demand } runs through it
@@ -23,8 +23,8 @@ CORD002 = { $fix ->
    *[other] This might be an indoor cord: { $about }
   }
     .why = Sun, cold, feet and tent stakes crack the outside of an indoor cord. A bare wire in wet grass can kill.
-    .fix-replace = Use a cord marked for outdoors. Look for a “W” in its type letters, or the words “for outdoor use”.
-    .fix-look = Read the print on the cord. If it has no “W” in its type letters and does not say “for outdoor use”, use another cord.
+    .fix-replace = Use a cord marked for outdoors. Look for a “W” in the letters printed on it, or the words “for outdoor use”.
+    .fix-look = Read the print on the cord. If it has no “W” in its letters and does not say “for outdoor use”, use another cord.
 
 CORD003 = { $fix ->
     [unwind] The cord { $first } stays coiled while in use
@@ -32,15 +32,21 @@ CORD003 = { $fix ->
   }
     .why = A coiled cord traps its heat and can melt from the inside, and no breaker can tell. Never use it coiled: it then carries only { $limit }.
     .fix-unwind = Unwind the whole cord, and lay it out loosely. If it is far too long, use a shorter one.
-    .fix-look = Unwind the whole cord each time, and say so in the plan.
+    .fix-look = Unwind the whole cord each time, and then change your answer.
 
 CORD004 = { $fix ->
     [replace] No ground past { $first }
    *[other] { $first } might have no ground wire
   }
     .why = { $fix ->
-        [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
-       *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
+        [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Look at: { $about }.
+          }
+       *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Look at: { $about }.
+          }
       }
     .fix-replace = Do not use { $first }. Use one with a ground wire and an unbroken ground pin.
     .fix-count = Read the print on the cord. “/3” after the wire size means three wires, ground included. “/2” has no ground: do not use it.

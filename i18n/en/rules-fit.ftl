@@ -1,15 +1,15 @@
 ### Safety. Rules on what plugs in where.
 
 FIT001 = { $fix ->
-    [load] No outlet takes the plug of { $about }
+    [load] No outlet takes the plug of { $any }
     [bonding-plug] No socket is left for the bonding plug
     [bonding-socket] No socket for the bonding plug in { $place }
-    [dead] No outlet that fits { $about } can run it
+    [dead] No outlet that fits { $any } can run it
     [part] { $about } does not fit where it should plug in
     [loose] { $place } is not plugged in: no power for { $about }
     [unusable] Do not use { $place }, wherever you plug it in
-    [misplaced] { $place } does not take the plug of { $about }
-   *[other] No free socket for { $about }
+    [misplaced] { $place } does not take the plug of { $any }
+   *[other] No free socket for { $any }
   }
     .why = { $fix ->
         [unusable] { $rule ->
@@ -58,10 +58,10 @@ FIT003 = { $fix ->
 
 FIT004 = { $fix ->
     [too-large] { $first } needs more than its outlet can give
-    [life-large] No outlet here can run { $about }
-    [refused] No usable outlet for { $about }
+    [life-large] No outlet here can run { $any }
+    [refused] No usable outlet for { $any }
     [refused-here] The plan has the wrong outlet for { $about }
-   *[other] No free outlet for { $about }
+   *[other] No free outlet for { $any }
   }
     .why = { $fix ->
         [too-large] It needs { $demand }. { $planned ->
@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
-    .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
+    .fix-no-room = Leave at home { $about }, or something that is plugged in where it would go. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.

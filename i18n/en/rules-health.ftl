@@ -6,9 +6,9 @@ HEALTH001 = { $fix ->
    *[other] Someone’s health depends on this one generator: { $about }
   }
     .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A sleeping person might not notice until it is too late.
-    .fix-battery = Bring a battery made for the device that lasts all night. Ask the doctor or supplier how long the device can be off, and if a generator and extension cord may run it. Oxygen: no smoking, flame or heater within { $flames }.
+    .fix-battery = Bring a battery that is made for the device and lasts all night. Ask the doctor or supplier how long it can be off, and if it can run from a generator and extension cord. Oxygen: no smoking, flame or heater within { $flames }.
     .fix-charged = Charge its battery before night. Test it once during the day: unplug the device, and check that its battery keeps it running. Oxygen: no smoking, flame or heater within { $flames }.
-    .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery made for it that lasts all night. Oxygen: no smoking, flame or heater within { $flames }.
+    .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery that is made for it and lasts all night. Oxygen: no smoking, flame or heater within { $flames }.
 
 HEALTH002 = { $fix ->
     [when] Heat that might run while people sleep: { $about }

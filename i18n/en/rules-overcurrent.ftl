@@ -19,7 +19,7 @@ OVER001 = { $fix ->
           }
         [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
         [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
-        [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
+        [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }: until then the adapter can overheat and catch fire.
        *[other] { $known ->
             [no] We assumed that{" "}
            *[yes] {""}
@@ -30,38 +30,44 @@ OVER001 = { $fix ->
                *[yes] The weakest part here
               }
           } is rated for { $rating }. { $stops ->
-            [set] The generator can push up to { $peak } through it before anything trips: it can overheat and catch fire.
-           *[breaker] The breaker ahead of it trips only above { $breaker }: until then it can overheat and catch fire.
+            [set] The generator can push up to { $peak } through it before anything trips: { $alone ->
+                [yes] { $first } can overheat and catch fire.
+               *[no] that part can overheat and catch fire.
+              }
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then { $alone ->
+                [yes] { $first } can overheat and catch fire.
+               *[no] that part can overheat and catch fire.
+              }
           }{ $alone ->
             [yes] {""}
            *[no] {" "}Parts: { $about }.
           }
       }
-    .fix-splitter = Do not use { $first } for anything. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
-    .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
-    .fix-no-breaker = Do not use { $first }. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
+    .fix-splitter = Do not use { $any-first } for anything. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
+    .fix-receptacle = Do not use { $any-first }. Have a licensed electrician look at its breaker.
+    .fix-no-breaker = Do not use { $any-first }. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
     .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
-    .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
-    .fix-thicker = Do not use { $first } here. { over-cord }
-    .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $fits } or less.
-    .fix-wiring = Do not use { $first }: the breaker is too big for the wire. Do not change the breaker. Have a licensed electrician look at the box.
-    .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $first }.
-    .fix-free = Plug nothing into { $first }, and leave it empty.
+    .fix-cord = Do not use { $any-first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
+    .fix-thicker = Do not use { $any-first } here. { over-cord }
+    .fix-inlet = Do not use { $any-first } here. Feed it from an outlet whose breaker is { $fits } or less.
+    .fix-wiring = Do not use { $any-first }: the breaker is too big for the wire. Do not change the breaker. Have a licensed electrician look at the box.
+    .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $any-first }.
+    .fix-free = Plug nothing into { $any-first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
-    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper in past it.
+    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $any-first }. Plug nothing but the camper in past it.
 
 over-cord = { $cord ->
     [gauge] Use a cord marked 16, 14 or 12 AWG ({ $measure ->
         [metric] 1.5 mm² or more
        *[customary] wire size
-      }): a smaller AWG number is a thicker wire.
+      }): a smaller AWG number means a thicker wire.
     [none] No cord with its plug is rated for { $made }: put a listed box with smaller breakers ahead of it.
    *[amps] Use a cord rated for { $made }.
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = For three hours or more, { $first } can handle { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
@@ -85,8 +91,8 @@ OVER005 = { $fix ->
     .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look.
 
 OVER006 = { $half ->
-    [assumed] Too much at once might be on { $first }
-   *[known] Too much at once on { $first }
+    [assumed] Too much might be on at { $first }
+   *[known] Too much is on at { $first }
   }
     .why = { $half ->
         [assumed] If all of these are on one half, as we assumed, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
@@ -97,7 +103,7 @@ OVER006 = { $half ->
       }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
     .fix-turns-only = Run these in turns.
-    .fix-hours = Say in the plan when each of these runs. Or run them in turns.
+    .fix-hours = Put in the plan when each of these runs. Or run them in turns.
     .fix-leg-look = { POWER001.fix-leg-look }
     .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }

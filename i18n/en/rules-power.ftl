@@ -1,7 +1,7 @@
 ### Safety. Rules on power.
 
 POWER001 = { $fix ->
-    [hours] The generator cannot run all this at once
+    [hours] The generator cannot run all this together
     [leg-alone] One half of the generator cannot run { $about }
     [alone] The generator cannot run { $about }
     [amps-alone] The generator cannot run { $about }
@@ -12,10 +12,10 @@ POWER001 = { $fix ->
     [leg-turns] One half of the generator is overloaded at { $time }
     [leg-look] Half of the generator might be overloaded at { $time }
     [leg-cord] Half of the generator might be overloaded at { $time }
-   *[other] Too much is on at once at { $time }
+   *[other] Too much is on together at { $time }
   }
     .why = { $fix ->
-        [hours] You did not say when these run, so we counted them all at once: { $about }. They need { $demand } together, but the generator can supply { $limit }.
+        [hours] You did not say when these run, so we counted them all at the same time: { $about }. They need { $demand } together, but the generator can supply { $limit }.
         [turns] These need { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
         [leg-alone] It draws { $demand } on one half. Each half can supply { $limit }, so it is { $over } too much on either half.
         [alone] It needs { $demand }. The generator can supply { $limit }, so it is { $over } too much.
@@ -29,14 +29,14 @@ POWER001 = { $fix ->
         [leg-cord] If all of these are on one half, they draw { $demand } there: { $about }. Each half can supply { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
-    .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it needs the most.
-    .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.
+    .fix-turns = Run them in turns. Give each its hours, or leave one at home. Move { $first } first: it needs the most.
+    .fix-hours = Run them in turns: the card shows what goes together. Or put in the plan when each one runs.
     .fix-leg = Move { $move } to an outlet on the other half, or run these in turns.
     .fix-leg-turns = Run these in turns, or leave one at home.
     .fix-leg-look = Find out which half each outlet is on, and put it in the plan. Until then, run these in turns.
     .fix-leg-cord = Run these in turns. No plan knows which half each end of a cord is on. Ask a licensed electrician before you run them together.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
-    .fix-amps = Run them in turns. Look at { $first } first: it draws the most.
+    .fix-amps = Run them one after another. Move { $first } first: it draws the most.
     .fix-alone = { POWER001.fix-leg-alone }
     .fix-amps-alone = { POWER001.fix-leg-alone }
     .fix-life-alone = { life-cannot }
@@ -59,8 +59,8 @@ POWER002 = { $fix ->
         [alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak is { $limit }, so it is { $over } short.
         [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak power is { $limit }, so it is { $over } short.
         [leg-alone] Starting { $first } alone takes { $demand } for a moment. One half of the generator gives { $limit } at most, so it is { $over } short.
-        [again] At { $time } { $first } fits if it starts first, but what has a thermostat or a motor starts again by itself. Started last, it takes { $demand } and the generator gives at most { $limit }, { $over } short. Together: { $about }.
-        [amps-again] At { $time } { $first } fits if it starts first, but what has a thermostat or a motor starts again by itself. Started last, it takes { $demand } and the generator gives at most { $limit }, { $over } short. Together: { $about }.
+        [again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [amps-again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
         [life-alone] { life-it } Starting it takes { $demand } for a moment, but the generator gives at most { $limit } there: { $over } short.
         [life-together] { life-on } At { $time } the worst moment takes { $demand }, but the generator gives at most { $limit } there: { $over } short. Together: { $about }.
         [life-off] { life-on } At { $time } the worst moment takes { $demand }, but the generator gives at most { $limit } there: { $over } short. Together: { $about }.
@@ -84,15 +84,15 @@ POWER003 = You cannot use { $stranded } of the generator’s power
     .why = The generator can supply { $rated }. The outlets that you use can deliver only { $reachable } ({ $about }).
     .fix-outlet = To reach { $reach }, run a separate cord from the outlet “{ $outlet }” as well. Never join two outlets.
     .fix-socket = To reach { $reach }, run a second cord from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
-    .fix-accept = Plan with { $reachable }. No other outlet of this generator would give you more.
+    .fix-accept = Plan with { $reachable }. With the outlets and gear that you may use, nothing gives you more.
 
 POWER004 = { $fix ->
-    [late] The breaker of { $first } tripped above its number
-   *[other] The breaker of { $first } trips too soon
+    [late] The breaker for { $first } tripped above its number
+   *[other] The breaker for { $first } trips too soon
   }
     .why = { $fix ->
-        [late] Its number is { $marked }, but it tripped only at { $trips }. Any breaker lets more through for a short time, so we still count { $marked }.
-       *[other] Its number is { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not trust it to trip there again.
+        [late] It is marked { $marked }, but it tripped only at { $trips }. Any breaker lets more through for a short time, so we still count { $marked }.
+       *[other] It is marked { $marked }, but it tripped at { $trips }. Plan with { $trips }, but do not trust it to trip there again.
       }
     .fix-service = Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
     .fix-late = Plan with { $marked }, the number on it. If it carries more than that for an hour, stop using it until a licensed electrician has looked at it.

@@ -3,13 +3,13 @@
 ground-wet = wet
 ground-damp = damp
 ground-dry = dry
-ground-unknown = not known, so we assumed wet
+ground-unknown = unknown to us, so we assumed wet
 
 SHOCK001 = { $fix ->
-    [free] No GFCI on the way to { $about }
-    [first] No GFCI on the way to { $about }
-    [named] Plug no appliance into { $about }
-   *[other] No GFCI protects { $about }
+    [free] No GFCI protects { $any }
+    [first] No GFCI protects { $any }
+    [named] Plug no appliance into { $any }
+   *[other] No GFCI protects { $any }
   }
     .why = A bad cord or appliance can send power through your body, and no breaker cuts it off; the ground here is { $ground }. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
@@ -41,7 +41,7 @@ SHOCK004 = { $fix ->
     [plug] The bonding plug joins neutral to ground again
     [sets] Each generator joins neutral to ground
     [find-out] Neutral might be joined to ground in { $bonds } places
-   *[other] Neutral is joined to ground again: { $about }
+   *[other] { $about } joins neutral to ground a second time
   }
     .why = { $fix ->
         [find-out] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
@@ -49,7 +49,7 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
-    .fix-box = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself.
+    .fix-box = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself.
     .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
 
 SHOCK005 = { $fix ->
@@ -57,14 +57,14 @@ SHOCK005 = { $fix ->
    *[other] Neutral might be joined to ground inside { $about }
   }
     .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail.
-    .fix-known = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself. Never join neutral and ground.
+    .fix-known = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself. Never join neutral and ground.
     .fix-unknown = Look for “neutral bonded” or “isolated neutral” in the papers of { $about }, or ask the maker. If neither tells you, have a licensed electrician look inside. Open nothing yourself.
 
 SHOCK006 = { $fix ->
-    [home-made] Home-made box: { $about }
+    [home-made] Homemade box: { $about }
    *[other] We do not know who made this: { $about }
   }
-    .why = A home-made box has no test for rain, loose connections, thin wire or a missing ground. You cannot see any of these from outside.
+    .why = A homemade box has no test for rain, loose connections, thin wire or a missing ground. You cannot see any of these from outside.
     .fix-home-made = Use a factory-made box with a testing lab’s mark, or have a licensed electrician look at this one. Do not open it.
     .fix-look = Look on the box for a testing lab’s mark. If there is none, have a licensed electrician look at it. Do not open it.
 
@@ -125,7 +125,7 @@ SHOCK013 = { $fix ->
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
-    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
+    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, put that in the plan, and add none.
     .fix-plug-where = Stop the engine. See which outlet the bonding plug is in. Put it into a generator outlet with no TEST and RESET buttons, on a breaker of its own.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
@@ -134,4 +134,4 @@ SHOCK013 = { $fix ->
     .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
-    .fix-if-none = Do not use { $about }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.
+    .fix-if-none = Do not use { $any }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.

@@ -27,8 +27,8 @@ change-move = { $some ->
   }
 change-by-the-card = the outlet that the new card shows
 change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
-change-another-hour = Run { $first } at { $to } instead of { $from }.
-change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
+change-another-hour = Run { $first } from { $to }, not from { $from }.
+change-off-at-night = Run { $first } only from { $to }, and switch it off before people sleep.
 change-other-cord = In place of the cord { $first }, use one marked for outdoors.{ $wires ->
         [none] {""}
         [4] {" "}It needs four wires, neutral and ground included.
@@ -42,11 +42,20 @@ change-other-cord = In place of the cord { $first }, use one marked for outdoors
     }
 change-as-the-card = Then print the card of the changed plan, and plug everything in where it shows.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
-change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
+change-protected-outlet = Plug a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
-       *[other] { $sockets } sockets
-    } of { $first }. Plug things only into that.
-change-three-way-cord = Plug a listed cord of { $length } with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors. A smaller AWG number is thicker.
+       *[other] each of { $sockets } sockets
+    } of { $first }.{ $named ->
+        [yes] {" "}We call { $sockets ->
+            [one] it
+           *[other] them
+        } { $names }.
+       *[no] {""}
+    }
+change-three-way-cord = Plug a listed { $length } cord with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors.{ $named ->
+        [yes] {" "}We call it { $names }.
+       *[no] {""}
+    } A smaller AWG number means a thicker wire.
 change-smaller-appliance = { $starts ->
     [yes] In place of { $first }, use an appliance that needs { $power } or less to run and { $starting } or less to start. Do not plug in the { $old } one.
    *[no] Use an appliance of { $power } or less in place of { $first }, not the { $old } one.
@@ -60,7 +69,11 @@ change-new-box = Plug a factory-made box with a testing lab’s mark (“listed�
 
 ## tallywatt mend
 
-mend-title = What to do, in this order, with the engine off.{ $all ->
+mend-title = { $how ->
+        [plan] Change your plan.
+        [closed] Do these steps in this order, with the engine off. Never go into a closed place to stop it.
+       *[gear] Stop the engine. Then do these steps in this order.
+    }{ $all ->
         [0] {""}
         [one] {" "}It clears { $cleared } of 1 danger.
        *[other] {" "}It clears { $cleared } of { $all } dangers.
@@ -81,8 +94,8 @@ mend-tally = { $dangers ->
         [one] 1 must-have cannot run when you want it
        *[other] { $musts } must-haves cannot run when you want them
     }
-mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
-mend-proven = We found no easier way with the changes we know.
+mend-turns = Not everything can run whenever you want it. The new card shows what runs when.
+mend-proven = We know no easier way.
 mend-unproven = There might be an easier way: we did not try everything.
 mend-left = We know of no change that clears the rest. Run “tallywatt check” to see what is left.
 mend-stays = Not cleared
@@ -117,6 +130,8 @@ may-yes-while = YES: you may switch on { $wanted } while { $running } { $count -
        *[other] run
     }, with everything else off.
 may-no = NO: do not switch on { $wanted }.
+# Each of them may run alone.
+may-no-together = NO: do not run { $wanted } at the same time.
 may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
         [one] runs
        *[other] run
@@ -124,34 +139,40 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } ({ $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. “tallywatt check” tells how.
+    } ({ $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. To see how, run “tallywatt check”.
 may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
     }: { $title } ({ $code }).
 may-but-amps = There is enough power for them. That does not clear the danger.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
-may-no-place = No outlet in this plan for { $names }: { $reason }.
+may-no-place = No outlet in this plan can run { $names }: { $reason }.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
        *[other] share their sockets
     } with something else that you named. Unplug that first, and plug in one at a time.
 may-nothing = Everything you named is on already.
-may-over-short = { $at } can handle { $limit }. These need { $asks }: { $over } too much.
-may-over-hours = { $at } can handle { $limit } for three hours or more. These count as { $asks }: { $over } too much.
-may-over-starting = When { $by } starts with the rest on, the generator must give { $asks }. Its peak is { $limit }: { $over } too much.
+may-over-short = { $of ->
+    [set] The generator can supply { $limit }.
+   *[part] The limit at { $at } is { $limit }.
+  } These need { $asks }: { $over } too much.
+may-over-hours = { $of ->
+    [set] The generator can supply { $limit } for three hours or more.
+   *[part] The limit at { $at } is { $limit } for three hours or more.
+  } These count as { $asks }: { $over } too much.
+may-over-starting = When { $by } starts with the rest on, the generator must supply { $asks }. Its peak is { $limit }: { $over } too much.
 may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator’s peak is { $limit }: { $over } too much.
 may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: with what is on, the generator then gives up to { $amps } for a moment
+may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps } in all
 may-any-order = Any other order works too. This one has the lowest peak.
-may-meter = Once all of it runs, expect
+may-meter = When everything is on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
-may-meter-if = Do not open anything to measure. If you see more amps for more than a few seconds, or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
+may-meter-if = Do not open anything to measure. If you see more amps for more than a few seconds, or much lower volts, stop the engine. Then feel the cords and plugs, and look for what is different.
 may-as-placed = This assumes that everything is plugged in as the card shows.
 may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
@@ -159,9 +180,9 @@ may-no-load-known = It has: { $known }.
 
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
-share-danger = This list looks only at power, not at danger. Leave the engine off until you have cleared every danger.
-share-all = As far as power goes, all of it can be on at once.
-share-together = What may run at once: all of one line, and nothing else with it
+share-danger = The next list looks only at power, not at danger. Leave the engine off until you have cleared every danger.
+share-all = As far as power goes, all of it can be on at the same time.
+share-together = Pick one line. You may run everything on it at the same time, and nothing else
 share-never = Never together
 share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet

@@ -146,7 +146,10 @@ check-limit-two = { $long } durante 3 horas o más; lo limita { $long_by }. { $
 check-limit-refused = NO USAR. Vea { $code }.
 check-limit-guarded = Solo un cable con GFCI (botones TEST y RESET). Vea { $code }.
 check-limit-guarded-ahead = Va antes un cable con GFCI (botones TEST y RESET). Vea { $code }.
-check-limit-behind = NO USAR: recibe la corriente de { $id }, que no se debe usar. Vea { $code }.
+check-limit-behind = NO USAR: { $count ->
+        [one] recibe
+       *[other] reciben
+    } la corriente de { $id }, que no se debe usar. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante 3 horas o más, { $short } por menos de 3 horas. Lo limita { $short_by }.
 check-limit-share = el 80 % de { $id } ({ $reason })

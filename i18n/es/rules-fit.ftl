@@ -1,15 +1,15 @@
 ### Rules on what plugs in where.
 
 FIT001 = { $fix ->
-    [load] Ningún { -receptacle } admite la clavija de { $about }
+    [load] Ningún { -receptacle } admite la clavija de { $any }
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
     [bonding-socket] No queda ninguna toma en { $place } para la clavija de unión
-    [dead] La toma donde entraría { $about } no le da la corriente que necesita
+    [dead] La toma donde entraría { $any } no le da la corriente que necesita
     [part] { $about } no entra donde debería enchufarse
     [loose] { $place } no está enchufado en nada: no hay corriente para { $about }
     [unusable] No use { $place }, lo enchufe donde lo enchufe
-    [misplaced] { $place } no admite la clavija de { $about }
-   *[other] No hay toma libre para { $about }
+    [misplaced] { $place } no admite la clavija de { $any }
+   *[other] No hay toma libre para { $any }
   }
     .why = { $fix ->
         [unusable] { $rule ->
@@ -58,10 +58,10 @@ FIT003 = { $fix ->
 
 FIT004 = { $fix ->
     [too-large] { $first } pide más de lo que soporta su { -receptacle }
-    [life-large] Ningún { -receptacle } de aquí soporta { $about }
-    [refused] Ningún { -receptacle } que se pueda usar para { $about }
+    [life-large] Ningún { -receptacle } de aquí soporta { $any }
+    [refused] Ningún { -receptacle } que se pueda usar para { $any }
     [refused-here] El plan tiene una toma equivocada para { $about }
-   *[other] No hay { -receptacle } libre para { $about }
+   *[other] No hay { -receptacle } libre para { $any }
   }
     .why = { $fix ->
         [too-large] Pide { $demand }. { $planned ->
@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
-    .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
+    .fix-no-room = Deje en casa { $about }, o algo de lo que está enchufado donde iría. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
     .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.

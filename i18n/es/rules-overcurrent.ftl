@@ -31,19 +31,19 @@ OVER001 = { $fix ->
            *[no] {" "}Partes: { $about }.
           }
       }
-    .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
-    .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.
-    .fix-no-breaker = No use { $first }. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
+    .fix-splitter = No use { $any-first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
+    .fix-receptacle = No use { $any-first }. Haga que un { -electrician } revise su { -breaker }.
+    .fix-no-breaker = No use { $any-first }. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
     .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si es una: no pase de { $rating }, y haga que un { -electrician } lo revise.
-    .fix-cord = No use { $first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
-    .fix-thicker = No use { $first } aquí. { over-cord }
-    .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
-    .fix-wiring = No use { $first }: el { -breaker } es demasiado grande para los conductores. No cambie el { -breaker }. Haga que un { -electrician } revise la caja.
-    .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
-    .fix-free = No enchufe nada en { $first }; déjelo vacío.
+    .fix-cord = No use { $any-first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
+    .fix-thicker = No use { $any-first } aquí. { over-cord }
+    .fix-inlet = No use { $any-first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
+    .fix-wiring = No use { $any-first }: el { -breaker } es demasiado grande para los conductores. No cambie el { -breaker }. Haga que un { -electrician } revise la caja.
+    .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $any-first }.
+    .fix-free = No enchufe nada en { $any-first }; déjelo vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
-    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más que la { -camper }.
+    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $any-first }. No enchufe ahí nada más que la { -camper }.
 
 over-cord = { $cord ->
     [gauge] Use un cable marcado 16, 14 o 12 AWG (1,5 mm² o más): un número AWG menor es un conductor más grueso.

@@ -84,7 +84,7 @@ POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .why = El generador puede dar de forma continua { $rated }. Los { -receptacle(form: "many") } en uso entregan { $reachable } ({ $about }). El resto se queda atrás.
     .fix-outlet = Para llegar a { $reach }, use también el { -receptacle } “{ $outlet }”. Tienda desde él un cable propio. Nunca una dos { -receptacle(form: "many") }.
     .fix-socket = Para llegar a { $reach }, tienda un segundo cable propio desde otra toma de “{ $outlet }”. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
-    .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } de este generador le daría más.
+    .fix-accept = Cuente con { $reachable }. Con las tomas y el equipo que puede usar, nada le da más.
 
 POWER004 = { $fix ->
     [late] El { -breaker } de { $first } se disparó por encima de su número

@@ -6,10 +6,10 @@ ground-dry = seco
 ground-unknown = no se sabe; se da por mojado
 
 SHOCK001 = { $fix ->
-    [free] Ningún { -gfci } en el camino hasta { $about }
-    [first] Ningún { -gfci } en el camino hasta { $about }
-    [named] No enchufe ningún aparato en { $about }
-   *[other] Sin protección contra descargas en { $about }
+    [free] Ningún { -gfci } en el camino hasta { $any }
+    [first] Ningún { -gfci } en el camino hasta { $any }
+    [named] No enchufe ningún aparato en { $any }
+   *[other] Sin protección contra descargas en { $any }
   }
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no lo nota. Un { -gfci(form: "full") } está hecho para dispararse con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no lo use.
@@ -49,7 +49,7 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. No una ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
-    .fix-box = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
+    .fix-box = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
     .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No abra, una ni cambie nada usted mismo.
 
 SHOCK005 = { $fix ->
@@ -57,7 +57,7 @@ SHOCK005 = { $fix ->
    *[other] El neutro quizá esté unido a tierra dentro de { $about }
   }
     .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar.
-    .fix-known = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
+    .fix-known = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
     .fix-unknown = Busque “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado) en los papeles de { $about }, o pregunte al fabricante. Si no lo averigua, haga que un { -electrician } mire dentro. No abra nada usted mismo.
 
 SHOCK006 = { $fix ->
@@ -134,4 +134,4 @@ SHOCK013 = { $fix ->
     .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted.
     .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
     .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con GFCI, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
-    .fix-if-none = No use { $about }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.
+    .fix-if-none = No use { $any }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.

@@ -45,8 +45,14 @@ change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
        *[other] { $sockets } tomas
-    } de { $first }. Enchufe solo detrás de él.
-change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.
+    } de { $first }.{ $named ->
+        [yes] {" "}Lo llamamos { $names }.
+       *[no] {""}
+    }
+change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.{ $named ->
+        [yes] {" "}Lo llamamos { $names }.
+       *[no] {""}
+    }
 change-smaller-appliance = { $starts ->
     [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar. No enchufe el de { $old }.
    *[no] Use un aparato de { $power } o menos en lugar de { $first }, no el de { $old }.
@@ -60,7 +66,11 @@ change-new-box = Enchufe en { $first } una caja de distribución certificada por
 
 ## tallywatt mend
 
-mend-title = Qué hacer, en este orden y con el motor apagado.{ $all ->
+mend-title = { $how ->
+        [plan] Cambie su plan.
+        [closed] Haga estos pasos en este orden, con el motor apagado. Nunca entre en un lugar cerrado a pararlo.
+       *[gear] Pare el motor. Después haga estos pasos en este orden.
+    }{ $all ->
         [0] {""}
         [one] {" "}Elimina { $cleared } de 1 peligro.
        *[other] {" "}Elimina { $cleared } de { $all } peligros.
@@ -118,6 +128,7 @@ may-yes-while = SÍ: se puede encender { $wanted } mientras { $count ->
        *[other] funcionan
     } { $running }, con todo lo demás apagado.
 may-no = NO: no encienda { $wanted }.
+may-no-together = NO: no use { $wanted } a la vez.
 may-no-while = NO: no encienda { $wanted } mientras { $count ->
         [one] funciona
        *[other] funcionan

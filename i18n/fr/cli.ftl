@@ -153,7 +153,10 @@ check-limit-two = { $long } pour 3 heures ou plus, fixé par { $long_by }. { $s
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
 check-limit-guarded = Seulement un cordon GFCI (boutons TEST et RESET). Voir { $code }.
 check-limit-guarded-ahead = Un cordon GFCI (boutons TEST et RESET) va d’abord. Voir { $code }.
-check-limit-behind = NE PAS UTILISER : le courant vient de { $id }, à ne pas utiliser. Voir { $code }.
+check-limit-behind = NE PAS UTILISER : { $count ->
+        [one] elle reçoit
+       *[other] elles reçoivent
+    } le courant de { $id }, à ne pas utiliser. Voir { $code }.
 check-limit-one = { $long }. Fixé par { $short_by }.
 check-limit-same = { $long } pour 3 heures ou plus, { $short } pour moins de 3 heures. Fixé par { $short_by }.
 check-limit-share = 80 % de { $id } ({ $reason })

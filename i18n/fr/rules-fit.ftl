@@ -1,15 +1,15 @@
 # Rules on what plugs in where.
 
 FIT001 = { $fix ->
-    [load] Aucune prise n’accepte la fiche de { $about }
+    [load] Aucune prise n’accepte la fiche de { $any }
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
     [bonding-socket] Il ne reste pas de prise dans { $place } pour la fiche de liaison
-    [dead] La prise où { $about } pourrait se brancher ne lui donne pas le courant qu’il faut
+    [dead] La prise où { $any } pourrait se brancher ne lui donne pas le courant qu’il faut
     [part] { $about } n’entre pas là où il faudrait le brancher
     [loose] { $place } n’est branché sur rien : pas de courant pour { $about }
     [unusable] N’utilisez pas { $place }, où que vous le branchiez
-    [misplaced] { $place } n’accepte pas la fiche de { $about }
-   *[other] Aucune place libre pour { $about }
+    [misplaced] { $place } n’accepte pas la fiche de { $any }
+   *[other] Aucune place libre pour { $any }
   }
     .why = { $fix ->
         [unusable] { $rule ->
@@ -58,10 +58,10 @@ FIT003 = { $fix ->
 
 FIT004 = { $fix ->
     [too-large] { $first } demande plus que sa prise ne supporte
-    [life-large] Aucune prise ici ne supporte { $about }
-    [refused] Aucune prise utilisable pour { $about }
+    [life-large] Aucune prise ici ne supporte { $any }
+    [refused] Aucune prise utilisable pour { $any }
     [refused-here] Le plan a une mauvaise prise pour { $about }
-   *[other] Pas de prise libre pour { $about }
+   *[other] Pas de prise libre pour { $any }
   }
     .why = { $fix ->
         [too-large] Cet appareil demande { $demand }. { $planned ->
@@ -78,7 +78,7 @@ FIT004 = { $fix ->
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
-    .fix-no-room = Laissez quelque chose à la maison : ceci, ou ce qui prend sa place. Puis vérifiez de nouveau.
+    .fix-no-room = Laissez à la maison { $about }, ou quelque chose qui est branché là où il irait. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
     .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.

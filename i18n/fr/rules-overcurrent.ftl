@@ -31,19 +31,19 @@ OVER001 = { $fix ->
            *[no] {" "}Parties : { $about }.
           }
       }
-    .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
-    .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.
-    .fix-no-breaker = N’utilisez pas { $first }. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
+    .fix-splitter = N’utilisez pas { $any-first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
+    .fix-receptacle = N’utilisez pas { $any-first }. Faites examiner son disjoncteur par un { -electrician }.
+    .fix-no-breaker = N’utilisez pas { $any-first }. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-single = Ne dépassez pas { $rating } pour ce qui est branché ici. Faites examiner cette prise par un { -electrician }.
     .fix-single-look = Regardez combien de fiches { $first } accepte, et écrivez sockets dans le plan. Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
-    .fix-cord = N’utilisez pas { $first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
-    .fix-thicker = N’utilisez pas { $first } ici. { over-cord }
-    .fix-inlet = N’utilisez pas { $first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $fits } ou moins.
-    .fix-wiring = N’utilisez pas { $first } : le disjoncteur est trop fort pour le fil. Ne changez pas le disjoncteur. Faites examiner le coffret par un { -electrician }.
-    .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
-    .fix-free = Ne branchez rien sur { $first } : laissez la prise vide.
+    .fix-cord = N’utilisez pas { $any-first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
+    .fix-thicker = N’utilisez pas { $any-first } ici. { over-cord }
+    .fix-inlet = N’utilisez pas { $any-first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $fits } ou moins.
+    .fix-wiring = N’utilisez pas { $any-first } : le disjoncteur est trop fort pour le fil. Ne changez pas le disjoncteur. Faites examiner le coffret par un { -electrician }.
+    .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $any-first }.
+    .fix-free = Ne branchez rien sur { $any-first } : laissez la prise vide.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
-    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez que la { -camper }.
+    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $any-first }. N’y branchez que la { -camper }.
 
 over-cord = { $cord ->
     [gauge] Prenez une rallonge marquée 16, 14 ou 12 AWG (1,5 mm² ou plus) : un numéro AWG plus petit est plus gros.

@@ -84,7 +84,7 @@ POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à 
     .why = { -generator(form: "The") } peut fournir { $rated } en continu. Les prises utilisées laissent passer { $reachable } ({ $about }). Le reste n’arrive pas.
     .fix-outlet = Pour atteindre { $reach }, utilisez aussi la prise « { $outlet } ». Branchez-y une rallonge à part. Ne reliez jamais deux prises ensemble.
     .fix-socket = Pour atteindre { $reach }, tirez une seconde rallonge à part depuis une autre prise de « { $outlet } ». Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
-    .fix-accept = Comptez sur { $reachable }. Aucune autre prise { -generator(form: "of") } ne vous donnerait plus.
+    .fix-accept = Comptez sur { $reachable }. Avec les prises et le matériel que vous pouvez utiliser, rien ne vous donne plus.
 
 POWER004 = { $fix ->
     [late] Le disjoncteur { $first } s’est déclenché au-dessus de son nombre

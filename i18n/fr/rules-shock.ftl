@@ -6,10 +6,10 @@ ground-dry = sec
 ground-unknown = d’un état inconnu, donc compté comme mouillé
 
 SHOCK001 = { $fix ->
-    [free] Aucun { -gfci } sur le chemin de { $about }
-    [first] Aucun { -gfci } sur le chemin de { $about }
-    [named] Ne branchez aucun appareil à { $about }
-   *[other] Aucune protection contre les chocs à { $about }
+    [free] Aucun { -gfci } sur le chemin de { $any }
+    [first] Aucun { -gfci } sur le chemin de { $any }
+    [named] Ne branchez aucun appareil à { $any }
+   *[other] Aucune protection contre les chocs à { $any }
   }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
@@ -49,7 +49,7 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
-    .fix-box = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
+    .fix-box = N’utilisez pas { $any } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
     .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
 
 SHOCK005 = { $fix ->
@@ -57,7 +57,7 @@ SHOCK005 = { $fix ->
    *[other] Le neutre est peut-être relié à la terre dans { $about }
   }
     .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner.
-    .fix-known = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
+    .fix-known = N’utilisez pas { $any } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
     .fix-unknown = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans les papiers de { $about }, ou demandez au fabricant. À défaut, faites regarder à l’intérieur par un { -electrician }. N’ouvrez rien vous-même.
 
 SHOCK006 = { $fix ->
@@ -134,4 +134,4 @@ SHOCK013 = { $fix ->
     .fix-box-look = N’utilisez pas « { $joint } » avant de le savoir. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans sa notice, ou demandez au fabricant. N’ouvrez rien vous-même.
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
     .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur un cordon GFCI, et ce cordon à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
-    .fix-if-none = N’utilisez pas { $about } : autre chose y est dangereux. Même avec des boutons TEST et RESET sur « { $device } », un défaut peut n’y rien déclencher.
+    .fix-if-none = N’utilisez pas { $any } : autre chose y est dangereux. Même avec des boutons TEST et RESET sur « { $device } », un défaut peut n’y rien déclencher.

@@ -48,8 +48,14 @@ change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
        *[other] { $sockets } places
-    } de { $first }. Ne branchez rien ailleurs qu’à la suite.
-change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.
+    } de { $first }.{ $named ->
+        [yes] {" "}Nous l’appelons { $names }.
+       *[no] {""}
+    }
+change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.{ $named ->
+        [yes] {" "}Nous l’appelons { $names }.
+       *[no] {""}
+    }
 change-smaller-appliance = { $starts ->
     [yes] À la place de { $first }, prenez un appareil de { $power } ou moins en marche et { $starting } ou moins au démarrage. Ne branchez pas celui de { $old }.
    *[no] Prenez un appareil de { $power } ou moins à la place de { $first }, pas celui de { $old }.
@@ -63,7 +69,11 @@ change-new-box = Branchez à { $first } un coffret de distribution certifié par
 
 ## tallywatt mend
 
-mend-title = Ce qu’il faut faire, dans cet ordre, moteur arrêté.{ $all ->
+mend-title = { $how ->
+        [plan] Changez votre plan.
+        [closed] Suivez ces étapes dans cet ordre, moteur arrêté. N’entrez jamais dans un lieu fermé pour l’arrêter.
+       *[gear] Arrêtez le moteur. Puis suivez ces étapes dans cet ordre.
+    }{ $all ->
         [0] {""}
         [one] {" "}Cela élimine { $cleared } danger sur 1.
        *[other] {" "}Cela élimine { $cleared } des { $all } dangers.
@@ -123,6 +133,7 @@ may-yes-while = OUI : vous pouvez mettre en marche { $wanted } pendant que { $r
        *[other] fonctionnent
     }.
 may-no = NON : ne mettez pas en marche { $wanted }.
+may-no-together = NON : ne faites pas marcher { $wanted } en même temps.
 may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running } { $count ->
         [one] fonctionne
        *[other] fonctionnent

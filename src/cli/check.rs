@@ -38,14 +38,19 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
 /// The report for people.
 pub(super) fn text(report: &Report, words: &Words) -> String {
     let width = width();
+    // Where nothing was found there is no rule to ask about.
+    let more = if report.findings.is_empty() {
+        String::new()
+    } else {
+        textwrap::fill(&words.text("check-more"), wrapping(width)) + "\n"
+    };
     format!(
-        "{}{}\n{}{}\n{}{}\n{}\n",
+        "{}{}\n{}{}\n{}{more}{}\n",
         words.troubles(report, width),
         words.limits(report, width),
         words.sharing(report, width),
         textwrap::fill(&words.count(report), wrapping(width)),
         words.dangers(report, width),
-        textwrap::fill(&words.text("check-more"), wrapping(width)),
         textwrap::fill(&words.text("check-defer"), wrapping(width)),
     )
 }

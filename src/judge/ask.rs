@@ -605,8 +605,29 @@ mod tests {
             assert_eq!(answer.order[0].peak_amps, amps);
             let words = crate::words::Words::english();
             let text = words.may(&report, &answer, 200).replace('\u{a0}', " ");
-            let step = format!("the generator then gives up to {told} for a moment");
+            let step = format!("at that moment the generator supplies up to {told} in all");
             assert!(text.contains(&step), "{text}");
+        }
+    }
+
+    /// 1500 and 50 W of 1540 W: either, but not both. Of 1400 W the first never.
+    #[test]
+    fn a_no_to_both_is_told_from_a_no_to_each() {
+        for (rated, told) in [
+            (
+                "1540 W",
+                "NO: do not run “Kettle” and “Fan” at the same time.",
+            ),
+            ("1400 W", "NO: do not switch on “Kettle” or “Fan”."),
+        ] {
+            let rated = format!("rated = \"{rated}\"");
+            let (plan, report) = of(&crate::rules::testing::edited(&[(
+                "rated = \"3600 W\"",
+                &rated,
+            )]));
+            let answer = ask(&plan, &report, &[id("kettle"), id("fan")], &[]);
+            let text = crate::words::Words::english().may(&report, &answer, 200);
+            assert!(text.starts_with(told), "{text}");
         }
     }
 

@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Choice, Draw, Id, Load, Plan, Span, Stands};
+use crate::plan::{Answer, Choice, Cord, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
@@ -388,17 +388,23 @@ impl Change {
                 let hours = load_of(after, id).map(|load| load.hours);
                 values.insert("to", Value::Hours(hours.unwrap_or_default()));
             }
-            Self::ProtectedOutlet { sockets, .. } => {
+            Self::ProtectedOutlet { at, sockets } => {
+                let names = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
+                let names: Vec<Id> = names.map(|cord| cord.id.clone()).collect();
+                let named = if names.is_empty() { "no" } else { "yes" };
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
+                values.insert("named", Value::Name(named.to_owned()));
+                values.insert("names", Value::Parts(names));
             }
             Self::ThreeWay { at, .. } => {
-                // The one in that socket that was not there.
-                let mut new = after.cords.iter().filter(|cord| {
-                    let known = before.cords.iter().any(|old| old.id == cord.id);
-                    cord.from.as_ref() == Some(at) && cord.ends.len() > 1 && !known
-                });
-                let length = new.find_map(|cord| cord.length.known().copied());
+                let mut new = new_cords(at, before, after).filter(|cord| cord.ends.len() > 1);
+                let new = new.next();
+                let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
+                let named = if new.is_some() { "yes" } else { "no" };
+                values.insert("named", Value::Name(named.to_owned()));
+                let names: Vec<Id> = new.map(|cord| cord.id.clone()).into_iter().collect();
+                values.insert("names", Value::Parts(names));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
             _ => {}
@@ -410,6 +416,14 @@ impl Change {
             cost: self.cost(),
         }
     }
+}
+
+/// The cords in this receptacle that were not there.
+fn new_cords<'p>(at: &'p Id, before: &'p Plan, after: &'p Plan) -> impl Iterator<Item = &'p Cord> {
+    after.cords.iter().filter(move |cord| {
+        let known = before.cords.iter().any(|old| old.id == cord.id);
+        cord.from.as_ref() == Some(at) && !known
+    })
 }
 
 /// What is to be known of a smaller appliance, for whoever looks for one, and of the one that it replaces.

@@ -72,7 +72,8 @@ pub const EMERGENCIES: &[Emergency] = &[
     Emergency {
         name: "shock",
         steps: &["shock-off", "shock-touch", "cpr", "shock-doctor"],
-        // The engine that is stopped for one feeds what another breathes with.
+        // The engine that is stopped for one feeds what another breathes with. Somebody else sees to that: the call
+        // does not wait.
         battery_after: Some(1),
     },
     // Common practice, no source.

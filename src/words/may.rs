@@ -15,15 +15,39 @@ use crate::report::Report;
 /// Limits that are told at most; the others are passed by less.
 const SHOWN: usize = 3;
 
+/// Whether the no is to several at once, each of which may run alone as far as we know.
+fn together(report: &Report, answer: &Answer) -> bool {
+    let sharing = &report.figures.sharing;
+    let alone = |id: &Id| {
+        !sharing
+            .never
+            .iter()
+            .any(|set| set.len() == 1 && set[0] == *id)
+    };
+    answer.running.is_empty()
+        && answer.wanted.len() > 1
+        && answer.dangers.is_empty()
+        && answer.no_place.is_empty()
+        && !answer.over.is_empty()
+        && sharing.families_complete
+        && answer.wanted.iter().all(alone)
+}
+
 impl Words {
     /// The answer, wrapped to `width` columns.
     pub fn may(&self, report: &Report, answer: &Answer, width: usize) -> String {
         let mut out = String::new();
-        let wanted = self.set_quoted(report, &answer.wanted);
+        let together = together(report, answer);
+        let wanted = if answer.may || together {
+            self.set_quoted(report, &answer.wanted)
+        } else {
+            self.set_any(report, &answer.wanted)
+        };
         let running = self.set_quoted(report, &answer.running);
         let key = match (answer.may, answer.running.is_empty()) {
             (true, true) => "may-yes",
             (true, false) => "may-yes-while",
+            (false, true) if together => "may-no-together",
             (false, true) => "may-no",
             (false, false) => "may-no-while",
         };
@@ -95,7 +119,7 @@ impl Words {
                     "may-wrong-place"
                 },
                 [
-                    ("names", self.set_quoted(report, &loads).into()),
+                    ("names", self.set_any(report, &loads).into()),
                     ("reason", self.text(&format!("print-ws-{reason}")).into()),
                     ("free", self.quoted(names).into()),
                 ],
@@ -151,6 +175,11 @@ impl Words {
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
         let amps = |amps: Current, show| FluentValue::from(self.amount(amps, show));
+        // Whoever subtracts the two that are told gets the third.
+        let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
+        let told =
+            asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
+        let told = Current::from_milliamps(100 * told.max(1));
         self.with(
             match over.passed {
                 Passed::Short => "may-over-short",
@@ -163,11 +192,8 @@ impl Words {
                 ("by", by.into()),
                 ("asks", amps(over.asks, Show::Demand)),
                 ("limit", amps(over.limit, Show::Capacity)),
-                // Thousandths tell nobody how much.
-                (
-                    "over",
-                    amps(over.over.max(Current::from_milliamps(100)), Show::Demand),
-                ),
+                ("over", amps(told, Show::Demand)),
+                ("of", if over.set { "set" } else { "part" }.into()),
             ],
         )
     }

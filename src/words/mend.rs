@@ -107,7 +107,18 @@ impl Words {
             return out;
         }
         let dangers = effect.before.dangers;
+        // Hours and turns are told to the plan, not done to the gear. What stands in a closed place nobody goes
+        // in to stop.
+        let only = |keys: &[&str]| sharing.repairs.iter().all(|it| keys.contains(&it.key));
+        let how = if only(&["another-hour", "off-at-night"]) {
+            "plan"
+        } else if sharing.repairs.iter().any(|it| it.key == "open-air") {
+            "closed"
+        } else {
+            "gear"
+        };
         let counts = [
+            ("how", how.into()),
             ("all", dangers.into()),
             (
                 "cleared",

@@ -354,7 +354,6 @@ impl Words {
     /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is
     /// asked never as less.
     fn rounded(&self, name: &str, amount: Amount) -> String {
-        let exact = || self.amount(amount, Show::Exact);
         // How far something is or reaches, and how far it must.
         match (name, amount.unit) {
             ("distance" | "reach", Unit::Metre) => return self.amount(amount, Show::AtMost),
@@ -363,37 +362,31 @@ impl Words {
             }
             _ => {}
         }
-        let strategy = match name {
-            "limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
-                RoundingStrategy::ToNegativeInfinity
-            }
-            "burns" | "demand" | "over" | "stretch" | "starting" | "sum" => {
-                RoundingStrategy::ToPositiveInfinity
-            }
-            _ => return exact(),
-        };
-        // As many decimals as are shown of these units, which every reader has.
-        let places = match amount.unit {
-            Unit::Ampere | Unit::Hour => 1,
-            Unit::Watt | Unit::VoltAmpere | Unit::Percent => 0,
-            _ => return exact(),
-        };
-        let rounded = amount.amount.round_dp_with_strategy(places, strategy);
-        if rounded.is_zero() {
-            return exact();
-        }
-        let rounded = Amount {
-            amount: rounded,
-            unit: amount.unit,
-        };
-        self.amount(rounded, Show::Exact)
+        self.amount(as_told(name, amount), Show::Exact)
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
-        values
+        let mut args: FluentArgs<'a> = values
             .iter()
             .map(|(name, value)| (*name, self.named(name, value, loads)))
-            .collect()
+            .collect();
+        // Whoever subtracts what is told gets what is told.
+        let told = |name| match values.get(name) {
+            Some(Value::Amount(amount)) => Some(as_told(name, *amount)),
+            _ => None,
+        };
+        if let (Some(over), Some(demand), Some(limit)) =
+            (told("over"), told("demand"), told("limit"))
+            && over.unit == demand.unit
+            && over.unit == limit.unit
+        {
+            let over = Amount {
+                amount: demand.amount - limit.amount,
+                unit: over.unit,
+            };
+            args.set("over", FluentValue::from(self.amount(over, Show::Exact)));
+        }
+        args
     }
 
     /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. What it is
@@ -420,6 +413,12 @@ impl Words {
         // One part is named in the sentence, and needs no list after it.
         let alone = if names.len() == 1 { "yes" } else { "no" };
         args.set("alone", FluentValue::from(alone));
+        // After a "not": "do not use one or the other".
+        args.set("any", FluentValue::from(self.any_of(names.iter().copied())));
+        args.set(
+            "any-first",
+            FluentValue::from(self.quoted(names.iter().copied().take(1))),
+        );
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
         // Whether somebody said that a life depends on it, where it is one of those.
         let life = loads.iter().filter(|load| load.life());
@@ -455,6 +454,10 @@ impl Words {
                     each.push(first);
                 }
             }
+            args.set(
+                "any-first",
+                FluentValue::from(self.any_of(each.iter().copied())),
+            );
             args.set("first", FluentValue::from(self.quoted(each.into_iter())));
         }
         FindingText {
@@ -506,6 +509,15 @@ impl Words {
         self.list(&quoted)
     }
 
+    /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".
+    fn any_of<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
+        let quoted: Vec<String> = ids
+            .map(|id| self.with("id-quoted", [("id", id.into())]))
+            .collect();
+        let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
+        self.joined(&quoted, "list-or")
+    }
+
     /// What stands between names: semicolons where a comma is in one of them, unless that is in quotation marks.
     fn between<T: AsRef<str>>(&self, items: &[T]) -> String {
         let mut items = items.iter().map(AsRef::as_ref);
@@ -525,11 +537,16 @@ impl Words {
 
     /// Names in a list: "kettle, heater and fridge".
     pub fn list(&self, items: &[&str]) -> String {
+        self.joined(items, "list-and")
+    }
+
+    /// Names with commas between, and the word of this message ahead of the last.
+    fn joined(&self, items: &[&str], key: &str) -> String {
         match items {
             [] => String::new(),
             [one] => (*one).to_owned(),
             [first @ .., last] => self.with(
-                "list-and",
+                key,
                 [
                     ("first", first.join(&self.between(items)).into()),
                     ("last", (*last).into()),
@@ -573,6 +590,13 @@ impl Words {
             .assumed
             .iter()
             .find(|assumption| assumption.field == decides.field)?;
+        // With the others that are alike, so that nothing is told twice.
+        let mut alike = self.grouped(report, false).into_iter();
+        let alike = alike.find(|(field, ..)| *field == decides.field);
+        let told = alike.map_or_else(
+            || self.assumption(assumption, &report.figures.loads),
+            |(_, _, text)| text,
+        );
         let key = match (decides.dangers, decides.warnings) {
             (0, 0) => "decides-limits",
             (0, _) => "decides-warnings",
@@ -581,10 +605,7 @@ impl Words {
         Some(self.with(
             key,
             [
-                (
-                    "assumption",
-                    self.assumption(assumption, &report.figures.loads).into(),
-                ),
+                ("assumption", told.into()),
                 ("dangers", decides.dangers.into()),
                 ("warnings", decides.warnings.into()),
             ],
@@ -594,6 +615,14 @@ impl Words {
     /// Assumptions in words, in their order, each with its value: all of them, or those that matter. Those that
     /// differ in nothing but the part they are of are one sentence, which names the others at its end.
     pub fn assumptions(&self, report: &Report, all: bool) -> Vec<(String, String)> {
+        self.grouped(report, all)
+            .into_iter()
+            .map(|(_, value, text)| (value, text))
+            .collect()
+    }
+
+    /// The same with the field that each sentence speaks of first.
+    fn grouped<'r>(&self, report: &'r Report, all: bool) -> Vec<(&'r str, String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
         let matters = |it: &&Assumption| all || report.figures.matters.contains(&it.field);
         for assumption in report.figures.assumed.iter().filter(matters) {
@@ -619,7 +648,7 @@ impl Words {
                         [("text", text.into()), ("parts", parts.into())],
                     );
                 }
-                (self.value(&first.value), text)
+                (first.field.as_str(), self.value(&first.value), text)
             })
             .collect()
     }
@@ -638,6 +667,32 @@ impl Words {
                 ("value", self.value(&assumption.value).into()),
             ],
         )
+    }
+}
+
+/// An amount as a finding tells it by this name, if it rounds: what is carried down, what is asked up.
+fn as_told(name: &str, amount: Amount) -> Amount {
+    let strategy = match (name, amount.unit) {
+        ("limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank", _) => {
+            RoundingStrategy::ToNegativeInfinity
+        }
+        ("burns" | "demand" | "over" | "stretch" | "starting" | "sum", _)
+        | ("peak" | "fault", Unit::Ampere) => RoundingStrategy::ToPositiveInfinity,
+        _ => return amount,
+    };
+    // As many decimals as are shown of these units, which every reader has.
+    let places = match amount.unit {
+        Unit::Ampere | Unit::Hour => 1,
+        Unit::Watt | Unit::VoltAmpere | Unit::Percent => 0,
+        _ => return amount,
+    };
+    let rounded = amount.amount.round_dp_with_strategy(places, strategy);
+    if rounded.is_zero() {
+        return amount;
+    }
+    Amount {
+        amount: rounded,
+        unit: amount.unit,
     }
 }
 
@@ -720,6 +775,23 @@ mod tests {
         assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
+    /// 34.03 A of 19.25 A: whoever subtracts 19.2 from 34.1 gets 14.9, not 14.8.
+    #[test]
+    fn what_is_too_much_is_the_difference_of_what_is_told() {
+        let amps = |milli| Value::Amount(crate::quantity::Current::from_milliamps(milli).into());
+        let mut values: Values = [("demand", 34_030), ("limit", 19_250), ("over", 14_780)]
+            .map(|(name, milli)| (name, amps(milli)))
+            .into();
+        let words = Words::english();
+        let told = |values: &Values| match words.values(values, &[]).get("over") {
+            Some(FluentValue::String(text)) => text.to_string(),
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(told(&values), "14.9\u{a0}A");
+        values.remove("limit");
+        assert_eq!(told(&values), "14.8\u{a0}A");
+    }
+
     /// A name that looks like a time of day is none.
     #[test]
     fn a_time_of_day_is_written_as_the_reader_does() {
@@ -762,7 +834,7 @@ mod tests {
         let trouble = troubles.next().expect("a trouble");
         let text = Words::english().trouble(&report, trouble).expect("words");
         assert!(
-            text.fix.starts_with("Do not use “left” and “right”"),
+            text.fix.starts_with("Do not use “left” or “right”"),
             "{}",
             text.fix
         );

@@ -47,14 +47,10 @@ impl Words {
             if let Some(first) = self.decides(report) {
                 paragraph(&mut out, "  ! ", &first, width);
             }
-            // Told already, unless it speaks of others as well.
-            let told = report.figures.decides.as_ref().and_then(|decides| {
-                let mut all = report.figures.assumed.iter();
-                let first = all.find(|it| it.field == decides.field)?;
-                Some(self.assumption(first, &report.figures.loads))
-            });
-            for (_, assumption) in self.assumptions(report, false) {
-                if told.as_ref() == Some(&assumption) {
+            // Told already.
+            let told = report.figures.decides.as_ref();
+            for (field, _, assumption) in self.grouped(report, false) {
+                if told.is_some_and(|it| it.field == field) {
                     continue;
                 }
                 paragraph(&mut out, "  - ", &assumption, width);
@@ -192,7 +188,11 @@ impl Words {
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
                 Some((Some(id), code)) => self.with(
                     "check-limit-behind",
-                    [("id", id.to_string().into()), ("code", code.into())],
+                    [
+                        ("id", id.to_string().into()),
+                        ("code", code.into()),
+                        ("count", group.len().into()),
+                    ],
                 ),
                 None => self.with(
                     if limit.continuous_amps == limit.short_amps {
@@ -346,7 +346,7 @@ impl Words {
             return if lost.is_empty() {
                 self.text("summary-together")
             } else {
-                let names = self.set_quoted(report, &lost);
+                let names = self.set_any(report, &lost);
                 let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
                 let key = if elsewhere {
                     "summary-wrong-place"

@@ -28,15 +28,29 @@ impl Words {
 
     /// The same with each name in quotation marks, for a sentence.
     pub fn set_quoted(&self, report: &Report, ids: &[Id]) -> String {
+        self.set_joined(report, ids, "list-and")
+    }
+
+    /// The same after a "not": "“Kettle” or “Griddle”". Of all loads of an entry only the name, as "not both"
+    /// leaves one.
+    pub fn set_any(&self, report: &Report, ids: &[Id]) -> String {
+        self.set_joined(report, ids, "list-or")
+    }
+
+    fn set_joined(&self, report: &Report, ids: &[Id], key: &str) -> String {
         let names: Vec<String> = groups(report, ids)
             .iter()
             .map(|group| {
                 let name = self.with("id-quoted", [("id", group.name.into())]);
-                self.group(group, &name)
+                if key == "list-or" && group.count == group.total && group.at.is_none() {
+                    name
+                } else {
+                    self.group(group, &name)
+                }
             })
             .collect();
         let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        self.list(&names)
+        self.joined(&names, key)
     }
 
     fn group(&self, group: &Group<'_>, name: &str) -> String {

@@ -103,7 +103,7 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
         ("alarm", "until the fire department says so"),
         ("shock", "sure that the power is off"),
         ("shock", "911"),
-        ("shock", "only gasping: CPR"),
+        ("shock", "only gasps, start CPR"),
         ("shock", "AED"),
         ("breaker", "Stop the engine before"),
     ] {

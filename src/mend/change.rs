@@ -415,11 +415,11 @@ impl Change {
 }
 
 /// What new gear is called, so that a later step can name it.
-fn called(names: Vec<Id>) -> Values {
-    let named = if names.is_empty() { "no" } else { "yes" };
+fn called(ids: Vec<Id>) -> Values {
+    let named = if ids.is_empty() { "no" } else { "yes" };
     [
         ("named", Value::Name(named.to_owned())),
-        ("names", Value::Parts(names)),
+        ("names", Value::Parts(ids)),
     ]
     .into()
 }

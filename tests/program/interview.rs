@@ -565,7 +565,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.types("3300 W\n");
         person.sees("1. 120 V only");
         person.types("1\n");
-        person.sees("4. I don't know");
+        person.sees("4. I don’t know");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
         person.sees("Your answers are kept");

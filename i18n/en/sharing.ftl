@@ -182,7 +182,7 @@ may-no-load-known = It has: { $known }.
 
 share-danger = The next list looks only at power, not at danger. Leave the engine off until you have cleared every danger.
 share-all = As far as power goes, all of it can be on at the same time.
-share-together = Pick one line. You may run everything on it at the same time, and nothing else
+share-together = Pick one line. You may run everything on it at the same time, and nothing else.
 share-never = Never together
 share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet

@@ -389,22 +389,18 @@ impl Change {
                 values.insert("to", Value::Hours(hours.unwrap_or_default()));
             }
             Self::ProtectedOutlet { at, sockets } => {
-                let names = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
-                let names: Vec<Id> = names.map(|cord| cord.id.clone()).collect();
-                let named = if names.is_empty() { "no" } else { "yes" };
+                let new = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
-                values.insert("named", Value::Name(named.to_owned()));
-                values.insert("names", Value::Parts(names));
+                values.extend(called(new.map(|cord| cord.id.clone()).collect()));
             }
             Self::ThreeWay { at, .. } => {
                 let mut new = new_cords(at, before, after).filter(|cord| cord.ends.len() > 1);
                 let new = new.next();
                 let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
-                let named = if new.is_some() { "yes" } else { "no" };
-                values.insert("named", Value::Name(named.to_owned()));
-                let names: Vec<Id> = new.map(|cord| cord.id.clone()).into_iter().collect();
-                values.insert("names", Value::Parts(names));
+                values.extend(called(
+                    new.map(|cord| cord.id.clone()).into_iter().collect(),
+                ));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
             _ => {}
@@ -416,6 +412,16 @@ impl Change {
             cost: self.cost(),
         }
     }
+}
+
+/// What new gear is called, so that a later step can name it.
+fn called(ids: Vec<Id>) -> Values {
+    let named = if ids.is_empty() { "no" } else { "yes" };
+    [
+        ("named", Value::Name(named.to_owned())),
+        ("names", Value::Parts(ids)),
+    ]
+    .into()
 }
 
 /// The cords in this receptacle that were not there.

@@ -149,11 +149,7 @@ impl Words {
         };
         for group in report.figures.limits.chunk_by(alike) {
             let limit = &group[0];
-            let ids = group
-                .iter()
-                .map(|limit| limit.id.as_str())
-                .collect::<Vec<_>>()
-                .join(", ");
+            let ids: Vec<&str> = group.iter().map(|limit| limit.id.as_str()).collect();
             let amps = |amps: Current, watts: Power| {
                 let amps = self.amount(amps, Show::Capacity);
                 let watts = self.amount(watts, Show::Capacity);
@@ -211,7 +207,7 @@ impl Words {
                 ),
             };
             let text = self.with_condition(report, &limit.id, text);
-            let first = format!("  {ids} ({})  ", limit.shape);
+            let first = format!("  {} ({})  ", ids.join(", "), limit.shape);
             let options = wrapping(width)
                 .initial_indent(&first)
                 .subsequent_indent("      ");

@@ -292,6 +292,13 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (6, true));
     let on = mended.plan.loads[0].on.as_ref().map(Id::as_str);
     assert_eq!(on, Some("front-gfci"));
+    // The later step names it, so this one says what it is.
+    let first = mended.steps[0].change.repair(&wet(&kettle), &mended.plan);
+    let text = crate::words::Words::english().repair(&first, &[]);
+    assert!(
+        text.ends_with("of “front”. We call it “front-gfci”."),
+        "{text}"
+    );
 
     let both = kettle + &heater("toaster", "18:00-18:30", "on = \"front\"");
     let mended = mend(&wet(&both.replace("1500 W", "800 W")), false);

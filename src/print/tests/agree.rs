@@ -210,7 +210,7 @@ fn a_label_says_never_or_only_so() {
         labels(&[plain]),
         [
             stopped("GFCI CORD ONLY IN HERE"),
-            stopped("GFCI CORD GOES IN FIRST")
+            stopped("NEEDS GFCI CORD AHEAD")
         ]
     );
     let big = (

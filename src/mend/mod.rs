@@ -193,7 +193,11 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
         effect: Effect {
             before: before.tally,
             after: done.state.tally,
-            cost: done.changes.iter().map(Change::cost).sum(),
+            // Of what is told: what is pulled out needs nothing else done to it.
+            cost: (done.steps.iter())
+                .filter(|step| !step.comes_along)
+                .map(|step| step.change.cost())
+                .sum(),
             proven,
             unplaced: report.figures.sharing.unplaced.clone(),
             left,

@@ -282,3 +282,22 @@ proptest! {
         prop_assert_eq!(&whole.never, &short.never);
     }
 }
+
+/// A box that nobody knows comes out; what was to be done to it first is done to nothing, and costs nothing.
+#[test]
+fn the_cost_is_of_what_is_told() {
+    let text = "format = 1\n[site]\nground = \"dry\"\n[generator]\nrated = \"unknown\"\npeak = \"50 W\"\n\
+                voltage = \"unknown\"\ninverter = true\n[[generator.outlet]]\nid = \"front\"\nshape = \"5-20R\"\n\
+                breaker = \"20 A\"\n[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-20P\"\n[[box.outlet]]\n\
+                id = \"left\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n[[load]]\nid = \"load\"\nname = \"Load\"\n\
+                kind = \"unknown\"\ncount = 3\nwanted = \"must\"\nplug = \"5-20P\"\non = \"left\"\n";
+    let plan = crate::plan::read(text).expect("a plan that reads");
+    let mended = mend_within(&plan, false, 40).0;
+    let out = |step: &Step| matches!(step.change, Change::SetAside(_));
+    assert!(mended.steps.iter().any(out));
+    let told = mended.steps.iter().filter(|step| !step.comes_along);
+    assert_eq!(
+        mended.effect.cost,
+        told.map(|step| step.change.cost()).sum::<u32>()
+    );
+}

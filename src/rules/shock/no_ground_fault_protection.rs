@@ -2,7 +2,7 @@
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
-use crate::supply::NodeIx;
+use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
@@ -88,11 +88,15 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let (these, others): (Vec<_>, Vec<_>) = used.into_iter().partition(past);
         let (unused, free): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
         let worst = if these.is_empty() { Signal::Caution } else { signal };
-        // What nobody plugs into is no danger; but the ends of one cord look alike.
+        // What nobody plugs into is no danger; but ends of one shape on one cord look alike.
         let cord = |at: &NodeIx| {
-            let id = &facts.supply.node(*at).id;
+            let node = facts.supply.node(*at);
             let mut cords = facts.plan.cords.iter();
-            cords.position(|cord| cord.end_ids().any(|end| end == *id))
+            let of = cords.position(|cord| cord.end_ids().any(|end| end == node.id))?;
+            let NodeKind::Receptacle { shape, .. } = node.kind else {
+                return None;
+            };
+            Some((of, shape))
         };
         let alike = |end: &NodeIx| cord(end).is_some_and(|of| these.iter().any(|used| cord(used) == Some(of)));
         let (ends, here): (Vec<_>, Vec<_>) = unused.into_iter().partition(alike);

@@ -112,25 +112,30 @@ pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> 
     let verdicts = left.filter_map(|part| {
         let mut of_rule = findings.iter().filter(|it| it.code == "FIT001");
         let finding = of_rule.find(|finding| finding.about.contains(&part.begins))?;
-        Some(Verdict {
-            id: part.id.clone(),
-            admits: Admits::Nothing,
-            only: Vec::new(),
-            bonding_plug: false,
-            why: Some(Because {
-                code: finding.code,
-                at: part.begins.clone(),
-                lifted_by: Some(finding.fix.key),
-            }),
-            gfci_cord: None,
-            only_if: None,
-            loads: Vec::new(),
-            one_at_a_time: false,
-            not_together: Vec::new(),
-            assumed: Vec::new(),
-        })
+        Some(unusable(&part.id, &part.begins, finding))
     });
     verdicts.collect()
+}
+
+/// That a part must not be used for what a finding tells of this point, whatever is plugged in where.
+fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
+    Verdict {
+        id: part.clone(),
+        admits: Admits::Nothing,
+        only: Vec::new(),
+        bonding_plug: false,
+        why: Some(Because {
+            code: finding.code,
+            at: at.clone(),
+            lifted_by: Some(finding.fix.key),
+        }),
+        gfci_cord: None,
+        only_if: None,
+        loads: Vec::new(),
+        one_at_a_time: false,
+        not_together: Vec::new(),
+        assumed: Vec::new(),
+    }
 }
 
 /// The verdicts on cords and boxes that are plugged into nothing, or into a socket that does not exist, and that must
@@ -142,24 +147,7 @@ pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec
         let code = refusal.cause.code();
         let report = trial(&best, Signal::Notice);
         let finding = telling(&report.findings, &report.figures.limits, code, &at)?.clone();
-        let verdict = Verdict {
-            id: part.id.clone(),
-            admits: Admits::Nothing,
-            only: Vec::new(),
-            bonding_plug: false,
-            why: Some(Because {
-                code,
-                at,
-                lifted_by: Some(finding.fix.key),
-            }),
-            gfci_cord: None,
-            only_if: None,
-            loads: Vec::new(),
-            one_at_a_time: false,
-            not_together: Vec::new(),
-            assumed: Vec::new(),
-        };
-        Some((verdict, finding))
+        Some((unusable(&part.id, &at, &finding), finding))
     });
     refused.unzip()
 }

@@ -205,19 +205,11 @@ impl<'a> Grounding<'a> {
             if self.is_on_path(device, *joint) {
                 Some((*joint, *sure))
             } else {
-                self.one_device(device, *joint)
-                    .then_some((*joint, Sure::Unknown))
+                on_one_breaker(self.supply, device, *joint).then_some((*joint, Sure::Unknown))
             }
         };
         let joints = self.joints.iter().filter_map(beyond);
         joints.rev().max_by_key(|(_, sure)| *sure)
-    }
-
-    /// Whether a device may serve a point too though it is not on the way there: the outlet that it is in and the one
-    /// that the point is behind are on one breaker. One may feed the other, buttons or not.
-    #[must_use]
-    pub fn one_device(&self, device: NodeIx, of: NodeIx) -> bool {
-        on_one_breaker(self.supply, device, of)
     }
 
     /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
@@ -267,7 +259,7 @@ impl<'a> Grounding<'a> {
         let mut joints = self.joints.iter();
         sockets.any(|at| self.is_assumed(*at) && self.is_on_path(device, *at))
             || joints.any(|(joint, _)| {
-                !self.is_on_path(device, *joint) && self.one_device(device, *joint)
+                !self.is_on_path(device, *joint) && on_one_breaker(self.supply, device, *joint)
             })
     }
 
@@ -386,7 +378,8 @@ fn has_gfci(supply: &Supply, at: NodeIx) -> bool {
         .any(|(device, _)| is_on_path(supply, device, at) || on_one_breaker(supply, device, at))
 }
 
-/// Whether a point is behind another outlet of the breaker that this outlet is on.
+/// Whether a point is behind another outlet of the breaker that this outlet is on: a device in the one may serve the other
+/// too, which may be fed by it, buttons or not.
 fn on_one_breaker(supply: &Supply, outlet: NodeIx, of: NodeIx) -> bool {
     breaker_of(supply, outlet).is_some_and(|here| {
         let mut way = supply.up(of).filter(|(at, _)| *at != outlet);

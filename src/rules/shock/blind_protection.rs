@@ -14,7 +14,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-where", "plug-alone", "plug-first", "plug-out", "box", "box-look", 
+        "plug", "plug-look", "plug-where", "plug-alone", "plug-first", "plug-out", "box", "box-look",
         "shared", "if-any", "if-none",
     ],
     check,

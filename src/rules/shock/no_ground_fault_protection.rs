@@ -3,7 +3,7 @@
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
-use crate::verdict::Protection;
+use crate::verdict::{Protection, splitter};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
@@ -90,10 +90,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let worst = if these.is_empty() { Signal::Caution } else { signal };
         // What nobody plugs into is no danger; but ends of one shape on one cord look alike.
         let cord = |at: &NodeIx| {
-            let node = facts.supply.node(*at);
-            let mut cords = facts.plan.cords.iter();
-            let of = cords.position(|cord| cord.end_ids().any(|end| end == node.id))?;
-            let NodeKind::Receptacle { shape, .. } = node.kind else {
+            let of = splitter(facts.supply, *at)?;
+            let NodeKind::Receptacle { shape, .. } = facts.supply.node(*at).kind else {
                 return None;
             };
             Some((of, shape))

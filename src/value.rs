@@ -58,6 +58,13 @@ impl<T: Into<Amount>> From<T> for Value {
     }
 }
 
+impl Value {
+    /// What a sentence chooses its form by where there are two.
+    pub(crate) fn yes_no(yes: bool) -> Self {
+        Self::Name(if yes { "yes" } else { "no" }.to_owned())
+    }
+}
+
 impl From<&Id> for Value {
     fn from(id: &Id) -> Self {
         Self::Name(id.to_string())

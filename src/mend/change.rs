@@ -372,7 +372,7 @@ impl Change {
                 values.insert("from", was.as_ref().map_or(none.clone(), Value::from));
                 values.insert("to", to.as_ref().map_or(none, |seat| (&seat.at).into()));
                 // Whoever has the new report says more: `Mended::tell_of_load`.
-                values.insert("some", Value::Name("no".to_owned()));
+                values.insert("some", Value::yes_no(false));
             }
             Self::TakeTurns { with, at, .. } => {
                 values.insert("to", at.into());
@@ -416,9 +416,8 @@ impl Change {
 
 /// What new gear is called, so that a later step can name it.
 fn called(ids: Vec<Id>) -> Values {
-    let named = if ids.is_empty() { "no" } else { "yes" };
     [
-        ("named", Value::Name(named.to_owned())),
+        ("named", Value::yes_no(!ids.is_empty())),
         ("names", Value::Parts(ids)),
     ]
     .into()
@@ -448,14 +447,13 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
         .iter()
         .filter(|unit| after.loads[unit.load].id == *load);
     let starting = units.next().map_or(running, |unit| unit.starting);
-    let yes_no = |it| Value::Name(if it { "yes" } else { "no" }.to_owned());
     [
         ("old", power_of(before).into()),
         ("power", running.into()),
-        ("starts", yes_no(starting > running)),
+        ("starts", Value::yes_no(starting > running)),
         ("starting", starting.into()),
         // Whoever has the new report says more: `Mended::tell_of_load`.
-        ("apart", yes_no(false)),
+        ("apart", Value::yes_no(false)),
     ]
     .into()
 }

@@ -802,8 +802,7 @@ impl<'a> List<'a> {
         if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
             return self.left_home(id).into_iter().collect();
         }
-        let mut unplaced = self.report.figures.sharing.unplaced.iter();
-        let reason = unplaced.find(|lost| lost.load == *id);
+        let reason = self.report.figures.sharing.without_place(id);
         let mut changes = Vec::new();
         match reason.map(|lost| lost.reason) {
             Some("too-large") | None => {

@@ -110,7 +110,6 @@ impl Mended {
     /// What only the new report knows of the load that a repair is about: how many of it have a place, and whether
     /// a smaller one is used away from the set.
     fn tell_of_load(&self, step: &Step, repair: &mut Repair) {
-        let yes_no = |it| Value::Name(if it { "yes" } else { "no" }.to_owned());
         let figures = &self.report.figures;
         match &step.change {
             Change::Move { load, .. } => {
@@ -119,13 +118,13 @@ impl Mended {
                 let (there, out): (Vec<_>, Vec<_>) =
                     units.partition(|unit| placed.iter().any(|it| it.load == unit.id));
                 let total = there.len() + out.len();
-                repair.values.insert("some", yes_no(!out.is_empty()));
+                repair.values.insert("some", Value::yes_no(!out.is_empty()));
                 repair.values.insert("count", Value::Count(there.len()));
                 repair.values.insert("total", Value::Count(total));
             }
             Change::Smaller { load, .. } => {
                 let apart = places::used_apart(&self.plan, &self.report).contains(load);
-                repair.values.insert("apart", yes_no(apart));
+                repair.values.insert("apart", Value::yes_no(apart));
             }
             _ => {}
         }

@@ -44,8 +44,7 @@ pub(crate) fn camper(load: &Load) -> bool {
 
 /// Whether the plan says where each of these is plugged in: of others it is told what they would draw.
 pub(super) fn planned<'a>(mut loads: impl Iterator<Item = &'a Load>) -> Value {
-    let all = loads.all(|load| load.on.is_some());
-    Value::Name(if all { "yes" } else { "no" }.to_owned())
+    Value::yes_no(loads.all(|load| load.on.is_some()))
 }
 
 impl Need<'_> {

@@ -108,6 +108,11 @@ pub struct Sharing {
 }
 
 impl Sharing {
+    /// Why a load has no place, if it has none.
+    pub(crate) fn without_place(&self, load: &Id) -> Option<&Unplaced> {
+        self.unplaced.iter().find(|lost| lost.load == *load)
+    }
+
     /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
     /// `of` tells the load of the plan that one is of.
     pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {

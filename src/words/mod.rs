@@ -849,7 +849,7 @@ mod tests {
         let one = |field: &str, why, yes| Assumption {
             field: field.to_owned(),
             why,
-            value: Value::Name(if yes { "yes" } else { "no" }.to_owned()),
+            value: Value::yes_no(yes),
         };
         report.figures.assumed = vec![
             one("box.b.outlet.b-1.gfci", "no-gfci", false),

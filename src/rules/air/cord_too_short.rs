@@ -164,8 +164,7 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
         ("reach", farthest.length.into()),
         ("needed", AMPLE.into()),
     ]);
-    let open = Value::Name(if open { "yes" } else { "no" }.to_owned());
-    let remedy = if fix == "no-cord" { values([("open", open)]) } else { values([]) };
+    let remedy = if fix == "no-cord" { values([("open", Value::yes_no(open))]) } else { values([]) };
     found.add(Signal::Caution, about, shown, fix, remedy);
 }
 

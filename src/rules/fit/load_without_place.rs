@@ -107,12 +107,8 @@ fn too_large<'a>(
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let unplaced = |need: &Need<'_>, reason: &str| {
-        facts
-            .figures
-            .sharing
-            .unplaced
-            .iter()
-            .any(|lost| lost.load == need.facts.id && lost.reason == reason)
+        let lost = facts.figures.sharing.without_place(&need.facts.id);
+        lost.is_some_and(|lost| lost.reason == reason)
     };
     let must: Vec<Need<'_>> = facts
         .needs()
@@ -130,7 +126,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
-            let planned = if need.load.on.is_some() { "yes" } else { "no" };
+            let planned = Value::yes_no(need.load.on.is_some());
             let fix = if need.life() { "life-large" } else { "too-large" };
             // Where it is plugged in it trips the breaker, or gets something hot.
             let signal = if need.life() || need.at.is_some() {
@@ -142,7 +138,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("demand", need.amps().into()),
                 ("limit", limit.into()),
                 // Another may carry it: then only the plan is wrong.
-                ("planned", Value::Name(planned.to_owned())),
+                ("planned", planned),
             ]);
             // Another part in its stead clears both.
             if let Some(refused) = refused {
@@ -169,8 +165,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .partition(|need| best(&fed, need).is_some_and(|(usable, _)| !usable));
     // What another outlet can run is told with that outlet.
     let free = |need: &Need<'_>| -> Vec<Id> {
-        let mut lost = facts.figures.sharing.unplaced.iter();
-        let lost = lost.find(|lost| lost.load == need.facts.id);
+        let lost = facts.figures.sharing.without_place(&need.facts.id);
         lost.map(|lost| lost.free.clone()).unwrap_or_default()
     };
     let no_room = must.iter().filter(|need| unplaced(need, "no-room"));
@@ -192,7 +187,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for ((planned, free), needs) in by_free {
         let fix = if free.is_empty() { "refused" } else { "refused-here" };
-        let planned = Value::Name(if planned { "yes" } else { "no" }.to_owned());
+        let planned = Value::yes_no(planned);
         let shown = values([("free", Value::Parts(free)), ("planned", planned)]);
         found.add(Signal::Caution, ids(needs), shown, fix, values([]));
     }

@@ -216,10 +216,7 @@ fn takes_elsewhere(facts: &Facts<'_>, load: &Load) -> bool {
 /// Where a load could be plugged in instead, as card and answer tell it.
 fn free_for(facts: &Facts<'_>, load: &Id) -> Vec<Id> {
     let mut units = facts.figures.loads.iter().filter(|it| it.of == *load);
-    let lost = units.find_map(|unit| {
-        let mut unplaced = facts.figures.sharing.unplaced.iter();
-        unplaced.find(|it| it.load == unit.id)
-    });
+    let lost = units.find_map(|unit| facts.figures.sharing.without_place(&unit.id));
     lost.map(|lost| lost.free.clone()).unwrap_or_default()
 }
 
@@ -289,7 +286,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let loads = left;
     for ((place, others), about) in elsewhere {
         let place = values([("place", Value::Parts(vec![place]))]);
-        let free = Value::Name(if others.is_empty() { "no" } else { "yes" }.to_owned());
+        let free = Value::yes_no(!others.is_empty());
         let others = values([("others", Value::Parts(others)), ("free", free)]);
         found.add(Signal::Caution, about, place, "misplaced", others);
     }
@@ -345,7 +342,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let household = facts.supply.receptacle(&place).is_some_and(|at| {
             matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if shape.takes(BONDING_PLUG))
         });
-        let household = Value::Name(if household { "yes" } else { "no" }.to_owned());
+        let household = Value::yes_no(household);
         let place = Value::Parts(vec![place]);
         let room = values([("household", household)]);
         found.add(Signal::Danger, about, values([("place", place)]), "lost", room);

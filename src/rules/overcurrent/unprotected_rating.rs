@@ -224,7 +224,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // What nobody plugs into hurts nobody.
         let free = signal == Signal::Danger && is_free(facts, place.first);
         let signal = if free { Signal::Caution } else { signal };
-        let known = if wire_is_guessed(facts, &place.about) { "no" } else { "yes" };
         let own = own_limit(facts.plan, facts.supply);
         // What stops before the breaker does, and too late.
         let stops = own.filter(|own| breaker.is_some_and(|breaker| own.peak < breaker));
@@ -232,7 +231,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let mut shown = values([
             ("rating", place.weakest.into()),
             ("breaker", breaker.map_or(not_known, Value::from)),
-            ("known", Value::Name(known.to_owned())),
+            ("known", Value::yes_no(!wire_is_guessed(facts, &place.about))),
             ("stops", Value::Name(if stops.is_some() { "set" } else { "breaker" }.to_owned())),
         ]);
         shown.extend(stops.map(|own| ("peak", own.peak.into())));

@@ -22,19 +22,20 @@ use crate::verdict::Verdicts;
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
-    in_full(plan, judge(plan))
+    let supply = Supply::build(plan);
+    let report = judged(plan, &supply, &Verdicts::of(plan, &supply));
+    in_full(plan, &supply, report)
 }
 
 /// The report of a plan that is judged already, with the unknown that decides most and what rests on others.
 #[must_use]
-pub(crate) fn in_full(plan: &Plan, mut report: Report) -> Report {
-    let supply = Supply::build(plan);
+pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
     let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
         let other = changes.supply.then(|| Supply::build(answered));
-        let supply = other.as_ref().unwrap_or(&supply);
+        let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
         let limits = other
             .as_ref()

@@ -41,6 +41,7 @@ use search::Search;
 use crate::judge;
 use crate::plan::{Id, Plan};
 use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
+use crate::supply::Supply;
 
 /// How many changed plans are tried at most: for well under a second to 20 loads, and not much longer with more,
 /// each trial of which takes longer.
@@ -180,7 +181,8 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     // Nor does anything stay plugged in that label and card forbid.
     search.pull_out_refused(&mut done);
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
-    let report = judge::in_full(&done.state.plan, done.state.report);
+    let supply = Supply::build(&done.state.plan);
+    let report = judge::in_full(&done.state.plan, &supply, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;
     let troubles = report.figures.troubles.iter();
     let left = troubles
@@ -214,7 +216,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
 #[must_use]
 pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
     let (mended, judged) = mend_within(plan, warnings, plans(plan));
-    let mut report = judge::in_full(plan, judged);
+    let mut report = judge::in_full(plan, &Supply::build(plan), judged);
     mended.tell(plan, &mut report);
     (report, mended)
 }

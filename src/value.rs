@@ -151,6 +151,7 @@ pub struct Finding {
     /// By what authority.
     pub sources: Vec<Source>,
     /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
-    /// gravity. Only of dangers and warnings, and only where that was asked for ([`crate::judge::build`]).
+    /// gravity. Not of notices, and of cautions only of a rule that may find worse; only where that was asked for
+    /// ([`crate::judge::build`]).
     pub rests_on: Vec<Assumption>,
 }

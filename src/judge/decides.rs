@@ -198,8 +198,7 @@ fn names(field: &str, finding: &Finding) -> bool {
 /// that it rests on.
 fn may_be_guessed(field: &str, findings: &[Finding], answers: &Answers) -> bool {
     let untold = |at: usize| answers.rests_on.iter().all(|(of, _)| *of != at);
-    let serious = findings.iter().enumerate();
-    let mut serious = serious.take_while(|(_, it)| it.signal <= Signal::Warning);
+    let mut serious = serious(findings).iter().enumerate();
     serious.any(|(at, finding)| names(field, finding) || untold(at) && touches(field, finding))
 }
 
@@ -295,7 +294,7 @@ pub(super) fn answers(
                 now.warnings.saturating_sub(then.warnings),
                 (limits - limits_now).max(0),
             );
-            let is_serious = |(at, _): &(usize, String)| findings[*at].signal <= Signal::Warning;
+            let is_serious = |(at, _): &(usize, String)| *at < serious(findings).len();
             let matters = rests.iter().any(is_serious) || gain > (false, 0, 0, 0);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());

@@ -427,7 +427,7 @@ pub struct Trouble {
     pub findings: Vec<usize>,
 }
 
-/// The numbers, before the rules have judged them.
+/// The numbers, and what follows from the findings.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
@@ -555,6 +555,13 @@ impl Report {
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
         of(&self.findings).or_else(|| of(&self.figures.spare))
+    }
+
+    /// The loads that a life depends on.
+    #[must_use]
+    pub fn lives(&self) -> Vec<Id> {
+        let loads = self.figures.loads.iter().filter(|load| load.life());
+        loads.map(|load| load.id.clone()).collect()
     }
 
     /// How grave the trouble is that a finding belongs to. One of a part that is plugged into nothing belongs to none.

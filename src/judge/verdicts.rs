@@ -40,13 +40,9 @@ pub(super) fn of_points(
         let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        let of = |load: &Id| {
-            let fact = figures.loads.iter().find(|fact| fact.id == *load);
-            fact.map(|fact| &fact.of)
-        };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())
-            .filter(|load| receptacle && sharing.may_run(load, of))
+            .filter(|load| receptacle && figures.may_run(load))
             .collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
@@ -90,8 +86,8 @@ pub(super) fn of_points(
 /// Of loads that may not all run at once, the sets that may not, if two of them may: all of them in one where none
 /// is known that holds no other.
 fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
-    let of_these = |set: &&Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
-    if sharing.together.iter().find(of_these).is_none() {
+    let two_of_these = |set: &Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
+    if !sharing.together.iter().any(two_of_these) {
         return Vec::new();
     }
     let never = sharing.never.iter();

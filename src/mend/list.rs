@@ -230,11 +230,7 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
 /// Whether these ask for more than the set gives, running or with one of them starting. Of
 /// a set with two legs only their sum is asked: where they are plugged in decides the rest.
 fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
-    let facts = || {
-        loads
-            .iter()
-            .filter_map(|id| report.figures.loads.iter().find(|fact| fact.id == *id))
-    };
+    let facts = || loads.iter().filter_map(|id| report.figures.load(id));
     // Volt-amperes: what a leg carries is counted in amps.
     let times = |amps: Current, volts: Voltage| amps.milliamps() * volts.millivolts();
     let running: i64 = facts().map(|it| times(it.running_amps, it.volts)).sum();
@@ -578,7 +574,7 @@ impl<'a> List<'a> {
     }
 
     fn load_of(&self, id: &Id) -> Option<&crate::plan::Load> {
-        let fact = self.report.figures.loads.iter().find(|fact| fact.id == *id);
+        let fact = self.report.figures.load(id);
         let of = fact.map_or(id, |fact| &fact.of);
         self.plan.loads.iter().find(|load| load.id == *of)
     }

@@ -2,15 +2,28 @@
 
 use super::limits::limits;
 use super::usable::usable;
-use super::{EnergyUse, Figures, Usable, Volts, drops, energy, noise, proofs, protection, volts};
+use super::{
+    EnergyUse, Figures, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts,
+};
 use crate::loads;
-use crate::plan::Plan;
+use crate::plan::{Id, Plan};
 use crate::quantity::Power;
 use crate::sharing::{places, share};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
 
 impl Figures {
+    /// What is known of a load, of one of a count.
+    pub(crate) fn load(&self, id: &Id) -> Option<&LoadFacts> {
+        self.loads.iter().find(|load| load.id == *id)
+    }
+
+    /// Whether a load may run at all (`Sharing::may_run`).
+    pub(crate) fn may_run(&self, load: &Id) -> bool {
+        let of = |id: &Id| self.load(id).map(|facts| &facts.of);
+        self.sharing.may_run(load, of)
+    }
+
     /// Whatever needs no rule. What the rules assume and find, and what follows from that, is left empty.
     pub(crate) fn of_plan(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
         let (units, load_assumptions) = loads::units(plan);

@@ -149,7 +149,7 @@ impl<'a> Adder<'a> {
         let figures = &self.report.figures;
         set.iter()
             .filter_map(|id| {
-                let facts = figures.loads.iter().find(|facts| facts.id == *id)?;
+                let facts = figures.load(id)?;
                 let placed = figures.sharing.placed.iter().find(|it| it.load == *id)?;
                 let at = self.supply.receptacle(&placed.at)?;
                 Some(Member { facts, at })

@@ -18,19 +18,13 @@ const SHOWN: usize = 3;
 /// Whether the no is to several at once, each of which may run alone as far as we know.
 fn together(report: &Report, answer: &Answer) -> bool {
     let sharing = &report.figures.sharing;
-    let alone = |id: &Id| {
-        !sharing
-            .never
-            .iter()
-            .any(|set| set.len() == 1 && set[0] == *id)
-    };
     answer.running.is_empty()
         && answer.wanted.len() > 1
         && answer.dangers.is_empty()
         && answer.no_place.is_empty()
         && !answer.over.is_empty()
         && sharing.families_complete
-        && answer.wanted.iter().all(alone)
+        && answer.wanted.iter().all(|id| report.figures.may_run(id))
 }
 
 impl Words {

@@ -91,7 +91,7 @@ pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
             .find(|placed| placed.load == *id)
             .map(|placed| &placed.at)
     };
-    let own = figures.loads.iter().find(|load| load.id == *id)?;
+    let own = figures.load(id)?;
     let at = placed(id)?;
     figures
         .loads
@@ -103,10 +103,9 @@ pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
 }
 
 fn groups<'a>(report: &'a Report, ids: &'a [Id]) -> Vec<Group<'a>> {
-    let loads = &report.figures.loads;
     let mut groups: Vec<Group<'_>> = Vec::new();
     for id in ids {
-        let fact = loads.iter().find(|load| load.id == *id);
+        let fact = report.figures.load(id);
         let (of, name) = fact.map_or((id, id.as_str()), |load| (&load.of, load.name.as_str()));
         let at = told_apart(report, id);
         match groups.iter_mut().find(|it| it.of == of && it.at == at) {
@@ -116,7 +115,9 @@ fn groups<'a>(report: &'a Report, ids: &'a [Id]) -> Vec<Group<'a>> {
                 name,
                 at,
                 count: 1,
-                total: loads
+                total: report
+                    .figures
+                    .loads
                     .iter()
                     .filter(|load| load.of == *of && told_apart(report, &load.id) == at)
                     .count()

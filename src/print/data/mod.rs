@@ -246,7 +246,7 @@ impl<'a> Context<'a> {
     }
 
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
-        self.report.figures.loads.iter().find(|load| load.id == *id)
+        self.report.figures.load(id)
     }
 
     /// The name of a load; its id where the report does not know it.
@@ -326,8 +326,9 @@ impl<'a> Context<'a> {
             Some(self.say("not-all-at-once", &[("loads", &names)]))
         } else if !verdict.not_together.is_empty() {
             let sets = verdict.not_together.iter();
-            let sets = sets.map(|set| self.words.set_names(self.report, set).join(" + "));
-            let sets: Vec<String> = sets.collect();
+            let sets: Vec<String> = sets
+                .map(|set| self.words.one_set(self.report, set))
+                .collect();
             let sets = sets.join("; ");
             Some(self.say("not-together", &[("loads", &names), ("sets", &sets)]))
         } else if verdict.one_at_a_time {

@@ -146,7 +146,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 /// Whether it dips too far with nothing else on: then it is no advice to start it alone.
 fn too_far_alone(facts: &Facts<'_>, drop: &Drop) -> bool {
     let supply = facts.supply;
-    let load = facts.figures.loads.iter().find(|load| load.id == drop.at);
+    let load = facts.figures.load(&drop.at);
     let (Some(load), Some(at)) = (load, supply.receptacle(&drop.receptacle)) else {
         return false;
     };
@@ -156,13 +156,13 @@ fn too_far_alone(facts: &Facts<'_>, drop: &Drop) -> bool {
 
 /// Whether a load draws more as it starts.
 fn starts(facts: &Facts<'_>, id: &Id) -> bool {
-    let load = facts.figures.loads.iter().find(|load| load.id == *id);
+    let load = facts.figures.load(id);
     load.is_some_and(|load| load.starting_amps > load.running_amps)
 }
 
 /// Whether a load has, or may have, a motor that a dip leaves standing. Some medical things have one.
 fn may_turn(facts: &Facts<'_>, id: &Id) -> bool {
-    let of = facts.figures.loads.iter().find(|load| load.id == *id);
+    let of = facts.figures.load(id);
     let load = of.and_then(|of| facts.plan.loads.iter().find(|load| load.id == of.of));
     load.is_none_or(|load| load.may_be(LoadKind::Motor) || load.may_be(LoadKind::Medical))
 }

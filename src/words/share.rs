@@ -89,15 +89,8 @@ impl Words {
         if sharing.off.is_empty() {
             return None;
         }
-        let life: Vec<Id> = report
-            .figures
-            .loads
-            .iter()
-            .filter(|load| load.life())
-            .map(|load| load.id.clone())
-            .collect();
         let args = [
-            ("life", self.set_quoted(report, &life).into()),
+            ("life", self.set_quoted(report, &report.lives()).into()),
             ("off", self.set_quoted(report, &sharing.off).into()),
         ];
         Some(self.with("share-off", args))
@@ -128,9 +121,9 @@ impl Words {
     /// In what order to switch off; `None` when there is one thing at most.
     pub fn stop_order(&self, report: &Report) -> Option<String> {
         let names = self.in_order(report, &report.figures.sharing.stop_order);
-        let loads = &report.figures.loads;
-        let is = |id: &Id| loads.iter().any(|load| load.id == *id && load.life());
-        let life = report.figures.sharing.stop_order.iter().any(is);
+        let lives = report.lives();
+        let mut stops = report.figures.sharing.stop_order.iter();
+        let life = stops.any(|id| lives.contains(id));
         let args = [
             ("names", self.in_a_row(&names).into()),
             ("life", if life { "yes" } else { "no" }.into()),
@@ -139,24 +132,12 @@ impl Words {
     }
 
     fn in_order(&self, report: &Report, order: &[Id]) -> Vec<String> {
-        runs(report, order, |load| load)
+        let entry = |load: &Id| report.figures.load(load).map(|facts| &facts.of);
+        let alike = order.chunk_by(|one, next| entry(one) == entry(next));
+        alike
             .map(|run| self.set_names(report, run).join(" + "))
             .collect()
     }
-}
-
-/// Parts of an order that are loads of one entry.
-fn runs<'a, T>(
-    report: &'a Report,
-    order: &'a [T],
-    load: impl Fn(&T) -> &Id + 'a,
-) -> impl Iterator<Item = &'a [T]> {
-    let entry = move |step: &T| {
-        let facts = report.figures.loads.iter();
-        let mut facts = facts.filter(|fact| fact.id == *load(step));
-        facts.next().map(|fact| fact.of.clone())
-    };
-    order.chunk_by(move |one, next| entry(one) == entry(next))
 }
 
 #[cfg(test)]

@@ -34,7 +34,6 @@ pub(super) struct Card {
     never_more: Option<String>,
     /// What stays off for what a life depends on.
     off: Option<String>,
-    start_title: String,
     start_notes: Vec<String>,
     /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
     warned: Vec<String>,
@@ -97,6 +96,7 @@ const KEYS: &[&str] = &[
     "never-title",
     "never-how",
     "turns-title",
+    "start-title",
     "setup-title",
     "test-title",
     "stop-title",
@@ -140,7 +140,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         never_more: more(never.len()),
         never: never.into_iter().take(COLUMNS).collect(),
         off: context.words.off(context.report),
-        start_title: context.say("start-title", &[]),
         start_notes: start(context),
         warned: warned(context),
         meters: volts::readings(context),
@@ -217,16 +216,15 @@ fn alt(context: &Context<'_>, rows: &[Row]) -> String {
 /// plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
     let planned = |unit: &Id| {
-        let facts = context.load(unit);
         let mut loads = context.plan.loads.iter();
-        loads.any(|load| load.on.is_some() && facts.is_some_and(|it| it.of == load.id))
+        let of = context.load(unit).map(|facts| &facts.of);
+        loads.any(|load| load.on.is_some() && of == Some(&load.id))
     };
     // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
-        "impossible" => "unplaced",
         "no-room" => "none-free",
-        _ if planned(&lost.load) => "none-free",
+        reason if reason != "impossible" && planned(&lost.load) => "none-free",
         _ => "unplaced",
     };
     let said = ["unplaced", "none-free", "misplaced"].map(|key| {
@@ -516,19 +514,18 @@ fn setup(context: &Context<'_>) -> Vec<String> {
 /// How to join cords and boxes, with what the words on labels mean, as far as a label has them.
 fn setup_plug(context: &Context<'_>) -> String {
     let report = context.report;
-    let any = |is: &dyn Fn(&Id) -> bool| report.figures.verdicts.iter().any(|it| is(&it.id));
-    let guarded = |id: &Id| report.guarded(id).is_some();
+    let ids = || report.figures.verdicts.iter().map(|it| &it.id);
+    let guarded = |ahead: bool| {
+        ids().any(|id| report.guarded(id).is_some() && report.guarded_ahead(id) == ahead)
+    };
     let parts = [
         ("setup-plug", true),
-        ("setup-plug-skip", any(&|id| report.refused(id).is_some())),
         (
-            "setup-plug-guarded",
-            any(&|id| guarded(id) && !report.guarded_ahead(id)),
+            "setup-plug-skip",
+            ids().any(|id| report.refused(id).is_some()),
         ),
-        (
-            "setup-plug-ahead",
-            any(&|id| guarded(id) && report.guarded_ahead(id)),
-        ),
+        ("setup-plug-guarded", guarded(false)),
+        ("setup-plug-ahead", guarded(true)),
     ];
     let told = parts.into_iter().filter(|(_, told)| *told);
     let told: Vec<String> = told.map(|(key, _)| context.say(key, &[])).collect();

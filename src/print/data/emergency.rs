@@ -3,7 +3,6 @@
 use serde::Serialize;
 
 use super::Context;
-use crate::plan::Id;
 use crate::tables::emergency::EMERGENCIES;
 
 /// One emergency in words.
@@ -21,12 +20,11 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
         .map(|emergency| {
             let mut steps: Vec<String> = emergency.steps.iter().map(|step| say(step)).collect();
             match emergency.battery_after {
-                Some(0) => steps.splice(0..0, life_first(context)).for_each(drop),
+                Some(0) => steps = life_first(context).into_iter().chain(steps).collect(),
                 // On the line of the step before it: cards have little room.
                 Some(after) => {
-                    if let Some(then) = to_battery(context, "stopped-life") {
-                        steps[after - 1] = format!("{} {then}", steps[after - 1]);
-                    }
+                    let then = to_battery(context, "stopped-life");
+                    steps[after - 1].extend(then.map(|then| format!(" {then}")));
                 }
                 None => {}
             }
@@ -45,11 +43,7 @@ pub(super) fn life_first(context: &Context<'_>) -> Option<String> {
 
 /// That what somebody's health depends on goes on its battery; none where there is no such thing.
 fn to_battery(context: &Context<'_>, key: &str) -> Option<String> {
-    let loads = context.report.figures.loads.iter();
-    let life: Vec<Id> = loads
-        .filter(|load| load.life())
-        .map(|load| load.id.clone())
-        .collect();
+    let life = context.report.lives();
     let names = context.words.set_quoted(context.report, &life);
     (!life.is_empty()).then(|| context.say(key, &[("life", &names)]))
 }

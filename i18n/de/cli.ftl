@@ -107,7 +107,6 @@ failure-read = { $path } kann nicht gelesen werden
 failure-no-rule = es gibt keine Regel { $code }
 failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
 failure-json = der Bericht kann nicht als JSON geschrieben werden
-failure-worse-than-nothing = der Plan kann nicht geprüft werden, bevor dies behoben ist
 
 check-plan = { $name }
 check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.

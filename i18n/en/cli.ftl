@@ -111,7 +111,6 @@ failure-read = cannot read { $path }
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
 failure-json = cannot write the report as JSON
-failure-worse-than-nothing = cannot check the plan until these are fixed
 
 check-plan = { $name }
 # Safety.

@@ -112,7 +112,6 @@ failure-read = no se puede leer { $path }
 failure-no-rule = no hay ninguna regla { $code }
 failure-no-rule-hint = "tallywatt explain" las lista todas.
 failure-json = no se puede escribir el informe como JSON
-failure-worse-than-nothing = el plan no se puede comprobar antes de arreglar esto
 
 check-plan = { $name }
 check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.

@@ -115,7 +115,6 @@ failure-read = impossible de lire { $path }
 failure-no-rule = il n’y a pas de règle { $code }
 failure-no-rule-hint = "tallywatt explain" les énumère toutes.
 failure-json = impossible d’écrire le rapport en JSON
-failure-worse-than-nothing = le plan ne peut pas être vérifié avant que ceci soit corrigé
 
 check-plan = { $name }
 check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.

@@ -14,7 +14,6 @@ use crate::plan::{
     Region, Site,
 };
 use crate::quantity::{Current, Power, Ratio};
-use crate::tables::appliances;
 use crate::tables::shape::{Configuration, Plug};
 
 /// The plan of these answers. Those that are missing or no longer make sense are left out of
@@ -48,11 +47,7 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
 /// What the set keeps up and what it gives for a moment. One figure alone, of which nobody says that it is
 /// the running power, is mostly the large one in its name: then it is the peak.
 pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
-    let read = |key: &str, bounds: &Bounds<Power>| match draft.get(key) {
-        Some(Said::Is(text)) => bounds.read(text).map_or(Answer::Missing, Answer::Known),
-        Some(Said::Unknown) => Answer::Unknown,
-        Some(Said::None | Said::Word(_)) | None => Answer::Missing,
-    };
+    let read = |key: &str, bounds: &Bounds<Power>| draft.read(key, |text| bounds.read(text).ok());
     let rated = read("generator.rated", &bounds::RATED);
     let peak = read("generator.peak", &bounds::PEAK);
     let is_peak = match draft.get("generator.figure") {
@@ -79,20 +74,14 @@ pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
         },
         // The table's starting figure belongs to the table's running figure.
         None if own_draw => None,
-        None => load_table(draft, n).map(|table| table.starting),
+        None => parts::appliance(draft, n).map(|table| table.starting),
     }
-}
-
-fn load_table(draft: &Draft, n: u8) -> Option<&'static appliances::Appliance> {
-    draft
-        .text(&format!("load.{n}.what"))
-        .and_then(appliances::named)
 }
 
 /// What one of a load draws.
 pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
     let said = draft.get(&format!("load.{n}.running"));
-    match (said, load_table(draft, n)) {
+    match (said, parts::appliance(draft, n)) {
         (Some(Said::Is(text)), _) => form::draw(text).map_or(Answer::Missing, Answer::Known),
         (Some(_), _) => Answer::Unknown,
         (None, Some(table)) => Answer::Known(Draw::Power(table.running)),
@@ -108,7 +97,7 @@ pub(super) fn beyond_plug(
     field: &str,
     text: &str,
 ) -> Option<(Current, Plug)> {
-    let table = load_table(draft, n);
+    let table = parts::appliance(draft, n);
     let said = |name: &str| {
         if name == field {
             Some(text)
@@ -154,30 +143,19 @@ struct Build<'a> {
 }
 
 impl Build<'_> {
-    fn read<T>(&self, key: &str, read: impl Fn(&str) -> Option<T>) -> Answer<T> {
-        match self.draft.get(key) {
-            None | Some(Said::None | Said::Word(_)) => Answer::Missing,
-            Some(Said::Unknown) => Answer::Unknown,
-            Some(Said::Is(text)) => read(text).map_or(Answer::Missing, Answer::Known),
-        }
-    }
-
     /// What is answered to these questions, for the fields that they are named after.
     fn fill<P: Part>(&self, part: &mut P, prefix: &str, steps: &[Step]) {
         for step in steps {
             let Some(row) = P::row(step.field) else {
                 continue;
             };
-            match self.draft.get(&format!("{prefix}.{}", step.field)) {
-                Some(Said::Is(text)) => row.take(part, Answer::Known(text)),
-                Some(Said::Unknown) => row.take(part, Answer::Unknown),
-                Some(Said::None | Said::Word(_)) | None => {}
-            }
+            let key = format!("{prefix}.{}", step.field);
+            row.take(part, self.draft.answer(&key));
         }
     }
 
     fn yes(&self, key: &str) -> Answer<bool> {
-        self.read(key, |text| match text {
+        self.draft.read(key, |text| match text {
             "yes" => Some(true),
             "no" => Some(false),
             _ => None,
@@ -199,7 +177,9 @@ impl Build<'_> {
         site.quiet_hours = match self.draft.get("site.quiet_hours") {
             // None is an answer of its own: nobody has to be quiet.
             Some(Said::None) => Answer::Known(Vec::new()),
-            _ => self.read("site.quiet_hours", |text| form::spans(text).ok()),
+            _ => self
+                .draft
+                .read("site.quiet_hours", |text| form::spans(text).ok()),
         };
         // Where nobody sleeps nothing is said of an alarm.
         if self.draft.text("site.alarm") == Some("nobody") {
@@ -233,7 +213,7 @@ impl Build<'_> {
         set.parallel = Some(joined).filter(|joined| joined.sets > 1);
         let runtime = self.draft.text("fuel.runtime").map(form::runtime);
         set.runtime = runtime.and_then(Result::ok).unwrap_or_default();
-        set.noise = self.read("fuel.noise", |text| form::noise(text).ok());
+        set.noise = self.draft.read("fuel.noise", |text| form::noise(text).ok());
         let outlets = parts::outlets(self.draft);
         set.outlets = outlets.filter_map(|n| self.outlet(n)).collect();
         set
@@ -294,7 +274,9 @@ impl Build<'_> {
         cord.from = self.from(n);
         cord.plug = parts::gear_plug(self.draft, n)?;
         cord.ends = parts::gear_ends(self.draft, n);
-        let jacket = self.read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
+        let jacket = self
+            .draft
+            .read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
         cord.wire = match jacket {
             Answer::Known(jacket) => Answer::Known(jacket.wire),
             Answer::Unknown => Answer::Unknown,
@@ -338,7 +320,7 @@ impl Build<'_> {
         outlet.shape = place.shape(self.draft)?;
         outlet.sockets = parts::told_sockets(self.draft, n, m, copy);
         // One letter is for all of them.
-        outlet.leg = self.read(&format!("{prefix}.leg"), |text| {
+        outlet.leg = self.draft.read(&format!("{prefix}.leg"), |text| {
             let legs = form::legs(text).ok()?;
             let own = if legs.len() == 1 {
                 0
@@ -361,7 +343,7 @@ impl Build<'_> {
         let key = |field: &str| format!("load.{n}.{field}");
         let mut load = Load::default();
         let mut called = "part-load".to_owned();
-        if let Some(table) = load_table(self.draft, n) {
+        if let Some(table) = parts::appliance(self.draft, n) {
             called = format!("appliance-{}", table.key);
             load.kind = Answer::Known(table.kind);
             load.power_factor = Answer::Known(table.power_factor);
@@ -394,7 +376,7 @@ impl Build<'_> {
         load.on = on
             .and_then(|token| self.place(token))
             .and_then(|place| Id::reference(&self.ids.of(place)));
-        load.backup = self.read(&key("backup"), |text| match text {
+        load.backup = self.draft.read(&key("backup"), |text| match text {
             "battery" => Some(true),
             "none" => Some(false),
             _ => None,

@@ -4,6 +4,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
+use crate::plan::Answer;
+
 /// The version of the draft format.
 pub const FORMAT: u32 = 1;
 
@@ -198,6 +200,25 @@ impl Draft {
     #[must_use]
     pub fn get(&self, key: &str) -> Option<&Said> {
         self.answers.get(key)
+    }
+
+    /// What the answer under a key makes of a field.
+    #[must_use]
+    pub fn answer(&self, key: &str) -> Answer<&str> {
+        match self.get(key) {
+            Some(Said::Is(text)) => Answer::Known(text),
+            Some(Said::Unknown) => Answer::Unknown,
+            Some(Said::None | Said::Word(_)) | None => Answer::Missing,
+        }
+    }
+
+    /// The same, read. What does not read is no answer.
+    pub fn read<T>(&self, key: &str, read: impl Fn(&str) -> Option<T>) -> Answer<T> {
+        match self.answer(key) {
+            Answer::Known(text) => read(text).map_or(Answer::Missing, Answer::Known),
+            Answer::Unknown => Answer::Unknown,
+            Answer::Missing => Answer::Missing,
+        }
     }
 
     /// The text under a key.

@@ -7,6 +7,7 @@ use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
 use crate::plan::{Choice, Id, LoadKind, Span, System};
+use crate::tables::appliances::{self, Appliance};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
 
@@ -37,12 +38,15 @@ pub(super) fn outs(draft: &Draft, n: u8) -> impl Iterator<Item = u8> + use<'_> {
     standing(draft, MOST_OUTS, move |m| format!("gear.{n}.out.{m}.face"))
 }
 
+/// The usual thing that this load was picked as, if it was.
+pub(super) fn appliance(draft: &Draft, n: u8) -> Option<&'static Appliance> {
+    let what = draft.text(&format!("load.{n}.what"))?;
+    appliances::named(what)
+}
+
 /// Whether someone's health depends on this load.
 pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
-    let table = draft
-        .text(&format!("load.{n}.what"))
-        .and_then(crate::tables::appliances::named)
-        .is_some_and(|table| table.kind == LoadKind::Medical);
+    let table = appliance(draft, n).is_some_and(|table| table.kind == LoadKind::Medical);
     let told = draft.text(&format!("load.{n}.kind"));
     told.map_or(table, |kind| {
         LoadKind::named(kind) == Some(LoadKind::Medical)

@@ -1,7 +1,7 @@
 //! A plan opened in the interview: the answers that make it.
 
 use super::draft::{Draft, Said};
-use super::parts;
+use super::parts::{self, Place};
 use super::steps::{
     COMMON, FUEL, GEAR, GENERATOR, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS, OUT,
     OUTLET, OUTLET_AFTER, SITE, Step,
@@ -271,7 +271,7 @@ impl Open {
 /// How answers refer to the outlet of the set that has this id.
 fn outlet_of(outlets: &[Outlet], id: Option<&Id>) -> Option<String> {
     let at = outlets.iter().position(|outlet| Some(&outlet.id) == id)?;
-    Some(format!("outlet {}", at + 1))
+    Some(Place::Outlet(u8::try_from(at + 1).ok()?).token())
 }
 
 /// How many there are, if the interview has numbers for them.

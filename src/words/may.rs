@@ -193,14 +193,6 @@ impl Words {
     }
 
     fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
-        // An order that the limits do not allow would be read as leave.
-        let starting_only = answer
-            .over
-            .iter()
-            .all(|over| over.passed == Passed::Starting);
-        if !starting_only || !answer.dangers.is_empty() {
-            return;
-        }
         let _ = writeln!(out, "\n{}", self.text("may-order"));
         for (number, step) in answer.order.iter().enumerate() {
             let text = self.with(
@@ -215,9 +207,6 @@ impl Words {
         }
         if answer.any_order && answer.order.len() > 1 {
             paragraph(out, "  ", &self.text("may-any-order"), width);
-        }
-        if !answer.may {
-            return;
         }
         let _ = writeln!(out, "\n{}", self.text("may-meter"));
         for reading in &answer.breakers {

@@ -213,9 +213,6 @@ impl Words {
 
     /// The message, or what is wrong with it.
     fn try_format(&self, key: &str, args: &FluentArgs<'_>) -> Result<String, String> {
-        if let Some(part) = self.part_of_page(key) {
-            return part;
-        }
         let Some(pattern) = self.pattern(key) else {
             return Err(format!("no message {key}"));
         };
@@ -415,10 +412,6 @@ impl Words {
         args.set("alone", FluentValue::from(alone));
         // After a "not": "do not use one or the other".
         args.set("any", FluentValue::from(self.any_of(names.iter().copied())));
-        args.set(
-            "any-first",
-            FluentValue::from(self.quoted(names.iter().copied().take(1))),
-        );
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
         // Whether somebody said that a life depends on it, where it is one of those.
         let life = loads.iter().filter(|load| load.life());
@@ -445,21 +438,12 @@ impl Words {
         };
         let title = self.format(finding.code, &args);
         let why = self.format(&format!("{}.why", finding.code), &args);
-        if !others.is_empty() {
-            let all = std::iter::once(finding).chain(others.iter().copied());
-            let firsts = all.filter_map(|it| names_of(&it.about, loads).into_iter().next());
-            let mut each: Vec<&str> = Vec::new();
-            for first in firsts {
-                if !each.contains(&first) {
-                    each.push(first);
-                }
-            }
-            args.set(
-                "any-first",
-                FluentValue::from(self.any_of(each.iter().copied())),
-            );
-            args.set("first", FluentValue::from(self.quoted(each.into_iter())));
-        }
+        let all = std::iter::once(finding).chain(others.iter().copied());
+        let firsts: Vec<Id> = all.filter_map(|it| it.about.first().cloned()).collect();
+        let each = names_of(&firsts, loads);
+        let any = self.any_of(each.iter().copied());
+        args.set("any-first", FluentValue::from(any));
+        args.set("first", FluentValue::from(self.quoted(each.into_iter())));
         FindingText {
             signal: self.signal(finding.signal),
             title: told("trouble-assumed", "title", title),

@@ -67,9 +67,7 @@ fn own_first(draft: &Draft, at: At) -> Ask {
 }
 
 fn table(draft: &Draft, at: At) -> Option<&'static appliances::Appliance> {
-    draft
-        .text(&format!("load.{}.what", at.n))
-        .and_then(appliances::named)
+    parts::appliance(draft, at.n)
 }
 
 pub(in crate::interview) const LOAD: &[Step] = &[

@@ -60,7 +60,9 @@ pub(super) fn faults(
                 (name.as_str(), value)
             })
             .collect();
-        match words.try_format(&item.key, &args) {
+        // A part of a page takes no values.
+        let text = words.part_of_page(&item.key);
+        match text.unwrap_or_else(|| words.try_format(&item.key, &args)) {
             Ok(text) if text.trim().is_empty() && its.shown.is_empty() => {
                 faults.insert(String::new());
             }

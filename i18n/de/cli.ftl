@@ -61,6 +61,7 @@ cli-demo-into = Der Ordner, in den geschrieben wird, wenn nicht tallywatt-demo
 
 cli-check = Pläne prüfen und sagen, was nicht stimmt, das Schlimmste zuerst
 cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
+cli-check-long = Auch sagen, warum, und was jede Steckdose verträgt
 cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
 
 cli-print = Etiketten, Karte, Vorsichtsliste und Berechnung eines Plans drucken
@@ -111,6 +112,12 @@ failure-json = der Bericht kann nicht als JSON geschrieben werden
 check-plan = { $name }
 check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
 check-dangers = Das beheben, bevor der Motor startet:
+check-next = Was jetzt zu tun ist
+next-trouble = { $title }. { $fix }
+check-looks = Sehen Sie auch hier nach, in dieser Reihenfolge. Raten Sie nicht.
+check-guessed = Hier wissen wir nicht genug und haben das Schlimmste angenommen. Sehen Sie zuerst nach.
+check-found = Alles, was wir gefunden haben
+check-long = Warum, und was jede Steckdose verträgt: „tallywatt check --long“ mit diesem Plan.
 check-count = { $dangers ->
         [one] 1 Gefahr
        *[other] { $dangers } Gefahren

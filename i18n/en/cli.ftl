@@ -64,6 +64,7 @@ cli-demo-into = The folder to write into; default: tallywatt-demo
 
 cli-check = Check plans and say what is wrong, worst first
 cli-check-plans = Plan files; "-" reads one from standard input
+cli-check-long = Say why too, and what each outlet can carry
 cli-check-format = "text" for people; "json" for programs, one report per plan
 
 cli-print = Print a plan: labels for the gear, a card to hang up, cautions to check off, a worksheet of all numbers
@@ -116,6 +117,12 @@ check-plan = { $name }
 # Safety.
 check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
+check-next = What to do next
+next-trouble = { $title }. { $fix }
+check-looks = Look at these too, in this order. Do not guess.
+check-guessed = We do not know enough about these, so we assumed the worst. Look first.
+check-found = Everything we found
+check-long = For why, and for what each outlet can carry, run "tallywatt check --long" on this plan.
 check-count = { $dangers ->
         [one] 1 danger
        *[other] { $dangers } dangers

@@ -65,6 +65,7 @@ cli-demo-into = La carpeta en la que escribir, si no es tallywatt-demo
 
 cli-check = Comprobar planes y decir qué está mal, lo peor primero
 cli-check-plans = Archivos de plan; "-" lee uno de la entrada estándar
+cli-check-long = Dice también por qué, y qué soporta cada { -receptacle }
 cli-check-format = "text" para personas; "json" para programas, un informe por plan
 
 cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la memoria de cálculo de un plan
@@ -116,6 +117,12 @@ failure-json = no se puede escribir el informe como JSON
 check-plan = { $name }
 check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.
 check-dangers = Elimine esto antes de arrancar el motor:
+check-next = Qué hacer ahora
+next-trouble = { $title }. { $fix }
+check-looks = Mire también esto, en este orden. No adivine.
+check-guessed = De esto no sabemos lo suficiente, y supusimos lo peor. Mire primero.
+check-found = Todo lo que encontramos
+check-long = Para saber por qué, y qué soporta cada { -receptacle }, ejecute "tallywatt check --long" con este plan.
 check-count = { $dangers ->
         [one] 1 peligro
        *[other] { $dangers } peligros

@@ -64,6 +64,7 @@ cli-demo-into = Le dossier où écrire, si ce n’est pas tallywatt-demo
 
 cli-check = Vérifier des plans et dire ce qui ne va pas, le pire d’abord
 cli-check-plans = Fichiers de plan ; "-" en lit un sur l’entrée standard
+cli-check-long = Dire aussi pourquoi, et ce que chaque prise supporte
 cli-check-format = "text" pour les gens ; "json" pour les programmes, un rapport par plan
 
 cli-print = Imprimer les étiquettes, la carte, les précautions et la note de calcul d’un plan
@@ -119,6 +120,12 @@ failure-json = impossible d’écrire le rapport en JSON
 check-plan = { $name }
 check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.
 check-dangers = À éliminer avant de démarrer le moteur :
+check-next = Que faire maintenant
+next-trouble = { $title }. { $fix }
+check-looks = Regardez aussi ceci, dans cet ordre. Ne devinez pas.
+check-guessed = Nous n’en savons pas assez ici et avons supposé le pire. Regardez d’abord.
+check-found = Tout ce que nous avons trouvé
+check-long = Pour savoir pourquoi, et ce que chaque prise supporte, lancez « tallywatt check --long » sur ce plan.
 check-count = { $dangers ->
         [0] aucun danger
         [one] 1 danger

@@ -84,6 +84,8 @@ pub(super) struct Demo {
 pub(super) struct Check {
     #[arg(required = true, value_name = "PLAN")]
     pub(super) plans: Vec<PathBuf>,
+    #[arg(long, conflicts_with = "format")]
+    pub(super) long: bool,
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
 }

@@ -24,6 +24,7 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
                 if arguments.plans.len() > 1 {
                     output.push_str(&heading(path, words));
                 }
+                let text = if arguments.long { text } else { brief };
                 output.push_str(&text(&report, words));
             }
         }
@@ -35,7 +36,20 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     })
 }
 
-/// The report for people.
+/// What to do, for people.
+pub(super) fn brief(report: &Report, words: &Words) -> String {
+    let width = width();
+    let line = |key| textwrap::fill(&words.text(key), wrapping(width));
+    format!(
+        "{}{}\n{}\n{}\n",
+        words.brief(report, width),
+        textwrap::fill(&words.count(report), wrapping(width)),
+        line("check-long"),
+        line("check-defer"),
+    )
+}
+
+/// The whole report for people: why, and what each outlet can carry.
 pub(super) fn text(report: &Report, words: &Words) -> String {
     let width = width();
     // Where nothing was found there is no rule to ask about.

@@ -41,14 +41,14 @@ fn serious(findings: &[Finding]) -> &[Finding] {
 
 /// How many troubles there are.
 #[derive(Clone, Copy)]
-struct Standing {
-    dangers: usize,
-    warnings: usize,
+pub(super) struct Standing {
+    pub dangers: usize,
+    pub warnings: usize,
 }
 
 impl Standing {
     /// As they are told: of two that one deed clears, nothing is gone when one is left.
-    fn of(plan: &Plan, findings: &[Finding]) -> Self {
+    pub(super) fn of(plan: &Plan, findings: &[Finding]) -> Self {
         let troubles = of_findings(plan, serious(findings));
         let count = |signal: Signal| {
             troubles
@@ -74,7 +74,7 @@ pub(super) struct Changes {
 
 impl Changes {
     /// All that there is.
-    const ALL: Self = Self {
+    pub(super) const ALL: Self = Self {
         supply: true,
         loads: true,
     };
@@ -174,7 +174,7 @@ fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>)
 }
 
 /// The plan with the best answers to all of these.
-fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
+pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
         // What several make together is heat in a wire sooner than a motor that does not start.
@@ -202,8 +202,14 @@ fn may_be_guessed(field: &str, findings: &[Finding], answers: &Answers) -> bool 
     serious.any(|(at, finding)| names(field, finding) || untold(at) && touches(field, finding))
 }
 
+/// Whether it kills while nothing looks wrong: exhaust, and power that comes out of a building's wires.
+pub(super) fn deadly(finding: &Finding) -> bool {
+    let unseen = finding.area == "air" || finding.code == "SHOCK003";
+    unseen && finding.signal == Signal::Danger
+}
+
 /// Whether nothing of a finding is left.
-fn cleared(finding: &Finding, then: &[Finding]) -> bool {
+pub(super) fn cleared(finding: &Finding, then: &[Finding]) -> bool {
     let is_left = |other: &Finding| {
         other.code == finding.code
             && other.signal <= finding.signal
@@ -283,11 +289,7 @@ pub(super) fn answers(
             let rests = (asked.iter()).filter(|at| eased(&findings[**at], findings, &found));
             let rests: Vec<(usize, String)> = rests.map(|at| (*at, field.clone())).collect();
             // What kills while nothing looks wrong is found out first.
-            let air = rests.iter().any(|(at, _)| {
-                let finding = &findings[*at];
-                let deadly = finding.area == "air" || finding.code == "SHOCK003";
-                deadly && finding.signal == Signal::Danger
-            });
+            let air = rests.iter().any(|(at, _)| deadly(&findings[*at]));
             let gain = (
                 air,
                 now.dangers.saturating_sub(then.dangers),

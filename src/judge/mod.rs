@@ -5,6 +5,7 @@
 
 pub mod ask;
 mod decides;
+mod looks;
 #[cfg(test)]
 mod properties;
 #[cfg(test)]
@@ -12,6 +13,7 @@ mod tests;
 mod troubles;
 mod verdicts;
 
+use self::decides::Changes;
 use crate::loads;
 use crate::plan::Plan;
 use crate::report::{FORMAT, Figures, Report, Signal, limits};
@@ -33,7 +35,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let Report {
         findings, figures, ..
     } = &mut report;
-    let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
+    let again = |answered: &Plan, changes: Changes, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
@@ -56,16 +58,21 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             trial.loads = loads;
         }
         (sum, found)
-    });
+    };
+    let answers = decides::answers(plan, figures, findings, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
     }
+    figures.looks = looks::looks(plan, findings, |answered| {
+        again(answered, Changes::ALL, figures).1
+    });
     // A label says of each leg that nobody knows that it is not known.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
     report.figures.matters = told.map(|it| it.field.clone()).collect();
     report.figures.decides = answers.decides;
+    report.figures.next = looks::next(&report);
     report
 }
 

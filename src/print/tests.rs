@@ -267,6 +267,8 @@ fn small() -> (Plan, Report) {
             assumed: Vec::new(),
             matters: Vec::new(),
             decides: None,
+            looks: Vec::new(),
+            next: Vec::new(),
         },
     };
     (plan, report)

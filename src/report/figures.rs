@@ -53,6 +53,8 @@ impl Figures {
             assumed,
             matters: Vec::new(),
             decides: None,
+            looks: Vec::new(),
+            next: Vec::new(),
         }
     }
 
@@ -82,6 +84,8 @@ impl Figures {
             assumed: Vec::new(),
             matters: Vec::new(),
             decides: None,
+            looks: Vec::new(),
+            next: Vec::new(),
         }
     }
 }

@@ -416,6 +416,29 @@ pub struct Decides {
     pub amps: Current,
 }
 
+/// What one reading of one thing finds out: unknowns on which a danger or a warning rests.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Look {
+    /// The part or load that is looked at; none for what is found out about the place and its people.
+    pub at: Option<Id>,
+    /// What is read there, as fields of `assumed`.
+    pub fields: Vec<String>,
+    /// How many dangers go away once this and all ahead of it have the best answers, those already told left out.
+    pub dangers: usize,
+    /// How many warnings.
+    pub warnings: usize,
+}
+
+/// What to do next.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Next {
+    /// Look at this, by its place in [`Figures::looks`].
+    Look(usize),
+    /// Clear this, by its place in [`Figures::troubles`].
+    Trouble(usize),
+}
+
 /// One thing to do.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Trouble {
@@ -467,6 +490,11 @@ pub struct Figures {
     pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,
+    /// What to look at, in the order in which it clears most. Only where that was asked for.
+    pub looks: Vec<Look>,
+    /// The first things to do, at most three, in this order: what kills unseen, then looking, then the rest,
+    /// worst first.
+    pub next: Vec<Next>,
 }
 
 /// The whole result.

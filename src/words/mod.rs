@@ -26,7 +26,9 @@ use unic_langid::LanguageIdentifier;
 
 use crate::plan::{Id, Span};
 use crate::quantity::{Amount, Unit};
-use crate::report::{Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values};
+use crate::report::{
+    Assumption, Finding, LoadFacts, Look, Next, Report, Signal, Trouble, Value, Values,
+};
 use crate::tables::cooling;
 use crate::tables::emergency::CALL;
 use crate::tables::exhaust::{CLEAR, STEP};
@@ -98,6 +100,8 @@ pub struct FindingText {
     pub signal: String,
     /// What is wrong.
     pub title: String,
+    /// The same where it stands under a heading that says that it was assumed.
+    pub bare_title: String,
     /// Why, in numbers.
     pub why: String,
     /// What to do.
@@ -446,6 +450,7 @@ impl Words {
         args.set("first", FluentValue::from(self.quoted(each.into_iter())));
         FindingText {
             signal: self.signal(finding.signal),
+            bare_title: title.clone(),
             title: told("trouble-assumed", "title", title),
             why: told("trouble-assumed-why", "why", why),
             fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &args),
@@ -566,50 +571,21 @@ impl Words {
         }
     }
 
-    /// Which unknown to find out first, and what that does; nothing where none decides.
-    pub fn decides(&self, report: &Report) -> Option<String> {
-        let decides = report.figures.decides.as_ref()?;
-        let assumption = report
-            .figures
-            .assumed
-            .iter()
-            .find(|assumption| assumption.field == decides.field)?;
-        // With the others that are alike, so that nothing is told twice.
-        let mut alike = self.grouped(report, false).into_iter();
-        let alike = alike.find(|(field, ..)| *field == decides.field);
-        let told = alike.map_or_else(
-            || self.assumption(assumption, &report.figures.loads),
-            |(_, _, text)| text,
-        );
-        let key = match (decides.dangers, decides.warnings) {
-            (0, 0) => "decides-limits",
-            (0, _) => "decides-warnings",
-            _ => "decides-dangers",
-        };
-        Some(self.with(
-            key,
-            [
-                ("assumption", told.into()),
-                ("dangers", decides.dangers.into()),
-                ("warnings", decides.warnings.into()),
-            ],
-        ))
+    /// What to look at first, and what that may clear; nothing where nothing serious rests on an unknown.
+    pub fn first_look(&self, report: &Report) -> Option<String> {
+        let look = self.look(report, report.figures.looks.first()?);
+        Some(self.with("look-first", [("look", look.into())]))
     }
 
-    /// Assumptions in words, in their order, each with its value: all of them, or those that matter. Those that
+    /// Those of these assumptions in words that are asked for, in their order, each with its value. Those that
     /// differ in nothing but the part they are of are one sentence, which names the others at its end.
-    pub fn assumptions(&self, report: &Report, all: bool) -> Vec<(String, String)> {
-        self.grouped(report, all)
-            .into_iter()
-            .map(|(_, value, text)| (value, text))
-            .collect()
-    }
-
-    /// The same with the field that each sentence speaks of first.
-    fn grouped<'r>(&self, report: &'r Report, all: bool) -> Vec<(&'r str, String, String)> {
+    pub fn assumptions(
+        &self,
+        report: &Report,
+        asked_for: impl Fn(&Assumption) -> bool,
+    ) -> Vec<(String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
-        let matters = |it: &&Assumption| all || report.figures.matters.contains(&it.field);
-        for assumption in report.figures.assumed.iter().filter(matters) {
+        for assumption in report.figures.assumed.iter().filter(|it| asked_for(it)) {
             let same = |(first, _): &&mut (&Assumption, Vec<&str>)| {
                 first.why == assumption.why && first.value == assumption.value
             };
@@ -632,25 +608,85 @@ impl Words {
                         [("text", text.into()), ("parts", parts.into())],
                     );
                 }
-                (first.field.as_str(), self.value(&first.value), text)
+                (self.value(&first.value), text)
             })
             .collect()
     }
 
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
-    /// the field is of, and `value`.
+    /// the field is of, and `value`; then where to look.
     pub fn assumption(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
-        self.with(
+        let part = name_of(part_of(&assumption.field), loads).to_owned();
+        let told = self.with(
             &format!("assume-{}", assumption.why),
             [
                 ("field", assumption.field.clone().into()),
-                (
-                    "part",
-                    name_of(part_of(&assumption.field), loads).to_owned().into(),
-                ),
+                ("part", part.into()),
                 ("value", self.value(&assumption.value).into()),
             ],
-        )
+        );
+        let look = self.where_to_look(assumption);
+        let both: Vec<String> = std::iter::once(told).chain(look).collect();
+        both.join(" ")
+    }
+
+    /// Where to look for what was assumed, if it is anywhere to be seen.
+    fn where_to_look(&self, assumption: &Assumption) -> Option<String> {
+        let key = format!("assume-{}.look", assumption.why);
+        self.has(&key).then(|| self.text(&key))
+    }
+
+    /// What to look at: on which parts, for what, and what that may clear.
+    pub fn look(&self, report: &Report, look: &Look) -> String {
+        let loads = &report.figures.loads;
+        let assumed = report.figures.assumed.iter();
+        let assumed = assumed.filter(|it| look.fields.contains(&it.field));
+        let mut parts: Vec<&str> = Vec::new();
+        let mut asks: Vec<String> = Vec::new();
+        for assumption in assumed {
+            let part = name_of(part_of(&assumption.field), loads);
+            if !parts.contains(&part) {
+                parts.push(part);
+            }
+            let ask = self.where_to_look(assumption);
+            asks.extend(ask.filter(|ask| !asks.contains(ask)));
+        }
+        let what = match &look.at {
+            None => None,
+            Some(id) if id.as_str() == Id::SET && parts == [Id::SET] => {
+                Some(self.text("look-generator"))
+            }
+            Some(_) => Some(self.quoted(parts.into_iter())),
+        };
+        let ask = asks.join(" ");
+        let asked = match what {
+            Some(what) => self.with("look-at", [("what", what.into()), ("ask", ask.into())]),
+            None => ask,
+        };
+        let key = match (look.dangers, look.warnings) {
+            (0, 0) => return asked,
+            (0, _) => "look-clears-warnings",
+            _ => "look-clears-dangers",
+        };
+        let counts = [
+            ("dangers", look.dangers.into()),
+            ("warnings", look.warnings.into()),
+        ];
+        format!("{asked} {}", self.with(key, counts))
+    }
+
+    /// What to do next, at most three things, in their order.
+    pub fn next(&self, report: &Report) -> Vec<String> {
+        let figures = &report.figures;
+        let told = figures.next.iter().filter_map(|next| match next {
+            Next::Look(at) => Some(self.look(report, &figures.looks[*at])),
+            Next::Trouble(at) => {
+                let text = self.trouble(report, &figures.troubles[*at])?;
+                let both = [("title", text.title.into()), ("fix", text.fix.into())];
+                Some(self.with("next-trouble", both))
+            }
+        });
+        told.collect()
     }
 }
 
@@ -843,7 +879,7 @@ mod tests {
             one("generator.outlet.front.gfci", "no-gfci", false),
         ];
         let said: Vec<String> = Words::english()
-            .assumptions(&report, true)
+            .assumptions(&report, |_| true)
             .into_iter()
             .map(|(_, text)| text)
             .collect();

@@ -8,7 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -42,24 +42,104 @@ impl Words {
         if last.is_some_and(|trouble| trouble.signal == Signal::Notice) {
             out.push('\n');
         }
-        if !report.figures.matters.is_empty() {
+        let figures = &report.figures;
+        let looks: Vec<&Look> = figures.looks.iter().collect();
+        self.look_list(&mut out, report, &looks, width);
+        let looked_at = |field: &String| looks.iter().any(|look| look.fields.contains(field));
+        let rest = self.assumptions(report, |it| {
+            figures.matters.contains(&it.field) && !looked_at(&it.field)
+        });
+        if !rest.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
-            if let Some(first) = self.decides(report) {
-                paragraph(&mut out, "  ! ", &first, width);
+            for (_, assumption) in &rest {
+                paragraph(&mut out, "  - ", assumption, width);
             }
-            // Told already.
-            let told = report.figures.decides.as_ref();
-            for (field, _, assumption) in self.grouped(report, false) {
-                if told.is_some_and(|it| it.field == field) {
-                    continue;
-                }
-                paragraph(&mut out, "  - ", &assumption, width);
-            }
+        }
+        if !rest.is_empty() || !looks.is_empty() {
             // Once for all of them.
             paragraph(&mut out, "", &self.text("trouble-look"), width);
             out.push('\n');
         }
         out
+    }
+
+    /// What to look at, a paragraph each.
+    fn look_list(&self, out: &mut String, report: &Report, looks: &[&Look], width: usize) {
+        if looks.is_empty() {
+            return;
+        }
+        paragraph(out, "", &self.text("check-looks"), width);
+        for look in looks {
+            paragraph(out, "  - ", &self.look(report, look), width);
+        }
+    }
+
+    /// What to do next, what else there is to look at, and each trouble with its remedy: what rests on an unknown by
+    /// its title alone, for what is to be done about it is to look.
+    pub fn brief(&self, report: &Report, width: usize) -> String {
+        let mut out = String::new();
+        let figures = &report.figures;
+        let next = self.next(report);
+        if next.is_empty() {
+            paragraph(&mut out, "", &self.text("summary-calm"), width);
+        } else {
+            paragraph(&mut out, "", &self.text("check-next"), width);
+        }
+        for (at, line) in next.iter().enumerate() {
+            paragraph(&mut out, &format!("  {}. ", at + 1), line, width);
+        }
+        out.push('\n');
+        let told = |at| figures.next.contains(&Next::Look(at));
+        let looks = figures.looks.iter().enumerate();
+        let looks: Vec<&Look> = looks.filter(|(at, _)| !told(*at)).map(|it| it.1).collect();
+        if !looks.is_empty() {
+            self.look_list(&mut out, report, &looks, width);
+            out.push('\n');
+        }
+        let rests = |trouble: &Trouble| {
+            let lead = report.findings_of(trouble).next();
+            lead.is_some_and(|lead| !lead.rests_on.is_empty())
+        };
+        let (guessed, known): (Vec<&Trouble>, Vec<&Trouble>) =
+            figures.troubles.iter().partition(|it| rests(it));
+        let places = figures.troubles.iter().enumerate();
+        let done_first = |trouble: &Trouble| {
+            let mut places = places.clone();
+            places.any(|(at, it)| it == trouble && figures.next.contains(&Next::Trouble(at)))
+        };
+        for (heading, troubles) in [("check-found", known), ("check-guessed", guessed)] {
+            if troubles.is_empty() {
+                continue;
+            }
+            paragraph(&mut out, "", &self.text(heading), width);
+            for trouble in troubles {
+                let told = rests(trouble) || done_first(trouble);
+                self.short_trouble(&mut out, report, trouble, !told, width);
+            }
+            out.push('\n');
+        }
+        out
+    }
+
+    /// A trouble in a line, and its remedy below it where that is not told yet.
+    fn short_trouble(
+        &self,
+        out: &mut String,
+        report: &Report,
+        trouble: &Trouble,
+        with_remedy: bool,
+        width: usize,
+    ) {
+        let lead = report.findings_of(trouble).next();
+        let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {
+            return;
+        };
+        let style = style(trouble.signal);
+        let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
+        paragraph(out, &head, &text.bare_title, width);
+        if with_remedy {
+            paragraph(out, "    ", &text.fix, width);
+        }
     }
 
     fn one_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, width: usize) {

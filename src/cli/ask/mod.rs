@@ -149,7 +149,7 @@ fn hold(
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
         let report = judge::build(&plan);
-        say(&check::text(&report, words))?;
+        say(&check::brief(&report, words))?;
         if let Some(before) = &before {
             say(&effect(before, &report, words))?;
         }

@@ -28,7 +28,7 @@ pub(super) struct Card {
     /// What no outlet can run, what a life depends on first.
     unplaced: Option<String>,
     /// The unknown to find out first.
-    decides: Option<String>,
+    look: Option<String>,
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
@@ -134,7 +134,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
         unplaced: unplaced(context),
-        decides: context.words.decides(context.report),
+        look: context.words.first_look(context.report),
         rows,
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),

@@ -430,12 +430,15 @@ pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
 
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let all = context.words.assumptions(context.report, true).into_iter();
+    let all = context
+        .words
+        .assumptions(context.report, |_| true)
+        .into_iter();
     let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
         std::iter::once(context.say("ws-assumed-how", &[]))
-            .chain(context.words.decides(context.report))
+            .chain(context.words.first_look(context.report))
             .collect(),
         &[],
         &[("value", 1), ("assumption", 5)],

@@ -1,0 +1,232 @@
+//! What to look at, in the order in which it clears most.
+//!
+//! Somebody walks to one thing, the generator, a cord, a box, and reads there all that it says: the unknowns of
+//! one such reading are one look. What a danger or a warning rests on is looked at; what clears a danger of exhaust comes
+//! first, then what clears most dangers, then most warnings. Each is told with what goes away once it and all
+//! looks ahead of it have the best answers.
+
+use super::decides::{Standing, all_answered, cleared, deadly};
+use crate::plan::{Id, Plan};
+use crate::report::{Finding, Look, Next, Report, Signal};
+
+/// As many as somebody keeps in mind on the way to the generator.
+const MOST_NEXT: usize = 3;
+
+/// Where a field is found out: the thing, and what is read there.
+fn reading(field: &str) -> (&str, &str) {
+    let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
+    let (thing, outlet) = match path.split_once(".outlet.") {
+        Some((thing, _)) => (thing, true),
+        None => (path, false),
+    };
+    let read = match (thing.split('.').next().unwrap_or(thing), name) {
+        ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => "face",
+        ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => "plate",
+        ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => "neutral",
+        ("box", "listed" | "bond") => "maker",
+        ("box", "wire") if outlet => "maker",
+        ("cord", "wire" | "conductors" | "outdoor") => "print",
+        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => "plate",
+        _ => name,
+    };
+    (thing, read)
+}
+
+/// The thing of a field, if it is one that people point at.
+fn thing(field: &str) -> Option<Id> {
+    let (table, rest) = reading(field).0.split_once('.').unwrap_or((field, ""));
+    match table.split('.').next() {
+        Some("site") => None,
+        Some(Id::SET) => Id::new(Id::SET),
+        // The end of a cord, as in `long.2`, is of the cord.
+        _ => Id::new(rest.split('.').next().unwrap_or(rest)),
+    }
+}
+
+/// What is to be looked at in this plan. `found_with` tells what is found with other answers.
+pub(super) fn looks(
+    plan: &Plan,
+    findings: &[Finding],
+    mut found_with: impl FnMut(&Plan) -> Vec<Finding>,
+) -> Vec<Look> {
+    // What is still there, of all that rests on an unknown.
+    let mut left: Vec<&Finding> = (findings.iter())
+        .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty())
+        .collect();
+    let mut now = Standing::of(plan, findings);
+    let mut answered: Vec<String> = Vec::new();
+    let mut looks: Vec<Look> = Vec::new();
+    loop {
+        // In the order in which they were assumed: of two that weigh the same the first is told first.
+        let mut readings: Vec<((&str, &str), Vec<&str>, Weight)> = Vec::new();
+        for finding in &left {
+            let fields = finding.rests_on.iter().map(|it| it.field.as_str());
+            let mut counted: Vec<usize> = Vec::new();
+            for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
+                let of = reading(field);
+                let at = readings.iter().position(|(its, ..)| *its == of);
+                let at = at.unwrap_or_else(|| {
+                    readings.push((of, Vec::new(), Weight::default()));
+                    readings.len() - 1
+                });
+                let (_, fields, weight) = &mut readings[at];
+                if !counted.contains(&at) {
+                    weight.add(finding);
+                    counted.push(at);
+                }
+                if !fields.contains(&field) {
+                    fields.push(field);
+                }
+            }
+        }
+        // `max_by_key` would take the last of equals.
+        readings.reverse();
+        let Some((_, fields, _)) = readings.into_iter().max_by_key(|(.., weight)| *weight) else {
+            return looks;
+        };
+        let fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
+        answered.extend(fields.iter().cloned());
+        let found = found_with(&all_answered(plan, &answered));
+        let then = Standing::of(plan, &found);
+        left.retain(|finding| !cleared(finding, &found));
+        looks.push(Look {
+            at: thing(&fields[0]),
+            fields,
+            dangers: now.dangers.saturating_sub(then.dangers),
+            warnings: now.warnings.saturating_sub(then.warnings),
+        });
+        now = then;
+    }
+}
+
+/// How much rests on a reading.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+struct Weight {
+    /// Whether anything kills while nothing looks wrong.
+    deadly: bool,
+    dangers: usize,
+    warnings: usize,
+}
+
+impl Weight {
+    fn add(&mut self, finding: &Finding) {
+        self.deadly |= deadly(finding);
+        match finding.signal {
+            Signal::Danger => self.dangers += 1,
+            _ => self.warnings += 1,
+        }
+    }
+}
+
+/// The first things to do. What costs nothing comes ahead of what does: looking clears many a danger that nobody
+/// would have to buy anything for.
+pub(super) fn next(report: &Report) -> Vec<Next> {
+    let looks = report.figures.looks.iter().enumerate();
+    let looks = looks.map(|(at, look)| {
+        let rank = if look.dangers > 0 { 1 } else { 3 };
+        (rank, Next::Look(at))
+    });
+    // What rests on an unknown is looked at first.
+    let troubles = report.figures.troubles.iter().enumerate();
+    let known = troubles.filter_map(|(at, trouble)| {
+        let lead = report.findings_of(trouble).next()?;
+        let rank = match trouble.signal {
+            Signal::Danger if deadly(lead) => 0,
+            Signal::Danger => 2,
+            Signal::Warning => 4,
+            Signal::Caution | Signal::Notice => return None,
+        };
+        lead.rests_on
+            .is_empty()
+            .then_some((rank, Next::Trouble(at)))
+    });
+    let mut all: Vec<(u8, Next)> = looks.chain(known).collect();
+    all.sort_by_key(|(rank, _)| *rank);
+    all.truncate(MOST_NEXT);
+    all.into_iter().map(|(_, next)| next).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::judge::build;
+    use crate::plan::arbitrary;
+    use crate::rules::testing::report;
+
+    /// A receptacle with its buttons and its breaker is one look, the print on a cord another, and each thing has its own.
+    #[test]
+    fn what_is_read_at_one_thing_is_one_look() {
+        for (one, other, same) in [
+            (
+                "generator.outlet.a.gfci",
+                "generator.outlet.b.breaker",
+                true,
+            ),
+            ("box.b.outlet.a.gfci", "generator.outlet.a.gfci", false),
+            ("cord.long.wire", "cord.long.conductors", true),
+            ("cord.long.wire", "cord.short.wire", false),
+            ("cord.long.wire", "cord.long.coiled", false),
+            ("box.b.listed", "box.b.outlet.a.wire", true),
+            ("site.ground", "site.stands", false),
+        ] {
+            assert_eq!(reading(one) == reading(other), same, "{one} {other}");
+        }
+        for (field, expected) in [
+            ("site.ground", None),
+            ("generator.peak", Some("generator")),
+            ("generator.outlet.a.gfci", Some("generator")),
+            ("box.b.outlet.a.wire", Some("b")),
+            ("cord.long.2.leg", Some("long")),
+        ] {
+            let found = thing(field);
+            assert_eq!(found.as_ref().map(Id::as_str), expected, "{field}");
+        }
+    }
+
+    /// Exhaust first; a known danger of shock waits until somebody has looked for what nobody knows.
+    #[test]
+    fn looking_comes_ahead_of_what_is_known_but_not_of_exhaust() {
+        let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"8 ft\"");
+        let bare = ("gfci = true # left", "gfci = false");
+        let wires = ("conductors = 3 # long", "conductors = \"unknown\"");
+        let report = report(&[near, bare, wires]);
+        let told: Vec<&str> = report
+            .figures
+            .next
+            .iter()
+            .map(|next| match next {
+                Next::Look(at) => report.figures.looks[*at].fields[0].as_str(),
+                Next::Trouble(at) => report.findings[report.figures.troubles[*at].findings[0]].code,
+            })
+            .collect();
+        assert_eq!(told, ["AIR001", "cord.long.conductors", "SHOCK001"]);
+        assert_eq!(report.figures.looks[0].dangers, 1);
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(48))]
+
+        /// Nothing is looked at twice or for nothing, and what is found to rest on an unknown can be looked at.
+        #[test]
+        fn each_look_is_for_something_that_is_found(plan in arbitrary::camp()) {
+            let report = build(&plan);
+            let serious = report.findings.iter().filter(|it| it.signal <= Signal::Warning);
+            let rests: BTreeSet<&str> = serious
+                .flat_map(|it| it.rests_on.iter().map(|on| on.field.as_str()))
+                .collect();
+            let looks = &report.figures.looks;
+            let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
+            let once: BTreeSet<&str> = fields.iter().copied().collect();
+            prop_assert_eq!(once.len(), fields.len());
+            prop_assert!(once.is_subset(&rests));
+            prop_assert_eq!(looks.is_empty(), rests.is_empty());
+            // What goes away is there.
+            let gone: usize = looks.iter().map(|it| it.dangers).sum();
+            prop_assert!(gone <= report.count(Signal::Danger));
+        }
+    }
+}

@@ -32,6 +32,11 @@ fn reading(field: &str) -> (&str, &str) {
     (thing, read)
 }
 
+/// Whether nobody sees it from outside: it has to be asked for, and what the thing itself says may answer it.
+fn is_inside(field: &str) -> bool {
+    field.starts_with("box.") && (field.ends_with(".wire") || field.ends_with(".bond"))
+}
+
 /// The thing of a field, if it is one that people point at.
 fn thing(field: &str) -> Option<Id> {
     let (table, rest) = reading(field).0.split_once('.').unwrap_or((field, ""));
@@ -84,7 +89,8 @@ pub(super) fn looks(
         let Some((_, fields, _)) = readings.into_iter().max_by_key(|(.., weight)| *weight) else {
             return looks;
         };
-        let fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
+        let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
+        fields.sort_by_key(|field| is_inside(field));
         answered.extend(fields.iter().cloned());
         let found = found_with(&all_answered(plan, &answered));
         let then = Standing::of(plan, &found);

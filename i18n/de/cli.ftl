@@ -180,6 +180,7 @@ reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behande
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten
+demo-file-look = das Blatt zum Nachsehen: was zu prüfen ist, mit Platz zum Schreiben
 demo-file-cautions = die Liste zum Abhaken, das Schlimmste zuerst
 demo-file-worksheet = jede Zahl, für eine Elektrofachkraft
 demo-file-report = der Bericht für andere Programme

@@ -257,6 +257,13 @@ print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nich
 
 ## Vorsichtsliste
 
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Hier nachsehen: { $site }
+print-look-how = Nehmen Sie dieses Blatt und eine Lampe mit; der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
+print-look-none = Es gibt nichts nachzusehen: Im Plan steht alles, worauf es ankommt.
+print-look-after = Ändern Sie dann Ihre Antworten: „tallywatt ask“ mit diesem Plan, dort „Nachsehen, was niemand wusste“, und drucken Sie neu.
+
 print-cautions-title = Vorsichtsliste: { $site }
 print-cautions-summary = { $danger ->
     [0] Keine Gefahren gefunden

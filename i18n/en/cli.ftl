@@ -188,6 +188,7 @@ reason-not-fed = wrong voltage for its shape; treat it as live
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides
+demo-file-look = the look sheet: what to go and look at, with room to write
 demo-file-cautions = the cautions sheet: what to check off, worst first
 demo-file-worksheet = every number, for an electrician
 demo-file-report = the report for other programs

@@ -256,6 +256,13 @@ print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot
 print-emergency-breaker-once = Switch off everything that this breaker feeds. Start the engine again. Push the breaker back on, one time only. Then run fewer things.
 print-emergency-breaker-off = If it trips again, leave that breaker off and use nothing on it.
 
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Look at these: { $site }
+print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
+print-look-none = There is nothing to look at: the plan says all that matters.
+print-look-after = Then change your answers: run “tallywatt ask” on this plan, pick “Look at what nobody knew”, and print again.
+
 ## Safety. Cautions
 
 print-cautions-title = Cautions: { $site }

@@ -185,6 +185,7 @@ reason-not-fed = no son los voltios de su forma; trátelo como con tensión
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras
+demo-file-look = la hoja para mirar: qué mirar, con espacio para escribir
 demo-file-cautions = la lista para marcar, lo peor primero
 demo-file-worksheet = todos los números, para un electricista
 demo-file-report = el informe para otros programas

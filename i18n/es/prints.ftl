@@ -259,6 +259,13 @@ print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use n
 
 ## Cautions
 
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Mire esto: { $site }
+print-look-how = Lleve esta hoja y una luz, con el motor apagado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
+print-look-none = No hay nada que mirar: el plan dice todo lo que importa.
+print-look-after = Después cambie sus respuestas: ejecute “tallywatt ask” con este plan, elija “Mirar lo que nadie sabía” e imprima de nuevo.
+
 print-cautions-title = Precauciones: { $site }
 print-cautions-summary = { $danger ->
     [0] Ningún peligro encontrado

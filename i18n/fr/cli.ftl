@@ -192,6 +192,7 @@ reason-parallel-kit = le kit de mise en parallèle
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces
+demo-file-look = la feuille à regarder : quoi vérifier, avec de la place pour écrire
 demo-file-cautions = la liste à cocher, le pire d’abord
 demo-file-worksheet = tous les nombres, pour un électricien
 demo-file-report = le rapport pour d’autres programmes

@@ -262,6 +262,13 @@ print-emergency-breaker-off = S’il se déclenche encore, laissez-le coupé et 
 
 ## Cautions
 
+## Safety. The sheet of what to go and look at.
+
+print-look-title = À regarder : { $site }
+print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas.
+print-look-none = Il n’y a rien à regarder : le plan dit tout ce qui compte.
+print-look-after = Changez ensuite vos réponses : lancez « tallywatt ask » sur ce plan, choisissez « Vérifier ce qu’on ignorait », et imprimez de nouveau.
+
 print-cautions-title = Précautions : { $site }
 print-cautions-summary = { $danger ->
     [0] Aucun danger trouvé

@@ -168,6 +168,7 @@ const fn document(only: Only) -> Document {
         Only::Labels => Document::Labels,
         Only::Card => Document::Card,
         Only::Cautions => Document::Cautions,
+        Only::Look => Document::Look,
         Only::Worksheet => Document::Worksheet,
     }
 }

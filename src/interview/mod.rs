@@ -224,6 +224,13 @@ pub fn run(
     }
 }
 
+/// The questions that ask for these fields of a plan, each once; none for a plan that has more parts than the interview
+/// asks for.
+#[must_use]
+pub fn questions(plan: &Plan, fields: &[String]) -> Vec<Question> {
+    draft_of(plan, "").map_or_else(Vec::new, |draft| Machine::new(draft).questions(fields))
+}
+
 /// What parts and loads are called in the reader's language. An id is one word, so of an
 /// appliance's name only what stands before a comma.
 fn called(words: &Words) -> draft::Called {

@@ -70,7 +70,7 @@ impl Words {
         }
         paragraph(out, "", &self.text("check-looks"), width);
         for look in looks {
-            paragraph(out, "  - ", &self.look(report, look), width);
+            paragraph(out, "  - ", &self.look_line(report, look), width);
         }
     }
 

@@ -1,6 +1,6 @@
 //! Going through what is to be looked at: the questions about it, one after another.
 
-use super::{Cursor, Machine};
+use super::{Cursor, Machine, Question};
 use crate::interview::{build, live};
 use crate::judge;
 
@@ -8,13 +8,27 @@ impl Machine {
     /// The questions that find out what dangers and warnings rest on, what clears most first.
     pub(super) fn looks(&self) -> Vec<String> {
         let report = judge::build(&build::plan(&self.draft, &|key| key.to_owned()));
+        let fields = report.figures.looks.iter().flat_map(|look| &look.fields);
+        self.ask_for(fields)
+    }
+
+    /// The keys of the questions that ask for these fields, each once.
+    fn ask_for<'f>(&self, fields: impl Iterator<Item = &'f String>) -> Vec<String> {
         let line_of = self.lines();
         let mut keys: Vec<String> = Vec::new();
-        for field in report.figures.looks.iter().flat_map(|look| &look.fields) {
+        for field in fields {
             let key = self.asks_for(field, &line_of);
             keys.extend(key.filter(|key| !keys.contains(key)));
         }
         keys
+    }
+
+    /// These questions, outside any turn.
+    pub(crate) fn questions(&self, fields: &[String]) -> Vec<Question> {
+        let places = self.places();
+        let asked = self.ask_for(fields.iter()).into_iter();
+        let asked = asked.filter_map(|key| places.iter().find(|place| place.key() == key));
+        asked.map(|place| self.ask(place, 0, 0)).collect()
     }
 
     /// The question that asks for a field of the plan.

@@ -6,6 +6,7 @@ mod card;
 mod cautions;
 mod emergency;
 mod labels;
+mod look;
 mod plot;
 mod proofs;
 mod volts;
@@ -40,7 +41,12 @@ pub(super) fn all(
         options,
         supply: &Supply::build(plan),
     };
-    let wanted = |document: &Document| options.only.is_empty() || options.only.contains(document);
+    // Where all is known there is nothing to look at.
+    let usual =
+        |document: &Document| *document != Document::Look || !report.figures.looks.is_empty();
+    let wanted = |document: &Document| {
+        options.only.contains(document) || options.only.is_empty() && usual(document)
+    };
     let mut documents = Vec::new();
     let sheet = options.alignment.then_some(Document::Alignment);
     for document in Document::ALL.into_iter().filter(wanted).chain(sheet) {
@@ -50,6 +56,7 @@ pub(super) fn all(
                 Document::Labels => json(&labels::data(&context)?),
                 Document::Card => json(&card::data(&context)),
                 Document::Cautions => json(&cautions::data(&context)),
+                Document::Look => json(&look::data(&context)),
                 Document::Worksheet => json(&worksheet::data(&context)),
                 Document::Alignment => json(&alignment::data(&context)?),
             },

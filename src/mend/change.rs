@@ -296,24 +296,15 @@ impl Change {
     pub fn clashes(&self, other: &Self) -> bool {
         match (self, other) {
             (
-                Self::Shift { load, span, .. },
+                Self::Shift { load, span, .. } | Self::LessTime { load, span },
                 Self::Shift {
                     load: l, span: s, ..
-                },
+                }
+                | Self::LessTime { load: l, span: s },
             ) => load == l && span == s,
             (Self::Shift { load, .. } | Self::LessTime { load, .. }, Self::OffAtNight(l))
             | (Self::OffAtNight(l), Self::Shift { load, .. } | Self::LessTime { load, .. }) => {
                 load == l
-            }
-            (Self::LessTime { load, span }, Self::LessTime { load: l, span: s })
-            | (
-                Self::LessTime { load, span },
-                Self::Shift {
-                    load: l, span: s, ..
-                },
-            )
-            | (Self::Shift { load, span, .. }, Self::LessTime { load: l, span: s }) => {
-                load == l && span == s
             }
             // What is set aside or left at home needs nothing more, and a box replaces the cord.
             (

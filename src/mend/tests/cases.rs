@@ -1170,11 +1170,11 @@ fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
 #[test]
 fn a_new_cord_reaches_from_where_the_set_must_stand() {
     for (old, sleepers, new) in [
-        ("12 ft", "60 ft", "30.48 m"),
-        ("12 ft", "30 ft", "15.24 m"),
-        ("12 ft", "12 ft", "7.62 m"),
-        ("unknown", "60 ft", "30.48 m"),
-        ("30 ft", "60 ft", "9.144 m"),
+        ("12 ft", "60 ft", 30_480),
+        ("12 ft", "30 ft", 15_240),
+        ("12 ft", "12 ft", 7_620),
+        ("unknown", "60 ft", 30_480),
+        ("30 ft", "60 ft", 9_144),
     ] {
         let cord = format!("wire = \"16 AWG\"\nconductors = 2\nlength = \"{old}\"");
         let mut before = at_its_end(&cord, "lamp");
@@ -1188,11 +1188,7 @@ fn a_new_cord_reaches_from_where_the_set_must_stand() {
         );
         let length = mended.plan.cords[0].length;
         let length = length.known().expect("bought").millimetres();
-        let wanted = new.trim_end_matches(" m").parse::<f64>().expect("a figure") * 1000.0;
-        assert!(
-            (length - i64::from(wanted.round() as i32)).abs() <= 1,
-            "{old} {sleepers}: {length}"
-        );
+        assert_eq!(length, new, "{old} {sleepers}");
         assert_eq!(mended.effect.after.dangers, 0, "{old}");
         let short = mended.report.findings.iter().any(|it| it.code == "AIR005");
         assert!(!short, "{old}");

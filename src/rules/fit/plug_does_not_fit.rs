@@ -230,7 +230,8 @@ fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
     if free.len() < loads.len() { Vec::new() } else { free }
 }
 
-/// Where any one of these cords and boxes goes in, and a socket is left: no cord into the end of another.
+/// Where any one of these cords and boxes goes in, and a socket is left, an outlet for each, or none: no cord into the
+/// end of another.
 fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     let (plan, needs) = (facts.plan, facts.needs());
     let cord = |id: &Id| plan.cords.iter().find(|it| it.id == *id);
@@ -245,7 +246,8 @@ fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
         let left = loads < facts.verdicts.grounding.beside_gear(*at);
         left && facts.open(*at) && parts.iter().all(takes)
     });
-    all.map(|(_, node, ..)| node.id.clone()).collect()
+    let all: Vec<Id> = all.map(|(_, node, ..)| node.id.clone()).collect();
+    if all.len() < parts.len() { Vec::new() } else { all }
 }
 
 /// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
@@ -363,6 +365,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
         }
     }
+    without_socket(facts, found);
+}
+
+/// What is plugged into nothing, or into a socket that is not there.
+fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let on_loose = loose(facts);
     for (place, about) in on_loose.clone() {
         if let Some(wrong) = unusable(facts, &place) {

@@ -20,7 +20,7 @@ const MOST: usize = 24;
 
 /// At most so many, with those that may be what a finding rests on of which nothing is known yet: no guess is told as a
 /// fact.
-const MOST_ASKED: usize = 48;
+pub(super) const MOST_ASKED: usize = 48;
 
 /// Whether a rule is asked again. Only dangers and warnings are counted, and some of the rules that
 /// find neither need figures that take long to work out.
@@ -236,6 +236,33 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
         }
     }
     fields
+}
+
+/// Those of these fields whose best answer helps by itself, else those that help together.
+pub(super) fn that_suffice(
+    plan: &Plan,
+    mut fields: Vec<String>,
+    helps: impl Fn(&Plan) -> bool,
+) -> Vec<String> {
+    let alone = |field: &String| {
+        let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
+        both.iter().flatten().any(&helps)
+    };
+    let by_itself: Vec<String> = fields
+        .iter()
+        .filter(|field| alone(field))
+        .cloned()
+        .collect();
+    if !by_itself.is_empty() {
+        return by_itself;
+    }
+    fields.retain(|field| answered(plan, field, answer).is_some());
+    let together = |fields: &[String]| helps(&all_answered(plan, fields));
+    if together(&fields) {
+        needed(fields, together)
+    } else {
+        Vec::new()
+    }
 }
 
 /// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and

@@ -358,6 +358,10 @@ impl Words {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
             Value::Count(count) => (*count).into(),
             Value::Name(id) => name_of(id, loads).to_owned().into(),
+            // Any one of these will do.
+            Value::Parts(ids) if matches!(name, "others" | "sockets") => {
+                self.any_of(names_of(ids, loads).into_iter()).into()
+            }
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
             Value::Time(_) | Value::Hours(_) | Value::Word { .. } => self.value(value).into(),
         }

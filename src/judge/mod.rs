@@ -33,7 +33,8 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let Report {
         findings, figures, ..
     } = &mut report;
-    let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
+    let now = decides::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
+    let answers = decides::answers(plan, figures, findings, now, |answered, changes, trial| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
@@ -48,7 +49,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
-        let sum = decides::sum_of_limits(trial);
+        let sum = decides::sum_of_limits(trial, supply, &verdicts);
         if let Some(limits) = limits {
             trial.limits = limits;
         }

@@ -80,12 +80,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (loud(true), "life", "life-assumed"),
     ] {
         if !about.is_empty() {
+            let life = Value::Parts(about.clone());
             found.add(
                 Signal::Notice,
                 about,
                 values([("quiet", Value::Hours(quiet.to_vec()))]),
                 if known { fix } else { assumed },
-                values([]),
+                values([("life", life)]),
             );
         }
     }

@@ -91,9 +91,12 @@ print-short-only-generator = NUR DIESER GENERATOR
 only-if-camper = NUR für einen Wohnwagen, auf dessen Hauptschutzschalter { $amps } oder weniger steht.
 only-if-generator = NUR mit diesem Generator: Ein anderer kann das Teil überlasten.
 print-bonding-plug = Brückenstecker
+print-bonding-plug-stays = Der Brückenstecker bleibt. { $title }
 print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
 print-do-not-use = GESPERRT
+print-apart = NICHT PARALLEL BETREIBEN
+print-apart-brief = NICHT PARALLEL
 print-guarded = HIER NUR GFCI-KABEL
 print-guarded-brief = NUR GFCI-KABEL
 # The GFCI cord goes in nearer the generator, ahead of this.

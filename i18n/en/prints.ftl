@@ -91,9 +91,13 @@ print-short-only-generator = THIS GENERATOR ONLY
 only-if-camper = ONLY for a camper whose own main breaker says { $amps } or less.
 only-if-generator = ONLY with this generator: another can overload it.
 print-bonding-plug = bonding plug
+print-bonding-plug-stays = The bonding plug stays in. { $title }
 print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
 print-shock-doubtful = GFCI: NO. There is one, but it might not see a fault.
 print-do-not-use = DO NOT USE
+# Of two generators that must not be joined.
+print-apart = DO NOT RUN IN PARALLEL
+print-apart-brief = DO NOT JOIN
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.

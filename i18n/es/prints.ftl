@@ -93,9 +93,12 @@ print-short-only-generator = SOLO ESTE GENERADOR
 only-if-camper = SOLO para una { -camper } cuyo { -breaker } principal diga { $amps } o menos.
 only-if-generator = SOLO con este generador: con otro puede sobrecargarse.
 print-bonding-plug = clavija de unión
+print-bonding-plug-stays = La clavija de unión se queda. { $title }
 print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-do-not-use = NO USAR
+print-apart = NO USAR EN PARALELO
+print-apart-brief = NO UNIR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI
 # The GFCI cord goes in nearer the generator, ahead of this.

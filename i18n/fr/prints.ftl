@@ -91,9 +91,12 @@ print-short-only-generator = PAS SUR UNE AUTRE SOURCE
 only-if-camper = SEULEMENT pour une { -camper } dont le disjoncteur principal porte { $amps } ou moins.
 only-if-generator = SEULEMENT avec { -generator(form: "this") } : une autre source peut le surcharger.
 print-bonding-plug = fiche de liaison
+print-bonding-plug-stays = La fiche de liaison reste. { $title }
 print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
 print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
 print-do-not-use = NE PAS UTILISER
+print-apart = NE PAS COUPLER EN PARALLÈLE
+print-apart-brief = NE PAS COUPLER
 print-guarded = ICI, CORDON GFCI SEUL
 print-guarded-brief = GFCI SEULEMENT
 # The GFCI cord goes in nearer the generator, ahead of this.

@@ -13,6 +13,8 @@ use crate::plan::{Id, Plan};
 use crate::quantity::Current;
 use crate::report::{Decides, Figures, Finding, Signal};
 use crate::rules::{self, Rule};
+use crate::supply::Supply;
+use crate::verdict::Verdicts;
 
 /// At most so many unknowns are tried, the first ones: a plan with more than these is not told
 /// by one line any more.
@@ -28,9 +30,13 @@ pub(super) fn counts(rule: &Rule) -> bool {
     rule.worst <= Signal::Warning
 }
 
-/// The sum of all limits, in milliamperes.
-pub(super) fn sum_of_limits(figures: &Figures) -> i64 {
-    let limits = figures.limits.iter();
+/// The sum of all limits where something may be plugged in, in milliamperes: more amps at what must not be used all the
+/// same are of use to nobody.
+pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdicts<'_>) -> i64 {
+    let limits = figures.limits.iter().filter(|limit| {
+        let at = supply.receptacle(&limit.id);
+        at.is_some_and(|at| verdicts.refused(at).is_none())
+    });
     limits.map(|limit| limit.short_amps.milliamps()).sum()
 }
 
@@ -272,10 +278,10 @@ pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
+    limits_now: i64,
     again: impl Fn(&Plan, Changes, &mut Figures) -> (i64, Vec<Finding>),
 ) -> Answers {
     let now = Standing::of(plan, findings);
-    let limits_now = sum_of_limits(figures);
     let fields: Vec<String> = figures
         .assumed
         .iter()
@@ -290,6 +296,12 @@ pub(super) fn answers(
         finding.signal <= Signal::Caution && rules::find(finding.code).is_some_and(counts)
     };
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
+    // What the deed for something graver clears goes with that, and what it rests on is not worth a look.
+    let leads = figures.troubles.iter().filter_map(|it| it.findings.first());
+    let told: Vec<usize> = leads
+        .copied()
+        .filter(|at| *at < serious(findings).len())
+        .collect();
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
@@ -323,8 +335,8 @@ pub(super) fn answers(
                 now.warnings.saturating_sub(then.warnings),
                 (limits - limits_now).max(0),
             );
-            let is_serious = |(at, _): &(usize, String)| *at < serious(findings).len();
-            let matters = rests.iter().any(is_serious) || gain > (false, 0, 0, 0);
+            let is_told = |(at, _): &(usize, String)| told.contains(at);
+            let matters = rests.iter().any(is_told) || gain > (false, 0, 0, 0);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
@@ -378,9 +390,7 @@ mod tests {
     use crate::report::{Report, limits};
     use crate::rules::Facts;
     use crate::rules::testing::report;
-    use crate::supply::Supply;
     use crate::tables::shape::{Configuration, Receptacle};
-    use crate::verdict::Verdicts;
 
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
@@ -438,15 +448,24 @@ mod tests {
             mut figures,
             ..
         } = judge(plan);
-        answers(plan, &mut figures, &findings, |answered, _, figures| {
-            let supply = Supply::build(answered);
-            let mut figures = figures.clone();
-            let verdicts = Verdicts::of(answered, &supply);
-            figures.limits = limits(&supply, &verdicts);
-            figures.loads = loads::facts(answered);
-            let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-            (sum_of_limits(&figures), found)
-        })
+        let supply = Supply::build(plan);
+        let verdicts = Verdicts::of(plan, &supply);
+        let now = sum_of_limits(&figures, &supply, &verdicts);
+        answers(
+            plan,
+            &mut figures,
+            &findings,
+            now,
+            |answered, _, figures| {
+                let supply = Supply::build(answered);
+                let mut figures = figures.clone();
+                let verdicts = Verdicts::of(answered, &supply);
+                figures.limits = limits(&supply, &verdicts);
+                figures.loads = loads::facts(answered);
+                let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
+                (sum_of_limits(&figures, &supply, &verdicts), found)
+            },
+        )
         .decides
     }
 
@@ -677,6 +696,34 @@ mod tests {
             );
             assert_eq!(found.len(), expected.len(), "{found:?}");
         }
+    }
+
+    /// The wire of a homemade box that must not be used whatever the wire is: nobody is sent to look at it. Behind a breaker of
+    /// 15 A its answer clears the danger.
+    #[test]
+    fn a_wire_that_clears_nothing_is_not_looked_at() {
+        let wires = |twist: &str| -> (bool, bool) {
+            let report = report(&[
+                ("breaker = \"30 A\" # twist", twist),
+                ("listed = true", "listed = false"),
+                ("breaker = \"15 A\" # left\n", ""),
+                ("wire = \"14 AWG\" # left\n", ""),
+                ("breaker = \"15 A\" # right\n", ""),
+                ("wire = \"14 AWG\" # right\n", ""),
+            ]);
+            let found = report
+                .findings
+                .iter()
+                .any(|it| it.code == "OVER001" && it.signal == Signal::Danger);
+            let matters = report.figures.matters.iter();
+            let decides = report.figures.decides.iter().map(|it| &it.field);
+            (
+                found,
+                matters.chain(decides).any(|field| field.ends_with(".wire")),
+            )
+        };
+        assert_eq!(wires("breaker = \"30 A\""), (true, false));
+        assert_eq!(wires("breaker = \"15 A\""), (true, true));
     }
 
     /// Twice as much would start a motor, and no more than it keeps up would spare the receptacles: 15 A on 15 A.

@@ -58,14 +58,16 @@ fn thing(field: &str) -> Option<Id> {
     }
 }
 
-/// What is to be looked at in this plan. `found_with` tells what is found with other answers.
+/// What is to be looked at in this plan, for the findings in whose words its troubles are told: what the deed for
+/// something graver clears goes with that. `found_with` tells what is found with other answers.
 pub(super) fn looks(
     plan: &Plan,
     findings: &[Finding],
+    told: &[&Finding],
     mut found_with: impl FnMut(&Plan) -> Vec<Finding>,
 ) -> Vec<Look> {
     // What is still there, of all that rests on an unknown.
-    let mut left: Vec<&Finding> = (findings.iter())
+    let mut left: Vec<&Finding> = (told.iter().copied())
         .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty())
         .collect();
     let mut now = Standing::of(plan, findings);
@@ -230,7 +232,9 @@ mod tests {
         #[test]
         fn each_look_is_for_something_that_is_found(plan in arbitrary::camp()) {
             let report = build(&plan);
-            let serious = report.findings.iter().filter(|it| it.signal <= Signal::Warning);
+            let leads = report.figures.troubles.iter();
+            let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
+            let serious = leads.filter(|it| it.signal <= Signal::Warning);
             let rests: BTreeSet<&str> = serious
                 .flat_map(|it| it.rests_on.iter().map(|on| on.field.as_str()))
                 .collect();

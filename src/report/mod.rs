@@ -145,7 +145,7 @@ pub struct Verdict {
     pub admits: Admits,
     /// What, where only this may be: cords and boxes whose own receptacles have verdicts of their own.
     pub only: Vec<Id>,
-    /// Whether the generator's bonding plug is in it, or is assumed to be.
+    /// Whether the generator's bonding plug is in it, or is assumed to be, and is to stay.
     pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,

@@ -63,13 +63,14 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 18] = [
+const UNKNOWN_TOLD: [&str; 19] = [
     "ask",
     "box-look",
     "by-day",
     "choose",
     "count",
     "find-out",
+    "find-out-box",
     "leg-cord",
     "leg-look",
     "life-by-day",

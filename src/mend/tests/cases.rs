@@ -1091,8 +1091,8 @@ fn what_the_new_card_shows_nowhere_is_only_unplugged() {
         )
     };
     let text = [
-        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"1926 W\"\n\
-         voltage = \"120 V\"\n[generator.parallel]\nsets = 3\nlimit = \"37.8 A\"\n",
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"4536 W\"\n\
+         voltage = \"120 V\"\n",
         &outlet("camper", "TT-30R", "sockets = 1"),
         &outlet("one", "5-20R", "breaker = \"20 A\""),
         &outlet("two", "5-20R", "breaker = \"20 A\""),

@@ -8,7 +8,7 @@ use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Limit, LoadFacts, Signal, Unplaced};
+use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -368,7 +368,14 @@ impl Tree<'_> {
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
-        self.context.plugged_in(id).into_iter().collect()
+        // What alone may be plugged in is named in the row.
+        let verdict = self.context.report.verdict(id);
+        let named = verdict.is_some_and(|it| it.admits == Admits::Named);
+        if named {
+            Vec::new()
+        } else {
+            self.context.plugged_in(id)
+        }
     }
 
     fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {

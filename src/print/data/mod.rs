@@ -21,7 +21,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
-use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy};
+use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
@@ -323,8 +323,17 @@ impl<'a> Context<'a> {
         })
     }
 
-    /// The loads to plug in at a receptacle, in words: those that may run there, and whether all at once.
-    fn plugged_in(&self, id: &Id) -> Option<String> {
+    /// What is to be plugged in at a receptacle beside cords and boxes, in words: the bonding plug that stays in, then
+    /// the loads.
+    fn plugged_in(&self, id: &Id) -> Vec<String> {
+        let bonded = |it: &Verdict| it.bonding_plug && self.report.refused(id).is_none();
+        let plug = self.report.verdict(id).is_some_and(bonded);
+        let plug = plug.then(|| self.say("bonding-plug", &[]));
+        plug.into_iter().chain(self.loads_at(id)).collect()
+    }
+
+    /// The loads there: those that may run there, and whether all at once.
+    fn loads_at(&self, id: &Id) -> Option<String> {
         let verdict = self.report.verdict(id)?;
         let names = self.load_names(&verdict.loads).join(", ");
         if names.is_empty() {

@@ -587,12 +587,6 @@ impl Words {
         }
     }
 
-    /// What to look at first, and what that may clear; nothing where nothing serious rests on an unknown.
-    pub fn first_look(&self, report: &Report) -> Option<String> {
-        let look = self.look_line(report, report.figures.looks.first()?);
-        Some(self.with("look-first", [("look", look.into())]))
-    }
-
     /// Those of these assumptions in words that are asked for, in their order, each with its value. Those that
     /// differ in nothing but the part they are of are one sentence, which names the others at its end.
     pub fn assumptions(

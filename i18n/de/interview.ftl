@@ -662,6 +662,8 @@ part-out = Steckdosen von { $box }
 
 # ---- Zwischen den Fragen
 
+# A bare number, with the unit it was taken in.
+note-unit = Verstanden als { $answer }.
 note-added = Dazugekommen ({ $count }): { $things }.
 note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in der Höhe und bei Hitze.
 note-load-named = Bisher { $all } genannt. Was der Generator gibt, ist nicht bekannt.

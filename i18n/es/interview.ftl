@@ -691,6 +691,8 @@ note-danger-unknown =
     Haga: { $fix }
 note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
 note-danger-gone = Ese peligro ya no está: { $title }
+# A bare number, with the unit it was taken in.
+note-unit = Se entendió { $answer }.
 note-added = Añadido ({ $count }): { $things }.
 
 picture-set = { $name }

@@ -684,6 +684,8 @@ part-out = Prises de { $box }
 
 # ---- Between questions
 
+# A bare number, with the unit it was taken in.
+note-unit = Compris : { $answer }.
 note-added = Ajouté ({ $count }) : { $things }.
 note-load-left = { $all } sur { $rated } nommés jusqu’ici. Reste { $left }, moins en altitude et par chaleur.
 note-load-named = { $all } nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.

@@ -1,5 +1,7 @@
 //! Kinds of answers that are typed: what is taken, and why a text is refused.
 
+use rust_decimal::Decimal;
+
 use crate::plan::bounds::{self, Bounds, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Refusal, Runtime, Span, hides};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Unit, Volume, Wire};
@@ -67,6 +69,20 @@ impl Form {
             Self::Count(_) | Self::Name | Self::Ident | Self::Faces | Self::Spans | Self::Legs => {
                 false
             }
+        }
+    }
+
+    /// What a bare number is likely to be, where there is no doubt: of what a thing draws it is watts if no plug
+    /// carries so many amperes.
+    pub(super) fn likely_unit(self, number: Decimal) -> Option<Unit> {
+        match self {
+            Self::Power(_) => Some(Unit::Watt),
+            Self::Current(_) => Some(Unit::Ampere),
+            Self::Length(_) => Some(Unit::Metre),
+            Self::Temperature(_) => Some(Unit::Celsius),
+            Self::Volume(_) => Some(Unit::Litre),
+            Self::Draw | Self::Start => (number > Decimal::ONE_HUNDRED).then_some(Unit::Watt),
+            _ => None,
         }
     }
 

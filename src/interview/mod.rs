@@ -21,6 +21,7 @@ mod view;
 
 use crate::judge;
 use crate::loads;
+use crate::plan::problem::Value;
 use crate::plan::{Plan, Refusal};
 use crate::words::Words;
 
@@ -179,9 +180,25 @@ pub fn run(
             continue;
         }
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
-        match readable(words, &question, &shown, input).and_then(|input| machine.answer(input)) {
+        let readable = readable(words, &question, &shown, input.clone());
+        // What was typed without its unit is said back with it.
+        let completed = readable
+            .as_ref()
+            .ok()
+            .and_then(|readable| match (&input, readable) {
+                (Input::Answer(typed), Input::Answer(whole)) => {
+                    let bare = typed.trim().parse::<rust_decimal::Decimal>().is_ok();
+                    (bare && whole != typed.trim()).then(|| whole.clone())
+                }
+                _ => None,
+            });
+        match readable.and_then(|input| machine.answer(input)) {
             Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+                if let Some(whole) = completed {
+                    let answer = [("answer", Value::Numbers(whole))];
+                    tell(&words.with("note-unit", words.spoken(&answer)))?;
+                }
                 for note in notes {
                     let values = words.spoken(&note.values);
                     tell(&words.with(&format!("note-{}", note.key), values))?;
@@ -273,7 +290,10 @@ fn readable(
         return Ok(Input::Answer(own.clone()));
     }
     let two = match words.plain_numbers(text) {
-        Ok(plain) => return Ok(Input::Answer(plain)),
+        Ok(plain) => {
+            let whole = with_unit(words, *form, &plain).unwrap_or(plain);
+            return Ok(Input::Answer(whole));
+        }
         Err(two) => two,
     };
     // The reader's own reading is taken only if the other one is impossible here.
@@ -289,6 +309,13 @@ fn readable(
         .with("found", two.found)
         .with("decimals", two.decimals)
         .with("thousands", two.thousands))
+}
+
+/// A bare number with the unit that the question shows first, if that makes it an answer.
+fn with_unit(words: &Words, form: Form, text: &str) -> Option<String> {
+    let unit = form.likely_unit(text.trim().parse().ok()?)?;
+    let whole = format!("{} {}", text.trim(), words.likely_units(unit).first()?);
+    form.check(&whole).is_ok().then_some(whole)
 }
 
 /// A name made fit for a file or an id: letters and digits, the rest as single hyphens.

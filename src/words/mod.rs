@@ -295,11 +295,16 @@ impl Words {
 
     /// The units in which the reader may give a quantity, the likeliest first.
     pub(crate) fn units_for(&self, unit: Unit) -> String {
+        self.likely_units(unit).join(&self.text("list-comma"))
+    }
+
+    /// The same one by one.
+    pub(crate) fn likely_units(&self, unit: Unit) -> Vec<&'static str> {
         let units = self.units();
         let mut all: Vec<&str> = crate::quantity::allowed_units(unit).collect();
         // Nobody's gear is told in thousandths of these.
         all.retain(|unit| units.include(unit) && !["mW", "mV"].contains(unit));
-        all.join(&self.text("list-comma"))
+        all
     }
 
     /// A minute of the day as the reader's clock shows it.

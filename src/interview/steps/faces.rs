@@ -71,7 +71,3 @@ pub(in crate::interview) fn face_said(draft: &Draft, face_key: &str) -> Option<S
     let shape = draft.text(face_key).and_then(Receptacle::named)?;
     has_usual_breaker(draft, face_key).then(|| Said::is(with_breaker(shape)))
 }
-
-pub(super) fn usual(shape: &str) -> Suggestion {
-    Receptacle::named(shape).map_or(Suggestion::Nothing, |shape| said(with_breaker(shape)))
-}

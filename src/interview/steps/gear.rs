@@ -1,6 +1,6 @@
 //! Cords, adapters and boxes.
 
-use super::faces::{has_usual_breaker, shape_items, usual};
+use super::faces::{has_usual_breaker, shape_items};
 use super::{
     Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
     step, words,
@@ -49,28 +49,6 @@ fn gear_whats(draft: &Draft, at: At) -> Vec<Item> {
     )
 }
 
-/// First a cord for the largest outlet; after a cord that needs a box, the box; then the end.
-fn likely_gear(draft: &Draft, at: At) -> Suggestion {
-    let shapes: Vec<String> = parts::outlets(draft)
-        .filter_map(|n| draft.text(&format!("outlet.{n}.face")))
-        .map(str::to_owned)
-        .collect();
-    let has = |shape: &str| shapes.iter().any(|face| face == shape);
-    let first = match at.n {
-        1 if has("L14-30R") => "twist-30-four",
-        1 if has("L5-30R") => "twist-30",
-        1 if has("TT-30R") => "camper-30",
-        1 => "extension",
-        2 => match draft.text("gear.1.what") {
-            Some("twist-30") => "box-twist-30",
-            Some("twist-30-four") => "box-twist-30-four",
-            _ => "done",
-        },
-        _ => "done",
-    };
-    said(first)
-}
-
 fn only_if(so: bool) -> Ask {
     if so { Ask::Flow } else { Ask::No }
 }
@@ -84,7 +62,9 @@ fn if_cord(draft: &Draft, at: At) -> Ask {
 }
 
 pub(in crate::interview) const GEAR: &[Step] = &[
-    step(Group::Gear, "what", "gear-what", Takes::Pick(gear_whats)).suggest(likely_gear),
+    step(Group::Gear, "what", "gear-what", Takes::Pick(gear_whats))
+        // Nobody has a cord by Enter alone.
+        .suggest(|_, _| said("done")),
     step(
         Group::Gear,
         "plug",
@@ -182,7 +162,7 @@ pub(in crate::interview) const OUT: &[Step] = &[
         if at.m > 1 {
             said("done")
         } else {
-            usual("5-20R")
+            Suggestion::Nothing
         }
     }),
     // A box with one outlet would hardly be a box.

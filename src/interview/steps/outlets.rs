@@ -1,6 +1,6 @@
 //! The outlets of the set.
 
-use super::faces::{has_usual_breaker, shape_items, usual};
+use super::faces::{has_usual_breaker, shape_items};
 use super::{
     Ask, At, Group, Item, Step, Suggestion, Takes, choices, ended, flow_if, place_item, said, step,
     words,
@@ -32,13 +32,12 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         "outlet-face",
         Takes::Pick(outlet_faces),
     )
-    .suggest(|draft, at| {
+    .suggest(|_, at| {
+        // Nobody has an outlet by Enter alone.
         if at.n > 1 {
             said("done")
-        } else if parts::legs(draft) == Some(System::V120_240) {
-            usual("L14-30R")
         } else {
-            usual("5-20R")
+            Suggestion::Nothing
         }
     }),
     step(

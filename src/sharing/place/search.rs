@@ -291,9 +291,8 @@ impl<'a> Search<'a> {
                 0
             };
             self.charge(domains[load].count_ones() as usize);
-            let dear = |place: &usize| self.model.cost(load, *place) - own > spare;
-            let struck = bits(domains[load]).filter(dear);
-            domains[load] &= !super::super::model::mask(struck);
+            let kept = self.table.costs[load].range(..=spare.saturating_add(own));
+            domains[load] &= kept.fold(0, |kept, (_, places)| kept | places);
         }
     }
 

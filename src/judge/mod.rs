@@ -18,6 +18,7 @@ use crate::report::{FORMAT, Figures, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
+use decides::{Changes, Wanted};
 
 /// The report of a plan.
 #[must_use]
@@ -33,7 +34,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let Report {
         findings, figures, ..
     } = &mut report;
-    let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
+    let again = |answered: &Plan, changes: Changes, wanted: Wanted<'_>, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
@@ -44,10 +45,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             let facts = loads::facts(answered);
             std::mem::replace(&mut trial.loads, facts)
         });
-        let found = rules::check_some(
-            &Facts::new(answered, supply, &verdicts, trial),
-            decides::counts,
-        );
+        let found = rules::check_some(&Facts::new(answered, supply, &verdicts, trial), wanted);
         let sum = decides::sum_of_limits(trial);
         if let Some(limits) = limits {
             trial.limits = limits;
@@ -56,7 +54,8 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             trial.loads = loads;
         }
         (sum, found)
-    });
+    };
+    let answers = decides::answers(plan, figures, findings, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());

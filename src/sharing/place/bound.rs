@@ -35,7 +35,7 @@ impl Search<'_> {
     pub(super) fn cheapest(&self, load: usize, domain: u64) -> i64 {
         self.charge(domain.count_ones() as usize);
         let mut costs = self.table.costs[load].iter();
-        let cheapest = costs.find(|(_, places)| **places & domain != 0);
+        let cheapest = costs.find(|(_, places)| places & domain != 0);
         cheapest.map_or(0, |(cost, _)| *cost)
     }
 

@@ -291,7 +291,9 @@ impl<'a> Search<'a> {
                 0
             };
             self.charge(domains[load].count_ones() as usize);
-            let kept = self.table.costs[load].range(..=spare.saturating_add(own));
+            let most = spare.saturating_add(own);
+            let costs = self.table.costs[load].iter();
+            let kept = costs.take_while(|(cost, _)| *cost <= most);
             domains[load] &= kept.fold(0, |kept, (_, places)| kept | places);
         }
     }

@@ -37,7 +37,7 @@ pub(super) struct Table {
     /// For each load, the places it may be plugged in at no more than the whole cost.
     pub(super) allowed: Vec<u64>,
     /// For each load, what those cost it: the places of one cost together, the cheapest first.
-    pub(super) costs: Vec<BTreeMap<i64, u64>>,
+    pub(super) costs: Vec<Vec<(i64, u64)>>,
     /// The greatest share of any constraint that each load takes up, in millionths.
     pub(super) size: Vec<i64>,
     pub(super) most_cost: i64,
@@ -57,7 +57,7 @@ impl Table {
             for place in bits(allowed[load]) {
                 *costs.entry(model.cost(load, place)).or_default() |= 1 << place;
             }
-            costs
+            costs.into_iter().collect()
         };
         let mut table = Self {
             constraints: Vec::new(),

@@ -30,6 +30,9 @@ pub(super) fn counts(rule: &Rule) -> bool {
     rule.worst <= Signal::Warning
 }
 
+/// Which rules are asked again.
+pub(super) type Wanted<'a> = &'a dyn Fn(&Rule) -> bool;
+
 /// The sum of all limits where something may be plugged in, in milliamperes: more amps at what must not be used all the
 /// same are of use to nobody.
 pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdicts<'_>) -> i64 {
@@ -272,14 +275,14 @@ pub(super) fn that_suffice(
 }
 
 /// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
-/// what is found then; it leaves the figures as they were.
+/// what these rules find then; it leaves the figures as they were.
 #[must_use]
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
     limits_now: i64,
-    again: impl Fn(&Plan, Changes, &mut Figures) -> (i64, Vec<Finding>),
+    again: impl Fn(&Plan, Changes, Wanted<'_>, &mut Figures) -> (i64, Vec<Finding>),
 ) -> Answers {
     let now = Standing::of(plan, findings);
     let fields: Vec<String> = figures
@@ -317,7 +320,7 @@ pub(super) fn answers(
             tried.push(field.clone());
         }
         for answered in both.into_iter().flatten() {
-            let (limits, found) = again(&answered, Changes::of(field), figures);
+            let (limits, found) = again(&answered, Changes::of(field), &counts, figures);
             // Most answers change nothing that is serious.
             let same = serious(&found) == serious(findings);
             let then = if same {
@@ -358,8 +361,10 @@ pub(super) fn answers(
         |at: &usize| findings[*at].signal == Signal::Danger && !cleared_by_one.contains(at);
     let several: Vec<usize> = (0..findings.len()).filter(several).collect();
     if tried.len() > 1 && !several.is_empty() {
+        // Whether a danger is cleared its own rule says.
+        let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);
         let found_with =
-            |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, figures).1;
+            |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, &own, figures).1;
         answers.rest_on_several(findings, &several, tried, found_with);
     }
     // What several make together comes last, and is told where it was assumed.
@@ -456,7 +461,7 @@ mod tests {
             &mut figures,
             &findings,
             now,
-            |answered, _, figures| {
+            |answered, _, _, figures| {
                 let supply = Supply::build(answered);
                 let mut figures = figures.clone();
                 let verdicts = Verdicts::of(answered, &supply);

@@ -13,13 +13,13 @@ mod tests;
 mod troubles;
 mod verdicts;
 
-use self::decides::Changes;
 use crate::loads;
 use crate::plan::Plan;
 use crate::report::{FORMAT, Figures, Finding, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
+use decides::{Changes, Wanted};
 
 /// The report of a plan.
 #[must_use]
@@ -36,7 +36,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         findings, figures, ..
     } = &mut report;
     let now = decides::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
-    let again = |answered: &Plan, changes: Changes, trial: &mut Figures| {
+    let again = |answered: &Plan, changes: Changes, wanted: Wanted<'_>, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
@@ -47,10 +47,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             let facts = loads::facts(answered);
             std::mem::replace(&mut trial.loads, facts)
         });
-        let found = rules::check_some(
-            &Facts::new(answered, supply, &verdicts, trial),
-            decides::counts,
-        );
+        let found = rules::check_some(&Facts::new(answered, supply, &verdicts, trial), wanted);
         let sum = decides::sum_of_limits(trial, supply, &verdicts);
         if let Some(limits) = limits {
             trial.limits = limits;
@@ -69,7 +66,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         .filter_map(|trouble| findings.get(*trouble.findings.first()?))
         .collect();
     let looks = looks::looks(plan, findings, &told, |answered| {
-        again(answered, Changes::ALL, figures).1
+        again(answered, Changes::ALL, &decides::counts, figures).1
     });
     figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.

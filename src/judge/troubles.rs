@@ -173,8 +173,8 @@ const UNUSED: &[(&str, &str)] = &[
 #[must_use]
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
-    let owners: Vec<Vec<&Id>> = (findings.iter())
-        .map(|finding| named(finding).map(|id| owner(plan, id)).collect())
+    let all: Vec<Cleared<'_>> = (findings.iter())
+        .map(|finding| Cleared::of(plan, finding))
         .collect();
     for (at, finding) in findings.iter().enumerate() {
         // The first, if several would clear it: the gravest is done first, and then it is gone. In two of them it
@@ -182,10 +182,7 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
         let same = troubles.iter_mut().find(|trouble| {
             // Only what the remedy that is told clears: that of its gravest.
             let lead = trouble.findings.first();
-            lead.is_some_and(|lead| {
-                let lead = (&findings[*lead], &owners[*lead][..]);
-                one_deed(lead, (finding, &owners[at][..]))
-            })
+            lead.is_some_and(|lead| one_deed(&all[*lead], &all[at]))
         });
         match same {
             Some(trouble) => {
@@ -238,25 +235,52 @@ fn off(finding: &Finding) -> &[Id] {
     }
 }
 
-/// Whether one deed clears both, each with the owners of what it names.
-fn one_deed((one, owners): (&Finding, &[&Id]), (other, others): (&Finding, &[&Id])) -> bool {
-    let in_common = || owners.iter().any(|part| others.contains(part));
+/// A finding and what clears it.
+struct Cleared<'a> {
+    finding: &'a Finding,
+    /// The owners of what it names.
+    owners: Vec<&'a Id>,
+    /// The deeds of [`DEEDS`] that it is told to be cleared by, as bits.
+    by: u32,
+    /// Those that clear it as well.
+    also: u32,
+}
+
+impl<'a> Cleared<'a> {
+    fn of(plan: &'a Plan, finding: &'a Finding) -> Self {
+        let is_among = |these: &[(&str, &str)]| {
+            let fix = finding.fix.key;
+            (these.iter()).any(|it| it.0 == finding.code && (it.1 == "*" || it.1 == fix))
+        };
+        Self {
+            finding,
+            owners: named(finding).map(|id| owner(plan, id)).collect(),
+            by: deeds(|deed| is_among(deed.clears)),
+            also: deeds(|deed| is_among(deed.also)),
+        }
+    }
+}
+
+/// Deeds as bits.
+fn deeds(wanted: impl Fn(&Deed) -> bool) -> u32 {
+    let all = DEEDS.iter().enumerate();
+    all.fold(0, |bits, (at, deed)| bits | u32::from(wanted(deed)) << at)
+}
+
+/// Whether one deed clears both.
+fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
+    let (one, other) = (lead.finding, with.finding);
+    let in_common = || lead.owners.iter().any(|part| with.owners.contains(part));
     // Of a cord that is not used, nothing else needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
         && other.signal > one.signal
-        && (others[..other.about.len()].iter()).all(|part| one.about.contains(part));
+        && (with.owners[..other.about.len()].iter()).all(|part| one.about.contains(part));
     // What stays off for what a life depends on at one hour may not be all that stays off at another.
     let as_much = || off(other).iter().all(|id| off(one).contains(id));
-    let by_deed = DEEDS.iter().any(|deed| {
-        let names = |(code, fix): &(&str, &str), finding: &Finding| {
-            *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
-        };
-        let cleared = |finding: &Finding| deed.clears.iter().any(|of| names(of, finding));
-        let also = || deed.also.iter().any(|of| names(of, other));
-        cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common()) && as_much()
-    });
-    unused || by_deed
+    let both = lead.by & (with.by | with.also);
+    let of_all = || both & deeds(|deed| !deed.same_part) != 0;
+    unused || both != 0 && (of_all() || in_common()) && as_much()
 }
 
 #[cfg(test)]

@@ -4,16 +4,18 @@
 //! that clears the problem; a change on it that does not help costs only time, since every set
 //! is judged by the whole check.
 
+use std::cell::OnceCell;
 use std::cmp::Reverse;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::change::{Change, LENGTHS, apart, begun_at, shape_of};
 use super::places::{Leads, Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{
-    Answer, Cord, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
+    Answer, Cord, DistributionBox, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System,
+    Wanted,
 };
 use crate::quantity::{Current, Length, Power, Voltage};
-use crate::report::{Finding, LoadFacts, Placed, Report, Signal, Value};
+use crate::report::{Finding, Limit, LoadFacts, Placed, Report, Signal, Value};
 use crate::rules;
 use crate::sharing::AT_SET;
 use crate::tables::conductor::gauge_of;
@@ -251,6 +253,12 @@ pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
     sockets: Sockets,
+    /// The receptacles that may be used, if only by what has protection of its own: those that are protected first,
+    /// then those that carry most.
+    sound: Vec<&'a Limit>,
+    /// The cords and boxes that are plugged into nothing and with which nothing is wrong, with their receptacles:
+    /// worked out when the first change asks.
+    spare: OnceCell<Vec<(&'a Id, Vec<Receptacle>)>>,
     leads: Leads<'a>,
     /// The cords and boxes that people have, by their own ids and those of their receptacles. What is only
     /// to be bought is not changed again.
@@ -271,10 +279,16 @@ impl<'a> List<'a> {
             parts.insert(id.clone(), id);
             parts.extend(ends_of(plan, id).into_iter().map(|end| (end, id)));
         }
+        let sockets = Sockets::of(plan);
+        let limits = report.figures.limits.iter();
+        let mut sound: Vec<&Limit> = limits.filter(|it| sockets.usable(&it.id)).collect();
+        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps)));
         Self {
             plan,
             report,
-            sockets: Sockets::of(plan),
+            sockets,
+            sound,
+            spare: OnceCell::new(),
             leads: Leads::of(plan),
             parts,
         }
@@ -760,15 +774,10 @@ impl<'a> List<'a> {
             .collect()
     }
 
-    /// Receptacles that take a plug and may be used, if only by what has protection of its own: those that
-    /// are protected first, then those that carry most.
+    /// The sound receptacles that take a plug.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
-        let limits = self.report.figures.limits.iter();
-        let mut sound: Vec<_> = limits
-            .filter(|limit| limit.shape.takes(plug) && self.sockets.usable(&limit.id))
-            .collect();
-        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps)));
-        sound.into_iter().map(|limit| &limit.id)
+        let take = self.sound.iter().filter(move |it| it.shape.takes(plug));
+        take.map(|limit| &limit.id)
     }
 
     /// Taking turns at the sockets of things that are on at other hours. What somebody's health
@@ -916,39 +925,41 @@ impl<'a> List<'a> {
     /// What lets more pass where a plug goes in: whatever lies on the way there may be too weak.
     fn wider(&self, plug: Plug) -> Vec<Change> {
         let mut changes = self.more_sockets(plug);
+        // Most have the same cord or box on the way.
+        let mut parts: BTreeSet<&Id> = BTreeSet::new();
         let limits = self.report.figures.limits.iter();
         for limit in limits.filter(|limit| limit.shape.takes(plug)) {
             if !limit.gfci {
                 changes.extend(self.protection(&limit.id, 1));
             }
-            for id in limit.path.iter().chain([&limit.id]) {
-                changes.extend(self.part_changes(id));
-            }
+            parts.extend(limit.path.iter().chain([&limit.id]));
         }
+        changes.extend(parts.into_iter().flat_map(|id| self.part_changes(id)));
         changes
     }
 
-    /// The cords and boxes that are plugged into nothing, that take this plug, and with which nothing is wrong.
-    fn spare(&self, plug: Plug) -> Vec<Id> {
-        let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
-        let cords = cords.filter(|it| it.ends.iter().any(|end| end.takes(plug)));
-        let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
-        let boxes = boxes.filter(|it| it.outlets.iter().any(|outlet| outlet.shape.takes(plug)));
-        let parts = cords.map(|it| &it.id).chain(boxes.map(|it| &it.id));
-        parts
-            .filter(|id| self.parts.contains_key(*id) && wrong_anywhere(self.plan, id).is_none())
-            .cloned()
-            .collect()
+    /// The spare cords and boxes that take this plug.
+    fn spare(&self, plug: Plug) -> impl Iterator<Item = &Id> {
+        let all = self.spare.get_or_init(|| {
+            let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
+            let cords = cords.map(|it| (&it.id, it.ends.clone()));
+            let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
+            let ends =
+                |it: &DistributionBox| it.outlets.iter().map(|outlet| outlet.shape).collect();
+            let parts = cords.chain(boxes.map(|it| (&it.id, ends(it))));
+            let sound =
+                |id: &Id| self.parts.contains_key(id) && wrong_anywhere(self.plan, id).is_none();
+            parts.filter(|(id, _)| sound(id)).collect()
+        });
+        let take = (all.iter()).filter(move |(_, ends)| ends.iter().any(|end| end.takes(plug)));
+        take.map(|(id, _)| *id)
     }
 
     /// More sockets: of what people have and that is plugged into nothing, and new ones, which are of the household
     /// shape.
     fn more_sockets(&self, plug: Plug) -> Vec<Change> {
-        let mut changes: Vec<Change> = self
-            .spare(plug)
-            .iter()
-            .flat_map(|part| self.replugs(part))
-            .collect();
+        let spare = self.spare(plug);
+        let mut changes: Vec<Change> = spare.flat_map(|part| self.replugs(part)).collect();
         if !Receptacle(Configuration::N5_20).takes(plug) {
             return changes;
         }

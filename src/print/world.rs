@@ -2,7 +2,7 @@
 //! fixed set of fonts. There is no disk, network, clock or environment in it, so that the same
 //! data gives the same paper everywhere.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use std::sync::LazyLock;
 
@@ -52,6 +52,13 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
 /// How many of the faces set whatever a user wrote: the first ones.
 const TEXT_FACES: usize = 5;
 
+/// The characters that each of these has a glyph for. A face itself is read from its beginning for each question.
+static GLYPHS: LazyLock<BTreeSet<u32>> = LazyLock::new(|| {
+    let faces = FONTS.fonts.iter().take(TEXT_FACES);
+    let glyphs = faces.map(|font| font.info().coverage.iter().collect::<BTreeSet<u32>>());
+    glyphs.reduce(|all, face| &all & &face).unwrap_or_default()
+});
+
 /// The faces, parsed once for all documents.
 struct Fonts {
     book: LazyHash<FontBook>,
@@ -97,13 +104,7 @@ fn id(path: &str) -> FileId {
 /// does not turn the text round it about, as the marks of writing direction do. A line break
 /// inside a message is a space.
 pub(super) fn can_print(character: char) -> bool {
-    character == '\n'
-        || (!crate::plan::hides(character)
-            && FONTS
-                .fonts
-                .iter()
-                .take(TEXT_FACES)
-                .all(|font| font.info().coverage.contains(u32::from(character))))
+    character == '\n' || (!crate::plan::hides(character) && GLYPHS.contains(&u32::from(character)))
 }
 
 /// Whether a character belongs to a script that runs from right to left: the blocks that Unicode

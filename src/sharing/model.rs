@@ -17,6 +17,7 @@
 //! greatest element can only fall. Everything in this folder rests on that.
 
 use super::set::LoadSet;
+use crate::quantity::product_up;
 
 /// One load. Currents are in milliamperes on each leg it uses, or in millivolt-amperes, like the limits.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -361,15 +362,7 @@ pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
     }
-    let capacity = capacity.max(1);
-    if let Some(up) = sum
-        .checked_mul(1000)
-        .and_then(|sum| sum.checked_add(capacity - 1))
-    {
-        return up / capacity;
-    }
-    let wide = (i128::from(sum) * 1000 + i128::from(capacity) - 1) / i128::from(capacity);
-    i64::try_from(wide).unwrap_or(i64::MAX)
+    product_up(sum, 1000, capacity.max(1))
 }
 
 /// One row with every load at its place.

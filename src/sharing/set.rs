@@ -2,11 +2,13 @@
 
 /// A set of loads as bits. Ordered and hashed by content, so that nothing depends on chance.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct LoadSet([u64; 5]);
+pub struct LoadSet([u64; Self::WORDS]);
 
 impl LoadSet {
+    const WORDS: usize = 5;
+
     /// One more than the greatest number that can be held.
-    pub const CAPACITY: usize = 320;
+    pub const CAPACITY: usize = 64 * Self::WORDS;
 
     /// The set of all numbers below `count`.
     #[must_use]
@@ -53,7 +55,7 @@ impl LoadSet {
     /// Whether it is empty.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.0 == [0; 5]
+        self.0 == [0; Self::WORDS]
     }
 
     /// Whether all of it is in the other.
@@ -82,15 +84,14 @@ impl LoadSet {
 
     /// The numbers, rising.
     pub fn iter(self) -> impl Iterator<Item = usize> {
-        (0..4).flat_map(move |word| {
-            let mut bits = self.0[word];
-            std::iter::from_fn(move || {
-                (bits != 0).then(|| {
-                    let bit = bits.trailing_zeros() as usize;
-                    bits &= bits - 1;
-                    word * 64 + bit
-                })
-            })
+        let mut left = self.0;
+        let mut first = 0;
+        std::iter::from_fn(move || {
+            first += left[first..].iter().position(|bits| *bits != 0)?;
+            let bits = &mut left[first];
+            let bit = bits.trailing_zeros() as usize;
+            *bits &= *bits - 1;
+            Some(first * 64 + bit)
         })
     }
 }
@@ -111,9 +112,10 @@ mod tests {
 
     #[test]
     fn words_of_the_set_are_joined() {
-        let set: LoadSet = [0, 63, 64, 255].into_iter().collect();
-        assert_eq!(set.iter().collect::<Vec<_>>(), [0, 63, 64, 255]);
-        assert_eq!(set.len(), 4);
+        let numbers = [0, 63, 64, 255, LoadSet::CAPACITY - 1];
+        let set: LoadSet = numbers.into_iter().collect();
+        assert_eq!(set.iter().collect::<Vec<_>>(), numbers);
+        assert_eq!(set.len(), numbers.len());
         assert!(set.without(63).is_subset(&set) && !set.is_subset(&set.without(255)));
     }
 }

@@ -65,6 +65,8 @@ impl Supply {
         builder.source();
         builder.outlets(&plan.generator.outlets, NodeIx(0), None);
         builder.unreached();
+        let nodes = (0..builder.supply.nodes.len()).map(NodeIx);
+        builder.supply.limits = nodes.map(|at| builder.supply.governing(at)).collect();
         builder.supply
     }
 }
@@ -84,6 +86,7 @@ impl<'a> Builder<'a> {
             plan,
             supply: Supply {
                 nodes: Vec::new(),
+                limits: Vec::new(),
                 by_id: BTreeMap::new(),
                 detached: Vec::new(),
                 rated: Power::ZERO,

@@ -46,6 +46,11 @@ impl Supply {
     /// The limit at a node.
     #[must_use]
     pub fn limit(&self, at: NodeIx) -> Governing {
+        self.limits[at.0]
+    }
+
+    /// The limit at a node, worked out from all that is above it.
+    pub(super) fn governing(&self, at: NodeIx) -> Governing {
         let long = |node: &super::Node| node.rating.scaled_down(node.continuous);
         let (continuous, continuous_by) = self.least(at, long);
         let (short, short_by) = self.least(at, |node| node.rating);

@@ -258,6 +258,8 @@ pub struct Detached {
 pub struct Supply {
     /// Nodes, parents first, root at index 0.
     pub nodes: Vec<Node>,
+    /// What each carries.
+    limits: Vec<Governing>,
     /// The receptacles among them.
     by_id: BTreeMap<Id, NodeIx>,
     /// Parts that hang on nothing, cords before boxes, in the order of the plan.

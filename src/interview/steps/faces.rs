@@ -1,6 +1,6 @@
 //! A shape and the breaker that belongs to it, as one answer.
 
-use super::{Item, Label, Suggestion, said};
+use super::{Item, Label};
 use crate::interview::draft::{Draft, Said};
 use crate::plan::problem::Value;
 use crate::quantity::Quantity;

@@ -34,8 +34,9 @@ impl Search<'_> {
 
     pub(super) fn cheapest(&self, load: usize, domain: u64) -> i64 {
         self.charge(domain.count_ones() as usize);
-        let costs = bits(domain).map(|place| self.model.cost(load, place));
-        costs.min().unwrap_or(0)
+        let mut costs = self.table.costs[load].iter();
+        let cheapest = costs.find(|(_, places)| places & domain != 0);
+        cheapest.map_or(0, |(cost, _)| *cost)
     }
 
     /// Proof. Call a load confined to a constraint when all places left to it are behind it; one

@@ -291,9 +291,10 @@ impl<'a> Search<'a> {
                 0
             };
             self.charge(domains[load].count_ones() as usize);
-            let dear = |place: &usize| self.model.cost(load, *place) - own > spare;
-            let struck = bits(domains[load]).filter(dear);
-            domains[load] &= !super::super::model::mask(struck);
+            let most = spare.saturating_add(own);
+            let costs = self.table.costs[load].iter();
+            let kept = costs.take_while(|(cost, _)| *cost <= most);
+            domains[load] &= kept.fold(0, |kept, (_, places)| kept | places);
         }
     }
 

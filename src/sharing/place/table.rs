@@ -1,10 +1,13 @@
 //! What the rows of a model come to for one search: a constraint for each row at each moment that
 //! can be passed at all, and what each load does to it.
 
+use std::collections::BTreeMap;
+
 use super::super::budget::Budget;
 use super::super::model::{Model, Row, bits, mask};
 use super::super::set::LoadSet;
 use super::Worth;
+use crate::quantity::product_down;
 
 /// One row at one moment.
 pub(super) struct Constraint {
@@ -33,6 +36,8 @@ pub(super) struct Table {
     pub(super) touches: Vec<Vec<Touch>>,
     /// For each load, the places it may be plugged in at no more than the whole cost.
     pub(super) allowed: Vec<u64>,
+    /// For each load, what those cost it: the places of one cost together, the cheapest first.
+    pub(super) costs: Vec<Vec<(i64, u64)>>,
     /// The greatest share of any constraint that each load takes up, in millionths.
     pub(super) size: Vec<i64>,
     pub(super) most_cost: i64,
@@ -46,10 +51,19 @@ impl Table {
             let places = model.loads[load].allowed.iter().copied();
             mask(places.filter(|place| model.cost(load, *place) <= cost))
         };
+        let allowed: Vec<u64> = (0..loads).map(allowed).collect();
+        let costs = |load: usize| {
+            let mut costs: BTreeMap<i64, u64> = BTreeMap::new();
+            for place in bits(allowed[load]) {
+                *costs.entry(model.cost(load, place)).or_default() |= 1 << place;
+            }
+            costs.into_iter().collect()
+        };
         let mut table = Self {
             constraints: Vec::new(),
             touches: vec![Vec::new(); loads],
-            allowed: (0..loads).map(allowed).collect(),
+            costs: (0..loads).map(costs).collect(),
+            allowed,
             size: vec![0; loads],
             most_cost: cost,
         };
@@ -111,14 +125,12 @@ impl Table {
 
 /// A sum in millionths of a capacity.
 pub(super) fn share(sum: i64, capacity: i64) -> i64 {
-    let wide = i128::from(sum) * 1_000_000 / i128::from(capacity.max(1));
-    i64::try_from(wide).unwrap_or(i64::MAX)
+    product_down(sum, 1_000_000, capacity.max(1))
 }
 
 fn scaled(capacity: i64, permille: i64) -> i64 {
     // ceil(1000 * sum / capacity) <= permille  <=>  sum <= floor(capacity * permille / 1000).
-    let wide = i128::from(capacity) * i128::from(permille) / 1000;
-    i64::try_from(wide).unwrap_or(i64::MAX)
+    product_down(capacity, permille, 1000)
 }
 
 /// Loads and places that nothing tells apart but their names.

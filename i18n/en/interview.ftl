@@ -702,7 +702,7 @@ part-out = Outlets of { $box }
 # ---- Between questions
 
 # A bare number, with the unit it was taken in.
-note-unit = Taken as { $answer }.
+note-unit = That is { $answer }.
 note-added = Added { $count }: { $things }.
 note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
 note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.

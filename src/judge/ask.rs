@@ -6,7 +6,7 @@
 
 use serde::Serialize;
 
-use crate::judge::decides;
+use crate::judge::unknowns;
 use crate::loads::{LoadUnit, units};
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
@@ -311,8 +311,8 @@ fn rests_on(
     let mut fields: Vec<String> = Vec::new();
     if !over.is_empty() {
         let all = assumed.iter().map(|it| it.field.clone());
-        let asked: Vec<String> = all.take(decides::MOST_ASKED).collect();
-        fields = decides::that_suffice(plan, asked, helps);
+        let asked: Vec<String> = all.take(unknowns::MOST_ASKED).collect();
+        fields = unknowns::that_suffice(plan, asked, helps);
     }
     let of = |id: &Id| report.figures.load(id).map(|load| &load.of);
     let lost = |about: &Id| {

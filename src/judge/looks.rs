@@ -5,7 +5,7 @@
 //! first, then what clears most dangers, then most warnings. Each is told with what goes away once it and all
 //! looks ahead of it have the best answers.
 
-use super::decides::{Standing, all_answered, cleared, deadly};
+use super::unknowns::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 

@@ -1,16 +1,16 @@
 //! Judging a plan: its figures are worked out, the rules look at them, and what they find becomes the report.
 //!
-//! [`build`] is the whole of it. [`judge`] leaves out what decides most, and a trial of [`crate::mend`] all that
+//! [`build`] is the whole of it. [`judge`] leaves out what rests on unknowns, and a trial of [`crate::mend`] all that
 //! it does not ask for.
 
 pub mod ask;
-mod decides;
 mod looks;
 #[cfg(test)]
 mod properties;
 #[cfg(test)]
 mod tests;
 mod troubles;
+mod unknowns;
 mod verdicts;
 
 use crate::loads;
@@ -19,7 +19,7 @@ use crate::report::{FORMAT, Figures, Finding, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
-use decides::{Changes, Wanted};
+use unknowns::{Changes, Wanted};
 
 /// The report of a plan.
 #[must_use]
@@ -29,13 +29,13 @@ pub fn build(plan: &Plan) -> Report {
     in_full(plan, &supply, report)
 }
 
-/// The report of a plan that is judged already, with the unknown that decides most and what rests on others.
+/// The report of a plan that is judged already, with what rests on unknowns, what to look at, and what to do next.
 #[must_use]
 pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
-    let now = decides::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
+    let now = unknowns::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
     let again = |answered: &Plan, changes: Changes, wanted: Wanted<'_>, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
@@ -48,7 +48,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             std::mem::replace(&mut trial.loads, facts)
         });
         let found = rules::check_some(&Facts::new(answered, supply, &verdicts, trial), wanted);
-        let sum = decides::sum_of_limits(trial, supply, &verdicts);
+        let sum = unknowns::sum_of_limits(trial, supply, &verdicts);
         if let Some(limits) = limits {
             trial.limits = limits;
         }
@@ -57,7 +57,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         }
         (sum, found)
     };
-    let answers = decides::answers(plan, figures, findings, now, again);
+    let answers = unknowns::answers(plan, figures, findings, now, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
@@ -66,19 +66,18 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         .filter_map(|trouble| findings.get(*trouble.findings.first()?))
         .collect();
     let looks = looks::looks(plan, findings, &told, |answered| {
-        again(answered, Changes::ALL, &decides::counts, figures).1
+        again(answered, Changes::ALL, &unknowns::counts, figures).1
     });
     figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
     report.figures.matters = told.map(|it| it.field.clone()).collect();
-    report.figures.decides = answers.decides;
     report.figures.next = looks::next(&report);
     report
 }
 
-/// The same without the unknown that decides most ([`Figures::decides`]), which takes longer than
+/// The same without what rests on unknowns and what follows from that, which takes longer than
 /// all the rest: for whoever asks about many plans.
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {

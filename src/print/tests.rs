@@ -266,7 +266,6 @@ fn small() -> (Plan, Report) {
             tests: Vec::new(),
             assumed: Vec::new(),
             matters: Vec::new(),
-            decides: None,
             looks: Vec::new(),
             next: Vec::new(),
         },

@@ -52,7 +52,6 @@ impl Figures {
             energy,
             assumed,
             matters: Vec::new(),
-            decides: None,
             looks: Vec::new(),
             next: Vec::new(),
         }
@@ -83,7 +82,6 @@ impl Figures {
             noise: noise::of_plan(plan, &EnergyUse::default()),
             assumed: Vec::new(),
             matters: Vec::new(),
-            decides: None,
             looks: Vec::new(),
             next: Vec::new(),
         }

@@ -403,19 +403,6 @@ pub struct NoiseAt {
     pub at_50ft_busiest_dba: Option<SoundLevel>,
 }
 
-/// The unknown that decides most.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Decides {
-    /// Its field, as in `assumed`.
-    pub field: String,
-    /// How many dangers a good answer clears.
-    pub dangers: usize,
-    /// How many warnings.
-    pub warnings: usize,
-    /// How much it raises the limits, all receptacles added up.
-    pub amps: Current,
-}
-
 /// What is read to find something out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
@@ -508,8 +495,6 @@ pub struct Figures {
     /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
     /// where that was asked for ([`crate::judge::build`]).
     pub matters: Vec<String>,
-    /// The unknown that would change most if somebody found it out.
-    pub decides: Option<Decides>,
     /// What to look at, in the order in which it clears most. Only where that was asked for.
     pub looks: Vec<Look>,
     /// The first things to do, at most three, in this order: what kills unseen, then looking, then the rest,

@@ -21,8 +21,13 @@ fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
         "outlet-face",
         draft,
         &format!("outlet.{}.face", at.n),
-        at.n > 1,
+        others_stand(draft, at),
     )
+}
+
+/// Whether there is another outlet ahead: a generator without any feeds nothing.
+fn others_stand(draft: &Draft, at: At) -> bool {
+    parts::outlets(draft).any(|n| n < at.n)
 }
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
@@ -32,9 +37,9 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         "outlet-face",
         Takes::Pick(outlet_faces),
     )
-    .suggest(|_, at| {
-        // Nobody has an outlet by Enter alone.
-        if at.n > 1 {
+    // Nobody has an outlet by Enter alone.
+    .suggest(|draft, at| {
+        if others_stand(draft, at) {
             said("done")
         } else {
             Suggestion::Nothing

@@ -220,8 +220,7 @@ fn changes_their_mind() {
     let plan = person(
         "changes_their_mind",
         "\
-2800
-28000 W
+28000
 <               # ten times too much
 2.8 kW
 3300 W
@@ -621,10 +620,10 @@ fn a_usual_list() {
     let answers = text.lines().count();
     assert_eq!(answers, 30, "answers of the common case with a usual list");
     let enter = script(&text).lines().filter(|line| line.is_empty()).count();
-    // Enter does not say that a cord lies flat, which was one more.
+    // Enter names no outlet, cord or box, and does not say that a cord lies flat.
     assert!(
-        enter * 2 >= answers,
-        "half of them Enter: {enter} of {answers}"
+        enter * 3 >= answers,
+        "a third of them Enter: {enter} of {answers}"
     );
     let text = text.replacen(
         "occasion-tent\n",

@@ -1,17 +1,15 @@
-//! Which unknown, if somebody found it out, would change most.
+//! Which findings rest on which unknowns.
 //!
 //! Each unknown is given its best answer in turn, all others staying as they were taken, and the
-//! rules are asked again with everything plugged in where it is. What clears a danger of exhaust or of a
-//! wired building comes first, then what clears the most dangers, then the most warnings, then what
-//! raises the limits most. A danger that no one answer clears is asked of all of them together.
+//! rules are asked again with everything plugged in where it is. A danger that no one answer clears is asked of
+//! all of them together.
 
 mod answer;
 
 use self::answer::{answer, answer_low};
 use super::troubles::of_findings;
 use crate::plan::{Id, Plan};
-use crate::quantity::Current;
-use crate::report::{Decides, Figures, Finding, Signal};
+use crate::report::{Figures, Finding, Signal};
 use crate::rules::{self, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -114,8 +112,6 @@ fn changes_supply(field: &str) -> bool {
 /// What better answers would change.
 #[derive(Debug, Default)]
 pub(super) struct Answers {
-    /// The unknown that decides most; `None` when none changes what matters.
-    pub decides: Option<Decides>,
     /// The fields that change a danger, a warning or a limit.
     pub matters: Vec<String>,
     /// Findings, by their places, that rest on the answer to a field.
@@ -290,8 +286,6 @@ pub(super) fn answers(
         .iter()
         .map(|assumption| assumption.field.clone())
         .collect();
-    // More amps matter where somebody wants more than there is.
-    let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
     let mut answers = Answers::default();
     // What is only a caution is no more of a fact; of notices, and of rules that are not asked again, nothing is known.
     let again_asked = |at: &usize| {
@@ -305,7 +299,6 @@ pub(super) fn answers(
         .copied()
         .filter(|at| *at < serious(findings).len())
         .collect();
-    let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
@@ -330,16 +323,10 @@ pub(super) fn answers(
             };
             let rests = (asked.iter()).filter(|at| eased(&findings[**at], findings, &found));
             let rests: Vec<(usize, String)> = rests.map(|at| (*at, field.clone())).collect();
-            // What kills while nothing looks wrong is found out first.
-            let air = rests.iter().any(|(at, _)| deadly(&findings[*at]));
-            let gain = (
-                air,
-                now.dangers.saturating_sub(then.dangers),
-                now.warnings.saturating_sub(then.warnings),
-                (limits - limits_now).max(0),
-            );
+            let better =
+                then.dangers < now.dangers || then.warnings < now.warnings || limits > limits_now;
             let is_told = |(at, _): &(usize, String)| told.contains(at);
-            let matters = rests.iter().any(is_told) || gain > (false, 0, 0, 0);
+            let matters = better || rests.iter().any(is_told);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
@@ -349,10 +336,6 @@ pub(super) fn answers(
                 if !answers.rests_on.contains(&new) {
                     answers.rests_on.push(new);
                 }
-            }
-            let counts = gain.1 > 0 || gain.2 > 0 || short && gain.3 > 0;
-            if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
-                best = Some((gain, field.clone()));
             }
         }
     }
@@ -370,12 +353,6 @@ pub(super) fn answers(
     // What several make together comes last, and is told where it was assumed.
     let order = |field: &String| fields.iter().position(|it| it == field);
     answers.matters.sort_by_key(order);
-    answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {
-        field,
-        dangers,
-        warnings,
-        amps: Current::from_milliamps(limits),
-    });
     answers
 }
 
@@ -391,7 +368,7 @@ mod tests {
     use crate::judge::{build, judge};
     use crate::loads;
     use crate::plan::{Answer, Runtime, arbitrary};
-    use crate::quantity::{Hours, Percent};
+    use crate::quantity::{Current, Hours, Percent};
     use crate::report::{Report, limits};
     use crate::rules::Facts;
     use crate::rules::testing::report;
@@ -447,7 +424,7 @@ mod tests {
     }
 
     /// The same without anything left out: the supply, what loads draw and every rule anew.
-    fn plainly(plan: &Plan) -> Option<Decides> {
+    fn plainly(plan: &Plan) -> Answers {
         let Report {
             findings,
             mut figures,
@@ -471,15 +448,24 @@ mod tests {
                 (sum_of_limits(&figures, &supply, &verdicts), found)
             },
         )
-        .decides
     }
 
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
 
         #[test]
-        fn what_is_left_out_decides_nothing(plan in arbitrary::camp()) {
-            prop_assert_eq!(build(&plan).figures.decides, plainly(&plan));
+        fn what_is_left_out_changes_nothing(plan in arbitrary::camp()) {
+            let plainly = plainly(&plan);
+            let report = build(&plan);
+            let told = report.findings.iter().enumerate();
+            let told: Vec<(usize, String)> = told
+                .flat_map(|(at, it)| it.rests_on.iter().map(move |on| (at, on.field.clone())))
+                .collect();
+            let mut rests_on = plainly.rests_on;
+            rests_on.sort_by_key(|(at, _)| *at);
+            prop_assert_eq!(told, rests_on);
+            let matters = report.figures.matters;
+            prop_assert!(plainly.matters.iter().all(|field| matters.contains(field)));
         }
     }
 
@@ -606,32 +592,31 @@ mod tests {
         }
     }
 
-    fn decides(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
-        report(edits)
-            .figures
-            .decides
-            .map(|found| (found.field, found.dangers, found.warnings))
+    /// What to look at first, and how many dangers and warnings it clears.
+    fn first_look(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
+        let look = report(edits).figures.looks.into_iter().next()?;
+        Some((look.fields[0].clone(), look.dangers, look.warnings))
     }
 
     #[test]
-    fn where_all_is_known_nothing_decides() {
-        assert_eq!(decides(&[]), None);
+    fn where_all_is_known_there_is_nothing_to_look_at() {
+        assert_eq!(first_look(&[]), None);
     }
 
     #[test]
-    fn a_breaker_nobody_read_decides_over_a_cord_nobody_looked_at() {
-        let (field, dangers, _) = decides(&[
+    fn a_breaker_nobody_read_comes_ahead_of_a_cord_nobody_looked_at() {
+        let (field, dangers, _) = first_look(&[
             ("breaker = \"30 A\" # twist", "breaker = \"unknown\""),
             ("outdoor = true # long", "outdoor = \"unknown\""),
         ])
-        .expect("something decides");
+        .expect("there is something");
         assert_eq!(field, "generator.outlet.twist.breaker");
         assert_eq!(dangers, 1);
     }
 
     /// Each alone makes several sets on one kit a danger.
     #[test]
-    fn what_nobody_knows_of_sets_that_run_as_one_decides() {
+    fn what_nobody_knows_of_sets_that_run_as_one_is_looked_at() {
         for (text, field) in [
             (
                 "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
@@ -642,7 +627,7 @@ mod tests {
                 "generator.inverter",
             ),
         ] {
-            let found = decides(&[("inverter = false", text)]);
+            let found = first_look(&[("inverter = false", text)]);
             assert_eq!(found, Some((field.to_owned(), 1, 0)));
         }
     }
@@ -720,12 +705,8 @@ mod tests {
                 .findings
                 .iter()
                 .any(|it| it.code == "OVER001" && it.signal == Signal::Danger);
-            let matters = report.figures.matters.iter();
-            let decides = report.figures.decides.iter().map(|it| &it.field);
-            (
-                found,
-                matters.chain(decides).any(|field| field.ends_with(".wire")),
-            )
+            let mut matters = report.figures.matters.iter();
+            (found, matters.any(|field| field.ends_with(".wire")))
         };
         assert_eq!(wires("breaker = \"30 A\""), (true, false));
         assert_eq!(wires("breaker = \"15 A\""), (true, true));
@@ -733,7 +714,7 @@ mod tests {
 
     /// Twice as much would start a motor, and no more than it keeps up would spare the receptacles: 15 A on 15 A.
     #[test]
-    fn a_peak_that_nobody_knows_decides_over_a_splitter() {
+    fn a_danger_of_a_splitter_rests_on_a_peak_that_nobody_knows() {
         let splitter = |peak: &str| {
             let report = report(&[
                 ("inverter = false", "inverter = true"),
@@ -758,32 +739,10 @@ mod tests {
 
     /// It is taken for one that somebody's health depends on: a warning.
     #[test]
-    fn what_a_thing_is_decides() {
+    fn what_a_thing_is_is_asked() {
         let edit = ("kind = \"electronic\" # fan", "kind = \"unknown\"");
-        let found = decides(&[edit]);
+        let found = first_look(&[edit]);
         assert_eq!(found, Some(("load.fan.kind".to_owned(), 0, 1)));
-    }
-
-    /// More amps matter to nobody who has enough.
-    #[test]
-    fn without_a_danger_the_limits_decide_where_there_is_too_little() {
-        let high = ("altitude = \"0 ft\"", "altitude = \"unknown\"");
-        assert_eq!(report(&[high]).figures.decides, None);
-        let found = report(&[
-            high,
-            ("outdoor = true # long", "outdoor = \"unknown\""),
-            // At its hour there is room for one of the two.
-            ("running = \"50 W\"", "running = \"1700 W\""),
-            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-21:00\"]"),
-            ("continuous = true # fan", "continuous = false"),
-        ])
-        .figures
-        .decides
-        .expect("something decides");
-        assert_eq!(found.field, "site.altitude");
-        assert_eq!((found.dangers, found.warnings), (0, 0));
-        // Thin air cuts the 30 A of the twist outlet, of the cord's end and of nothing smaller.
-        assert!(found.amps > Current::ZERO);
     }
 
     /// Measured by doing it: the report with the answer in the plan has so many dangers fewer.
@@ -805,7 +764,7 @@ mod tests {
                 .count()
         };
         // Dry ground would clear the danger as well; of equals the first in the list is told.
-        let (field, cleared, _) = decides(&unknown).expect("something decides");
+        let (field, cleared, _) = first_look(&unknown).expect("there is something");
         assert_eq!(field, "box.box.outlet.left.gfci");
         assert_eq!(dangers(&unknown) - dangers(&known), cleared);
     }
@@ -842,7 +801,7 @@ mod tests {
         }
     }
 
-    /// What a cord and an outlet may be overloaded by rests on the wire of each; whatever their names, what decides it
+    /// What a cord and an outlet may be overloaded by rests on the wire of each; whatever their names, what matters
     /// is told in the order in which it was assumed.
     #[test]
     fn what_matters_is_told_in_one_order_whatever_the_ids() {
@@ -891,11 +850,9 @@ mod tests {
         let dangers = |edits: &[crate::rules::Edit]| {
             let report = report(edits);
             let now = report.count(Signal::Danger);
-            let decides = report
-                .figures
-                .decides
-                .filter(|it| it.field == "box.box.listed");
-            (now, decides.map(|it| it.dangers))
+            let mut looks = report.figures.looks.into_iter();
+            let listed = looks.find(|it| it.fields.contains(&"box.box.listed".to_owned()));
+            (now, listed.map(|it| it.dangers))
         };
         assert_eq!(dangers(&wires), (1, Some(1)));
         assert_ne!(dangers(&[&wires[..], &[bare]].concat()).1, Some(1));

@@ -784,6 +784,7 @@ interview-after-save = Die Plandatei speichern
 interview-after-print = Etiketten, Karte und Vorsichtsliste drucken
 interview-after-look = Nachsehen, was niemand wusste, und es beantworten
 interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
+interview-after-take = Diese Änderungen in den Plan übernehmen
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten
 interview-folder = In welchen Ordner sollen sie?

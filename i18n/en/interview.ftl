@@ -827,6 +827,7 @@ interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
 interview-after-look = Look at what nobody knew, and answer it
 interview-after-mend = Show the easiest way to clear dangers
+interview-after-take = Take these changes into the plan
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
 interview-folder = Which folder should they go in?

@@ -797,6 +797,7 @@ interview-after-save = Guardar el archivo del plan
 interview-after-print = Imprimir etiquetas, tarjeta y precauciones
 interview-after-look = Mirar lo que nadie sabía, y contestarlo
 interview-after-mend = Mostrar lo mínimo que elimina los peligros
+interview-after-take = Poner estos cambios en el plan
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas
 interview-folder = ¿En qué carpeta los ponemos?

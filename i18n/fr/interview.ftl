@@ -809,6 +809,7 @@ interview-after-print = Imprimer étiquettes, carte, précautions
 interview-after-change = Changer quelque chose
 interview-after-look = Regarder ce que personne ne savait, et y répondre
 interview-after-mend = Montrer le moindre effort contre les dangers
+interview-after-take = Mettre ces changements dans le plan
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?
     .why = Il est créé s’il n’existe pas. Le plan y va aussi.

@@ -7,7 +7,7 @@ not-known = not known
 
 life-cannot = Do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
 life-off = Leave { $off } off while { $life } runs. Never turn down or pause what a life depends on.
-life-turns = Leave { $life } on, and never turn it down. Run the others in turns.
+life-turns = Never turn down or unplug { $life } to make room for the others. Run the others in turns.
 life-it = { $sure ->
     [yes] Someone’s health depends on it.
    *[no] We do not know if someone’s health depends on it.

@@ -8,7 +8,9 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{
+    Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Unplaced, Verdict,
+};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -424,8 +426,11 @@ impl Words {
             } else {
                 let names = self.set_any(report, &lost);
                 let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
+                let refused = |lost: &Unplaced| lost.free.is_empty() && lost.reason == "refused";
                 let key = if elsewhere {
                     "summary-wrong-place"
+                } else if unplaced.iter().all(refused) {
+                    "summary-refused"
                 } else {
                     "summary-no-place"
                 };

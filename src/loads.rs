@@ -19,7 +19,7 @@ const PLUG_VOLTS: Voltage = Voltage::from_millivolts(125_000);
 const HORSEPOWER: i64 = 745;
 const UNITY: Ratio = Ratio::from_permille(1000);
 /// Three hours: from here on a load is continuous (NEC article 100).
-const CONTINUOUS_MINUTES: usize = 180;
+pub(crate) const CONTINUOUS_MINUTES: usize = 180;
 
 /// One thing that takes one socket: a load, or one of several alike.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -75,8 +75,6 @@ look-clears-warnings = { $warnings ->
         [one] Das kann eine Warnung ausräumen.
        *[other] Das kann { $warnings } Warnungen ausräumen.
     }
-# $look is what to look at first, whole.
-look-first = Sehen Sie zuerst hier nach. { $look } Raten Sie nicht.
 assume-parallel-limit = Niemand weiß, was der Verbindungssatz zwischen den Generatoren durchlässt, also wurden { $value } angenommen, wie von einem allein.
     .look = Lesen Sie die Ampere auf dem Verbindungssatz.
 assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit Benzin. Also wurden { $value } angenommen.

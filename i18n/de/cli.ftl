@@ -113,6 +113,7 @@ check-plan = { $name }
 check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
 check-dangers = Das beheben, bevor der Motor startet:
 check-next = Was jetzt zu tun ist
+next-none = Keine Regel fand eine Gefahr oder eine Warnung. Es entscheiden trotzdem die örtlichen Vorschriften.
 next-trouble = { $title }. { $fix }
 check-looks = Sehen Sie auch hier nach, in dieser Reihenfolge. Raten Sie nicht.
 check-guessed = Hier wissen wir nicht genug und haben das Schlimmste angenommen. Sehen Sie zuerst nach.
@@ -180,27 +181,13 @@ reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behande
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten
+demo-file-look = das Blatt zum Nachsehen: was zu prüfen ist, mit Platz zum Schreiben
 demo-file-cautions = die Liste zum Abhaken, das Schlimmste zuerst
 demo-file-worksheet = jede Zahl, für eine Elektrofachkraft
 demo-file-report = der Bericht für andere Programme
 demo-file-plan = der Plan selbst: ändern Sie ihn, dann "tallywatt print"
-demo-most = Was am wichtigsten ist:
 demo-other = "tallywatt demo --fixed" macht dasselbe Wochenende, die Gefahren behoben.
 
-summary-worst = { $signal }: { $title }. { $dangers ->
-        [0] Keine Gefahren.
-        [one] Es ist die einzige Gefahr.
-       *[other] Insgesamt { $dangers } Gefahren.
-    }
-summary-calm = Keine Regel fand eine Gefahr oder eine Warnung. Es entscheiden trotzdem die örtlichen Vorschriften.
-summary-usable = Der Generator kann dort { $rated } geben, und die benutzten Steckdosen erreichen alles davon.
-summary-stranded = Der Generator kann dort { $rated } geben, aber die benutzten Steckdosen erreichen nur { $reachable }.
-summary-never = Nie zur selben Zeit: { $sets }.
-summary-never-more = { $sets }; und { $more } mehr auf der Karte
-summary-together = Von der Leistung her kann alles auf der Liste zur selben Zeit laufen.
-summary-no-place = In diesem Plan kein Platz für { $names }.
-summary-refused = Stecken Sie { $names } nicht ein: Keine Steckdose, die bleibt, darf dafür benutzt werden.
-summary-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat; eine andere Steckdose reicht.
 
 working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:

@@ -635,6 +635,8 @@ ask-review = Stimmt das?
     .why = Zeile wählen und ändern. Bei ! gilt das Schlimmste.
     .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. „Nicht bekannt“ wird als der schlechtere Fall genommen, und die Prüfung sagt es.
 pick-review-check = Diesen Plan prüfen
+# $count: how many questions that is.
+pick-review-look = Nachsehen, was niemand wusste ({ $count })
 pick-review-add = Steckdose, Gerät oder Kabel dazu
 pick-review-add-outlet = Eine Steckdose dazu
 pick-review-add-load = Ein Gerät dazu
@@ -777,6 +779,7 @@ interview-after = Was nun?
     .why = Oben steht, was die Prüfung fand, das Schlimmste zuerst.
 interview-after-save = Die Plandatei speichern
 interview-after-print = Etiketten, Karte und Vorsichtsliste drucken
+interview-after-look = Nachsehen, was niemand wusste, und es beantworten
 interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten

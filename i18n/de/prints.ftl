@@ -91,9 +91,12 @@ print-short-only-generator = NUR DIESER GENERATOR
 only-if-camper = NUR für einen Wohnwagen, auf dessen Hauptschutzschalter { $amps } oder weniger steht.
 only-if-generator = NUR mit diesem Generator: Ein anderer kann das Teil überlasten.
 print-bonding-plug = Brückenstecker
+print-bonding-plug-stays = Der Brückenstecker bleibt. { $title }
 print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
 print-do-not-use = GESPERRT
+print-apart = NICHT PARALLEL BETREIBEN
+print-apart-brief = NICHT PARALLEL
 print-guarded = HIER NUR GFCI-KABEL
 print-guarded-brief = NUR GFCI-KABEL
 # The GFCI cord goes in nearer the generator, ahead of this.
@@ -259,6 +262,20 @@ print-emergency-breaker-once = Alles daran ausschalten. Motor wieder starten. Sc
 print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nichts daran benutzen.
 
 ## Vorsichtsliste
+
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Hier nachsehen: { $site }
+print-look-how = Nehmen Sie dieses Blatt und eine Lampe mit; der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
+print-look-none = Es gibt nichts nachzusehen: Im Plan steht alles, worauf es ankommt.
+print-look-first = Sehen Sie zuerst hier nach. Raten Sie nicht.
+print-look-after = Ändern Sie dann Ihre Antworten: „tallywatt ask“ mit diesem Plan, dort „Nachsehen, was niemand wusste“, und drucken Sie neu.
+# $lines: the numbers of lines on that sheet.
+print-look-see = Siehe das Blatt zum Nachsehen, { $count ->
+        [one] Zeile { $lines }.
+       *[other] Zeilen { $lines }.
+    }
+print-next-title = Was jetzt zu tun ist
 
 print-cautions-title = Vorsichtsliste: { $site }
 print-cautions-summary = { $danger ->

@@ -69,10 +69,10 @@ AIR006 = { $fix ->
    *[other] Der Generator läuft, während Menschen schlafen: { $about }
   }
     .why = Man schläft von { $from } bis { $to } ({ $night }), und von Abgasen wacht niemand auf. Dann braucht es freie Luft, { $ample } oder mehr bis zu den Menschen und einen Melder, der geht, wo geschlafen wird.
-    .fix-by-day = Laden Sie am Tag eine Batterie, und betreiben Sie das nachts damit: { $about }. Stellen Sie den Motor ab, bevor jemand einschläft.
-    .fix-life-by-day = Nehmen Sie eine für { $life } gemachte Batterie mit, die die ganze Nacht reicht, und laden Sie sie am Tag. Fragen Sie vorher die Ärztin, den Arzt oder den Lieferanten. Dann den Motor abstellen, bevor jemand einschläft.
+    .fix-by-day = { night-instead } { night-sleep }
+    .fix-life-by-day = { night-life } { night-sleep }
     .fix-life-charged = Laden Sie die Batterie von { $life } am Tag. Stellen Sie darauf um, und stellen Sie den Motor ab, bevor jemand einschläft.
-    .fix-when = Schreiben Sie in den Plan, wann das läuft, und nicht nachts. Oder betreiben Sie es nachts mit einer am Tag geladenen Batterie.
+    .fix-when = { night-decide } { night-instead }
 
 night-told = nach der Ruhezeit
 night-assumed = wir wissen nicht, wann, also haben wir das angenommen

@@ -66,7 +66,7 @@ CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
     .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen geprüften Kasten mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose des Generators oder eines Kastens, und halten Sie sie trocken.
 
 CORD008 = { $first } heizt stundenlang am Ende eines Kabels
-    .why = Es braucht { $watts } über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. { $fix ->
+    .why = Es braucht { $amps } ({ $watts }) über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. { $fix ->
         [warm] Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste.
        *[other] Von Heizgeräten sagt die Feuerwehr: nie an ein Kabel oder eine Leiste.
       } Betroffen: { $about }.

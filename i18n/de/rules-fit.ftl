@@ -29,10 +29,22 @@ FIT001 = { $fix ->
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $household ->
-        [no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, und nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+        [no] { $fits ->
+            [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
+           *[no] { $free ->
+                [yes] Ist dort kein Platz, lassen Sie es ausgesteckt, und stecken Sie { $past } in { $others }. Nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+               *[no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, und nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+              }
+          }
        *[yes] Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
       }
-    .fix-loose = Stecken Sie { $place } dort ein, wo der Stecker passt, und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
+    .fix-loose = Stecken Sie { $place } { $fits ->
+        [no] dort ein, wo der Stecker passt
+       *[yes] in { $sockets }
+      }, oder stecken Sie { $about } { $free ->
+        [no] woanders ein
+       *[yes] in { $others }
+      }. Schreiben Sie das in den Plan, und prüfen Sie noch einmal.
     .fix-misplaced = { $free ->
         [no] Andere passende sind belegt oder reichen nicht: Lassen Sie es ausgesteckt.
        *[yes] Nehmen Sie stattdessen { $others }: Dort passt der Stecker.

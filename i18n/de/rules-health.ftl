@@ -17,4 +17,4 @@ HEALTH002 = { $fix ->
     .why = Von { $from } bis { $to } ({ $night }) sieht niemand danach. Bettzeug rutscht darauf, oder ein Topf kocht leer, und Stoff brennt schnell. Die Feuerwehr sagt: Heizgeräte vor dem Schlafen aus.
     .fix-off = Wärmen Sie erst das Zelt oder das Bett; dann ausschalten und den Stecker ziehen. Nur eine Decke, die laut Hersteller die ganze Nacht an sein darf, kann an bleiben, wie es in ihrer Anleitung steht.
     .fix-cook = Kochen Sie, bevor jemand einschläft. Dann ausschalten und den Stecker ziehen.
-    .fix-when = Legen Sie fest, wann es läuft, nicht nachts, und tragen Sie es in den Plan ein. Vor dem Schlafen ausschalten und den Stecker ziehen.
+    .fix-when = { night-decide } Ausschalten und den Stecker ziehen, bevor jemand einschläft.

@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen.
        *[other] Auf dem Platz muss es ruhig sein: { $quiet }.
       }
-    .fix-move = Lassen Sie { $about } zu anderen Zeiten laufen, oder mit einer am Tag geladenen Batterie.
-    .fix-life = Fragen Sie den Platzwart, bevor Sie kommen, ob es zu diesen Zeiten laufen darf. Wenn nicht, betreiben Sie es dann mit einer dafür gemachten, am Tag geladenen Batterie. Seine Stunden bleiben.
+    .fix-move = { night-instead }
+    .fix-life = Fragen Sie den Platzwart, bevor Sie kommen, ob es zu diesen Zeiten laufen darf. Wenn nicht, bleiben seine Stunden. { night-life }
     .fix-move-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-move }
     .fix-life-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-life }

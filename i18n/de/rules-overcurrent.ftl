@@ -52,7 +52,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = { $fix ->
+        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
+       *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+      }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.

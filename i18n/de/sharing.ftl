@@ -60,7 +60,10 @@ change-smaller-appliance = { $starts ->
     [yes] {" "}Es wird fern vom Generator gebraucht: Bringen Sie es nicht dorthin.
    *[no] {""}
   }
-change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
+change-box-for-splitter = { $length ->
+        [none] Nehmen Sie statt { $first } einen zugelassenen Verteilerkasten.
+       *[other] Nehmen Sie statt { $first } ein zugelassenes Kabel von { $length } mit { $wire }, für draußen gekennzeichnet. Wir nennen es { $names }. Stecken Sie an sein Ende einen zugelassenen Verteilerkasten.
+    } Der Kasten braucht einen Schutzschalter und einen GFCI für jede Steckdose.
 change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose an { $first } an.
 

@@ -76,8 +76,6 @@ look-clears-warnings = { $warnings ->
         [one] This might clear one warning.
        *[other] This might clear { $warnings } warnings.
     }
-# $look is what to look at first, whole.
-look-first = Look at this first. { $look } Do not guess.
 assume-parallel-limit = We do not know what the kit between the generators carries, so we assumed { $value }, as from one generator.
     .look = Read the amps on the kit.
 assume-rated-on = On propane a generator gives about a tenth less than on gasoline, so we assumed { $value }.

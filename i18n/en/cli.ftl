@@ -118,6 +118,7 @@ check-plan = { $name }
 check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
 check-next = What to do next
+next-none = No rule found a danger or a warning. Local codes still have the final say.
 next-trouble = { $title }. { $fix }
 check-looks = Look at these too, in this order. Do not guess.
 check-guessed = We do not know enough about these, so we assumed the worst. Look first.
@@ -188,28 +189,14 @@ reason-not-fed = wrong voltage for its shape; treat it as live
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides
+demo-file-look = the look sheet: what to go and look at, with room to write
 demo-file-cautions = the cautions sheet: what to check off, worst first
 demo-file-worksheet = every number, for an electrician
 demo-file-report = the report for other programs
 demo-file-plan = the plan itself: change it and run "tallywatt print"
-demo-most = What matters most:
 demo-other = "tallywatt demo --fixed" makes the same weekend with its dangers cleared.
 
-summary-worst = { $signal }: { $title }. { $dangers ->
-        [0] No dangers.
-        [one] It is the only danger.
-       *[other] { $dangers } dangers in all.
-    }
-summary-calm = No rule found a danger or a warning. Local codes still have the final say.
-summary-usable = The generator can supply { $rated } at your site, and the outlets you are using can deliver all of it.
-summary-stranded = The generator can supply { $rated } at your site, but the outlets you are using can deliver only { $reachable }.
 # Safety.
-summary-never = Never at the same time: { $sets }.
-summary-never-more = { $sets }; and { $more } more on the card
-summary-together = As far as power goes, everything on the list can run at the same time.
-summary-no-place = No free outlet that you may use can run { $names }.
-summary-refused = Do not plug in { $names }: you must not use any outlet that is left.
-summary-wrong-place = Do not plug in { $names } where the plan has it; another outlet can run it.
 
 working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:

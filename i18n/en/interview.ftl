@@ -673,6 +673,8 @@ ask-review = Is this right?
     .why = Pick a line to change it. A ! marks where we assumed the worst.
     .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says "not known", we assumed the more dangerous case, and the check says so.
 pick-review-check = Check this plan
+# $count: how many questions that is.
+pick-review-look = Look at what nobody knew ({ $count })
 pick-review-add = Add an outlet, appliance or cord
 pick-review-add-outlet = Add an outlet
 pick-review-add-load = Add something to plug in
@@ -819,6 +821,7 @@ interview-after = What do you want to do now?
     .why = What the check found is above, worst first.
 interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
+interview-after-look = Look at what nobody knew, and answer it
 interview-after-mend = Show the easiest way to clear dangers
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers

@@ -91,9 +91,13 @@ print-short-only-generator = THIS GENERATOR ONLY
 only-if-camper = ONLY for a camper whose own main breaker says { $amps } or less.
 only-if-generator = ONLY with this generator: another can overload it.
 print-bonding-plug = bonding plug
+print-bonding-plug-stays = The bonding plug stays in. { $title }
 print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
 print-shock-doubtful = GFCI: NO. There is one, but it might not see a fault.
 print-do-not-use = DO NOT USE
+# Of two generators that must not be joined.
+print-apart = DO NOT RUN IN PARALLEL
+print-apart-brief = DO NOT JOIN
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
@@ -258,6 +262,20 @@ print-emergency-breaker-stop = Stop the engine. Feel no cord while it runs.
 print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot or soft, or smells burned, do not use it again.
 print-emergency-breaker-once = Switch off everything that this breaker feeds. Start the engine again. Push the breaker back on, one time only. Then run fewer things.
 print-emergency-breaker-off = If it trips again, leave that breaker off and use nothing on it.
+
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Look at these: { $site }
+print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
+print-look-none = There is nothing to look at: the plan says all that matters.
+print-look-first = Look at these first. Do not guess.
+print-look-after = Then change your answers: run “tallywatt ask” on this plan, pick “Look at what nobody knew”, and print again.
+# $lines: the numbers of lines on that sheet.
+print-look-see = See the look sheet, { $count ->
+        [one] line { $lines }.
+       *[other] lines { $lines }.
+    }
+print-next-title = What to do next
 
 ## Safety. Cautions
 

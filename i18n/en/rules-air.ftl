@@ -69,10 +69,10 @@ AIR006 = { $fix ->
    *[other] The generator runs while people sleep: { $about }
   }
     .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. If the generator must run then: open air, { $ample } or more from people, and a working carbon monoxide alarm where they sleep.
-    .fix-by-day = Charge a battery during the day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
-    .fix-life-by-day = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day. Stop the engine before anyone goes to sleep.
+    .fix-by-day = { night-instead } { night-sleep }
+    .fix-life-by-day = { night-life } { night-sleep }
     .fix-life-charged = Charge the battery of { $life } during the day. Switch to it, and stop the engine before anyone goes to sleep.
-    .fix-when = Decide when this runs, not at night, and put that in the plan. Or run it at night from a battery charged during the day.
+    .fix-when = { night-decide } { night-instead }
 
 night-told = the quiet hours
 night-assumed = we do not know the hours, so we assumed these

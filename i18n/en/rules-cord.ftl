@@ -72,7 +72,7 @@ CORD007 = The power strip { $first } is plugged into another cord
     .fix-straight = Use an outdoor cord with several ends, or a listed box (with a testing lab’s mark) with breakers. Plug a strip straight into an outlet, and keep it dry.
 
 CORD008 = { $first } makes heat for hours on a cord
-    .why = It draws { $watts } for hours, which heats every worn contact, and no breaker notices. { $fix ->
+    .why = It draws { $amps } ({ $watts }) for hours, which heats every worn contact, and no breaker notices. { $fix ->
         [warm] Fire departments say: plug a heater straight into an outlet, never into a cord or strip.
        *[other] Fire departments say it of room heaters: never on a cord or strip.
       } Look at: { $about }.

@@ -11,7 +11,7 @@ FUEL001 = { $fix ->
         [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank): where a life depends on it, count on { $usable }.
        *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank), and fuel on a hot engine catches fire.
       }
-    .fix-pause = Plan a half-hour break in that time, but outside the quiet hours, or run fewer things. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.
+    .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.
     .fix-find-out = Look in the manual for the hours on one tank, and put them in the plan. Until then, plan a break between those times, but not at night. Stop the engine, let it cool for { $cooling } minutes, and refuel away from rain and flames.
     .fix-life-pause = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Then plan a half-hour break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
     .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Write in the plan how many hours one tank lasts. Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.

@@ -17,4 +17,4 @@ HEALTH002 = { $fix ->
     .why = From { $from } to { $to } ({ $night }) nobody watches it, and cloth burns fast. Fire departments say: turn heaters off before you sleep.
     .fix-off = Warm the tent or the bed first, then switch off and unplug. Leave an electric blanket on only if its instructions say you may sleep with it on.
     .fix-cook = Cook before anyone goes to sleep. Then switch it off and unplug it.
-    .fix-when = Decide when it runs, not at night, and put that in the plan. Switch it off and unplug it before you sleep.
+    .fix-when = { night-decide } Switch it off and unplug it before anyone goes to sleep.

@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }.
        *[other] The camp must be quiet { $quiet }.
       }
-    .fix-move = Run { $about } at other hours, or from a battery charged during the day.
-    .fix-life = Before you come, ask the campground host if it may run then. If not, run it from its own battery, charged during the day. Do not change its hours.
+    .fix-move = { night-instead }
+    .fix-life = Before you come, ask the campground host if the generator may run then, and never shorten the hours of { $life }. { night-life }
     .fix-move-assumed = Ask the campground host when the camp must be quiet. { NOISE002.fix-move }
-    .fix-life-assumed = Ask the campground host when the camp must be quiet, and if this may run then. If not, run it from its own battery, charged during the day. Do not change its hours.
+    .fix-life-assumed = Ask your host when the camp must be quiet and if generators may run then, and never shorten the hours of { $life }. { night-life }

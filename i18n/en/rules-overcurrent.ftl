@@ -67,7 +67,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = { $fix ->
+        [rest] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
+       *[other] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
+      }
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.

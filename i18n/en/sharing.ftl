@@ -63,7 +63,10 @@ change-smaller-appliance = { $starts ->
     [yes] {" "}People use it away from the generator, so do not move it there.
    *[no] {""}
   }
-change-box-for-splitter = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
+change-box-for-splitter = { $length ->
+        [none] In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”).
+       *[other] In place of { $first }, use a listed { $length } cord of { $wire } wire, marked for outdoors. We call it { $names }. Plug a factory-made box with a testing lab’s mark (“listed”) into its end.
+    } The box must have a breaker and a GFCI for each outlet.
 change-listed-box = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
 change-new-box = Plug a factory-made box with a testing lab’s mark (“listed”) into { $first }. It must have a breaker and a GFCI for each outlet.
 

@@ -76,8 +76,6 @@ look-clears-warnings = { $warnings ->
         [one] Esto puede eliminar una advertencia.
        *[other] Esto puede eliminar { $warnings } advertencias.
     }
-# $look is what to look at first, whole.
-look-first = Mire esto primero. { $look } No adivine.
 assume-parallel-limit = No se sabe cuánto deja pasar el kit entre los generadores; se tomó { $value }, como de uno solo.
     .look = Lea los amperios en el kit.
 assume-rated-on = Con propano, un generador da cerca de una décima parte menos que con gasolina. Por eso se tomó { $value }.

@@ -118,6 +118,7 @@ check-plan = { $name }
 check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.
 check-dangers = Elimine esto antes de arrancar el motor:
 check-next = Qué hacer ahora
+next-none = Ninguna regla encontró un peligro o una advertencia. Aun así, deciden { -local-codes }.
 next-trouble = { $title }. { $fix }
 check-looks = Mire también esto, en este orden. No adivine.
 check-guessed = De esto no sabemos lo suficiente, y supusimos lo peor. Mire primero.
@@ -185,27 +186,13 @@ reason-not-fed = no son los voltios de su forma; trátelo como con tensión
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras
+demo-file-look = la hoja para mirar: qué mirar, con espacio para escribir
 demo-file-cautions = la lista para marcar, lo peor primero
 demo-file-worksheet = todos los números, para un electricista
 demo-file-report = el informe para otros programas
 demo-file-plan = el plan mismo: cámbielo y ejecute "tallywatt print"
-demo-most = Lo que más importa:
 demo-other = "tallywatt demo --fixed" hace el mismo fin de semana sin sus peligros.
 
-summary-worst = { $signal }: { $title }. { $dangers ->
-        [0] Ningún peligro.
-        [one] Es el único peligro.
-       *[other] { $dangers } peligros en total.
-    }
-summary-calm = Ninguna regla encontró un peligro o una advertencia. Aun así, deciden { -local-codes }.
-summary-usable = El generador puede dar { $rated } allí, y los { -receptacle(form: "many") } en uso llegan a todo ello.
-summary-stranded = El generador puede dar { $rated } allí, pero los { -receptacle(form: "many") } en uso llegan solo a { $reachable }.
-summary-never = Nunca a la vez: { $sets }.
-summary-never-more = { $sets }; y { $more } más en la tarjeta
-summary-together = En cuanto a potencia, todo lo de la lista puede funcionar a la vez.
-summary-no-place = En este plan no hay sitio para { $names }.
-summary-refused = No enchufe { $names }: no se debe usar ningún { -receptacle } que queda.
-summary-wrong-place = No enchufe { $names } donde lo pone el plan; otra toma puede con ello.
 
 working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:

@@ -647,6 +647,8 @@ ask-review = ¿Está bien así?
     .why = Elija una línea para cambiarla. Con ! suponemos lo peor.
     .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. “No se sabe” se toma por el peor caso, y la comprobación lo dice.
 pick-review-check = Comprobar este plan
+# $count: how many questions that is.
+pick-review-look = Mirar lo que nadie sabía ({ $count })
 pick-review-add = Añadir una toma, aparato o cable
 pick-review-add-outlet = Añadir un { -receptacle }
 pick-review-add-load = Añadir algo que enchufar
@@ -790,6 +792,7 @@ interview-after = ¿Y ahora?
     .why = Arriba está lo que encontró la comprobación, lo peor primero.
 interview-after-save = Guardar el archivo del plan
 interview-after-print = Imprimir etiquetas, tarjeta y precauciones
+interview-after-look = Mirar lo que nadie sabía, y contestarlo
 interview-after-mend = Mostrar lo mínimo que elimina los peligros
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas

@@ -93,9 +93,12 @@ print-short-only-generator = SOLO ESTE GENERADOR
 only-if-camper = SOLO para una { -camper } cuyo { -breaker } principal diga { $amps } o menos.
 only-if-generator = SOLO con este generador: con otro puede sobrecargarse.
 print-bonding-plug = clavija de unión
+print-bonding-plug-stays = La clavija de unión se queda. { $title }
 print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-do-not-use = NO USAR
+print-apart = NO USAR EN PARALELO
+print-apart-brief = NO UNIR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI
 # The GFCI cord goes in nearer the generator, ahead of this.
@@ -261,6 +264,20 @@ print-emergency-breaker-once = Apague todo lo que hay en él. Arranque el motor.
 print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use nada de lo que hay en él.
 
 ## Cautions
+
+## Safety. The sheet of what to go and look at.
+
+print-look-title = Mire esto: { $site }
+print-look-how = Lleve esta hoja y una luz, con el motor apagado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
+print-look-none = No hay nada que mirar: el plan dice todo lo que importa.
+print-look-first = Mire esto primero. No adivine.
+print-look-after = Después cambie sus respuestas: ejecute “tallywatt ask” con este plan, elija “Mirar lo que nadie sabía” e imprima de nuevo.
+# $lines: the numbers of lines on that sheet.
+print-look-see = Vea la hoja para mirar, { $count ->
+        [one] línea { $lines }.
+       *[other] líneas { $lines }.
+    }
+print-next-title = Qué hacer ahora
 
 print-cautions-title = Precauciones: { $site }
 print-cautions-summary = { $danger ->

@@ -69,10 +69,10 @@ AIR006 = { $fix ->
    *[other] El generador funciona mientras la gente duerme: { $about }
   }
     .why = La gente duerme de { $from } a { $to } ({ $night }), y los gases de escape no la despiertan. Entonces hacen falta aire libre, { $ample } o más hasta la gente y una alarma que funcione donde se duerme.
-    .fix-by-day = Cargue una batería de día y alimente con ella esto de noche: { $about }. Pare el motor antes de que alguien se duerma.
-    .fix-life-by-day = Lleve una batería hecha para { $life } que dure toda la noche, y cárguela de día. Pregunte antes al médico o al proveedor. Luego pare el motor antes de que alguien se duerma.
+    .fix-by-day = { night-instead } { night-sleep }
+    .fix-life-by-day = { night-life } { night-sleep }
     .fix-life-charged = Cargue de día la batería de { $life }. Páselo a ella, y pare el motor antes de que alguien se duerma.
-    .fix-when = Diga en el plan cuándo funciona esto, y que no sea de noche. O aliméntelo de noche con una batería cargada de día.
+    .fix-when = { night-decide } { night-instead }
 
 night-told = según las horas de silencio
 night-assumed = no sabemos cuándo, así que supusimos esto

@@ -66,7 +66,7 @@ CORD007 = La regleta { $first } está enchufada en otro cable
     .fix-straight = Use un cable para exteriores con varios extremos, o una caja certificada con { -breaker(form: "many") }. Enchufe una regleta directamente en un { -receptacle } del generador o de una caja, y manténgala seca.
 
 CORD008 = { $first } calienta durante horas al final de un cable
-    .why = Consume { $watts } durante horas. Eso calienta cada contacto gastado del camino, y ningún { -breaker } lo nota. { $fix ->
+    .why = Consume { $amps } ({ $watts }) durante horas. Eso calienta cada contacto gastado del camino, y ningún { -breaker } lo nota. { $fix ->
         [warm] Los bomberos dicen: un calefactor se enchufa directamente en un { -receptacle }, nunca en un cable ni en una regleta.
        *[other] Los bomberos lo dicen de los calefactores: nunca en un cable ni en una regleta.
       } Intervienen: { $about }.

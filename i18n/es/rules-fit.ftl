@@ -29,10 +29,22 @@ FIT001 = { $fix ->
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $household ->
-        [no] Si allí no cabe, use otro { -receptacle } o déjelo desenchufado, y nunca un derivador ni un adaptador.
+        [no] { $fits ->
+            [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.
+           *[no] { $free ->
+                [yes] Si allí no cabe, déjelo desenchufado y enchufe { $past } en { $others }. Nunca use un derivador ni un adaptador.
+               *[no] Si allí no cabe, use otro { -receptacle } o déjelo desenchufado, y nunca un derivador ni un adaptador.
+              }
+          }
        *[yes] Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
       }
-    .fix-loose = Enchufe { $place } donde encaje y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
+    .fix-loose = Enchufe { $place } { $fits ->
+        [no] donde encaje
+       *[yes] en { $sockets }
+      }, o enchufe { $about } { $free ->
+        [no] en otro sitio
+       *[yes] en { $others }
+      }. Escríbalo en el plan y revise otra vez.
     .fix-misplaced = { $free ->
         [no] Los otros donde entra están ocupados o no pueden con él: déjelo desenchufado.
        *[yes] Use en su lugar { $others }: allí entra la clavija.

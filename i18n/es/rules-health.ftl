@@ -17,4 +17,4 @@ HEALTH002 = { $fix ->
     .why = De { $from } a { $to } ({ $night }) nadie lo vigila. La ropa de cama le cae encima, o una olla se queda sin agua, y la tela arde rápido. Los bomberos dicen: calefactores apagados antes de dormir.
     .fix-off = Caliente primero la { -tent } o la cama; luego apague y desenchufe. Solo puede seguir encendida una manta cuyo fabricante lo permita toda la noche, como digan sus instrucciones.
     .fix-cook = Cocine antes de que alguien se duerma. Luego apáguelo y desenchúfelo.
-    .fix-when = Decida cuándo funciona, no de noche, y anótelo en el plan. Apáguelo y desenchúfelo antes de dormir.
+    .fix-when = { night-decide } Apáguelo y desenchúfelo antes de que alguien se duerma.

@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }.
        *[other] El campamento debe estar en silencio: { $quiet }.
       }
-    .fix-move = Use { $about } a otras horas, o con una batería cargada de día.
-    .fix-life = Antes de venir, pregunte al encargado del lugar si puede funcionar a esas horas. Si no, aliméntelo entonces con una batería hecha para ello y cargada de día. Sus horas no cambian.
+    .fix-move = { night-instead }
+    .fix-life = Antes de venir, pregunte al encargado del lugar si puede funcionar a esas horas. Si no, sus horas no cambian. { night-life }
     .fix-move-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-move }
     .fix-life-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-life }

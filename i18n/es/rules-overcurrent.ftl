@@ -52,7 +52,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Demasiado durante horas en { $first }
-    .why = Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+    .why = { $fix ->
+        [rest] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y así durante horas. Intervienen: { $about }.
+       *[other] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+      }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-rest = Póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.

@@ -39,18 +39,21 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
+    [find-out-box] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
     [plug] La clavija de unión une el neutro a tierra otra vez
     [sets] Cada generador une el neutro a tierra
    *[other] El neutro está unido a tierra otra vez: { $about }
   }
     .why = { $fix ->
         [find-out] El neutro, el conductor de retorno, puede estar unido a tierra en { $bonds } lugares: son demasiados. Entonces el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
+        [find-out-box] El neutro, el conductor de retorno, puede estar unido a tierra en { $bonds } lugares: son demasiados. Entonces el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
        *[other] El neutro, el conductor de retorno, está unido a tierra en { $bonds } lugares: son demasiados. El metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
       }
     .fix-plug = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. No una ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
     .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No abra, una ni cambie nada usted mismo.
+    .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
     [known] El neutro está unido a tierra dentro de { $about }

@@ -60,7 +60,10 @@ change-smaller-appliance = { $starts ->
     [yes] {" "}Se usa donde hay gente, lejos del generador: no lo lleve allí.
    *[no] {""}
   }
-change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
+change-box-for-splitter = { $length ->
+        [none] En lugar de { $first }, use una caja de distribución certificada por un laboratorio.
+       *[other] En lugar de { $first }, use un cable certificado de { $length } y { $wire }, marcado para exteriores. Lo llamamos { $names }. Enchufe en su extremo una caja de distribución certificada por un laboratorio.
+    } La caja necesita un { -breaker } y un { -gfci } para cada { -receptacle }.
 change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }.
 

@@ -80,5 +80,3 @@ look-clears-warnings = { $warnings ->
         [one] Cela peut écarter un avertissement.
        *[other] Cela peut écarter { $warnings } avertissements.
     }
-# $look is what to look at first, whole.
-look-first = Regardez ceci d’abord. { $look } Ne devinez pas.

@@ -121,6 +121,7 @@ check-plan = { $name }
 check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.
 check-dangers = À éliminer avant de démarrer le moteur :
 check-next = Que faire maintenant
+next-none = Aucune règle n’a trouvé de danger ni d’avertissement. { -local-codes(form: "One") } décident quand même.
 next-trouble = { $title }. { $fix }
 check-looks = Regardez aussi ceci, dans cet ordre. Ne devinez pas.
 check-guessed = Nous n’en savons pas assez ici et avons supposé le pire. Regardez d’abord.
@@ -192,27 +193,13 @@ reason-parallel-kit = le kit de mise en parallèle
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces
+demo-file-look = la feuille à regarder : quoi vérifier, avec de la place pour écrire
 demo-file-cautions = la liste à cocher, le pire d’abord
 demo-file-worksheet = tous les nombres, pour un électricien
 demo-file-report = le rapport pour d’autres programmes
 demo-file-plan = le plan lui-même : changez-le et lancez "tallywatt print"
-demo-most = Ce qui compte le plus :
 demo-other = "tallywatt demo --fixed" fait le même exemple, ses dangers éliminés.
 
-summary-worst = { $signal } : { $title }. { $dangers ->
-        [0] Aucun danger.
-        [one] C’est le seul danger.
-       *[other] { $dangers } dangers en tout.
-    }
-summary-calm = Aucune règle n’a trouvé de danger ni d’avertissement. { -local-codes(form: "One") } décident quand même.
-summary-usable = { -generator(form: "The") } peut donner { $rated } à cet endroit, et les prises utilisées atteignent tout.
-summary-stranded = { -generator(form: "The") } peut donner { $rated } à cet endroit, mais les prises utilisées n’atteignent que { $reachable }.
-summary-never = Jamais en même temps : { $sets }.
-summary-never-more = { $sets } ; et { $more } de plus sur la carte
-summary-together = Pour la puissance, tout ce qui est sur la liste peut fonctionner en même temps.
-summary-no-place = Pas de place dans ce plan pour { $names }.
-summary-refused = Ne branchez pas { $names } : il ne faut utiliser aucune prise qui reste.
-summary-wrong-place = Ne branchez pas { $names } là où le plan le met ; une autre prise convient.
 
 working = En cours. Ctrl-C arrête tout, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :

@@ -657,6 +657,8 @@ ask-review = Est-ce juste ?
     .why = Choisissez une ligne à changer. Avec !, on compte le pire.
     .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. « inconnu » est compté pour le pire cas, et la vérification le dit.
 pick-review-check = Vérifier ce plan
+# $count: how many questions that is.
+pick-review-look = Vérifier ce qu’on ignorait ({ $count })
 pick-review-add = Ajouter prise, appareil ou rallonge
 pick-review-add-outlet = Ajouter une prise
 pick-review-add-load = Ajouter un appareil à brancher
@@ -802,6 +804,7 @@ interview-after = Et maintenant ?
 interview-after-save = Enregistrer le fichier du plan
 interview-after-print = Imprimer étiquettes, carte, précautions
 interview-after-change = Changer quelque chose
+interview-after-look = Regarder ce que personne ne savait, et y répondre
 interview-after-mend = Montrer le moindre effort contre les dangers
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?

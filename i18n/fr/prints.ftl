@@ -91,9 +91,12 @@ print-short-only-generator = PAS SUR UNE AUTRE SOURCE
 only-if-camper = SEULEMENT pour une { -camper } dont le disjoncteur principal porte { $amps } ou moins.
 only-if-generator = SEULEMENT avec { -generator(form: "this") } : une autre source peut le surcharger.
 print-bonding-plug = fiche de liaison
+print-bonding-plug-stays = La fiche de liaison reste. { $title }
 print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
 print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
 print-do-not-use = NE PAS UTILISER
+print-apart = NE PAS COUPLER EN PARALLÈLE
+print-apart-brief = NE PAS COUPLER
 print-guarded = ICI, CORDON GFCI SEUL
 print-guarded-brief = GFCI SEULEMENT
 # The GFCI cord goes in nearer the generator, ahead of this.
@@ -264,6 +267,20 @@ print-emergency-breaker-once = Éteignez tout ce qui y est branché. Redémarrez
 print-emergency-breaker-off = S’il se déclenche encore, laissez-le coupé et n’utilisez rien de ce qui y est branché.
 
 ## Cautions
+
+## Safety. The sheet of what to go and look at.
+
+print-look-title = À regarder : { $site }
+print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas.
+print-look-none = Il n’y a rien à regarder : le plan dit tout ce qui compte.
+print-look-first = Regardez ceci d’abord. Ne devinez pas.
+print-look-after = Changez ensuite vos réponses : lancez « tallywatt ask » sur ce plan, choisissez « Vérifier ce qu’on ignorait », et imprimez de nouveau.
+# $lines: the numbers of lines on that sheet.
+print-look-see = Voyez la feuille à regarder, { $count ->
+        [one] ligne { $lines }.
+       *[other] lignes { $lines }.
+    }
+print-next-title = Que faire maintenant
 
 print-cautions-title = Précautions : { $site }
 print-cautions-summary = { $danger ->

@@ -69,10 +69,10 @@ AIR006 = { $fix ->
    *[other] Le moteur tourne pendant que les gens dorment : { $about }
   }
     .why = On dort de { $from } à { $to } ({ $night }), et l’échappement ne réveille pas. Il faut alors l’air libre, { $ample } ou plus jusqu’aux gens, et un { -alarm } en état où l’on dort.
-    .fix-by-day = Chargez une batterie le jour, et alimentez-en ceci la nuit : { $about }. Arrêtez le moteur avant que quelqu’un s’endorme.
-    .fix-life-by-day = Apportez une batterie faite pour { $life }, qui dure toute la nuit, et chargez-la le jour. Demandez d’abord au médecin ou au fournisseur. Puis arrêtez le moteur avant que quelqu’un s’endorme.
+    .fix-by-day = { night-instead } { night-sleep }
+    .fix-life-by-day = { night-life } { night-sleep }
     .fix-life-charged = Chargez la batterie de { $life } le jour. Passez sur elle, et arrêtez le moteur avant que quelqu’un s’endorme.
-    .fix-when = Dites dans le plan quand ceci marche, et pas la nuit. Ou alimentez-le la nuit d’une batterie chargée le jour.
+    .fix-when = { night-decide } { night-instead }
 
 night-told = selon les heures de silence
 night-assumed = nous ne savons pas quand, nous l’avons donc supposé

@@ -66,7 +66,7 @@ CORD007 = La multiprise { $first } est branchée sur une autre rallonge
     .fix-straight = Prenez une rallonge d’extérieur à plusieurs bouts, ou un coffret homologué à disjoncteurs. Branchez une multiprise directement sur une prise { -generator(form: "of") } ou d’un coffret, et gardez-la au sec.
 
 CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
-    .why = Il consomme { $watts } pendant des heures. Cela chauffe chaque contact usé du trajet, et aucun disjoncteur ne le remarque. { $fix ->
+    .why = Il consomme { $amps } ({ $watts }) pendant des heures. Cela chauffe chaque contact usé du trajet, et aucun disjoncteur ne le remarque. { $fix ->
         [warm] Les pompiers le disent : un chauffage se branche directement sur une prise, jamais sur une rallonge ni une multiprise.
        *[other] Les pompiers le disent des chauffages : jamais sur une rallonge ni une multiprise.
       } En cause : { $about }.

@@ -29,10 +29,22 @@ FIT001 = { $fix ->
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $household ->
-        [no] S’il n’y a pas de place, prenez une autre prise ou laissez-le débranché, et jamais un répartiteur ni un adaptateur.
+        [no] { $fits ->
+            [yes] S’il n’y a pas de place, prenez { $sockets }, et jamais un répartiteur ni un adaptateur.
+           *[no] { $free ->
+                [yes] S’il n’y a pas de place, laissez-le débranché, et branchez { $past } à { $others }. Ne prenez jamais de répartiteur ni d’adaptateur.
+               *[no] S’il n’y a pas de place, prenez une autre prise ou laissez-le débranché, et jamais un répartiteur ni un adaptateur.
+              }
+          }
        *[yes] Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
       }
-    .fix-loose = Branchez { $place } là où sa fiche entre, et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
+    .fix-loose = Branchez { $place } { $fits ->
+        [no] là où sa fiche entre
+       *[yes] à { $sockets }
+      }, ou branchez { $about } { $free ->
+        [no] ailleurs
+       *[yes] à { $others }
+      }. Dites-le dans le plan, et vérifiez de nouveau.
     .fix-misplaced = { $free ->
         [no] Ailleurs, tout est pris ou trop faible : laissez-le débranché.
        *[yes] Prenez plutôt { $others } : la fiche y entre.

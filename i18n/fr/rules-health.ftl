@@ -17,4 +17,4 @@ HEALTH002 = { $fix ->
     .why = De { $from } à { $to } ({ $night }), personne ne le surveille. La literie glisse dessus, ou une casserole s’assèche, et la toile brûle vite. Les pompiers le disent : chauffages éteints avant de dormir.
     .fix-off = Chauffez d’abord la tente ou le lit, puis éteignez et débranchez. Seule une couverture dont le fabricant le permet toute la nuit peut rester allumée, selon sa notice.
     .fix-cook = Cuisinez avant que quelqu’un s’endorme. Puis éteignez et débranchez.
-    .fix-when = Décidez quand il marche, pas la nuit, et notez-le dans le plan. Éteignez et débranchez avant de dormir.
+    .fix-when = { night-decide } Éteignez et débranchez avant que quelqu’un s’endorme.

@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }.
        *[other] Le camping doit être silencieux : { $quiet }.
       }
-    .fix-move = Utilisez { $about } à d’autres heures, ou sur une batterie chargée le jour.
-    .fix-life = Avant de venir, demandez au responsable du camping s’il peut marcher à ces heures. Sinon, alimentez-le alors d’une batterie faite pour lui et chargée le jour. Ses heures ne changent pas.
+    .fix-move = { night-instead }
+    .fix-life = Avant de venir, demandez au responsable du camping s’il peut marcher à ces heures. Sinon, ses heures ne changent pas. { night-life }
     .fix-move-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-move }
     .fix-life-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-life }

@@ -52,7 +52,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = { $fix ->
+        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
+       *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+      }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.

@@ -63,7 +63,10 @@ change-smaller-appliance = { $starts ->
     [yes] {" "}On s’en sert loin { -generator(form: "of") } : ne l’y apportez pas.
    *[no] {""}
   }
-change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
+change-box-for-splitter = { $length ->
+        [none] À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire.
+       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Nous l’appelons { $names }. Branchez au bout un coffret de distribution certifié par un laboratoire.
+    } Il faut au coffret un disjoncteur et un GFCI par prise.
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 

@@ -164,6 +164,7 @@ pub(super) enum Only {
     Labels,
     Card,
     Cautions,
+    Look,
     Worksheet,
 }
 

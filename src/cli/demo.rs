@@ -55,14 +55,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         let line = format!("{name:<14} {}", words.text(&format!("demo-file-{stem}")));
         let _ = writeln!(output, "{}", textwrap::fill(&line, options));
     }
-    let _ = writeln!(output, "\n{}", words.text("demo-most"));
-    for (number, line) in words.summary(&report).iter().enumerate() {
-        let first = format!("  {}. ", number + 1);
-        let options = wrapping(width())
-            .initial_indent(&first)
-            .subsequent_indent("     ");
-        let _ = writeln!(output, "{}", textwrap::fill(line, options));
-    }
+    let _ = write!(output, "\n{}", words.next_list(&report, width()));
     if !arguments.fixed {
         let _ = writeln!(
             output,

@@ -31,9 +31,10 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     if let Some(text) = many_sheets(card_sheets, options.card, words) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
-    let _ = writeln!(
+    let _ = write!(
         output,
-        "\n{}",
+        "\n{}\n{}\n",
+        words.next_list(&report, width()),
         textwrap::fill(&words.count(&report), wrapping(width()))
     );
     if let Some(text) = dangers_left(&report, words) {
@@ -168,6 +169,7 @@ const fn document(only: Only) -> Document {
         Only::Labels => Document::Labels,
         Only::Card => Document::Card,
         Only::Cautions => Document::Cautions,
+        Only::Look => Document::Look,
         Only::Worksheet => Document::Worksheet,
     }
 }

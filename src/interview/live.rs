@@ -145,43 +145,42 @@ impl Told {
     }
 }
 
+/// The line of the review page that a field of the plan stands on, if any answer would tell it; `line_of` finds the
+/// line of a part's id.
+pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Option<String> {
+    let mut parts = field.split('.');
+    match (parts.next()?, parts.next()?) {
+        ("site", _) => Some("site".into()),
+        ("generator", "outlet") => {
+            let id = parts.next()?;
+            if parts.next() == Some("gfci") {
+                Some("outlets".into())
+            } else {
+                line_of(id)
+            }
+        }
+        // What full load adds to the noise: no answer would tell.
+        ("generator", "noise") if parts.next() == Some("full_load") => None,
+        ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => Some("fuel".into()),
+        ("generator", _) => Some("generator".into()),
+        ("box", id) => match parts.next() {
+            Some("outlet") => line_of(parts.next()?),
+            _ => line_of(id),
+        },
+        (_, id) => line_of(id),
+    }
+}
+
 /// The parts of the plan for which an unknown is taken for the unsafe case, as the keys of lines
-/// on the review page; `line_of` finds the line of a part's id.
+/// on the review page.
 pub(super) fn assumed(
     report: &Report,
     line_of: impl Fn(&str) -> Option<String>,
 ) -> BTreeSet<String> {
-    let line = |field: &str| -> Option<String> {
-        let mut parts = field.split('.');
-        match (parts.next()?, parts.next()?) {
-            ("site", _) => Some("site".into()),
-            ("generator", "outlet") => {
-                let id = parts.next()?;
-                if parts.next() == Some("gfci") {
-                    Some("outlets".into())
-                } else {
-                    line_of(id)
-                }
-            }
-            // What full load adds to the noise: no answer would tell.
-            ("generator", "noise") if parts.next() == Some("full_load") => None,
-            ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => {
-                Some("fuel".into())
-            }
-            ("generator", _) => Some("generator".into()),
-            ("box", id) => match parts.next() {
-                Some("outlet") => line_of(parts.next()?),
-                _ => line_of(id),
-            },
-            // Counts for the energy only.
-            ("load", _) if parts.next() == Some("hours") => None,
-            (_, id) => line_of(id),
-        }
-    };
-    let fields = report.figures.assumed.iter();
-    fields
-        .filter_map(|assumption| line(&assumption.field))
-        .collect()
+    let fields = report.figures.assumed.iter().map(|it| it.field.as_str());
+    // Hours count for the energy only.
+    let fields = fields.filter(|field| !(field.starts_with("load.") && field.ends_with(".hours")));
+    fields.filter_map(|field| line(field, &line_of)).collect()
 }
 
 /// What is plugged into what so far, each place with what it can carry, and what would stand

@@ -115,6 +115,15 @@ pub enum InterviewError {
     Terminal(#[source] std::io::Error),
 }
 
+/// Where an interview begins.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Start {
+    /// At the first question without a good answer.
+    First,
+    /// At what is to be looked at.
+    Looking,
+}
+
 /// Holds an interview from where the draft stands.
 ///
 /// # Errors
@@ -123,12 +132,16 @@ pub fn run(
     prompter: &mut dyn Prompter,
     keeper: &mut dyn Keep,
     words: &Words,
-    start: Draft,
+    draft: Draft,
+    start: Start,
 ) -> Result<Outcome, InterviewError> {
     let mut machine = Machine::new(Draft {
         called: called(words),
-        ..start
+        ..draft
     });
+    if start == Start::Looking {
+        machine.start_looking();
+    }
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
     if machine.draft().answers.is_empty() {
         let count = machine.question().total.to_string();
@@ -209,6 +222,13 @@ pub fn run(
             return Ok(finished(&machine));
         }
     }
+}
+
+/// The questions that ask for these fields of a plan, each once; none for a plan that has more parts than the interview
+/// asks for.
+#[must_use]
+pub fn questions(plan: &Plan, fields: &[String]) -> Vec<Question> {
+    draft_of(plan, "").map_or_else(Vec::new, |draft| Machine::new(draft).questions(fields))
 }
 
 /// What parts and loads are called in the reader's language. An id is one word, so of an

@@ -6,10 +6,11 @@
 
 use serde::Serialize;
 
+use crate::judge::decides;
 use crate::loads::{LoadUnit, units};
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
-use crate::report::{Report, Signal, Trouble};
+use crate::report::{Assumption, Report, Signal, Trouble};
 use crate::sharing::model::{Fixed, FixedRow};
 use crate::sharing::set::LoadSet;
 use crate::sharing::start;
@@ -109,6 +110,8 @@ pub struct Answer {
     pub taken: Vec<Id>,
     /// Every limit that would be passed, the worst first.
     pub over: Vec<Over>,
+    /// What was only assumed in a no: with a better answer to it less is passed, or one of them has a place.
+    pub rests_on: Vec<Assumption>,
     /// Whether any order of switching on is as good.
     pub any_order: bool,
     /// The order to switch on with the least peak; none when even that passes the peak.
@@ -222,6 +225,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter_map(|trouble| Some(report.findings_of(trouble).next()?.code))
         .collect();
     let over = scene.over();
+    let rests_on = rests_on(plan, report, &both, &over, &no_place);
     let mut on_the_way: Vec<&Id> = Vec::new();
     for load in &after {
         on_the_way.extend([&units[*load].id, &plan.loads[units[*load].load].id]);
@@ -272,7 +276,61 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         no_place,
         taken,
         over,
+        rests_on,
     }
+}
+
+/// What was assumed in these limits passed and loads without a place: each unknown with whose best answer one limit is
+/// passed no longer, or those that together are needed for that; of a load without a place, what the rules say of it.
+fn rests_on(
+    plan: &Plan,
+    report: &Report,
+    on: &[usize],
+    over: &[Over],
+    no_place: &[Id],
+) -> Vec<Assumption> {
+    let assumed = &report.figures.assumed;
+    let placed = &report.figures.sharing.placed;
+    let helps = |answered: &Plan| {
+        let (supply, (units, _)) = (Supply::build(answered), units(answered));
+        let place = |load: &usize| {
+            let placed = placed.iter().find(|it| it.load == units[*load].id)?;
+            Some((*load, supply.receptacle(&placed.at)?))
+        };
+        let on: Vec<(usize, NodeIx)> = on.iter().filter_map(place).collect();
+        let scene = Scene {
+            supply: &supply,
+            units: &units,
+            on: &on,
+        };
+        let then = scene.over();
+        let is_passed =
+            |it: &Over| (then.iter()).any(|then| then.at == it.at && then.passed == it.passed);
+        over.iter().any(|it| !is_passed(it))
+    };
+    let mut fields: Vec<String> = Vec::new();
+    if !over.is_empty() {
+        let all = assumed.iter().map(|it| it.field.clone());
+        let asked: Vec<String> = all.take(decides::MOST_ASKED).collect();
+        fields = decides::that_suffice(plan, asked, helps);
+    }
+    let of = |id: &Id| report.figures.load(id).map(|load| &load.of);
+    let lost = |about: &Id| {
+        no_place
+            .iter()
+            .any(|id| id == about || of(id) == Some(about))
+    };
+    let findings = report
+        .findings
+        .iter()
+        .filter(|it| it.about.iter().any(lost));
+    fields.extend(
+        findings
+            .flat_map(|it| &it.rests_on)
+            .map(|it| it.field.clone()),
+    );
+    let told = assumed.iter().filter(|it| fields.contains(&it.field));
+    told.cloned().collect()
 }
 
 /// The loads that are on, each at its receptacle.
@@ -787,5 +845,41 @@ mod tests {
         assert!(!answer.may && !answer.any_order && !answer.order.is_empty());
         assert_eq!(answer.over[0].passed, Passed::Starting);
         assert_eq!(answer.over[0].by, Some(id("pump")));
+    }
+
+    /// A range with a plug of four slots, of which nobody knows if it uses 240 V alone: all of it is taken to be on one
+    /// half, and the no says so. Near miss: with its volts on the nameplate it may.
+    #[test]
+    fn a_no_says_what_it_assumed_and_where_to_look() {
+        let text = |volts: &str| {
+            format!(
+                "format = 1\nregion = \"north-america\"\n[site]\nground = \"dry\"\nsleepers_at = \"60 ft\"\n\
+                 altitude = \"0 ft\"\nair = \"70 °F\"\nco_alarm = true\nfeeds_building = false\nstands = \"open\"\n\
+                 [generator]\nname = \"set\"\nrated = \"5500 W\"\npeak = \"6800 W\"\nvoltage = \"120/240 V\"\n\
+                 neutral = \"bonded\"\nbonding_plug = false\n\
+                 [[generator.outlet]]\nid = \"main\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
+                 [[load]]\nid = \"range\"\nname = \"Range\"\nkind = \"cooker\"\nrunning = \"4000 W\"\n{volts}\
+                 plug = \"L14-30P\"\nhours = [\"10:00-11:00\"]\non = \"main\"\n"
+            )
+        };
+        let words = crate::words::Words::english();
+        for (volts, may) in [("", false), ("voltage = \"240 V\"\n", true)] {
+            let (plan, report) = of(&text(volts));
+            let answer = ask(&plan, &report, &[id("range")], &[]);
+            assert_eq!(answer.may, may, "{:?}", answer.over);
+            let told = words.may(&report, &answer, 2000);
+            let says = told.contains("We do not know if “Range” uses 240");
+            assert_eq!(
+                says && told.contains("Look on its nameplate"),
+                !may,
+                "{told}"
+            );
+            assert_eq!(answer.rests_on.is_empty(), may);
+        }
+        // What is too much by what is known rests on nothing.
+        let (plan, report) = of(MENDED);
+        let answer = ask(&plan, &report, &[id("kettle"), id("griddle")], &[]);
+        assert!(!answer.may);
+        assert_eq!(answer.rests_on, []);
     }
 }

@@ -13,6 +13,8 @@ use crate::plan::{Id, Plan};
 use crate::quantity::Current;
 use crate::report::{Decides, Figures, Finding, Signal};
 use crate::rules::{self, Rule};
+use crate::supply::Supply;
+use crate::verdict::Verdicts;
 
 /// At most so many unknowns are tried, the first ones: a plan with more than these is not told
 /// by one line any more.
@@ -20,7 +22,7 @@ const MOST: usize = 24;
 
 /// At most so many, with those that may be what a finding rests on of which nothing is known yet: no guess is told as a
 /// fact.
-const MOST_ASKED: usize = 48;
+pub(super) const MOST_ASKED: usize = 48;
 
 /// Whether a rule is asked again. Only dangers and warnings are counted, and some of the rules that
 /// find neither need figures that take long to work out.
@@ -28,9 +30,13 @@ pub(super) fn counts(rule: &Rule) -> bool {
     rule.worst <= Signal::Warning
 }
 
-/// The sum of all limits, in milliamperes.
-pub(super) fn sum_of_limits(figures: &Figures) -> i64 {
-    let limits = figures.limits.iter();
+/// The sum of all limits where something may be plugged in, in milliamperes: more amps at what must not be used all the
+/// same are of use to nobody.
+pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdicts<'_>) -> i64 {
+    let limits = figures.limits.iter().filter(|limit| {
+        let at = supply.receptacle(&limit.id);
+        at.is_some_and(|at| verdicts.refused(at).is_none())
+    });
     limits.map(|limit| limit.short_amps.milliamps()).sum()
 }
 
@@ -238,6 +244,33 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
     fields
 }
 
+/// Those of these fields whose best answer helps by itself, else those that help together.
+pub(super) fn that_suffice(
+    plan: &Plan,
+    mut fields: Vec<String>,
+    helps: impl Fn(&Plan) -> bool,
+) -> Vec<String> {
+    let alone = |field: &String| {
+        let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
+        both.iter().flatten().any(&helps)
+    };
+    let by_itself: Vec<String> = fields
+        .iter()
+        .filter(|field| alone(field))
+        .cloned()
+        .collect();
+    if !by_itself.is_empty() {
+        return by_itself;
+    }
+    fields.retain(|field| answered(plan, field, answer).is_some());
+    let together = |fields: &[String]| helps(&all_answered(plan, fields));
+    if together(&fields) {
+        needed(fields, together)
+    } else {
+        Vec::new()
+    }
+}
+
 /// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
 /// what is found then; it leaves the figures as they were.
 #[must_use]
@@ -245,10 +278,10 @@ pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
+    limits_now: i64,
     again: impl Fn(&Plan, Changes, &mut Figures) -> (i64, Vec<Finding>),
 ) -> Answers {
     let now = Standing::of(plan, findings);
-    let limits_now = sum_of_limits(figures);
     let fields: Vec<String> = figures
         .assumed
         .iter()
@@ -263,6 +296,12 @@ pub(super) fn answers(
         finding.signal <= Signal::Caution && rules::find(finding.code).is_some_and(counts)
     };
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
+    // What the deed for something graver clears goes with that, and what it rests on is not worth a look.
+    let leads = figures.troubles.iter().filter_map(|it| it.findings.first());
+    let told: Vec<usize> = leads
+        .copied()
+        .filter(|at| *at < serious(findings).len())
+        .collect();
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
@@ -296,8 +335,8 @@ pub(super) fn answers(
                 now.warnings.saturating_sub(then.warnings),
                 (limits - limits_now).max(0),
             );
-            let is_serious = |(at, _): &(usize, String)| *at < serious(findings).len();
-            let matters = rests.iter().any(is_serious) || gain > (false, 0, 0, 0);
+            let is_told = |(at, _): &(usize, String)| told.contains(at);
+            let matters = rests.iter().any(is_told) || gain > (false, 0, 0, 0);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
@@ -351,9 +390,7 @@ mod tests {
     use crate::report::{Report, limits};
     use crate::rules::Facts;
     use crate::rules::testing::report;
-    use crate::supply::Supply;
     use crate::tables::shape::{Configuration, Receptacle};
-    use crate::verdict::Verdicts;
 
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
@@ -411,15 +448,24 @@ mod tests {
             mut figures,
             ..
         } = judge(plan);
-        answers(plan, &mut figures, &findings, |answered, _, figures| {
-            let supply = Supply::build(answered);
-            let mut figures = figures.clone();
-            let verdicts = Verdicts::of(answered, &supply);
-            figures.limits = limits(&supply, &verdicts);
-            figures.loads = loads::facts(answered);
-            let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-            (sum_of_limits(&figures), found)
-        })
+        let supply = Supply::build(plan);
+        let verdicts = Verdicts::of(plan, &supply);
+        let now = sum_of_limits(&figures, &supply, &verdicts);
+        answers(
+            plan,
+            &mut figures,
+            &findings,
+            now,
+            |answered, _, figures| {
+                let supply = Supply::build(answered);
+                let mut figures = figures.clone();
+                let verdicts = Verdicts::of(answered, &supply);
+                figures.limits = limits(&supply, &verdicts);
+                figures.loads = loads::facts(answered);
+                let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
+                (sum_of_limits(&figures, &supply, &verdicts), found)
+            },
+        )
         .decides
     }
 
@@ -650,6 +696,34 @@ mod tests {
             );
             assert_eq!(found.len(), expected.len(), "{found:?}");
         }
+    }
+
+    /// The wire of a homemade box that must not be used whatever the wire is: nobody is sent to look at it. Behind a breaker of
+    /// 15 A its answer clears the danger.
+    #[test]
+    fn a_wire_that_clears_nothing_is_not_looked_at() {
+        let wires = |twist: &str| -> (bool, bool) {
+            let report = report(&[
+                ("breaker = \"30 A\" # twist", twist),
+                ("listed = true", "listed = false"),
+                ("breaker = \"15 A\" # left\n", ""),
+                ("wire = \"14 AWG\" # left\n", ""),
+                ("breaker = \"15 A\" # right\n", ""),
+                ("wire = \"14 AWG\" # right\n", ""),
+            ]);
+            let found = report
+                .findings
+                .iter()
+                .any(|it| it.code == "OVER001" && it.signal == Signal::Danger);
+            let matters = report.figures.matters.iter();
+            let decides = report.figures.decides.iter().map(|it| &it.field);
+            (
+                found,
+                matters.chain(decides).any(|field| field.ends_with(".wire")),
+            )
+        };
+        assert_eq!(wires("breaker = \"30 A\""), (true, false));
+        assert_eq!(wires("breaker = \"15 A\""), (true, true));
     }
 
     /// Twice as much would start a motor, and no more than it keeps up would spare the receptacles: 15 A on 15 A.

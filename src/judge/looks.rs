@@ -7,29 +7,44 @@
 
 use super::decides::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
-use crate::report::{Finding, Look, Next, Report, Signal};
+use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
 /// As many as somebody keeps in mind on the way to the generator.
 const MOST_NEXT: usize = 3;
 
 /// Where a field is found out: the thing, and what is read there.
-fn reading(field: &str) -> (&str, &str) {
+fn reading(field: &str) -> (&str, Marking) {
     let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
     let (thing, outlet) = match path.split_once(".outlet.") {
         Some((thing, _)) => (thing, true),
         None => (path, false),
     };
     let read = match (thing.split('.').next().unwrap_or(thing), name) {
-        ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => "face",
-        ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => "plate",
-        ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => "neutral",
-        ("box", "listed" | "bond") => "maker",
-        ("box", "wire") if outlet => "maker",
-        ("cord", "wire" | "conductors" | "outdoor") => "print",
-        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => "plate",
-        _ => name,
+        ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => {
+            Marking::Face
+        }
+        ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => Marking::Nameplate,
+        ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => Marking::Neutral,
+        ("box", "listed" | "bond") => Marking::Maker,
+        ("box", "wire") if outlet => Marking::Maker,
+        ("cord", "wire" | "conductors" | "outdoor") => Marking::Print,
+        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => {
+            Marking::Nameplate
+        }
+        _ => Marking::Other,
     };
     (thing, read)
+}
+
+/// Whether one reading answers both.
+fn together(one: &str, other: &str) -> bool {
+    let of = reading(one);
+    of == reading(other) && (of.1 != Marking::Other || one == other)
+}
+
+/// Whether nobody sees it from outside: it has to be asked for, and what the thing itself says may answer it.
+fn is_inside(field: &str) -> bool {
+    field.starts_with("box.") && (field.ends_with(".wire") || field.ends_with(".bond"))
 }
 
 /// The thing of a field, if it is one that people point at.
@@ -43,14 +58,16 @@ fn thing(field: &str) -> Option<Id> {
     }
 }
 
-/// What is to be looked at in this plan. `found_with` tells what is found with other answers.
+/// What is to be looked at in this plan, for the findings in whose words its troubles are told: what the deed for
+/// something graver clears goes with that. `found_with` tells what is found with other answers.
 pub(super) fn looks(
     plan: &Plan,
     findings: &[Finding],
+    told: &[&Finding],
     mut found_with: impl FnMut(&Plan) -> Vec<Finding>,
 ) -> Vec<Look> {
     // What is still there, of all that rests on an unknown.
-    let mut left: Vec<&Finding> = (findings.iter())
+    let mut left: Vec<&Finding> = (told.iter().copied())
         .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty())
         .collect();
     let mut now = Standing::of(plan, findings);
@@ -58,18 +75,17 @@ pub(super) fn looks(
     let mut looks: Vec<Look> = Vec::new();
     loop {
         // In the order in which they were assumed: of two that weigh the same the first is told first.
-        let mut readings: Vec<((&str, &str), Vec<&str>, Weight)> = Vec::new();
+        let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
             let fields = finding.rests_on.iter().map(|it| it.field.as_str());
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
-                let of = reading(field);
-                let at = readings.iter().position(|(its, ..)| *its == of);
+                let at = readings.iter().position(|(its, _)| together(its[0], field));
                 let at = at.unwrap_or_else(|| {
-                    readings.push((of, Vec::new(), Weight::default()));
+                    readings.push((vec![field], Weight::default()));
                     readings.len() - 1
                 });
-                let (_, fields, weight) = &mut readings[at];
+                let (fields, weight) = &mut readings[at];
                 if !counted.contains(&at) {
                     weight.add(finding);
                     counted.push(at);
@@ -81,16 +97,18 @@ pub(super) fn looks(
         }
         // `max_by_key` would take the last of equals.
         readings.reverse();
-        let Some((_, fields, _)) = readings.into_iter().max_by_key(|(.., weight)| *weight) else {
+        let Some((fields, _)) = readings.into_iter().max_by_key(|(_, weight)| *weight) else {
             return looks;
         };
-        let fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
+        let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
+        fields.sort_by_key(|field| is_inside(field));
         answered.extend(fields.iter().cloned());
         let found = found_with(&all_answered(plan, &answered));
         let then = Standing::of(plan, &found);
         left.retain(|finding| !cleared(finding, &found));
         looks.push(Look {
             at: thing(&fields[0]),
+            read: reading(&fields[0]).1,
             fields,
             dangers: now.dangers.saturating_sub(then.dangers),
             warnings: now.warnings.saturating_sub(then.warnings),
@@ -173,7 +191,7 @@ mod tests {
             ("box.b.listed", "box.b.outlet.a.wire", true),
             ("site.ground", "site.stands", false),
         ] {
-            assert_eq!(reading(one) == reading(other), same, "{one} {other}");
+            assert_eq!(together(one, other), same, "{one} {other}");
         }
         for (field, expected) in [
             ("site.ground", None),
@@ -214,7 +232,9 @@ mod tests {
         #[test]
         fn each_look_is_for_something_that_is_found(plan in arbitrary::camp()) {
             let report = build(&plan);
-            let serious = report.findings.iter().filter(|it| it.signal <= Signal::Warning);
+            let leads = report.figures.troubles.iter();
+            let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
+            let serious = leads.filter(|it| it.signal <= Signal::Warning);
             let rests: BTreeSet<&str> = serious
                 .flat_map(|it| it.rests_on.iter().map(|on| on.field.as_str()))
                 .collect();

@@ -16,7 +16,7 @@ mod verdicts;
 use self::decides::Changes;
 use crate::loads;
 use crate::plan::Plan;
-use crate::report::{FORMAT, Figures, Report, Signal, limits};
+use crate::report::{FORMAT, Figures, Finding, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -35,6 +35,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let Report {
         findings, figures, ..
     } = &mut report;
+    let now = decides::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
     let again = |answered: &Plan, changes: Changes, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
@@ -50,7 +51,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
             &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
-        let sum = decides::sum_of_limits(trial);
+        let sum = decides::sum_of_limits(trial, supply, &verdicts);
         if let Some(limits) = limits {
             trial.limits = limits;
         }
@@ -59,14 +60,18 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         }
         (sum, found)
     };
-    let answers = decides::answers(plan, figures, findings, again);
+    let answers = decides::answers(plan, figures, findings, now, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
     }
-    figures.looks = looks::looks(plan, findings, |answered| {
+    let told: Vec<&Finding> = (figures.troubles.iter())
+        .filter_map(|trouble| findings.get(*trouble.findings.first()?))
+        .collect();
+    let looks = looks::looks(plan, findings, &told, |answered| {
         again(answered, Changes::ALL, figures).1
     });
+    figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));

@@ -86,6 +86,7 @@ const DEEDS: &[Deed] = &[
     // Look for the mark on it.
     of_part(&[
         ("SHOCK004", "find-out"),
+        ("SHOCK004", "find-out-box"),
         ("SHOCK005", "unknown"),
         ("SHOCK006", "look"),
         ("SHOCK013", "box-look"),

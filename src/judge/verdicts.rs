@@ -36,7 +36,7 @@ pub(super) fn of_points(
             _ => continue,
         }
         let (refused, why) = (verdicts.refused(ix), verdicts.no_loads(ix));
-        let (only, bonding_plug) = verdicts.named(ix);
+        let (only, plug) = verdicts.named(ix);
         let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
@@ -48,10 +48,10 @@ pub(super) fn of_points(
         let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
         points.push(Verdict {
             id: node.id.clone(),
-            bonding_plug,
+            bonding_plug: verdicts.holds_bonding_plug(ix),
             admits: match why {
                 None => Admits::Everything,
-                Some(_) if !only.is_empty() || bonding_plug && refused.is_none() => Admits::Named,
+                Some(_) if !only.is_empty() || plug && refused.is_none() => Admits::Named,
                 Some(_) if verdicts.takes_guarded(ix) => Admits::Guarded,
                 Some(_) => Admits::Nothing,
             },

@@ -13,7 +13,7 @@ use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
 use crate::verdict::wrong_anywhere;
 
-pub(super) use carry::{begun_at, shape_of};
+pub(super) use carry::{LENGTHS, begun_at, shape_of};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -99,7 +99,12 @@ pub enum Change {
         part: u8,
     },
     /// A listed box with breakers in place of a splitter without.
-    BoxForSplitter(Id),
+    BoxForSplitter {
+        /// The splitter.
+        cord: Id,
+        /// Whether the box is at the end of a cord, as what was on the splitter is.
+        far: bool,
+    },
     /// A listed box in place of this one.
     ListedBox(Id),
     /// Ground-fault protection in sockets of a receptacle, for what is plugged in there.
@@ -150,6 +155,13 @@ pub enum Change {
         /// The minute of the day at which it begins now.
         to: u16,
     },
+    /// A load runs for less than three hours at a stretch.
+    LessTime {
+        /// The load.
+        load: Id,
+        /// Which of its hours.
+        span: usize,
+    },
     /// A load runs only while people are awake.
     OffAtNight(Id),
 }
@@ -182,7 +194,7 @@ impl Change {
             Self::Shorter { .. } => "shorter-cord",
             Self::Thicker { .. } => "thicker-cord",
             Self::Smaller { .. } => "smaller-appliance",
-            Self::BoxForSplitter(_) => "box-for-splitter",
+            Self::BoxForSplitter { .. } => "box-for-splitter",
             Self::ListedBox(_) => "listed-box",
             Self::ProtectedOutlet { .. } => "protected-outlet",
             Self::ThreeWay { .. } => "three-way-cord",
@@ -191,6 +203,7 @@ impl Change {
             Self::Move { .. } => "move",
             Self::TakeTurns { .. } => "take-turns",
             Self::Shift { .. } => "another-hour",
+            Self::LessTime { .. } => "less-time",
             Self::OffAtNight(_) => "off-at-night",
         }
     }
@@ -203,6 +216,8 @@ impl Change {
             | Self::GroundedCord(_)
             | Self::Shorter { .. }
             | Self::Thicker { .. } => "other-cord",
+            // From when to when it runs now.
+            Self::LessTime { .. } => "another-hour",
             _ => self.key(),
         }
     }
@@ -215,6 +230,7 @@ impl Change {
             Self::Thicker { steps, .. } => steps.saturating_sub(1),
             Self::Smaller { part, .. } => u32::from(part.saturating_sub(2)),
             Self::ProtectedOutlet { sockets, .. } => u32::from(sockets.saturating_sub(1)),
+            Self::BoxForSplitter { far, .. } => u32::from(*far),
             _ => 0,
         };
         price.cost + price.step * steps
@@ -258,6 +274,7 @@ impl Change {
             | Self::Move { load: id, .. }
             | Self::TakeTurns { load: id, .. }
             | Self::Shift { load: id, .. }
+            | Self::LessTime { load: id, .. }
             | Self::OffAtNight(id)
             | Self::Uncoil(id)
             | Self::OutdoorCord(id)
@@ -266,7 +283,7 @@ impl Change {
             | Self::Shorter { cord: id, .. }
             | Self::Thicker { cord: id, .. }
             | Self::Smaller { load: id, .. }
-            | Self::BoxForSplitter(id)
+            | Self::BoxForSplitter { cord: id, .. }
             | Self::ListedBox(id)
             | Self::ProtectedOutlet { at: id, .. }
             | Self::ThreeWay { at: id, .. }
@@ -279,16 +296,25 @@ impl Change {
     pub fn clashes(&self, other: &Self) -> bool {
         match (self, other) {
             (
-                Self::Shift { load, span, .. },
+                Self::Shift { load, span, .. } | Self::LessTime { load, span },
                 Self::Shift {
                     load: l, span: s, ..
-                },
+                }
+                | Self::LessTime { load: l, span: s },
             ) => load == l && span == s,
-            (Self::Shift { load, .. }, Self::OffAtNight(l))
-            | (Self::OffAtNight(l), Self::Shift { load, .. }) => load == l,
+            (Self::Shift { load, .. } | Self::LessTime { load, .. }, Self::OffAtNight(l))
+            | (Self::OffAtNight(l), Self::Shift { load, .. } | Self::LessTime { load, .. }) => {
+                load == l
+            }
             // What is set aside or left at home needs nothing more, and a box replaces the cord.
-            (Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id), it)
-            | (it, Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id)) => {
+            (
+                Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id),
+                it,
+            )
+            | (
+                it,
+                Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id),
+            ) => {
                 it.about() == Some(id)
                     || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
@@ -378,7 +404,7 @@ impl Change {
                 values.insert("to", at.into());
                 values.insert("with", Value::Parts(with.clone()));
             }
-            Self::Shift { load, span, .. } => {
+            Self::Shift { load, span, .. } | Self::LessTime { load, span } => {
                 for (name, plan) in [("from", before), ("to", after)] {
                     let hours = load_of(plan, load).and_then(|it| it.hours.get(*span).copied());
                     values.insert(name, Value::Hours(hours.into_iter().collect()));
@@ -403,6 +429,7 @@ impl Change {
                 ));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
+            Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, after)),
             _ => {}
         }
         Repair {
@@ -421,6 +448,24 @@ fn called(ids: Vec<Id>) -> Values {
         ("names", Value::Parts(ids)),
     ]
     .into()
+}
+
+/// What is to be known of the cord that a new box is at the end of, if it is.
+fn of_lead(inlet: &Id, after: &Plan) -> Values {
+    let from = after.boxes.iter().find(|it| it.id == *inlet);
+    let from = from.and_then(|it| it.from.as_ref());
+    let mut cords = after.cords.iter();
+    let lead = from.and_then(|from| cords.find(|cord| cord.id == *from));
+    let none = || Value::Name("none".to_owned());
+    let length = lead.and_then(|it| it.length.known());
+    let wire = lead.and_then(|it| it.wire.known());
+    let mut values = called(lead.map(|it| it.id.clone()).into_iter().collect());
+    values.insert("length", length.map_or_else(none, |it| (*it).into()));
+    values.insert(
+        "wire",
+        wire.map_or_else(none, |it| Value::Name(it.to_string())),
+    );
+    values
 }
 
 /// The cords in this receptacle that were not there.
@@ -498,6 +543,10 @@ mod tests {
                 span: 0,
                 to: 0,
             },
+            Change::LessTime {
+                load: at(),
+                span: 0,
+            },
             Change::OffAtNight(at()),
             Change::Uncoil(at()),
             Change::OutdoorCord(at()),
@@ -516,7 +565,10 @@ mod tests {
                 load: at(),
                 part: 2,
             },
-            Change::BoxForSplitter(at()),
+            Change::BoxForSplitter {
+                cord: at(),
+                far: false,
+            },
             Change::ListedBox(at()),
             Change::ProtectedOutlet {
                 at: at(),

@@ -7,7 +7,7 @@
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
 
-use super::change::{Change, apart, begun_at, shape_of};
+use super::change::{Change, LENGTHS, apart, begun_at, shape_of};
 use super::places::{Leads, Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{
     Answer, Cord, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
@@ -26,11 +26,6 @@ use crate::verdict::{BONDING_PLUG, wrong_anywhere};
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
 /// How many sizes thicker are tried.
 const THICKER: usize = 3;
-/// Cords are sold in these lengths: 25 ft and 50 ft.
-const LENGTHS: [Length; 2] = [
-    Length::from_millimetres(7_620),
-    Length::from_millimetres(15_240),
-];
 /// How many other hours are tried for each of a load's.
 const OTHER_HOURS: usize = 4;
 /// How many places are tried for what may go to any.
@@ -348,6 +343,10 @@ impl<'a> List<'a> {
             // What carries too much, or is protected too little, at whatever part.
             _ => {
                 changes.extend(self.load_changes(about));
+                if code == "OVER002" {
+                    let loads = about.iter().filter_map(|id| self.load_of(id));
+                    changes.extend(loads.flat_map(|load| self.less_time(load)));
+                }
                 for id in about.iter().chain(self.places_of(about)) {
                     changes.extend(self.part_changes(id));
                     for part in self.path(id) {
@@ -508,9 +507,7 @@ impl<'a> List<'a> {
         for id in path {
             if let Some(cord) = self.cord(&id) {
                 changes.push(Change::ProtectedCord(cord.id.clone()));
-                if cord.ends.len() > 1 {
-                    changes.push(Change::BoxForSplitter(cord.id.clone()));
-                }
+                changes.extend(self.box_for(cord));
                 changes.extend(self.replugs(&cord.id));
             } else if let Some(it) = self.box_of(&id) {
                 changes.push(Change::ListedBox(it.clone()));
@@ -529,7 +526,14 @@ impl<'a> List<'a> {
                     sockets: u8::try_from(sockets).ok()?,
                 })
             }));
-            if planned > 1 && room > 0 {
+            // What has its place elsewhere may come too, and a thing or two need no more protection then.
+            let plugs: usize = self
+                .plan
+                .loads
+                .iter()
+                .map(|load| usize::from(load.count))
+                .sum();
+            if planned > 0 && plugs > 1 && room > 0 {
                 changes.extend(self.three_way(at));
             }
         }
@@ -548,8 +552,20 @@ impl<'a> List<'a> {
         })
     }
 
-    /// A cord with three ends in a household receptacle, which what is there makes room for.
+    /// A cord with three ends in a household receptacle, which what is there makes room for. It has protection of its
+    /// own: none goes into a new cord or adapter that is there for that.
     fn three_way(&self, at: &Id) -> Option<Change> {
+        let part = self.plan.part_of(at);
+        let new = part.is_some_and(|part| !self.parts.contains_key(part));
+        if new
+            && self
+                .plan
+                .cords
+                .iter()
+                .any(|it| Some(&it.id) == part && it.gfci == Answer::Known(true))
+        {
+            return None;
+        }
         let Receptacle(shape) = shape_of(self.plan, at)?;
         matches!(shape, Configuration::N5_15 | Configuration::N5_20).then(|| Change::ThreeWay {
             at: at.clone(),
@@ -619,6 +635,35 @@ impl<'a> List<'a> {
         changes
     }
 
+    /// For less than three hours, of what makes heat while people are there and draws no more than something that
+    /// takes its plug carries so long.
+    fn less_time(&self, load: &Load) -> Vec<Change> {
+        let heat = matches!(
+            load.kind,
+            Answer::Known(LoadKind::Heater | LoadKind::Cooker)
+        );
+        let units = self.report.figures.loads.iter();
+        let mut units = units.filter(|unit| unit.of == load.id && unit.continuous);
+        let enough = units.any(|unit| {
+            let mut limits = self.report.figures.limits.iter();
+            limits.any(|limit| {
+                let there = load.on.as_ref().is_none_or(|on| *on == limit.id);
+                let amps = unit.running_amps;
+                there
+                    && limit.shape.takes(plug_of(load))
+                    && limit.continuous_amps < amps
+                    && amps <= limit.short_amps
+            })
+        });
+        let spans = (0..load.hours.len()).filter(|_| heat && enough);
+        spans
+            .map(|span| Change::LessTime {
+                load: load.id.clone(),
+                span,
+            })
+            .collect()
+    }
+
     /// When one of a load's stretches may begin instead, the nearest first: where some other stretch
     /// ends, or so that it ends where one begins. Never in the night or the quiet hours, and never when
     /// all the `others` that it clashes with are on as well.
@@ -654,9 +699,7 @@ impl<'a> List<'a> {
             if cord.coiled != Answer::Known(false) {
                 changes.push(Change::Uncoil(id()));
             }
-            if cord.ends.len() > 1 {
-                changes.push(Change::BoxForSplitter(id()));
-            }
+            changes.extend(self.box_for(cord));
             let now = cord.wire.known().and_then(|wire| gauge_of(*wire));
             let thicker = GAUGES
                 .iter()
@@ -681,6 +724,17 @@ impl<'a> List<'a> {
             changes.extend(self.replugs(it));
         }
         changes
+    }
+
+    /// A box for a splitter, or for an adapter with smaller ends than its plug: where that is.
+    fn box_for(&self, cord: &Cord) -> Option<Change> {
+        let smaller = |end: &Receptacle| end.0.rating() < cord.plug.0.rating();
+        let long = cord.length.known().is_none_or(|length| *length > AT_SET);
+        let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
+        (cord.ends.len() > 1 || cord.ends.iter().any(smaller)).then(|| Change::BoxForSplitter {
+            cord: cord.id.clone(),
+            far: long && !chained,
+        })
     }
 
     /// The other receptacles that a part's plug goes into and that have a socket open; none
@@ -803,6 +857,7 @@ impl<'a> List<'a> {
         match reason.map(|lost| lost.reason) {
             Some("too-large") | None => {
                 changes.extend(self.load_changes(std::slice::from_ref(&load.id)));
+                changes.extend(self.less_time(load));
                 changes.extend(self.wider(plug));
             }
             Some(_) => {

@@ -20,7 +20,9 @@
 //! worse than what it found: no more warnings, but those that a thing brings which had no place before and
 //! has one now; and no finding on air that was not there, or was milder. Nor may it bring to the set what is
 //! used where people are, a room heater, a lamp or what a life depends on: to unplug a bad cord and run these
-//! beside the engine is no repair. A kettle or a tool can be used there.
+//! beside the engine is no repair. A kettle or a tool can be used there; but for one that was on a cord
+//! nothing is bought that stands at the set itself. A new cord leads as far as the set must stand from people, but an
+//! adapter, and one that another cord is plugged into or that is plugged into one.
 //!
 //! A change is of the plan. People have to make it in the camp.
 

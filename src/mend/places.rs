@@ -84,6 +84,24 @@ impl<'a> Leads<'a> {
         length
     }
 
+    /// How far from the set cords lead by way of one of these receptacles, at most.
+    pub fn through(&self, ends: &[Id]) -> Length {
+        let past = self.holders.keys().filter(|at| {
+            let mut at = Some(*at);
+            for _ in 0..=self.holders.len() {
+                match at {
+                    Some(here) if !ends.contains(here) => {
+                        at = self.holders.get(here).and_then(|(_, from)| *from);
+                    }
+                    _ => break,
+                }
+            }
+            at.is_some_and(|at| ends.contains(at))
+        });
+        let lengths = past.map(|at| self.length(at, false));
+        lengths.max().unwrap_or(Length::ZERO)
+    }
+
     /// Whether a receptacle is at the end of a long cord: another long one is not plugged in there.
     pub fn ends_long(&self, at: &Id) -> bool {
         self.length(at, true) > AT_SET
@@ -104,6 +122,32 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
         (beside_people(load, facts) || rules::camper(load))
             && reach.is_some_and(|reach| reach <= AT_SET)
     })
+}
+
+/// The loads that have their places at the end of a cord, or on gear at the set that `before` has not: whoever buys
+/// gear for what is used elsewhere buys it with a cord.
+pub(super) fn by_reach(plan: &Plan, report: &Report, before: &Plan) -> [BTreeSet<Id>; 2] {
+    let owned = |at: &Id| match plan.part_of(at) {
+        Some(part) => {
+            before.cords.iter().any(|it| it.id == *part)
+                || before.boxes.iter().any(|it| it.id == *part)
+        }
+        None => true,
+    };
+    let placed = &report.figures.sharing.placed;
+    let bought = |facts: &LoadFacts| {
+        placed
+            .iter()
+            .any(|it| it.load == facts.id && !owned(&it.at))
+    };
+    [
+        of_loads(plan, report, |_, _, reach| {
+            reach.is_some_and(|reach| reach > AT_SET)
+        }),
+        of_loads(plan, report, |_, facts, reach| {
+            reach.is_some_and(|reach| reach <= AT_SET) && bought(facts)
+        }),
+    ]
 }
 
 /// The campers that no long cord leads to: each brings one of its own.

@@ -6,7 +6,7 @@ use std::rc::Rc;
 
 use super::change::Change;
 use super::list::{self, List, Problem};
-use super::places::{Sockets, at_the_set, campers_on_no_cord, ends_of};
+use super::places::{Sockets, at_the_set, by_reach, campers_on_no_cord, ends_of};
 use super::steps::{self, Step};
 use super::tally;
 use crate::judge;
@@ -199,6 +199,8 @@ pub(super) struct Search<'a> {
     first: Vec<Problem>,
     /// What is at the set already of what is used where people are.
     at_the_set: BTreeSet<Id>,
+    /// What is at the end of a cord.
+    on_cords: BTreeSet<Id>,
     left: usize,
     known: Known<'a>,
     tried: BTreeMap<Vec<Number>, Option<Rc<Tried>>>,
@@ -211,6 +213,10 @@ impl<'a> Search<'a> {
             first: list::problems(plan, &before.report, Signal::Danger),
             at_the_set: &at_the_set(plan, &before.report)
                 | &campers_on_no_cord(plan, &before.report),
+            on_cords: by_reach(plan, &before.report, plan)
+                .into_iter()
+                .next()
+                .unwrap_or_default(),
             plan,
             before,
             left: plans,
@@ -245,11 +251,13 @@ impl<'a> Search<'a> {
             || evicts_bonding_plug(&self.before.report, &state.report)
     }
 
-    /// What is used where people are, and has its place at the set only now.
+    /// What is used where people are, and has its place at the set only now; and what was on a cord, and is on gear
+    /// that is bought and leads nowhere.
     fn brought(&self, state: &State) -> Vec<Problem> {
         let now = at_the_set(&state.plan, &state.report);
-        let new = now.difference(&self.at_the_set);
-        new.cloned().map(Problem::AtTheSet).collect()
+        let [_, bought] = by_reach(&state.plan, &state.report, self.plan);
+        let new = &(&now - &self.at_the_set) | &(&bought & &self.on_cords);
+        new.into_iter().map(Problem::AtTheSet).collect()
     }
 
     /// The plan with these changes, in the order of their kinds, whatever order they were found in;

@@ -96,8 +96,11 @@ pub(super) fn with_moves(
     let old = gear(before);
     for (part, from) in gear(mended) {
         let was = old.iter().find(|(id, _)| *id == part);
-        let told =
-            |step: &Step| matches!(&step.change, Change::Replug { part: it, .. } if *it == part);
+        // A box in the place of a splitter is told with what it is plugged into.
+        let told = |step: &Step| {
+            matches!(&step.change, Change::Replug { part: it, .. } | Change::BoxForSplitter { cord: it, .. }
+                if *it == part)
+        };
         if let (Some((_, was)), Some(to)) = (was, from)
             && was.as_ref() != Some(&to)
             && !steps.iter().any(told)

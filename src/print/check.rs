@@ -29,7 +29,11 @@ const HANGING: f64 = 0.3;
 pub(super) const fn reading_distance(document: Document) -> f64 {
     match document {
         Document::Labels => 600.0,
-        Document::Card | Document::Cautions | Document::Worksheet | Document::Alignment => 400.0,
+        Document::Card
+        | Document::Cautions
+        | Document::Look
+        | Document::Worksheet
+        | Document::Alignment => 400.0,
     }
 }
 

@@ -165,6 +165,8 @@ pub enum Document {
     Card,
     /// A list to tick at each set-up.
     Cautions,
+    /// What to go and look at, with room to write; only where something is to be looked at, or when it is asked for.
+    Look,
     /// Every number, to be worked out again by hand.
     Worksheet,
     /// Where the labels ought to be on their sheet: only when it is asked for.
@@ -173,7 +175,13 @@ pub enum Document {
 
 impl Document {
     /// All that belong to a plan.
-    pub const ALL: [Self; 4] = [Self::Labels, Self::Card, Self::Cautions, Self::Worksheet];
+    pub const ALL: [Self; 5] = [
+        Self::Look,
+        Self::Labels,
+        Self::Card,
+        Self::Cautions,
+        Self::Worksheet,
+    ];
 
     /// Its name in files and messages.
     #[must_use]
@@ -182,6 +190,7 @@ impl Document {
             Self::Labels => "labels",
             Self::Card => "card",
             Self::Cautions => "cautions",
+            Self::Look => "look",
             Self::Worksheet => "worksheet",
             Self::Alignment => "alignment",
         }
@@ -194,6 +203,7 @@ impl Document {
             Self::Labels => "labels.pdf",
             Self::Card => "card.pdf",
             Self::Cautions => "cautions.pdf",
+            Self::Look => "look.pdf",
             Self::Worksheet => "worksheet.pdf",
             Self::Alignment => "alignment.pdf",
         }

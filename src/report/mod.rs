@@ -145,7 +145,7 @@ pub struct Verdict {
     pub admits: Admits,
     /// What, where only this may be: cords and boxes whose own receptacles have verdicts of their own.
     pub only: Vec<Id>,
-    /// Whether the generator's bonding plug is in it, or is assumed to be.
+    /// Whether the generator's bonding plug is in it, or is assumed to be, and is to stay.
     pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,
@@ -416,12 +416,32 @@ pub struct Decides {
     pub amps: Current,
 }
 
+/// What is read to find something out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Marking {
+    /// The face of receptacles: their buttons, breakers and holes.
+    Face,
+    /// What the maker wrote on a thing about what it gives or takes.
+    Nameplate,
+    /// What the manual says of the neutral, and what is plugged in for it.
+    Neutral,
+    /// A mark of a testing laboratory, and what whoever made it knows.
+    Maker,
+    /// What is printed along a cord.
+    Print,
+    /// Something else.
+    Other,
+}
+
 /// What one reading of one thing finds out: unknowns on which a danger or a warning rests.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Look {
     /// The part or load that is looked at; none for what is found out about the place and its people.
     pub at: Option<Id>,
-    /// What is read there, as fields of `assumed`.
+    /// What is read.
+    pub read: Marking,
+    /// What that answers, as fields of `assumed`.
     pub fields: Vec<String>,
     /// How many dangers go away once this and all ahead of it have the best answers, those already told left out.
     pub dangers: usize,

@@ -245,8 +245,8 @@ impl<'a> Builder<'a> {
         let Some(parallel) = self.plan.generator.parallel else {
             return false;
         };
-        // They must run apart: an outlet has the power of one.
-        if self.plan.generator.may_join() == Some(Answer::Known(false)) {
+        // They must run apart, or until somebody knows more: an outlet has the power of one.
+        if self.plan.generator.may_join() != Some(Answer::Known(true)) {
             return false;
         }
         let (one, volts) = (self.supply.rated, self.supply.volts);

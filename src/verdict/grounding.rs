@@ -126,7 +126,7 @@ impl<'a> Grounding<'a> {
             stays: !assumed && bonding_plug(set) == Sure::Yes && joint_in_set(set) == Sure::No,
             belongs: bonding_plug(set) == Sure::Yes
                 && joint_in_set(set) == Sure::No
-                && !has_gfci(supply, *at),
+                && gfci_ahead(supply, *at) == Sure::No,
         });
         Self {
             supply,
@@ -160,7 +160,8 @@ impl<'a> Grounding<'a> {
             return Vec::new();
         };
         let all = self.bonding_sockets.iter().copied();
-        let mut harmed: Vec<NodeIx> = all.filter(|at| has_gfci(self.supply, *at)).collect();
+        let blinds = |at: &NodeIx| gfci_ahead(self.supply, *at) > Sure::No;
+        let mut harmed: Vec<NodeIx> = all.filter(blinds).collect();
         harmed.sort_unstable();
         if harmed.is_empty() {
             vec![first.at]
@@ -337,8 +338,8 @@ fn of_boxes(plan: &Plan, is_so: impl Fn(&DistributionBox) -> bool) -> Vec<Id> {
 
 /// Where a bonding plug is: where the plan says. Where it says nothing, in any household outlet of the set, full
 /// or not, for what is plugged in by turns leaves a socket, and a plan proves nothing of a plug that it does not
-/// place. First where it does the most harm: behind a GFCI with other things, behind a GFCI, else where the most
-/// sockets are left, the last of equals.
+/// place. First where it does the most harm: behind a GFCI with other things, behind a GFCI, the same of what may be
+/// one, else where the most sockets are left, the last of equals.
 fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     let set = &plan.generator;
     if bonding_plug(set) == Sure::No {
@@ -357,8 +358,9 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
             .map(|load| usize::from(load.count));
         let taken = supply.fed_from(at).count() + loads.sum::<usize>();
         let free = usize::from(outlet.socket_count()).saturating_sub(taken);
-        let device = has_gfci(supply, at);
-        (device && taken > 0, device, free)
+        let device = gfci_ahead(supply, at);
+        let beside = if taken > 0 { device } else { Sure::No };
+        (beside, device, free)
     };
     let mut sockets: Vec<_> = set
         .outlets
@@ -371,11 +373,15 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     sockets.into_iter().map(|(_, at)| at).collect()
 }
 
-/// Whether a GFCI is anywhere ahead of it, or may be: another outlet on its breaker has one.
-fn has_gfci(supply: &Supply, at: NodeIx) -> bool {
-    nodes(supply)
-        .filter(|(_, node)| node.gfci)
-        .any(|(device, _)| is_on_path(supply, device, at) || on_one_breaker(supply, device, at))
+/// Whether a GFCI is anywhere ahead of it. Another outlet on its breaker counts as ahead of it: its GFCI may serve both.
+/// Where nobody looked for the buttons there may be one, which a joint here would blind as well.
+fn gfci_ahead(supply: &Supply, at: NodeIx) -> Sure {
+    let devices = nodes(supply).filter(|(device, node)| {
+        (node.gfci || node.may_have_gfci)
+            && (is_on_path(supply, *device, at) || on_one_breaker(supply, *device, at))
+    });
+    let sure = devices.map(|(_, node)| if node.gfci { Sure::Yes } else { Sure::Unknown });
+    sure.max().unwrap_or(Sure::No)
 }
 
 /// Whether a point is behind another outlet of the breaker that this outlet is on: a device in the one may serve the other

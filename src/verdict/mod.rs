@@ -21,6 +21,7 @@ mod overcurrent;
 mod own_limit;
 mod spare;
 
+use grounding::BondingSocket;
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
 pub use overcurrent::OnlyIf;
@@ -311,19 +312,32 @@ impl<'a> Verdicts<'a> {
     }
 
     /// What alone may be plugged in where no appliance may: the cords and boxes there that lead on, and whether the
-    /// bonding plug stays. Nobody is told to plug in one that may not be there, or does harm there; but beside what
-    /// else is named, what is in stays in.
+    /// bonding plug is named. Nobody is told to plug in one that may not be there, or does harm there; but beside what
+    /// else is named, or in the only socket, what is in stays in.
     #[must_use]
     pub fn named(&self, at: NodeIx) -> (Vec<NodeIx>, bool) {
         let closed = self.refused(at).is_none() && self.no_loads(at).is_some();
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
         let only: Vec<NodeIx> = fed.filter(|fed| closed && self.leads_on(*fed)).collect();
-        let socket = self
-            .grounding
-            .bonding_socket()
-            .filter(|socket| socket.at == at);
-        let plug = socket.is_some_and(|it| it.belongs || it.stays && !only.is_empty());
+        let alone = matches!(
+            self.supply.node(at).kind,
+            NodeKind::Receptacle { sockets: 1, .. }
+        );
+        let socket = self.bonding_socket(at);
+        let plug = socket.is_some_and(|it| it.belongs || it.stays && (alone || !only.is_empty()));
         (only, plug)
+    }
+
+    /// Whether the generator's bonding plug is in a receptacle and may stay, or belongs there.
+    #[must_use]
+    pub fn holds_bonding_plug(&self, at: NodeIx) -> bool {
+        let socket = self.bonding_socket(at);
+        socket.is_some_and(|it| it.belongs || it.stays)
+    }
+
+    fn bonding_socket(&self, at: NodeIx) -> Option<BondingSocket> {
+        let socket = self.grounding.bonding_socket();
+        socket.filter(|socket| socket.at == at)
     }
 
     /// Whether a GFCI of its own is all that a cord needs here: there is none, or a bonding plug at the generator

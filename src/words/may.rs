@@ -132,6 +132,9 @@ impl Words {
             let alone = answer.wanted.len() + answer.running.len() == 1;
             say(self.over(report, over, alone));
         }
+        for assumption in &answer.rests_on {
+            say(self.assumption(assumption, &report.figures.loads));
+        }
         let life = |ids: &[Id], wanted: bool| -> Vec<Id> {
             let loads = &report.figures.loads;
             let is = |id: &&Id| loads.iter().any(|load| load.id == **id && load.life()) == wanted;

@@ -63,13 +63,14 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 22] = [
+const UNKNOWN_TOLD: [&str; 23] = [
     "ask",
     "box-look",
     "by-day",
     "choose",
     "count",
     "find-out",
+    "find-out-box",
     "if-any",
     "if-none",
     "leg-cord",
@@ -116,6 +117,17 @@ pub struct FindingText {
     pub also: Vec<String>,
     /// What was only assumed, and where to look: with a better answer the finding goes away or gets milder.
     pub look: Vec<String>,
+}
+
+/// What to look at, in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LookText {
+    /// The thing; none where it is the place or its people.
+    pub what: Option<String>,
+    /// What to look for.
+    pub ask: String,
+    /// What that may clear.
+    pub clears: Option<String>,
 }
 
 impl Words {
@@ -351,6 +363,10 @@ impl Words {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
             Value::Count(count) => (*count).into(),
             Value::Name(id) => name_of(id, loads).to_owned().into(),
+            // Any one of these will do.
+            Value::Parts(ids) if matches!(name, "others" | "sockets") => {
+                self.any_of(names_of(ids, loads).into_iter()).into()
+            }
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
             Value::Time(_) | Value::Hours(_) | Value::Word { .. } => self.value(value).into(),
         }
@@ -575,12 +591,6 @@ impl Words {
         }
     }
 
-    /// What to look at first, and what that may clear; nothing where nothing serious rests on an unknown.
-    pub fn first_look(&self, report: &Report) -> Option<String> {
-        let look = self.look(report, report.figures.looks.first()?);
-        Some(self.with("look-first", [("look", look.into())]))
-    }
-
     /// Those of these assumptions in words that are asked for, in their order, each with its value. Those that
     /// differ in nothing but the part they are of are one sentence, which names the others at its end.
     pub fn assumptions(
@@ -648,11 +658,12 @@ impl Words {
         self.has(&key).then(|| self.text(&key))
     }
 
-    /// What to look at: on which parts, for what, and what that may clear.
-    pub fn look(&self, report: &Report, look: &Look) -> String {
+    /// What to look at, in parts: on which things, for what, and what that may clear.
+    pub fn look(&self, report: &Report, look: &Look) -> LookText {
         let loads = &report.figures.loads;
-        let assumed = report.figures.assumed.iter();
-        let assumed = assumed.filter(|it| look.fields.contains(&it.field));
+        let all = &report.figures.assumed;
+        let assumed = look.fields.iter();
+        let assumed = assumed.filter_map(|field| all.iter().find(|it| it.field == *field));
         let mut parts: Vec<&str> = Vec::new();
         let mut asks: Vec<String> = Vec::new();
         for assumption in assumed {
@@ -663,35 +674,45 @@ impl Words {
             let ask = self.where_to_look(assumption);
             asks.extend(ask.filter(|ask| !asks.contains(ask)));
         }
-        let what = match &look.at {
-            None => None,
-            Some(id) if id.as_str() == Id::SET && parts == [Id::SET] => {
-                Some(self.text("look-generator"))
+        let what = look.at.as_ref().map(|id| {
+            if id.as_str() == Id::SET && parts == [Id::SET] {
+                self.text("look-generator")
+            } else {
+                self.quoted(parts.into_iter())
             }
-            Some(_) => Some(self.quoted(parts.into_iter())),
-        };
-        let ask = asks.join(" ");
-        let asked = match what {
-            Some(what) => self.with("look-at", [("what", what.into()), ("ask", ask.into())]),
-            None => ask,
-        };
-        let key = match (look.dangers, look.warnings) {
-            (0, 0) => return asked,
-            (0, _) => "look-clears-warnings",
-            _ => "look-clears-dangers",
+        });
+        let clears = match (look.dangers, look.warnings) {
+            (0, 0) => None,
+            (0, _) => Some("look-clears-warnings"),
+            _ => Some("look-clears-dangers"),
         };
         let counts = [
             ("dangers", look.dangers.into()),
             ("warnings", look.warnings.into()),
         ];
-        format!("{asked} {}", self.with(key, counts))
+        LookText {
+            what,
+            ask: asks.join(" "),
+            clears: clears.map(|key| self.with(key, counts)),
+        }
+    }
+
+    /// The same as a paragraph.
+    pub fn look_line(&self, report: &Report, look: &Look) -> String {
+        let LookText { what, ask, clears } = self.look(report, look);
+        let asked = match what {
+            Some(what) => self.with("look-at", [("what", what.into()), ("ask", ask.into())]),
+            None => ask,
+        };
+        let both: Vec<String> = std::iter::once(asked).chain(clears).collect();
+        both.join(" ")
     }
 
     /// What to do next, at most three things, in their order.
     pub fn next(&self, report: &Report) -> Vec<String> {
         let figures = &report.figures;
         let told = figures.next.iter().filter_map(|next| match next {
-            Next::Look(at) => Some(self.look(report, &figures.looks[*at])),
+            Next::Look(at) => Some(self.look_line(report, &figures.looks[*at])),
             Next::Trouble(at) => {
                 let text = self.trouble(report, &figures.troubles[*at])?;
                 let both = [("title", text.title.into()), ("fix", text.fix.into())];

@@ -8,9 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{
-    Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Unplaced, Verdict,
-};
+use crate::report::{Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -72,25 +70,28 @@ impl Words {
         }
         paragraph(out, "", &self.text("check-looks"), width);
         for look in looks {
-            paragraph(out, "  - ", &self.look(report, look), width);
+            paragraph(out, "  - ", &self.look_line(report, look), width);
         }
+    }
+
+    /// What to do next, in a list of at most three; or that no rule found anything above a caution.
+    pub fn next_list(&self, report: &Report, width: usize) -> String {
+        let mut out = String::new();
+        let next = self.next(report);
+        let calm = report.worst().is_none_or(|worst| worst > Signal::Warning);
+        let heading = if calm { "next-none" } else { "check-next" };
+        paragraph(&mut out, "", &self.text(heading), width);
+        for (at, line) in next.iter().enumerate() {
+            paragraph(&mut out, &format!("  {}. ", at + 1), line, width);
+        }
+        out
     }
 
     /// What to do next, what else there is to look at, and each trouble with its remedy: what rests on an unknown by
     /// its title alone, for what is to be done about it is to look.
     pub fn brief(&self, report: &Report, width: usize) -> String {
-        let mut out = String::new();
+        let mut out = self.next_list(report, width) + "\n";
         let figures = &report.figures;
-        let next = self.next(report);
-        if next.is_empty() {
-            paragraph(&mut out, "", &self.text("summary-calm"), width);
-        } else {
-            paragraph(&mut out, "", &self.text("check-next"), width);
-        }
-        for (at, line) in next.iter().enumerate() {
-            paragraph(&mut out, &format!("  {}. ", at + 1), line, width);
-        }
-        out.push('\n');
         let told = |at| figures.next.contains(&Next::Look(at));
         let looks = figures.looks.iter().enumerate();
         let looks: Vec<&Look> = looks.filter(|(at, _)| !told(*at)).map(|it| it.1).collect();
@@ -373,91 +374,6 @@ impl Words {
             }
             OnlyIf::ThisGenerator => self.text("only-if-generator"),
         }
-    }
-
-    /// The three lines that matter most: the worst finding and its remedy, the power that can
-    /// really be reached, and what must never run together.
-    pub fn summary(&self, report: &Report) -> [String; 3] {
-        let dangers = report.count(Signal::Danger);
-        let worst = match report.findings.first() {
-            Some(finding) if finding.signal <= Signal::Warning => {
-                let text = self.finding(finding, &report.figures.loads);
-                self.with(
-                    "summary-worst",
-                    [
-                        ("signal", text.signal.into()),
-                        ("title", text.title.trim_end_matches('.').to_owned().into()),
-                        ("dangers", dangers.into()),
-                    ],
-                )
-            }
-            _ => self.text("summary-calm"),
-        };
-        let usable = &report.figures.usable;
-        let power = self.with(
-            if usable.stranded_watts == Power::ZERO {
-                "summary-usable"
-            } else {
-                "summary-stranded"
-            },
-            [
-                (
-                    "rated",
-                    self.amount(usable.rated_watts, Show::Capacity).into(),
-                ),
-                (
-                    "reachable",
-                    self.amount(usable.reachable_watts, Show::Capacity).into(),
-                ),
-            ],
-        );
-        [worst, power, self.never(report)]
-    }
-
-    /// The shortest of the sets that must not run together; the card has all of them.
-    fn never(&self, report: &Report) -> String {
-        const SHOWN: usize = 3;
-        let mut sets: Vec<&Vec<Id>> = report.figures.sharing.never.iter().collect();
-        if sets.is_empty() {
-            let unplaced = &report.figures.sharing.unplaced;
-            let lost: Vec<Id> = unplaced.iter().map(|lost| lost.load.clone()).collect();
-            return if lost.is_empty() {
-                self.text("summary-together")
-            } else {
-                let names = self.set_any(report, &lost);
-                let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
-                let refused = |lost: &Unplaced| lost.free.is_empty() && lost.reason == "refused";
-                let key = if elsewhere {
-                    "summary-wrong-place"
-                } else if unplaced.iter().all(refused) {
-                    "summary-refused"
-                } else {
-                    "summary-no-place"
-                };
-                self.with(key, [("names", names.into())])
-            };
-        }
-        // A stable sort: equal lengths stay in the order of the report.
-        sets.sort_by_key(|set| set.len());
-        let shown: Vec<String> = sets
-            .iter()
-            .take(SHOWN)
-            .map(|set| {
-                let names = self.set_names(report, set);
-                match names.as_slice() {
-                    [_] if set.len() == 1 => self.one_set(report, set),
-                    names => self.list(&names.iter().map(String::as_str).collect::<Vec<_>>()),
-                }
-            })
-            .collect();
-        let mut text = shown.join("; ");
-        if sets.len() > SHOWN {
-            text = self.with(
-                "summary-never-more",
-                [("sets", text.into()), ("more", (sets.len() - SHOWN).into())],
-            );
-        }
-        self.with("summary-never", [("sets", text.into())])
     }
 }
 

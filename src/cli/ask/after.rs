@@ -19,6 +19,8 @@ pub(super) enum After {
     Save,
     Print(PathBuf),
     Change,
+    /// Ask again what nobody knew.
+    Look,
     Leave,
     Interrupted,
     Ended,
@@ -46,13 +48,18 @@ pub(super) fn after(
     if !tally.clear() {
         rows.insert(1, row("interview-after-mend", "mend"));
     }
+    let looks = !report.figures.looks.is_empty();
+    if looks {
+        rows.insert(1, row("interview-after-look", "look"));
+    }
     if edited.is_some() {
         rows.insert(0, row("interview-after-save", "save"));
     }
-    // Enter alone does not print what must not be started.
+    // Enter alone does not print what must not be started. Looking costs nothing.
+    let first = if looks { "look" } else { "mend" };
     let start = rows
         .iter()
-        .position(|row| tally.dangers > 0 && row.input == Input::Answer("mend".to_owned()))
+        .position(|row| tally.dangers > 0 && row.input == Input::Answer(first.to_owned()))
         .unwrap_or(0);
     let what = View {
         progress: String::new(),
@@ -89,6 +96,7 @@ pub(super) fn after(
                 }
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
+                "look" => return Ok(After::Look),
                 "leave" => return Ok(After::Leave),
                 _ => continue,
             },

@@ -13,7 +13,7 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, InterviewError, Outcome, Prompter};
+use tallywatt::interview::{self, InterviewError, Outcome, Prompter, Start};
 use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts, StoreError};
@@ -124,8 +124,9 @@ fn hold(
     };
     breaking_off.set(stopped(&draft.name, Kind::Interrupted, words).shown(words));
     let mut before: Option<Report> = None;
+    let mut start = Start::First;
     loop {
-        let outcome = interview::run(prompter, &mut kept, words, draft)
+        let outcome = interview::run(prompter, &mut kept, words, draft, start)
             .map_err(|error| broken(&error, words))?;
         let plan = match outcome {
             Outcome::Finished { plan, draft: now } => {
@@ -167,7 +168,8 @@ fn hold(
                 .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
         }
         match then {
-            After::Change => before = Some(report),
+            After::Change => (start, before) = (Start::First, Some(report)),
+            After::Look => (start, before) = (Start::Looking, Some(report)),
             After::Leave => return Ok(left(&draft.name, words)),
             After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),
             After::Ended => {

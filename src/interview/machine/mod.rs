@@ -1,5 +1,6 @@
 //! The interview as a pure state machine: answers in, questions out.
 
+mod looking;
 mod review;
 mod telling;
 
@@ -140,6 +141,8 @@ enum Cursor {
 pub struct Machine {
     draft: Draft,
     cursor: Cursor,
+    /// While what is to be looked at is gone through, the questions that were asked already.
+    looked_at: Option<Vec<String>>,
     over: bool,
     left: bool,
 }
@@ -151,6 +154,7 @@ impl Machine {
         Self {
             draft,
             cursor: Cursor::Front,
+            looked_at: None,
             over: false,
             left: false,
         }
@@ -417,7 +421,10 @@ impl Machine {
             Cursor::At {
                 from_page: Some(page),
                 ..
-            } => Some(page_cursor(page)),
+            } => {
+                self.looked_at = None;
+                Some(page_cursor(page))
+            }
             Cursor::At { .. } | Cursor::Front => {
                 let flow = self.flow();
                 let at = match self.here() {
@@ -451,6 +458,7 @@ impl Machine {
             return Err(Refusal::new("full"));
         }
         self.cursor = match &self.cursor {
+            _ if self.looked_at.is_some() => self.look_on(),
             Cursor::At {
                 from_page: Some(page),
                 ..

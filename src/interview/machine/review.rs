@@ -29,7 +29,7 @@ impl Machine {
     }
 
     /// The questions about one part.
-    fn of_part(&self, part: &str) -> Vec<Place> {
+    pub(super) fn of_part(&self, part: &str) -> Vec<Place> {
         let mut all = self.places();
         all.retain(|place| part_key(place.step.group, place.at) == part);
         all
@@ -62,9 +62,28 @@ impl Machine {
             (part.clone(), "review-part", Some(self.title(part)), rows)
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
+            let looks = self.looks().len();
+            if looks > 0 {
+                let label = Label::Word(
+                    "pick-review-look".into(),
+                    vec![("count", looks.to_string().into())],
+                );
+                rows.push(Item {
+                    value: "look".into(),
+                    label,
+                    also: None,
+                });
+            }
             rows.extend(self.parts().iter().map(|part| self.line(part)));
             rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
+        };
+        // Of a plan that was checked before, looking is what is left to do.
+        let looks = rows.iter().any(|row| row.value == "look");
+        let start = match id {
+            "review" if looks && self.draft.plan.is_some() => "look",
+            "review" => "check",
+            _ => "back",
         };
         Question {
             key,
@@ -72,7 +91,7 @@ impl Machine {
             group: Group::Generator,
             about,
             kind: Kind::Page(rows),
-            default: Suggestion::Said(Said::is(if id == "review" { "check" } else { "back" })),
+            default: Suggestion::Said(Said::is(start)),
             unknown: false,
             none: false,
             number: total,
@@ -93,11 +112,16 @@ impl Machine {
 
     /// The lines of the review page that hold something taken for the unsafe case.
     fn assumed(&self) -> BTreeSet<String> {
+        let plan = build::plan(&self.draft, &|key| key.to_owned());
+        live::assumed(&crate::judge::judge(&plan), self.lines())
+    }
+
+    /// Finds the line of a part's id.
+    pub(super) fn lines(&self) -> impl Fn(&str) -> Option<String> {
         let draft = &self.draft;
-        let plan = build::plan(draft, &|key| key.to_owned());
         let ids = Ids::new(draft);
         let (places, loads) = (parts::places(draft), parts::load_ids(draft, &ids));
-        let line_of = |id: &str| {
+        move |id: &str| {
             let named = |key: &String| key.strip_suffix(".name").map(str::to_owned);
             let part = ids
                 .all()
@@ -114,8 +138,7 @@ impl Machine {
                 found.map(|(n, _)| format!("load.{n}"))
             };
             out.or(part).or_else(load)
-        };
-        live::assumed(&crate::judge::judge(&plan), line_of)
+        }
     }
 
     fn title(&self, part: &str) -> Label {
@@ -271,6 +294,10 @@ impl Machine {
             "check" => {
                 self.over = true;
                 Cursor::Front
+            }
+            "look" => {
+                self.start_looking();
+                return Ok(());
             }
             "back" => Cursor::Front,
             "add outlet" => self.add("outlet", "face", steps::MOST_OUTLETS)?,

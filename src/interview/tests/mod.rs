@@ -29,6 +29,7 @@ fn answers(text: &str) -> (Outcome, Kept, String) {
         &mut kept,
         &words,
         Draft::new("test"),
+        Start::First,
     )
     .unwrap();
     assert_eq!(words.faults(), Vec::<String>::new());
@@ -175,6 +176,7 @@ fn goes_on_from_any_draft_to_the_same_plan() {
             &mut Kept::default(),
             &words,
             kept.0[cut].clone(),
+            Start::First,
         )
         .unwrap();
         let Outcome::Finished { plan, .. } = resumed else {
@@ -545,7 +547,14 @@ fn a_number_with_two_readings_is_asked_back_in_every_language() {
         let mut keeper = Kept::default();
         let mut said = Vec::new();
         let mut lines = lines::Lines::new(typed.as_bytes(), &mut said);
-        run(&mut lines, &mut keeper, &words, Draft::new("t")).unwrap();
+        run(
+            &mut lines,
+            &mut keeper,
+            &words,
+            Draft::new("t"),
+            Start::First,
+        )
+        .unwrap();
         assert_eq!(
             keeper.0.last().unwrap().text("generator.rated"),
             kept,

@@ -595,6 +595,7 @@ fn resumes_twice() {
             &mut kept,
             &words,
             draft,
+            Start::First,
         )
         .unwrap();
         said.extend(b"\n--- the answers end here ---\n");

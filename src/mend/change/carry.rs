@@ -1,20 +1,23 @@
 //! How a plan looks with a change made.
 
 use super::{Change, Seat};
+use crate::loads::CONTINUOUS_MINUTES;
 use crate::mend::places::{Leads, ends_of};
 use crate::plan::row::Part;
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, Outlet, Plan, Span, Stands,
+    Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, LoadKind, Outlet, Plan, Span, Stands,
 };
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
+use crate::sharing::AT_SET;
+use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
 /// How long a new adapter is taken to be.
 const ADAPTER: Length = Length::from_millimetres(610);
-/// Three-way cords are sold in these lengths: 25 ft, 50 ft and 100 ft.
-const THREE_WAYS: [Length; 3] = [
+/// Cords are sold in these lengths: 25 ft, 50 ft and 100 ft.
+pub(in crate::mend) const LENGTHS: [Length; 3] = [
     Length::from_millimetres(7_620),
     Length::from_millimetres(15_240),
     Length::from_millimetres(30_480),
@@ -72,6 +75,7 @@ impl Change {
                     None => return false,
                 }
             }
+            Self::LessTime { load, span } => return less_time(plan, load, *span),
             Self::OffAtNight(id) => return off_at_night(plan, id),
             Self::Uncoil(id) => return edit(plan, id, |it| it.coiled = Answer::Known(false)),
             Self::OutdoorCord(id) => return replace(plan, id, |_| {}),
@@ -84,7 +88,7 @@ impl Change {
                 return replace(plan, cord, |it| it.wire = Answer::Known(Wire::Awg(*gauge)));
             }
             Self::Smaller { load, part } => return smaller(plan, load, *part),
-            Self::BoxForSplitter(id) => return box_for_splitter(plan, id),
+            Self::BoxForSplitter { cord, far } => return box_for_splitter(plan, cord, *far),
             Self::ListedBox(id) => match plan.boxes.iter_mut().find(|it| it.id == *id) {
                 Some(it) => list(it),
                 None => return false,
@@ -178,6 +182,26 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     true
 }
 
+/// A stretch cut to half an hour less than what counts as continuous.
+fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
+    const LESS: usize = 30;
+    let long = |span: &Span| usize::from(span.minutes()) >= CONTINUOUS_MINUTES;
+    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
+        return false;
+    };
+    let Some(hours) = load.hours.get_mut(span).filter(|hours| long(hours)) else {
+        return false;
+    };
+    let minutes = u16::try_from(CONTINUOUS_MINUTES - LESS).unwrap_or(0);
+    let to = (hours.from + minutes) % Span::DAY;
+    hours.to = if to == 0 { Span::DAY } else { to };
+    // Whoever said that it runs for long said so of these hours.
+    if load.continuous == Answer::Known(true) && !load.hours.iter().any(long) {
+        load.continuous = Answer::Missing;
+    }
+    true
+}
+
 /// The same stretch, begun at another minute.
 pub(in crate::mend) fn begun_at(hours: Span, from: u16) -> Span {
     let to = (from + hours.minutes()) % Span::DAY;
@@ -237,12 +261,61 @@ fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     (!for_loads && !feeds).then(|| cord.id.clone())
 }
 
-/// Another cord in its stead: one for outdoors, as all that is bought for a camp.
+/// Another cord in its stead: one for outdoors, as all that is bought for a camp, and long enough. A longer one is as
+/// thick as is bought for that length, or it would lose too many volts.
 fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
+    let longer = longer(plan, id);
     edit(plan, id, |cord| {
         cord.outdoor = Answer::Known(true);
+        if let Some(length) = longer {
+            cord.length = Answer::Known(length);
+        }
         new(cord);
+        let thick = far_wire(cord.plug.0);
+        let thinner = |wire: &Wire| gauge_of(*wire) > gauge_of(thick);
+        if longer.is_some() && cord.wire.known().is_none_or(thinner) {
+            cord.wire = Answer::Known(thick);
+        }
     })
+}
+
+/// How long the cord in the place of this one is, where the old one's length is not known or leads less far than
+/// the set must stand from people. An adapter stays one, and so does what another long cord is plugged into, or
+/// that is plugged into one: of two the other is to be longer.
+fn longer(plan: &Plan, id: &Id) -> Option<Length> {
+    let cord = plan.cords.iter().find(|it| it.id == *id)?;
+    let ends = ends_of(plan, id);
+    let mut cords = plan.cords.iter();
+    let feeds_cord = cords.any(|it| it.from.as_ref().is_some_and(|from| ends.contains(from)));
+    let leads = Leads::of(plan);
+    let chained = feeds_cord || cord.from.as_ref().is_some_and(|from| leads.ends_long(from));
+    let adapter = cord.length.known().is_some_and(|length| *length <= AT_SET);
+    let least = if plan.loads.iter().any(|load| load.may_be(LoadKind::Medical)) {
+        people(plan)
+    } else {
+        AMPLE
+    };
+    let now = leads.through(&ends);
+    if chained || adapter || (cord.length.is_known() && now >= least) {
+        return None;
+    }
+    let own = cord.length.or(AT_SET + Length::from_millimetres(1));
+    // What the others have of the way.
+    let others = now - own;
+    Some(usual(people(plan) - others.min(people(plan))))
+}
+
+/// How far from the set people are said to be, or have to be.
+fn people(plan: &Plan) -> Length {
+    let said = plan.site.sleepers_at.known().copied();
+    said.map_or(AMPLE, |at| at.max(AMPLE))
+}
+
+/// The least length at least as long as this that cords are sold in, or the greatest.
+fn usual(least: Length) -> Length {
+    let [.., longest] = LENGTHS;
+    let mut lengths = LENGTHS.into_iter();
+    lengths.find(|length| *length >= least).unwrap_or(longest)
 }
 
 fn ground(cord: &mut Cord) {
@@ -313,6 +386,17 @@ fn wire_for(shape: Configuration) -> Wire {
     })
 }
 
+/// The same for a cord that leads to where people are: 12 AWG at least.
+fn far_wire(shape: Configuration) -> Wire {
+    const THICK: Wire = Wire::Awg(12);
+    let wire = wire_for(shape);
+    if gauge_of(wire) > gauge_of(THICK) {
+        THICK
+    } else {
+        wire
+    }
+}
+
 /// The outlet as a listed box has it: its own breaker and ground-fault protection.
 fn guard(outlet: &mut Outlet) {
     let rating = outlet.shape.0.rating();
@@ -345,12 +429,22 @@ fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
     }
 }
 
-/// The splitter's plug and ends again, as a box with a breaker for each.
-fn box_for_splitter(plan: &mut Plan, id: &Id) -> bool {
+/// The splitter's plug and ends again, as a box with a breaker for each: at the end of a cord as long as the splitter
+/// is to be, where that is `far`.
+fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     let Some(index) = plan.cords.iter().position(|it| it.id == *id) else {
         return false;
     };
+    let length = longer(plan, id);
     let cord = plan.cords.remove(index);
+    let shape = Receptacle(cord.plug.0);
+    let lead = far.then(|| Cord {
+        from: cord.from.clone(),
+        length: length.map_or(cord.length, Answer::Known),
+        wire: Answer::Known(far_wire(cord.plug.0)),
+        gfci: Answer::Known(false),
+        ..new_cord(plan, id, "cord", shape)
+    });
     let mut renamed: Vec<(Id, Id)> = Vec::new();
     let mut outlets = Vec::new();
     for (end, shape) in cord.ends.iter().enumerate() {
@@ -360,13 +454,16 @@ fn box_for_splitter(plan: &mut Plan, id: &Id) -> bool {
     }
     let mut it = DistributionBox {
         id: cord.id.clone(),
-        from: cord.from,
+        from: lead
+            .as_ref()
+            .map_or(cord.from, |lead| Some(lead.id.clone())),
         inlet: cord.plug,
         listed: Answer::Known(true),
         bond: Answer::Known(false),
         outlets,
     };
     list(&mut it);
+    plan.cords.extend(lead);
     plan.boxes.push(it);
     // Things are plugged in anew. Gear goes where it was; of two in one socket the second never was in it.
     for (old, new) in &renamed {
@@ -435,10 +532,7 @@ fn three_way_length(plan: &Plan, at: &Id) -> Length {
     if Leads::of(plan).ends_long(at) {
         return ADAPTER;
     }
-    let people = plan.site.sleepers_at.known().copied().unwrap_or(AMPLE);
-    let [.., longest] = THREE_WAYS;
-    let mut lengths = THREE_WAYS.into_iter();
-    lengths.find(|length| *length >= people).unwrap_or(longest)
+    usual(people(plan))
 }
 
 fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
@@ -452,7 +546,7 @@ fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
     let cord = Cord {
         plug: Plug(small),
         ends: vec![Receptacle(small); 3],
-        wire: Answer::Known(Wire::Awg(12)),
+        wire: Answer::Known(far_wire(small)),
         length: Answer::Known(three_way_length(plan, at)),
         ..new_cord(plan, at, "three", Receptacle(small))
     };

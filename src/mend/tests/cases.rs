@@ -1,7 +1,7 @@
 //! Plans of which the cheapest remedy is plain to see.
 
 use super::*;
-use crate::plan::{Answer, Draw, Ground, Span};
+use crate::plan::{Answer, Draw, Ground, LoadKind, Span};
 use crate::quantity::{Current, Power};
 
 /// A set of 2400 W that can run two things of 1500 W only one after the other, on dry ground.
@@ -1091,8 +1091,8 @@ fn what_the_new_card_shows_nowhere_is_only_unplugged() {
         )
     };
     let text = [
-        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"1926 W\"\n\
-         voltage = \"120 V\"\n[generator.parallel]\nsets = 3\nlimit = \"37.8 A\"\n",
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"4536 W\"\n\
+         voltage = \"120 V\"\n",
         &outlet("camper", "TT-30R", "sockets = 1"),
         &outlet("one", "5-20R", "breaker = \"20 A\""),
         &outlet("two", "5-20R", "breaker = \"20 A\""),
@@ -1163,4 +1163,158 @@ fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
     let mut unused = plan(MENDED);
     unused.cords.push(spare);
     assert_eq!(keys(&mend(&unused, false)), []);
+}
+
+/// A cord that is bought is long enough for where the set stands, or will: the old one is 12 ft. Near miss: one that
+/// reaches from the exhaust to people stays as long as it is, and so does an adapter.
+#[test]
+fn a_new_cord_reaches_from_where_the_set_must_stand() {
+    for (old, sleepers, new) in [
+        ("12 ft", "60 ft", 30_480),
+        ("12 ft", "30 ft", 15_240),
+        ("12 ft", "12 ft", 7_620),
+        ("unknown", "60 ft", 30_480),
+        ("30 ft", "60 ft", 9_144),
+    ] {
+        let cord = format!("wire = \"16 AWG\"\nconductors = 2\nlength = \"{old}\"");
+        let mut before = at_its_end(&cord, "lamp");
+        let text = format!("sleepers_at = \"{sleepers}\"");
+        let said = plan(&camp("").replacen("sleepers_at = \"60 ft\"", &text, 1)).site;
+        before.site.sleepers_at = said.sleepers_at;
+        let mended = mend(&before, false);
+        assert!(
+            keys(&mended).contains(&("grounded-cord", "lead".to_owned())),
+            "{old}"
+        );
+        let length = mended.plan.cords[0].length;
+        let length = length.known().expect("bought").millimetres();
+        assert_eq!(length, new, "{old} {sleepers}");
+        assert_eq!(mended.effect.after.dangers, 0, "{old}");
+        let short = mended.report.findings.iter().any(|it| it.code == "AIR005");
+        assert!(!short, "{old}");
+        // A long thin one would lose too many volts.
+        let low = mended.report.findings.iter().any(|it| it.code == "VOLT001");
+        assert!(!low, "{old} {sleepers}");
+    }
+    let lead = Id::new("lead").expect("an id");
+    let mut adapter = at_its_end(
+        "wire = \"12 AWG\"\nconductors = 2\nlength = \"3 ft\"",
+        "lamp",
+    );
+    let length = adapter.cords[0].length;
+    assert!(Change::GroundedCord(lead).apply(&mut adapter));
+    assert_eq!(adapter.cords[0].length, length);
+}
+
+/// An adapter that puts a small outlet on a big breaker: the box in its place is as far from the set as it was. Near
+/// miss: one at the set needs no cord.
+#[test]
+fn a_box_for_a_long_adapter_stands_where_its_end_was() {
+    let gear = |length: &str| {
+        let text = format!(
+            "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
+             [[cord]]\nid = \"ad\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"5-20R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"{length}\"\noutdoor = true\ncoiled = false\n"
+        );
+        let loads = heater("kettle", "10:00-11:00", "on = \"ad\"");
+        // 30 A for a while.
+        let camp = camp(&(text + &loads)).replacen("peak = \"3000 W\"", "peak = \"3600 W\"", 1);
+        let mut plan = plan(&camp);
+        plan.generator
+            .outlets
+            .retain(|it| it.id.as_str() == "twist");
+        plan
+    };
+    let reach = |mended: &Mended| {
+        let on = mended.plan.loads[0].on.as_ref().expect("it has a place");
+        let placed = super::super::places::Leads::of(&mended.plan);
+        placed.through(std::slice::from_ref(on))
+    };
+    let before = gear("30 ft");
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), one("box-for-splitter", "ad"));
+    assert!(mended.effect.after.clear());
+    assert!(
+        reach(&mended) >= crate::tables::exhaust::AMPLE,
+        "{:?}",
+        mended.steps
+    );
+    assert!(mended.report.findings.iter().all(|it| it.code != "AIR005"));
+    // Told once, with the cord.
+    let told: Vec<&str> = mended.steps.iter().map(|it| it.change.key()).collect();
+    assert_eq!(told, ["box-for-splitter", "move"]);
+    let repair = mended.steps[0].change.repair(&before, &mended.plan);
+    let text = crate::words::Words::english()
+        .repair(&repair, &[])
+        .replace('\u{a0}', " ");
+    assert!(
+        text.contains("a listed 30 ft cord of 10 AWG wire"),
+        "{text}"
+    );
+
+    let before = gear("2 ft");
+    let mended = mend(&before, false);
+    assert!(mended.effect.after.clear());
+    assert_eq!(reach(&mended), crate::quantity::Length::ZERO);
+    assert!(mended.plan.cords.iter().all(|it| it.id.as_str() == "ad"));
+}
+
+/// One cord with three outlets and a GFCI protects all that is on it: no adapter with another is bought for it.
+#[test]
+fn one_gfci_is_bought_for_one_receptacle() {
+    let gear = "[[generator.outlet]]\nid = \"bot\"\nshape = \"5-15R\"\ngfci = \"unknown\"\nshares = \"front\"\n\
+                [[generator.outlet]]\nid = \"tt\"\nshape = \"TT-30R\"\nbreaker = \"30 A\"\ngfci = \"unknown\"\n\
+                [[cord]]\nid = \"cc\"\nfrom = \"tt\"\nplug = \"TT-30P\"\n\
+                ends = [\"5-15R\", \"5-15R\", \"5-15R\"]\nwire = \"10 AWG\"\nconductors = 3\n\
+                length = \"30 ft\"\noutdoor = true\ncoiled = false\ngfci = \"unknown\"\n";
+    let fridge = "[[load]]\nid = \"fridge\"\nname = \"Fridge\"\nkind = \"motor\"\nrunning = \"100 W\"\n\
+                  plug = \"5-15P\"\nhours = [\"00:00-24:00\"]\nstarting = \"700 W\"\ncontinuous = true\n";
+    let loads = heater("k1", "10:00-11:00", "") + &heater("k2", "10:00-11:00", "") + fridge;
+    let text = camp(&(gear.to_owned() + &loads))
+        .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+        .replacen("gfci = true # front", "gfci = \"unknown\"", 1)
+        .replacen("rated = \"2400 W\"", "rated = \"2800 W\"", 1)
+        .replacen("peak = \"3000 W\"", "peak = \"3200 W\"", 1)
+        .replace("running = \"1500 W\"", "running = \"1350 W\"");
+    let mended = mend(&plan(&text), false);
+    assert!(mended.effect.after.clear(), "{:?}", mended.steps);
+    let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
+    assert_eq!(told, ["set-aside", "three-way-cord", "another-hour"]);
+    // Near miss: what is alone, and is used at the set, needs an adapter and no more.
+    let loads = heater("k1", "10:00-11:00", "on = \"front\"");
+    let alone = camp(&loads)
+        .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+        .replacen("gfci = true # front", "gfci = \"unknown\"", 1);
+    let mended = mend(&plan(&alone), false);
+    let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
+    assert_eq!(told, ["protected-outlet"]);
+}
+
+/// A room heater that a cord carries for less than three hours: it is switched off by then before anything is bought.
+/// Near miss: a lamp of as many watts is not, nor what somebody's health depends on.
+#[test]
+fn what_costs_nothing_comes_before_what_is_bought() {
+    let cord = "wire = \"16 AWG\"\nconductors = 3\nlength = \"50 ft\"";
+    for (kind, told) in [
+        (LoadKind::Heater, true),
+        (LoadKind::Lamp, false),
+        (LoadKind::Medical, false),
+    ] {
+        let mut before = at_its_end(cord, "heater");
+        let load = &mut before.loads[0];
+        load.kind = Answer::Known(kind);
+        load.running = Answer::Known(Draw::Power(Power::from_milliwatts(1_500_000)));
+        let mended = mend(&before, false);
+        assert!(mended.effect.before.unserved_musts > 0);
+        assert_eq!(
+            keys(&mended) == one("less-time", "thing"),
+            told,
+            "{kind:?} {:?}",
+            mended.steps
+        );
+        if told {
+            assert_eq!(hours(&mended, "thing"), ["17:00-19:30"]);
+            assert!(mended.effect.after.clear() && mended.plan.cords == before.cords);
+        }
+    }
 }

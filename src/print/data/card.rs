@@ -8,7 +8,7 @@ use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Limit, LoadFacts, Signal, Unplaced};
+use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -27,8 +27,8 @@ pub(super) struct Card {
     loose: Vec<String>,
     /// What no outlet can run, what a life depends on first.
     unplaced: Option<String>,
-    /// The unknown to find out first.
-    look: Option<String>,
+    /// What to look at.
+    looks: Vec<String>,
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
@@ -89,6 +89,7 @@ struct Together {
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
+    "look-first",
     "brief-hours",
     "brief-short",
     "do-not-use",
@@ -134,7 +135,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
         unplaced: unplaced(context),
-        look: context.words.first_look(context.report),
+        looks: looks(context),
         rows,
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),
@@ -210,6 +211,20 @@ fn alt(context: &Context<'_>, rows: &[Row]) -> String {
         })
         .collect();
     context.say("tree-alt", &[("parts", &parts.join("; "))])
+}
+
+/// What to look at: all of it where the card tells of dangers, which most of it may clear; else what comes first.
+fn looks(context: &Context<'_>) -> Vec<String> {
+    let report = context.report;
+    let all = report.figures.looks.iter();
+    let most = if report.count(Signal::Danger) > 0 {
+        usize::MAX
+    } else {
+        1
+    };
+    all.take(most)
+        .map(|look| context.words.look_line(report, look))
+        .collect()
 }
 
 /// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
@@ -370,7 +385,14 @@ impl Tree<'_> {
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
-        self.context.plugged_in(id).into_iter().collect()
+        // What alone may be plugged in is named in the row.
+        let verdict = self.context.report.verdict(id);
+        let named = verdict.is_some_and(|it| it.admits == Admits::Named);
+        if named {
+            Vec::new()
+        } else {
+            self.context.plugged_in(id)
+        }
     }
 
     fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {

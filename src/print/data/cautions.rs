@@ -11,6 +11,8 @@ use crate::report::{Finding, Signal};
 pub(super) struct Cautions {
     common: Common,
     summary: String,
+    /// What to do next.
+    next: Vec<String>,
     findings: Vec<Caution>,
     /// What somebody has done at every set-up, found or not, to check off.
     done: Vec<String>,
@@ -31,7 +33,7 @@ struct Caution {
     title: String,
     why: String,
     fix: String,
-    /// What was only assumed, and where to look.
+    /// What was only assumed: where on the look sheet it stands, or where to look.
     look: String,
     /// What else the same remedy clears.
     also: Vec<String>,
@@ -39,6 +41,7 @@ struct Caution {
 
 const KEYS: &[&str] = &[
     "cautions-tick",
+    "next-title",
     "do",
     "also",
     "look",
@@ -64,7 +67,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 title: text.title,
                 why: text.why,
                 fix: text.fix,
-                look: text.look.join(" "),
+                look: look(context, lead, text.look),
                 also: text.also,
             })
         })
@@ -86,12 +89,36 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 ),
             ],
         ),
+        next: context.words.next(report),
         findings,
         done: (1..=4).map(always).collect(),
         always: (5..=7).map(always).collect(),
         look: looked.then(|| context.say("look-then", &[])),
         emergencies: emergency::all(context),
     }
+}
+
+/// Where to look for what a finding rests on: the lines of the look sheet that clear it, or, where it is on none of them,
+/// the sentences themselves.
+fn look(context: &Context<'_>, finding: &Finding, told: Vec<String>) -> String {
+    let looks = context.report.figures.looks.iter().zip(1_usize..);
+    let lines = looks.filter(|(look, _)| {
+        let mut rests_on = finding.rests_on.iter();
+        rests_on.any(|it| look.fields.contains(&it.field))
+    });
+    let lines: Vec<String> = lines.map(|(_, line)| line.to_string()).collect();
+    if lines.is_empty() {
+        return told.join(" ");
+    }
+    let count = lines.len();
+    let lines: Vec<&str> = lines.iter().map(String::as_str).collect();
+    context.words.with(
+        "print-look-see",
+        [
+            ("lines", context.words.list(&lines).into()),
+            ("count", count.into()),
+        ],
+    )
 }
 
 /// The published warning sign for what a rule's area is about: what the current, the heat or the

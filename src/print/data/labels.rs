@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Power, Wire};
-use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, ShockState};
+use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, ShockState, Signal};
 use crate::supply::NodeIx;
 
 /// The data of `labels.typ`.
@@ -191,6 +191,7 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
 fn labels(context: &Context<'_>) -> Vec<Label> {
     let plan = context.plan;
     let mut labels = vec![Label::Generator(generator(context))];
+    labels.extend(apart(context));
     for outlet in &plan.generator.outlets {
         labels.extend(socket(context, &outlet.id, None, Some(outlet)));
     }
@@ -218,6 +219,33 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
+/// The label that keeps generators apart that must not run in parallel, or of which nobody knows: as a pair they are a
+/// part that is not to be used, and each by itself is as its own label says.
+fn apart(context: &Context<'_>) -> Option<Label> {
+    let report = context.report;
+    let told = report.findings.iter().find(|it| it.code == "POWER008")?;
+    let mut finding = told.clone();
+    finding.signal = report.signal_of(told);
+    if finding.signal > Signal::Danger {
+        return None;
+    }
+    let id = &context.plan.generator.name;
+    let text = context.words.finding(&finding, &report.figures.loads);
+    Some(Label::Refuse(Refusal {
+        id: id.clone(),
+        alt: context.say("apart", &[]),
+        shape: None,
+        level: finding.signal.name(),
+        signal: text.signal,
+        stop: context.say("apart", &[]),
+        stop_brief: context.say("apart-brief", &[]),
+        forbidden: true,
+        title: text.title,
+        why: text.look.into_iter().next().unwrap_or(text.why),
+        fix: text.fix,
+    }))
+}
+
 /// The label of what must not be used, or only for a cord with protection built in, in the words of the finding
 /// that says why. Of what hangs on something that must not be used, that thing is named.
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Label> {
@@ -243,6 +271,13 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     let text = context
         .words
         .finding(&finding, &context.report.figures.loads);
+    // Beside what it says of one cord alone, nobody is to pull the bonding plug out.
+    let plug = !forbidden && context.report.verdict(id)?.bonding_plug;
+    let title = if plug {
+        context.say("bonding-plug-stays", &[("title", &text.title)])
+    } else {
+        text.title
+    };
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
         alt: if forbidden {
@@ -256,7 +291,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         stop: stop(context, id)?,
         stop_brief: stop_briefly(context, id)?,
         forbidden,
-        title: context.behind(id).unwrap_or(text.title),
+        title: context.behind(id).unwrap_or(title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
         fix: if !forbidden && context.guarded_key(id) == "guarded-cord" {
@@ -592,7 +627,6 @@ fn generator(context: &Context<'_>) -> Part {
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
         long: Some(flow(context, usable.rated_watts, None, "all-running")),
         short: Some(flow(context, usable.peak_watts, None, "for-seconds")),
-        trips: true,
         outlets: own(context, &set.outlets),
         facts,
         ..Part::default()
@@ -615,7 +649,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
         only_brief: context.only_briefly(&cord.id),
-        trips: true,
         facts,
         ..Part::default()
     };
@@ -633,19 +666,25 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             ..part
         }
-    } else if let Some(limit) = context.feed(&cord.id) {
-        let (long, short) = all_on(context, &limit);
-        Part {
-            long: Some(long),
-            short,
-            set_by: Some(context.set_by(&limit.set_by)),
-            trips: matches!(limit.acts, Acts::AtLimit { .. }),
-            unwatched: context.unwatched(&limit.set_by, &limit.acts),
-            unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
-            ..part
-        }
     } else {
-        part
+        fed(context, &cord.id, part)
+    }
+}
+
+/// The part with what everything on it has between it, what sets that, and what acts past it.
+fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
+    let Some(limit) = context.feed(id) else {
+        return part;
+    };
+    let (long, short) = all_on(context, &limit);
+    Part {
+        long: Some(long),
+        short,
+        set_by: Some(context.set_by(&limit.set_by)),
+        trips: matches!(limit.acts, Acts::AtLimit { .. }),
+        unwatched: context.unwatched(&limit.set_by, &limit.acts),
+        unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
+        ..part
     }
 }
 
@@ -677,7 +716,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
     (name, value)
 }
 
-/// What hangs on any of these receptacles: parts, then loads.
+/// What hangs on any of these receptacles: parts, then what else is plugged in.
 fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
     let plan = context.plan;
     let parts = plan
@@ -691,11 +730,8 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
                 && context.report.usable(id)
         })
         .map(|(id, _)| id.to_string());
-    let bonded = |id: &&Id| context.report.verdict(id).is_some_and(|it| it.bonding_plug);
-    let plug = ids.iter().filter(bonded);
-    let plug = plug.map(|_| context.say("bonding-plug", &[]));
-    let loads = ids.iter().filter_map(|id| context.plugged_in(id));
-    plug.chain(parts).chain(loads).collect()
+    let others = ids.iter().flat_map(|id| context.plugged_in(id));
+    parts.chain(others).collect()
 }
 
 /// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.
@@ -721,21 +757,14 @@ pub(super) fn cord_facts(
 
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
-    let limit = context.feed(&part.id);
-    let (long, short) = limit.map_or((None, None), |limit| {
-        let (long, short) = all_on(context, &limit);
-        (Some(long), short)
-    });
-    Part {
+    let label = Part {
         id: part.id.to_string(),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
-        long,
-        short,
-        trips: true,
         outlets: own(context, &part.outlets),
         facts,
         ..Part::default()
-    }
+    };
+    fed(context, &part.id, label)
 }

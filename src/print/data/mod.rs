@@ -6,6 +6,7 @@ mod card;
 mod cautions;
 mod emergency;
 mod labels;
+mod look;
 mod plot;
 mod proofs;
 mod volts;
@@ -20,7 +21,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
-use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy};
+use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
@@ -40,7 +41,12 @@ pub(super) fn all(
         options,
         supply: &Supply::build(plan),
     };
-    let wanted = |document: &Document| options.only.is_empty() || options.only.contains(document);
+    // Where all is known there is nothing to look at.
+    let usual =
+        |document: &Document| *document != Document::Look || !report.figures.looks.is_empty();
+    let wanted = |document: &Document| {
+        options.only.contains(document) || options.only.is_empty() && usual(document)
+    };
     let mut documents = Vec::new();
     let sheet = options.alignment.then_some(Document::Alignment);
     for document in Document::ALL.into_iter().filter(wanted).chain(sheet) {
@@ -50,6 +56,7 @@ pub(super) fn all(
                 Document::Labels => json(&labels::data(&context)?),
                 Document::Card => json(&card::data(&context)),
                 Document::Cautions => json(&cautions::data(&context)),
+                Document::Look => json(&look::data(&context)),
                 Document::Worksheet => json(&worksheet::data(&context)),
                 Document::Alignment => json(&alignment::data(&context)?),
             },
@@ -316,8 +323,17 @@ impl<'a> Context<'a> {
         })
     }
 
-    /// The loads to plug in at a receptacle, in words: those that may run there, and whether all at once.
-    fn plugged_in(&self, id: &Id) -> Option<String> {
+    /// What is to be plugged in at a receptacle beside cords and boxes, in words: the bonding plug that stays in, then
+    /// the loads.
+    fn plugged_in(&self, id: &Id) -> Vec<String> {
+        let bonded = |it: &Verdict| it.bonding_plug && self.report.refused(id).is_none();
+        let plug = self.report.verdict(id).is_some_and(bonded);
+        let plug = plug.then(|| self.say("bonding-plug", &[]));
+        plug.into_iter().chain(self.loads_at(id)).collect()
+    }
+
+    /// The loads there: those that may run there, and whether all at once.
+    fn loads_at(&self, id: &Id) -> Option<String> {
         let verdict = self.report.verdict(id)?;
         let names = self.load_names(&verdict.loads).join(", ");
         if names.is_empty() {

@@ -171,6 +171,86 @@ proptest! {
     }
 }
 
+/// What label and card say of a receptacle or part of the example plan with these edits.
+fn said_of(edits: &[(&str, &str)], id: &str) -> [String; 2] {
+    let plan = crate::rules::testing::plan(&crate::rules::testing::edited(edits));
+    let report = crate::judge::judge(&plan);
+    let of = |document, list: &str| {
+        let data = data_of(&plan, &report, document).expect("data");
+        let mut items = data[list].as_array().into_iter().flatten();
+        let item = items.find(|item| text_of(item, "id") == id);
+        item.map_or(String::new(), Json::to_string)
+    };
+    [of(Document::Labels, "items"), of(Document::Card, "rows")]
+}
+
+/// The outlet that the bonding plug is in says that it stays, on whatever ground: where everything may be plugged in,
+/// where a GFCI cord alone may, and where it takes the only socket. No other outlet does, and none without a plug, or
+/// where it has to come out.
+#[test]
+fn the_outlet_with_the_bonding_plug_says_so() {
+    let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+    let plug = (
+        "bonding_plug = false",
+        "bonding_plug = true\nbonding_plug_in = \"front\"",
+    );
+    let says = |edits: &[(&str, &str)], id: &str| -> [bool; 2] {
+        said_of(edits, id).map(|text| text.to_lowercase().contains("bonding plug"))
+    };
+    let single = (
+        "breaker = \"20 A\" # front",
+        "sockets = 1\nbreaker = \"20 A\"",
+    );
+    for ground in ["wet", "damp", "dry", "unknown"] {
+        let ground = format!("ground = \"{ground}\"");
+        let ground = ("ground = \"wet\"", ground.as_str());
+        assert_eq!(
+            says(&[floating, plug, ground], "front"),
+            [true; 2],
+            "{ground:?}"
+        );
+        assert_eq!(says(&[floating, plug, ground, single], "front"), [true; 2]);
+        assert_eq!(says(&[floating, plug, ground], "twist"), [false; 2]);
+        assert_eq!(says(&[floating, ground], "front"), [false; 2]);
+    }
+    let [label, _] = said_of(&[floating, plug, single], "front");
+    assert!(label.contains("ONLY bonding plug here"), "{label}");
+}
+
+/// Two generators that must run apart, or of which nobody knows: a label as grave as that, beside that of each by
+/// itself. With a kit there is none.
+#[test]
+fn a_pair_that_must_not_be_joined_has_a_label() {
+    let levels = |kit: &str| -> Vec<String> {
+        let joined =
+            format!("inverter = true\nparallel = {{ sets = 2, limit = \"30 A\", kit = {kit} }}");
+        let edits = [("inverter = false", joined.as_str())];
+        let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&edits));
+        let labels = data_of(&plan, &crate::judge::judge(&plan), Document::Labels).expect("labels");
+        let items = labels["items"].as_array().into_iter().flatten();
+        let of_pair = items.filter(|item| text_of(item, "id") == plan.generator.name);
+        of_pair
+            .map(|item| text_of(item, "level").to_owned())
+            .collect()
+    };
+    assert_eq!(levels("false"), ["danger", ""]);
+    assert_eq!(levels("\"unknown\""), ["danger", ""]);
+    assert_eq!(levels("true"), [""]);
+}
+
+/// A box behind a breaker of what it carries, and one that only a generator that never stops by itself limits.
+#[test]
+fn a_box_says_whether_something_trips() {
+    let trips = |edits: &[(&str, &str)]| {
+        let [label, _] = said_of(edits, "box");
+        let label: Json = serde_json::from_str(&label).expect("a label");
+        (label["trips"].as_bool(), label["set_by"].is_string())
+    };
+    assert_eq!(trips(&[]), (Some(true), true));
+    let small = ("rated = \"3600 W\"", "rated = \"2400 W\"");
+    assert_eq!(trips(&[small]), (Some(false), true));
+}
+
 /// A label that lets one thing in does not say besides that nothing may be used: the outlet without a GFCI and
 /// a cord in it, as they are, with the GFCIs of both cords in it gone, and with a breaker too big for it.
 #[test]

@@ -167,7 +167,7 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
     }
 }
 
-/// Where danger keeps everything out, the card and the screen say so, and nothing of power. Near miss: with the GFCIs
+/// Where danger keeps everything out, the card says so, and nothing of power. Near miss: with the GFCIs
 /// that there are.
 #[test]
 fn what_danger_keeps_out_is_told_so() {
@@ -182,9 +182,6 @@ fn what_danger_keeps_out_is_told_so() {
             refused,
             "{card}"
         );
-        let summary = words.summary(&demo(text).1).join("\n");
-        let said = summary.contains("you must not use any outlet that is left");
-        assert_eq!(said, refused, "{summary}");
     }
 }
 

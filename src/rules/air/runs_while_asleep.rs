@@ -215,6 +215,30 @@ mod tests {
         assert_eq!(signals("AIR006", &early), [Signal::Caution]);
     }
 
+    /// What to do instead of running at night is said alike by the rules on sleep, heat and quiet hours.
+    #[test]
+    fn what_to_do_instead_is_said_alike() {
+        let report = crate::rules::testing::report;
+        let fix = |edits: &[(&str, &str)], code: &str| {
+            let report = report(edits);
+            let found = report.findings.iter().find(|it| it.code == code).expect(code);
+            crate::words::Words::english().finding(found, &report.figures.loads).fix
+        };
+        let first = |text: String| text.split_inclusive(". ").next().map(|it| it.trim().to_owned());
+        let late = [("hours = [\"18:00-23:00\"]", "hours = [\"22:00-23:30\"]")];
+        assert_eq!(first(fix(&late, "AIR006")), first(fix(&late, "NOISE002")));
+        let whenever = [
+            ("hours = [\"18:30-19:00\"]", ""),
+            ("continuous = false # kettle", "continuous = true"),
+        ];
+        assert_eq!(first(fix(&whenever, "AIR006")), first(fix(&whenever, "HEALTH002")));
+        let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+        let life = [late[0], medical];
+        let battery = "Ask the doctor or supplier about a battery";
+        assert!(["AIR006", "NOISE002"].iter().all(|code| fix(&life, code).contains(battery)));
+        assert!(!fix(&late, "NOISE002").contains(battery));
+    }
+
     /// One engine: of what certainly runs and what may, the first is told; a life's device has its own
     /// remedy.
     #[test]

@@ -100,7 +100,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(
             Signal::Caution,
             about,
-            values([("watts", need.running().into())]),
+            values([
+                ("watts", need.running().into()),
+                // The figure that rules on limits have of it.
+                ("amps", facts.worst_leg(&[need]).into()),
+            ]),
             fix,
             values([]),
         );
@@ -123,6 +127,28 @@ mod tests {
             let said = crate::words::Words::english().finding(found, &[]);
             assert_eq!(said.fix.contains("bedding"), warm, "{kind}: {}", said.fix);
         }
+    }
+
+    /// One heater has one figure: the amps here are those of the rule on limits, which does not say them twice. Beside
+    /// what it draws for a short time the others have a figure of their own.
+    #[test]
+    fn one_heater_has_one_figure() {
+        let long = ("continuous = false # kettle", "continuous = true");
+        let hours = ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-13:00\"]");
+        let told = |edits: &[crate::rules::Edit]| {
+            let found = findings(edits);
+            let of = |code| found.iter().find(|it| it.code == code).expect("found");
+            let (cord, over) = (of("CORD008"), of("OVER002"));
+            let said = crate::words::Words::english().finding(over, &[]).why;
+            (cord.values["amps"] == over.values["demand"], said.contains("of which"))
+        };
+        assert_eq!(told(&[long, hours]), (true, false));
+        let beside = [
+            ("hours = [\"18:00-23:00\"]", "hours = [\"09:00-10:00\"]"),
+            ("continuous = true # fan", "continuous = false"),
+            ("on = \"right\" # fan", "on = \"left\""),
+        ];
+        assert_eq!(told(&[&[long, hours][..], &beside].concat()), (false, true));
     }
 
     #[test]

@@ -220,12 +220,52 @@ fn free_for(facts: &Facts<'_>, load: &Id) -> Vec<Id> {
     lost.map(|lost| lost.free.clone()).unwrap_or_default()
 }
 
+/// Where any one of these loads could be plugged in instead: an outlet for each, or none.
+fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
+    let mut all = loads.iter().map(|load| free_for(facts, load));
+    let mut free = all.next().unwrap_or_default();
+    for other in all {
+        free.retain(|at| other.contains(at));
+    }
+    if free.len() < loads.len() { Vec::new() } else { free }
+}
+
+/// Where any one of these cords and boxes goes in, and a socket is left, an outlet for each, or none: no cord into the
+/// end of another.
+fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
+    let (plan, needs) = (facts.plan, facts.needs());
+    let cord = |id: &Id| plan.cords.iter().find(|it| it.id == *id);
+    let inlet = |id: &Id| plan.boxes.iter().find(|it| it.id == *id).map(|it| it.inlet);
+    let of_cord = |at: &Id| plan.part_of(at).is_some_and(|part| cord(part).is_some());
+    let all = facts.supply.receptacles().filter(|(at, node, shape, _)| {
+        let takes = |part: &Id| match cord(part) {
+            Some(cord) => shape.takes(cord.plug) && !of_cord(&node.id),
+            None => inlet(part).is_some_and(|plug| shape.takes(plug)),
+        };
+        let loads = needs.iter().filter(|need| need.at == Some(*at)).count();
+        let left = loads < facts.verdicts.grounding.beside_gear(*at);
+        left && facts.open(*at) && parts.iter().all(takes)
+    });
+    let all: Vec<Id> = all.map(|(_, node, ..)| node.id.clone()).collect();
+    if all.len() < parts.len() { Vec::new() } else { all }
+}
+
 /// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
 /// the rule that tells of it.
 fn unusable(facts: &Facts<'_>, part: &Id) -> Option<crate::rules::Values> {
     let (refusal, at, _) = wrong_anywhere(facts.plan, part)?;
     let rule = Value::Name(refusal.cause.code().to_owned());
     Some(values([("place", Value::Parts(vec![at])), ("rule", rule)]))
+}
+
+/// The outlets that are free for what is plugged into nothing, and those for what is plugged into that.
+fn free_values(sockets: Vec<Id>, others: Vec<Id>) -> crate::rules::Values {
+    values([
+        ("fits", Value::yes_no(!sockets.is_empty())),
+        ("free", Value::yes_no(!others.is_empty())),
+        ("sockets", Value::Parts(sockets)),
+        ("others", Value::Parts(others)),
+    ])
 }
 
 /// Tells of the parts that no other outlet would make usable, and hands the others on.
@@ -325,13 +365,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
         }
     }
-    for (place, about) in loose(facts) {
+    without_socket(facts, found);
+}
+
+/// What is plugged into nothing, or into a socket that is not there.
+fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let on_loose = loose(facts);
+    for (place, about) in on_loose.clone() {
         if let Some(wrong) = unusable(facts, &place) {
             found.add(Signal::Warning, about, wrong, "unusable", values([]));
             continue;
         }
+        let sockets = free_for_parts(facts, std::slice::from_ref(&place));
         let place = Value::Parts(vec![place]);
-        found.add(Signal::Warning, about, values([("place", place)]), "loose", values([]));
+        let free = free_values(sockets, free_for_all(facts, &about));
+        found.add(Signal::Warning, about, values([("place", place)]), "loose", free);
     }
     for (place, about) in lost(facts) {
         let about = told_apart(facts, about, Signal::Danger, found);
@@ -344,7 +392,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         });
         let household = Value::yes_no(household);
         let place = Value::Parts(vec![place]);
-        let room = values([("household", household)]);
+        let is_load = |id: &Id| facts.plan.loads.iter().any(|load| load.id == *id);
+        let (loads, parts): (Vec<Id>, Vec<Id>) = about.iter().cloned().partition(is_load);
+        let past: Vec<Id> = parts.iter().filter_map(|part| on_loose.get(part)).flatten().cloned().collect();
+        let sockets = match (loads.is_empty(), parts.is_empty()) {
+            (false, true) => free_for_all(facts, &loads),
+            (true, false) => free_for_parts(facts, &parts),
+            _ => Vec::new(),
+        };
+        let others = if loads.is_empty() { free_for_all(facts, &past) } else { Vec::new() };
+        let mut room = free_values(sockets, others);
+        room.extend([("household", household), ("past", Value::Parts(past))]);
         found.add(Signal::Danger, about, values([("place", place)]), "lost", room);
     }
 }
@@ -539,4 +597,43 @@ mod tests {
             assert!(troubles.any(|trouble| both(&trouble.findings)));
         }
     }
+
+    /// A box that is plugged into nothing, or has no socket, and the kettle on it: where either goes in and a socket is
+    /// left is named. Near miss: that outlet is taken, or takes no such plug.
+    #[test]
+    fn a_free_outlet_that_fits_is_named() {
+        let words = crate::words::Words::english();
+        let fixes = |edits: &[(&str, &str)]| -> Vec<String> {
+            let found = findings(edits);
+            let told = found.iter().filter(|it| it.code == "FIT001" && matches!(it.fix.key, "loose" | "lost"));
+            told.map(|it| words.finding(it, &[]).fix).collect()
+        };
+        let no_box = ("from = \"long\"\ninlet", "inlet");
+        let fan = ("wanted = \"must\" # fan", "wanted = \"wish\"");
+        let told = fixes(&[no_box, fan]);
+        assert_eq!(told.len(), 1, "{told:?}");
+        assert!(told[0].contains("Plug “box” into “long”, or plug “kettle” into “front”."), "{told:?}");
+        // The end of the cord and the front outlet are taken.
+        let other = (
+            "[[box]]",
+            "[[cord]]\nid = \"other\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\n\
+             [[box]]\nid = \"more\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
+             [[box.outlet]]\nid = \"six\"\nshape = \"6-20R\"\nbreaker = \"20 A\"\n[[box]]",
+        );
+        let one = ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\"");
+        let told = fixes(&[no_box, fan, other, one]);
+        assert!(told.iter().any(|fix| fix.contains("into an outlet where it fits")), "{told:?}");
+        assert!(told.iter().all(|fix| !fix.contains("into “front”")), "{told:?}");
+        // Two boxes at one end.
+        let second = (
+            "[[box]]",
+            "[[box]]\nid = \"more\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
+             [[box.outlet]]\nid = \"six\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[box]]",
+        );
+        let told = fixes(&[second, fan]);
+        let lost = "leave it unplugged, and plug “kettle” into ";
+        assert!(told.iter().any(|fix| fix.contains(lost)), "{told:?}");
+    }
+
 }

@@ -75,9 +75,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .collect()
     };
     let known = site.quiet_hours.is_known();
-    for (about, fix, assumed) in [
-        (loud(false), "move", "move-assumed"),
-        (loud(true), "life", "life-assumed"),
+    let life = loud(true);
+    let of_life = values([("life", Value::Parts(life.clone()))]);
+    for (about, fix, assumed, named) in [
+        (loud(false), "move", "move-assumed", values([])),
+        (life, "life", "life-assumed", of_life),
     ] {
         if !about.is_empty() {
             found.add(
@@ -85,7 +87,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 about,
                 values([("quiet", Value::Hours(quiet.to_vec()))]),
                 if known { fix } else { assumed },
-                values([]),
+                named,
             );
         }
     }

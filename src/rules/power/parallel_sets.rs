@@ -95,6 +95,8 @@ mod tests {
             report(&[("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
         };
         assert_eq!(rated("false"), 3_600_000);
+        // Until somebody knows.
+        assert_eq!(rated("\"unknown\""), 3_600_000);
         assert_eq!(rated("true"), 7_200_000);
     }
 

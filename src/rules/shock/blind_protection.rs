@@ -242,6 +242,27 @@ mod tests {
         }
     }
 
+    /// The outlet that the reason names is the one that the reader is told was assumed: one with no known GFCI, where
+    /// one would be blind. Near miss: it has none, and then the plug does no harm anywhere.
+    #[test]
+    fn why_and_look_name_one_outlet() {
+        let maybe = ("bonding_plug = false", "bonding_plug = \"unknown\"");
+        let back = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
+        let told = |front: &str| -> (Vec<Value>, Option<Value>) {
+            let report = report(&[FLOATING, maybe, AT_FRONT, SECOND, back, ("gfci = true # front", front)]);
+            let found = report.findings.iter().filter(|it| it.code == "SHOCK013");
+            let looked = report.figures.assumed.iter().find(|it| it.why == "bonding-plug-in");
+            (found.map(|it| it.values["joint"].clone()).collect(), looked.map(|it| it.value.clone()))
+        };
+        let id = |id: &str| crate::plan::Id::new(id).expect("an id");
+        let (joints, looked) = told("gfci = \"unknown\"");
+        assert_eq!(joints, [Value::from(&id("front"))]);
+        assert_eq!(looked, Some(Value::Parts(vec![id("front")])));
+        let (joints, looked) = told("gfci = false");
+        assert_eq!(joints, []);
+        assert_eq!(looked, Some(Value::Parts(vec![id("back")])));
+    }
+
     /// In a bonded generator it comes out, wherever it is, as mend and SHOCK004 have it: one deed. Where nobody
     /// knows if there is one or if the neutral is bonded, nothing is taken out.
     #[test]

@@ -10,7 +10,7 @@ pub(super) const RULE: Rule = Rule {
     area: "shock",
     worst: Signal::Warning,
     sources: &[cite::NEC_250_142],
-    fixes: &["plug", "sets", "box", "find-out"],
+    fixes: &["plug", "sets", "box", "find-out", "find-out-box"],
     check,
     #[cfg(test)]
     fires: &[
@@ -54,20 +54,22 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let boxes = bonded_boxes(facts.plan);
     let doubtful = doubtful_boxes(facts.plan);
     let sure = at_set + boxes.len();
+    // What is known of the generator is not looked up again.
+    let find_out = if doubtful_at_set(facts.plan) > 0 { "find-out" } else { "find-out-box" };
     // Each deed by itself, and each of its own place, so that no two of them have one title: without the box the
     // generator's own may still be too many.
     let mut told = Vec::new();
     if sure < 2 {
         let all = sure + doubtful_at_set(facts.plan) + doubtful.len();
         let about = [boxes, doubtful].concat();
-        told.push((Signal::Caution, "find-out", all, about));
+        told.push((Signal::Caution, find_out, all, about));
     } else {
         if !boxes.is_empty() {
             told.push((Signal::Warning, "box", sure, boxes));
         }
         // Beside what is left when the boxes that join them are not used, each of these may be one too many.
         if at_set + doubtful.len() > 1 && !doubtful.is_empty() {
-            told.push((Signal::Caution, "find-out", sure + doubtful.len(), doubtful));
+            told.push((Signal::Caution, find_out, sure + doubtful.len(), doubtful));
         }
         if at_set > 1 {
             // Without a plug only the makers' own joints are left.
@@ -101,7 +103,7 @@ mod tests {
         assert_eq!(told(&[bond]), ["box"]);
         assert_eq!(told(&[bond, plug, floating]), ["box"]);
         // A box that nobody knows is told as well as one that joins them.
-        assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out"]);
+        assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out-box"]);
     }
 
     /// A box that joins them and one that may are two boxes: no title says of the second that it does.
@@ -116,11 +118,30 @@ mod tests {
         };
         let both = [("bond = false", "bond = true"), ("[[load]]\nid = \"kettle\"", second)];
         let of = |id: &str| vec![id.to_owned()];
-        assert_eq!(told(&both), [("box", of("box")), ("find-out", of("other"))]);
+        assert_eq!(told(&both), [("box", of("box")), ("find-out-box", of("other"))]);
         assert_eq!(told(&both[..1]), [("box", of("box"))]);
         // Where nothing else joins them, one that may is no joint too many.
         let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
         assert_eq!(told(&[floating, both[1]]), []);
+    }
+
+    /// Of a generator of which all is known nobody looks in the manual again: only at the box.
+    #[test]
+    fn only_what_is_not_known_is_looked_at() {
+        let maybe = ("bond = false", "bond = \"unknown\"");
+        let told = |edits: &[crate::rules::Edit]| -> (&'static str, String) {
+            let report = crate::rules::testing::report(edits);
+            let found = report.findings.iter().find(|it| it.code == "SHOCK004").expect("found");
+            let text = crate::words::Words::english().finding(found, &report.figures.loads);
+            (found.fix.key, text.fix)
+        };
+        let (key, text) = told(&[maybe]);
+        assert_eq!(key, "find-out-box");
+        assert!(text.contains("papers of “box”") && !text.contains("manual"), "{text}");
+        let neutral = ("neutral = \"bonded\"", "neutral = \"unknown\"");
+        let (key, text) = told(&[maybe, neutral]);
+        assert_eq!(key, "find-out");
+        assert!(text.contains("generator’s manual"), "{text}");
     }
 
     /// A plug that nobody has cannot be taken out.

@@ -167,7 +167,7 @@ mod tests {
                     words.limits(&report, 80),
                     words.sharing(&report, 80),
                     wrapped(words.count(&report)),
-                    wrapped(words.summary(&report).join("\n")),
+                    words.brief(&report, 80),
                     words.repairs(&report, 80),
                 ];
                 for said in said {

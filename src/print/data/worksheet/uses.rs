@@ -437,9 +437,7 @@ pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
-        std::iter::once(context.say("ws-assumed-how", &[]))
-            .chain(context.words.first_look(context.report))
-            .collect(),
+        vec![context.say("ws-assumed-how", &[])],
         &[],
         &[("value", 1), ("assumption", 5)],
         rows,

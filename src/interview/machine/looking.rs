@@ -1,0 +1,121 @@
+//! Going through what is to be looked at: the questions about it, one after another.
+
+use super::{Cursor, Machine, Question};
+use crate::interview::{build, live};
+use crate::judge;
+
+impl Machine {
+    /// The questions that find out what dangers and warnings rest on, what clears most first.
+    pub(super) fn looks(&self) -> Vec<String> {
+        let report = judge::build(&build::plan(&self.draft, &|key| key.to_owned()));
+        let fields = report.figures.looks.iter().flat_map(|look| &look.fields);
+        self.ask_for(fields)
+    }
+
+    /// The keys of the questions that ask for these fields, each once.
+    fn ask_for<'f>(&self, fields: impl Iterator<Item = &'f String>) -> Vec<String> {
+        let line_of = self.lines();
+        let mut keys: Vec<String> = Vec::new();
+        for field in fields {
+            let key = self.asks_for(field, &line_of);
+            keys.extend(key.filter(|key| !keys.contains(key)));
+        }
+        keys
+    }
+
+    /// These questions, outside any turn.
+    pub(crate) fn questions(&self, fields: &[String]) -> Vec<Question> {
+        let places = self.places();
+        let asked = self.ask_for(fields.iter()).into_iter();
+        let asked = asked.filter_map(|key| places.iter().find(|place| place.key() == key));
+        asked.map(|place| self.ask(place, 0, 0)).collect()
+    }
+
+    /// The question that asks for a field of the plan.
+    fn asks_for(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
+        let (path, name) = field.rsplit_once('.')?;
+        let line = live::line(field, line_of)?;
+        let mut asked = vec![match name {
+            "wire" | "conductors" if path.starts_with("cord.") => "jacket",
+            "co_alarm" | "people_sleep" => "alarm",
+            "bonding_plug" => "neutral",
+            "bonding_plug_in" => "bonding",
+            "legs" => "voltage",
+            name => name,
+        }];
+        // Told by the letters of the jacket where it is not asked by itself.
+        if name == "outdoor" {
+            asked.push("jacket");
+        }
+        let mut lines = vec![line];
+        match name {
+            // Of some of them: each by itself.
+            "gfci" if lines[0] == "outlets" && self.draft.text("outlets.gfci") == Some("some") => {
+                lines = line_of(path.rsplit('.').next()?).into_iter().collect();
+            }
+            "bonding_plug_in" => lines = vec!["outlets".into()],
+            _ => {}
+        }
+        let of_part = self.of_part(lines.first()?);
+        asked.iter().find_map(|asked| {
+            let place = of_part.iter().find(|place| place.step.field == *asked)?;
+            Some(place.key())
+        })
+    }
+
+    /// To the next of these questions that was not asked yet: an answer may have made others needless. To the review
+    /// page after the last.
+    pub(super) fn look_on(&mut self) -> Cursor {
+        let places = self.places();
+        let looks = self.looks();
+        let asked = self.looked_at.get_or_insert_default();
+        let next = looks.into_iter().find(|key| {
+            let applies = places.iter().any(|place| place.key() == *key);
+            applies && !asked.contains(key)
+        });
+        let Some(key) = next else {
+            self.looked_at = None;
+            return Cursor::Front;
+        };
+        asked.push(key.clone());
+        Cursor::At {
+            key,
+            from_page: Some("review".into()),
+        }
+    }
+
+    /// Begins to go through what is to be looked at.
+    pub(crate) fn start_looking(&mut self) {
+        self.looked_at = None;
+        self.cursor = self.look_on();
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::interview::draft_of;
+    use crate::plan::arbitrary;
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(96))]
+
+        /// Whatever is to be looked at has a question that asks for it.
+        #[test]
+        fn every_look_has_a_question(plan in arbitrary::camp()) {
+            let Some(draft) = draft_of(&plan, "t") else {
+                return Ok(());
+            };
+            let machine = Machine::new(draft);
+            let plan = build::plan(&machine.draft, &|key| key.to_owned());
+            let line_of = machine.lines();
+            for look in judge::build(&plan).figures.looks {
+                for field in look.fields {
+                    prop_assert!(machine.asks_for(&field, &line_of).is_some(), "{field}");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,73 @@
+//! What to go and look at, with room to write down what is found.
+
+use serde::Serialize;
+
+use super::{Common, Context};
+use crate::interview::{self, Input, Shape};
+use crate::report::Marking;
+
+/// The data of `look.typ`.
+#[derive(Debug, Serialize)]
+pub(super) struct Sheet {
+    common: Common,
+    looks: Vec<Look>,
+}
+
+#[derive(Debug, Serialize)]
+struct Look {
+    /// The thing to go to; none where it is the place or its people.
+    what: Option<String>,
+    /// What is read there, of which there may be a drawing.
+    read: Marking,
+    /// What to look for there.
+    ask: String,
+    /// What that may clear.
+    clears: Option<String>,
+    /// What to write down: the questions that the interview will ask again.
+    questions: Vec<Question>,
+}
+
+#[derive(Debug, Serialize)]
+struct Question {
+    text: String,
+    /// To tick; without them there is a line to write on.
+    answers: Vec<String>,
+}
+
+const KEYS: &[&str] = &["look-how", "look-none", "look-after", "defer"];
+
+pub(super) fn data(context: &Context<'_>) -> Sheet {
+    let looks = context.report.figures.looks.iter();
+    let looks = looks.map(|look| {
+        let told = context.words.look(context.report, look);
+        let questions = interview::questions(context.plan, &look.fields);
+        Look {
+            what: told.what,
+            read: look.read,
+            ask: told.ask,
+            clears: told.clears,
+            questions: questions.iter().map(|it| question(context, it)).collect(),
+        }
+    });
+    Sheet {
+        looks: looks.collect(),
+        common: context.common("look-title", KEYS),
+    }
+}
+
+fn question(context: &Context<'_>, question: &interview::Question) -> Question {
+    let view = interview::view(context.words, question);
+    // What nobody knows is left empty.
+    let answers = match view.shape {
+        Shape::List { rows, .. } => rows
+            .into_iter()
+            .filter(|row| matches!(row.input, Input::Answer(_)))
+            .map(|row| row.text)
+            .collect(),
+        Shape::Line { .. } => Vec::new(),
+    };
+    Question {
+        text: view.question,
+        answers,
+    }
+}

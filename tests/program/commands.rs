@@ -181,6 +181,25 @@ fn check_says_what_why_do_and_by_what_authority_worst_first() {
     insta::assert_snapshot!(text(&output.stdout));
 }
 
+/// What the page shows is what is printed today, word for word.
+#[test]
+fn the_readme_shows_what_check_and_mend_print() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let page = include_str!("../../README.md");
+    let shown = page.split("```text\n").skip(1);
+    let shown: Vec<&str> = shown.filter_map(|rest| rest.split("```").next()).collect();
+    let calls = [
+        &["check", "--long", "weekend.toml"][..],
+        &["mend", "weekend.toml"],
+    ];
+    assert_eq!(shown.len(), calls.len());
+    for (call, shown) in calls.into_iter().zip(shown) {
+        let printed = text(&tallywatt(call, dir.path()).stdout).replace('\u{a0}', " ");
+        assert!(printed.contains(shown), "{shown}\n\n{printed}");
+    }
+}
+
 #[test]
 fn exit_statuses_are_those_of_the_contract() {
     let dir = folder();

@@ -559,7 +559,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
         person.sees("How many running watts does the");
-        person.sees("Enter: I don’t know");
+        person.sees("Enter: unknown");
         person.types("2800 W\n");
         person.sees("What is the most watts it can give");
         person.types("3300 W\n");

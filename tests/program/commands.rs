@@ -102,7 +102,7 @@ fn the_demo_writes_everything_and_says_what_matters() {
             .find(|line| line.starts_with(start))
             .unwrap_or_else(|| panic!("{start} in {said}"))
     });
-    assert!(lines[0].contains("DANGER"), "{}", lines[0]);
+    assert!(lines[0].contains("Exhaust is only"), "{}", lines[0]);
     // The plan that is written is the plan that was printed: it gives the same report.
     let again = tallywatt(
         &["check", "--format", "json", "tallywatt-demo/plan.toml"],

@@ -202,13 +202,11 @@ impl Words {
 
     /// What passes the generator at most in the moment of a step.
     fn peak(&self, step: &Step) -> String {
-        match step.legs {
-            [_, _] => self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand),
-            _ => {
-                let amps = self.amount(step.peak_amps, Show::Demand);
-                self.with("amps-all", [("amps", amps.into())])
-            }
+        if let [_, _] = step.legs {
+            return self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand);
         }
+        let amps = self.amount(step.peak_amps, Show::Demand);
+        self.with("amps-all", [("amps", amps.into())])
     }
 
     fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {

@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Liegen diese alle auf einer Seite des Generators, wie wir annehmen, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+            [yes] Um { $time } ziehen diese Geräte über { $first } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
            *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
         }
       }

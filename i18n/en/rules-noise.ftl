@@ -26,6 +26,6 @@ NOISE002 = { $fix ->
        *[other] The camp must be quiet { $quiet }.
       }
     .fix-move = { night-instead }
-    .fix-life = Before you come, ask the campground host if it may run then, and do not change its hours. { night-life }
+    .fix-life = Before you come, ask the campground host if the generator may run then, and never shorten the hours of { $life }. { night-life }
     .fix-move-assumed = Ask the campground host when the camp must be quiet. { NOISE002.fix-move }
-    .fix-life-assumed = Ask the campground host when the camp must be quiet and if this may run then, and do not change its hours. { night-life }
+    .fix-life-assumed = Ask your host when the camp must be quiet and if generators may run then, and never shorten the hours of { $life }. { night-life }

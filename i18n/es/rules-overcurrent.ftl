@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+            [yes] A las { $time } estos toman por { $first } { $demand }, y aguanta { $limit }: { $loads }. { $what }
            *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
         }
       }

@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Si tous sont du même côté { -generator(form: "of") }, comme nous le supposons, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
        *[known] { $planned ->
-            [yes] À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+            [yes] À { $time }, ces appareils prennent { $demand } par { $first }, pour { $limit } au plus : { $loads }. { $what }
            *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
         }
       }

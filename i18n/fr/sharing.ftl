@@ -152,6 +152,7 @@ may-but = Le plan a aussi { $signal ->
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
+may-refused = Ne branchez pas { $names } : il ne faut utiliser aucune prise qui reste. « tallywatt check » dit pourquoi.
 may-wrong-place = Ne branchez pas { $names } là où le plan le met. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place
@@ -189,7 +190,7 @@ share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaqu
 share-all = Pour la puissance, tout peut fonctionner en même temps.
 share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
 share-never = Jamais ensemble
-share-alone = { $name }, même sans rien d’autre
+share-alone = { $name }, tel que prévu, même sans rien d’autre
 share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.

@@ -56,8 +56,23 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
     .find(|text| !text.is_empty());
     failure.hint(match nearest {
         Some(nearest) => words.with("usage-nearest", [("nearest", nearest.into())]),
-        None => words.text("usage-help"),
+        None => {
+            let help = match command_of(&of(ContextKind::Usage)) {
+                Some(command) => format!("tallywatt {command} --help"),
+                None => "tallywatt --help".to_owned(),
+            };
+            words.with("usage-help", [("help", help.into())])
+        }
     })
+}
+
+/// The command that was called, by the line of how it is called: its own options stand on its own page.
+fn command_of(usage: &str) -> Option<&str> {
+    let mut words = usage.split_whitespace();
+    words.find(|word| *word == "tallywatt")?;
+    words
+        .next()
+        .filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
 }
 
 /// A language that is not there.
@@ -86,5 +101,26 @@ fn plain(value: &ContextValue) -> String {
         }
         ContextValue::Number(number) => number.to_string(),
         _ => String::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::args;
+    use super::*;
+
+    /// The options of a command stand on its own page of help. Near miss: of none.
+    #[test]
+    fn the_hint_names_the_page_that_has_the_options() {
+        let words = Words::english();
+        for (call, page) in [
+            (&["tallywatt", "print", "a"][..], "“tallywatt print --help”"),
+            (&["tallywatt", "may", "a"], "“tallywatt may --help”"),
+            (&["tallywatt", "--zzz"], "“tallywatt --help”"),
+        ] {
+            let error = args::command(&words).try_get_matches_from(call);
+            let said = failure(&error.expect_err("a wrong call"), &words).shown(&words);
+            assert!(said.contains(page), "{said}");
+        }
     }
 }

@@ -124,7 +124,7 @@ impl Answers {
         &mut self,
         findings: &[Finding],
         several: &[usize],
-        tried: Vec<String>,
+        mut tried: Vec<String>,
         mut found_with: impl FnMut(&[String]) -> Vec<Finding>,
     ) {
         let cleared_by = |found: &[Finding]| -> Vec<usize> {
@@ -135,6 +135,8 @@ impl Answers {
         if gone.is_empty() {
             return;
         }
+        // Of two ways to the same end that of the gear itself: to read a cord is less than to know the generator's peak.
+        tried.sort_by_key(|field| is_of_gear(field));
         let needed = needed(tried, |fields| cleared_by(&found_with(fields)) == gone);
         for at in gone {
             let own = |field: &&String| touches(field, &findings[at]);
@@ -186,6 +188,12 @@ pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
         let _ = answer_low(&mut all, field).or_else(|| answer(&mut all, field));
     }
     all
+}
+
+/// Whether a field is of a cord, a box or a receptacle.
+fn is_of_gear(field: &str) -> bool {
+    let tables = ["cord.", "box.", "generator.outlet."];
+    tables.iter().any(|table| field.starts_with(table))
 }
 
 /// Whether a field is about one of the things that a finding is about, or about none in particular.

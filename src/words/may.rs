@@ -107,10 +107,10 @@ impl Words {
         for ((reason, free), loads) in no_place {
             let names = free.iter().map(Id::as_str);
             say(self.with(
-                if free.is_empty() {
-                    "may-no-place"
-                } else {
-                    "may-wrong-place"
+                match (free, reason) {
+                    ([], "refused") => "may-refused",
+                    ([], _) => "may-no-place",
+                    _ => "may-wrong-place",
                 },
                 [
                     ("names", self.set_any(report, &loads).into()),

@@ -128,7 +128,7 @@ fn the_demo_writes_everything_and_says_what_matters() {
             .find(|line| line.starts_with(start))
             .unwrap_or_else(|| panic!("{start} in {said}"))
     });
-    assert!(lines[0].contains("DANGER"), "{}", lines[0]);
+    assert!(lines[0].contains("Exhaust is only"), "{}", lines[0]);
     // The plan that is written is the plan that was printed: it gives the same report.
     let again = tallywatt(
         &["check", "--format", "json", "tallywatt-demo/plan.toml"],
@@ -205,6 +205,25 @@ fn check_says_what_why_do_and_by_what_authority_worst_first() {
     let output = tallywatt(&["check", "weekend.toml"], dir.path());
     assert_eq!(output.status.code(), Some(2));
     insta::assert_snapshot!(text(&output.stdout));
+}
+
+/// What the page shows is what is printed today, word for word.
+#[test]
+fn the_readme_shows_what_check_and_mend_print() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let page = include_str!("../../README.md");
+    let shown = page.split("```text\n").skip(1);
+    let shown: Vec<&str> = shown.filter_map(|rest| rest.split("```").next()).collect();
+    let calls = [
+        &["check", "--long", "weekend.toml"][..],
+        &["mend", "weekend.toml"],
+    ];
+    assert_eq!(shown.len(), calls.len());
+    for (call, shown) in calls.into_iter().zip(shown) {
+        let printed = text(&tallywatt(call, dir.path()).stdout).replace('\u{a0}', " ");
+        assert!(printed.contains(shown), "{shown}\n\n{printed}");
+    }
 }
 
 #[test]

@@ -21,6 +21,8 @@ pub(super) enum After {
     Change,
     /// Ask again what nobody knew.
     Look,
+    /// Go on with this plan, which was mended.
+    Take(Box<Plan>),
     Leave,
     Interrupted,
     Ended,
@@ -39,6 +41,7 @@ pub(super) fn after(
         also: String::new(),
         input: Input::Answer(value.to_owned()),
     };
+    let mut mended: Option<Plan> = None;
     let mut rows = vec![
         row("interview-after-print", "print"),
         row("interview-after-change", "change"),
@@ -61,16 +64,17 @@ pub(super) fn after(
         .iter()
         .position(|row| tally.dangers > 0 && row.input == Input::Answer(first.to_owned()))
         .unwrap_or(0);
-    let what = View {
+    let view = |rows: &[Row], start: usize| View {
         progress: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
-            rows,
+            rows: rows.to_vec(),
             start: Some(start),
         },
         spoken: Vec::new(),
     };
+    let mut what = view(&rows, start);
     loop {
         match ask(prompter, &what, words)? {
             Answered::Ended => return Ok(After::Ended),
@@ -79,7 +83,7 @@ pub(super) fn after(
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {}
                 "mend" => {
-                    let (report, _) = mend::advised(plan, false);
+                    let (report, advised) = mend::advised(plan, false);
                     let width = width();
                     let mut text = words.repairs(&report, width);
                     let sharing = &report.figures.sharing;
@@ -92,6 +96,21 @@ pub(super) fn after(
                         text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
                     }
                     say(&format!("\n{text}\n"))?;
+                    // What is told can be taken, in the place of what told it.
+                    if changed.is_some() && interview::draft_of(&advised.plan, "").is_some() {
+                        mended = Some(advised.plan);
+                        let asked = Input::Answer("mend".to_owned());
+                        if let Some(at) = rows.iter().position(|row| row.input == asked) {
+                            rows[at] = row("interview-after-take", "take");
+                            what = view(&rows, at);
+                        }
+                    }
+                    continue;
+                }
+                "take" => {
+                    if let Some(plan) = mended.take() {
+                        return Ok(After::Take(Box::new(plan)));
+                    }
                     continue;
                 }
                 "save" => return Ok(After::Save),

@@ -227,8 +227,8 @@ fn looks(context: &Context<'_>) -> Vec<String> {
         .collect()
 }
 
-/// What no outlet can run, in one sentence, what none that is free can, and what must not be plugged in where the
-/// plan has it.
+/// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
+/// not be plugged in where the plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
     let planned = |unit: &Id| {
         let mut loads = context.plan.loads.iter();
@@ -238,11 +238,13 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
     // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
+        // Not power, but danger keeps it out.
+        "refused" => "refused",
         "no-room" => "none-free",
         reason if reason != "impossible" && planned(&lost.load) => "none-free",
         _ => "unplaced",
     };
-    let said = ["unplaced", "none-free", "misplaced"].map(|key| {
+    let said = ["unplaced", "refused", "none-free", "misplaced"].map(|key| {
         let unplaced = context.report.figures.sharing.unplaced.iter();
         let unplaced = unplaced.filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();

@@ -770,7 +770,7 @@ mod tests {
             (
                 answer.may,
                 codes,
-                words.matches("The plan also has a warning: ").count(),
+                words.matches("The plan also has a warning (").count(),
             )
         };
         assert_eq!(told(&[], "kettle"), (true, vec![], 0));

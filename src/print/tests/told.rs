@@ -54,7 +54,7 @@ fn each_figure_of_a_limit_has_its_own_reason() {
     assert_eq!(figures, ["16 A", "19.2 A"]);
     assert_eq!(
         set_by,
-        "3 hours or more: Breaker “front” can trip past 80%. Shorter: Limited by the generator. \
+        "3 h or more: Past 80%, breaker “front” can trip. Under 3 h: Limited by the generator. \
          Go over, and it shuts off or stalls."
     );
     let (hours, short) = line.split_once("19.2 A").expect("both figures");
@@ -159,7 +159,7 @@ fn two_legs_have_their_amps_each() {
 fn the_tank_is_told_with_what_empties_it() {
     for (edits, name) in [
         (&[][..], "Kettle"),
-        (&[("running = \"50 W\"", "running = \"1900 W\"")], "Fan"),
+        (&[("running = \"1500 W\"", "running = \"40 W\"")], "Fan"),
     ] {
         let (plan, report) = judged(&edited(edits));
         let hours = report.figures.energy.hours_per_tank.expect("known");
@@ -312,4 +312,33 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
         }
     }
     assert!(seen.iter().all(|count| *count > 0), "{seen:?}");
+}
+
+/// A level measured at 50 ft is met by no other place, so the card, which sets up the camp, tells none. The plot of the
+/// worksheet has levels only where exhaust lets the generator stand, and no bound to fall under.
+#[test]
+fn no_place_is_told_to_be_quiet_enough() {
+    let loud = ("level = \"56 dBA\"", "level = \"67.5 dBA\"");
+    let (plan, report) = judged(&edited(&[loud]));
+    let told: Vec<&str> = report.findings.iter().map(|it| it.code).collect();
+    assert!(told.contains(&"NOISE001"), "{told:?}");
+    let card = data_of(&plan, &report, Document::Card).expect("a card");
+    assert!(!card.to_string().contains("dB"), "{card}");
+    let sheet = data_of(&plan, &report, Document::Worksheet).expect("a worksheet");
+    let curves = sheet["plot"]["curves"].as_array().expect("curves");
+    let [_, noise] = &curves[..] else {
+        panic!("volts and noise: {curves:?}")
+    };
+    assert_eq!(noise["bounds"], Json::Array(Vec::new()));
+    // People at 60 ft with 50 ft of cord: 25 ft away it is 15 ft long, 4.572 m.
+    let metres = |curve: &Json| -> Vec<f64> {
+        let points = curve["points"].as_array().into_iter().flatten();
+        points.filter_map(|point| point[0].as_f64()).collect()
+    };
+    let (near, volts) = (metres(noise), metres(&curves[0]));
+    assert!(
+        !near.is_empty() && near.iter().all(|at| *at > 4.57),
+        "{near:?}"
+    );
+    assert!(volts.iter().any(|at| *at < 4.57), "{volts:?}");
 }

@@ -161,6 +161,12 @@ may-over-starting-alone = Schon der Anlauf von { $by } allein braucht { $asks }.
 may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
 may-the-set = Der Generator
 may-part = „{ $id }“
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } auf A und { $amps } auf B
+amps-one-leg = { $amps } auf einer Seite
+amps-both-at-most = { $amps } auf A und bis zu { $amps } auf B
+amps-all = { $amps }
 may-order = In dieser Reihenfolge einschalten
 may-order-step = { $name } an „{ $at }“: Mit dem Übrigen gibt der Generator dann einen Augenblick lang bis zu { $amps }
 may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spitze.

@@ -78,7 +78,11 @@ print-comes-from = Gets power from
 print-leg = leg { $leg }
 print-leg-unknown = leg not known
 print-leg-unknown-brief = leg ?
-print-leg-each = { $amps } on each leg
+# Where both feed it; and the same on a label with little room.
+print-leg-both = legs A and B
+print-leg-both-brief = A and B
+# After the amps of a leg, in front of how long they hold.
+print-on-both = on A and { $amps } on B, { $how_long }
 print-legs = Legs
 print-legs-value = A and B: the two halves of its power.
 print-not-all-at-once = not all at once: { $loads }
@@ -92,8 +96,11 @@ only-if-camper = ONLY for a camper whose own main breaker says { $amps } or less
 only-if-generator = ONLY with this generator: another can overload it.
 print-bonding-plug = bonding plug
 print-bonding-plug-stays = The bonding plug stays in. { $title }
-print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
-print-shock-doubtful = GFCI: NO. There is one, but it might not see a fault.
+# With what plugged in: a box, or a bonding plug in an outlet.
+print-shock-blind = GFCI: NO. With “{ $joint }” plugged in, it cannot see a fault.
+print-shock-blind-plug = GFCI: NO. With the bonding plug in “{ $joint }”, it cannot see a fault.
+print-shock-doubtful = GFCI: NO. With “{ $joint }” plugged in, it might not see a fault.
+print-shock-doubtful-plug = GFCI: NO. With a bonding plug in “{ $joint }”, it might not see a fault.
 print-do-not-use = DO NOT USE
 # Of two generators that must not be joined.
 print-apart = DO NOT RUN IN PARALLEL
@@ -143,7 +150,7 @@ print-rated-guessed-value = Unknown. We assumed { $taken }. Read its nameplate.
 print-rated-guessed-less = Unknown. We assumed { $taken }: { $left } is left at this elevation and heat. Read its nameplate.
 print-tank = One tank
 print-tank-value = about { $hours }
-print-tank-value-with = about { $hours } when this plan draws the most
+print-tank-value-with = about { $hours } with { $with } on
 print-refuel = Refuel
 print-refuel-value = Stop the engine and let it cool { $cooling } minutes. Never refuel a running engine.
 print-air = Exhaust
@@ -177,6 +184,7 @@ print-no-breaker-below-set = Add up the amps: generator too strong
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-with-gfci = { $facts } · GFCI
+print-detail-amps = { $facts } · { $amps }
 print-tree-alt = What feeds what, from the generator out: { $parts }
 print-tree-alt-part = { $id } up to { $amps } for 3 hours or more
 print-loose = Not plugged in:

@@ -4,6 +4,8 @@
 
 print-test-everywhere = At every outlet
 print-test-protected = Where the label says “GFCI: YES”
+# $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
+print-test-without = Keep “{ $joint }” unplugged. While it is plugged in, do not rely on the GFCI at { $at }.
 print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
 print-test-reads-floating = { $at }: a plug-in tester should read OPEN GROUND. That is normal for a floating neutral: do not try to change it. A broken ground wire reads the same.

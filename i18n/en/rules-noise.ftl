@@ -2,16 +2,17 @@
 
 NOISE001 = { $fix ->
     [look] The generator might be too loud
-    [busiest] At its busiest it might be too loud
-   *[other] Louder than many camps allow
+    [quieter] Louder than many camps allow
+   *[other] At its busiest it might be too loud
   }
     .why = { $fix ->
         [look] We do not know how loud it is, and open-frame generators are mostly louder than { $limit } at { $distance }. National parks and many camps allow no more.
-        [busiest] At its busiest we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks and many camps allow { $limit } there.
-       *[other] It makes about { $level } at { $distance } in the open, at the load of the test. National parks and many camps allow { $limit } there.
+        [quieter] It makes about { $level } at { $distance } in the open, at the load of the test. National parks and many camps allow { $limit } there.
+       *[other] At its busiest we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks and many camps allow { $limit } there.
       }
-    .fix-quieter = Run fewer things at once, use economy idle, and stand it on bare soil. Ask your host. Never box it in or cover it.
+    .fix-quieter = Use economy idle, and stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
     .fix-busiest = Run fewer things at once, and stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
+    .fix-alone = Stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
     .fix-look = Look for “dB” in its manual, with the distance it was measured at. Ask your host before you run it. Never box it in or cover it.
 
 NOISE002 = { $fix ->

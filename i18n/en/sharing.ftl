@@ -170,8 +170,14 @@ may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator�
 may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } on A and { $amps } on B
+amps-one-leg = { $amps } on one leg
+amps-both-at-most = { $amps } on A and up to { $amps } on B
+amps-all = { $amps } in all
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps } in all
+may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps }
 may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = When everything is on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }

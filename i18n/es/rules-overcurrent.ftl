@@ -57,7 +57,7 @@ OVER002 = Demasiado durante horas en { $first }
        *[other] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
-    .fix-rest = Póngalo más bajo o dele un descanso antes de que pasen tres horas.
+    .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.
     .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }

@@ -161,6 +161,12 @@ may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo
 may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } en A y { $amps } en B
+amps-one-leg = { $amps } en una fase
+amps-both-at-most = { $amps } en A y hasta { $amps } en B
+amps-all = { $amps }
 may-order = Encienda en este orden
 may-order-step = { $name } en “{ $at }”: con lo demás, el generador da entonces hasta { $amps } por un instante
 may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.

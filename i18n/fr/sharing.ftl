@@ -166,6 +166,12 @@ may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }
 may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } sur A et { $amps } sur B
+amps-one-leg = { $amps } sur une phase
+amps-both-at-most = { $amps } sur A et jusqu’à { $amps } sur B
+amps-all = { $amps }
 may-order = Mettez en marche dans cet ordre
 may-order-step = { $name } à « { $at } » : avec le reste, { -generator(form: "the") } donne alors jusqu’à { $amps } un instant
 may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.

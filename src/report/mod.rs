@@ -33,13 +33,13 @@ use serde::{Serialize, Serializer};
 
 use crate::plan::{Id, Leg, Span};
 use crate::quantity::{
-    Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
+    Current, Energy, Hours, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
 };
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 
 /// The version of the report format.
-pub const FORMAT: u32 = 1;
+pub const FORMAT: u32 = 2;
 
 /// What sets a limit.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -168,7 +168,10 @@ fn reason_code<S: Serializer>(reason: &LimitReason, serializer: S) -> Result<S::
     serializer.serialize_str(reason.code())
 }
 
-fn leg_names<S: Serializer>(legs: &&'static [Leg], serializer: S) -> Result<S::Ok, S::Error> {
+pub(crate) fn leg_names<S: Serializer>(
+    legs: &&'static [Leg],
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     serializer.collect_seq(legs.iter().map(|leg| match leg {
         Leg::A => "A",
         Leg::B => "B",
@@ -384,10 +387,7 @@ pub struct NoiseAt {
     pub at_sleepers_dba: Option<SoundLevel>,
     /// At the published measuring distance of 50 ft.
     pub at_50ft_dba: Option<SoundLevel>,
-    /// The distance, no less than exhaust needs, beyond which it is below 60 dB(A) in a free field. No
-    /// limit that is measured at a fixed distance is met by it.
-    pub quiet_from: Option<Length>,
-    /// How much louder the set is taken to be at full load. The three figures above are for the load
+    /// How much louder the set is taken to be at full load. The two figures above are for the load
     /// that its level was measured at, the two below for full load.
     pub more_at_full_load: Option<SoundLevel>,
     /// At the sleepers.

@@ -24,8 +24,8 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
-use crate::plan::{Id, Span};
-use crate::quantity::{Amount, Unit};
+use crate::plan::{Id, Leg, Span};
+use crate::quantity::{Amount, Current, Unit};
 use crate::report::{
     Assumption, Finding, LoadFacts, Look, Next, Report, Signal, Trouble, Value, Values,
 };
@@ -295,6 +295,20 @@ impl Words {
     /// An amount as the reader writes it, in the reader's units.
     pub fn amount(&self, amount: impl Into<Amount>, show: Show) -> String {
         self.numbers.amount(amount.into(), show)
+    }
+
+    /// The amps of a part that these legs feed: of two, those of each, so that nobody takes them for a sum.
+    pub fn amps_on(&self, amps: Current, legs: &[Leg], show: Show) -> String {
+        self.amps_of("amps-both", amps, legs, show)
+    }
+
+    /// The same in the words of `both`, where both legs feed it.
+    fn amps_of(&self, both: &str, amps: Current, legs: &[Leg], show: Show) -> String {
+        let amps = self.amount(amps, show);
+        match legs {
+            [_, _] => self.with(both, [("amps", amps.into())]),
+            _ => amps,
+        }
     }
 
     /// The units in which the reader may give a quantity, the likeliest first.

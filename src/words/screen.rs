@@ -214,6 +214,7 @@ impl Words {
                     of.shape,
                     of.continuous_amps,
                     of.short_amps,
+                    of.legs.len(),
                     refusal(of),
                     only(of),
                     report.usable(&of.id),
@@ -234,7 +235,7 @@ impl Words {
             let limit = &group[0];
             let ids: Vec<&str> = group.iter().map(|limit| limit.id.as_str()).collect();
             let amps = |amps: Current, watts: Power| {
-                let amps = self.amount(amps, Show::Capacity);
+                let amps = self.amps_on(amps, limit.legs, Show::Capacity);
                 let watts = self.amount(watts, Show::Capacity);
                 let both = [("amps", amps.into()), ("watts", watts.into())];
                 FluentValue::from(self.with("check-limit-amps", both))

@@ -64,10 +64,36 @@ fn a_sound_plan_has_little_to_say() {
         let troubles = report["troubles"].as_array().expect("a list");
         let counts = ["danger", "warning", "caution", "notice"]
             .map(|signal| troubles.iter().filter(|it| it["signal"] == signal).count());
+        // Each trouble by the rules that its deed clears, the first of them the one it is told by.
+        let codes = |trouble: &serde_json::Value| -> String {
+            let findings = trouble["findings"].as_array().expect("a list").iter();
+            let codes = findings.map(|at| {
+                let at = usize::try_from(at.as_u64().expect("a number")).expect("a place");
+                report["findings"][at]["code"]
+                    .as_str()
+                    .expect("a code")
+                    .to_owned()
+            });
+            codes.collect::<Vec<String>>().join("+")
+        };
+        let told: Vec<String> = troubles.iter().map(codes).collect();
+        // At most one entry for each thing to do: no two say the same, word for word.
+        let long = text(&tallywatt(&["check", "--long", &of], dir.path()).stdout);
+        let mut deeds: Vec<&str> = long
+            .split("\n  Do ")
+            .skip(1)
+            .map(|rest| rest.split("\n\n").next().unwrap_or_default().trim())
+            .collect();
+        let all = deeds.len();
+        deeds.sort_unstable();
+        deeds.dedup();
+        assert_eq!(deeds.len(), all, "{name}: {long}");
+        assert!(all > 0 || troubles.is_empty(), "{name}: {long}");
         let lines = text(&tallywatt(&["check", &of], dir.path()).stdout)
             .lines()
             .count();
-        writeln!(table, "{name}: {counts:?}, {lines} lines").expect("text is written");
+        let told = told.join(" ");
+        writeln!(table, "{name}: {counts:?}, {lines} lines: {told}").expect("text is written");
         if name.starts_with('s') {
             let [dangers, warnings, cautions, notices] = counts;
             assert_eq!((dangers, warnings), (0, 0), "{name}");
@@ -309,7 +335,7 @@ fn several_plans_give_one_report_a_line() {
     assert_eq!(said.lines().count(), 2);
     for line in said.lines() {
         let report: serde_json::Value = serde_json::from_str(line).expect("JSON");
-        assert_eq!(report["format"], 1);
+        assert_eq!(report["format"], 2);
     }
 }
 

@@ -6,7 +6,7 @@ use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
-use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
@@ -377,6 +377,7 @@ impl Tree<'_> {
             row.long = Some(context.capacity(limit.continuous_amps));
             row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
             if limit.gfci {
                 row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
             }
@@ -506,8 +507,20 @@ impl Tree<'_> {
             row.long = Some(context.capacity(limit.continuous_amps));
             row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
         }
         row
+    }
+}
+
+/// What a row says, with the amps of each leg where both feed it: its own column has room for one figure.
+fn on_both(context: &Context<'_>, detail: String, amps: Current, legs: &[Leg]) -> String {
+    match legs {
+        [_, _] => {
+            let amps = context.amps_on(amps, legs);
+            context.say("detail-amps", &[("facts", &detail), ("amps", &amps)])
+        }
+        _ => detail,
     }
 }
 

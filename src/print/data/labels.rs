@@ -599,8 +599,9 @@ fn generator(context: &Context<'_>) -> Part {
             ),
         ),
     ];
-    if !set.rated.is_known() {
-        let taken = context.exact(crate::supply::UNKNOWN_RATED);
+    let mut assumed = context.report.figures.assumed.iter();
+    if let Some(rated) = assumed.find(|it| it.field == "generator.rated") {
+        let taken = context.words.value(&rated.value);
         let left = context.capacity(usable.rated_watts);
         let value = if left == taken {
             context.say("rated-guessed-value", &[("taken", &taken)])

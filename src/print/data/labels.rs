@@ -504,7 +504,10 @@ fn shared(
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
         let sockets = outlet.socket_count();
-        if sockets > 1 {
+        // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
+        if sockets > 1 && outlet.sockets.is_none() {
+            sentences.push(context.say("shared-plugs", &[]));
+        } else if sockets > 1 {
             sentences.push(context.words.with(
                 "print-shared-sockets",
                 [("count", usize::from(sockets).into())],

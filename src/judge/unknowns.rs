@@ -827,7 +827,7 @@ mod tests {
                  coiled = false\n\
                  [[box]]\nid = \"box\"\nfrom = \"{cord}\"\ninlet = \"5-15P\"\n\
                  [[box.outlet]]\nid = \"{outlet}\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"30 A\"\n{}{}",
-                load("one", "800 W"),
+                load("one", "1800.001 W"),
                 load("other", "unknown")
             );
             let figures = build(&crate::plan::read(&text).expect("a plan that reads")).figures;

@@ -333,7 +333,9 @@ fn no_place_is_told_to_be_quiet_enough() {
     // People at 60 ft with 50 ft of cord: 25 ft away it is 15 ft long, 4.572 m.
     let metres = |curve: &Json| -> Vec<f64> {
         let points = curve["points"].as_array().into_iter().flatten();
-        points.filter_map(|point| point[0].as_f64()).collect()
+        points
+            .filter_map(|point| point[0].as_str()?.parse().ok())
+            .collect()
     };
     let (near, volts) = (metres(noise), metres(&curves[0]));
     assert!(

@@ -54,16 +54,14 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
     .map(of)
     .into_iter()
     .find(|text| !text.is_empty());
-    failure.hint(match nearest {
-        Some(nearest) => words.with("usage-nearest", [("nearest", nearest.into())]),
-        None => {
-            let help = match command_of(&of(ContextKind::Usage)) {
-                Some(command) => format!("tallywatt {command} --help"),
-                None => "tallywatt --help".to_owned(),
-            };
-            words.with("usage-help", [("help", help.into())])
-        }
-    })
+    if let Some(nearest) = nearest {
+        return failure.hint(words.with("usage-nearest", [("nearest", nearest.into())]));
+    }
+    let help = command_of(&of(ContextKind::Usage)).map_or_else(
+        || "tallywatt --help".to_owned(),
+        |command| format!("tallywatt {command} --help"),
+    );
+    failure.hint(words.with("usage-help", [("help", help.into())]))
 }
 
 /// The command that was called, by the line of how it is called: its own options stand on its own page.

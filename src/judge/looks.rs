@@ -44,7 +44,8 @@ fn together(one: &str, other: &str) -> bool {
 
 /// Whether nobody sees it from outside: it has to be asked for, and what the thing itself says may answer it.
 fn is_inside(field: &str) -> bool {
-    field.starts_with("box.") && (field.ends_with(".wire") || field.ends_with(".bond"))
+    let name = field.rsplit('.').next();
+    field.starts_with("box.") && matches!(name, Some("wire" | "bond"))
 }
 
 /// The thing of a field, if it is one that people point at.

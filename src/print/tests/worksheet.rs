@@ -13,7 +13,7 @@ use crate::words::Units;
 fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
     let data = template_data(&plan, &report, &Words::english(), &Options::default());
-    let (document, sheet) = data.expect("data").swap_remove(3);
+    let (document, sheet) = data.expect("data").pop().expect("the worksheet is last");
     assert_eq!(document, Document::Worksheet);
     let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
     let sections = sheet["sections"].as_array().expect("sections");
@@ -86,7 +86,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
         let report = crate::judge::build(plan);
         let words = Words::new("en", units).expect("an offered language");
         let data = template_data(plan, &report, &words, &Options::default());
-        let (_, sheet) = data.expect("data").swap_remove(3);
+        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
         let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
         let sections = sheet["sections"].as_array().expect("sections");
         let power = sections.iter().find(|it| it["key"] == "power");
@@ -142,7 +142,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let cells = |plan: &Plan| -> Vec<[String; 4]> {
         let report = crate::judge::build(plan);
         let data = template_data(plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").swap_remove(3);
+        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
         let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
         let sections = sheet["sections"].as_array().expect("sections");
         let section = sections.iter().find(|it| it["key"] == "noise");
@@ -279,7 +279,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
     for text in [crate::plan::demo::MENDED, twelve] {
         let (plan, report) = demo(text);
         let data = template_data(&plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").swap_remove(3);
+        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
         let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
         let rows = |key: &str| -> Vec<Vec<String>> {
             let sections = sheet["sections"].as_array().expect("sections");
@@ -343,7 +343,7 @@ fn fuel_comes_out_when_it_is_added_up_again() {
     for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
         let (plan, report) = demo(text);
         let data = template_data(&plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").swap_remove(3);
+        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
         let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
         let sections = sheet["sections"].as_array().expect("sections");
         let section = sections.iter().find(|it| it["key"] == "energy");
@@ -395,7 +395,7 @@ fn times_to_trip_are_written_as_the_reader_writes_numbers() {
     for (tag, right, wrong) in [("en", "5.594", "5,594"), ("de", "5,594", "5.594")] {
         let words = Words::new(tag, Units::Metric).expect("an offered language");
         let data = template_data(&plan, &report, &words, &Options::default());
-        let (_, sheet) = data.expect("data").swap_remove(3);
+        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
         assert!(sheet.contains(right) && !sheet.contains(wrong), "{tag}");
     }
 }

@@ -126,6 +126,8 @@ print-shared-sockets = { $count ->
     [2] Beide Dosen teilen sich diese Grenze.
    *[other] Alle { $count } Dosen teilen sich diese Grenze.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = Alle Stecker hier teilen sich diese Grenze.
 print-shared-outlets = Geteilt mit { $others }.
 print-shared-ends = Alle { $count } Enden von „{ $owner }“ zusammen: { $amps }. Nicht jedes.
 print-shared-box = Alles an „{ $owner }“ zusammen: { $amps }.

@@ -126,6 +126,8 @@ print-shared-sockets = { $count ->
     [2] Both sockets share this limit.
    *[other] All { $count } sockets share this limit.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = All plugs here share this limit.
 print-shared-outlets = Shared with { $others }.
 print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
 print-shared-box = All of “{ $owner }” together: { $amps }.

@@ -127,6 +127,8 @@ print-shared-sockets = { $count ->
     [2] Las dos tomas comparten este límite.
    *[other] Las { $count } tomas comparten este límite.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = Todo lo enchufado aquí comparte este límite.
 print-shared-outlets = Se comparte con { $others }.
 print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
 print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.

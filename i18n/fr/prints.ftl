@@ -125,6 +125,8 @@ print-shared-sockets = { $count ->
     [2] Les deux prises se partagent cette limite.
    *[other] Les { $count } prises se partagent cette limite.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = Tout ce qui s’y branche se partage cette limite.
 print-shared-outlets = Limite partagée avec { $others }.
 print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps }. Pas chacune.
 print-shared-box = Tout « { $owner } » ensemble : { $amps }.

@@ -583,11 +583,24 @@ impl Report {
         verdict.is_none_or(|it| matches!(it.admits, Admits::Everything | Admits::Named))
     }
 
-    /// The finding in whose words a reason is told.
+    /// The finding in whose words a reason is told: of those of the same part that the same deed clears the gravest, and
+    /// of equals what is known ahead of what is a guess.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
-        of(&self.findings).or_else(|| of(&self.figures.spare))
+        let (own, with) = if let Some(own) = of(&self.findings) {
+            let mut troubles = self.figures.troubles.iter();
+            let trouble = troubles.find(|it| self.findings_of(it).any(|of| of == own));
+            let with = trouble.into_iter().flat_map(|it| self.findings_of(it));
+            (own, with.collect())
+        } else {
+            let spare = &self.figures.spare;
+            (of(spare)?, spare.iter().collect::<Vec<_>>())
+        };
+        let of_part = with.into_iter().filter(|it| it.about.contains(&why.at));
+        std::iter::once(own)
+            .chain(of_part)
+            .min_by_key(|it| (it.signal, it.guessed()))
     }
 
     /// The loads that a life depends on.

@@ -469,9 +469,7 @@ impl Words {
         let look = self.told_once(finding.rests_on.iter(), loads);
         let look: Vec<String> = look.into_iter().map(|(_, text)| text).collect();
         // A guess is not told as a fact; some say themselves that nobody knows.
-        // How wet the ground is makes it graver, and is no part of it.
-        let guessed = finding.rests_on.iter().any(|it| it.field != "site.ground");
-        let assumed = guessed && !UNKNOWN_TOLD.contains(&finding.fix.key);
+        let assumed = finding.guessed() && !UNKNOWN_TOLD.contains(&finding.fix.key);
         let told = |key: &str, name: &'static str, text: String| {
             if assumed {
                 self.with(key, [(name, text.into())])

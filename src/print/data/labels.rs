@@ -508,7 +508,10 @@ fn shared(
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
         let sockets = outlet.socket_count();
-        if sockets > 1 {
+        // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
+        if sockets > 1 && outlet.sockets.is_none() {
+            sentences.push(context.say("shared-plugs", &[]));
+        } else if sockets > 1 {
             sentences.push(context.words.with(
                 "print-shared-sockets",
                 [("count", usize::from(sockets).into())],
@@ -603,8 +606,9 @@ fn generator(context: &Context<'_>) -> Part {
             ),
         ),
     ];
-    if !set.rated.is_known() {
-        let taken = context.exact(crate::supply::UNKNOWN_RATED);
+    let mut assumed = context.report.figures.assumed.iter();
+    if let Some(rated) = assumed.find(|it| it.field == "generator.rated") {
+        let taken = context.words.value(&rated.value);
         let left = context.capacity(usable.rated_watts);
         let value = if left == taken {
             context.say("rated-guessed-value", &[("taken", &taken)])

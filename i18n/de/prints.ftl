@@ -83,6 +83,8 @@ print-leg-both = Seiten A und B
 print-leg-both-brief = A und B
 # After the amps of a leg, in front of how long they hold.
 print-on-both = auf A und { $amps } auf B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A: { $amps }, B: { $amps }
 print-legs = Seiten
 print-legs-value = A und B: die zwei Hälften seiner Leistung.
 print-not-all-at-once = nicht alles zugleich: { $loads }

@@ -83,6 +83,8 @@ print-leg-both = legs A and B
 print-leg-both-brief = A and B
 # After the amps of a leg, in front of how long they hold.
 print-on-both = on A and { $amps } on B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A: { $amps }, B: { $amps }
 print-legs = Legs
 print-legs-value = A and B: the two halves of its power.
 print-not-all-at-once = not all at once: { $loads }

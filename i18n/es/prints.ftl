@@ -85,6 +85,8 @@ print-leg-both = fases A y B
 print-leg-both-brief = A y B
 # After the amps of a leg, in front of how long they hold.
 print-on-both = en A y { $amps } en B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A: { $amps }, B: { $amps }
 print-legs = Fases
 print-legs-value = A y B: las dos mitades de su potencia.
 print-not-all-at-once = no todo a la vez: { $loads }

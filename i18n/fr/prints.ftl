@@ -83,6 +83,8 @@ print-leg-both = phases A et B
 print-leg-both-brief = A et B
 # After the amps of a leg, in front of how long they hold.
 print-on-both = sur A et { $amps } sur B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A : { $amps }, B : { $amps }
 print-legs = Phases
 print-legs-value = A et B : les deux moitiés de sa puissance.
 print-not-all-at-once = pas tout à la fois : { $loads }

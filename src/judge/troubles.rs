@@ -237,7 +237,8 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, and then what its remedy is done to where that is another part.
+/// The parts and things that a finding is about, and then what its remedy is done to where that is another part. Where a
+/// box is left out for what it does to others, that box alone.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
@@ -251,7 +252,13 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
         Some(Value::Parts(more)) => more.as_slice(),
         _ => &[],
     };
-    finding.about.iter().chain(more)
+    let of_box = finding.code == "SHOCK013" && matches!(finding.fix.key, "box" | "box-look");
+    let about = if of_box && !more.is_empty() {
+        &[]
+    } else {
+        finding.about.as_slice()
+    };
+    about.iter().chain(more)
 }
 
 /// What a remedy says to leave off.

@@ -99,9 +99,12 @@ impl Words {
             self.look_list(&mut out, report, &looks, width);
             out.push('\n');
         }
+        // What no look finds out is told with its remedy.
         let rests = |trouble: &Trouble| {
             let lead = report.findings_of(trouble).next();
-            lead.is_some_and(|lead| !lead.rests_on.is_empty())
+            let looked_at =
+                |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
+            lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
         let (guessed, known): (Vec<&Trouble>, Vec<&Trouble>) =
             figures.troubles.iter().partition(|it| rests(it));
@@ -139,7 +142,12 @@ impl Words {
         };
         let style = style(trouble.signal);
         let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
-        paragraph(out, &head, &text.bare_title, width);
+        let title = if with_remedy {
+            &text.title
+        } else {
+            &text.bare_title
+        };
+        paragraph(out, &head, title, width);
         if with_remedy {
             paragraph(out, "    ", &text.fix, width);
         }

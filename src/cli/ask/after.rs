@@ -12,7 +12,7 @@ use tallywatt::words::{Words, wrapping};
 use super::edited::Edited;
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::reader::Reader;
-use crate::cli::{Done, prints, say, width};
+use crate::cli::{Done, check, prints, say, width};
 
 /// What to do with a plan that has been checked.
 pub(super) enum After {
@@ -44,6 +44,7 @@ pub(super) fn after(
     let mut mended: Option<Plan> = None;
     let mut rows = vec![
         row("interview-after-print", "print"),
+        row("interview-after-all", "all"),
         row("interview-after-change", "change"),
         row("interview-after-leave", "leave"),
     ];
@@ -97,6 +98,10 @@ pub(super) fn after(
                     if let Some(plan) = mended.take() {
                         return Ok(After::Take(Box::new(plan)));
                     }
+                    continue;
+                }
+                "all" => {
+                    say(&format!("\n{}\n", check::brief(report, words)))?;
                     continue;
                 }
                 "save" => return Ok(After::Save),

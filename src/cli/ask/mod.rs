@@ -150,7 +150,7 @@ fn hold(
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
         let report = judge::build(&plan);
-        say(&check::brief(&report, words))?;
+        say(&check::next(&report, words))?;
         if let Some(before) = &before {
             say(&effect(before, &report, words))?;
         }

@@ -479,7 +479,11 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
         .filter_map(|outlet| {
             let limit = context.limit(&outlet.id)?;
             let shape = outlet.shape.to_string();
-            let amps = context.amps_on(limit.continuous_amps, limit.legs);
+            let amps = context.capacity(limit.continuous_amps);
+            let amps = match limit.legs {
+                [_, _] => context.say("amps-both-brief", &[("amps", &amps)]),
+                _ => amps,
+            };
             Some(Own {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),

@@ -344,3 +344,58 @@ fn no_place_is_told_to_be_quiet_enough() {
     );
     assert!(volts.iter().any(|at| *at < 4.57), "{volts:?}");
 }
+
+/// A box in the bin and the same in use: that it was made at home is known, that it joins neutral and ground is a guess.
+/// Where only the guess says that it must not be used, it is told as one.
+#[test]
+fn a_guess_is_no_reason_ahead_of_what_is_known() {
+    let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+    let unknown = ("bond = false", "bond = \"unknown\"");
+    let joined = ("bond = false", "bond = true");
+    let home_made = ("listed = true", "listed = false");
+    let doubted = ("listed = true", "listed = \"unknown\"");
+    let bin = [
+        ("from = \"long\"\n", ""),
+        ("on = \"left\" # kettle", "on = \"front\""),
+        ("on = \"right\" # fan", "on = \"front\""),
+    ];
+    for spare in [&[][..], &bin] {
+        let title = |edits: &[(&str, &str)]| {
+            let (plan, report) = judged(&edited(&[edits, spare].concat()));
+            plain(text_of(&label(&plan, &report, "box"), "title"))
+        };
+        assert_eq!(
+            title(&[floating, unknown, home_made]),
+            "Homemade box: “box”"
+        );
+        let guess = title(&[floating, unknown, doubted]);
+        assert!(
+            guess.starts_with("Worst case: Neutral is joined"),
+            "{guess}"
+        );
+        let known = title(&[floating, joined, doubted]);
+        assert!(known.starts_with("Neutral is joined"), "{known}");
+    }
+}
+
+/// Three quarters of the peak are not 1000 W, and nobody counted the sockets.
+#[test]
+fn a_label_tells_what_was_assumed() {
+    let told = |edits: &[(&str, &str)]| {
+        let (plan, report) = judged(&edited(edits));
+        let set = label(&plan, &report, &plan.generator.name).to_string();
+        let front = label(&plan, &report, "front").to_string();
+        (plain(&set), plain(&front))
+    };
+    let watts = ("rated = \"3600 W\"", "rated = \"unknown\"");
+    let (set, front) = told(&[watts]);
+    assert!(set.contains("We assumed 3,"), "{set}");
+    assert!(!set.contains("1,000 W"), "{set}");
+    assert!(
+        front.contains("All plugs here") && !front.contains("Both"),
+        "{front}"
+    );
+    let counted = ("gfci = true # front", "gfci = true\nsockets = 2");
+    let (_, front) = told(&[counted]);
+    assert!(front.contains("Both sockets"), "{front}");
+}

@@ -592,12 +592,14 @@ impl Words {
         }
     }
 
-    /// Those of these assumptions in words that are asked for, in their order, each with its value. Those that
-    /// differ in nothing but the part they are of are one sentence, which names the others at its end.
+    /// Those of these assumptions in words that are asked for, in their order, each with its value, and with
+    /// where to `look` if that is wanted. Those that differ in nothing but the part they are of are one
+    /// sentence, which names the others at its end.
     pub fn assumptions(
         &self,
         report: &Report,
         asked_for: impl Fn(&Assumption) -> bool,
+        look: bool,
     ) -> Vec<(String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
         for assumption in report.figures.assumed.iter().filter(|it| asked_for(it)) {
@@ -613,7 +615,10 @@ impl Words {
             .into_iter()
             .map(|(first, mut others)| {
                 let loads = &report.figures.loads;
-                let mut text = self.assumption(first, loads);
+                let mut text = self.assumed(first, loads);
+                if let Some(place) = self.where_to_look(first).filter(|_| look) {
+                    text = format!("{text} {place}");
+                }
                 let named = part_of(&first.field);
                 others.retain(|part| *part != named);
                 if !others.is_empty() {
@@ -631,18 +636,22 @@ impl Words {
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
     /// the field is of, and `value`; then where to look.
     pub fn assumption(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
+        let look = self.where_to_look(assumption);
+        let both = std::iter::once(self.assumed(assumption, loads)).chain(look);
+        both.collect::<Vec<String>>().join(" ")
+    }
+
+    /// The same without where to look.
+    fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         let part = name_of(part_of(&assumption.field), loads).to_owned();
-        let told = self.with(
+        self.with(
             &format!("assume-{}", assumption.why),
             [
                 ("field", assumption.field.clone().into()),
                 ("part", part.into()),
                 ("value", self.value(&assumption.value).into()),
             ],
-        );
-        let look = self.where_to_look(assumption);
-        let both: Vec<String> = std::iter::once(told).chain(look).collect();
-        both.join(" ")
+        )
     }
 
     /// Where to look for what was assumed, if it is anywhere to be seen.
@@ -905,7 +914,7 @@ mod tests {
             one("generator.outlet.front.gfci", "no-gfci", false),
         ];
         let said: Vec<String> = Words::english()
-            .assumptions(&report, |_| true)
+            .assumptions(&report, |_| true, true)
             .into_iter()
             .map(|(_, text)| text)
             .collect();

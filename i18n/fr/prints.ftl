@@ -368,13 +368,13 @@ print-ws-cords = Rallonges
 print-ws-cords-ohms = Ohms = ohms par longueur × longueur × 2, aller et retour, à { $hot }.
 print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (dans un air de plus de { $air } sa part, et le tiers de cela si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
-print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
+print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par longueur, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
 print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche. Un facteur de puissance supposé ne fait pas compter plus d’ampères que la fiche n’en supporte.
 print-ws-loads-start = Démarrage : les watts donnés, ou les ampères de démarrage de la plaque × volts, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
 print-ws-loads-leg = Un appareil à deux phases et neutre compte tout entier sur une seule phase, à 120 V, n’importe laquelle. Si sa fiche ne le supporte pas : ce que la fiche supporte sur chaque phase, ou la moitié si c’est plus.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
-print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre
+print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par longueur
 print-ws-drops = Chute de tension
 print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
 print-ws-drops-start = Pendant un démarrage : les ampères des appareils à pleine tension, et pour celui qui démarre ceux du démarrage.
@@ -491,9 +491,9 @@ print-ws-diagram = Schéma unifilaire
 print-ws-diagram-fed = { $part }, alimenté par { $from }
 print-ws-case-marked = { $name }, selon la plaque
 print-ws-case-here = Ici
-print-ws-case-powers = { $running } en continu, pointe { $peak }
+print-ws-case-powers = en continu { $running }, pointe { $peak }
 print-ws-case-powers-here = { $running } ({ $kilowatts } kW) en continu, pointe { $peak }, à { $elevation } et { $air }
-print-ws-case-system = Alimentation
+print-ws-case-system = Tension
 print-ws-case-legs = { $volts } sur chacune des deux phases
 print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })

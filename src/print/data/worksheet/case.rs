@@ -1,6 +1,8 @@
 //! The whole case on one page: the one-line diagram with what protects and limits each point, the
 //! generator here, neutral and ground, what is dangerous and what was assumed.
 
+use std::collections::BTreeMap;
+
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -182,11 +184,7 @@ fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
     let (context, plan) = (sheet.context, sheet.context.plan);
     if let Some(cord) = plan.cords.iter().find(|cord| cord.id == *id) {
         let field = format!("cord.{id}.wire");
-        let mut cell = sheet.answered(&cord.wire, &field, None, |it| context.words.wire(*it));
-        if let Answer::Known(length) = cord.length {
-            cell.text = format!("{}, {}", cell.text, context.at_most(length));
-        }
-        return cell;
+        return sheet.answered(&cord.wire, &field, None, |it| context.words.wire(*it));
     }
     let mut outlets = plan.boxes.iter().flat_map(|holder| &holder.outlets);
     match outlets.find(|outlet| outlet.id == *id) {
@@ -238,18 +236,19 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     let lines = lines(&supply.nodes);
     let name = |line: usize| lines[line].name(context);
     // Whether a line with the same feed comes later.
-    let goes_on = |at: usize| {
-        lines[at + 1..]
-            .iter()
-            .any(|line| line.fed_by == lines[at].fed_by)
-    };
+    let mut last = BTreeMap::new();
+    for (at, line) in lines.iter().enumerate() {
+        last.insert(line.fed_by, at);
+    }
+    let goes_on = |at: usize| last.get(&lines[at].fed_by).is_some_and(|last| *last > at);
     let rails = |at: usize| {
-        let mut rails = Vec::new();
-        let mut here = at;
-        while let Some(above) = lines[here].fed_by {
-            rails.insert(0, goes_on(here));
-            here = above;
-        }
+        let above = |at: &usize| lines[*at].fed_by;
+        let levels = std::iter::successors(Some(at), above);
+        let mut rails: Vec<bool> = levels
+            .filter(|at| above(at).is_some())
+            .map(goes_on)
+            .collect();
+        rails.reverse();
         rails
     };
     let point = |at: usize| {

@@ -188,8 +188,9 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
             told(&|it| context.capacity(it.volts)),
             told(&|it| {
                 let boxes = it.boxes.iter();
-                let boxes =
-                    boxes.map(|box_| format!("{}\u{a0}{}", box_.at, context.capacity(box_.volts)));
+                let boxes = boxes.map(|reading| {
+                    format!("{}\u{a0}{}", reading.at, context.capacity(reading.volts))
+                });
                 boxes.collect::<Vec<String>>().join(", ")
             }),
         ]

@@ -155,3 +155,10 @@ pub struct Finding {
     /// ([`crate::judge::build`]).
     pub rests_on: Vec<Assumption>,
 }
+
+impl Finding {
+    /// Whether it is only a guess. How wet the ground is makes a finding graver, and is no part of it.
+    pub(crate) fn guessed(&self) -> bool {
+        self.rests_on.iter().any(|it| it.field != "site.ground")
+    }
+}

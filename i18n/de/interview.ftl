@@ -144,8 +144,7 @@ ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
     .help =
         Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
         Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
-        Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Fragen Sie eine Elektrofachkraft, bevor Sie einen benutzen.
-        Ein Steckdosenprüfer mit drei Lampen hilft. Zwei Lampen leuchten, wie bei einer guten Steckdose: Neutralleiter und Gehäuse sind irgendwo verbunden. Eine Lampe leuchtet, für „open ground“: Meist ist er erdfrei.
+        Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Stecken Sie nie selbst einen ein, außer eine Elektrofachkraft sagt es.
         Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir für die Prüfungen „erdfrei“ an und für Stromschläge das Schlimmere.
     .row = Neutralleiter
 pick-generator-neutral-floating = Erdfrei
@@ -420,9 +419,9 @@ ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
     .row = Nächste Menschen
 
 ask-site-stands = Was ist über dem Generator und um ihn herum?
-    .why = Abgase müssen weg, und Regen muss draußen bleiben.
+    .why = Abgase müssen weg. Bei Regen: Motor abstellen.
     .help =
-        Denken Sie auch daran, wo er bei Regen laufen wird.
+        Stellen Sie ihn bei Regen um, antworten Sie für diesen Ort.
         Im Freien: nichts darüber, und ringsum { $clear } frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
         Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise oder ein Faltpavillon darüber oder eine Wand nahe bei ihm heißt abgedeckt.
         Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
@@ -456,7 +455,7 @@ ask-site-air = Wie heiß wird die Luft höchstens?
     .row = Heißeste Luft
 
 ask-site-quiet = Wann muss es auf dem Platz ruhig sein?
-    .why = Etwa 22:00-06:00, oder keine.
+    .why = Etwa 22:00-06:00, 10pm-6am, oder keine.
     .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch. Nennt ein Schild erlaubte Stunden, etwa 8am-10am und 4pm-8pm, geben Sie den Rest des Tages ein: 10am-4pm, 8pm-8am.
     .row = Ruhezeit
 pick-site-quiet-none = keine
@@ -779,11 +778,13 @@ interview-effect-new = - neu: { $signal }, { $title }
 interview-effect-none = - die Befunde sind dieselben wie vorher
 interview-file-changed = { $path } wurde inzwischen von jemand anderem geändert. Ihre Änderungen kommen in die Datei, wie sie jetzt ist. Bitte prüfen Sie sie noch einmal.
 interview-after = Was nun?
-    .why = Oben steht, was die Prüfung fand, das Schlimmste zuerst.
+    .why = Was zuerst zu tun ist, steht oben.
 interview-after-save = Die Plandatei speichern
 interview-after-print = Etiketten, Karte und Vorsichtsliste drucken
 interview-after-look = Nachsehen, was niemand wusste, und es beantworten
+interview-after-all = Alles zeigen, was wir gefunden haben
 interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
+interview-after-take = Diese Änderungen in den Plan übernehmen
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten
 interview-folder = In welchen Ordner sollen sie?

@@ -1,5 +1,7 @@
 print-test-everywhere = Überall
 print-test-protected = Wo auf dem Etikett „(GFCI): JA“ steht
+# $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
+print-test-without = „{ $joint }“ nicht einstecken. Solange es steckt, verlassen Sie sich nicht auf den GFCI an { $at }.
 print-test-find-out = Niemand weiß, ob der Neutralleiter dieses Generators erdfrei oder verbunden ist. In der Anleitung nachsehen oder eine Elektrofachkraft fragen.
 print-test-reads-correct = { $at }: Ein Steckdosenprüfer muss CORRECT zeigen.
 print-test-reads-floating = { $at }: Ein Steckdosenprüfer zeigt OPEN GROUND. Dieser Generator mit erdfreiem Neutralleiter ist so gebaut. Das beweist nichts. Nicht zu reparieren versuchen.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Halten Sie { $ample } Abstand oder mehr: { $least } bis { $ample } ist noch zu nah, und weniger als { $least } ist eine Gefahr. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
     .fix-move = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorzelt, Fahrzeug, in einer Garage oder unter einer Markise laufen.
-    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
+    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Nur wenn er im Freien läuft, stellen Sie ihn selbst ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
@@ -43,7 +43,7 @@ AIR005 = { $fix ->
     [at-set] { $about } steckt am Generator selbst
     [stated] Das Kabel zu { $about } reicht nicht bis zu den Menschen
     [measure] Niemand weiß, ob die Kabel weit genug reichen
-    [no-cord] Nichts hängt hier an einem Kabel
+    [no-cord] Am Generator selbst eingesteckt: { $about }
    *[longer] Die Kabel sind zu kurz, um den Generator fernzuhalten
   }
     .why = { $fix ->
@@ -71,6 +71,7 @@ AIR006 = { $fix ->
     .why = Man schläft von { $from } bis { $to } ({ $night }), und von Abgasen wacht niemand auf. Dann braucht es freie Luft, { $ample } oder mehr bis zu den Menschen und einen Melder, der geht, wo geschlafen wird.
     .fix-by-day = { night-instead } { night-sleep }
     .fix-life-by-day = { night-life } { night-sleep }
+    .fix-life-charged = Laden Sie die Batterie von { $life } am Tag. Stellen Sie darauf um, und stellen Sie den Motor ab, bevor jemand einschläft.
     .fix-when = { night-decide } { night-instead }
 
 night-told = nach der Ruhezeit

@@ -73,7 +73,7 @@ FIT004 = { $fix ->
     [life-large] Keine Steckdose hier verträgt { $any }
     [refused] Keine benutzbare Steckdose für { $any }
     [refused-here] Der Plan hat die falsche Steckdose für { $about }
-   *[other] Keine freie Steckdose für { $any }
+   *[other] Keine benutzbare Steckdose frei für { $any }
   }
     .why = { $fix ->
         [too-large] Verlangt werden { $demand }. { $planned ->
@@ -81,19 +81,19 @@ FIT004 = { $fix ->
            *[other] Die beste passende Steckdose verträgt { $limit }.
         }
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
-        [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+        [life-room] { life-it } Jede Steckdose, die Sie dafür benutzen dürfen, ist besetzt oder verträgt neben dem Übrigen zu wenig.
         [refused] { $planned ->
-            [yes] Wo der Plan es hat, darf es nicht eingesteckt werden, und keine andere freie Steckdose reicht dafür.
-           *[other] Es darf nirgends eingesteckt werden, wo sein Stecker passt.
+            [yes] Wo der Plan es hat, darf es nicht eingesteckt werden, und keine freie Steckdose, die Sie benutzen dürfen, reicht dafür.
+           *[other] An jeder Steckdose, die reicht, stimmt etwas nicht.
         }
         [refused-here] Wo der Plan es hat, darf es nicht eingesteckt werden. Frei, und stark genug: { $free }.
-       *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+       *[other] Jede Steckdose, die Sie dafür benutzen dürfen, ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Lassen Sie { $about } zu Hause, oder etwas, das dort steckt, wo es hinkäme. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
-    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.
+    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
     .fix-refused-here = Stecken Sie es stattdessen in { $free }, schreiben Sie es in den Plan, und prüfen Sie noch einmal. Oder beheben Sie zuerst, was an seiner Steckdose nicht stimmt.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }

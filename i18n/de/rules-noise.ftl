@@ -2,16 +2,17 @@
 
 NOISE001 = { $fix ->
     [look] Wir wissen nicht, wie laut der Generator ist
-    [busiest] Bei seiner größten Last ist er vielleicht zu laut
-   *[other] Lauter, als viele Plätze erlauben
+    [quieter] Lauter, als viele Plätze erlauben
+   *[other] Bei seiner größten Last ist er vielleicht zu laut
   }
     .why = { $fix ->
         [look] Nationalparks der USA erlauben { $limit } in { $distance } Entfernung, und viele Plätze halten es ebenso. Generatoren im offenen Rahmen sind meist lauter.
-        [busiest] In der Minute mit der größten Last haben wir { $more } mehr angenommen, als gemessen wurde: im Freien etwa { $busiest } in { $distance } Entfernung. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
-       *[other] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
+        [quieter] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
+       *[other] In der Minute mit der größten Last haben wir { $more } mehr angenommen, als gemessen wurde: im Freien etwa { $busiest } in { $distance } Entfernung. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
       }
-    .fix-quieter = Lassen Sie weniger zugleich laufen, nutzen Sie die Sparstufe, und stellen Sie ihn auf nackten Erdboden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-quieter = Nutzen Sie die Sparstufe, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-busiest = Lassen Sie weniger zugleich laufen, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-alone = Stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
 
 NOISE002 = { $fix ->

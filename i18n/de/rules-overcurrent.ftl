@@ -57,7 +57,7 @@ OVER002 = Auf Dauer zu viel an { $first }
        *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
       }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
-    .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
+    .fix-rest = Machen Sie eine Pause, bevor drei Stunden um sind. Oder stellen Sie es kleiner.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.
 
 OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt
@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Liegen diese alle auf einer Seite des Generators, wie wir annehmen, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+            [yes] Um { $time } ziehen diese Geräte über { $first } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
            *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
         }
       }

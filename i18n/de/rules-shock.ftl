@@ -112,6 +112,7 @@ SHOCK013 = { $fix ->
     [plug-alone] Ein GFCI kann den Brückenstecker abtrennen
     [plug-first] Ein GFCI kann den Brückenstecker abtrennen
     [if-any] Ein GFCI an „{ $device }“ sieht vielleicht keinen Fehler
+    [if-none] Ein GFCI an „{ $device }“ sieht vielleicht keinen Fehler
     [box] Der GFCI an „{ $device }“ sieht keinen Fehler
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
@@ -123,6 +124,7 @@ SHOCK013 = { $fix ->
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [if-none] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.

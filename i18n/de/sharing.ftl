@@ -147,6 +147,7 @@ may-but = Der Plan hat außerdem { $signal ->
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.
+may-refused = Stecken Sie { $names } nicht ein: Keine Steckdose, die bleibt, darf dafür benutzt werden. „tallywatt check“ sagt, warum.
 may-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat. Frei, und stark genug: { $free }. Schreiben Sie es in den Plan, und fragen Sie noch einmal.
 may-taken = { $names } { $count ->
         [one] teilt sich die Dose
@@ -160,6 +161,12 @@ may-over-starting-alone = Schon der Anlauf von { $by } allein braucht { $asks }.
 may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
 may-the-set = Der Generator
 may-part = „{ $id }“
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } auf A und { $amps } auf B
+amps-one-leg = { $amps } auf einer Seite
+amps-both-at-most = { $amps } auf A und bis zu { $amps } auf B
+amps-all = { $amps }
 may-order = In dieser Reihenfolge einschalten
 may-order-step = { $name } an „{ $at }“: Mit dem Übrigen gibt der Generator dann einen Augenblick lang bis zu { $amps }
 may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spitze.
@@ -175,7 +182,7 @@ share-danger = Was folgt, geht nur nach den Ampere. Beheben Sie zuerst jede Gefa
 share-all = Von der Leistung her kann alles gleichzeitig an sein.
 share-together = Was zugleich laufen darf: alles auf einer Zeile, und nichts anderes dazu
 share-never = Nie zusammen
-share-alone = { $name }, auch nicht allein
+share-alone = { $name }, so wie geplant auch nicht allein
 share-more = und { $count } mehr, alle auf dem Rechenblatt
 share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 share-off = Neben { $life } bleibt aus: { $off }.

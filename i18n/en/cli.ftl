@@ -55,7 +55,7 @@ usage-answers = use --answers only with the questions: alone, or with ask
 usage-other = cannot understand this call: { $argument }
 usage-allowed = Choose one of: { $allowed }.
 usage-nearest = Did you mean { $nearest }?
-usage-help = Run “tallywatt --help” to see the options.
+usage-help = Run “{ $help }” to see the options.
 usage-no-language = there is no language “{ $tag }” here
 
 cli-demo = Make all the prints for an example weekend, without asking questions
@@ -140,14 +140,14 @@ check-count = { $dangers ->
 check-label-why = Why
 check-label-look = Look
 check-label-do = Do
-check-label-also = Also
-trouble-too = This also fixes: { $troubles }
+check-label-also = Also fixes
+trouble-too = { $troubles }
 trouble-also = { $title } ({ $code })
-trouble-assumed = We do not know, so we assumed: { $title }
-trouble-assumed-why = This is the worst case. { $why }
+trouble-assumed = Worst case: { $title }
+trouble-assumed-why = We do not know, so we assumed the worst. { $why }
 trouble-look = When you know, change your answer, and check again.
 check-more = For more about any of these, run "tallywatt explain CODE".
-check-limits = What each outlet can carry
+check-limits = What each outlet can carry, with nothing else on
 check-limit-amps = { $amps } (about { $watts })
 check-limit-two = { $long } for 3 hours or more, limited by { $long_by }. { $short } for less than 3 hours, limited by { $short_by }.
 # Safety.
@@ -171,9 +171,9 @@ check-defer = Local codes and a licensed electrician have the final say, not thi
 
 reason-rated-power = the power of the generator
 # Safety.
-reason-rated-power-unguarded = the power of the generator; it might not cut out by itself
+reason-rated-power-unguarded = the power of the generator, which might not shut off if you go over
 reason-one-leg = one half of the generator
-reason-one-leg-unguarded = one half of the generator; it might not cut out by itself
+reason-one-leg-unguarded = one half of the generator, which might not shut off if you go over
 reason-breaker = its breaker
 reason-trips-early = its breaker, which trips too soon
 reason-receptacle = the outlet’s own rating

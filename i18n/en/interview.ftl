@@ -23,7 +23,7 @@ hint-list = Arrows or type, Enter. Esc: back
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
 hint-none = none
-hint-enter-unknown = Enter: I don’t know
+hint-enter-unknown = Enter: unknown
 hint-between = ,{" "}
 
 typed-unknown = unknown
@@ -130,7 +130,7 @@ ask-generator-name = What do you call your generator?
     .row = Name
 
 ask-generator-rated = How many running watts does the generator make?
-    .why = Look on its nameplate for running or rated watts, like 2800 W.
+    .why = Look on its nameplate for running or rated watts. Type the W too: 2800 W.
     .help =
         Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. Type that one.
         Do not use the large number in its name. That is often the peak.
@@ -141,7 +141,7 @@ ask-generator-peak = What is the most watts it can give for a few seconds?
     .why = Look on its nameplate for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
-        If you do not know, we ask which of the two your number is.
+        If you do not know, we ask if your first number is the running or the peak power.
     .row = Peak power
 
 ask-generator-figure = Is that number its running or its peak power?
@@ -164,13 +164,11 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = You test outlets one way if it floats, another way if it is bonded.
+    .why = It changes how you test outlets. Not sure? Pick “I don’t know”.
     .help =
-        The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
-        Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
-        A bonding plug looks like a plug without a cord, and someone put it there on purpose. Look: is there a plug with no cord in any outlet? If so, leave it in, and ask the owner. Ask a licensed electrician before you use one.
-        A plug-in tester with three lights helps. If two are lit, as at a wall outlet, neutral and frame are joined somewhere. If only one is lit ("open ground"), most often they are not: it floats.
-        Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
+        The neutral is the wire that carries the power back. Look in the manual or near the outlets for "floating neutral" (joined to nothing) or "neutral bonded to frame".
+        Is there a plug with no cord (a bonding plug) in any outlet? Leave it in, and ask the owner. Never add one yourself, unless a licensed electrician tells you to.
+        Do not open the generator or join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
 pick-generator-neutral-floating = Floating
 pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
@@ -288,10 +286,10 @@ pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
 
 ask-outlets-odd = Is anything odd about the breakers?
-    .why = If two outlets share one, or a breaker trips too soon, you get less.
+    .why = If two outlets share one, or a breaker trips too soon, you get less power.
     .help =
-        Two outlets might share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
-        A breaker that has tripped below its number counts at that lower number from then on.
+        Two outlets might share one breaker. Then the power you use at one is not left for the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
+        If a breaker has tripped below its number, we use that lower number from then on.
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
 pick-outlets-odd-share = Two or more outlets share one
@@ -384,7 +382,7 @@ ask-load-continuous = Does it run three hours or more at a stretch?
 ask-load-backup = What keeps it running if the generator stops?
     .why = { $about }. Generators stop, at night too.
     .help =
-        A generator runs dry, trips, or someone shuts it off. A person who is asleep might not notice.
+        A generator runs out of fuel, a breaker trips, or someone shuts it off. A person who is asleep might not notice.
         Its battery: one that is made for this device and lasts the whole night. A car battery with an inverter, or a battery you have never tried, does not count.
         If you do not know, we assume that nothing does.
     .row = When power stops
@@ -432,24 +430,24 @@ ask-site-name = What is this weekend called?
 # Safety.
 ask-site-ground = How wet is the ground where you use the gear?
     .why = Wet ground makes a shock far more dangerous.
-    .help = Wet: rain, wet grass, puddles, bare feet from a lake. Damp: dew or damp soil. Dry: a dry floor under a roof. If it might rain, pick wet.
+    .help = Wet: rain, wet grass, puddles, wet bare feet. Damp: dew or damp soil. Dry: a dry floor under a roof. If it might rain, pick wet.
     .row = Ground
 pick-site-ground-wet = Wet: rain, wet grass, puddles
 pick-site-ground-damp = Damp: dew, damp soil
-pick-site-ground-dry = Dry: dry ground, under a roof
+pick-site-ground-dry = Dry: a dry floor under a roof
 
 # Safety.
 ask-site-sleepers = How far from the generator are the nearest people?
-    .why = Exhaust kills people as they sleep. Type it like { example-near }.
+    .why = Exhaust kills people as they sleep. Type the distance: { example-near }.
     .help =
         Measure from the generator to the nearest tent, vehicle or building with people in it, your neighbors’ too. Where nobody sleeps, such as at a market, measure to where people stand. Count each step as { $step }. It is better to guess too short than too long.
         Exhaust has carbon monoxide in it, which you cannot smell. If you do not know the distance, we assume that it is too close, and say so.
     .row = Nearest people
 
 ask-site-stands = What is above and around the generator?
-    .why = Exhaust has to get away, and rain has to stay off.
+    .why = Exhaust has to get away. If it rains, stop the engine.
     .help =
-        Think of where it will run in the rain, too.
+        If you would move it when it rains, answer for that place.
         In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof high above it, open on all sides.
         A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator counts as covered. So does an awning or a pop-up canopy over it, or a wall close to it.
         If you do not know, we assume it is in or under something, and say so.
@@ -485,7 +483,7 @@ ask-site-air = What is the hottest it will get?
     .row = Hottest air
 
 ask-site-quiet = When must the camp be quiet?
-    .why = Example: 22:00-06:00; or none.
+    .why = Example: 10pm-6am, or 22:00-06:00; or none.
     .help = Many camps do not allow generators at night. Ask at the gate. 10pm-6am works too. If a sign gives generator hours, such as 8am-10am and 4pm-8pm, type the rest of the day: 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
@@ -571,7 +569,7 @@ ask-gear-bond = Inside the box, is the neutral joined to ground?
     .row = Neutral joined inside
 
 ask-gear-from = What is it plugged into?
-    .why = { $about }. Pick the outlet nearest the generator.
+    .why = { $about }. If you can choose, nearest the generator is best.
     .help = Only free outlets its plug fits are shown. If there is none, or you do not use it, pick "Nothing".
     .row = Plugged into
 pick-gear-from-none = Nothing: we do not use it
@@ -719,14 +717,14 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Do: { $fix }
-note-danger-also = { $signal }, same as above, now also here. { $title }
+note-danger-also = { $signal }, the same as earlier. { $title }
 note-danger-gone = That danger is gone: { $title }
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
-picture-guarded = - { $id } ({ $shape }): only a GFCI cord
-picture-guarded-ahead = - { $id } ({ $shape }): only with a GFCI cord ahead of it
+picture-guarded = - { $id } ({ $shape }): plug in only a GFCI cord
+picture-guarded-ahead = - { $id } ({ $shape }): plug a GFCI cord in ahead of it
 picture-load = * { $load }
 picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
@@ -764,7 +762,7 @@ reject-face = We do not know a shape called "{ $found }". Try one such as 5-15R 
 reject-faces = One to twelve shapes, with commas between: 5-20R, 5-20R.
 reject-noise = Level, then distance: 58 dBA at { example-noise-far }. Or unknown.
 reject-runtime = A percentage, then hours: 25% 8.5 h, 100% 3.1 h. Or unknown.
-reject-span = From and to: 22:00-06:00, or 10pm-6am.
+reject-span = From and to: 10pm-6am, or 22:00-06:00.
 reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
 reject-start = Watts or amps: 2400 W, 39 A or LRA 39. Or unknown.
@@ -822,11 +820,13 @@ interview-effect-new = - new: { $signal }, { $title }
 interview-effect-none = - the findings are the same as before
 interview-file-changed = Someone else changed { $path } in the meantime. We added your changes to the new version. Please check it again.
 interview-after = What do you want to do now?
-    .why = What the check found is above, worst first.
+    .why = What to do first is above.
 interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
 interview-after-look = Look at what nobody knew, and answer it
+interview-after-all = Show all that we found
 interview-after-mend = Show the easiest way to clear dangers
+interview-after-take = Take these changes into the plan
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
 interview-folder = Which folder should they go in?

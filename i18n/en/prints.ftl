@@ -24,12 +24,12 @@ print-adapter = Adapter
 print-box = Box
 print-for-hours = 3 hours or more
 print-for-short = under 3 hours
-print-for-any = for any number of hours
+print-for-any = with no time limit
 print-brief-hours = 3 h or more
 print-brief-short = under 3 h
 print-for-seconds = for a few seconds
 print-all-for-hours = all together, 3 hours or more
-print-all-for-any = all together, for any number of hours
+print-all-for-any = all together, with no time limit
 print-all-running = running, all together
 
 ## Safety. What sets a limit. $id is the part.
@@ -51,11 +51,11 @@ print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Unc
 print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so we assumed it is. Uncoil all of it.
 print-set-by-wiring = Limited by the wiring of “{ $id }”.
 print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
-print-set-by-share-breaker = Breaker “{ $id }” can trip past 80%.
+print-set-by-share-breaker = Past 80%, breaker “{ $id }” can trip.
 print-set-by-share-trips-early = 80% of what the breaker at “{ $id }” was seen to trip at.
 print-set-by-share-receptacle = 80% of what “{ $id }” is rated for.
 print-set-by-share-wiring = 80% of what the wiring of “{ $id }” carries.
-print-set-by-two = 3 hours or more: { $hours } Shorter: { $past }
+print-set-by-two = 3 h or more: { $hours } Under 3 h: { $past }
 
 ## Safety. Labels
 
@@ -68,7 +68,7 @@ print-shock-yes = GFCI: YES. Press TEST before use.
 print-shock-yes-at = GFCI: YES. Press TEST on “{ $at }” before use.
 print-shock-no = GFCI: NO. Nothing here cuts off a shock.
 print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
-print-short-trips = Power cuts out above that.
+print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
 print-short-no-gfci = No GFCI
@@ -78,7 +78,13 @@ print-comes-from = Gets power from
 print-leg = leg { $leg }
 print-leg-unknown = leg not known
 print-leg-unknown-brief = leg ?
-print-leg-each = { $amps } on each leg
+# Where both feed it; and the same on a label with little room.
+print-leg-both = legs A and B
+print-leg-both-brief = A and B
+# After the amps of a leg, in front of how long they hold.
+print-on-both = on A and { $amps } on B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A: { $amps }, B: { $amps }
 print-legs = Legs
 print-legs-value = A and B: the two halves of its power.
 print-not-all-at-once = not all at once: { $loads }
@@ -92,8 +98,11 @@ only-if-camper = ONLY for a camper whose own main breaker says { $amps } or less
 only-if-generator = ONLY with this generator: another can overload it.
 print-bonding-plug = bonding plug
 print-bonding-plug-stays = The bonding plug stays in. { $title }
-print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
-print-shock-doubtful = GFCI: NO. There is one, but it might not see a fault.
+# With what plugged in: a box, or a bonding plug in an outlet.
+print-shock-blind = GFCI: NO. With “{ $joint }” plugged in, it cannot see a fault.
+print-shock-blind-plug = GFCI: NO. With the bonding plug in “{ $joint }”, it cannot see a fault.
+print-shock-doubtful = GFCI: NO. With “{ $joint }” plugged in, it might not see a fault.
+print-shock-doubtful-plug = GFCI: NO. With a bonding plug in “{ $joint }”, it might not see a fault.
 print-do-not-use = DO NOT USE
 # Of two generators that must not be joined.
 print-apart = DO NOT RUN IN PARALLEL
@@ -117,6 +126,8 @@ print-shared-sockets = { $count ->
     [2] Both sockets share this limit.
    *[other] All { $count } sockets share this limit.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = All plugs here share this limit.
 print-shared-outlets = Shared with { $others }.
 print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
 print-shared-box = All of “{ $owner }” together: { $amps }.
@@ -143,7 +154,7 @@ print-rated-guessed-value = Unknown. We assumed { $taken }. Read its nameplate.
 print-rated-guessed-less = Unknown. We assumed { $taken }: { $left } is left at this elevation and heat. Read its nameplate.
 print-tank = One tank
 print-tank-value = about { $hours }
-print-tank-value-with = about { $hours } at the most this plan draws
+print-tank-value-with = about { $hours } with { $with } on
 print-refuel = Refuel
 print-refuel-value = Stop the engine and let it cool { $cooling } minutes. Never refuel a running engine.
 print-air = Exhaust
@@ -172,17 +183,20 @@ print-card-danger = { $count ->
    *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
   }
 print-no-breaker = Add up the amps: no breaker
-print-no-breaker-below = Add up the amps: breaker too big
+print-no-breaker-below = Add up the amps: breaker trips too late
 print-no-breaker-below-set = Add up the amps: generator too strong
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-with-gfci = { $facts } · GFCI
+print-detail-amps = { $facts } · { $amps }
 print-tree-alt = What feeds what, from the generator out: { $parts }
 print-tree-alt-part = { $id } up to { $amps } for 3 hours or more
 print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan can run them.
-print-none-free = DO NOT PLUG IN: { $loads }. No free outlet can run them.
-print-misplaced = DO NOT PLUG IN where this plan has it: { $loads }. Another outlet can run it.
+print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use can run them.
+# Every outlet left is one that must not be used.
+print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet left for them.
+print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 print-together-title = Together
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
@@ -193,28 +207,28 @@ print-never-how = Each line is one group. Never have all of a line on at once.
 print-start-title = Switch on what is in column A
 print-start-any = Switch things on one at a time, in any order.
 # What a meter reads at a box or outlet, at least.
-print-start-meter = With all of it on, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more.
-print-start-meter-outlet = With all of it on, a plug-in meter at “{ $at }” should read { $volts } or more.
+print-start-meter = With all of it on, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more. If less, switch something off.
+print-start-meter-outlet = With all of it on, a plug-in meter at “{ $at }” should read { $volts } or more. If less, switch something off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
-print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
+print-setup-alarm-test = Press the test button of each carbon monoxide alarm where people sleep: it must beep.
 print-setup-place = Put the generator outdoors, at least { $ample } from every tent, vehicle, door, window and person. Point the exhaust away from all of them.
-print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
+print-setup-clear = Dry, level ground, { $clear } clear on all sides. Nothing over the generator except a high roof with open sides.
 print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
 print-setup-plug = Leave appliances unplugged. Plug in cords and boxes from the generator out, only as side 1 shows.
 print-setup-plug-skip = Skip what says { print-do-not-use }.
 print-setup-plug-guarded = Where it says { print-guarded-brief }, plug in a GFCI cord first.
-print-setup-plug-ahead = { print-guarded-ahead-brief } ({ print-guarded-ahead }): plug a GFCI cord in nearer the generator.
+print-setup-plug-ahead = Where it says { print-guarded-ahead-brief } ({ print-guarded-ahead }), plug in a GFCI cord between it and the generator.
 print-setup-start = Start the engine. Let it run for two minutes.
 print-setup-test = Do everything under “Test”, every time.
 print-setup-load = Now plug in appliances, switched off, only where side 1 shows. Switch them on one at a time.
 print-test-title = Test
-print-test-button = At every GFCI (TEST and RESET buttons), plug in a lamp. Press TEST: it must click, and the lamp must go out. If not, do not use it.
+print-test-button = At every GFCI (TEST and RESET buttons), plug in a lamp. Press TEST: it must click, and the lamp must go out. If not, do not use that outlet.
 print-test-reset = Press RESET. The lamp must light again.
 print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
-print-stop-life = First switch { $life } to its battery. If it has none, wake the person.
+print-stop-life = First switch { $life } to its battery. If none works, wake the user.
 # After the engine is stopped and help is called, where someone’s health depends on { $life }.
 print-stopped-life = Have someone switch { $life } to its battery.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
@@ -247,15 +261,16 @@ print-emergency-alarm = CO alarm, or anyone dizzy, sick, weak or with a headache
 print-emergency-alarm-out = Even if only one person feels sick, get everyone into fresh air right away. Wake everyone. Count heads.
 print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
 print-emergency-alarm-sleeper = If someone will not wake up: from outside, open every door, window and tent flap wide. Do not go in: you can pass out too. Wait for the fire department.
+print-emergency-alarm-cpr = Only in fresh air: if someone is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send for an AED (defibrillator).
 print-emergency-cpr = If the person is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
 print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
 print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
 print-emergency-shock-off = Do not touch the person yet. Stop the engine. Then unplug the cord at the generator.
-print-emergency-shock-touch = Call { $call }. Touch the person only when you are sure that the power is off.
+print-emergency-shock-touch = Call { $call }. Touch the person only with the engine off and the cord unplugged.
 print-emergency-shock-doctor = See a doctor after any shock, even a small one.
 print-emergency-breaker = A breaker trips
-print-emergency-breaker-stop = Stop the engine before anyone feels along a cord.
+print-emergency-breaker-stop = Stop the engine. Feel no cord while it runs.
 print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot or soft, or smells burned, do not use it again.
 print-emergency-breaker-once = Switch off everything that this breaker feeds. Start the engine again. Push the breaker back on, one time only. Then run fewer things.
 print-emergency-breaker-off = If it trips again, leave that breaker off and use nothing on it.
@@ -303,7 +318,7 @@ print-symbol-fire = Warning sign: fire
 print-always-title = Every time you set up, whatever the plan says
 print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
 print-always-1 = Use the generator only outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
-print-always-2 = Test the carbon monoxide alarm where people sleep.
+print-always-2 = Put a carbon monoxide alarm where people sleep. Press its test button: it must beep.
 print-always-3 = Uncoil every cord, and keep it off wet ground. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-always-4 = Test every GFCI (TEST and RESET buttons) with a lamp plugged in: the lamp must go out.
 print-always-5 = Exhaust has carbon monoxide in it. You cannot smell that, and it kills.
@@ -420,10 +435,10 @@ print-ws-set = group { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
 print-ws-no-room = every outlet that fits its plug is full, or must not be used
-print-ws-too-large = it draws more than the outlets it may use can supply
+print-ws-too-large = no outlet that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = you must not use any outlet where it would go
+print-ws-refused = you must not use any outlet left for it
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

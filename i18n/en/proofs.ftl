@@ -4,11 +4,13 @@
 
 print-test-everywhere = At every outlet
 print-test-protected = Where the label says “GFCI: YES”
+# $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
+print-test-without = Keep “{ $joint }” unplugged. While it is plugged in, do not rely on the GFCI at { $at }.
 print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
-print-test-reads-floating = { $at }: a plug-in tester should read OPEN GROUND. That is normal for a floating neutral. A broken ground wire reads the same. Do not try to fix it.
+print-test-reads-floating = { $at }: a plug-in tester should read OPEN GROUND. That is normal for a floating neutral: do not try to change it. A broken ground wire reads the same.
 print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken. Then do not use it until you know which.
-print-test-other = Any other reading: stop the engine. Unplug that cord or box, start the engine, and test the outlet it was plugged into. Work back toward the generator like that. Do not use the bad part closest to the generator, or anything plugged into it.
+print-test-other = Any other reading: stop the engine. Unplug that cord or box, start the engine, and test the outlet it was in. Go on toward the generator until one reads right. Do not use what you unplugged last, or anything on it. If the generator’s own outlet reads wrong, do not use it.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too. If it does not, do not use that outlet.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.

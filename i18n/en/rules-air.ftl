@@ -4,9 +4,9 @@ AIR001 = { $fix ->
     [measure] We do not know how close people are
    *[other] Exhaust is only { $distance } from people
   }
-    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, most of all under { $least }.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, and under { $least } is worst.
     .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-closed = If the generator runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, set it down at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If it runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Only in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window, exhaust away from people.
     .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Someone sleeps without a carbon monoxide alarm
   }
     .why = The wind can turn and blow exhaust at you. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
-    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in each tent and camper where people sleep. Press its test button each night: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
-    .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
+    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in each tent and camper where people sleep. Press its test button each night: it must beep. If it sounds later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
+    .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button: it must beep. If it sounds later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -43,7 +43,7 @@ AIR005 = { $fix ->
     [at-set] { $about } is plugged in at the generator itself
     [stated] The cord to { $about } does not reach people
     [measure] We do not know if the cords reach
-    [no-cord] Nothing here is on a cord
+    [no-cord] Plugged in at the generator itself: { $about }
    *[longer] The cords are too short
   }
     .why = { $fix ->
@@ -68,10 +68,11 @@ AIR006 = { $fix ->
     [when] The generator might run while people sleep: { $about }
    *[other] The generator runs while people sleep: { $about }
   }
-    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. The generator must then be in open air, { $ample } or more from people, with a working carbon monoxide alarm where they sleep.
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. If the generator must run then: open air, { $ample } or more from people, and a working carbon monoxide alarm where they sleep.
     .fix-by-day = { night-instead } { night-sleep }
     .fix-life-by-day = { night-life } { night-sleep }
+    .fix-life-charged = Charge the battery of { $life } during the day. Switch to it, and stop the engine before anyone goes to sleep.
     .fix-when = { night-decide } { night-instead }
 
 night-told = the quiet hours
-night-assumed = we do not know when, so we assumed this
+night-assumed = we do not know the hours, so we assumed these

@@ -4,7 +4,7 @@ not-known = not known
 
 ## Safety. What to do instead of running at night. $about: what runs; $life: the devices a life depends on.
 
-night-decide = Decide when it runs, not at night, and put that in the plan.
+night-decide = Put hours for this in the plan, none of them at night.
 night-instead = Run { $about } at other hours, or from a battery charged during the day.
 night-life = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day.
 night-sleep = Stop the engine before anyone goes to sleep.
@@ -14,7 +14,7 @@ night-sleep = Stop the engine before anyone goes to sleep.
 
 life-cannot = Do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
 life-off = Leave { $off } off while { $life } runs. Never turn down or pause what a life depends on.
-life-turns = Leave { $life } on, and never turn it down. Run the others in turns.
+life-turns = Never turn down or unplug { $life } to make room for the others. Run the others in turns.
 life-it = { $sure ->
     [yes] Someone’s health depends on it.
    *[no] We do not know if someone’s health depends on it.

@@ -32,7 +32,7 @@ CORD003 = { $fix ->
   }
     .why = A coiled cord traps its heat and can melt from the inside, and no breaker can tell. Never use it coiled: it then carries only { $limit }.
     .fix-unwind = Unwind the whole cord, and lay it out loosely. If it is far too long, use a shorter one.
-    .fix-look = Unwind the whole cord each time, and then change your answer.
+    .fix-look = Unwind the whole cord each time you use it. If you will do that, change your answer.
 
 CORD004 = { $fix ->
     [replace] No ground past { $first }
@@ -76,5 +76,5 @@ CORD008 = { $first } makes heat for hours on a cord
         [warm] Fire departments say: plug a heater straight into an outlet, never into a cord or strip.
        *[other] Fire departments say it of room heaters: never on a cord or strip.
       } Look at: { $about }.
-    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
+    .fix-warm = Keep warm with bedding and clothes, or run the heater for less than three hours. If you use a cord all the same: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
     .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.

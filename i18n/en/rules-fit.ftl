@@ -73,7 +73,7 @@ FIT004 = { $fix ->
     [life-large] No outlet here can run { $any }
     [refused] No usable outlet for { $any }
     [refused-here] The plan has the wrong outlet for { $about }
-   *[other] No free outlet for { $any }
+   *[other] No usable outlet is free for { $any }
   }
     .why = { $fix ->
         [too-large] It needs { $demand }. { $planned ->
@@ -81,19 +81,19 @@ FIT004 = { $fix ->
            *[other] The best outlet it can use gives { $limit }.
         }
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
-        [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
+        [life-room] { life-it } Every outlet that you may use for it is taken, or has too little left.
         [refused] { $planned ->
-            [yes] You must not plug it in where the plan has it, and no other free outlet can run it.
-           *[other] You must not plug it in anywhere that its plug fits.
+            [yes] You must not plug it in where the plan has it. No free outlet that you may use can run it.
+           *[other] Something is wrong at every outlet that could run it.
         }
         [refused-here] You must not plug it in where the plan has it. Free, and able to run it: { $free }.
-       *[other] Every outlet that it can use is taken, or has too little left.
+       *[other] Every outlet that you may use for it is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
-    .fix-no-room = Leave at home { $about }, or something that is plugged in where it would go. Then check again.
+    .fix-no-room = Leave { $about } at home, or something that takes an outlet it could use. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
+    .fix-refused = First clear what is wrong there, or leave it at home.
     .fix-refused-here = Plug it in at { $free } instead, put that in the plan, and check again. Or clear what is wrong with its own outlet first.
 
 FIT005 = Easy to mix up: { $one } and { $other }

@@ -14,16 +14,16 @@ FUEL001 = { $fix ->
     .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.
     .fix-find-out = Look in the manual for the hours on one tank, and put them in the plan. Until then, plan a break between those times, but not at night. Stop the engine, let it cool for { $cooling } minutes, and refuel away from rain and flames.
     .fix-life-pause = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Then plan a half-hour break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
-    .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Put the hours on one tank in the plan. Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
+    .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Write in the plan how many hours one tank lasts. Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
 
 FUEL002 = Sparks can set the dry ground on fire
-    .why = Sparks leave the exhaust, and a hot muffler lights grass that touches it. While fires are restricted, engines might be forbidden.
-    .fix-arrester = Ask the campground host or a ranger if there is a fire ban, and if generators may run. Put the generator on bare soil or rock, { $clear } clear on all sides, with water or an extinguisher there. Look for an approved spark arrester in its exhaust.
+    .why = Sparks leave the exhaust, and a hot muffler lights grass that touches it. During a fire ban, engines might be forbidden.
+    .fix-arrester = Ask the campground host or a ranger if there is a fire ban, and if generators may run. Put the generator on bare soil or rock, { $clear } clear on all sides, with water or an extinguisher there. See in its manual if the exhaust has an approved spark arrester.
 
 FUEL003 = One day takes more than one tank
     .why = { $fix ->
-        [store-propane] This plan burns { $burns } of a tank each day (100% is full), so you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
-       *[other] This plan burns { $burns } of a tank each day (100% is full), so you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
+        [store-propane] A full tank is 100%, and this plan burns { $burns } each day: you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
+       *[other] A full tank is 100%, and this plan burns { $burns } each day: you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
       }
     .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back, and start the engine only after the vapor is gone.
     .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. Change it with the engine off and cool and the valve closed. If you smell gas, close the valve, get back, and start the engine only after the smell is gone.

@@ -5,14 +5,14 @@ HEALTH001 = { $fix ->
     [find-out] Someone’s health might depend on this: { $about }
    *[other] Someone’s health depends on this one generator: { $about }
   }
-    .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A sleeping person might not notice until it is too late.
-    .fix-battery = Bring a battery that is made for the device and lasts all night. Ask the doctor or supplier how long it can be off, and if it can run from a generator and extension cord. Oxygen: no smoking, flame or heater within { $flames }.
-    .fix-charged = Charge its battery before night. Test it once during the day: unplug the device, and check that its battery keeps it running. Oxygen: no smoking, flame or heater within { $flames }.
-    .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery that is made for it and lasts all night. Oxygen: no smoking, flame or heater within { $flames }.
+    .why = A generator can stop at any time: it runs out of fuel, a breaker trips, someone turns it off. A sleeping person might not notice until it is too late.
+    .fix-battery = Bring a battery that is made for the device and lasts all night. Ask the doctor or supplier how long the device can be off, and if a generator and extension cord can run it. If there is oxygen, do not smoke, and keep flames and heaters { $flames } or more from it.
+    .fix-charged = Charge the device’s battery before night. Test it once during the day: unplug the device, and check that its battery keeps it running. If there is oxygen, do not smoke, and keep flames and heaters { $flames } or more from it.
+    .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery that is made for it and lasts all night. If there is oxygen, do not smoke, and keep flames and heaters { $flames } or more from it.
 
 HEALTH002 = { $fix ->
-    [when] Heat that might run while people sleep: { $about }
-   *[other] Heat that runs while people sleep: { $about }
+    [when] Heat might be on while people sleep: { $about }
+   *[other] Heat is on while people sleep: { $about }
   }
     .why = From { $from } to { $to } ({ $night }) nobody watches it, and cloth burns fast. Fire departments say: turn heaters off before you sleep.
     .fix-off = Warm the tent or the bed first, then switch off and unplug. Leave an electric blanket on only if its instructions say you may sleep with it on.

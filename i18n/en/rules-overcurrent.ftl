@@ -51,7 +51,7 @@ OVER001 = { $fix ->
     .fix-cord = Do not use { $any-first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
     .fix-thicker = Do not use { $any-first } here. { over-cord }
     .fix-inlet = Do not use { $any-first } here. Feed it from an outlet whose breaker is { $fits } or less.
-    .fix-wiring = Do not use { $any-first }: the breaker is too big for the wire. Do not change the breaker. Have a licensed electrician look at the box.
+    .fix-wiring = Do not use { $any-first }: the breaker ahead of it is too big for the wire inside. Do not change the breaker. Have a licensed electrician look at the box.
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $any-first }.
     .fix-free = Plug nothing into { $any-first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
@@ -68,11 +68,11 @@ over-cord = { $cord ->
 
 OVER002 = { $first } carries too much for too long
     .why = { $fix ->
-        [rest] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, and that runs for hours. Look at: { $about }.
-       *[other] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+        [rest] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
+       *[other] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
       }
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
-    .fix-rest = Turn it down, or give it a rest before three hours are up.
+    .fix-rest = Give it a rest before three hours are up. Or turn it down.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
 
 OVER003 = The cord { $first } carries less than its breaker allows
@@ -89,9 +89,9 @@ OVER005 = { $fix ->
         [look] We do not know the kind of generator, so we assumed that a short circuit draws at most { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
        *[other] A short circuit at its end draws only about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }: until then the wire overheats. Places: { $about }.
       }
-    .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
-    .fix-look = Look for the word “inverter” on the generator. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
-    .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look.
+    .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop the engine, unplug, then look for the cause.
+    .fix-look = Look for the word “inverter” on the generator, and put that in the plan. If lights suddenly dim or something smells hot, stop the engine, unplug, then look for the cause.
+    .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look for the cause.
 
 OVER006 = { $half ->
     [assumed] Too much might be on at { $first }
@@ -100,7 +100,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] If all of these are on one half, as we assumed, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
+            [yes] At { $time } these draw { $demand } through { $first }, but its limit is { $limit }: { $loads }. { $what }
            *[no] If all of these are plugged in there, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
         }
       }
@@ -114,6 +114,6 @@ OVER006 = { $half ->
     .fix-life-apart = Plug { $life } into outlets with different breakers. Never turn any of them down.
 
 # What stops it, at the end of the sentence above.
-overload-trips = Its breaker trips, and everything on it goes dark.
+overload-trips = Its breaker trips, and everything on it loses power.
 overload-early = Its breaker has tripped below its marking.
 overload-hot = No known breaker stops that: it overheats and can catch fire.

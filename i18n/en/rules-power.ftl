@@ -29,14 +29,14 @@ POWER001 = { $fix ->
         [leg-cord] If all of these are on one half, they draw { $demand } there: { $about }. Each half can supply { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
-    .fix-turns = Run them in turns. Give each its hours, or leave one at home. Move { $first } first: it needs the most.
+    .fix-turns = Run them in turns, or leave one at home. In the plan, give each its own hours. Begin with { $first }: nothing here needs more.
     .fix-hours = Run them in turns: the card shows what goes together. Or put in the plan when each one runs.
     .fix-leg = Move { $move } to an outlet on the other half, or run these in turns.
     .fix-leg-turns = Run these in turns, or leave one at home.
     .fix-leg-look = Find out which half each outlet is on, and put it in the plan. Until then, run these in turns.
     .fix-leg-cord = Run these in turns. No plan knows which half each end of a cord is on. Ask a licensed electrician before you run them together.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
-    .fix-amps = Run them one after another. Move { $first } first: it draws the most.
+    .fix-amps = Run them one after another. In the plan, give each its own hours. Begin with { $first }: nothing here draws more.
     .fix-alone = { POWER001.fix-leg-alone }
     .fix-amps-alone = { POWER001.fix-leg-alone }
     .fix-life-alone = { life-cannot }
@@ -56,17 +56,17 @@ POWER002 = { $fix ->
    *[other] Not all of these can start
   }
     .why = { $fix ->
-        [alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak is { $limit }, so it is { $over } short.
-        [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak power is { $limit }, so it is { $over } short.
+        [alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak here is { $limit }, so it is { $over } short.
+        [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak here is { $limit }, so it is { $over } short.
         [leg-alone] Starting { $first } alone takes { $demand } for a moment. One half of the generator gives { $limit } at most, so it is { $over } short.
         [again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
         [amps-again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
-        [life-alone] { life-it } Starting it takes { $demand } for a moment, but the generator gives at most { $limit } there: { $over } short.
-        [life-together] { life-on } At { $time } the worst moment takes { $demand }, but the generator gives at most { $limit } there: { $over } short. Together: { $about }.
-        [life-off] { life-on } At { $time } the worst moment takes { $demand }, but the generator gives at most { $limit } there: { $over } short. Together: { $about }.
-        [life-turns] { life-on } At { $time } the worst moment takes { $demand }, but the generator gives at most { $limit } there: { $over } short. Together: { $about }.
-        [amps-fewer] At { $time } the worst moment takes { $demand }. The generator gives at most { $limit } there, so it is { $over } short in any order. Together: { $about }.
-       *[other] At { $time } the worst moment takes { $demand }. The peak is { $limit }, so it is { $over } short in any order. Together: { $about }.
+        [life-alone] { life-it } Starting it takes { $demand } for a moment, but the generator gives at most { $limit }: { $over } short.
+        [life-together] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [life-off] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [life-turns] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [amps-fewer] At { $time } these need up to { $demand } as one starts. The generator gives at most { $limit }, so it is { $over } short in any order. Together: { $about }.
+       *[other] At { $time } these need up to { $demand } as one starts. The peak here is { $limit }, so it is { $over } short in any order. Together: { $about }.
       }
     .fix-alone = Leave { $about } at home, or bring a bigger generator.
     .fix-again = Run these in turns, as the card shows. Switch { $first } on while something else is off.

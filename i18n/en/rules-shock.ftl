@@ -11,7 +11,7 @@ SHOCK001 = { $fix ->
     [named] Plug no appliance into { $any }
    *[other] No GFCI protects { $any }
   }
-    .why = A bad cord or appliance can send power through your body, and no breaker cuts it off; the ground here is { $ground }. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
+    .why = On this ground ({ $ground }), a bad cord or appliance can send power through your body, and no breaker cuts it off. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a GFCI cord (TEST and RESET buttons), and plug things into that cord.
@@ -52,7 +52,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself.
-    .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
+    .fix-find-out = Look for “bonded” or “floating neutral” in the generator’s manual, and for a bonding plug in the outlets. If you use a box, first have a licensed electrician look at it. Do not open, join or change anything yourself.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
@@ -103,7 +103,7 @@ SHOCK011 = { $fix ->
     .fix-count = Read the print on the cord: 10/4 has four wires, 10/3 has three. Do not use it until you know.
 
 SHOCK012 = The GFCI does not protect this cord: { $about }
-    .why = A GFCI protects only what is past it, and here { $length } of cord is ahead of it. Where that cord is cut or wet, power can pass through your body, and nothing trips in time.
+    .why = A GFCI protects only what is past it: not the { $length } of cord between it and the generator. Where that cord is cut or wet, power can pass through your body, and nothing trips in time.
     .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
     .fix-first = Better: a GFCI cord (TEST and RESET buttons) goes in first. Plug it into { $place }, and { $about } into it. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
@@ -112,20 +112,22 @@ SHOCK013 = { $fix ->
     [plug-alone] A GFCI can cut off the bonding plug
     [plug-first] A GFCI can cut off the bonding plug
     [if-any] A GFCI at “{ $device }” might miss a fault
+    [if-none] A GFCI at “{ $device }” might miss a fault
     [box] The GFCI at “{ $device }” cannot see a fault
    *[other] The GFCI at “{ $device }” might miss a fault
   }
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
-        [plug-where] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
+        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
+        [plug-where] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
         [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [if-any] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
-        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
-       *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
+        [if-none] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
+        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing (the ground here is { $ground }).
+       *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip (the ground here is { $ground }).
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, put that in the plan, and add none.
@@ -137,4 +139,4 @@ SHOCK013 = { $fix ->
     .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
-    .fix-if-none = Do not use { $any }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.
+    .fix-if-none = Do not use { $any }: other findings tell what else is wrong. Even if “{ $device }” has TEST and RESET buttons, they might not cut the power at a fault.

@@ -52,7 +52,7 @@ change-protected-outlet = Plug a listed GFCI cord or adapter into { $sockets ->
         } { $names }.
        *[no] {""}
     }
-change-three-way-cord = Plug a listed { $length } cord with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors.{ $named ->
+change-three-way-cord = Plug a listed cord (with a testing lab’s mark) of { $length } into { $first }. It must have three outlets, a GFCI (TEST and RESET buttons) and 12 AWG wire, and be marked for outdoors.{ $named ->
         [yes] {" "}We call it { $names }.
        *[no] {""}
     } A smaller AWG number means a thicker wire.
@@ -78,8 +78,8 @@ mend-title = { $how ->
        *[gear] Stop the engine. Then do these steps in this order.
     }{ $all ->
         [0] {""}
-        [one] {" "}It clears { $cleared } of 1 danger.
-       *[other] {" "}It clears { $cleared } of { $all } dangers.
+        [one] {" "}This clears { $cleared } of 1 danger.
+       *[other] {" "}This clears { $cleared } of { $all } dangers.
     }
 mend-nothing = There is no danger to clear, and every must-have has an outlet. Nothing is changed.
 mend-before = As it is now
@@ -142,14 +142,15 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } ({ $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. To see how, run “tallywatt check”.
+    } (see { $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. To see how, run “tallywatt check”.
 may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
-    }: { $title } ({ $code }).
-may-but-amps = There is enough power for them. That does not clear the danger.
+    } ({ $code }). { $title }.
+may-but-amps = There is enough power, but the danger is still there. Keep the engine off.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
-may-no-place = No outlet in this plan can run { $names }: { $reason }.
+may-no-place = This plan has no outlet for { $names }: { $reason }.
+may-refused = Do not plug in { $names }: you must not use any outlet that is left. Run “tallywatt check” to see why.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
@@ -169,13 +170,19 @@ may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator�
 may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } on A and { $amps } on B
+amps-one-leg = { $amps } on one leg
+amps-both-at-most = { $amps } on A and up to { $amps } on B
+amps-all = { $amps } in all
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps } in all
+may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps }
 may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = When everything is on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
-may-meter-if = Do not open anything to measure. If you see more amps for more than a few seconds, or much lower volts, stop the engine. Then feel the cords and plugs, and look for what is different.
+may-meter-if = Do not open anything to measure. If a plug-in meter shows more amps for more than a few seconds, or much lower volts, stop the engine. Then feel the cords and plugs, and see if something else is plugged in.
 may-as-placed = This assumes that everything is plugged in as the card shows.
 may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
@@ -185,9 +192,9 @@ may-no-load-known = It has: { $known }.
 
 share-danger = The next list looks only at power, not at danger. Leave the engine off until you have cleared every danger.
 share-all = As far as power goes, all of it can be on at the same time.
-share-together = Pick one line. You may run everything on it at the same time, and nothing else.
+share-together = You may run everything on one line at the same time, and nothing else.
 share-never = Never together
-share-alone = { $name }, not even alone
+share-alone = { $name }: not even by itself, as planned now
 share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Run together only what it lists.
 share-off = While { $life } runs, leave off: { $off }.
@@ -196,9 +203,9 @@ share-turns = Not everything can run whenever you want it. Take turns
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-any-order = Any other order works too. This one has the lowest peak.
-start-leave-off = Leave { $extra } off while these are on: what starts again by itself would then need more than the generator’s peak.
+start-leave-off = Leave { $extra } off while these are on. If one of them starts again by itself, together they need more than the generator’s peak.
 stop-order = { $life ->
-    [yes] Switch off in this order, and last what someone’s health depends on: { $names }.
+    [yes] Switch off in this order, with what someone’s health depends on last: { $names }.
    *[no] Switch off in this order, largest first: { $names }.
   }
 

@@ -52,7 +52,7 @@ usage-answers = --answers solo va con las preguntas: sin comando, o con ask
 usage-other = esta llamada no se entiende: { $argument }
 usage-allowed = Puede ser { $allowed }.
 usage-nearest = ¿Quiso decir { $nearest }?
-usage-help = “tallywatt --help” dice lo que hay.
+usage-help = “{ $help }” dice lo que hay.
 usage-no-language = aquí no hay ningún idioma “{ $tag }”
 
 cli-ask = Cambiar un archivo de plan respondiendo preguntas; sus comentarios y su orden se conservan
@@ -147,7 +147,7 @@ trouble-assumed = No lo sabemos, así que supusimos: { $title }
 trouble-assumed-why = Este es el peor de los casos. { $why }
 trouble-look = Cuando lo sepa, cambie su respuesta y compruebe otra vez.
 check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
-check-limits = Lo que soporta cada { -receptacle }
+check-limits = Lo que soporta cada { -receptacle }, sin nada más encendido
 check-limit-amps = { $amps } (unos { $watts })
 check-limit-two = { $long } durante 3 horas o más; lo limita { $long_by }. { $short } por menos de 3 horas; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.

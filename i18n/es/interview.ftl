@@ -154,8 +154,7 @@ ask-generator-neutral = ¿Su neutro es flotante o está unido a tierra?
     .help =
         Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante) o “neutral bonded to frame” (neutro unido al chasis).
         Flotante: nada une por dentro el neutro al chasis. Unido: el fabricante los ha unido.
-        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Mire: ¿hay una clavija sin cable en algún { -receptacle }? Si la hay, déjela y pregunte al dueño. Consulte a un { -electrician } antes de usar una.
-        Ayuda un probador enchufable con tres luces. Dos luces encendidas, como en un { -receptacle } bueno: el neutro y el chasis están unidos en algún lugar. Una luz encendida, que significa “open ground” (tierra abierta): lo más probable es que sea flotante.
+        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Mire: ¿hay una clavija sin cable en algún { -receptacle }? Si la hay, déjela y pregunte al dueño. Nunca ponga una usted mismo, salvo que un { -electrician } se lo diga.
         No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, para las pruebas lo damos por flotante, y para las descargas por lo que sea peor.
     .row = Neutro
 pick-generator-neutral-floating = Flotante
@@ -431,9 +430,9 @@ ask-site-sleepers = ¿A qué distancia del generador hay gente?
     .row = Gente más cercana
 
 ask-site-stands = ¿Qué hay encima y alrededor del generador?
-    .why = Los gases deben poder irse, y la lluvia no debe entrar.
+    .why = Los gases deben poder irse. Si llueve, pare el motor.
     .help =
-        Piense también en dónde funcionará si llueve.
+        Si lo cambia de sitio cuando llueve, responda por ese sitio.
         Al aire libre: nada encima, y { $clear } libres alrededor. Bajo techo: un techo bien por encima, abierto por todos lados.
         Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo o una carpa plegable encima o una pared cerca es estar cubierto.
         Si no lo sabe, suponemos que está dentro o debajo de algo, y lo decimos.
@@ -467,7 +466,7 @@ ask-site-air = ¿Cuánto calor hará, como máximo?
     .row = Aire más caliente
 
 ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
-    .why = Como 22:00-06:00, o “ninguno”.
+    .why = Como 22:00-06:00, 10pm-6am, o “ninguno”.
     .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am. Si un cartel da horas de generador, como 8am-10am y 4pm-8pm, escriba el resto del día: 10am-4pm, 8pm-8am.
     .row = Horas de silencio
 pick-site-quiet-none = ninguna
@@ -792,11 +791,13 @@ interview-effect-new = - nuevo: { $signal }, { $title }
 interview-effect-none = - se encuentra lo mismo que antes
 interview-file-changed = Mientras tanto, otra persona cambió { $path }. Los cambios de usted se ponen en él tal como está ahora. Compruébelo otra vez.
 interview-after = ¿Y ahora?
-    .why = Arriba está lo que encontró la comprobación, lo peor primero.
+    .why = Lo primero que hay que hacer está arriba.
 interview-after-save = Guardar el archivo del plan
 interview-after-print = Imprimir etiquetas, tarjeta y precauciones
 interview-after-look = Mirar lo que nadie sabía, y contestarlo
+interview-after-all = Mostrar todo lo que encontramos
 interview-after-mend = Mostrar lo mínimo que elimina los peligros
+interview-after-take = Poner estos cambios en el plan
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas
 interview-folder = ¿En qué carpeta los ponemos?

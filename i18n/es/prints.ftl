@@ -80,7 +80,13 @@ print-comes-from = Viene de
 print-leg = fase { $leg }
 print-leg-unknown = fase desconocida
 print-leg-unknown-brief = fase ?
-print-leg-each = { $amps } en cada fase
+# Where both feed it; and the same on a label with little room.
+print-leg-both = fases A y B
+print-leg-both-brief = A y B
+# After the amps of a leg, in front of how long they hold.
+print-on-both = en A y { $amps } en B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A: { $amps }, B: { $amps }
 print-legs = Fases
 print-legs-value = A y B: las dos mitades de su potencia.
 print-not-all-at-once = no todo a la vez: { $loads }
@@ -94,8 +100,11 @@ only-if-camper = SOLO para una { -camper } cuyo { -breaker } principal diga { $a
 only-if-generator = SOLO con este generador: con otro puede sobrecargarse.
 print-bonding-plug = clavija de unión
 print-bonding-plug-stays = La clavija de unión se queda. { $title }
-print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
-print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
+# With what plugged in: a box, or a bonding plug in an outlet.
+print-shock-blind = Protección contra descargas (GFCI): NO. Con “{ $joint }” enchufado, no ve averías.
+print-shock-blind-plug = Protección contra descargas (GFCI): NO. Con la clavija de unión en “{ $joint }”, no ve averías.
+print-shock-doubtful = Protección contra descargas (GFCI): NO. Con “{ $joint }” enchufado, quizá no vea averías.
+print-shock-doubtful-plug = Protección contra descargas (GFCI): NO. Con una clavija de unión en “{ $joint }”, quizá no vea averías.
 print-do-not-use = NO USAR
 print-apart = NO USAR EN PARALELO
 print-apart-brief = NO UNIR
@@ -118,6 +127,8 @@ print-shared-sockets = { $count ->
     [2] Las dos tomas comparten este límite.
    *[other] Las { $count } tomas comparten este límite.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = Todo lo enchufado aquí comparte este límite.
 print-shared-outlets = Se comparte con { $others }.
 print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
 print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.
@@ -144,7 +155,7 @@ print-rated-guessed-value = No se sabe: se tomó { $taken }. Lea su placa.
 print-rated-guessed-less = No se sabe: se tomó { $taken }; quedan { $left } a esta altitud y con este calor. Lea su placa.
 print-tank = Un { -tank }
 print-tank-value = cerca de { $hours }
-print-tank-value-with = cerca de { $hours } con lo máximo de este plan
+print-tank-value-with = cerca de { $hours } con { $with } en marcha
 print-refuel = Combustible
 print-refuel-value = Apagado y frío { $cooling } minutos. Nunca en marcha.
 print-air = Escape
@@ -178,11 +189,14 @@ print-no-breaker-below-set = Sume los amperios: generador demasiado fuerte
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-with-gfci = { $facts } · { -gfci }
+print-detail-amps = { $facts } · { $amps }
 print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
 print-tree-alt-part = { $id } hasta { $amps } durante 3 horas o más
 print-loose = Sin enchufar:
 print-unplaced = NO ENCHUFE: { $loads }. Ningún { -receptacle } de este plan puede con ellos.
-print-none-free = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre puede con ellos.
+print-none-free = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se pueda usar puede con ellos.
+# Every outlet left is one that must not be used.
+print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } que queda para ellos.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 print-together-title = A la vez
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
@@ -194,11 +208,11 @@ print-never-how = Cada línea es un grupo. Nunca tenga toda una línea encendida
 print-start-title = Encienda la columna A
 print-start-any = Encienda una sola cosa cada vez, en cualquier orden.
 # What a meter reads at a box or receptacle, at least.
-print-start-meter = Con todo encendido, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más.
-print-start-meter-outlet = Con todo encendido, un medidor enchufado en “{ $at }” debe marcar { $volts } o más.
+print-start-meter = Con todo encendido, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
+print-start-meter-outlet = Con todo encendido, un medidor enchufado en “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
-print-setup-alarm-test = Presione el botón de prueba de la alarma de monóxido de carbono donde se duerme.
+print-setup-alarm-test = Presione el botón de prueba de cada alarma de monóxido de carbono donde se duerme: debe sonar.
 print-setup-place = Ponga el generador al aire libre, al menos a { $ample } de cada { -tent }, vehículo, puerta, ventana y persona. El escape apunta lejos de todos.
 print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima salvo un techo bien alto, abierto por todos los lados.
 print-setup-look = Mire cada cable y clavija. No use un cable cortado o quemado, ni una clavija floja o con el contacto de tierra arrancado.
@@ -247,12 +261,13 @@ print-emergency-alarm = Alarma, mareo, náuseas, debilidad, dolor de cabeza
 print-emergency-alarm-out = Aunque solo una persona se sienta mal: todos al aire libre, ya. Despierte a todos. Cuente a las personas.
 print-emergency-alarm-call = Llame al { $call }. Diga: monóxido de carbono.
 print-emergency-alarm-sleeper = Si alguien no despierta: desde fuera, abra bien puertas, ventanas y { -tent(form: "many") }. No entre: el gas puede tumbarlo a usted también. Espere a los bomberos.
+print-emergency-alarm-cpr = Solo al aire libre: si alguien no respira, o solo da bocanadas, RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
 print-emergency-cpr = No respira, o solo da bocanadas: RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
 print-emergency-alarm-engine = Pare el motor solo si puede hacerlo sin respirar sus gases.
 print-emergency-alarm-back = Nadie vuelve a entrar hasta que lo digan los bomberos, aunque se sienta mejor.
 print-emergency-shock = Alguien recibe una descarga
 print-emergency-shock-off = Todavía no toque a esa persona. Pare el motor. Después desenchufe el cable en el generador.
-print-emergency-shock-touch = Llame al { $call }. Tóquela solo cuando sepa con certeza que no hay corriente.
+print-emergency-shock-touch = Llame al { $call }. Tóquela solo cuando el motor esté parado y el cable desenchufado.
 print-emergency-shock-doctor = Después de toda descarga, aunque sea pequeña, vaya al médico.
 print-emergency-breaker = Se dispara un { -breaker }
 print-emergency-breaker-stop = Pare el motor antes de que alguien toque un cable.
@@ -302,7 +317,7 @@ print-symbol-fire = Señal de advertencia: fuego
 print-always-title = En cada montaje, diga lo que diga el plan
 print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
 print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
-print-always-2 = Alarma de monóxido de carbono probada, donde se duerme.
+print-always-2 = Alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.
 print-always-3 = Cada cable desenrollado y fuera de suelo mojado. Ningún cable cortado o quemado, ninguna clavija floja ni sin su contacto de tierra.
 print-always-4 = Cada { -gfci } probado (botones TEST y RESET) con una lámpara: se apagó.
 print-always-5 = El escape lleva monóxido de carbono. No se huele, y mata.

@@ -4,6 +4,8 @@
 
 print-test-everywhere = En todas partes
 print-test-protected = Donde la etiqueta dice “(GFCI): SÍ”
+# $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
+print-test-without = Deje “{ $joint }” desenchufado. Mientras esté enchufado, no confíe en la protección (GFCI) de { $at }.
 print-test-find-out = No se sabe si el neutro de este generador es flotante o está unido a tierra. Mire en su manual, o consulte a un { -electrician }.
 print-test-reads-correct = { $at }: un probador enchufable debe mostrar CORRECT.
 print-test-reads-floating = { $at }: un probador enchufable muestra OPEN GROUND. Es normal en un generador de neutro flotante. Eso no demuestra nada. No intente arreglarlo.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Deje { $ample } o más: de { $least } a { $ample } sigue siendo demasiado cerca, y menos de { $least } es un peligro. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
     .fix-move = Apague el motor y deje que se enfríe. Después lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
-    .fix-closed = Si funciona en algo cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Ya apagado y frío, póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
+    .fix-closed = Si funciona en algo cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Solo si funciona al aire libre, párelo usted. Ya apagado y frío, póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
     .fix-farther = Pare el motor y deje que se enfríe. Después lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
@@ -43,7 +43,7 @@ AIR005 = { $fix ->
     [at-set] { $about } está enchufado en el propio generador
     [stated] El cable hasta { $about } no llega adonde está la gente
     [measure] No se sabe si los cables llegan bastante lejos
-    [no-cord] Aquí nada va con cable
+    [no-cord] Enchufado en el propio generador: { $about }
    *[longer] Los cables son demasiado cortos para alejar el generador
   }
     .why = { $fix ->
@@ -71,6 +71,7 @@ AIR006 = { $fix ->
     .why = La gente duerme de { $from } a { $to } ({ $night }), y los gases de escape no la despiertan. Entonces hacen falta aire libre, { $ample } o más hasta la gente y una alarma que funcione donde se duerme.
     .fix-by-day = { night-instead } { night-sleep }
     .fix-life-by-day = { night-life } { night-sleep }
+    .fix-life-charged = Cargue de día la batería de { $life }. Páselo a ella, y pare el motor antes de que alguien se duerma.
     .fix-when = { night-decide } { night-instead }
 
 night-told = según las horas de silencio

@@ -45,5 +45,5 @@ assume-quiet-hours = No sabemos cuándo debe haber silencio en el campamento; su
 assume-night = No sabemos cuándo se duerme; supusimos { $value }.
 assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso lo peor: { $value }.
     .look = Busque en el generador una clavija sin cable.
-assume-single-socket = No se sabe cuántas clavijas admite “{ $part }”; se supuso { $value }. Entonces su { -breaker } es demasiado grande.
+assume-single-socket = No sabemos cuántas clavijas admite “{ $part }”. Para su { -breaker } supusimos { $value }, y entonces es demasiado grande; para lo que se enchufa, 2.
     .look = Si admite dos, escriba sockets = 2 en el plan.

@@ -73,7 +73,7 @@ FIT004 = { $fix ->
     [life-large] Ningún { -receptacle } de aquí soporta { $any }
     [refused] Ningún { -receptacle } que se pueda usar para { $any }
     [refused-here] El plan tiene una toma equivocada para { $about }
-   *[other] No hay { -receptacle } libre para { $any }
+   *[other] No hay { -receptacle } libre que se pueda usar para { $any }
   }
     .why = { $fix ->
         [too-large] Pide { $demand }. { $planned ->
@@ -81,19 +81,19 @@ FIT004 = { $fix ->
            *[other] El mejor { -receptacle } que puede usar soporta { $limit }.
         }
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
-        [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+        [life-room] { life-it } Todos los { -receptacle(form: "many") } que se le permiten están ocupados, o con lo demás ya no soportan bastante.
         [refused] { $planned ->
-            [yes] No se debe enchufar donde lo pone el plan, y ninguna otra toma libre puede con ello.
-           *[other] No se debe enchufar en ningún sitio donde cabe su clavija.
+            [yes] No se debe enchufar donde lo pone el plan, y ninguna toma libre que se pueda usar puede con ello.
+           *[other] Algo falla en cada { -receptacle } que podría con ello.
         }
         [refused-here] Donde lo pone el plan no se debe enchufar. Libre, y puede con ello: { $free }.
-       *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+       *[other] Todos los { -receptacle(form: "many") } que se le permiten están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Deje en casa { $about }, o algo de lo que está enchufado donde iría. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
-    .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
+    .fix-refused = Resuelva antes lo que falla ahí, o déjelo en casa.
     .fix-refused-here = Enchúfelo en { $free }, anótelo en el plan y compruebe otra vez. O resuelva antes lo que falla en su toma.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }

@@ -57,7 +57,7 @@ OVER002 = Demasiado durante horas en { $first }
        *[other] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
-    .fix-rest = Póngalo más bajo o dele un descanso antes de que pasen tres horas.
+    .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.
     .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }
@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+            [yes] A las { $time } estos toman por { $first } { $demand }, y aguanta { $limit }: { $loads }. { $what }
            *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
         }
       }

@@ -112,6 +112,7 @@ SHOCK013 = { $fix ->
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
     [plug-first] Un { -gfci } puede desconectar la clavija de unión
     [if-any] Un { -gfci } en “{ $device }” quizá no vea una avería
+    [if-none] Un { -gfci } en “{ $device }” quizá no vea una avería
     [box] El { -gfci } de “{ $device }” no ve una avería
    *[other] El { -gfci } de “{ $device }” quizá no vea una avería
   }
@@ -123,6 +124,7 @@ SHOCK013 = { $fix ->
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
+        [if-none] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.

@@ -147,6 +147,7 @@ may-but = El plan tiene además { $signal ->
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = En este plan no hay sitio para { $names }: { $reason }.
+may-refused = No enchufe { $names }: no se debe usar ningún { -receptacle } que queda. “tallywatt check” dice por qué.
 may-wrong-place = No enchufe { $names } donde lo pone el plan. Libre, y puede con ello: { $free }. Anótelo en el plan y pregunte otra vez.
 may-taken = { $names } { $count ->
         [one] comparte su toma
@@ -160,6 +161,12 @@ may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo
 may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } en A y { $amps } en B
+amps-one-leg = { $amps } en una fase
+amps-both-at-most = { $amps } en A y hasta { $amps } en B
+amps-all = { $amps }
 may-order = Encienda en este orden
 may-order-step = { $name } en “{ $at }”: con lo demás, el generador da entonces hasta { $amps } por un instante
 may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
@@ -178,7 +185,7 @@ share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada pel
 share-all = En cuanto a potencia, todo puede estar encendido a la vez.
 share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
 share-never = Nunca a la vez
-share-alone = { $name }, ni siquiera sin lo demás
+share-alone = { $name }, tal como está planeado ni siquiera sin lo demás
 share-more = y { $count } más, todo en la hoja de cálculo
 share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 share-off = Junto a { $life }, deje apagado: { $off }.

@@ -164,8 +164,7 @@ ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
     .help =
         Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant) ou « neutral bonded to frame » (neutre relié au châssis).
         Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
-        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Regardez : y a-t-il une fiche sans cordon dans une prise ? Si oui, laissez-la et demandez au propriétaire. Demandez à un { -electrician } avant d’en utiliser une.
-        Un testeur de prise à trois lampes aide. Deux lampes allumées, comme pour une bonne prise : neutre et châssis sont reliés quelque part. Une seule lampe, pour « open ground » (terre coupée) : le plus souvent, il est flottant.
+        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Regardez : y a-t-il une fiche sans cordon dans une prise ? Si oui, laissez-la et demandez au propriétaire. N’en mettez jamais une vous-même, sauf si un { -electrician } le dit.
         N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant pour les essais, et au pire pour les chocs.
     .row = Neutre
 pick-generator-neutral-floating = Flottant
@@ -449,9 +448,9 @@ pick-site-alarm-no = Non, ou pas partout
 pick-site-alarm-nobody = Personne ne dort ici ni à côté
 
 ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
-    .why = L’échappement doit s’échapper, la pluie rester dehors.
+    .why = L’échappement doit s’échapper. S’il pleut, arrêtez le moteur.
     .help =
-        Pensez aussi à l’endroit où le moteur tournera sous la pluie.
+        Si vous le déplacez quand il pleut, répondez pour cet endroit.
         À l’air libre : rien au-dessus, et { $clear } libres tout autour. Sous un toit : un toit bien au-dessus, ouvert de tous côtés.
         Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent ou une tonnelle pliante au-dessus ou un mur tout près, c’est couvert.
         Si vous ne savez pas, nous supposons qu’il est dans ou sous quelque chose, et nous le disons.
@@ -477,7 +476,7 @@ ask-site-air = Quelle chaleur fera-t-il, au plus ?
     .row = Air le plus chaud
 
 ask-site-quiet = Quand faut-il le silence au camping ?
-    .why = Comme 22:00-06:00, ou aucun.
+    .why = Comme 22:00-06:00, 10pm-6am, ou aucun.
     .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
     .row = Heures de silence
 pick-site-quiet-none = aucune
@@ -803,12 +802,14 @@ interview-effect-new = - nouveau : { $signal }, { $title }
 interview-effect-none = - les constats sont les mêmes qu’avant
 interview-file-changed = { $path } a été changé entre-temps par quelqu’un d’autre. Vos changements sont mis dans ce qu’il est maintenant. Vérifiez-le de nouveau.
 interview-after = Et maintenant ?
-    .why = Ci-dessus, ce que la vérification a trouvé, le pire d’abord.
+    .why = Ce qu’il faut faire d’abord est au-dessus.
 interview-after-save = Enregistrer le fichier du plan
 interview-after-print = Imprimer étiquettes, carte, précautions
 interview-after-change = Changer quelque chose
 interview-after-look = Regarder ce que personne ne savait, et y répondre
+interview-after-all = Montrer tout ce que nous avons trouvé
 interview-after-mend = Montrer le moindre effort contre les dangers
+interview-after-take = Mettre ces changements dans le plan
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?
     .why = Il est créé s’il n’existe pas. Le plan y va aussi.

@@ -78,7 +78,13 @@ print-comes-from = Vient de
 print-leg = phase { $leg }
 print-leg-unknown = phase inconnue
 print-leg-unknown-brief = phase ?
-print-leg-each = { $amps } sur chaque phase
+# Where both feed it; and the same on a label with little room.
+print-leg-both = phases A et B
+print-leg-both-brief = A et B
+# After the amps of a leg, in front of how long they hold.
+print-on-both = sur A et { $amps } sur B, { $how_long }
+# In a table of outlets.
+print-amps-both-brief = A : { $amps }, B : { $amps }
 print-legs = Phases
 print-legs-value = A et B : les deux moitiés de sa puissance.
 print-not-all-at-once = pas tout à la fois : { $loads }
@@ -92,8 +98,11 @@ only-if-camper = SEULEMENT pour une { -camper } dont le disjoncteur principal po
 only-if-generator = SEULEMENT avec { -generator(form: "this") } : une autre source peut le surcharger.
 print-bonding-plug = fiche de liaison
 print-bonding-plug-stays = La fiche de liaison reste. { $title }
-print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
-print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
+# With what plugged in: a box, or a bonding plug in an outlet.
+print-shock-blind = Protection contre les chocs (GFCI) : NON. Avec « { $joint } » branché, il ne voit pas de défaut.
+print-shock-blind-plug = Protection contre les chocs (GFCI) : NON. Avec la fiche de liaison dans « { $joint } », il ne voit pas de défaut.
+print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Avec « { $joint } » branché, il ne voit peut-être rien.
+print-shock-doubtful-plug = Protection contre les chocs (GFCI) : NON. Avec une fiche de liaison dans « { $joint } », il ne voit peut-être rien.
 print-do-not-use = NE PAS UTILISER
 print-apart = NE PAS COUPLER EN PARALLÈLE
 print-apart-brief = NE PAS COUPLER
@@ -116,6 +125,8 @@ print-shared-sockets = { $count ->
     [2] Les deux prises se partagent cette limite.
    *[other] Les { $count } prises se partagent cette limite.
   }
+# Where nobody said how many plugs the outlet takes.
+print-shared-plugs = Tout ce qui s’y branche se partage cette limite.
 print-shared-outlets = Limite partagée avec { $others }.
 print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps }. Pas chacune.
 print-shared-box = Tout « { $owner } » ensemble : { $amps }.
@@ -142,7 +153,7 @@ print-rated-guessed-value = Inconnue : { $taken } pris. Lisez la plaque.
 print-rated-guessed-less = Inconnue : { $taken } pris, il reste { $left } à cette altitude et cette chaleur. Lisez la plaque.
 print-tank = Un plein dure
 print-tank-value = environ { $hours }
-print-tank-value-with = environ { $hours } au maximum de ce plan
+print-tank-value-with = environ { $hours } avec { $with } en marche
 print-refuel = Plein
 print-refuel-value = Moteur arrêté et refroidi { $cooling } minutes. Jamais en marche.
 print-air = Échappement
@@ -181,11 +192,14 @@ print-no-breaker-below-set = Additionnez les ampères : { -generator } au-dessu
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-with-gfci = { $facts } · GFCI
+print-detail-amps = { $facts } · { $amps }
 print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
 print-tree-alt-part = { $id } jusqu’à { $amps } pour 3 heures ou plus
 print-loose = Non branché :
 print-unplaced = NE BRANCHEZ PAS : { $loads }. Aucune prise de ce plan ne convient.
-print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre ne convient.
+print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise ne convient.
+# Every outlet left is one that must not be used.
+print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
 print-misplaced = NE BRANCHEZ PAS là où ce plan le met : { $loads }. Une autre prise convient.
 print-together-title = Ensemble
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
@@ -197,11 +211,11 @@ print-never-how = Chaque ligne est un groupe. Jamais toute une ligne en marche �
 print-start-title = Mettre en marche la colonne A
 print-start-any = Mettez en marche un à un, dans n’importe quel ordre.
 # What a meter reads at a box or receptacle, at least.
-print-start-meter = Tout en marche, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus.
-print-start-meter-outlet = Tout en marche, un voltmètre en « { $at } » doit montrer { $volts } ou plus.
+print-start-meter = Tout en marche, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
+print-start-meter-outlet = Tout en marche, un voltmètre en « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
 print-setup-title = Mise en place
 print-setup-alarm = Un { -alarm } de monoxyde de carbone qui marche là où l’on dort.
-print-setup-alarm-test = Appuyez sur le bouton d’essai de chaque { -alarm } de monoxyde de carbone, là où l’on dort.
+print-setup-alarm-test = Appuyez sur le bouton de chaque { -alarm } de monoxyde de carbone, là où l’on dort : il doit sonner.
 print-setup-place = { -generator(form: "The") } dehors, à au moins { $ample } de toute tente, tout véhicule, toute porte, fenêtre et personne. Échappement à l’opposé.
 print-setup-clear = { $clear } libres tout autour. Sol sec et plat, rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés.
 print-setup-look = Regardez chaque rallonge et fiche. N’utilisez ni rallonge coupée ou roussie, ni fiche lâche ou dont la broche de terre est arrachée.
@@ -250,12 +264,13 @@ print-emergency-alarm = { -alarm(form: "One") }, vertige, nausée, faiblesse, ma
 print-emergency-alarm-out = Même si une seule personne se sent mal : tous à l’air libre, tout de suite. Réveillez tout le monde. Comptez.
 print-emergency-alarm-call = Appelez le { $call }. Dites : monoxyde de carbone.
 print-emergency-alarm-sleeper = Si quelqu’un ne se réveille pas : de dehors, ouvrez en grand portes, fenêtres et tentes. N’entrez pas : le gaz peut vous terrasser aussi. Attendez les pompiers.
+print-emergency-alarm-cpr = À l’air libre seulement, qui ne respire pas ou par à-coups : massage cardiaque. Appuyez fort et vite au milieu de la poitrine. Faites apporter un défibrillateur.
 print-emergency-cpr = Ne respire pas, ou seulement par à-coups : massage cardiaque. Appuyez fort et vite au milieu de la poitrine. Faites apporter un défibrillateur.
 print-emergency-alarm-engine = Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
 print-emergency-alarm-back = Personne ne rentre avant que les pompiers le disent, même si chacun se sent mieux.
 print-emergency-shock = Quelqu’un reçoit un choc
 print-emergency-shock-off = Ne touchez pas la personne. Arrêtez le moteur. Puis débranchez la rallonge { -generator(form: "to") }.
-print-emergency-shock-touch = Appelez le { $call }. Touchez-la seulement quand vous savez que le courant est coupé.
+print-emergency-shock-touch = Appelez le { $call }. Touchez-la seulement moteur arrêté et cordon débranché.
 print-emergency-shock-doctor = Après tout choc, même petit, voyez un médecin.
 print-emergency-breaker = Disjoncteur déclenché
 print-emergency-breaker-stop = Arrêtez le moteur avant que quelqu’un tâte une rallonge.
@@ -300,7 +315,7 @@ print-look-then = Certains cadres disent « { print-look } ». Quand vous le s
 print-always-title = À chaque mise en place, quoi que dise le plan
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
-print-always-2 = Essai fait : { -alarm(form: "one") } là où l’on dort.
+print-always-2 = { -alarm(form: "One") } là où l’on dort. Bouton d’essai : il doit sonner.
 print-always-3 = Chaque rallonge déroulée, hors du sol mouillé. Aucune coupée ou roussie, aucune fiche lâche, aucune broche de terre arrachée.
 print-always-4 = Chaque GFCI testé (boutons TEST et RESET) avec une lampe : elle s’est éteinte.
 print-always-5 = L’échappement contient du monoxyde de carbone. Sans odeur, il tue.

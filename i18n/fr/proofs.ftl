@@ -4,6 +4,8 @@
 
 print-test-everywhere = Partout
 print-test-protected = Là où l’étiquette dit « (GFCI) : OUI »
+# $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
+print-test-without = Laissez « { $joint } » débranché. Tant qu’il est branché, ne vous fiez pas au GFCI de { $at }.
 print-test-find-out = On ignore si le neutre { -generator(form: "of") } est flottant ou relié à la terre. Lisez son manuel, ou demandez à un { -electrician }.
 print-test-reads-correct = { $at } : un testeur de prise doit montrer CORRECT.
 print-test-reads-floating = { $at } : un testeur de prise montre OPEN GROUND. C’est voulu : le neutre { -generator(form: "of") } est flottant. Cela ne prouve rien. N’essayez pas de corriger cela.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Gardez { $ample } de distance ou plus : de { $least } à { $ample }, c’est encore trop près, et moins de { $least }, c’est un danger. Les gaz d’échappement contiennent du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
     .fix-move = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
-    .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
+    .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Seulement s’il tourne à l’air libre, arrêtez-le vous-même. Une fois arrêté et froid, placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
     .fix-farther = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
@@ -43,7 +43,7 @@ AIR005 = { $fix ->
     [at-set] { $about } est branché directement { -generator(form: "to") }
     [stated] La rallonge vers { $about } ne va pas jusqu’aux gens
     [measure] On ignore si les rallonges vont assez loin
-    [no-cord] Rien ici n’est au bout d’une rallonge
+    [no-cord] Branché directement { -generator(form: "to") } : { $about }
    *[longer] Les rallonges sont trop courtes pour éloigner le moteur
   }
     .why = { $fix ->
@@ -71,6 +71,7 @@ AIR006 = { $fix ->
     .why = On dort de { $from } à { $to } ({ $night }), et l’échappement ne réveille pas. Il faut alors l’air libre, { $ample } ou plus jusqu’aux gens, et un { -alarm } en état où l’on dort.
     .fix-by-day = { night-instead } { night-sleep }
     .fix-life-by-day = { night-life } { night-sleep }
+    .fix-life-charged = Chargez la batterie de { $life } le jour. Passez sur elle, et arrêtez le moteur avant que quelqu’un s’endorme.
     .fix-when = { night-decide } { night-instead }
 
 night-told = selon les heures de silence

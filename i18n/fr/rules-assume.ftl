@@ -45,5 +45,5 @@ assume-quiet-hours = Nous ignorons quand le camping doit être silencieux ; nou
 assume-night = Nous ignorons quand on dort ; nous avons donc retenu { $value }.
 assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu le pire : { $value }.
     .look = Cherchez une fiche sans fil sur les prises.
-assume-single-socket = On ignore combien de fiches « { $part } » accepte ; on a donc retenu { $value }. Son disjoncteur est alors trop gros.
+assume-single-socket = Nous ignorons combien de fiches « { $part } » accepte. Pour son disjoncteur, nous avons supposé { $value } : il est alors trop gros. Pour ce qui s’y branche, nous avons supposé 2.
     .look = Si elle en accepte deux, écrivez sockets = 2 dans le plan.

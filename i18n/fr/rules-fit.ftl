@@ -73,7 +73,7 @@ FIT004 = { $fix ->
     [life-large] Aucune prise ici ne supporte { $any }
     [refused] Aucune prise utilisable pour { $any }
     [refused-here] Le plan a une mauvaise prise pour { $about }
-   *[other] Pas de prise libre pour { $any }
+   *[other] Pas de prise utilisable libre pour { $any }
   }
     .why = { $fix ->
         [too-large] Cet appareil demande { $demand }. { $planned ->
@@ -81,19 +81,19 @@ FIT004 = { $fix ->
            *[other] La meilleure prise possible supporte { $limit }.
         }
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
-        [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+        [life-room] { life-it } Toutes les prises permises pour lui sont occupées, ou supportent trop peu avec le reste.
         [refused] { $planned ->
-            [yes] Il ne faut pas le brancher là où le plan le met, et aucune autre prise libre ne convient.
-           *[other] Il ne faut le brancher nulle part où sa fiche entre.
+            [yes] Il ne faut pas le brancher là où le plan le met, et aucune prise libre et permise ne convient.
+           *[other] Quelque chose ne va pas à chaque prise qui conviendrait.
         }
         [refused-here] Là où le plan le met, il ne faut pas le brancher. Libre, et capable de l’alimenter : { $free }.
-       *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+       *[other] Toutes les prises permises pour lui sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
     .fix-no-room = Laissez à la maison { $about }, ou quelque chose qui est branché là où il irait. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
-    .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.
+    .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
     .fix-refused-here = Branchez-le plutôt à { $free }, notez-le dans le plan et vérifiez de nouveau. Ou réglez d’abord ce qui ne va pas à sa prise.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }

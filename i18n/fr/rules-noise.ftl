@@ -2,16 +2,17 @@
 
 NOISE001 = { $fix ->
     [look] Nous ignorons quel bruit fait { -generator(form: "the") }
-    [busiest] Au plus fort, peut-être trop bruyant
-   *[other] Trop bruyant pour bien des campings
+    [quieter] Trop bruyant pour bien des campings
+   *[other] Au plus fort, peut-être trop bruyant
   }
     .why = { $fix ->
         [look] Les parcs nationaux permettent { $limit } à { $distance }, et bien des campings aussi. Les modèles à cadre ouvert font d’habitude plus de bruit.
-        [busiest] À la minute la plus chargée de ce plan, nous avons retenu { $more } de plus que la mesure : environ { $busiest } à { $distance } en terrain découvert. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
-       *[other] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge où il a été mesuré. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
+        [quieter] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge où il a été mesuré. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
+       *[other] À la minute la plus chargée de ce plan, nous avons retenu { $more } de plus que la mesure : environ { $busiest } à { $distance } en terrain découvert. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
       }
-    .fix-quieter = Faites marcher moins d’appareils à la fois, en ralenti économique, et posez { -generator(form: "the") } sur la terre nue. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-quieter = Utilisez le ralenti économique, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-busiest = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-alone = Posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.
 
 NOISE002 = { $fix ->

@@ -57,7 +57,7 @@ OVER002 = Trop pendant des heures sur { $first }
        *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
       }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
-    .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
+    .fix-rest = Faites-lui faire une pause avant trois heures. Ou baissez-le.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.
 
 OVER003 = { $first } supporte moins que son disjoncteur ne permet
@@ -85,7 +85,7 @@ OVER006 = { $half ->
     .why = { $half ->
         [assumed] Si tous sont du même côté { -generator(form: "of") }, comme nous le supposons, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
        *[known] { $planned ->
-            [yes] À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+            [yes] À { $time }, ces appareils prennent { $demand } par { $first }, pour { $limit } au plus : { $loads }. { $what }
            *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
         }
       }

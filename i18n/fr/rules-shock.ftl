@@ -112,6 +112,7 @@ SHOCK013 = { $fix ->
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
     [plug-first] Un { -gfci } peut couper la fiche de liaison
     [if-any] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
+    [if-none] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
     [box] Le { -gfci } de « { $device } » ne voit pas un défaut
    *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
   }
@@ -123,6 +124,7 @@ SHOCK013 = { $fix ->
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [plug-first] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
+        [if-none] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.

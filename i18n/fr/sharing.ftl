@@ -152,6 +152,7 @@ may-but = Le plan a aussi { $signal ->
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
+may-refused = Ne branchez pas { $names } : il ne faut utiliser aucune prise qui reste. « tallywatt check » dit pourquoi.
 may-wrong-place = Ne branchez pas { $names } là où le plan le met. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place
@@ -165,6 +166,12 @@ may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }
 may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »
+# Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
+# what passes each at most.
+amps-both = { $amps } sur A et { $amps } sur B
+amps-one-leg = { $amps } sur une phase
+amps-both-at-most = { $amps } sur A et jusqu’à { $amps } sur B
+amps-all = { $amps }
 may-order = Mettez en marche dans cet ordre
 may-order-step = { $name } à « { $at } » : avec le reste, { -generator(form: "the") } donne alors jusqu’à { $amps } un instant
 may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
@@ -183,7 +190,7 @@ share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaqu
 share-all = Pour la puissance, tout peut fonctionner en même temps.
 share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
 share-never = Jamais ensemble
-share-alone = { $name }, même sans rien d’autre
+share-alone = { $name }, tel que prévu, même sans rien d’autre
 share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.

@@ -54,10 +54,23 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
     .map(of)
     .into_iter()
     .find(|text| !text.is_empty());
-    failure.hint(match nearest {
-        Some(nearest) => words.with("usage-nearest", [("nearest", nearest.into())]),
-        None => words.text("usage-help"),
-    })
+    if let Some(nearest) = nearest {
+        return failure.hint(words.with("usage-nearest", [("nearest", nearest.into())]));
+    }
+    let help = command_of(&of(ContextKind::Usage)).map_or_else(
+        || "tallywatt --help".to_owned(),
+        |command| format!("tallywatt {command} --help"),
+    );
+    failure.hint(words.with("usage-help", [("help", help.into())]))
+}
+
+/// The command that was called, by the line of how it is called: its own options stand on its own page.
+fn command_of(usage: &str) -> Option<&str> {
+    let mut words = usage.split_whitespace();
+    words.find(|word| *word == "tallywatt")?;
+    words
+        .next()
+        .filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
 }
 
 /// A language that is not there.
@@ -86,5 +99,26 @@ fn plain(value: &ContextValue) -> String {
         }
         ContextValue::Number(number) => number.to_string(),
         _ => String::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::args;
+    use super::*;
+
+    /// The options of a command stand on its own page of help. Near miss: of none.
+    #[test]
+    fn the_hint_names_the_page_that_has_the_options() {
+        let words = Words::english();
+        for (call, page) in [
+            (&["tallywatt", "print", "a"][..], "“tallywatt print --help”"),
+            (&["tallywatt", "may", "a"], "“tallywatt may --help”"),
+            (&["tallywatt", "--zzz"], "“tallywatt --help”"),
+        ] {
+            let error = args::command(&words).try_get_matches_from(call);
+            let said = failure(&error.expect_err("a wrong call"), &words).shown(&words);
+            assert!(said.contains(page), "{said}");
+        }
     }
 }

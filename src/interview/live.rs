@@ -179,7 +179,9 @@ pub(super) fn assumed(
 ) -> BTreeSet<String> {
     let fields = report.figures.assumed.iter().map(|it| it.field.as_str());
     // Hours count for the energy only.
-    let fields = fields.filter(|field| !(field.starts_with("load.") && field.ends_with(".hours")));
+    let is_hours =
+        |field: &&str| field.starts_with("load.") && field.rsplit('.').next() == Some("hours");
+    let fields = fields.filter(|field| !is_hours(field));
     fields.filter_map(|field| line(field, &line_of)).collect()
 }
 

@@ -181,17 +181,8 @@ pub fn run(
         }
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
         let readable = readable(words, &question, &shown, input.clone());
-        // What was typed without its unit is said back with it.
-        let completed = readable
-            .as_ref()
-            .ok()
-            .and_then(|readable| match (&input, readable) {
-                (Input::Answer(typed), Input::Answer(whole)) => {
-                    let bare = typed.trim().parse::<rust_decimal::Decimal>().is_ok();
-                    (bare && whole != typed.trim()).then(|| whole.clone())
-                }
-                _ => None,
-            });
+        let completed = readable.as_ref().ok();
+        let completed = completed.and_then(|whole| completed_with_unit(&input, whole));
         match readable.and_then(|input| machine.answer(input)) {
             Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
@@ -309,6 +300,15 @@ fn readable(
         .with("found", two.found)
         .with("decimals", two.decimals)
         .with("thousands", two.thousands))
+}
+
+/// The answer with its unit where it was typed without: that is said back.
+fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
+    let (Input::Answer(typed), Input::Answer(whole)) = (typed, whole) else {
+        return None;
+    };
+    let bare = typed.trim().parse::<rust_decimal::Decimal>().is_ok();
+    (bare && whole != typed.trim()).then(|| whole.clone())
 }
 
 /// A bare number with the unit that the question shows first, if that makes it an answer.

@@ -254,12 +254,17 @@ impl Terminal {
 
     fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, InquireError> {
         let width = columns().saturating_sub(3);
+        let mut rows: Vec<&Row> = rows.iter().collect();
+        if start.is_none() {
+            // Something is under the cursor always: where Enter may take nothing, help is.
+            rows.sort_by_key(|row| row.input != Input::Explain);
+        }
         let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
         // Each typed word must be found, in the row or in its further words; where it begins
         // the row, the row comes first. Where nothing is found, help stays.
         let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
             let typed = typed.to_lowercase();
-            let row = &rows[at];
+            let row = rows[at];
             if !row.holds(&typed) {
                 let lost = row.input == Input::Explain && !rows.iter().any(|row| row.holds(&typed));
                 return lost.then_some(0);

@@ -8,9 +8,9 @@ use serde::Serialize;
 
 use crate::judge::unknowns;
 use crate::loads::{LoadUnit, units};
-use crate::plan::{Id, Plan};
+use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
-use crate::report::{Assumption, Report, Signal, Trouble};
+use crate::report::{Assumption, Report, Signal, Trouble, leg_names};
 use crate::sharing::model::{Fixed, FixedRow};
 use crate::sharing::set::LoadSet;
 use crate::sharing::start;
@@ -48,6 +48,9 @@ pub struct Over {
     pub over: Current,
     /// The load that asks it by starting.
     pub by: Option<Id>,
+    /// The legs that feed it; of two, amps are those of one.
+    #[serde(serialize_with = "leg_names")]
+    pub legs: &'static [Leg],
 }
 
 /// One step of switching on.
@@ -59,6 +62,9 @@ pub struct Step {
     pub at: Id,
     /// The greatest current of a leg of the set in that moment.
     pub peak_amps: Current,
+    /// The legs of the set; of two, amps are those of one.
+    #[serde(serialize_with = "leg_names")]
+    pub legs: &'static [Leg],
 }
 
 /// What a meter shows at most at a breaker.
@@ -68,6 +74,9 @@ pub struct AtBreaker {
     pub breaker: Id,
     /// The current with everything on, on the leg that carries most.
     pub amps: Current,
+    /// The legs that feed it; of two, amps are those of one.
+    #[serde(serialize_with = "leg_names")]
+    pub legs: &'static [Leg],
 }
 
 /// What a meter shows at least at a receptacle, while the set gives its nominal voltage.
@@ -379,6 +388,7 @@ impl Scene<'_> {
                     limit,
                     over: asks - limit,
                     by,
+                    legs: node.legs.all(),
                 });
             };
             let (room, rating) = (self.supply.room(NodeIx(index)), node.rating);
@@ -515,6 +525,7 @@ impl Scene<'_> {
                 load: self.units[on[at].0].id.clone(),
                 at: self.supply.node(on[at].1).id.clone(),
                 peak_amps: self.amps(peak),
+                legs,
             });
         }
         steps
@@ -550,6 +561,7 @@ impl Scene<'_> {
                 Some(AtBreaker {
                     breaker: node.id.clone(),
                     amps: self.amps(amps).max(sunk),
+                    legs: node.legs.all(),
                 })
             })
             .collect()
@@ -758,7 +770,7 @@ mod tests {
             (
                 answer.may,
                 codes,
-                words.matches("The plan also has a warning: ").count(),
+                words.matches("The plan also has a warning (").count(),
             )
         };
         assert_eq!(told(&[], "kettle"), (true, vec![], 0));

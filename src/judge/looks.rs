@@ -7,7 +7,7 @@
 
 use super::unknowns::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
-use crate::report::{Finding, Look, Marking, Next, Report, Signal};
+use crate::report::{Figures, Finding, Look, Marking, Next, Report, Signal};
 
 /// As many as somebody keeps in mind on the way to the generator.
 const MOST_NEXT: usize = 3;
@@ -42,9 +42,20 @@ fn together(one: &str, other: &str) -> bool {
     of == reading(other) && (of.1 != Marking::Other || one == other)
 }
 
+/// Whether somebody who reads one field sees the other as well, and had better: who has a cord in hand unwinds it, which
+/// costs nothing, and who stands at a box looks for its buttons.
+fn at_hand(field: &str, other: &str) -> bool {
+    let (thing, of_other) = (reading(field).0, reading(other).0);
+    let name = other.rsplit('.').next();
+    let of_cord = thing.starts_with("cord.") && name == Some("coiled");
+    let of_box = thing.starts_with("box.") && name == Some("gfci");
+    thing == of_other && (of_cord || of_box)
+}
+
 /// Whether nobody sees it from outside: it has to be asked for, and what the thing itself says may answer it.
 fn is_inside(field: &str) -> bool {
-    field.starts_with("box.") && (field.ends_with(".wire") || field.ends_with(".bond"))
+    let name = field.rsplit('.').next();
+    field.starts_with("box.") && matches!(name, Some("wire" | "bond"))
 }
 
 /// The thing of a field, if it is one that people point at.
@@ -59,16 +70,22 @@ fn thing(field: &str) -> Option<Id> {
 }
 
 /// What is to be looked at in this plan, for the findings in whose words its troubles are told: what the deed for
-/// something graver clears goes with that. `found_with` tells what is found with other answers.
+/// something graver clears goes with that. Of what must not be used for certain (`refused`) nobody has to know more.
+/// `found_with` tells what is found with other answers.
 pub(super) fn looks(
     plan: &Plan,
+    figures: &Figures,
     findings: &[Finding],
-    told: &[&Finding],
+    refused: &[Id],
     mut found_with: impl FnMut(&Plan) -> Vec<Finding>,
 ) -> Vec<Look> {
+    let told = figures.troubles.iter();
+    let told = told.filter_map(|trouble| findings.get(*trouble.findings.first()?));
+    let known =
+        |it: &Finding| !it.about.is_empty() && it.about.iter().all(|id| refused.contains(id));
     // What is still there, of all that rests on an unknown.
-    let mut left: Vec<&Finding> = (told.iter().copied())
-        .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty())
+    let mut left: Vec<&Finding> = told
+        .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty() && !known(it))
         .collect();
     let mut now = Standing::of(plan, findings);
     let mut answered: Vec<String> = Vec::new();
@@ -78,6 +95,9 @@ pub(super) fn looks(
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
             let fields = finding.rests_on.iter().map(|it| it.field.as_str());
+            // Ground that is dry is wet after the next rain: what the gear says lasts.
+            let alone = finding.rests_on.len() == 1;
+            let fields = fields.filter(|field| alone || *field != "site.ground");
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
                 let at = readings.iter().position(|(its, _)| together(its[0], field));
@@ -102,6 +122,10 @@ pub(super) fn looks(
         };
         let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
         fields.sort_by_key(|field| is_inside(field));
+        let more = figures.assumed.iter().map(|it| &it.field);
+        let more = more.filter(|more| at_hand(&fields[0], more) && !answered.contains(more));
+        let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
+        fields.extend(more);
         answered.extend(fields.iter().cloned());
         let found = found_with(&all_answered(plan, &answered));
         let then = Standing::of(plan, &found);
@@ -139,9 +163,11 @@ impl Weight {
 /// The first things to do. What costs nothing comes ahead of what does: looking clears many a danger that nobody
 /// would have to buy anything for.
 pub(super) fn next(report: &Report) -> Vec<Next> {
-    let looks = report.figures.looks.iter().enumerate();
-    let looks = looks.map(|(at, look)| {
-        let rank = if look.dangers > 0 { 1 } else { 3 };
+    // In the order in which they were worked out: what a look clears counts on those ahead of it.
+    let looks = &report.figures.looks;
+    let clearing = looks.iter().rposition(|look| look.dangers > 0);
+    let looks = (0..looks.len()).map(|at| {
+        let rank = if Some(at) <= clearing { 1 } else { 3 };
         (rank, Next::Look(at))
     });
     // What rests on an unknown is looked at first.
@@ -242,8 +268,12 @@ mod tests {
             let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
             let once: BTreeSet<&str> = fields.iter().copied().collect();
             prop_assert_eq!(once.len(), fields.len());
-            prop_assert!(once.is_subset(&rests));
-            prop_assert_eq!(looks.is_empty(), rests.is_empty());
+            for look in looks {
+                let first = &look.fields[0];
+                let mut asked = look.fields.iter().filter(|it| *it == first || !at_hand(first, it));
+                prop_assert!(asked.all(|field| rests.contains(field.as_str())));
+            }
+            prop_assert!(!rests.is_empty() || looks.is_empty());
             // What goes away is there.
             let gone: usize = looks.iter().map(|it| it.dangers).sum();
             prop_assert!(gone <= report.count(Signal::Danger));

@@ -14,8 +14,8 @@ mod unknowns;
 mod verdicts;
 
 use crate::loads;
-use crate::plan::Plan;
-use crate::report::{FORMAT, Figures, Finding, Report, Signal, limits};
+use crate::plan::{Id, Plan};
+use crate::report::{Admits, FORMAT, Figures, Report, Signal, limits, telling};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -62,11 +62,18 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
     }
-    let told: Vec<&Finding> = (figures.troubles.iter())
-        .filter_map(|trouble| findings.get(*trouble.findings.first()?))
+    let refused: Vec<Id> = (figures.verdicts.iter())
+        .filter(|verdict| verdict.admits == Admits::Nothing)
+        .filter(|verdict| {
+            let why = verdict.why.as_ref();
+            let told = why.and_then(|why| telling(findings, &figures.limits, why.code, &why.at));
+            told.is_some_and(|it| it.rests_on.is_empty())
+        })
+        .map(|verdict| verdict.id.clone())
         .collect();
-    let looks = looks::looks(plan, findings, &told, |answered| {
-        again(answered, Changes::ALL, &unknowns::counts, figures).1
+    let mut trial = figures.clone();
+    let looks = looks::looks(plan, figures, findings, &refused, |answered| {
+        again(answered, Changes::ALL, &unknowns::counts, &mut trial).1
     });
     figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.
@@ -74,6 +81,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
     report.figures.matters = told.map(|it| it.field.clone()).collect();
     report.figures.next = looks::next(&report);
+    verdicts::guesses_of_spare_parts(plan, supply, &mut report.figures);
     report
 }
 

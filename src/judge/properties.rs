@@ -545,8 +545,12 @@ proptest! {
                 // A worse one of its area speaks for it, as a cord too thin for one only hot.
                 let worse = |it: &(&str, Option<Id>)| it.1 == found.1 && it.0[..4] == found.0[..4];
                 // What may not run beside something is not started beside it either, and what the set
-                // cannot run needs no place: there the rules on the peak and on places are silent.
-                let silenced = ["POWER002", "FIT004"].contains(&found.0);
+                // cannot run or start needs no place: there the rules on the peak and on places are silent.
+                let silenced = match found.0 {
+                    "POWER002" => &["POWER001"][..],
+                    "FIT004" => &["POWER001", "POWER002"],
+                    _ => &[],
+                };
                 let covers = |it: &(&str, Option<Id>)| {
                     // Where even a short time is too much, nothing is said of hours.
                     let hours = found.0 == "OVER002" && it.0 == "OVER006";
@@ -555,7 +559,7 @@ proptest! {
                     // Of what is too much by itself, nothing is said of what it is beside others.
                     let alone = found.0 == "OVER006" && ["POWER001", "FIT004"].contains(&it.0);
                     alone
-                        || (it.0 == found.0 || hours || bonds || silenced && it.0 == "POWER001")
+                        || (it.0 == found.0 || hours || bonds || silenced.contains(&it.0))
                         && (found.1.is_none() || it.1 == found.1)
                 };
                 if dangers_told.iter().any(worse) || found.0 == "OVER001" && refused(&found.1) {

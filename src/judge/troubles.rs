@@ -13,16 +13,25 @@ struct Deed {
     clears: &'static [(&'static str, &'static str)],
     /// Others that it clears as well, though what is done about them does not clear these.
     also: &'static [(&'static str, &'static str)],
-    /// Whether only findings that name a part or thing in common are cleared by one such deed. Receptacles of
-    /// one box are parts of it, as the ends of a cord are.
-    same_part: bool,
+    of: Of,
+}
+
+/// Which findings one such deed clears. Receptacles of one box are parts of it, as the ends of a cord are.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Of {
+    /// All of them.
+    All,
+    /// Those that name a part or thing in common.
+    Common,
+    /// Those that name nothing but what the gravest names: of anything else it may be that nothing is done.
+    Within,
 }
 
 const fn of_part(clears: &'static [(&'static str, &'static str)]) -> Deed {
     Deed {
         clears,
         also: &[],
-        same_part: true,
+        of: Of::Common,
     }
 }
 
@@ -30,7 +39,7 @@ const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
     Deed {
         clears,
         also: &[],
-        same_part: false,
+        of: Of::All,
     }
 }
 
@@ -148,7 +157,25 @@ const DEEDS: &[Deed] = &[
             ("POWER002", "life-turns"),
         ],
         also: &[("OVER002", "*"), ("OVER006", "*")],
-        same_part: true,
+        of: Of::Common,
+    },
+    // The same where the turns are told of a part: of the generator they clear what is of the same things.
+    Deed {
+        clears: &[("OVER006", "turns-only")],
+        also: &[
+            ("POWER001", "turns"),
+            ("POWER002", "again"),
+            ("POWER002", "fewer"),
+        ],
+        of: Of::Within,
+    },
+    // A rest before three hours are up.
+    of_part(&[("OVER002", "rest"), ("CORD008", "*")]),
+    // One heavy cord with nothing else on it.
+    Deed {
+        clears: &[("CORD008", "*")],
+        also: &[("VOLT001", "thicker")],
+        of: Of::Within,
     },
     // A part for which it is too much.
     of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
@@ -210,7 +237,8 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, and then what its remedy is done to where that is another part.
+/// The parts and things that a finding is about, and then what its remedy is done to where that is another part. Where a
+/// box is left out for what it does to others, that box alone.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
@@ -224,7 +252,13 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
         Some(Value::Parts(more)) => more.as_slice(),
         _ => &[],
     };
-    finding.about.iter().chain(more)
+    let of_box = finding.code == "SHOCK013" && matches!(finding.fix.key, "box" | "box-look");
+    let about = if of_box && !more.is_empty() {
+        &[]
+    } else {
+        finding.about.as_slice()
+    };
+    about.iter().chain(more)
 }
 
 /// What a remedy says to leave off.
@@ -271,6 +305,7 @@ fn deeds(wanted: impl Fn(&Deed) -> bool) -> u32 {
 fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     let (one, other) = (lead.finding, with.finding);
     let in_common = || lead.owners.iter().any(|part| with.owners.contains(part));
+    let within = || with.owners.iter().all(|part| lead.owners.contains(part));
     // Of a cord that is not used, nothing else needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
@@ -279,8 +314,9 @@ fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     // What stays off for what a life depends on at one hour may not be all that stays off at another.
     let as_much = || off(other).iter().all(|id| off(one).contains(id));
     let both = lead.by & (with.by | with.also);
-    let of_all = || both & deeds(|deed| !deed.same_part) != 0;
-    unused || both != 0 && (of_all() || in_common()) && as_much()
+    let any = |of: Of| both & deeds(|deed| deed.of == of) != 0;
+    let same = || any(Of::All) || any(Of::Common) && in_common() || any(Of::Within) && within();
+    unused || both != 0 && same() && as_much()
 }
 
 #[cfg(test)]
@@ -517,6 +553,39 @@ mod tests {
         ];
         assert!(codes(&splitter, "OVER001").contains(&"CORD002"));
         assert_eq!(codes(&splitter[2..], "CORD002"), ["CORD002"]);
+    }
+
+    /// A heater that is too much for its outlet for hours and hangs on a cord: a rest clears both. Beside something else
+    /// on that breaker the other may be what has to go.
+    #[test]
+    fn a_heater_on_a_cord_is_one_thing_to_do() {
+        let long = [
+            ("continuous = false # kettle", "continuous = true"),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-13:00\"]"),
+        ];
+        assert_eq!(codes(&long, "OVER002"), ["OVER002", "CORD008"]);
+        let beside = [
+            long[0],
+            long[1],
+            ("hours = [\"18:00-23:00\"]", "hours = [\"09:00-10:00\"]"),
+            ("continuous = true # fan", "continuous = false"),
+            ("on = \"right\" # fan", "on = \"left\""),
+        ];
+        assert_eq!(codes(&beside, "OVER002"), ["OVER002"]);
+        // On a heavier cord no volts are lost either; of the fan behind the same cord that is not said.
+        let far = [
+            long[0],
+            ("running = \"1500 W\"", "running = \"1400 W\""),
+            ("length = \"50 ft\"", "length = \"200 ft\""),
+        ];
+        assert_eq!(codes(&far, "CORD008"), ["CORD008"]);
+        let alone = [
+            far[0],
+            far[1],
+            far[2],
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
     }
 
     /// Two cords with one fault each are two things to do.

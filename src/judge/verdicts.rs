@@ -1,10 +1,12 @@
 //! The verdicts of [`crate::verdict`], told in ids, with the findings that say why.
 
 use super::trial;
+use super::unknowns::{all_answered, cleared};
 use crate::plan::{Id, Plan};
 use crate::report::{
-    Admits, Because, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling,
+    Admits, Because, EnergyUse, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling,
 };
+use crate::rules;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
 
@@ -138,14 +140,54 @@ fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
 /// not be used anywhere; with the findings that say why. These findings are no troubles of the plan, because
 /// nobody uses the parts.
 pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
-    let refused = supply.detached.iter().filter_map(|part| {
-        let (refusal, at, best) = wrong_anywhere(plan, &part.id)?;
+    let (mut verdicts, mut told) = (Vec::new(), Vec::new());
+    for part in &supply.detached {
+        let Some((refusal, at, best)) = wrong_anywhere(plan, &part.id) else {
+            continue;
+        };
         let code = refusal.cause.code();
         let report = trial(&best, Signal::Notice);
-        let finding = telling(&report.findings, &report.figures.limits, code, &at)?.clone();
-        Some((unusable(&part.id, &at, &finding), finding))
-    });
-    refused.unzip()
+        let Some(own) = telling(&report.findings, &report.figures.limits, code, &at) else {
+            continue;
+        };
+        verdicts.push(unusable(&part.id, &at, own));
+        // What the same deed clears is a reason as well, and may be a better one.
+        let mut troubles = report.figures.troubles.iter();
+        let trouble = troubles.find(|it| report.findings_of(it).any(|of| of == own));
+        let with = trouble.into_iter().flat_map(|it| report.findings_of(it));
+        let with = with.filter(|it| *it != own && it.about.contains(&at));
+        told.extend(std::iter::once(own).chain(with).cloned());
+    }
+    (verdicts, told)
+}
+
+/// What was only assumed in the findings on parts that are plugged into nothing: with a better answer to one of these,
+/// such a part has no such finding wherever it is plugged in.
+pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut Figures) {
+    for part in &supply.detached {
+        let Some((_, at, best)) = wrong_anywhere(plan, &part.id) else {
+            continue;
+        };
+        let assumed = rules::assumed(&best, &EnergyUse::default()).into_iter();
+        let of_gear = Supply::build(&best).assumed.into_iter();
+        for it in assumed.chain(of_gear) {
+            // Answers to what is asked of one part change nothing of another.
+            if it.field.split('.').all(|of| of != at.as_str()) {
+                continue;
+            }
+            let answered = all_answered(&best, std::slice::from_ref(&it.field));
+            let then = trial(&answered, Signal::Notice).findings;
+            let of_part = figures
+                .spare
+                .iter_mut()
+                .filter(|own| own.about.contains(&at));
+            for own in of_part.filter(|own| cleared(own, &then)) {
+                if !own.rests_on.contains(&it) {
+                    own.rests_on.push(it.clone());
+                }
+            }
+        }
+    }
 }
 
 /// What was assumed of the generator and of the parts on the way to a point.

@@ -73,7 +73,7 @@ fn what_stays_and_is_only_a_guess_is_told_as_a_guess() {
         })
         .collect();
     assert!(
-        told.iter().any(|title| title.starts_with("We do not know")),
+        told.iter().any(|title| title.starts_with("Worst case: ")),
         "{told:?}"
     );
 }

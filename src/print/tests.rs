@@ -7,6 +7,7 @@ mod hostile;
 mod legible;
 mod position;
 mod tags;
+mod told;
 mod worksheet;
 
 use std::str::FromStr;

@@ -216,8 +216,9 @@ impl<'a> Scene<'a> {
         self.starting_shares[own][other]
     }
 
-    /// Of the sets with this load in it, the one that costs it the most volts once it has settled.
-    fn worst_set(&self, own: usize, settled: &mut Settled) -> Vec<usize> {
+    /// Of the sets with this load in it, the one that costs it the most volts once it has settled. In no set it may not
+    /// run at all, and loses none.
+    fn worst_set(&self, own: usize, settled: &mut Settled) -> Option<Vec<usize>> {
         let alike = |one: usize, other: usize| {
             let (one, other) = (&self.placed[one], &self.placed[other]);
             one.unit.load == other.unit.load && one.load.at == other.load.at
@@ -231,17 +232,15 @@ impl<'a> Scene<'a> {
             Some((set, at, self.costs[set][at]))
         };
         let members = self.sets.iter().enumerate().filter_map(member);
-        // In no set: it may not run at all, and then not beside others.
-        self.worst_of(members, settled)
-            .and_then(|(set, ..)| with_own(&self.sets[set], own, alike))
-            .unwrap_or_else(|| vec![own])
+        let (set, ..) = self.worst_of(members, settled)?;
+        with_own(&self.sets[set], own, alike)
     }
 
-    /// The drop at one of the placed loads.
-    pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Drop {
+    /// The drop at one of the placed loads; none at one that may not even run alone.
+    pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Option<Drop> {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
-        let worst = self.worst_set(own, settled);
+        let worst = self.worst_set(own, settled)?;
         let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
         let volts = supply.volts_of(load);
         // A line that cannot carry them at all loses everything.
@@ -261,7 +260,7 @@ impl<'a> Scene<'a> {
         } else {
             lost_running
         };
-        Drop {
+        Some(Drop {
             at: unit.id.clone(),
             receptacle: supply.node(load.at).id.clone(),
             volts_running: lost_running,
@@ -273,7 +272,7 @@ impl<'a> Scene<'a> {
                 .map(|at| self.placed[*at].unit.id.clone())
                 .collect(),
             cords: through(supply, cords),
-        }
+        })
     }
 }
 
@@ -293,7 +292,7 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
     told.collect()
 }
 
-/// One entry for each placed load, in the order of the loads.
+/// One entry for each placed load that may run, in the order of the loads.
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
@@ -301,7 +300,7 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
 pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
     let mut settled = Settled::new();
     (0..scene.placed.len())
-        .map(|own| scene.drop_at(own, &mut settled))
+        .filter_map(|own| scene.drop_at(own, &mut settled))
         .collect()
 }
 

@@ -84,7 +84,7 @@ impl<'a> Farther<'a> {
             .placed
             .iter()
             .position(|it| it.unit.id == *self.load)?;
-        let drop = scene.drop_at(own, &mut drops::Settled::new());
+        let drop = scene.drop_at(own, &mut drops::Settled::new())?;
         Some(Place {
             length,
             volts: drop.volts_left,

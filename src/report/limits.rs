@@ -1,7 +1,7 @@
 //! What each receptacle carries, and what feeds several of them, told in ids.
 
 use super::{Acts, Limit, SetBy, Shock, ShockState};
-use crate::plan::Id;
+use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
 use crate::supply::{self, NodeIx, Supply};
 use crate::verdict::{Protection, Verdicts};
@@ -45,6 +45,8 @@ pub(crate) struct Feed {
     pub set_by: SetBy,
     /// What acts past `short_amps`.
     pub acts: Acts,
+    /// The legs that feed it.
+    pub legs: &'static [Leg],
 }
 
 impl Feed {
@@ -58,6 +60,7 @@ impl Feed {
             short_amps: limit.short,
             set_by: set_by(supply, limit.short_by),
             acts: acts(supply, limit.acts),
+            legs: supply.node(NodeIx(at)).legs.all(),
         })
     }
 
@@ -103,10 +106,6 @@ fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
 }
 
 fn shock(supply: &Supply, protection: Protection) -> Shock {
-    let joint = match protection {
-        Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => Some(joint),
-        Protection::Works(_) | Protection::None => None,
-    };
     let id = |at: NodeIx| supply.node(at).id.clone();
     Shock {
         state: match protection {
@@ -116,6 +115,6 @@ fn shock(supply: &Supply, protection: Protection) -> Shock {
             Protection::None => ShockState::None,
         },
         by: protection.device().map(id),
-        joint: joint.map(id),
+        joint: protection.joint().map(id),
     }
 }

@@ -33,13 +33,13 @@ use serde::{Serialize, Serializer};
 
 use crate::plan::{Id, Leg, Span};
 use crate::quantity::{
-    Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
+    Current, Energy, Hours, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
 };
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 
 /// The version of the report format.
-pub const FORMAT: u32 = 1;
+pub const FORMAT: u32 = 2;
 
 /// What sets a limit.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -168,7 +168,10 @@ fn reason_code<S: Serializer>(reason: &LimitReason, serializer: S) -> Result<S::
     serializer.serialize_str(reason.code())
 }
 
-fn leg_names<S: Serializer>(legs: &&'static [Leg], serializer: S) -> Result<S::Ok, S::Error> {
+pub(crate) fn leg_names<S: Serializer>(
+    legs: &&'static [Leg],
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     serializer.collect_seq(legs.iter().map(|leg| match leg {
         Leg::A => "A",
         Leg::B => "B",
@@ -384,10 +387,7 @@ pub struct NoiseAt {
     pub at_sleepers_dba: Option<SoundLevel>,
     /// At the published measuring distance of 50 ft.
     pub at_50ft_dba: Option<SoundLevel>,
-    /// The distance, no less than exhaust needs, beyond which it is below 60 dB(A) in a free field. No
-    /// limit that is measured at a fixed distance is met by it.
-    pub quiet_from: Option<Length>,
-    /// How much louder the set is taken to be at full load. The three figures above are for the load
+    /// How much louder the set is taken to be at full load. The two figures above are for the load
     /// that its level was measured at, the two below for full load.
     pub more_at_full_load: Option<SoundLevel>,
     /// At the sleepers.
@@ -583,11 +583,24 @@ impl Report {
         verdict.is_none_or(|it| matches!(it.admits, Admits::Everything | Admits::Named))
     }
 
-    /// The finding in whose words a reason is told.
+    /// The finding in whose words a reason is told: of those of the same part that the same deed clears the gravest, and
+    /// of equals what is known ahead of what is a guess.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
-        of(&self.findings).or_else(|| of(&self.figures.spare))
+        let (own, with) = if let Some(own) = of(&self.findings) {
+            let mut troubles = self.figures.troubles.iter();
+            let trouble = troubles.find(|it| self.findings_of(it).any(|of| of == own));
+            let with = trouble.into_iter().flat_map(|it| self.findings_of(it));
+            (own, with.collect())
+        } else {
+            let spare = &self.figures.spare;
+            (of(spare)?, spare.iter().collect::<Vec<_>>())
+        };
+        let of_part = with.into_iter().filter(|it| it.about.contains(&why.at));
+        std::iter::once(own)
+            .chain(of_part)
+            .min_by_key(|it| (it.signal, it.guessed()))
     }
 
     /// The loads that a life depends on.

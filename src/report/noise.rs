@@ -6,7 +6,6 @@
 use super::{EnergyUse, NoiseAt};
 use crate::plan::{Noise, Plan};
 use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
-use crate::tables::exhaust::AMPLE;
 use crate::tables::sound::{ALL, more_at};
 
 /// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
@@ -29,7 +28,6 @@ pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     NoiseAt {
         at_sleepers_dba: at_sleepers(noise),
         at_50ft_dba: Some(level_at(noise, MEASURED_AT)),
-        quiet_from: Some(quiet_from(noise).max(AMPLE)),
         more_at_full_load: Some(more_at(ALL, noise.load)),
         at_sleepers_full_dba: at_sleepers(full),
         at_50ft_full_dba: Some(level_at(full, MEASURED_AT)),
@@ -84,23 +82,6 @@ pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
         noise.level.millidecibels()
             - twenty_log10(distance.millimetres().max(1), noise.at.millimetres().max(1)),
     )
-}
-
-/// The least distance at which the level is no more than [`BOUND`].
-#[must_use]
-pub fn quiet_from(noise: Noise) -> Length {
-    // The level falls with distance, so halving the interval finds the place. 1000 km is
-    // farther than any set is heard.
-    let (mut loud, mut quiet) = (0, 1_000_000_000);
-    while quiet - loud > 1 {
-        let middle = i64::midpoint(loud, quiet);
-        if level_at(noise, Length::from_millimetres(middle)) <= BOUND {
-            quiet = middle;
-        } else {
-            loud = middle;
-        }
-    }
-    Length::from_millimetres(quiet)
 }
 
 /// 20 log10(above / below) in thousandths of a decibel, rounded down.
@@ -158,10 +139,5 @@ mod tests {
         let source = noise(66_758, Length::from_millimetres(7000));
         let level = level_at(source, MEASURED_AT).millidecibels();
         assert!((level - 60_000).abs() <= 2, "{level}");
-        let quiet = quiet_from(source).millimetres();
-        assert!((quiet - 15_240).abs() <= 4, "{quiet}");
-        // One millimetre nearer is too loud.
-        assert!(level_at(source, Length::from_millimetres(quiet)) <= BOUND);
-        assert!(level_at(source, Length::from_millimetres(quiet - 1)) > BOUND);
     }
 }

@@ -89,6 +89,10 @@ pub struct Proof {
     pub lamps: Option<Lamps>,
     /// The part with the TEST button that cuts the power here; the nearest of several.
     pub protected_by: Option<Id>,
+    /// Whether that sees a fault too.
+    pub works: bool,
+    /// What must stay unplugged for that, if anything: it joins neutral and ground past the sensor.
+    pub without: Option<Id>,
     /// That TEST button.
     pub own_button: Button,
     /// The tester's button. `None` where no tester plugs in.
@@ -115,7 +119,13 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
         })
         .map(|(ix, node, shape, _)| {
             let tester = shape.takes(Plug(Configuration::N5_15));
-            let protection = grounding.protection(ix).device();
+            let protection = grounding.protection(ix);
+            let device = protection.device();
+            // The label speaks of the same joint as if it were plugged in, which nothing but its own label prevents.
+            let without = verdicts
+                .protection(ix)
+                .joint()
+                .filter(|_| protection.works());
             Proof {
                 at: node.id.clone(),
                 lamps: tester.then(|| Lamps {
@@ -128,10 +138,12 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
                         Sure::Unknown => Reads::Either,
                     },
                 }),
-                protected_by: protection.map(|by| supply.node(by).id.clone()),
-                own_button: protection.map_or(Button::NoProtection, |_| Button::Trips),
+                protected_by: device.map(|by| supply.node(by).id.clone()),
+                works: protection.works(),
+                without: without.map(|joint| supply.node(joint).id.clone()),
+                own_button: device.map_or(Button::NoProtection, |_| Button::Trips),
                 tester_button: tester.then(|| {
-                    protection.map_or(Button::NoProtection, |by| tester_button(&grounding, by))
+                    device.map_or(Button::NoProtection, |by| tester_button(&grounding, by))
                 }),
                 ground_to_frame: half(supply.resistance_to(ix)),
                 neutral_to_ground: (shape.0.circuit() != Circuit::TwoLegs).then_some(joined),

@@ -51,14 +51,15 @@ pub const EMERGENCIES: &[Emergency] = &[
     //   fumes (confirmed). Cheshire Fire and Rescue Service: out of the bad air at once (confirmed). Nobody goes
     //   in where the gas is: who helps is the next to fall.
     // - American Heart Association, adult CPR: not breathing or only gasping, push hard and fast in the
-    //   middle of the chest, AED (from secondary copies).
+    //   middle of the chest, AED (from secondary copies). Only of who is out in the fresh air: a step that follows “do
+    //   not go in” sends nobody in.
     Emergency {
         name: "alarm",
         steps: &[
             "alarm-out",
             "alarm-call",
             "alarm-sleeper",
-            "cpr",
+            "alarm-cpr",
             "alarm-engine",
             "alarm-back",
         ],

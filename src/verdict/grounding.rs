@@ -76,6 +76,15 @@ impl Protection {
         matches!(self, Self::Works(_))
     }
 
+    /// The joint that blinds it, or may.
+    #[must_use]
+    pub const fn joint(self) -> Option<NodeIx> {
+        match self {
+            Self::Blind { joint, .. } | Self::Doubtful { joint, .. } => Some(joint),
+            Self::Works(_) | Self::None => None,
+        }
+    }
+
     /// The device, working or not.
     #[must_use]
     pub const fn device(self) -> Option<NodeIx> {

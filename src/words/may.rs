@@ -7,7 +7,7 @@ use fluent_bundle::FluentValue;
 
 use super::screen::{load_name, paragraph};
 use super::{Show, Words};
-use crate::judge::ask::{Answer, Over, Passed};
+use crate::judge::ask::{Answer, Over, Passed, Step};
 use crate::plan::Id;
 use crate::quantity::Current;
 use crate::report::Report;
@@ -107,10 +107,10 @@ impl Words {
         for ((reason, free), loads) in no_place {
             let names = free.iter().map(Id::as_str);
             say(self.with(
-                if free.is_empty() {
-                    "may-no-place"
-                } else {
-                    "may-wrong-place"
+                match (free, reason) {
+                    ([], "refused") => "may-refused",
+                    ([], _) => "may-no-place",
+                    _ => "may-wrong-place",
                 },
                 [
                     ("names", self.set_any(report, &loads).into()),
@@ -171,7 +171,9 @@ impl Words {
         };
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
-        let amps = |amps: Current, show| FluentValue::from(self.amount(amps, show));
+        let one_leg = |amps: Current| {
+            FluentValue::from(self.amps_of("amps-one-leg", amps, over.legs, Show::Demand))
+        };
         // Whoever subtracts the two that are told gets the third.
         let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
         let told =
@@ -187,12 +189,24 @@ impl Words {
             [
                 ("at", at.into()),
                 ("by", by.into()),
-                ("asks", amps(over.asks, Show::Demand)),
-                ("limit", amps(over.limit, Show::Capacity)),
-                ("over", amps(told, Show::Demand)),
+                ("asks", one_leg(over.asks)),
+                (
+                    "limit",
+                    self.amps_on(over.limit, over.legs, Show::Capacity).into(),
+                ),
+                ("over", self.amount(told, Show::Demand).into()),
                 ("of", if over.set { "set" } else { "part" }.into()),
             ],
         )
+    }
+
+    /// What passes the generator at most in the moment of a step.
+    fn peak(&self, step: &Step) -> String {
+        if let [_, _] = step.legs {
+            return self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand);
+        }
+        let amps = self.amount(step.peak_amps, Show::Demand);
+        self.with("amps-all", [("amps", amps.into())])
     }
 
     fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
@@ -203,7 +217,7 @@ impl Words {
                 [
                     ("name", load_name(report, &step.load).into()),
                     ("at", step.at.as_str().into()),
-                    ("amps", self.amount(step.peak_amps, Show::Demand).into()),
+                    ("amps", self.peak(step).into()),
                 ],
             );
             paragraph(out, &format!("{:>3}. ", number + 1), &text, width);
@@ -217,7 +231,16 @@ impl Words {
                 "may-meter-breaker",
                 [
                     ("breaker", reading.breaker.as_str().into()),
-                    ("amps", self.amount(reading.amps, Show::Demand).into()),
+                    (
+                        "amps",
+                        self.amps_of(
+                            "amps-both-at-most",
+                            reading.amps,
+                            reading.legs,
+                            Show::Demand,
+                        )
+                        .into(),
+                    ),
                 ],
             );
             paragraph(out, "  ", &text, width);

@@ -24,8 +24,8 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
-use crate::plan::{Id, Span};
-use crate::quantity::{Amount, Unit};
+use crate::plan::{Id, Leg, Span};
+use crate::quantity::{Amount, Current, Unit};
 use crate::report::{
     Assumption, Finding, LoadFacts, Look, Next, Report, Signal, Trouble, Value, Values,
 };
@@ -63,7 +63,7 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 19] = [
+const UNKNOWN_TOLD: [&str; 23] = [
     "ask",
     "box-look",
     "by-day",
@@ -71,12 +71,16 @@ const UNKNOWN_TOLD: [&str; 19] = [
     "count",
     "find-out",
     "find-out-box",
+    "if-any",
+    "if-none",
     "leg-cord",
     "leg-look",
     "life-by-day",
+    "life-charged",
     "life-find-out",
     "look",
     "measure",
+    "own",
     "plug-look",
     "plug-where",
     "plug-out",
@@ -86,7 +90,7 @@ const UNKNOWN_TOLD: [&str; 19] = [
 ];
 
 /// Those of them that are told whatever the answer: their titles say nothing of it.
-const TOLD_ANYHOW: [&str; 3] = ["by-day", "life-by-day", "when"];
+const TOLD_ANYHOW: [&str; 4] = ["by-day", "life-by-day", "life-charged", "when"];
 
 /// Whether the title of a finding says itself what nobody knows.
 pub(crate) fn title_says_unknown(finding: &Finding) -> bool {
@@ -293,6 +297,20 @@ impl Words {
         self.numbers.amount(amount.into(), show)
     }
 
+    /// The amps of a part that these legs feed: of two, those of each, so that nobody takes them for a sum.
+    pub fn amps_on(&self, amps: Current, legs: &[Leg], show: Show) -> String {
+        self.amps_of("amps-both", amps, legs, show)
+    }
+
+    /// The same in the words of `both`, where both legs feed it.
+    fn amps_of(&self, both: &str, amps: Current, legs: &[Leg], show: Show) -> String {
+        let amps = self.amount(amps, show);
+        match legs {
+            [_, _] => self.with(both, [("amps", amps.into())]),
+            _ => amps,
+        }
+    }
+
     /// The units in which the reader may give a quantity, the likeliest first.
     pub(crate) fn units_for(&self, unit: Unit) -> String {
         self.likely_units(unit).join(&self.text("list-comma"))
@@ -448,12 +466,10 @@ impl Words {
         args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
-        let rests_on = finding.rests_on.iter();
-        let look: Vec<String> = rests_on.map(|it| self.assumption(it, loads)).collect();
+        let look = self.told_once(finding.rests_on.iter(), loads, true);
+        let look: Vec<String> = look.into_iter().map(|(_, text)| text).collect();
         // A guess is not told as a fact; some say themselves that nobody knows.
-        // How wet the ground is makes it graver, and is no part of it.
-        let guessed = finding.rests_on.iter().any(|it| it.field != "site.ground");
-        let assumed = guessed && !UNKNOWN_TOLD.contains(&finding.fix.key);
+        let assumed = finding.guessed() && !UNKNOWN_TOLD.contains(&finding.fix.key);
         let told = |key: &str, name: &'static str, text: String| {
             if assumed {
                 self.with(key, [(name, text.into())])
@@ -601,8 +617,22 @@ impl Words {
         asked_for: impl Fn(&Assumption) -> bool,
         look: bool,
     ) -> Vec<(String, String)> {
+        let assumed = report.figures.assumed.iter();
+        self.told_once(
+            assumed.filter(|it| asked_for(it)),
+            &report.figures.loads,
+            look,
+        )
+    }
+
+    fn told_once<'a>(
+        &self,
+        assumed: impl Iterator<Item = &'a Assumption>,
+        loads: &[LoadFacts],
+        look: bool,
+    ) -> Vec<(String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
-        for assumption in report.figures.assumed.iter().filter(|it| asked_for(it)) {
+        for assumption in assumed {
             let same = |(first, _): &&mut (&Assumption, Vec<&str>)| {
                 first.why == assumption.why && first.value == assumption.value
             };
@@ -614,7 +644,6 @@ impl Words {
         alike
             .into_iter()
             .map(|(first, mut others)| {
-                let loads = &report.figures.loads;
                 let mut text = self.assumed(first, loads);
                 if let Some(place) = self.where_to_look(first).filter(|_| look) {
                     text = format!("{text} {place}");
@@ -894,6 +923,49 @@ mod tests {
             text.fix
         );
         assert!(troubles.next().is_none());
+    }
+
+    /// A title that says what we do not know has nothing ahead of it that says so again.
+    #[test]
+    fn what_is_not_known_is_said_once() {
+        let words = Words::english();
+        let mut told = 0;
+        for rule in crate::rules::all() {
+            for finding in rule
+                .fires
+                .iter()
+                .flat_map(|it| crate::rules::testing::report(it).findings)
+            {
+                let said = words.finding(&finding, &[]);
+                if said.bare_title.contains("We do not know") {
+                    told += 1;
+                    assert_eq!(
+                        said.title, said.bare_title,
+                        "{} {}",
+                        finding.code, finding.fix.key
+                    );
+                }
+            }
+        }
+        assert!(told > 10, "{told}");
+    }
+
+    /// What is asked of several parts of one finding is asked once.
+    #[test]
+    fn where_to_look_is_told_once_of_all_that_are_alike() {
+        let found = crate::rules::testing::report(&[
+            ("gfci = true # left", "gfci = \"unknown\""),
+            ("gfci = true # right", "gfci = \"unknown\""),
+        ]);
+        let mut found = found.findings.iter();
+        let found = found.find(|it| it.code == "SHOCK001" && it.about.len() == 2);
+        let look = Words::english().finding(found.expect("found"), &[]).look;
+        let asks: Vec<&String> = look
+            .iter()
+            .filter(|it| it.contains("TEST and RESET"))
+            .collect();
+        assert_eq!(asks.len(), 1, "{look:#?}");
+        assert!(asks[0].contains("The same for"), "{look:#?}");
     }
 
     #[test]

@@ -101,9 +101,12 @@ impl Words {
             self.look_list(&mut out, report, &looks, width);
             out.push('\n');
         }
+        // What no look finds out is told with its remedy.
         let rests = |trouble: &Trouble| {
             let lead = report.findings_of(trouble).next();
-            lead.is_some_and(|lead| !lead.rests_on.is_empty())
+            let looked_at =
+                |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
+            lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
         let (guessed, known): (Vec<&Trouble>, Vec<&Trouble>) =
             figures.troubles.iter().partition(|it| rests(it));
@@ -141,7 +144,12 @@ impl Words {
         };
         let style = style(trouble.signal);
         let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
-        paragraph(out, &head, &text.bare_title, width);
+        let title = if with_remedy {
+            &text.title
+        } else {
+            &text.bare_title
+        };
+        paragraph(out, &head, title, width);
         if with_remedy {
             paragraph(out, "    ", &text.fix, width);
         }
@@ -216,6 +224,7 @@ impl Words {
                     of.shape,
                     of.continuous_amps,
                     of.short_amps,
+                    of.legs.len(),
                     refusal(of),
                     only(of),
                     report.usable(&of.id),
@@ -236,7 +245,7 @@ impl Words {
             let limit = &group[0];
             let ids: Vec<&str> = group.iter().map(|limit| limit.id.as_str()).collect();
             let amps = |amps: Current, watts: Power| {
-                let amps = self.amount(amps, Show::Capacity);
+                let amps = self.amps_on(amps, limit.legs, Show::Capacity);
                 let watts = self.amount(watts, Show::Capacity);
                 let both = [("amps", amps.into()), ("watts", watts.into())];
                 FluentValue::from(self.with("check-limit-amps", both))

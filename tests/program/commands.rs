@@ -64,10 +64,36 @@ fn a_sound_plan_has_little_to_say() {
         let troubles = report["troubles"].as_array().expect("a list");
         let counts = ["danger", "warning", "caution", "notice"]
             .map(|signal| troubles.iter().filter(|it| it["signal"] == signal).count());
+        // Each trouble by the rules that its deed clears, the first of them the one it is told by.
+        let codes = |trouble: &serde_json::Value| -> String {
+            let findings = trouble["findings"].as_array().expect("a list").iter();
+            let codes = findings.map(|at| {
+                let at = usize::try_from(at.as_u64().expect("a number")).expect("a place");
+                report["findings"][at]["code"]
+                    .as_str()
+                    .expect("a code")
+                    .to_owned()
+            });
+            codes.collect::<Vec<String>>().join("+")
+        };
+        let told: Vec<String> = troubles.iter().map(codes).collect();
+        // At most one entry for each thing to do: no two say the same, word for word.
+        let long = text(&tallywatt(&["check", "--long", &of], dir.path()).stdout);
+        let mut deeds: Vec<&str> = long
+            .split("\n  Do ")
+            .skip(1)
+            .map(|rest| rest.split("\n\n").next().unwrap_or_default().trim())
+            .collect();
+        let all = deeds.len();
+        deeds.sort_unstable();
+        deeds.dedup();
+        assert_eq!(deeds.len(), all, "{name}: {long}");
+        assert!(all > 0 || troubles.is_empty(), "{name}: {long}");
         let lines = text(&tallywatt(&["check", &of], dir.path()).stdout)
             .lines()
             .count();
-        writeln!(table, "{name}: {counts:?}, {lines} lines").expect("text is written");
+        let told = told.join(" ");
+        writeln!(table, "{name}: {counts:?}, {lines} lines: {told}").expect("text is written");
         if name.starts_with('s') {
             let [dangers, warnings, cautions, notices] = counts;
             assert_eq!((dangers, warnings), (0, 0), "{name}");
@@ -102,7 +128,7 @@ fn the_demo_writes_everything_and_says_what_matters() {
             .find(|line| line.starts_with(start))
             .unwrap_or_else(|| panic!("{start} in {said}"))
     });
-    assert!(lines[0].contains("DANGER"), "{}", lines[0]);
+    assert!(lines[0].contains("Exhaust is only"), "{}", lines[0]);
     // The plan that is written is the plan that was printed: it gives the same report.
     let again = tallywatt(
         &["check", "--format", "json", "tallywatt-demo/plan.toml"],
@@ -179,6 +205,25 @@ fn check_says_what_why_do_and_by_what_authority_worst_first() {
     let output = tallywatt(&["check", "weekend.toml"], dir.path());
     assert_eq!(output.status.code(), Some(2));
     insta::assert_snapshot!(text(&output.stdout));
+}
+
+/// What the page shows is what is printed today, word for word.
+#[test]
+fn the_readme_shows_what_check_and_mend_print() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let page = include_str!("../../README.md");
+    let shown = page.split("```text\n").skip(1);
+    let shown: Vec<&str> = shown.filter_map(|rest| rest.split("```").next()).collect();
+    let calls = [
+        &["check", "--long", "weekend.toml"][..],
+        &["mend", "weekend.toml"],
+    ];
+    assert_eq!(shown.len(), calls.len());
+    for (call, shown) in calls.into_iter().zip(shown) {
+        let printed = text(&tallywatt(call, dir.path()).stdout).replace('\u{a0}', " ");
+        assert!(printed.contains(shown), "{shown}\n\n{printed}");
+    }
 }
 
 #[test]
@@ -290,7 +335,7 @@ fn several_plans_give_one_report_a_line() {
     assert_eq!(said.lines().count(), 2);
     for line in said.lines() {
         let report: serde_json::Value = serde_json::from_str(line).expect("JSON");
-        assert_eq!(report["format"], 1);
+        assert_eq!(report["format"], 2);
     }
 }
 

@@ -171,7 +171,7 @@ const REST: &[(&str, &str)] = &[
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),
     ("the elevation", "4200 ft"),
-    ("What cords, adapters", ""),
+    ("What cords, adapters", "Extension"),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
     ("stay coiled", ""),
@@ -227,8 +227,8 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("How many running watts does the");
     person.sees("2000 W");
     person.answers("How many running watts does the", "2200 W");
-    person.answers("What is the most watts it can give", "2800");
-    person.is_asked("\"2800\" has no unit.");
+    person.answers("What is the most watts it can give", "2.8");
+    person.is_asked("\"2.8\" has no unit.");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -288,6 +288,7 @@ fn answers_from_a_file_make_the_same_plan() {
         answers.push_str(match *keys {
             "Regular T" => "5-20R 20 A",
             "fridge small" => "fridge-small",
+            "Extension" => "extension",
             keys => keys,
         });
         answers.push('\n');
@@ -559,7 +560,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
         person.sees("How many running watts does the");
-        person.sees("Enter: I don’t know");
+        person.sees("Enter: unknown");
         person.types("2800 W\n");
         person.sees("What is the most watts it can give");
         person.types("3300 W\n");
@@ -814,4 +815,85 @@ fn an_answer_that_no_plan_can_have_is_refused_when_it_is_given() {
         draft.contains("2800 W") && !draft.contains("\"20 W"),
         "{draft}"
     );
+}
+
+/// Somebody who knew little about a lent box and an orange cord looks at what is asked again, takes what would
+/// clear the rest, and has a plan without a danger. Nothing was bought and nothing left at home.
+#[test]
+fn who_knew_little_looks_and_ends_without_a_danger() {
+    const LENT: &str = r#"
+format = 1
+[site]
+ground = "wet"
+sleepers_at = "15 ft"
+altitude = "0 ft"
+co_alarm = "unknown"
+feeds_building = false
+stands = "unknown"
+[generator]
+rated = "3500 W"
+peak = "unknown"
+voltage = "120 V"
+neutral = "unknown"
+inverter = "unknown"
+[[generator.outlet]]
+id = "twist"
+shape = "L5-30R"
+breaker = "30 A"
+gfci = "unknown"
+[[box]]
+id = "lent"
+from = "twist"
+inlet = "L5-30P"
+listed = "unknown"
+bond = "unknown"
+[[box.outlet]]
+id = "left"
+shape = "5-20R"
+breaker = "20 A"
+gfci = "unknown"
+[[box.outlet]]
+id = "right"
+shape = "5-20R"
+breaker = "20 A"
+gfci = "unknown"
+[[cord]]
+id = "orange"
+from = "right"
+plug = "5-15P"
+ends = ["5-15R"]
+wire = "unknown"
+conductors = "unknown"
+length = "50 ft"
+outdoor = "unknown"
+coiled = false
+[[load]]
+id = "coffee"
+kind = "cooker"
+running = "1200 W"
+wanted = "must"
+"#;
+    let home = tempfile::tempdir().unwrap();
+    let path = home.path().join("lent.toml");
+    tallywatt::plan::store::write_atomic(&path, LENT.as_bytes()).unwrap();
+    let dangers = || {
+        let text = std::fs::read_to_string(&path).unwrap();
+        let plan = tallywatt::plan::read(&text).unwrap();
+        tallywatt::judge::build(&plan).count(tallywatt::report::Signal::Danger)
+    };
+    assert!(dangers() >= 5);
+    let answers = "look\nopen\nyes\nnone\nyes\nSJTW 12/3\nyes\ncheck\nmend\ntake\ncheck\nsave\n";
+    let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
+    assert_eq!(status, Some(0), "{said}");
+    // Six answers, and none of them about what one has to open something for.
+    for question in [
+        "What is above and around the generator?",
+        "Is the box factory made, with a test lab’s mark?",
+        "What is printed along the cord?",
+        "Is there a carbon monoxide alarm where people sleep?",
+    ] {
+        assert_eq!(said.matches(question).count(), 1, "{question}: {said}");
+    }
+    assert!(!said.contains("inside the box"), "{said}");
+    assert_eq!(dangers(), 0);
 }

@@ -12,7 +12,7 @@ use tallywatt::words::{Words, wrapping};
 use super::edited::Edited;
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::reader::Reader;
-use crate::cli::{Done, prints, say, width};
+use crate::cli::{Done, check, prints, say, width};
 
 /// What to do with a plan that has been checked.
 pub(super) enum After {
@@ -21,6 +21,8 @@ pub(super) enum After {
     Change,
     /// Ask again what nobody knew.
     Look,
+    /// Go on with this plan, which was mended.
+    Take(Box<Plan>),
     Leave,
     Interrupted,
     Ended,
@@ -39,8 +41,10 @@ pub(super) fn after(
         also: String::new(),
         input: Input::Answer(value.to_owned()),
     };
+    let mut mended: Option<Plan> = None;
     let mut rows = vec![
         row("interview-after-print", "print"),
+        row("interview-after-all", "all"),
         row("interview-after-change", "change"),
         row("interview-after-leave", "leave"),
     ];
@@ -61,16 +65,17 @@ pub(super) fn after(
         .iter()
         .position(|row| tally.dangers > 0 && row.input == Input::Answer(first.to_owned()))
         .unwrap_or(0);
-    let what = View {
+    let view = |rows: &[Row], start: usize| View {
         progress: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
-            rows,
+            rows: rows.to_vec(),
             start: Some(start),
         },
         spoken: Vec::new(),
     };
+    let mut what = view(&rows, start);
     loop {
         match ask(prompter, &what, words)? {
             Answered::Ended => return Ok(After::Ended),
@@ -79,19 +84,24 @@ pub(super) fn after(
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {}
                 "mend" => {
-                    let (report, _) = mend::advised(plan, false);
-                    let width = width();
-                    let mut text = words.repairs(&report, width);
-                    let sharing = &report.figures.sharing;
-                    let changed = sharing
-                        .mended
-                        .as_ref()
-                        .filter(|_| !sharing.repairs.is_empty());
-                    if let Some(effect) = changed {
-                        let people = words.by_hand(effect);
-                        text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
+                    mended = say_repairs(plan, words)?;
+                    // What is told can be taken, in the place of what told it.
+                    let asked = Input::Answer("mend".to_owned());
+                    let at = rows.iter().position(|row| row.input == asked);
+                    if let Some(at) = at.filter(|_| mended.is_some()) {
+                        rows[at] = row("interview-after-take", "take");
+                        what = view(&rows, at);
                     }
-                    say(&format!("\n{text}\n"))?;
+                    continue;
+                }
+                "take" => {
+                    if let Some(plan) = mended.take() {
+                        return Ok(After::Take(Box::new(plan)));
+                    }
+                    continue;
+                }
+                "all" => {
+                    say(&format!("\n{}\n", check::brief(report, words)))?;
                     continue;
                 }
                 "save" => return Ok(After::Save),
@@ -102,42 +112,74 @@ pub(super) fn after(
             },
             Answered::Input(_) => continue,
         }
-        let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
-        let folder = View {
-            progress: String::new(),
-            question: words.text("interview-folder"),
-            why: words.text("interview-folder.why"),
-            shape: Shape::Line {
-                default: Some(usual.clone()),
-                hint: String::new(),
-            },
-            spoken: Vec::new(),
-        };
-        loop {
-            let into = match ask(prompter, &folder, words)? {
-                Answered::Ended => return Ok(After::Ended),
-                Answered::Interrupted => return Ok(After::Interrupted),
-                Answered::Input(Input::Back) => break,
-                Answered::Input(Input::Explain) => {
-                    prompter
-                        .tell(&words.text("interview-folder.help"))
-                        .map_err(|error| super::terminal_failed(&error, words))?;
-                    continue;
-                }
-                Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
-                Answered::Input(_) => PathBuf::from(&usual),
-            };
-            // Another plan may live there, and writing would lose it.
-            let own = edited.is_some_and(|edited| edited.is(&into.join("plan.toml")));
-            if !own && into.join("plan.toml").exists() || into.is_file() {
-                let path = into.display().to_string();
+        if let Some(then) = folder(prompter, plan, edited, words)? {
+            return Ok(then);
+        }
+    }
+}
+
+/// Says what would clear the dangers. Gives the plan after it, if there is anything to do and the interview can go on with
+/// that plan.
+fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<Plan>, Failure> {
+    let (report, advised) = mend::advised(plan, false);
+    let width = width();
+    let mut text = words.repairs(&report, width);
+    let sharing = &report.figures.sharing;
+    let changed = sharing
+        .mended
+        .as_ref()
+        .filter(|_| !sharing.repairs.is_empty());
+    if let Some(effect) = changed {
+        let people = words.by_hand(effect);
+        text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
+    }
+    say(&format!("\n{text}\n"))?;
+    let goes_on = changed.is_some() && interview::draft_of(&advised.plan, "").is_some();
+    Ok(goes_on.then_some(advised.plan))
+}
+
+/// Asks for the folder of the prints; nothing when the reader goes back.
+fn folder(
+    prompter: &mut dyn Prompter,
+    plan: &Plan,
+    edited: Option<&Edited>,
+    words: &Words,
+) -> Result<Option<After>, Failure> {
+    let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
+    let folder = View {
+        progress: String::new(),
+        question: words.text("interview-folder"),
+        why: words.text("interview-folder.why"),
+        shape: Shape::Line {
+            default: Some(usual.clone()),
+            hint: String::new(),
+        },
+        spoken: Vec::new(),
+    };
+    loop {
+        let into = match ask(prompter, &folder, words)? {
+            Answered::Ended => return Ok(Some(After::Ended)),
+            Answered::Interrupted => return Ok(Some(After::Interrupted)),
+            Answered::Input(Input::Back) => return Ok(None),
+            Answered::Input(Input::Explain) => {
                 prompter
-                    .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
+                    .tell(&words.text("interview-folder.help"))
                     .map_err(|error| super::terminal_failed(&error, words))?;
                 continue;
             }
-            return Ok(After::Print(into));
+            Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
+            Answered::Input(_) => PathBuf::from(&usual),
+        };
+        // Another plan may live there, and writing would lose it.
+        let own = edited.is_some_and(|edited| edited.is(&into.join("plan.toml")));
+        if !own && into.join("plan.toml").exists() || into.is_file() {
+            let path = into.display().to_string();
+            prompter
+                .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
+                .map_err(|error| super::terminal_failed(&error, words))?;
+            continue;
         }
+        return Ok(Some(After::Print(into)));
     }
 }
 

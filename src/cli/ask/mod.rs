@@ -150,7 +150,7 @@ fn hold(
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
         let report = judge::build(&plan);
-        say(&check::brief(&report, words))?;
+        say(&check::next(&report, words))?;
         if let Some(before) = &before {
             say(&effect(before, &report, words))?;
         }
@@ -169,6 +169,12 @@ fn hold(
         }
         match then {
             After::Change => (start, before) = (Start::First, Some(report)),
+            After::Take(plan) => {
+                if let Some(now) = interview::draft_of(&plan, &draft.name) {
+                    draft.answers = now.answers;
+                }
+                (start, before) = (Start::First, Some(report));
+            }
             After::Look => (start, before) = (Start::Looking, Some(report)),
             After::Leave => return Ok(left(&draft.name, words)),
             After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),

@@ -84,6 +84,18 @@ impl Machine {
         }
     }
 
+    /// To the question before, of those that are looked at; nothing ahead of the first.
+    pub(super) fn look_back(&mut self) -> Option<Cursor> {
+        let mut asked = self.looked_at.take()?;
+        asked.pop();
+        let key = asked.last()?.clone();
+        self.looked_at = Some(asked);
+        Some(Cursor::At {
+            key,
+            from_page: Some("review".into()),
+        })
+    }
+
     /// Begins to go through what is to be looked at.
     pub(crate) fn start_looking(&mut self) {
         self.looked_at = None;

@@ -422,8 +422,8 @@ impl Machine {
                 from_page: Some(page),
                 ..
             } => {
-                self.looked_at = None;
-                Some(page_cursor(page))
+                let page = page_cursor(page);
+                Some(self.look_back().unwrap_or(page))
             }
             Cursor::At { .. } | Cursor::Front => {
                 let flow = self.flow();

@@ -80,6 +80,11 @@ const TYPED: &[&str] = &[
 
 /// Answers as the numbers say, and then whatever it takes to come to the review page.
 fn walk(draws: &[u32]) -> Machine {
+    walk_and(draws, &mut |_| ())
+}
+
+/// The same, with something done after each answer that is taken.
+fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
     let mut machine = Machine::new(Draft::new("walk"));
     let mut draws = draws.iter().map(|draw| *draw as usize);
     // Once they are over, Enter; and where that is refused, one after the other.
@@ -96,11 +101,14 @@ fn walk(draws: &[u32]) -> Machine {
                 _ => usual,
             };
             if machine.answer(input).is_ok() {
+                after(&machine);
                 continue;
             }
             let at = tries.next();
             let at = at.unwrap_or_else(|| panic!("no way on from {}", question.key));
-            let _ = machine.answer(any_of(&question, at));
+            if machine.answer(any_of(&question, at)).is_ok() {
+                after(&machine);
+            }
             continue;
         };
         // Lists come to an end soon, or nothing but lists would be looked at.
@@ -116,7 +124,9 @@ fn walk(draws: &[u32]) -> Machine {
             _ => any_of(&question, draw / 8),
         };
         // What is refused is asked again.
-        let _ = machine.answer(input);
+        if machine.answer(input).is_ok() {
+            after(&machine);
+        }
     }
 }
 
@@ -147,4 +157,61 @@ proptest! {
             Err(problems) => prop_assert!(false, "{}\n{}", problems, text),
         }
     }
+}
+
+/// Dangers that were told to be gone and are there again, though every answer that was there then still stands: what
+/// came since only answers what was still open. And how often one was told to be gone.
+fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
+    let mut told = live::Told::default();
+    let mut gone: Vec<(crate::report::Finding, Draft)> = Vec::new();
+    let mut back = Vec::new();
+    walk_and(draws, &mut |machine| {
+        for news in told.update(machine.dangers(crate::judge::judge), machine.open()) {
+            match news {
+                live::News::Gone(finding) => gone.push((finding, machine.draft().clone())),
+                live::News::New(finding) | live::News::Also(finding) => {
+                    for (before, then) in &gone {
+                        let same = before.code == finding.code
+                            && (before.about.is_empty()
+                                || before.about.iter().any(|id| finding.about.contains(id)));
+                        let mut answers = then.answers.iter();
+                        let stands =
+                            answers.all(|(key, said)| machine.draft().get(key) == Some(said));
+                        if same && stands {
+                            back.push(format!("{finding:?}"));
+                        }
+                    }
+                }
+            }
+        }
+    });
+    (back, gone.len())
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    /// "That danger is gone" is told of none that an answer to come brings back: only a changed one does.
+    #[test]
+    fn what_is_told_to_be_gone_comes_back_by_a_change_only(
+        draws in prop::collection::vec(any::<u32>(), 0..120)
+    ) {
+        let (back, _) = back_again(&draws);
+        prop_assert!(back.is_empty(), "{:?}", back);
+    }
+}
+
+/// Walks on which dangers go: without them the property above would look at nothing.
+#[test]
+fn on_some_walks_dangers_go() {
+    let mut seed = 1_u32;
+    let mut draws = || -> Vec<u32> {
+        (0..120)
+            .map(|_| {
+                seed = seed.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+                seed >> 8
+            })
+            .collect()
+    };
+    assert!((0..40).any(|_| back_again(&draws()).1 > 0));
 }

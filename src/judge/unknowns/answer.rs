@@ -3,7 +3,7 @@
 
 use crate::plan::row::Part;
 use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
-use crate::quantity::Power;
+use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
@@ -76,6 +76,14 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 }
                 // Less than what it runs with counts as just that.
                 "starting" => load.starting = Answer::Known(Power::ZERO),
+                // Who said that it uses both tells the amperes of each half: at best as many on each.
+                "legs" if load.voltage.is_known() => {
+                    let Answer::Known(Draw::Power(power)) = load.running else {
+                        return None;
+                    };
+                    let each = Current::from_milliamps(power.milliwatts() / 240);
+                    load.running = Answer::Known(Draw::Current(each));
+                }
                 "legs" => load.answer_best("voltage")?,
                 _ => load.answer_best(name)?,
             }

@@ -6,7 +6,7 @@ use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
-use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
@@ -227,8 +227,8 @@ fn looks(context: &Context<'_>) -> Vec<String> {
         .collect()
 }
 
-/// What no outlet can run, in one sentence, what none that is free can, and what must not be plugged in where the
-/// plan has it.
+/// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
+/// not be plugged in where the plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
     let planned = |unit: &Id| {
         let mut loads = context.plan.loads.iter();
@@ -238,11 +238,13 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
     // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
+        // Not power, but danger keeps it out.
+        "refused" => "refused",
         "no-room" => "none-free",
         reason if reason != "impossible" && planned(&lost.load) => "none-free",
         _ => "unplaced",
     };
-    let said = ["unplaced", "none-free", "misplaced"].map(|key| {
+    let said = ["unplaced", "refused", "none-free", "misplaced"].map(|key| {
         let unplaced = context.report.figures.sharing.unplaced.iter();
         let unplaced = unplaced.filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
@@ -375,6 +377,7 @@ impl Tree<'_> {
             row.long = Some(context.capacity(limit.continuous_amps));
             row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
             if limit.gfci {
                 row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
             }
@@ -504,8 +507,20 @@ impl Tree<'_> {
             row.long = Some(context.capacity(limit.continuous_amps));
             row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
         }
         row
+    }
+}
+
+/// What a row says, with the amps of each leg where both feed it: its own column has room for one figure.
+fn on_both(context: &Context<'_>, detail: String, amps: Current, legs: &[Leg]) -> String {
+    match legs {
+        [_, _] => {
+            let amps = context.amps_on(amps, legs);
+            context.say("detail-amps", &[("facts", &detail), ("amps", &amps)])
+        }
+        _ => detail,
     }
 }
 

@@ -67,7 +67,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 title: text.title,
                 why: text.why,
                 fix: text.fix,
-                look: look(context, lead, text.look),
+                look: look(context, lead, &text.look),
                 also: text.also,
             })
         })
@@ -100,7 +100,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
 
 /// Where to look for what a finding rests on: the lines of the look sheet that clear it, or, where it is on none of them,
 /// the sentences themselves.
-fn look(context: &Context<'_>, finding: &Finding, told: Vec<String>) -> String {
+fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
     let looks = context.report.figures.looks.iter().zip(1_usize..);
     let lines = looks.filter(|(look, _)| {
         let mut rests_on = finding.rests_on.iter();

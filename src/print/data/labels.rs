@@ -345,7 +345,7 @@ fn socket(
             [_] if !leg_known(context, limit) => context.say("leg-unknown-brief", &[]),
             [Leg::A] => "A".to_owned(),
             [Leg::B] => "B".to_owned(),
-            _ => "A + B".to_owned(),
+            _ => context.say("leg-both-brief", &[]),
         }),
         set_by: context.limit_set_by(limit),
         trips: trips(limit),
@@ -372,6 +372,7 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
         context,
         limit.continuous_amps,
         Some(limit.continuous_watts),
+        limit.legs,
         if limit.short_amps > limit.continuous_amps {
             "for-hours"
         } else {
@@ -384,7 +385,7 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
 fn short(context: &Context<'_>, limit: &Limit) -> Option<Flow> {
     let watts = Some(limit.short_watts);
     let more = limit.short_amps > limit.continuous_amps;
-    more.then(|| flow(context, limit.short_amps, watts, "for-short"))
+    more.then(|| flow(context, limit.short_amps, watts, limit.legs, "for-short"))
 }
 
 /// The same of everything on a cord or a box together.
@@ -392,8 +393,8 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     let more = limit.short_amps > limit.continuous_amps;
     let long = if more { "all-for-hours" } else { "all-for-any" };
     (
-        flow(context, limit.continuous_amps, None, long),
-        more.then(|| flow(context, limit.short_amps, None, "for-short")),
+        flow(context, limit.continuous_amps, None, limit.legs, long),
+        more.then(|| flow(context, limit.short_amps, None, limit.legs, "for-short")),
     )
 }
 
@@ -411,10 +412,7 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
         [_] if !leg_known(context, limit) => context.say("leg-unknown", &[]),
         [Leg::A] => context.say("leg", &[("leg", "A")]),
         [Leg::B] => context.say("leg", &[("leg", "B")]),
-        _ => context.say(
-            "leg-each",
-            &[("amps", &context.capacity(limit.continuous_amps))],
-        ),
+        _ => context.say("leg-both", &[]),
     })
 }
 
@@ -439,23 +437,38 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
     match limit.shock.state {
         ShockState::Works if at == limit.id.as_str() => context.say("shock-yes", &[]),
         ShockState::Works => context.say("shock-yes-at", &[("at", at)]),
-        ShockState::Blind => context.say("shock-blind", &[]),
-        ShockState::Doubtful => context.say("shock-doubtful", &[]),
+        ShockState::Blind => joined(context, limit, ["shock-blind", "shock-blind-plug"]),
+        ShockState::Doubtful => joined(context, limit, ["shock-doubtful", "shock-doubtful-plug"]),
         ShockState::None if gfci_unknown(context, limit) => context.say("shock-unknown", &[]),
         ShockState::None => context.say("shock-no", &[]),
     }
 }
 
+/// With what plugged in a device sees no fault: a box that joins neutral and ground, or a bonding plug.
+fn joined(context: &Context<'_>, limit: &Limit, [of_box, of_plug]: [&str; 2]) -> String {
+    let joint = limit.shock.joint.as_ref();
+    let is_box = context.plan.boxes.iter().any(|it| Some(&it.id) == joint);
+    let key = if is_box { of_box } else { of_plug };
+    context.say(key, &[("joint", joint.map_or("", Id::as_str))])
+}
+
+/// Of what both legs feed, the amps of each are told, so that nobody takes one figure for a sum.
 fn flow(
     context: &Context<'_>,
     first: impl Into<Amount>,
     watts: Option<Power>,
+    legs: &[Leg],
     how_long: &str,
 ) -> Flow {
+    let amps = context.capacity(first);
+    let how_long = context.say(how_long, &[]);
     Flow {
-        amps: context.capacity(first),
         watts: watts.map(|watts| context.capacity(watts)),
-        how_long: context.say(how_long, &[]),
+        how_long: match legs {
+            [_, _] => context.say("on-both", &[("amps", &amps), ("how_long", &how_long)]),
+            _ => how_long,
+        },
+        amps,
     }
 }
 
@@ -467,6 +480,10 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
             let limit = context.limit(&outlet.id)?;
             let shape = outlet.shape.to_string();
             let amps = context.capacity(limit.continuous_amps);
+            let amps = match limit.legs {
+                [_, _] => context.say("amps-both-brief", &[("amps", &amps)]),
+                _ => amps,
+            };
             Some(Own {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),
@@ -491,7 +508,10 @@ fn shared(
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
         let sockets = outlet.socket_count();
-        if sockets > 1 {
+        // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
+        if sockets > 1 && outlet.sockets.is_none() {
+            sentences.push(context.say("shared-plugs", &[]));
+        } else if sockets > 1 {
             sentences.push(context.words.with(
                 "print-shared-sockets",
                 [("count", usize::from(sockets).into())],
@@ -519,7 +539,7 @@ fn shared(
             shares.push(Share {
                 sentence: sentences.join(" "),
                 brief: brief(
-                    &context.capacity(limit.continuous_amps),
+                    &context.amps_on(limit.continuous_amps, limit.legs),
                     &context.words.list(&all),
                 ),
                 enforced: trips(limit),
@@ -528,7 +548,7 @@ fn shared(
     }
     shares.extend(owner.and_then(|owner| {
         let (count, feed) = Feed::too_small(context.supply, &limit.id, owner)?;
-        let amps = context.capacity(feed.continuous_amps);
+        let amps = context.amps_on(feed.continuous_amps, feed.legs);
         let key = if outlet.is_some() {
             "shared-box"
         } else {
@@ -586,8 +606,9 @@ fn generator(context: &Context<'_>) -> Part {
             ),
         ),
     ];
-    if !set.rated.is_known() {
-        let taken = context.exact(crate::supply::UNKNOWN_RATED);
+    let mut assumed = context.report.figures.assumed.iter();
+    if let Some(rated) = assumed.find(|it| it.field == "generator.rated") {
+        let taken = context.words.value(&rated.value);
         let left = context.capacity(usable.rated_watts);
         let value = if left == taken {
             context.say("rated-guessed-value", &[("taken", &taken)])
@@ -618,15 +639,20 @@ fn generator(context: &Context<'_>) -> Part {
     if let Some(hours) = context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
         let by = context.report.figures.energy.busiest_by.as_ref();
-        let key = by.map_or("tank-value", |_| "tank-value-with");
-        let value = context.say(key, &[("hours", &hours)]);
+        let value = match by {
+            Some(by) => {
+                let with = context.load_name(by);
+                context.say("tank-value-with", &[("hours", &hours), ("with", &with)])
+            }
+            None => context.say("tank-value", &[("hours", &hours)]),
+        };
         facts.push((context.say("tank", &[]), value));
     }
     Part {
         id: set.name.clone(),
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
-        long: Some(flow(context, usable.rated_watts, None, "all-running")),
-        short: Some(flow(context, usable.peak_watts, None, "for-seconds")),
+        long: Some(flow(context, usable.rated_watts, None, &[], "all-running")),
+        short: Some(flow(context, usable.peak_watts, None, &[], "for-seconds")),
         outlets: own(context, &set.outlets),
         facts,
         ..Part::default()
@@ -704,7 +730,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
             "plug-into-shared",
             &[
                 ("at", from.as_str()),
-                ("amps", &context.capacity(limit.continuous_amps)),
+                ("amps", &context.amps_on(limit.continuous_amps, limit.legs)),
                 (
                     "others",
                     &context.words.quoted(others.iter().map(String::as_str)),

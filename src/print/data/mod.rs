@@ -19,8 +19,8 @@ use fluent_bundle::FluentValue;
 use serde::Serialize;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
-use crate::plan::{Id, Plan};
-use crate::quantity::{Amount, Length};
+use crate::plan::{Id, Leg, Plan};
+use crate::quantity::{Amount, Current, Length};
 use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -279,6 +279,11 @@ impl<'a> Context<'a> {
                 _ => self.say("several", &[("name", &name), ("count", &count.to_string())]),
             })
             .collect()
+    }
+
+    /// What is carried by a part that these legs feed.
+    fn amps_on(&self, amps: Current, legs: &[Leg]) -> String {
+        self.words.amps_on(amps, legs, Show::Capacity)
     }
 
     /// What sets both figures of a limit: one sentence where one part does, else one for each.

@@ -107,6 +107,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
         .into_iter()
         .map(|key| context.say(key, &[]))
         .collect();
+    formulas.extend(without(context));
     formulas.extend(proved(context, proofs));
     formulas.push(context.say("ws-tests-time", &[("times", &times(context))]));
     sheet.section(
@@ -174,11 +175,14 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     let say = |key: &str| context.say(key, &[]);
     let report = context.report;
     let mut limits = report.figures.limits.iter();
-    let mut steps = if limits.any(|limit| limit.gfci && report.refused(&limit.id).is_none()) {
-        vec![say("test-button"), say("test-reset")]
+    let mut steps = without(context);
+    if limits.any(|limit| limit.gfci && report.refused(&limit.id).is_none())
+        || proofs.iter().any(|proof| proof.works)
+    {
+        steps.extend([say("test-button"), say("test-reset")]);
     } else {
-        vec![say("test-none")]
-    };
+        steps.push(say("test-none"));
+    }
     let set = &context.plan.generator;
     let plug = set.bonding_plug == Answer::Known(true);
     if !set.neutral.is_known() && !plug {
@@ -203,7 +207,11 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         .filter(|proof| proof.protected_by.is_some())
         .collect();
     let button = |proof: &Proof| proof.tester_button.unwrap_or(Button::Either);
-    let works = |proof: &&Proof| matches!(button(proof), Button::Trips | Button::NoWayBack);
+    // As their labels say: those speak of what must stay unplugged as if it were in.
+    let works = |proof: &&Proof| {
+        let works = matches!(button(proof), Button::Trips | Button::NoWayBack);
+        works && proof.without.is_none()
+    };
     let all = if protected.len() == testers.len() {
         Some("test-everywhere")
     } else {
@@ -214,6 +222,27 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         format!("test-tester-{}", button_key(button(proof)))
     }));
     steps
+}
+
+/// What must stay unplugged, and which GFCIs see no fault while it is in: their labels name it.
+fn without(context: &Context<'_>) -> Vec<String> {
+    let mut joints: Vec<(&Id, Vec<&str>)> = Vec::new();
+    for proof in &context.report.figures.tests {
+        let (Some(joint), Some(device)) = (&proof.without, &proof.protected_by) else {
+            continue;
+        };
+        let device = device.as_str();
+        match joints.iter_mut().find(|(known, _)| *known == joint) {
+            Some((_, devices)) if devices.contains(&device) => {}
+            Some((_, devices)) => devices.push(device),
+            None => joints.push((joint, vec![device])),
+        }
+    }
+    let told = joints.into_iter().map(|(joint, devices)| {
+        let at = context.words.quoted(devices.into_iter());
+        context.say("test-without", &[("joint", joint.as_str()), ("at", &at)])
+    });
+    told.collect()
 }
 
 /// One sentence for each key, with the receptacles it holds for; where it is one for all of them, in the words of

@@ -8,9 +8,10 @@ use serde_json::Value as Json;
 use super::*;
 use crate::judge::ask::ask;
 use crate::plan::arbitrary;
+use crate::report::{Button, ShockState};
 
 /// The data of one document, as its template gets it.
-fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
+pub(super) fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
     let options = Options {
         only: vec![document],
         ..Options::default()
@@ -20,7 +21,7 @@ fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
     serde_json::from_str(&text).ok()
 }
 
-fn text_of<'a>(item: &'a Json, key: &str) -> &'a str {
+pub(super) fn text_of<'a>(item: &'a Json, key: &str) -> &'a str {
     item[key].as_str().unwrap_or_default()
 }
 
@@ -163,11 +164,94 @@ proptest! {
             let carries = named || !row["long"].is_null();
             prop_assert!(!stopped || !carries, "{row}");
         }
-        // What is told of volts is told of what has its place.
+        // What is told of volts and of watts is of what may run together, and what may run has its place.
+        let whole = sharing.families_complete;
+        let placed = |load: &Id| sharing.placed.iter().any(|placed| placed.load == *load);
+        let allowed = |loads: &[Id]| {
+            let mut sets = sharing.together.iter();
+            loads.iter().all(placed) && (!whole || sets.any(|set| loads.iter().all(|load| set.contains(load))))
+        };
+        // A set is told once for all like these at one place.
+        let like = |load: &Id| {
+            let of = |id: &Id| {
+                let facts = report.figures.loads.iter().find(|it| it.id == *id);
+                let at = sharing.placed.iter().find(|it| it.load == *id);
+                (facts.map(|it| it.of.clone()), at.map(|it| it.at.clone()))
+            };
+            let own = of(load);
+            let first = sharing.placed.iter().find(|it| of(&it.load) == own);
+            first.map_or(load.clone(), |it| it.load.clone())
+        };
         for drop in &report.figures.drops {
-            let placed = |load: &Id| sharing.placed.iter().any(|placed| placed.load == *load);
-            prop_assert!(placed(&drop.at) && drop.beside.iter().all(placed), "{drop:?}");
+            let alone = std::slice::from_ref(&drop.at);
+            prop_assert!(allowed(alone) || allowed(&[like(&drop.at)]), "{drop:?}");
+            prop_assert!(drop.beside.iter().all(placed), "{drop:?}");
         }
+        let volts = &report.figures.volts;
+        for worst in [&volts.worst_running, &volts.worst_start].into_iter().flatten() {
+            prop_assert!(allowed(&worst.running), "{worst:?}");
+        }
+        // A meter reads what all of the start order leaves, at a box that the tree shows and allows.
+        let on: Vec<Id> = volts.steps.iter().map(|step| step.load.clone()).collect();
+        prop_assert_eq!(&on, &steps);
+        let lines: Vec<&str> = card["meters"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
+        prop_assert!(lines.is_empty() || !steps.is_empty(), "{lines:?}");
+        let told: Vec<&Id> = match volts.steps.last() {
+            Some(last) if plan.boxes.is_empty() => vec![&last.receptacle],
+            Some(last) => last.boxes.iter().map(|it| &it.at).filter(|at| report.usable(at)).collect(),
+            None => Vec::new(),
+        };
+        prop_assert_eq!(lines.len(), told.len());
+        for (line, at) in lines.iter().zip(told) {
+            prop_assert!(line.contains(at.as_str()) && report.usable(at), "{line}");
+        }
+    }
+
+    /// Whether a GFCI works is told once: of an outlet with no appliance refused at it, the tests say what its label
+    /// says, or name what its label names, which is then kept unplugged.
+    #[test]
+    fn the_tests_and_the_labels_agree(plan in arbitrary::camp()) {
+        let report = crate::judge::judge(&plan);
+        let (Some(labels), Some(card)) =
+            (data_of(&plan, &report, Document::Labels), data_of(&plan, &report, Document::Card))
+        else {
+            return Ok(());
+        };
+        let steps: Vec<&str> = card["test"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
+        let tests = &report.figures.tests;
+        for proof in tests {
+            let limit = report.figures.limits.iter().find(|it| it.id == proof.at).expect("a limit");
+            let shock = &limit.shock;
+            prop_assert_eq!(proof.protected_by.is_some(), shock.state != ShockState::None, "{:?} {:?}", proof, shock);
+            let sees = !matches!(proof.tester_button, Some(Button::Blind));
+            match shock.state {
+                ShockState::Works => prop_assert!(
+                    proof.works && proof.without.is_none() && proof.protected_by == shock.by && sees,
+                    "{proof:?} {shock:?}"
+                ),
+                ShockState::None => prop_assert!(!proof.works && proof.without.is_none(), "{proof:?} {shock:?}"),
+                ShockState::Blind | ShockState::Doubtful if proof.works => {
+                    prop_assert_eq!(&proof.without, &shock.joint);
+                    prop_assert!(shock.joint.as_ref().is_some_and(|joint| report.refused(joint).is_some()), "{shock:?}");
+                }
+                ShockState::Blind | ShockState::Doubtful => {
+                    prop_assert!(proof.without.is_none(), "{proof:?}");
+                    let button = proof.tester_button;
+                    prop_assert!(!matches!(button, Some(Button::Trips | Button::NoWayBack)), "{proof:?} {shock:?}");
+                }
+            }
+            let Some(joint) = &proof.without else { continue };
+            let kept_out = format!("“{joint}”");
+            prop_assert!(steps.iter().any(|step| step.starts_with("Keep ") && step.contains(&kept_out)), "{steps:?}");
+            let mut items = labels["items"].as_array().into_iter().flatten();
+            let told = items.find(|item| text_of(item, "id") == proof.at.as_str() && item["shock"].is_string());
+            prop_assert!(told.is_none_or(|item| text_of(item, "shock").contains(&kept_out)), "{told:?}");
+        }
+        let none = steps.iter().any(|step| step.starts_with("We know of no outlet"));
+        let limits = report.figures.limits.iter();
+        let works = tests.iter().any(|proof| proof.works)
+            || limits.clone().any(|it| it.gfci && report.refused(&it.id).is_none());
+        prop_assert_ne!(none, works, "{:?}", steps);
     }
 }
 
@@ -431,4 +515,82 @@ fn a_card_warns_of_what_may_not_start() {
     };
     assert_eq!(warned("length = \"200 ft\""), 1);
     assert_eq!(warned("length = \"50 ft\""), 0);
+}
+
+/// A box that joins neutral and ground in an outlet with a GFCI, on damp ground and a floating neutral: label and card
+/// tell with what plugged in the GFCI sees no fault, and without it the outlet is tested like any other. Sound, no such
+/// box is named anywhere; a bonding plug is not told to be unplugged, for it belongs there.
+#[test]
+fn a_blind_gfci_is_told_with_what_blinds_it() {
+    let told = |bond: bool, plug: bool| {
+        let text = format!(
+            r#"
+            format = 1
+            [site]
+            ground = "damp"
+            sleepers_at = "60 ft"
+            co_alarm = true
+            stands = "open"
+            [generator]
+            name = "set"
+            rated = "3000 W"
+            voltage = "120 V"
+            neutral = "floating"
+            bonding_plug = {plug}
+            [[generator.outlet]]
+            id = "front"
+            shape = "5-20R"
+            sockets = 2
+            breaker = "20 A"
+            gfci = true
+            [[box]]
+            id = "one"
+            from = "front"
+            inlet = "5-15P"
+            bond = {bond}
+            listed = true
+            [[box.outlet]]
+            id = "one-1"
+            shape = "5-15R"
+            breaker = "15 A"
+            gfci = false
+            "#
+        );
+        let plan = crate::plan::read(&text).expect("a plan");
+        let report = crate::judge::judge(&plan);
+        let labels = data_of(&plan, &report, Document::Labels).expect("labels");
+        let mut items = labels["items"].as_array().into_iter().flatten();
+        let label = items.find(|item| text_of(item, "id") == "front");
+        let label = text_of(label.expect("a label"), "shock").to_owned();
+        let card = data_of(&plan, &report, Document::Card).expect("a card");
+        (label, card["test"].to_string())
+    };
+    let (label, card) = told(true, false);
+    assert_eq!(
+        label,
+        "GFCI: NO. With “one” plugged in, it cannot see a fault."
+    );
+    for words in [
+        "Keep “one” unplugged",
+        "GFCI at “front”",
+        "Press TEST",
+        "OPEN GROUND",
+    ] {
+        assert!(card.contains(words), "{words}: {card}");
+    }
+    for words in ["We know of no outlet", "GFCI: YES"] {
+        assert!(!card.contains(words), "{words}: {card}");
+    }
+    let (label, card) = told(false, false);
+    assert_eq!(label, "GFCI: YES. Press TEST before use.");
+    assert!(!card.contains("Keep “"), "{card}");
+    let (label, card) = told(false, true);
+    assert_eq!(
+        label,
+        "GFCI: NO. With the bonding plug in “front”, it cannot see a fault."
+    );
+    assert!(
+        !card.contains("Keep “") && card.contains("We know of no outlet"),
+        "{card}"
+    );
 }

@@ -99,16 +99,23 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
         ("alarm", "only one person feels sick"),
         ("alarm", "will not wake"),
         ("alarm", "911"),
-        ("alarm", "CPR"),
+        ("alarm", "Only in fresh air"),
+        ("alarm", "only gasps, start CPR"),
         ("alarm", "until the fire department says so"),
-        ("shock", "sure that the power is off"),
+        ("shock", "only with the engine off and the cord unplugged"),
         ("shock", "911"),
         ("shock", "only gasps, start CPR"),
         ("shock", "AED"),
-        ("breaker", "Stop the engine before"),
+        ("breaker", "Feel no cord while it runs"),
     ] {
         assert!(steps(name).contains(said), "{name}: {said}");
     }
+    // Nobody goes in for it: where CPR is told, the place it is told of stands ahead of it.
+    let alarm = steps("alarm");
+    for step in alarm.lines().filter(|step| step.contains("CPR")) {
+        assert!(step.starts_with("Only in fresh air:"), "{step}");
+    }
+    assert!(alarm.find("Do not go in") < alarm.find("CPR"), "{alarm}");
     // Nobody feels along a cord while the engine runs.
     let breaker = steps("breaker");
     assert!(
@@ -157,6 +164,24 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
         assert_eq!(battery(mended, "shock"), None);
         assert_eq!(battery(&medical, "fire"), None);
         assert_eq!(battery(&medical, "alarm"), None);
+    }
+}
+
+/// Where danger keeps everything out, the card says so, and nothing of power. Near miss: with the GFCIs
+/// that there are.
+#[test]
+fn what_danger_keeps_out_is_told_so() {
+    let words = Words::english();
+    let mended = crate::plan::demo::MENDED;
+    let bare = mended.replace("gfci = true", "gfci = false");
+    for (text, refused) in [(bare.as_str(), true), (mended, false)] {
+        let card = data(text, &words, Document::Card);
+        let card = card["unplaced"].as_str().unwrap_or_default();
+        assert_eq!(
+            card.contains("You must not use any outlet left"),
+            refused,
+            "{card}"
+        );
     }
 }
 

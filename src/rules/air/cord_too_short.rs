@@ -198,6 +198,19 @@ fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)])
 
 #[cfg(test)]
 mod tests {
+    /// What is plugged in at the generator itself is left alone: nobody is sent to stay with it.
+    #[test]
+    fn whoever_plugs_in_at_the_generator_steps_away() {
+        let words = crate::words::Words::english();
+        for edits in super::RULE.fires {
+            for found in crate::rules::testing::findings(edits) {
+                let said = words.finding(&found, &[]).fix;
+                let there = said.contains("at the generator");
+                assert!(!there || said.contains("then step away, to the side the wind comes from"), "{said}");
+            }
+        }
+    }
+
     use crate::quantity::Length;
     use crate::report::{Signal, Value};
     use crate::rules::testing::{findings, signals};

@@ -140,7 +140,7 @@ mod tests {
             let of = |code| found.iter().find(|it| it.code == code).expect("found");
             let (cord, over) = (of("CORD008"), of("OVER002"));
             let said = crate::words::Words::english().finding(over, &[]).why;
-            (cord.values["amps"] == over.values["demand"], said.contains("of that"))
+            (cord.values["amps"] == over.values["demand"], said.contains("of which"))
         };
         assert_eq!(told(&[long, hours]), (true, false));
         let beside = [

@@ -86,7 +86,8 @@ mod tests {
                 ];
                 let get = said(&edits).iter().any(|text| {
                     let text = text.replace("Put a battery carbon monoxide alarm", "");
-                    text.contains("Bring a battery") || text.contains("or a battery made")
+                    let get = ["Bring a battery", "or a battery made", "about a battery", "on a battery made"];
+                    get.iter().any(|get| text.contains(get))
                 });
                 assert_eq!(get, told, "{backup} {hours}: {:#?}", said(&edits));
             }
@@ -102,7 +103,7 @@ mod tests {
             let flames = |text: &&String| text.contains("flame") && text.contains("10\u{a0}ft");
             assert_eq!(said.iter().filter(flames).count(), 1, "{kind}: {said:#?}");
         }
-        let flames = |text: &String| text.contains("Oxygen");
+        let flames = |text: &String| text.contains("oxygen");
         assert!(!said(&[]).iter().any(flames));
     }
 

@@ -1,10 +1,11 @@
 //! Who would use receptacles where ground-fault protection does not work, and how bad that is.
 
-use crate::plan::{Answer, Ground, Id, Load};
+use crate::plan::{Answer, Ground, Id, Load, LoadKind};
 use crate::report::{Signal, Value};
 use crate::rules::Facts;
 use crate::rules::demand::{Need, camper};
 use crate::supply::{LimitReason, NodeIx};
+use crate::tables::shape::Configuration::{N14_50, TT30};
 use crate::verdict::doubtful_boxes;
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
@@ -71,9 +72,19 @@ pub(super) fn exposed(
     exposed
 }
 
-/// Whether a load is a camper, and nobody doubts that it uses more than 240 V alone, as no camper does.
+/// Whether a load is a camper, and nothing that is known or not known of it speaks against that. Appliances have locking
+/// plugs as well, and may have a camper's; what only cooks, heats, lights or keeps somebody well is none. A plug with
+/// both hots says nothing of a use of 240 V alone: silence there is no better than "unknown".
 fn surely_camper(load: &Load) -> bool {
-    camper(load) && load.voltage != Answer::Unknown
+    let plug = load.plug.known().map(|plug| plug.0);
+    let uses_fit = match plug {
+        Some(TT30) => matches!(load.voltage, Answer::Missing | Answer::Known(_)),
+        Some(N14_50) => load.voltage.is_known(),
+        _ => false,
+    };
+    let kind = load.kind.known();
+    let kind_fits = matches!(kind, Some(LoadKind::Motor | LoadKind::Electronic));
+    camper(load) && uses_fit && kind_fits
 }
 
 /// Whether the way from a point to the generator goes by there.

@@ -35,7 +35,9 @@ pub(super) const RULE: Rule = Rule {
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
             ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
-            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+            ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
+            ("kind = \"heater\" # kettle", "kind = \"electronic\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
             ("on = \"left\" # kettle", "on = \"twist\""),
         ],
         &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "")],
@@ -287,36 +289,48 @@ mod tests {
         }
     }
 
-    /// NEC 551.71(F) asks for none at 30 A and 50 A outlets for campers (from a secondary copy).
+    /// NEC 551.71(F) asks for none at 30 A and 50 A outlets for campers (from a secondary copy). What nobody says of a
+    /// load makes no camper of it.
     #[test]
     fn a_campers_feed_is_a_warning_on_wet_ground() {
-        let camper = |ground: &'static str| {
-            [
+        let found = |outlet: &str, kind: &str, voltage: &str, ground: &str| {
+            let large = outlet.starts_with('1') || outlet.starts_with("L1");
+            let shape = format!("shape = \"{outlet}R\"\nbreaker");
+            let kind = format!("kind = {kind}");
+            let plug = format!("plug = \"{outlet}P\"\n{voltage}");
+            let ground = format!("ground = \"{ground}\"");
+            let mut edits = vec![
                 ("from = \"twist\"\nplug = \"L5-30P\"", "plug = \"L5-30P\""),
-                ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
-                ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+                ("shape = \"L5-30R\"\nbreaker", shape.as_str()),
+                ("kind = \"heater\" # kettle", &kind),
+                ("plug = \"5-15P\" # kettle", &plug),
                 ("on = \"left\" # kettle", "on = \"twist\""),
                 ("on = \"right\" # fan", "on = \"front\""),
-                ("ground = \"wet\"", ground),
-            ]
+                ("ground = \"wet\"", &ground),
+            ];
+            if large {
+                edits.push(("voltage = \"120 V\"", "voltage = \"120/240 V\""));
+            }
+            signals("SHOCK001", &edits)
         };
-        assert_eq!(signals("SHOCK001", &camper("ground = \"wet\"")), [Signal::Warning]);
-        assert_eq!(signals("SHOCK001", &camper("ground = \"damp\"")), [Signal::Caution]);
-        let mut large = camper("ground = \"wet\"").to_vec();
-        large[1].1 = "shape = \"14-50R\"\nbreaker";
-        large[2].1 = "plug = \"14-50P\"";
-        large.push(("voltage = \"120 V\"", "voltage = \"120/240 V\""));
-        assert_eq!(signals("SHOCK001", &large), [Signal::Warning]);
-        // What may use 240 V alone may be no camper.
-        for (voltage, signal) in [
-            ("120/240 V", Signal::Warning),
-            ("unknown", Signal::Danger),
-            ("240 V", Signal::Danger),
+        let (motor, both) = ("\"motor\"", "voltage = \"120/240 V\"");
+        assert_eq!(found("TT-30", motor, "", "wet"), [Signal::Warning]);
+        assert_eq!(found("TT-30", motor, "", "damp"), [Signal::Caution]);
+        assert_eq!(found("14-50", motor, both, "wet"), [Signal::Warning]);
+        // What may use 240 V alone may be no camper; what cooks is none, and equipment has locking plugs.
+        for (outlet, kind, voltage) in [
+            ("14-50", motor, ""),
+            ("14-50", motor, "voltage = \"unknown\""),
+            ("14-50", motor, "voltage = \"240 V\""),
+            ("14-50", "\"cooker\"", both),
+            ("TT-30", "\"cooker\"", ""),
+            ("TT-30", "\"unknown\"", ""),
+            ("L5-30", motor, ""),
+            ("L14-30", motor, ""),
+            ("L14-30", motor, both),
         ] {
-            let mut large = large.clone();
-            let uses = format!("plug = \"14-50P\"\nvoltage = \"{voltage}\"");
-            large[2].1 = &uses;
-            assert_eq!(signals("SHOCK001", &large), [signal], "{voltage}");
+            let said = found(outlet, kind, voltage, "wet");
+            assert_eq!(said, [Signal::Danger], "{outlet} {kind} {voltage}");
         }
     }
 }

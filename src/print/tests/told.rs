@@ -1,0 +1,346 @@
+//! One figure, one reason, one set of words: what is told of a figure on label, card and screen.
+
+use serde_json::Value as Json;
+
+use super::agree::{data_of, text_of};
+use super::*;
+use crate::judge::ask::ask;
+use crate::rules::testing::edited;
+
+/// The plan in this text, and what is found in it.
+fn judged(text: &str) -> (Plan, Report) {
+    let plan = crate::plan::read(text).expect("a plan");
+    let report = crate::judge::build(&plan);
+    (plan, report)
+}
+
+fn item(plan: &Plan, report: &Report, document: Document, list: &str, id: &str) -> Json {
+    let data = data_of(plan, report, document).expect("data");
+    let mut items = data[list].as_array().into_iter().flatten();
+    let found = items.find(|item| text_of(item, "id") == id);
+    found.unwrap_or_else(|| panic!("no {id}")).clone()
+}
+
+fn label(plan: &Plan, report: &Report, id: &str) -> Json {
+    item(plan, report, Document::Labels, "items", id)
+}
+
+/// Without the blanks that keep a number with its unit.
+fn plain(text: &str) -> String {
+    text.replace('\u{a0}', " ")
+}
+
+/// A 20 A breaker on a set of 19.2 A: 16 A for hours is 80 % of the breaker (NEC 210.20(A)), 19.2 A is the set. Each is
+/// told under its own figure. On a set of 30 A the breaker sets both, and is named once.
+#[test]
+fn each_figure_of_a_limit_has_its_own_reason() {
+    let told = |edits: &[(&str, &str)]| {
+        let (plan, report) = judged(&edited(edits));
+        let label = label(&plan, &report, "front");
+        let figures = [&label["long"], &label["short"]].map(|flow| plain(text_of(flow, "amps")));
+        let screen = Words::english().limits(&report, 400);
+        let line = screen
+            .lines()
+            .find(|line| line.contains("front"))
+            .expect("a line");
+        (figures, text_of(&label, "set_by").to_owned(), plain(line))
+    };
+    let small = [
+        ("inverter = false", "inverter = true"),
+        ("rated = \"3600 W\"", "rated = \"2304 W\""),
+        ("peak = \"4500 W\"", "peak = \"2400 W\""),
+    ];
+    let (figures, set_by, line) = told(&small);
+    assert_eq!(figures, ["16 A", "19.2 A"]);
+    assert_eq!(
+        set_by,
+        "3 h or more: Past 80%, breaker “front” can trip. Under 3 h: Limited by the generator. \
+         Go over, and it shuts off or stalls."
+    );
+    let (hours, short) = line.split_once("19.2 A").expect("both figures");
+    assert!(
+        hours.contains("16 A") && hours.contains("80%") && !hours.contains("generator"),
+        "{line}"
+    );
+    assert!(
+        short.contains("generator") && !short.contains("80%"),
+        "{line}"
+    );
+
+    let (figures, set_by, line) = told(&[]);
+    assert_eq!(figures, ["16 A", "20 A"]);
+    assert_eq!(
+        set_by,
+        "Limited by the breaker at “front”. It trips if you go over."
+    );
+    assert_eq!(line.matches("imited by").count(), 1, "{line}");
+}
+
+/// A two-leg outlet of 30 A: what each leg carries is told of each, wherever amps of it are told, so that nobody adds
+/// them up or takes them for a sum; an outlet on one leg has one figure.
+#[test]
+fn two_legs_have_their_amps_each() {
+    let (plan, report) = judged(&edited(&[
+        ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+        ("rated = \"3600 W\"", "rated = \"7200 W\""),
+        ("peak = \"4500 W\"", "peak = \"9000 W\""),
+        ("ground = \"wet\"", "ground = \"dry\""),
+        ("shape = \"L5-30R\"", "shape = \"L14-30R\""),
+        (
+            "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+            "from = \"twist\"\nplug = \"L14-30P\"\nends = [\"L14-30R\"]",
+        ),
+        ("conductors = 3 # long", "conductors = 4"),
+        ("inlet = \"L5-30P\" # box", "inlet = \"L14-30P\""),
+        ("gfci = true # left", "gfci = true\nleg = \"A\""),
+        ("gfci = true # right", "gfci = true\nleg = \"B\""),
+    ]));
+    let both = "24 A on A and 24 A on B";
+    for id in ["twist", "long", "box"] {
+        let label = label(&plan, &report, id);
+        let flow = &label["long"];
+        let told = plain(&format!(
+            "{} {}",
+            text_of(flow, "amps"),
+            text_of(flow, "how_long")
+        ));
+        assert!(told.starts_with(both), "{id}: {told}");
+        let row = item(&plan, &report, Document::Card, "rows", id);
+        assert!(plain(text_of(&row, "detail")).contains(both), "{row}");
+    }
+    let whole = label(&plan, &report, "the grey one");
+    assert!(
+        plain(&whole["outlets"].to_string()).contains("A: 24 A, B: 24 A"),
+        "{whole}"
+    );
+    let screen = plain(&Words::english().limits(&report, 400));
+    assert!(
+        screen
+            .lines()
+            .any(|line| line.contains("twist") && line.contains(both)),
+        "{screen}"
+    );
+
+    let left = label(&plan, &report, "left");
+    assert_eq!(text_of(&left["long"], "how_long"), "3 hours or more");
+    let left = screen
+        .lines()
+        .find(|line| line.contains("left"))
+        .expect("a line");
+    assert!(!left.contains("on A and"), "{left}");
+
+    let kettle: Vec<_> = report
+        .figures
+        .loads
+        .iter()
+        .map(|it| it.id.clone())
+        .collect();
+    let answer = ask(&plan, &report, &kettle[..1], &[]);
+    let said = plain(&Words::english().may(&report, &answer, 400));
+    assert!(answer.may, "{said}");
+    assert!(
+        said.contains("through the breaker of “twist”: up to 12.5 A on A and up to 12.5 A on B"),
+        "{said}"
+    );
+    assert!(
+        said.contains("the generator supplies up to 12.5 A on A and up to 12.5 A on B"),
+        "{said}"
+    );
+    assert!(!said.contains("in all"), "{said}");
+    assert!(
+        said.contains("through the breaker of “left”: up to 12.5 A\n"),
+        "{said}"
+    );
+}
+
+/// The label of the generator names the load at which its tank lasts shortest: at the busiest minute, that which asks
+/// most. Of another plan it is another.
+#[test]
+fn the_tank_is_told_with_what_empties_it() {
+    for (edits, name) in [
+        (&[][..], "Kettle"),
+        (&[("running = \"1500 W\"", "running = \"40 W\"")], "Fan"),
+    ] {
+        let (plan, report) = judged(&edited(edits));
+        let hours = report.figures.energy.hours_per_tank.expect("known");
+        let hours = Words::english().amount(hours, crate::words::Show::Capacity);
+        let told = plain(&label(&plan, &report, "the grey one")["facts"].to_string());
+        let wanted = plain(&format!("about {hours} with {name} on"));
+        assert!(told.contains(&wanted), "{wanted}: {told}");
+    }
+}
+
+/// A cord of 15 A in a 20 A outlet: a set of 14.1 A cannot overload it, and nothing is said to be missing beside that;
+/// one of 16.6 A can, and its own shutdown is named; behind one of 30 A it is the breaker that comes too late.
+#[test]
+fn what_the_generator_cannot_overload_lacks_no_breaker() {
+    let told = |rated: &str, peak: &str| {
+        let (rated, peak) = (format!("rated = \"{rated}\""), format!("peak = \"{peak}\""));
+        let (plan, report) = judged(&edited(&[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", rated.as_str()),
+            ("peak = \"4500 W\"", peak.as_str()),
+            (
+                "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+            ),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wire = \"10 AWG\" # long", "wire = \"14 AWG\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ]));
+        let label = label(&plan, &report, "long");
+        let row = item(&plan, &report, Document::Card, "rows", "long");
+        [text_of(&label, "unwatched"), text_of(&row, "unwatched")].map(plain)
+    };
+    assert_eq!(told("1700 W", "2000 W"), ["", ""]);
+    let [label, card] = told("2000 W", "2400 W");
+    assert!(
+        label.starts_with("The generator will not protect this"),
+        "{label}"
+    );
+    assert!(!card.is_empty());
+    let [label, card] = told("3600 W", "4500 W");
+    assert!(
+        label.starts_with("The breaker will not protect this: it trips at 20 A"),
+        "{label}"
+    );
+    assert!(!card.is_empty());
+}
+
+/// Everything that is told of fuel, on every print and the screen, in lower case.
+fn all_told(text: &str) -> String {
+    let (plan, report) = judged(text);
+    let words = Words::english();
+    let prints = [Document::Labels, Document::Card, Document::Cautions]
+        .map(|document| data_of(&plan, &report, document).expect("data").to_string());
+    (prints.concat() + &words.troubles(&report, 4000)).to_lowercase()
+}
+
+/// Propane neither spills nor stands in cans; gasoline does both. Where dry ground can burn, what is told of noise is
+/// what is told of fire: bare soil, and never soft ground or grass.
+#[test]
+fn each_fuel_is_told_in_its_own_words() {
+    let all_day = ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]");
+    let quiet = ("quiet_hours = \"23:00-07:00\"", "quiet_hours = []");
+    let gasoline = all_told(&edited(&[all_day, quiet]));
+    let propane = all_told(&edited(&[
+        all_day,
+        quiet,
+        ("fuel = \"gasoline\"", "fuel = \"propane\""),
+    ]));
+    for words in ["fuel spills", "closed can"] {
+        assert!(gasoline.contains(words), "{words}: {gasoline}");
+        assert!(!propane.contains(words), "{words}: {propane}");
+    }
+    assert!(
+        propane.contains("cylinder") && propane.contains("smell gas"),
+        "{propane}"
+    );
+    assert!(!propane.contains("spill") && !gasoline.contains("cylinder"));
+
+    let dry = ("ground = \"wet\"", "ground = \"dry\"");
+    for level in ["64.6 dBA", "67.5 dBA"] {
+        let level = format!("level = \"{level}\"");
+        let told = all_told(&edited(&[dry, ("level = \"56 dBA\"", level.as_str())]));
+        assert!(
+            told.contains("noise001") && told.contains("fuel002"),
+            "{told}"
+        );
+        assert!(
+            told.contains("on bare soil, away from walls") && told.contains("on bare soil or rock"),
+            "{told}"
+        );
+        for words in ["soft ground", "on grass", "soft soil"] {
+            assert!(!told.contains(words), "{words}: {told}");
+        }
+    }
+}
+
+/// An assumption that changes nothing stands on the worksheet and nowhere else; one that changes something is told with
+/// what it changes.
+#[test]
+fn what_changes_nothing_stands_on_the_worksheet_alone() {
+    let words = Words::english();
+    let mut seen = [0, 0];
+    for text in [
+        crate::plan::demo::WEEKEND.to_owned(),
+        edited(&[
+            ("altitude = \"0 ft\"", ""),
+            ("air = \"59 °F\"", ""),
+            ("power_factor = 1.0 # fan", ""),
+        ]),
+        edited(&[
+            ("ground = \"wet\"", ""),
+            ("gfci = true # left", "gfci = \"unknown\""),
+        ]),
+    ] {
+        let (plan, report) = judged(&text);
+        let figures = &report.figures;
+        let matters = |field: &String| {
+            figures.matters.contains(field)
+                || figures.looks.iter().any(|look| look.fields.contains(field))
+        };
+        let said = |it: &Assumption| words.assumption(it, &figures.loads);
+        let sheet = data_of(&plan, &report, Document::Worksheet)
+            .expect("a worksheet")
+            .to_string();
+        let others = [Document::Labels, Document::Card, Document::Cautions]
+            .map(|document| data_of(&plan, &report, document).expect("data").to_string())
+            .concat();
+        let screen = words.troubles(&report, 4000);
+        let squeezed = |text: &str| text.split_whitespace().collect::<String>();
+        for it in &figures.assumed {
+            let sentence = serde_json::to_string(&said(it)).expect("text");
+            let sentence = sentence.trim_matches('"').to_owned();
+            if matters(&it.field) {
+                seen[0] += 1;
+                continue;
+            }
+            seen[1] += 1;
+            assert!(!others.contains(&sentence), "{sentence}");
+            assert!(
+                !squeezed(&screen).contains(&squeezed(&said(it))),
+                "{sentence}"
+            );
+            // Those that are alike stand in one sentence there, of the first of them.
+            let alike = figures.assumed.iter().any(|other| {
+                let first = serde_json::to_string(&said(other)).expect("text");
+                other.why == it.why && sheet.contains(first.trim_matches('"').trim_end_matches('.'))
+            });
+            assert!(alike, "{sentence}: {sheet}");
+        }
+    }
+    assert!(seen.iter().all(|count| *count > 0), "{seen:?}");
+}
+
+/// A level measured at 50 ft is met by no other place, so the card, which sets up the camp, tells none. The plot of the
+/// worksheet has levels only where exhaust lets the generator stand, and no bound to fall under.
+#[test]
+fn no_place_is_told_to_be_quiet_enough() {
+    let loud = ("level = \"56 dBA\"", "level = \"67.5 dBA\"");
+    let (plan, report) = judged(&edited(&[loud]));
+    let told: Vec<&str> = report.findings.iter().map(|it| it.code).collect();
+    assert!(told.contains(&"NOISE001"), "{told:?}");
+    let card = data_of(&plan, &report, Document::Card).expect("a card");
+    assert!(!card.to_string().contains("dB"), "{card}");
+    let sheet = data_of(&plan, &report, Document::Worksheet).expect("a worksheet");
+    let curves = sheet["plot"]["curves"].as_array().expect("curves");
+    let [_, noise] = &curves[..] else {
+        panic!("volts and noise: {curves:?}")
+    };
+    assert_eq!(noise["bounds"], Json::Array(Vec::new()));
+    // People at 60 ft with 50 ft of cord: 25 ft away it is 15 ft long, 4.572 m.
+    let metres = |curve: &Json| -> Vec<f64> {
+        let points = curve["points"].as_array().into_iter().flatten();
+        points
+            .filter_map(|point| point[0].as_str()?.parse().ok())
+            .collect()
+    };
+    let (near, volts) = (metres(noise), metres(&curves[0]));
+    assert!(
+        !near.is_empty() && near.iter().all(|at| *at > 4.57),
+        "{near:?} {noise}"
+    );
+    assert!(volts.iter().any(|at| *at < 4.57), "{volts:?}");
+}

@@ -325,20 +325,16 @@ print-always-7 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Ke
 ## Rechenblatt
 
 print-ws-title = Berechnung: { $site }
-print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen. Eine Nummer hinter einem Wert ist seine Quelle, über der Tabelle genannt. Ein Wert ohne Zeichen ist aus den anderen berechnet.
-print-ws-how = Wie
+print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen. Eine Nummer hinter einem Wert ist seine Quelle, am Ende genannt. Ein Wert ohne Zeichen ist aus den anderen berechnet.
 print-ws-source = Aus
-print-ws-checked = Geprüft von:
 print-ws-not-known = nicht bekannt
-print-ws-both-units = { $own } = { $published }
 print-ws-power = Leistung des Generators
 print-ws-symbols-power = P₀ aufgedruckte Leistung, P₀′ Leistung hier; h Höhe, t Lufttemperatur; k Verlust je Schritt Δ über h₀ oder t₀
 print-ws-symbols-limits = I Ampere: h für Stunden, s für kurze Zeit, c was das Teil verträgt; s Anteil für Stunden; ′ dessen, was es speist; P Watt, U Volt
-print-ws-symbols-cords = R Ohm hin und zurück, r Ohm eines Leiters je Fuß oder Meter, l Länge; I Ampere: p der Stecker, w der Leiter, m die übliche Angabe; a Anteil in dieser Luft; das Drittel nur aufgerollt
+print-ws-symbols-cords = R Ohm hin und zurück, r Ohm eines Leiters je Länge, l Länge; I Ampere: p der Stecker, w der Leiter, m die übliche Angabe; a Anteil in dieser Luft; das Drittel nur aufgerollt
 print-ws-symbols-loads = I Ampere, P Watt, U Volt, λ Leistungsfaktor; st beim Start, k mal so viele Ampere
-print-ws-symbols-longest = l Länge, d Anteil der verlorenen Volt, U Volt, I Ampere, r Ohm eines Leiters je Fuß oder Meter
+print-ws-symbols-longest = l Länge, d Anteil der verlorenen Volt, U Volt, I Ampere, r Ohm eines Leiters je Länge
 print-ws-symbols-drops = ΔU verlorene Volt, d ihr Anteil, I Ampere, R Ohm, U Volt
-print-ws-symbols-sharing = I Ampere jedes Geräts, P Watt jedes Geräts; max die Grenze des Teils und des Generators
 print-ws-symbols-energy = E Wattstunden, P Watt, t Laufzeit; n Tankfüllungen, t₀ wie lange eine bei diesem Bedarf reicht; V Kraftstoff, V₀ was ein Tank fasst
 print-ws-symbols-noise = L Pegel im Abstand d, L₀ der veröffentlichte Pegel im Abstand d₀; max in der Minute mit der größten Last; x die Last dann, b die Last, bei der gemessen wurde, beide in Prozent, mindestens 25
 print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }. Wärme: { $air-percent } % für je { $air-per } über { $air-above }.
@@ -356,9 +352,9 @@ print-ws-power-propane = Mit Propan: neun Zehntel der aufgedruckten Leistung
 print-ws-power-reachable = Durch die benutzten Steckdosen erreichbar
 print-ws-power-stranded = Nicht erreichbar
 print-ws-limits = Grenze jeder Steckdose
-print-ws-limits-long = Für Stunden = das Kleinere von „verträgt × Anteil“ und „für Stunden“ dessen, was sie speist.
-print-ws-limits-short = Kurz = das Kleinere von „verträgt“ und „kurz“ dessen, was sie speist.
-print-ws-limits-watts = Watt = Ampere × Volt.
+print-ws-limits-long = Für Stunden = das Kleinste von jedem Wert der Zeile × seinem Anteil und „für Stunden“ dessen, was sie speist. Ohne Anteil zählt er ganz.
+print-ws-limits-short = Kurz = das Kleinste von jedem Wert der Zeile und „kurz“ dessen, was sie speist.
+print-ws-limits-watts = Watt (auf Seite 1) = Ampere × Volt.
 print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
 print-ws-limits-first = Die erste Zeile ist der Generator: seine Dauerleistung hier ÷ Volt, bei zwei Außenleitern je die Hälfte. Was ein Kabel verträgt, ist im nächsten Abschnitt gerechnet.
 print-ws-reason-rated-power = Dauerleistung
@@ -377,17 +373,13 @@ print-ws-reason-hot-cord = Leiter, in heißer Luft
 print-ws-reason-wiring = Leitung
 print-ws-reason-not-fed = falsche Volt
 print-ws-cords = Kabel
-print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
-print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C ihr Anteil, aufgerollt ein Drittel davon) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
+print-ws-cords-ohms = Ohm = Ohm je Länge × Länge × 2, hin und zurück, bei { $hot }.
+print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über { $air } ihr Anteil, aufgerollt ein Drittel davon) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
 print-ws-cords-two = Zwei Leiter führen Strom. Der Schutzleiter zählt nicht, und auch nicht ein Neutralleiter zwischen zwei Außenleitern, der nur deren Differenz führt (NEC 400.5(A), 2023).
-print-ws-protection = Was jedes Teil schützt
-print-ws-protection-how = Jedes Teil muss hinter einem Schutzschalter liegen, der nicht größer ist als das, wofür es gemacht ist. Ist der Schutzschalter größer, wird die Regel genannt, die es erlaubt.
+print-ws-protection = Teile, die kleiner sind als ihr Schutzschalter
+print-ws-protection-how = Seite 1 nennt den Schutzschalter jedes Teils. Er darf nicht größer sein als das, wofür das Teil gemacht ist. Bei diesen ist er größer, oder es gibt keinen: genannt ist die Regel, die es erlaubt.
 print-ws-part-receptacle = Steckdose
 print-ws-part-cord = Kabel
-print-ws-part-inlet = Einspeisung
-print-ws-part-wiring = Leitung
-print-ws-part-appliance-cord = eigenes Kabel
-print-ws-by-breaker = der Schutzschalter
 print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
 print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
@@ -400,36 +392,31 @@ print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild ×
 print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
-print-ws-drops-with = Jeder Wert ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und ihn am meisten kostet.
-print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte bei voller Spannung, dieses mit seinen Startampere.
+print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller Spannung, und von dem, das startet, seine Startampere.
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
-print-ws-sums = Die Summen dieser Gruppen
-print-ws-symbols-sums = I Ampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
-print-ws-sums-how = An jedem Teil: die Ampere von allem, was durch das Teil geht, zusammengezählt; die Ampere von dem, was drei Stunden oder länger läuft, ÷ den Anteil des Teils für Stunden. Die Summe ist nicht mehr, als das Teil trägt.
-print-ws-sums-start = Beim Einschalten: die Ampere von allem, was läuft, und von dem Gerät, das zusätzlich am meisten verlangt, die Startampere weniger seine laufenden Ampere. Watt = Ampere × Volt. Voltampere zählen darin als Watt.
-print-ws-sums-which = Von einer Gruppe, die zusammen laufen darf: der Generator und das vollste Teil dahinter. Von einer, die es nicht darf: das Teil, das am weitesten über seiner Grenze liegt. Die Ampere stehen unter „Geräte“, Grenzen und Anteile in Abschnitt 2. Hier stehen die Ampere mit allen Stellen, mit denen gerechnet wurde.
-print-ws-sums-more = Nur die ersten { $count } Gruppen jeder Art sind hier zusammengezählt. Die anderen ebenso zusammenzählen.
+print-ws-sums = Die Summen, die entscheiden
+print-ws-symbols-sums = S Voltampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
+print-ws-sums-how = An jedem Teil: die Voltampere (Ampere × Volt) von allem, was durch das Teil geht, zusammengezählt; die von dem, was drei Stunden oder länger läuft, ÷ den Anteil des Teils für Stunden. Die Grenze ist, was das Teil trägt, × Volt.
+print-ws-sums-start = Beim Einschalten: die Voltampere von allem, was läuft, und von dem Gerät, das zusätzlich am meisten verlangt, die beim Start weniger die im Betrieb. Voltampere zählen darin als Watt.
+print-ws-sums-which = Von einer Gruppe, die zusammen laufen darf: der Generator und das vollste Teil dahinter. Von einer, die es nicht darf: das Teil, das am weitesten über seiner Grenze liegt. Für jedes solche Teil stehen hier zwei Gruppen: die vollste, die laufen darf, und die, die am wenigsten zu viel ist.
 print-ws-sum-peak = beim Start
 print-ws-sum-leg = { $part }, Seite { $leg }
-print-ws-starts = Die Spitzen beim Einschalten
-print-ws-symbols-starts = I Ampere: on was schon läuft, st von dem, das startet, pk die Spitze; U Volt; P Watt
-print-ws-starts-how = Spitze = Ampere von allem, was schon läuft + Startampere von dem, das startet. Watt = das × { $volts }, bei zwei Seiten die Ampere beider zusammengezählt. Voltampere zählen darin als Watt, die wirklichen Watt sind also nicht mehr.
-print-ws-starts-then = „Dann“ ist, was läuft, sobald es gestartet ist: schon an + seine laufenden Ampere. Damit beginnt die nächste Zeile. Geräte einer Art sind eine Zeile, für das letzte von ihnen.
+print-ws-starts = Einschalten: Spitzen, und was ein Messgerät zeigt
+print-ws-symbols-starts = S Voltampere: on was schon läuft, st von dem, das startet, pk die Spitze
+print-ws-starts-how = Spitze = Voltampere von allem, was schon läuft + Voltampere beim Start von dem, das startet. Voltampere zählen darin als Watt, die wirklichen Watt sind also nicht mehr.
+print-ws-starts-then = „Dann“ ist, was läuft, sobald es gestartet ist: schon an + seine laufenden Voltampere. Damit beginnt die nächste Zeile. Geräte einer Art sind eine Zeile, für das letzte von ihnen.
 print-ws-starts-more = Hier stehen nur die ersten { $count } Schritte.
 print-ws-column-set = Gruppe
-print-ws-column-adds-up = I, Gerät für Gerät
+print-ws-column-adds-up = S, Gerät für Gerät
 print-ws-column-on-and-starts = Schon an + Start
 print-ws-column-sum = Summe
 print-ws-column-limit = Grenze
-print-ws-column-limit-watts = Grenze, W
-print-ws-column-peak-watts = Spitze, W
 print-ws-column-then = Dann
 print-ws-together-row = Zusammen, Gruppe { $number }
 print-ws-never-row = Nie zusammen { $number }
 print-ws-set = Gruppe { $number }
-print-ws-turn-row = Runde { $number }
 print-ws-unplaced-row = Kein Platz für { $load }
 print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf nicht benutzt werden
@@ -462,7 +449,6 @@ print-ws-noise-sleepers-busiest = Wo geschlafen wird, bei der größten Last
 print-ws-noise-50ft-busiest = Wo Nationalparks messen, bei der größten Last
 print-ws-noise-sets-formula = Generatoren nebeneinander: 10 × log₁₀(ihre Zahl) mehr.
 print-ws-noise-busiest-formula = In der Minute mit der größten Last: Pegel + was mehr Last dazugibt. Kein Typenschild sagt, wie viel: Wir haben 10 dB(A) von einem Viertel der vollen Last, oder weniger, bis zur vollen Last angenommen. Dazwischen: 10 dB(A) × (Last dann − Last bei der Messung) ÷ 75 %.
-print-ws-findings = Was gefunden wurde
 print-ws-assumed = Für den ungünstigsten Fall gehalten
 print-ws-assumed-how = Was niemand wusste, wurde für den gefährlicheren Fall genommen.
 print-ws-column-what = Was
@@ -474,7 +460,6 @@ print-ws-column-breaker = Schutz
 print-ws-column-breaker-at = Schutz von
 print-ws-column-protected-by = Genügt durch
 print-ws-column-plug-amps = Stecker
-print-ws-column-share = Anteil
 print-ws-column-hours = Std., A
 print-ws-column-short = Kurz, A
 print-ws-column-hours-watts = Std., W
@@ -501,14 +486,9 @@ print-ws-column-lost = Verlust
 print-ws-column-lost-percent = Anteil
 print-ws-column-left = Rest
 print-ws-column-level = Pegel
-print-ws-column-lost-starting = Bei Start
 print-ws-column-which = Was
-print-ws-column-code = Regel
 print-ws-column-coiled = Aufgerollt
 print-ws-column-mark = Schild
-print-ws-column-signal = Stufe
-print-ws-column-why = Warum
-print-ws-column-sources = Quellen
 print-ws-column-value = Wert
 print-ws-column-assumption = Annahme
 print-ws-column-air-share = Luft
@@ -520,3 +500,33 @@ print-ws-mark-plan = P
 print-ws-mark-plan-is = aus Ihrem Plan
 print-ws-mark-assumed = N
 print-ws-mark-assumed-is = angenommen, weil es niemand wusste
+
+## Rechenblatt, Seite 1
+
+print-ws-diagram = Übersichtsplan, einpolig
+print-ws-diagram-fed = { $part }, gespeist von { $from }
+print-ws-case-marked = { $name }, laut Schild
+print-ws-case-here = Hier
+print-ws-case-powers = dauernd { $running }, Spitze { $peak }
+print-ws-case-powers-here = { $running } ({ $kilowatts } kW) dauernd, Spitze { $peak }, bei { $elevation } und { $air }
+print-ws-case-system = Spannung
+print-ws-case-legs = { $volts } auf jedem von zwei Außenleitern
+print-ws-case-joined = Mit Schutzleiter verbunden in
+print-ws-breaker-at = { $amps } ({ $at })
+print-ws-gfci-works = an { $by }
+print-ws-gfci-blind = { $by }: blind
+print-ws-gfci-doubtful = { $by }: fraglich
+print-ws-gfci-none = keiner
+print-ws-symbol-generator = Generator
+print-ws-symbol-box = Kasten
+print-ws-column-type = Bauform
+print-ws-column-gfci = GFCI
+print-ws-column-parts = Teile
+print-ws-dangers = Gefahren
+print-ws-assumed-more = { $count } weitere gegen Ende.
+print-ws-rules = Regeln, die etwas gefunden haben, mit ihren Quellen
+print-ws-sources = Quellen
+print-ws-sign-name = Geprüft von
+print-ws-sign-license = Zulassung
+print-ws-sign-date = Datum
+print-ws-sign-signature = Unterschrift

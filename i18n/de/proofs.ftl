@@ -46,21 +46,18 @@ print-proves-button-trips = Die Taste des Prüfers schaltet ab: Das beweist GFCI
 print-proves-button-no-way-back = Die Taste des Prüfers tut nichts, wo ihr Strom keinen Rückweg findet: Das beweist nichts über den GFCI.
 print-proves-button-blind = Die Taste des Prüfers tut nichts, wo die Verbindung hinter dem GFCI liegt: Ihr Strom kommt durch den GFCI zurück. Der durch einen Menschen käme es auch.
 print-proves-button-either = Wo niemand die Verbindungen kennt, beweist eine Taste des Prüfers, die nichts tut, nichts. Eine, die abschaltet, beweist den GFCI.
-print-ws-volts = Was ein Messgerät bei jedem Schritt zeigen sollte
 print-ws-volts-how = Volt = Nennwert − verlorene Volt mit allem, was bis dahin an ist. Im Augenblick des Startens zählen die Startampere.
 print-ws-volts-low = Der Generator selbst kann ein paar Volt mehr oder weniger geben: zuerst dort ablesen. Noch niedriger als das: aufhören und einen schlechten Stecker, ein dünnes Kabel oder zu viel auf einmal suchen.
 print-ws-column-dips = Fällt auf
-print-ws-column-reads-volts = Dann
+print-ws-column-reads-volts = Zeigt
 print-ws-column-boxes = Kästen dann
-print-ws-worst = Die meisten verlorenen Volt
-print-ws-worst-how = Von allen Gruppen, die zusammen laufen dürfen, während eines davon startet.
-print-ws-worst-amps = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Im Betrieb: Ampere wie unter „Spannungsfall“. Beim Start: die Ampere jedes Geräts, wie sie unter „Geräte“ stehen, und von dem, das startet, seine Startampere.
 print-ws-worst-range = Ein Netzanschluss von 120 V soll zwischen { $least } und { $most } bleiben (Bereich A). Das gilt für Versorger. Hier ist es ein Rat.
 print-ws-worst-running = Im Betrieb
 print-ws-worst-start = Während { $starts } startet
 print-ws-column-beside = Dazu an
 print-ws-longest = Wie lang jedes Kabel sein dürfte
-print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Fuß × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen, fehlen. Ein Kabel mit Haushaltsstecker ist nicht länger, als seine Größe üblicherweise mit diesen Ampere angegeben wird.
+print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Länge × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen, fehlen. Ein Kabel mit Haushaltsstecker ist nicht länger, als seine Größe üblicherweise mit diesen Ampere angegeben wird.
+print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3 % und 5 % sind ein Rat für den ganzen Weg. Sie sind kein Gesetz.
 print-ws-column-at-3 = Für 3 %
 print-ws-column-at-5 = Für 5 %

@@ -194,6 +194,3 @@ stop-order = { $life ->
    *[no] Das Größte zuerst ausschalten: { $names }.
   }
 print-turns-title = Abwechselnd
-print-ws-stop-row = Ausschalten
-print-ws-off-row = Bleibt aus
-print-ws-start-verdict-row = Reihenfolge beim Einschalten

@@ -328,12 +328,9 @@ print-always-7 = Before refueling: stop the engine and let it cool { $cooling } 
 ## Worksheet
 
 print-ws-title = Worksheet: { $site }
-print-ws-intro = Every number on the labels and the card, with how to work it out again by hand. We round limits down. We round needs up. Nothing here was measured. A number after a figure is its source, named above the table. A figure without a mark is worked out from the others.
-print-ws-how = How
+print-ws-intro = Every number on the labels and the card, with how to work it out again by hand. We round limits down. We round needs up. Nothing here was measured. A number after a figure is its source, listed at the end. A figure without a mark is worked out from the others.
 print-ws-source = From
-print-ws-checked = Checked by:
 print-ws-not-known = not known
-print-ws-both-units = { $own } = { $published }
 print-ws-power = Power of the generator
 print-ws-symbols-power = P₀ marked power, P₀′ power here; h elevation, t air temperature; k loss for each step Δ above h₀ or t₀
 print-ws-symbols-limits = I amps: h for hours, s for a short time, c what the part carries; s share for hours; ′ of what feeds it; P watts, U volts
@@ -349,7 +346,6 @@ print-ws-symbols-longest =
        *[customary] foot
     }
 print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
-print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
 print-ws-symbols-energy = E watt-hours, P watts, t hours run; n tanks, t₀ how long one lasts at that demand; V fuel, V₀ what one tank holds
 print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀; max at the busiest minute; x the load then, b the load it was measured at, both in percent and no less than 25
 print-ws-power-formula = Power left = marked × (1 − elevation loss − heat loss). Elevation: { $altitude-percent }% for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent }% for each { $air-per } above { $air-above }.
@@ -367,9 +363,9 @@ print-ws-power-propane = On propane: nine tenths of the marked power
 print-ws-power-reachable = Deliverable through the outlets you use
 print-ws-power-stranded = Not deliverable
 print-ws-limits = Limit of every outlet
-print-ws-limits-long = For hours = the smaller of (what it carries × share) and the hours figure of what feeds it.
-print-ws-limits-short = Short = the smaller of what it carries and the short figure of what feeds it.
-print-ws-limits-watts = Watts = amps × volts.
+print-ws-limits-long = For hours = the least of: each amps in the row × its share, and the hours figure of what feeds it. No share means all of it.
+print-ws-limits-short = Short = the least of: each amps in the row, and the short figure of what feeds it.
+print-ws-limits-watts = Watts (on page 1) = amps × volts.
 print-ws-limits-80 = On 15, 20 or 30 A circuits with several outlets, the code limits each outlet to 12, 16 or 24 A. That goes for all that one outlet feeds (210.21(B)(2)), and for each thing plugged in (210.23(B)(1) and (C)). Here that is the limit for hours. For a short time the whole marking counts.
 print-ws-limits-first = The first line is the generator: its running power here ÷ volts; with two legs, half on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
@@ -392,17 +388,13 @@ print-ws-cords-ohms =
     Ohms = ohms for each { $measure ->
         [metric] meter
        *[customary] foot
-    } × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the least of plug rating, wire ampacity and, with a household plug, the amps often marked for that gauge and length. In air above 30 °C only a share of the ampacity counts, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
+    } × length × 2, there and back, at { $hot }.
+print-ws-cords-amps = Amps: the least of plug rating, wire ampacity and, with a household plug, the amps often marked for that gauge and length. In air above { $air } only a share of the ampacity counts, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
 print-ws-cords-two = Two conductors carry current. The ground does not count. A neutral between two hots does not either: it carries only their difference (NEC 400.5(A), 2023).
-print-ws-protection = What protects each part
-print-ws-protection-how = Each part needs a breaker ahead of it that is no larger than its rating. Where the breaker is larger, the rule that allows it is named.
+print-ws-protection = Parts smaller than their breaker
+print-ws-protection-how = Page 1 has the breaker of each part. It must be no larger than the part’s rating. For these parts it is larger, or there is none. We name the rule that allows it.
 print-ws-part-receptacle = outlet
 print-ws-part-cord = cord
-print-ws-part-inlet = inlet
-print-ws-part-wiring = wiring
-print-ws-part-appliance-cord = its own cord
-print-ws-by-breaker = the breaker
 print-ws-by-generator = the generator itself: it cannot supply more
 print-ws-by-cord-set = NEC 240.5(B)(3): listed cord set, within its listing; else (B)(4): 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A outlets on 20 A
@@ -415,36 +407,31 @@ print-ws-loads-start = Starting: watts as given, or the nameplate’s starting a
 print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one leg, at 120 V, whichever leg. If its plug does not carry that: what the plug carries on each leg, or half of the load if more.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
-print-ws-drops-with = Each is worked out with the group in section “What can run together” that costs it the most.
-print-ws-drops-start = At the start: the same with the amps of the loads at full voltage, this one with its starting amps.
+print-ws-drops-start = While something starts: the amps of the loads at full voltage, and of the one that starts its starting amps.
 print-ws-sharing = What can run together
 print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
-print-ws-sums = The sums of these groups
-print-ws-symbols-sums = I amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator
-print-ws-sums-how = At each part: add up the amps of what passes it. First divide the amps of what runs for three hours or more by the part’s share for hours. The sum is no more than what the part carries.
-print-ws-sums-start = At switching on: the amps of everything that runs. Then, for the one load that adds the most, its starting amps less its running amps. Watts = amps × volts. This counts volt-amps as watts.
-print-ws-sums-which = Of a group that can run together: the generator, and the part after it that is fullest. Of a group that cannot: the part that is furthest over its limit. The amps are under “Loads”, the limits and shares in section 2. Amps are shown here to the last digit we count with.
-print-ws-sums-more = Only the first { $count } groups of each sort are added up here. Add up the others the same way.
+print-ws-sums = The sums that decide
+print-ws-symbols-sums = S volt-amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator
+print-ws-sums-how = At each part: add up the volt-amps (amps × volts) of what passes it. First divide those of what runs for three hours or more by the part’s share for hours. The limit is what the part carries × volts.
+print-ws-sums-start = At switching on: the volt-amps of everything that runs. Then, for the one load that adds the most, its starting volt-amps less its running ones. Volt-amps count as watts.
+print-ws-sums-which = Of each group that can run together: the generator, and the part after it that is fullest. Of each that cannot: the part that is furthest over its limit. For each such part we show two groups: the fullest that can run, and the one that is the least too much.
 print-ws-sum-peak = at the start
 print-ws-sum-leg = { $part }, leg { $leg }
-print-ws-starts = The peaks of switching on
-print-ws-symbols-starts = I amps: on what is already on, st of the one that starts, pk the peak; U volts; P watts
-print-ws-starts-how = Peak = amps of what is already on + starting amps of the one that starts. Watts = that × { $volts }; with two legs, the amps of both added up. This counts volt-amps as watts, so the real watts are no more.
-print-ws-starts-then = “Then” is what is on once it has started: already on + its running amps. The next row starts from that. Things of one kind share one row, with the figures of the last of them.
+print-ws-starts = Switching on: peaks, and what a meter reads
+print-ws-symbols-starts = S volt-amps: on what is already on, st of the one that starts, pk the peak
+print-ws-starts-how = Peak = volt-amps of what is already on + starting volt-amps of the one that starts. Volt-amps count as watts, so the real watts are no more.
+print-ws-starts-then = “Then” is what is on once it has started: already on + its running volt-amps. The next row starts from that. Things of one kind share one row, with the figures of the last of them.
 print-ws-starts-more = Only the first { $count } steps are shown here.
 print-ws-column-set = Group
-print-ws-column-adds-up = I, load by load
+print-ws-column-adds-up = S, load by load
 print-ws-column-on-and-starts = Already on + starting
 print-ws-column-sum = Sum
 print-ws-column-limit = Limit
-print-ws-column-limit-watts = Limit, W
-print-ws-column-peak-watts = Peak, W
 print-ws-column-then = Then
 print-ws-together-row = Together, group { $number }
 print-ws-never-row = Never together { $number }
 print-ws-set = group { $number }
-print-ws-turn-row = Turn { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
 print-ws-no-room = every outlet that fits its plug is full, or must not be used
@@ -478,7 +465,6 @@ print-ws-noise-sleepers-busiest = Where people sleep, at the busiest minute
 print-ws-noise-50ft-busiest = Where national parks measure, at the busiest minute
 print-ws-noise-sets-formula = Generators side by side: 10 × log₁₀(their number) more.
 print-ws-noise-busiest-formula = At the busiest minute: level + what more load adds. No plate says how much: we assumed 10 dB(A) from a quarter of full load, or less, to full load. In between: 10 dB(A) × (load then − load it was measured at) ÷ 75%.
-print-ws-findings = What we found
 print-ws-assumed = What we assumed
 print-ws-assumed-how = What we did not know, we assumed to be the unsafe case.
 print-ws-column-what = What
@@ -490,7 +476,6 @@ print-ws-column-breaker = Breaker
 print-ws-column-breaker-at = Breaker of
 print-ws-column-protected-by = Protected by
 print-ws-column-plug-amps = Plug
-print-ws-column-share = Share
 print-ws-column-hours = Hours, A
 print-ws-column-short = Short, A
 print-ws-column-hours-watts = Hours, W
@@ -517,14 +502,9 @@ print-ws-column-lost = Lost
 print-ws-column-lost-percent = Share
 print-ws-column-left = Left
 print-ws-column-level = Level
-print-ws-column-lost-starting = At start
 print-ws-column-which = Which
-print-ws-column-code = Rule
 print-ws-column-coiled = Coiled
 print-ws-column-mark = Tag
-print-ws-column-signal = Signal
-print-ws-column-why = Why
-print-ws-column-sources = Sources
 print-ws-column-value = Value
 print-ws-column-assumption = Assumption
 print-ws-column-air-share = Air
@@ -534,3 +514,33 @@ print-ws-mark-plan = P
 print-ws-mark-plan-is = from your plan
 print-ws-mark-assumed = N
 print-ws-mark-assumed-is = not known, so we assumed it
+
+## Worksheet, page 1
+
+print-ws-diagram = One-line diagram
+print-ws-diagram-fed = { $part }, fed by { $from }
+print-ws-case-marked = { $name }, as marked
+print-ws-case-here = Here
+print-ws-case-powers = running { $running }, peak { $peak }
+print-ws-case-powers-here = running { $running } ({ $kilowatts } kW), peak { $peak }, at { $elevation } and { $air }
+print-ws-case-system = Voltage
+print-ws-case-legs = { $volts } on each of two legs
+print-ws-case-joined = Joined to ground in
+print-ws-breaker-at = { $amps } ({ $at })
+print-ws-gfci-works = at { $by }
+print-ws-gfci-blind = { $by }: blind
+print-ws-gfci-doubtful = { $by }: in doubt
+print-ws-gfci-none = none
+print-ws-symbol-generator = generator
+print-ws-symbol-box = box
+print-ws-column-type = Type
+print-ws-column-gfci = GFCI
+print-ws-column-parts = Parts
+print-ws-dangers = Dangers
+print-ws-assumed-more = { $count } more near the end.
+print-ws-rules = Rules that found something, with their sources
+print-ws-sources = Sources
+print-ws-sign-name = Checked by
+print-ws-sign-license = License
+print-ws-sign-date = Date
+print-ws-sign-signature = Signature

@@ -58,21 +58,18 @@ print-proves-button-either = Where we do not know the bonds, a tester’s button
 
 ## The worksheet: volts
 
-print-ws-volts = What a meter should read at each step
 print-ws-volts-how = Volts = nominal − volts lost with everything on so far. At the moment of starting, starting amps count.
 print-ws-volts-low = The generator itself might give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
 print-ws-column-dips = Dips to
-print-ws-column-reads-volts = Then
+print-ws-column-reads-volts = Reads
 print-ws-column-boxes = Boxes then
-print-ws-worst = The most volts lost
-print-ws-worst-how = Of all groups that may run together, with one thing starting at a time.
-print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load under “Loads”, and of the one that starts its starting amps.
 print-ws-worst-range = A service of 120 V is held to { $least } to { $most } (range A). That is for utilities. Here it is advice.
 print-ws-worst-running = Running
 print-ws-worst-start = While { $starts } starts
 print-ws-column-beside = With these on
 print-ws-longest = How long each cord might be
 print-ws-longest-how = Longest = volts lost ÷ (amps × ohms for each foot × 2), this cord alone, with the most that may run together on it. Gauges that do not carry these amps are left out. A cord with a household plug is no longer than its gauge is usually marked for these amps.
+print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3% and 5% are advice for the whole way. They are not law.
 print-ws-column-at-3 = For 3%
 print-ws-column-at-5 = For 5%

@@ -210,6 +210,3 @@ stop-order = { $life ->
   }
 
 print-turns-title = Take turns
-print-ws-stop-row = Switch off
-print-ws-off-row = Stays off
-print-ws-start-verdict-row = Order of switching on

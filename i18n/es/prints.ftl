@@ -327,20 +327,16 @@ print-always-7 = Apagado y { $cooling } minutos enfriando antes de cargar combus
 ## Worksheet
 
 print-ws-title = Memoria de cálculo: { $site }
-print-ws-intro = Todos los números de las etiquetas y de la tarjeta, y cómo calcularlos otra vez a mano. Los límites se redondean hacia abajo, los consumos hacia arriba. Aquí no se midió nada. Un número detrás de un valor es su fuente, nombrada sobre la tabla. Un valor sin marca se calcula con los demás.
-print-ws-how = Cómo
+print-ws-intro = Todos los números de las etiquetas y de la tarjeta, y cómo calcularlos otra vez a mano. Los límites se redondean hacia abajo, los consumos hacia arriba. Aquí no se midió nada. Un número detrás de un valor es su fuente, nombrada al final. Un valor sin marca se calcula con los demás.
 print-ws-source = Fuente
-print-ws-checked = Comprobado por:
 print-ws-not-known = no se sabe
-print-ws-both-units = { $own } = { $published }
 print-ws-power = Potencia del generador
 print-ws-symbols-power = P₀ potencia marcada, P₀′ potencia aquí; h altura, t temperatura del aire; k pérdida por cada paso Δ por encima de h₀ o t₀
 print-ws-symbols-limits = I amperios: h durante horas, s por poco tiempo, c lo que soporta la parte; s cuota durante horas; ′ de lo que la alimenta; P vatios, U voltios
-print-ws-symbols-cords = R ohmios de ida y vuelta, r ohmios de un conductor por cada pie o metro, l largo; I amperios: p la clavija, w el conductor, m la marca usual; a parte con este aire; el tercio solo si está enrollado
+print-ws-symbols-cords = R ohmios de ida y vuelta, r ohmios de un conductor por largo, l largo; I amperios: p la clavija, w el conductor, m la marca usual; a parte con este aire; el tercio solo si está enrollado
 print-ws-symbols-loads = I amperios, P vatios, U voltios, λ factor de potencia; st al arrancar, con k veces los amperios
-print-ws-symbols-longest = l largo, d parte de los voltios perdida, U voltios, I amperios, r ohmios de un conductor por cada pie o metro
+print-ws-symbols-longest = l largo, d parte de los voltios perdida, U voltios, I amperios, r ohmios de un conductor por largo
 print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios, U voltios
-print-ws-symbols-sharing = I amperios de cada aparato, P vatios de cada uno; max el límite de la parte y del generador
 print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; n qué parte de un { -tank }, t₀ cuánto dura uno con ese consumo; V combustible, V₀ lo que cabe en uno
 print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀; max en el minuto de mayor carga; x la carga entonces, b la carga a la que se midió, ambas en por ciento y no menos de 25
 print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }. Calor: { $air-percent } % por cada { $air-per } por encima de { $air-above }.
@@ -358,9 +354,9 @@ print-ws-power-propane = Con propano: nueve décimos de la potencia marcada
 print-ws-power-reachable = Disponible por los { -receptacle(form: "many") } en uso
 print-ws-power-stranded = Fuera de alcance
 print-ws-limits = Límite de cada { -receptacle }
-print-ws-limits-long = Horas = lo menor entre lo que soporta × cuota y las horas de lo que lo alimenta.
-print-ws-limits-short = Corto = lo menor entre lo que soporta y el corto de lo que lo alimenta.
-print-ws-limits-watts = Vatios = amperios × voltios.
+print-ws-limits-long = Horas = lo menor entre cada amperaje de la fila × su cuota y las horas de lo que la alimenta. Sin cuota cuenta entero.
+print-ws-limits-short = Corto = lo menor entre cada amperaje de la fila y el corto de lo que la alimenta.
+print-ws-limits-watts = Vatios (en la página 1) = amperios × voltios.
 print-ws-limits-80 = El código limita todo lo que alimenta un { -receptacle } (210.21(B)(2)), y cada cosa enchufada (210.23(B)(1) y (C)), a 12, 16 o 24 A en circuitos de 15, 20 o 30 A con varias salidas. Aquí ese es el límite para horas. Por poco tiempo cuenta toda la marca.
 print-ws-limits-first = La primera línea es el generador: su potencia nominal aquí ÷ voltios; con dos fases, la mitad en cada una. Lo que soporta un cable se calcula en la sección siguiente.
 print-ws-reason-rated-power = potencia nominal
@@ -379,17 +375,13 @@ print-ws-reason-hot-cord = conductor, con aire caliente
 print-ws-reason-wiring = cableado
 print-ws-reason-not-fed = otros voltios
 print-ws-cords = Cables
-print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
-print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (con aire por encima de 30 °C su parte, y un tercio de eso si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
+print-ws-cords-ohms = Ohmios = ohmios por largo × largo × 2, ida y vuelta, a { $hot }.
+print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (con aire por encima de { $air } su parte, y un tercio de eso si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 print-ws-cords-two = Dos conductores llevan corriente. La tierra no cuenta, ni el neutro entre dos fases, que lleva solo su diferencia (NEC 400.5(A), 2023).
-print-ws-protection = Qué protege cada parte
-print-ws-protection-how = Cada parte debe estar detrás de un { -breaker } no mayor que su valor. Donde el { -breaker } es mayor, se nombra la regla que lo permite.
+print-ws-protection = Partes menores que su { -breaker }
+print-ws-protection-how = La página 1 tiene el { -breaker } de cada parte. No debe ser mayor que el valor de la parte. En estas es mayor, o no hay: se nombra la regla que lo permite.
 print-ws-part-receptacle = { -receptacle }
 print-ws-part-cord = cable
-print-ws-part-inlet = entrada
-print-ws-part-wiring = cableado
-print-ws-part-appliance-cord = su propio cable
-print-ws-by-breaker = el { -breaker }
 print-ws-by-generator = el propio generador: no puede dar más
 print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
@@ -402,36 +394,31 @@ print-ws-loads-start = Arranque: los vatios dados, o los amperios de arranque de
 print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
-print-ws-drops-with = Cada una se calcula con el grupo de la sección “Qué funciona a la vez” que más la aumenta.
-print-ws-drops-start = Al arrancar: lo mismo con los amperios de los aparatos a plena tensión, y este con los de arranque.
+print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a plena tensión, y del que arranca, los de arranque.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
-print-ws-sums = Las sumas de estos grupos
-print-ws-symbols-sums = I amperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador
-print-ws-sums-how = En cada parte: los amperios de lo que pasa por ella, sumados; los de lo que funciona tres horas o más, ÷ la parte del límite para horas. La suma no es más de lo que la parte soporta.
-print-ws-sums-start = Al encender: los amperios de todo lo que funciona y, del aparato que más pide de más, sus amperios de arranque menos los de marcha. Vatios = amperios × voltios. Cuentan los voltamperios como vatios.
-print-ws-sums-which = De un grupo que puede funcionar a la vez: el generador y la parte más llena detrás de él. De uno que no puede: la parte que más pasa de su límite. Los amperios están en “Aparatos”; los límites, en la sección 2. Aquí los amperios tienen todas las cifras con que se calculó.
-print-ws-sums-more = Aquí solo se suman los primeros { $count } grupos de cada clase. Sume los demás de la misma manera.
+print-ws-sums = Las sumas que deciden
+print-ws-symbols-sums = S voltamperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador
+print-ws-sums-how = En cada parte: los voltamperios (amperios × voltios) de lo que pasa por ella, sumados; los de lo que funciona tres horas o más, ÷ la parte del límite para horas. El límite es lo que la parte soporta × voltios.
+print-ws-sums-start = Al encender: los voltamperios de todo lo que funciona y, del aparato que más pide de más, los de arranque menos los de marcha. Cuentan los voltamperios como vatios.
+print-ws-sums-which = De un grupo que puede funcionar a la vez: el generador y la parte más llena detrás de él. De uno que no puede: la parte que más pasa de su límite. De cada una de esas partes figuran dos grupos: el que más la llena y puede, y el que menos se pasa.
 print-ws-sum-peak = al arrancar
 print-ws-sum-leg = { $part }, fase { $leg }
-print-ws-starts = Los picos al encender
-print-ws-symbols-starts = I amperios: on lo que ya funciona, st del que arranca, pk el pico; U voltios; P vatios
-print-ws-starts-how = Pico = amperios de lo que ya funciona + amperios de arranque del que arranca. Vatios = eso × { $volts }; con dos fases, la suma de los amperios de las dos. Cuentan los voltamperios como vatios, así que los vatios reales no son más.
-print-ws-starts-then = “Luego” es lo que funciona cuando ya ha arrancado: ya encendido + sus amperios de marcha. Con eso empieza la fila siguiente. Los aparatos de una misma clase son una fila, contada para el último.
+print-ws-starts = Al encender: los picos, y lo que marca un medidor
+print-ws-symbols-starts = S voltamperios: on lo que ya funciona, st del que arranca, pk el pico
+print-ws-starts-how = Pico = voltamperios de lo que ya funciona + voltamperios de arranque del que arranca. Cuentan los voltamperios como vatios, así que los vatios reales no son más.
+print-ws-starts-then = “Luego” es lo que funciona cuando ya ha arrancado: ya encendido + sus voltamperios de marcha. Con eso empieza la fila siguiente. Los aparatos de una misma clase son una fila, contada para el último.
 print-ws-starts-more = Aquí solo están los primeros { $count } pasos.
 print-ws-column-set = Grupo
-print-ws-column-adds-up = I, aparato por aparato
+print-ws-column-adds-up = S, aparato por aparato
 print-ws-column-on-and-starts = Ya encendido + arranque
 print-ws-column-sum = Suma
 print-ws-column-limit = Límite
-print-ws-column-limit-watts = Límite, W
-print-ws-column-peak-watts = Pico, W
 print-ws-column-then = Luego
 print-ws-together-row = A la vez, grupo { $number }
 print-ws-never-row = Nunca a la vez { $number }
 print-ws-set = grupo { $number }
-print-ws-turn-row = Turno { $number }
 print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
@@ -464,7 +451,6 @@ print-ws-noise-sleepers-busiest = Donde se duerme, en el minuto de mayor carga
 print-ws-noise-50ft-busiest = Donde miden los parques nacionales, en el minuto de mayor carga
 print-ws-noise-sets-formula = Generadores uno junto a otro: 10 × log₁₀(cuántos son) más.
 print-ws-noise-busiest-formula = En el minuto de mayor carga: nivel + lo que añade más carga. Ninguna placa dice cuánto: supusimos 10 dB(A) de un cuarto de la plena carga, o menos, a la plena carga. Entre ambos: 10 dB(A) × (carga entonces − carga a la que se midió) ÷ 75 %.
-print-ws-findings = Lo que se encontró
 print-ws-assumed = Tomado por el peor caso
 print-ws-assumed-how = Lo que nadie sabía se tomó por el peor caso.
 print-ws-column-what = Qué
@@ -476,7 +462,6 @@ print-ws-column-breaker = { -breaker(form: "One") }
 print-ws-column-breaker-at = { -breaker(form: "One") } de
 print-ws-column-protected-by = Basta por
 print-ws-column-plug-amps = Clavija
-print-ws-column-share = Cuota
 print-ws-column-hours = Horas, A
 print-ws-column-short = Corto, A
 print-ws-column-hours-watts = Horas, W
@@ -503,14 +488,9 @@ print-ws-column-lost = Pierde
 print-ws-column-lost-percent = Cuota
 print-ws-column-left = Queda
 print-ws-column-level = Nivel
-print-ws-column-lost-starting = Al inicio
 print-ws-column-which = Cuáles
-print-ws-column-code = Regla
 print-ws-column-coiled = Enrollado
 print-ws-column-mark = Indica
-print-ws-column-signal = Nivel
-print-ws-column-why = Por qué
-print-ws-column-sources = Fuentes
 print-ws-column-value = Valor
 print-ws-column-assumption = Suposición
 print-ws-column-air-share = Aire
@@ -522,3 +502,33 @@ print-ws-mark-plan = P
 print-ws-mark-plan-is = de su plan
 print-ws-mark-assumed = S
 print-ws-mark-assumed-is = supuesto, porque nadie lo sabía
+
+## Hoja de cálculo, página 1
+
+print-ws-diagram = Esquema unifilar
+print-ws-diagram-fed = { $part }, alimentado por { $from }
+print-ws-case-marked = { $name }, según la placa
+print-ws-case-here = Aquí
+print-ws-case-powers = en marcha { $running }, pico { $peak }
+print-ws-case-powers-here = { $running } ({ $kilowatts } kW) en marcha, pico { $peak }, a { $elevation } y { $air }
+print-ws-case-system = Tensión
+print-ws-case-legs = { $volts } en cada una de dos fases
+print-ws-case-joined = Unido a tierra en
+print-ws-breaker-at = { $amps } ({ $at })
+print-ws-gfci-works = en { $by }
+print-ws-gfci-blind = { $by }: ciego
+print-ws-gfci-doubtful = { $by }: en duda
+print-ws-gfci-none = no hay
+print-ws-symbol-generator = generador
+print-ws-symbol-box = caja
+print-ws-column-type = Tipo
+print-ws-column-gfci = { -gfci }
+print-ws-column-parts = Partes
+print-ws-dangers = Peligros
+print-ws-assumed-more = { $count } más cerca del final.
+print-ws-rules = Reglas que encontraron algo, con sus fuentes
+print-ws-sources = Fuentes
+print-ws-sign-name = Comprobado por
+print-ws-sign-license = Licencia
+print-ws-sign-date = Fecha
+print-ws-sign-signature = Firma

@@ -58,21 +58,18 @@ print-proves-button-either = Donde no se conocen las uniones, un botón del prob
 
 ## The worksheet: volts
 
-print-ws-volts = Qué debería marcar un medidor en cada paso
 print-ws-volts-how = Voltios = nominales − voltios perdidos con todo lo encendido hasta ese paso. En el momento de arrancar cuentan los amperios de arranque.
 print-ws-volts-low = El propio generador puede dar unos voltios más o menos: mídalo allí primero. Si marca menos que esto, aparte de eso: pare, y busque una clavija mala, un cable delgado o demasiado encendido.
 print-ws-column-dips = Baja a
-print-ws-column-reads-volts = Después
+print-ws-column-reads-volts = Marca
 print-ws-column-boxes = Cajas después
-print-ws-worst = La mayor pérdida de voltios
-print-ws-worst-how = De todos los grupos que pueden funcionar a la vez, con una sola cosa que arranca cada vez.
-print-ws-worst-amps = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. En marcha: los amperios de “Caída de tensión”. Al arrancar: los amperios de cada aparato como están en “Aparatos”, y del que arranca, sus amperios de arranque.
 print-ws-worst-range = Un suministro de 120 V se mantiene entre { $least } y { $most } (rango A). Eso es para las compañías eléctricas. Aquí es un consejo.
 print-ws-worst-running = En marcha
 print-ws-worst-start = Mientras arranca { $starts }
 print-ws-column-beside = Con esto encendido
 print-ws-longest = Qué largo podría tener cada cable
-print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios de cada pie × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios. Un cable con clavija doméstica no es más largo que la marca usual de su calibre para esos amperios.
+print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios por largo × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios. Un cable con clavija doméstica no es más largo que la marca usual de su calibre para esos amperios.
+print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3 % y 5 % son consejos para todo el camino. No son ley.
 print-ws-column-at-3 = Para 3 %
 print-ws-column-at-5 = Para 5 %

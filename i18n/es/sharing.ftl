@@ -201,6 +201,3 @@ stop-order = { $life ->
   }
 
 print-turns-title = Por turnos
-print-ws-stop-row = Apagar
-print-ws-off-row = Queda apagado
-print-ws-start-verdict-row = Orden de encendido

@@ -325,12 +325,9 @@ print-always-7 = Moteur arrêté et refroidi { $cooling } minutes avant le plein
 ## Worksheet
 
 print-ws-title = Note de calcul : { $site }
-print-ws-intro = Tous les nombres des étiquettes et de la carte, et comment les recalculer à la main. Les limites sont arrondies vers le bas, les consommations vers le haut. Rien ici n’a été mesuré. Un numéro derrière une valeur est sa source, nommée au-dessus du tableau. Une valeur sans marque se calcule avec les autres.
-print-ws-how = Calc
+print-ws-intro = Tous les nombres des étiquettes et de la carte, et comment les recalculer à la main. Les limites sont arrondies vers le bas, les consommations vers le haut. Rien ici n’a été mesuré. Un numéro derrière une valeur est sa source, nommée à la fin. Une valeur sans marque se calcule avec les autres.
 print-ws-source = Réf.
-print-ws-checked = Vérifié par :
 print-ws-not-known = inconnu
-print-ws-both-units = { $own } = { $published }
 print-ws-power = Puissance { -generator(form: "of") }
 print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }. Chaleur : { $air-percent } % par { $air-per } au-dessus de { $air-above }.
 print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }, et { $air-percent } % par { $air-per } au-dessus de { $air-above }.
@@ -348,9 +345,9 @@ print-ws-power-propane = Au propane : neuf dixièmes de la puissance indiquée
 print-ws-power-reachable = À votre portée par les prises utilisées
 print-ws-power-stranded = Hors de portée
 print-ws-limits = Limite de chaque prise
-print-ws-limits-long = En continu = la plus petite de : supporte × part, et la limite continue de ce qui l’alimente.
-print-ws-limits-short = Bref = la plus petite de : supporte, et la limite brève de ce qui l’alimente.
-print-ws-limits-watts = Watts = ampères × volts.
+print-ws-limits-long = En continu = la plus petite de : chaque valeur de la ligne × sa part, et la limite continue de ce qui l’alimente. Sans part, elle compte entière.
+print-ws-limits-short = Bref = la plus petite de : chaque valeur de la ligne, et la limite brève de ce qui l’alimente.
+print-ws-limits-watts = Watts (page 1) = ampères × volts.
 print-ws-limits-80 = Le code limite tout ce qu’une prise alimente (210.21(B)(2)), et chaque appareil branché (210.23(B)(1) et (C)), à 12, 16 ou 24 A sur des circuits de 15, 20 ou 30 A à plusieurs prises. C’est ici la limite pour des heures. Pour peu de temps, tout le marquage compte.
 print-ws-limits-first = La première ligne est { -generator(form: "the") } : sa puissance en continu ici ÷ volts, sur deux phases la moitié chacune. Ce que supporte une rallonge se calcule dans la section suivante.
 print-ws-symbols-limits = I ampères : h en continu, s un court moment, c ce que la partie supporte ; s part en continu ; ′ de ce qui l’alimente ; P watts, U volts
@@ -369,14 +366,10 @@ print-ws-reason-hot-cord = fil, air chaud
 print-ws-reason-wiring = câblage
 print-ws-reason-not-fed = autres volts
 print-ws-reason-parallel-kit = kit de parallèle
-print-ws-protection = Ce qui protège chaque partie
-print-ws-protection-how = Chaque partie doit être derrière un disjoncteur qui ne dépasse pas sa capacité. Si le disjoncteur est plus gros, la règle qui le permet est nommée.
+print-ws-protection = Parties plus petites que leur disjoncteur
+print-ws-protection-how = La page 1 donne le disjoncteur de chaque partie. Il ne doit pas dépasser la capacité de la partie. Pour celles-ci il la dépasse, ou manque : la règle qui le permet est nommée.
 print-ws-part-receptacle = prise
 print-ws-part-cord = rallonge
-print-ws-part-inlet = entrée
-print-ws-part-wiring = câblage
-print-ws-part-appliance-cord = son propre cordon
-print-ws-by-breaker = le disjoncteur
 print-ws-by-generator = { -generator(form: "The") } : impossible d’en tirer plus
 print-ws-by-cord-set = NEC 240.5(B)(3) : rallonge certifiée, dans les limites de sa certification ; sinon (B)(4) : 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
@@ -387,56 +380,43 @@ print-ws-column-breaker = Disj.
 print-ws-column-breaker-at = Disjoncteur de
 print-ws-column-protected-by = Suffit grâce à
 print-ws-cords = Rallonges
-print-ws-cords-ohms = Ohms = ohms par pied × longueur × 2, aller et retour, à 75 °C.
-print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (dans un air de plus de 30 °C sa part, et le tiers de cela si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
+print-ws-cords-ohms = Ohms = ohms par longueur × longueur × 2, aller et retour, à { $hot }.
+print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (dans un air de plus de { $air } sa part, et le tiers de cela si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
-print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
+print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par longueur, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
 print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche. Un facteur de puissance supposé ne fait pas compter plus d’ampères que la fiche n’en supporte.
 print-ws-loads-start = Démarrage : les watts donnés, ou les ampères de démarrage de la plaque × volts, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
 print-ws-loads-leg = Un appareil à deux phases et neutre compte tout entier sur une seule phase, à 120 V, n’importe laquelle. Si sa fiche ne le supporte pas : ce que la fiche supporte sur chaque phase, ou la moitié si c’est plus.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
-print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre
+print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par longueur
 print-ws-drops = Chute de tension
 print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
-print-ws-drops-with = Chacune est calculée avec l’ensemble qui lui coûte le plus, parmi ceux qui peuvent marcher ensemble (plus bas).
-print-ws-drops-start = Au démarrage : de même avec les ampères des appareils à pleine tension, et celui-ci avec ceux du démarrage.
+print-ws-drops-start = Pendant un démarrage : les ampères des appareils à pleine tension, et pour celui qui démarre ceux du démarrage.
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
 print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
-print-ws-sums = Les sommes de ces combinaisons
-print-ws-symbols-sums = I ampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }
-print-ws-sums-how = À chaque partie : les ampères de ce qui y passe, additionnés ; ceux de ce qui fonctionne trois heures ou plus, ÷ la part de la limite pour des heures. La somme ne dépasse pas ce que porte la partie.
-print-ws-sums-start = À la mise en marche : les ampères de tout ce qui fonctionne et, pour l’appareil qui demande le plus en plus, ses ampères de démarrage moins ceux en marche. Watts = ampères × volts. Les voltampères y comptent pour des watts.
-print-ws-sums-which = D’une combinaison permise : { -generator(form: "the") } et la partie la plus chargée derrière. D’une combinaison interdite : la partie qui dépasse le plus sa limite. Les ampères sont sous « Appareils », les limites et parts dans la section 2. Ici, les ampères ont tous les chiffres du calcul.
-print-ws-sums-more = Seules les { $count } premières combinaisons de chaque sorte sont additionnées ici. Additionnez les autres de même.
+print-ws-sums = Les sommes qui décident
+print-ws-symbols-sums = S voltampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }
+print-ws-sums-how = À chaque partie : les voltampères (ampères × volts) de ce qui y passe, additionnés ; ceux de ce qui fonctionne trois heures ou plus, ÷ la part de la limite pour des heures. La limite est ce que porte la partie × volts.
+print-ws-sums-start = À la mise en marche : les voltampères de tout ce qui fonctionne et, pour l’appareil qui demande le plus en plus, ceux de son démarrage moins ceux en marche. Les voltampères y comptent pour des watts.
+print-ws-sums-which = D’une combinaison permise : { -generator(form: "the") } et la partie la plus chargée derrière. D’une combinaison interdite : la partie qui dépasse le plus sa limite. Pour chacune de ces parties figurent deux combinaisons : la permise qui la charge le plus, et l’interdite qui dépasse le moins.
 print-ws-sum-peak = au démarrage
 print-ws-sum-leg = { $part }, phase { $leg }
-print-ws-starts = Les pointes à la mise en marche
-print-ws-symbols-starts = I ampères : on ce qui fonctionne déjà, st de celui qui démarre, pk la pointe ; U volts ; P watts
-print-ws-starts-how = Pointe = ampères de ce qui fonctionne déjà + ampères de démarrage de celui qui démarre. Watts = cela × { $volts } ; avec deux phases, les ampères des deux additionnés. Les voltampères y comptent pour des watts, donc les vrais watts ne sont pas plus.
-print-ws-starts-then = « Ensuite » est ce qui fonctionne une fois qu’il a démarré : déjà en marche + ses ampères en marche. La ligne suivante commence par là. Les appareils d’une même sorte sont une ligne, pour le dernier d’entre eux.
+print-ws-starts = Mise en marche : les pointes, et ce que lit un voltmètre
+print-ws-symbols-starts = S voltampères : on ce qui fonctionne déjà, st de celui qui démarre, pk la pointe
+print-ws-starts-how = Pointe = voltampères de ce qui fonctionne déjà + voltampères de démarrage de celui qui démarre. Les voltampères y comptent pour des watts, donc les vrais watts ne sont pas plus.
+print-ws-starts-then = « Ensuite » est ce qui fonctionne une fois qu’il a démarré : déjà en marche + ses voltampères en marche. La ligne suivante commence par là. Les appareils d’une même sorte sont une ligne, pour le dernier d’entre eux.
 print-ws-starts-more = Seules les { $count } premières étapes sont ici.
 print-ws-column-set = Choix
-print-ws-column-adds-up = I, appareil par appareil
+print-ws-column-adds-up = S, appareil par appareil
 print-ws-column-on-and-starts = Déjà en marche + démarrage
 print-ws-column-sum = Somme
 print-ws-column-limit = Limite
-print-ws-column-limit-watts = Limite, W
-print-ws-column-peak-watts = Pointe, W
 print-ws-column-then = Ensuite
-print-ws-symbols-sharing = I ampères de chaque appareil, P watts de chacun ; max la limite de la partie et { -generator(form: "of") }
 print-ws-together-row = Ensemble, choix { $number }
 print-ws-never-row = Jamais ensemble { $number }
-print-ws-turn-row = Tour { $number }
-print-ws-unplaced-row = Pas de place pour { $load }
-print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
-print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines, ou ne doivent pas servir
-print-ws-too-large = demande plus que ne peut donner une prise à sa portée
-print-ws-impossible = dit demander plus que sa propre fiche ne supporte
-print-ws-no-power = ce dont il dépend n’est branché sur rien
-print-ws-refused = il ne faut pas utiliser la prise où il irait
 print-ws-energy = Énergie et carburant
 print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Part du réservoir = heures ÷ heures d’un réservoir à cette consommation, additionnée. Carburant = cette part × contenu d’un réservoir, pour chaque { -generator }.
 print-ws-energy-between = Un réservoir : entre deux durées publiées, les réservoirs brûlés en une heure (1 ÷ durée) sont sur une droite selon la charge, un dixième en plus, sans dépasser ceux de la charge publiée suivante. Au-dessus de la plus grande charge la durée baisse en proportion ; sous la plus petite elle ne grandit plus.
@@ -455,6 +435,13 @@ print-ws-noise-formula = Niveau = niveau publié − 20 × log₁₀(distance ÷
 print-ws-noise-free-field = En terrain découvert, depuis une petite source : 6 dB de moins chaque fois que la distance double.
 print-ws-symbols-noise = L niveau à la distance d, L₀ niveau publié à la distance d₀ ; max à la minute la plus chargée ; x charge alors, b charge de la mesure, en pour cent, au moins 25
 print-ws-set = ensemble { $number }
+print-ws-unplaced-row = Pas de place pour { $load }
+print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
+print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines, ou ne doivent pas servir
+print-ws-too-large = demande plus que ne peut donner une prise à sa portée
+print-ws-impossible = dit demander plus que sa propre fiche ne supporte
+print-ws-no-power = ce dont il dépend n’est branché sur rien
+print-ws-refused = il ne faut pas utiliser la prise où il irait
 print-ws-noise-published = Niveau publié
 print-ws-noise-load = Charge lors de la mesure
 print-ws-noise-sets = Ce qu’ajoutent { $sets } { -generator(form: "many") } semblables côte à côte
@@ -466,7 +453,6 @@ print-ws-noise-sleepers-busiest = Là où l’on dort, à la minute la plus char
 print-ws-noise-50ft-busiest = Là où mesurent les parcs nationaux, à la minute la plus chargée
 print-ws-noise-sets-formula = Plusieurs { -generator(form: "many") } côte à côte : 10 × log₁₀(leur nombre) de plus.
 print-ws-noise-busiest-formula = À la minute la plus chargée : niveau + ce qu’ajoute la charge. Aucune plaque ne dit combien : nous avons retenu 10 dB(A) du quart de la pleine charge, ou moins, à la pleine charge. Entre les deux : 10 dB(A) × (charge alors − charge de la mesure) ÷ 75 %.
-print-ws-findings = Ce qui a été trouvé
 print-ws-assumed = Pris pour le cas le plus défavorable
 print-ws-assumed-how = Pour ce que personne ne savait, on a retenu le cas dangereux.
 print-ws-column-what = Quoi
@@ -475,7 +461,6 @@ print-ws-column-part = Partie
 print-ws-column-plug-amps = Fiche
 print-ws-column-fed-by = Vient de
 print-ws-column-factor = λ
-print-ws-column-share = Part
 print-ws-column-hours = Continu, A
 print-ws-column-short = Bref, A
 print-ws-column-hours-watts = Continu, W
@@ -502,14 +487,9 @@ print-ws-column-lost = Perdus
 print-ws-column-lost-percent = Part
 print-ws-column-left = Reste
 print-ws-column-level = Niveau
-print-ws-column-lost-starting = Au dém.
 print-ws-column-which = Lequel
-print-ws-column-code = Règle
 print-ws-column-coiled = Enroulée
 print-ws-column-mark = Marque
-print-ws-column-signal = Niveau
-print-ws-column-why = Pourquoi
-print-ws-column-sources = Sources
 print-ws-column-value = Valeur
 print-ws-column-assumption = Hypothèse
 print-ws-column-air-share = Air
@@ -519,3 +499,33 @@ print-ws-mark-plan = P
 print-ws-mark-plan-is = de votre plan
 print-ws-mark-assumed = S
 print-ws-mark-assumed-is = supposé, car personne ne savait
+
+## Feuille de calcul, page 1
+
+print-ws-diagram = Schéma unifilaire
+print-ws-diagram-fed = { $part }, alimenté par { $from }
+print-ws-case-marked = { $name }, selon la plaque
+print-ws-case-here = Ici
+print-ws-case-powers = en continu { $running }, pointe { $peak }
+print-ws-case-powers-here = { $running } ({ $kilowatts } kW) en continu, pointe { $peak }, à { $elevation } et { $air }
+print-ws-case-system = Tension
+print-ws-case-legs = { $volts } sur chacune des deux phases
+print-ws-case-joined = Relié à la terre dans
+print-ws-breaker-at = { $amps } ({ $at })
+print-ws-gfci-works = sur { $by }
+print-ws-gfci-blind = { $by } : aveugle
+print-ws-gfci-doubtful = { $by } : douteux
+print-ws-gfci-none = aucun
+print-ws-symbol-generator = génératrice
+print-ws-symbol-box = coffret
+print-ws-column-type = Type
+print-ws-column-gfci = GFCI
+print-ws-column-parts = Parties
+print-ws-dangers = Dangers
+print-ws-assumed-more = { $count } de plus vers la fin.
+print-ws-rules = Règles qui ont trouvé quelque chose, avec leurs sources
+print-ws-sources = Sources
+print-ws-sign-name = Vérifié par
+print-ws-sign-license = Licence
+print-ws-sign-date = Date
+print-ws-sign-signature = Signature

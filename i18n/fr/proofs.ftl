@@ -58,21 +58,18 @@ print-proves-button-either = Là où on ignore les liaisons, un bouton du testeu
 
 ## The worksheet: volts
 
-print-ws-volts = Ce qu’un appareil de mesure devrait montrer à chaque étape
 print-ws-volts-how = Volts = nominaux − volts perdus avec tout ce qui marche jusque-là. Au moment du démarrage comptent les ampères de démarrage.
 print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si c’est plus bas que ceci, au-delà de cet écart : arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche.
 print-ws-column-dips = Chute à
-print-ws-column-reads-volts = Puis
+print-ws-column-reads-volts = Lu
 print-ws-column-boxes = Coffrets alors
-print-ws-worst = Le plus de volts perdus
-print-ws-worst-how = De toutes les combinaisons permises, avec un seul appareil qui démarre à la fois.
-print-ws-worst-amps = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. En marche : les ampères de « Chute de tension ». Au démarrage : les ampères de chaque appareil comme ils sont sous « Appareils », et, pour celui qui démarre, ses ampères de démarrage.
 print-ws-worst-range = Un réseau de 120 V est tenu entre { $least } et { $most } (plage A). C’est pour les distributeurs. Ici, c’est un conseil.
 print-ws-worst-running = En marche
 print-ws-worst-start = Pendant que { $starts } démarre
 print-ws-column-beside = Avec ceux-ci en marche
 print-ws-longest = Longueur possible de chaque rallonge
-print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis. Une rallonge à fiche domestique n’est pas plus longue que le marquage usuel de son calibre pour ces ampères.
+print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par longueur × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis. Une rallonge à fiche domestique n’est pas plus longue que le marquage usuel de son calibre pour ces ampères.
+print-ws-longest-ohms = { $per } : { $ohms }.
 print-ws-longest-advice = 3 % et 5 % sont des conseils pour tout le chemin. Ce n’est pas la loi.
 print-ws-column-at-3 = Pour 3 %
 print-ws-column-at-5 = Pour 5 %

@@ -202,6 +202,3 @@ stop-order = { $life ->
    *[no] Arrêtez le plus gros d’abord : { $names }.
   }
 print-turns-title = À tour de rôle
-print-ws-stop-row = Arrêter
-print-ws-off-row = Reste à l’arrêt
-print-ws-start-verdict-row = Ordre de mise en marche

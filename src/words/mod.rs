@@ -466,7 +466,7 @@ impl Words {
         args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
-        let look = self.told_once(finding.rests_on.iter(), loads);
+        let look = self.told_once(finding.rests_on.iter(), loads, true);
         let look: Vec<String> = look.into_iter().map(|(_, text)| text).collect();
         // A guess is not told as a fact; some say themselves that nobody knows.
         let assumed = finding.guessed() && !UNKNOWN_TOLD.contains(&finding.fix.key);
@@ -608,21 +608,28 @@ impl Words {
         }
     }
 
-    /// Those of these assumptions in words that are asked for, in their order, each with its value. Those that
-    /// differ in nothing but the part they are of are one sentence, which names the others at its end.
+    /// Those of these assumptions in words that are asked for, in their order, each with its value, and with
+    /// where to `look` if that is wanted. Those that differ in nothing but the part they are of are one
+    /// sentence, which names the others at its end.
     pub fn assumptions(
         &self,
         report: &Report,
         asked_for: impl Fn(&Assumption) -> bool,
+        look: bool,
     ) -> Vec<(String, String)> {
         let assumed = report.figures.assumed.iter();
-        self.told_once(assumed.filter(|it| asked_for(it)), &report.figures.loads)
+        self.told_once(
+            assumed.filter(|it| asked_for(it)),
+            &report.figures.loads,
+            look,
+        )
     }
 
     fn told_once<'a>(
         &self,
         assumed: impl Iterator<Item = &'a Assumption>,
         loads: &[LoadFacts],
+        look: bool,
     ) -> Vec<(String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
         for assumption in assumed {
@@ -637,7 +644,10 @@ impl Words {
         alike
             .into_iter()
             .map(|(first, mut others)| {
-                let mut text = self.assumption(first, loads);
+                let mut text = self.assumed(first, loads);
+                if let Some(place) = self.where_to_look(first).filter(|_| look) {
+                    text = format!("{text} {place}");
+                }
                 let named = part_of(&first.field);
                 others.retain(|part| *part != named);
                 if !others.is_empty() {
@@ -655,18 +665,22 @@ impl Words {
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
     /// the field is of, and `value`; then where to look.
     pub fn assumption(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
+        let look = self.where_to_look(assumption);
+        let both = std::iter::once(self.assumed(assumption, loads)).chain(look);
+        both.collect::<Vec<String>>().join(" ")
+    }
+
+    /// The same without where to look.
+    fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         let part = name_of(part_of(&assumption.field), loads).to_owned();
-        let told = self.with(
+        self.with(
             &format!("assume-{}", assumption.why),
             [
                 ("field", assumption.field.clone().into()),
                 ("part", part.into()),
                 ("value", self.value(&assumption.value).into()),
             ],
-        );
-        let look = self.where_to_look(assumption);
-        let both: Vec<String> = std::iter::once(told).chain(look).collect();
-        both.join(" ")
+        )
     }
 
     /// Where to look for what was assumed, if it is anywhere to be seen.
@@ -972,7 +986,7 @@ mod tests {
             one("generator.outlet.front.gfci", "no-gfci", false),
         ];
         let said: Vec<String> = Words::english()
-            .assumptions(&report, |_| true)
+            .assumptions(&report, |_| true, true)
             .into_iter()
             .map(|(_, text)| text)
             .collect();

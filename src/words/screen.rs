@@ -46,9 +46,11 @@ impl Words {
         let looks: Vec<&Look> = figures.looks.iter().collect();
         self.look_list(&mut out, report, &looks, width);
         let looked_at = |field: &String| looks.iter().any(|look| look.fields.contains(field));
-        let rest = self.assumptions(report, |it| {
-            figures.matters.contains(&it.field) && !looked_at(&it.field)
-        });
+        let rest = self.assumptions(
+            report,
+            |it| figures.matters.contains(&it.field) && !looked_at(&it.field),
+            true,
+        );
         if !rest.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
             for (_, assumption) in &rest {

@@ -2,10 +2,10 @@
 //! might be.
 
 use super::Context;
-use super::worksheet::{Cell, Section, Sheet, ohms_column, ohms_per_thousand};
+use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
-use crate::report::{Longest, StepVolts, Through, Worst};
+use crate::report::{Drop, Longest, StepVolts, Through, Worst};
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 
@@ -25,92 +25,70 @@ pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> Strin
     }
 }
 
-/// The worksheet's section on each step of switching on.
-pub(super) fn steps(sheet: &Sheet<'_>) -> Section {
+/// The worksheet's section on voltage drop: the worst, running and in a moment of starting; then the most that
+/// is lost at each other receptacle.
+pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let rows = context.report.figures.volts.steps.iter().map(|step| {
-        let boxes: Vec<String> = step
-            .boxes
-            .iter()
-            .map(|reading| format!("{} {}", reading.at, context.capacity(reading.volts)))
-            .collect();
-        vec![
-            context.load_name(&step.load),
-            step.receptacle.to_string(),
-            context.capacity(step.dips_to),
-            context.capacity(step.volts),
-            boxes.join(", "),
-        ]
-    });
-    sheet.section(
-        "volts",
-        vec![
-            context.say("ws-volts-how", &[]),
-            context.say("ws-volts-low", &[]),
-        ],
-        &[COPPER.awg_source],
-        &[
-            ("load", 4),
-            ("at", 3),
-            ("#dips", 2),
-            ("#reads-volts", 2),
-            ("boxes", 4),
-        ],
-        rows.collect::<Vec<Vec<String>>>(),
-    )
-}
-
-/// The worksheet's section on the worst.
-pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
-    let volts = &context.report.figures.volts;
-    let row = |key: &str, worst: &Worst| {
-        let starts = worst
-            .starting
-            .as_ref()
-            .map_or_else(String::new, |id| context.load_name(id));
+    let figures = &context.report.figures;
+    let worst = |key: &str, worst: &Worst| {
+        let starts = worst.starting.as_ref();
         let running: Vec<&Id> = worst
             .running
             .iter()
-            .filter(|id| Some(*id) != worst.starting.as_ref())
+            .filter(|id| Some(*id) != starts)
             .collect();
+        let starts = starts.map_or_else(String::new, |id| context.load_name(id));
         vec![
+            worst.receptacle.to_string(),
             context.say(key, &[("starts", &starts)]),
             context.load_names(running).join(", "),
-            worst.receptacle.to_string(),
             amps_times_ohms(context, &worst.cords),
             context.exact(worst.lost),
             context.exact(worst.percent),
             context.exact(worst.left),
         ]
     };
-    let rows = [
-        ("ws-worst-running", &volts.worst_running),
-        ("ws-worst-start", &volts.worst_start),
-    ];
-    let rows = rows
-        .into_iter()
-        .filter_map(|(key, worst)| Some(row(key, worst.as_ref()?)))
-        .collect::<Vec<Vec<String>>>();
+    let (running, start) = (&figures.volts.worst_running, &figures.volts.worst_start);
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    rows.extend(running.iter().map(|it| worst("ws-worst-running", it)));
+    rows.extend(start.iter().map(|it| worst("ws-worst-start", it)));
+    let mut told: Vec<&Id> = running.iter().map(|it| &it.receptacle).collect();
+    let mut drops: Vec<&Drop> = figures.drops.iter().collect();
+    drops.sort_by_key(|drop| std::cmp::Reverse(drop.volts_running));
+    for drop in drops {
+        if told.contains(&&drop.receptacle) {
+            continue;
+        }
+        told.push(&drop.receptacle);
+        rows.push(vec![
+            drop.receptacle.to_string(),
+            context.say("ws-worst-running", &[]),
+            beside(context, drop),
+            amps_times_ohms(context, &drop.cords),
+            context.exact(drop.volts_running),
+            context.exact(drop.percent_running),
+            context.exact(drop.volts_left),
+        ]);
+    }
     let range = |volts: Option<Voltage>| volts.map_or_else(String::new, |it| context.exact(it));
     sheet.section(
-        "worst",
+        "drops",
         vec![
-            context.say("ws-worst-how", &[]),
-            context.say("ws-worst-amps", &[]),
+            context.say("ws-drops-formula", &[]),
+            context.say("ws-drops-start", &[]),
             context.say(
                 "ws-worst-range",
                 &[
-                    ("least", &range(volts.service_least)),
-                    ("most", &range(volts.service_most)),
+                    ("least", &range(figures.volts.service_least)),
+                    ("most", &range(figures.volts.service_most)),
                 ],
             ),
         ],
         &[RANGE_A],
         &[
-            ("what", 3),
-            ("beside", 5),
             ("at", 3),
+            ("what", 4),
+            ("beside", 7),
             ("amps-ohms", 5),
             ("#lost", 2),
             ("#lost-percent", 2),
@@ -118,6 +96,17 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
         ],
         rows,
     )
+}
+
+/// What runs beside a load: the number of the set, where it is one of those told.
+fn beside(context: &Context<'_>, drop: &Drop) -> String {
+    let names = |ids: &[Id]| context.words.set_names(context.report, ids);
+    let own = names(&drop.beside);
+    let sets = &context.report.figures.sharing.together;
+    match sets.iter().position(|set| names(set) == own) {
+        Some(at) => context.say("ws-set", &[("number", &(at + 1).to_string())]),
+        None => own.join(", "),
+    }
 }
 
 /// Gauges that cords are sold in, thinnest first; the report has others too.
@@ -129,39 +118,52 @@ const SOLD: [Wire; 5] = [
     Wire::Awg(8),
 ];
 
-/// The worksheet's section on how long each cord might be: a row for each gauge that carries what
-/// passes the cord.
+/// The worksheet's section on how long each cord might be, of each gauge that carries what passes it.
 pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let long = |length: Length| Cell::from(context.capacity(length));
-    let row = |of: &Longest| -> Option<Vec<Cell>> {
-        let wire = SOLD.iter().find(|wire| wire.to_string() == of.wire)?;
-        Some(vec![
-            of.cord.to_string().into(),
-            context.exact(of.amps).into(),
-            of.wire.clone().into(),
-            ohms_per_thousand(sheet, *wire),
-            long(of.for_3_percent),
-            long(of.for_5_percent),
-        ])
+    let all = &context.report.figures.volts.longest;
+    let of = |cord: &Id, length: &dyn Fn(&Longest) -> Length| {
+        let gauges = SOLD.iter().filter_map(|wire| {
+            let name = wire.to_string();
+            let mut longest = all.iter().filter(|it| it.carries);
+            let found = longest.find(|it| it.cord == *cord && it.wire == name)?;
+            let length = context.capacity(length(found));
+            Some(format!("{}\u{a0}{length}", name.replace(' ', "\u{a0}")))
+        });
+        gauges.collect::<Vec<String>>().join("; ")
     };
-    let longest = context.report.figures.volts.longest.iter();
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    for one in all.iter().filter(|it| it.carries) {
+        if rows.iter().all(|row| row[0] != one.cord.as_str()) {
+            rows.push(vec![
+                one.cord.to_string(),
+                context.exact(one.amps),
+                of(&one.cord, &|it| it.for_3_percent),
+                of(&one.cord, &|it| it.for_5_percent),
+            ]);
+        }
+    }
+    rows.retain(|row| !row[2].is_empty());
+    let ohms = SOLD.map(|wire| {
+        let ohms = ohms_per_thousand(sheet, wire).text;
+        format!("{wire} {ohms}").replace(' ', "\u{a0}")
+    });
     sheet.section(
         "longest",
         vec![
             context.say("ws-longest-how", &[]),
+            context.say(
+                "ws-longest-ohms",
+                &[
+                    ("per", &context.say(ohms_per(context), &[])),
+                    ("ohms", &ohms.join("; ")),
+                ],
+            ),
             context.say("ws-longest-advice", &[]),
         ],
-        &[crate::rules::DROP_ADVICE],
-        &[
-            ("cord", 4),
-            ("#amps", 2),
-            ("wire", 2),
-            (ohms_column(context), 3),
-            ("#at-3", 2),
-            ("#at-5", 2),
-        ],
-        longest.filter(|of| of.carries).filter_map(row).collect(),
+        &[COPPER.awg_source, crate::rules::DROP_ADVICE],
+        &[("cord", 4), ("#amps", 2), ("at-3", 9), ("at-5", 9)],
+        rows,
     )
 }
 

@@ -7,15 +7,22 @@ use rust_decimal::Decimal;
 use super::*;
 use crate::words::Units;
 
+fn sheet_of(plan: &Plan, report: &Report, words: &Words) -> serde_json::Value {
+    let only = Options {
+        only: vec![Document::Worksheet],
+        ..Options::default()
+    };
+    let data = template_data(plan, report, words, &only);
+    let (_, sheet) = data.expect("data").swap_remove(0);
+    serde_json::from_str(&sheet).expect("JSON")
+}
+
 /// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
 /// and its source, each named with how it was checked.
 #[test]
 fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
-    let data = template_data(&plan, &report, &Words::english(), &Options::default());
-    let (document, sheet) = data.expect("data").pop().expect("the worksheet is last");
-    assert_eq!(document, Document::Worksheet);
-    let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+    let sheet = sheet_of(&plan, &report, &Words::english());
     let sections = sheet["sections"].as_array().expect("sections");
     let section = |key: &str| sections.iter().find(|it| it["key"] == key).expect("one");
     let row_of = |key: &str, name: &str| {
@@ -27,8 +34,8 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
         let text = |name: &str| row[at][name].as_str().expect("text").replace('\u{a0}', " ");
         (text("text"), text("mark"))
     };
-    let source_of = |key: &str, mark: &str| {
-        let sources = section(key)["sources"].as_array().expect("sources");
+    let sources = sheet["sources"].as_array().expect("sources");
+    let source_of = |mark: &str| {
         let number = mark.trim_start_matches(['N', 'P']);
         let found = sources.iter().find(|it| it[0] == number);
         found.expect("a source")[1]
@@ -44,13 +51,10 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
         factor == "0.8" && mark.starts_with('N') && mark.ends_with('○'),
         "{mark}"
     );
-    assert_eq!(source_of("loads", &mark), "from memory, not verified");
+    assert_eq!(source_of(&mark), "from memory, not verified");
     let (times, mark) = cell(&fan, 6);
     assert!(times == "× 6" && mark.ends_with('●'), "{times} {mark}");
-    assert_eq!(
-        source_of("loads", &mark),
-        "NFPA 70 (NEC), 430.251(A) (confirmed)"
-    );
+    assert_eq!(source_of(&mark), "NFPA 70 (NEC), 430.251(A) (confirmed)");
     // The cool box: all three of the plan.
     let cool_box = row_of("loads", "Cooler");
     for (at, text) in [(2, "60 W"), (3, "0.7"), (7, "180 W")] {
@@ -60,34 +64,115 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let (ohms, mark) = cell(&row_of("cords", "long"), 3);
     assert_eq!(ohms, "1.24 Ω");
     assert_eq!(
-        source_of("cords", &mark),
+        source_of(&mark),
         "NFPA 70 (NEC), Chapter 9 Table 8 (confirmed)"
     );
-    // Whatever is marked with a number is named in its own section.
+    // Whatever is marked with a number is named at the end, and each source there once.
     for section in sections {
-        let key = section["key"].as_str().expect("a key");
-        for row in section["rows"].as_array().expect("rows") {
-            for cell in row.as_array().expect("cells") {
-                let mark = cell["mark"].as_str().expect("a mark");
-                if !mark.trim_start_matches(['N', 'P']).is_empty() {
-                    source_of(key, mark);
-                }
+        let cells = section["rows"].as_array().expect("rows").iter();
+        for cell in cells.flat_map(|row| row.as_array().expect("cells")) {
+            let mark = cell["mark"].as_str().expect("a mark");
+            if !mark.trim_start_matches(['N', 'P']).is_empty() {
+                source_of(mark);
+            }
+        }
+        let cited = section["sources"].as_str().expect("numbers");
+        cited
+            .split(", ")
+            .filter(|it| !it.is_empty())
+            .for_each(|it| {
+                source_of(it);
+            });
+    }
+    for rule in sheet["rules"].as_array().expect("rules") {
+        let cited = rule["sources"].as_str().expect("numbers");
+        cited.split(", ").for_each(|it| {
+            source_of(it);
+        });
+    }
+    let mut named: Vec<String> = sources.iter().map(|it| it[1].to_string()).collect();
+    let all = named.len();
+    named.sort();
+    named.dedup();
+    assert_eq!(named.len(), all);
+}
+
+/// Page 1 has each receptacle with the amps of its label, and those that must not be used without.
+#[test]
+fn the_case_on_page_one_has_every_outlet_and_danger() {
+    let words = Words::english();
+    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+        let (plan, report) = demo(text);
+        let sheet = sheet_of(&plan, &report, &words);
+        let case = &sheet["case"];
+        let points = case["points"].as_array().expect("points");
+        for limit in &report.figures.limits {
+            let mut found = points.iter().filter(|it| it["id"] == limit.id.as_str());
+            let point = found.next().expect("a line");
+            assert!(found.next().is_none(), "{}", limit.id);
+            let capacity = |amount: Amount| words.amount(amount, crate::words::Show::Capacity);
+            let limits = [
+                capacity(limit.continuous_amps.into()),
+                capacity(limit.short_amps.into()),
+                capacity(limit.continuous_watts.into()),
+                capacity(limit.short_watts.into()),
+            ];
+            assert_eq!(point["limits"], serde_json::json!(limits), "{}", limit.id);
+            let refused = report.refused(&limit.id).is_some();
+            assert_eq!(point["refused"], refused, "{}", limit.id);
+            assert_eq!(point["shape"], limit.shape.to_string());
+            // Whose GFCI works there.
+            let gfci = point["gfci"].as_str().expect("text");
+            assert_eq!(gfci.starts_with("at "), limit.gfci, "{gfci}");
+        }
+        let dangers = case["dangers"].to_string();
+        for finding in report
+            .findings
+            .iter()
+            .filter(|it| it.signal == Signal::Danger)
+        {
+            let title = words.finding(finding, &report.figures.loads).title;
+            assert!(
+                dangers.contains(finding.code) && dangers.contains(&title.replace('"', "\\\""))
+            );
+        }
+    }
+}
+
+/// An electrician reads one system of units, whatever the tables were published in.
+#[test]
+fn no_unit_of_the_other_system_is_on_the_worksheet() {
+    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+        let (plan, report) = demo(text);
+        for (units, others) in [
+            (Units::Customary, ["m", "km", "cm", "°C", "L", "l"]),
+            (Units::Metric, ["ft", "in", "mi", "°F", "gal", "lb"]),
+        ] {
+            let words = Words::new("en", units).expect("an offered language");
+            let mut sheet = sheet_of(&plan, &report, &words);
+            // Their names are what they are.
+            sheet["sources"] = serde_json::Value::Null;
+            let sheet = sheet.to_string().replace('\u{a0}', " ");
+            let mut words = sheet.split(' ').peekable();
+            while let Some(word) = words.next() {
+                let figure = word.ends_with(|c: char| c.is_ascii_digit());
+                let unit = words.peek().map_or("", |next| {
+                    next.trim_end_matches(|c: char| !c.is_alphabetic())
+                });
+                assert!(!figure || !others.contains(&unit), "{word} {unit}");
             }
         }
     }
 }
 
-/// The power section tells the figures in the units that they are published in, and none to more digits than
-/// what it is worked out from: whole watts, tenths of a per cent and of a degree. At the reference, 60 °F,
+/// The power section tells the figures of its formulas in the reader's units, and none to more digits than what it is worked out from: whole watts, tenths of a per cent and of a degree. At the reference, 60 °F,
 /// nothing is lost: 3000 W stay 3000 W, and two heaters of 1500 W run at once.
 #[test]
 fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     let section = |plan: &Plan, units: Units| -> (String, Vec<String>) {
         let report = crate::judge::build(plan);
         let words = Words::new("en", units).expect("an offered language");
-        let data = template_data(plan, &report, &words, &Options::default());
-        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
-        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sheet = sheet_of(plan, &report, &words);
         let sections = sheet["sections"].as_array().expect("sections");
         let power = sections.iter().find(|it| it["key"] == "power");
         let power = power.expect("one");
@@ -106,11 +191,22 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     let height = |text: &str| Answer::Known(bounds::ALTITUDE.read(text).expect("a height"));
     (plan.generator.rated, plan.generator.peak) = (watts(3000), watts(3000));
     (plan.site.air, plan.site.altitude) = (air("60 °F"), height("0 ft"));
-    for units in [Units::Customary, Units::Metric] {
+    // 100 m above 1,219 m and 10 °C above 35 °C; 1,000 ft above 0 ft and 10 °F above 60 °F.
+    let customary = [
+        "328.1 ft above 3,999.3 ft",
+        "18 °F above 95 °F",
+        "1,000 ft above 0 ft",
+        "10 °F above 60 °F",
+    ];
+    let metric = [
+        "100 m above 1,219 m",
+        "10 °C above 35 °C",
+        "304.8 m above 0 m",
+        "5.6 °C above 15.6 °C",
+    ];
+    for (units, formulas) in [(Units::Customary, customary), (Units::Metric, metric)] {
         let (all, cells) = section(&plan, units);
-        for told in [
-            "1,000 ft", "0 ft", "10 °F", "60 °F", "100 m", "1,219 m", "35 °C",
-        ] {
+        for told in formulas {
             assert!(all.contains(told), "{told} not in {all}");
         }
         assert!(!all.contains("15.55"), "{all}");
@@ -141,9 +237,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
 fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let cells = |plan: &Plan| -> Vec<[String; 4]> {
         let report = crate::judge::build(plan);
-        let data = template_data(plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
-        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sheet = sheet_of(plan, &report, &Words::english());
         let sections = sheet["sections"].as_array().expect("sections");
         let section = sections.iter().find(|it| it["key"] == "noise");
         let rows = section.expect("noise")["rows"].as_array().expect("rows");
@@ -215,25 +309,14 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
 /// What divisions leave beyond the digits that are told.
 const LAST: u32 = 9;
 
-/// The figure that a text begins with: of "800 VA ÷ 120 V" the amps.
+/// The figure that a text begins with.
 fn figure_of(text: &str) -> Decimal {
-    let number = |text: &str| {
-        let (number, unit) = text.split_once(['\u{a0}', '%']).expect("a unit");
-        (
-            Decimal::from_str(&number.replace(',', "")).expect("a number"),
-            unit.to_owned(),
-        )
-    };
-    match text.split_once("\u{a0}÷\u{a0}") {
-        Some((volt_amps, volts)) if volt_amps.ends_with("VA") => {
-            number(volt_amps).0 / number(volts).0
-        }
-        _ => number(text).0,
-    }
+    let (number, _) = text.split_once(['\u{a0}', '%']).expect("a unit");
+    Decimal::from_str(&number.replace(',', "")).expect("a number")
 }
 
-/// The amps that are written in a sum, added up as a reader would: "3 × 0.1 A", "4 A ÷ 80%",
-/// "(3.4 A − 0.6 A)", "3 × 800 VA ÷ 120 V".
+/// The volt-amperes that are written in a sum, added up as a reader would: "3 × 12 VA", "480 VA ÷ 80%",
+/// "(412.56 VA − 68.75 VA)".
 fn added_up(text: &str) -> Decimal {
     let words: Vec<String> = text
         .split_whitespace()
@@ -245,42 +328,32 @@ fn added_up(text: &str) -> Decimal {
     };
     let mut sum = Decimal::ZERO;
     for at in 0..words.len() {
-        let of_volts = is(Some(at + 1), "VA");
-        let Some(mut amps) = number(at).filter(|_| of_volts || is(Some(at + 1), "A")) else {
+        let Some(mut term) = number(at).filter(|_| is(Some(at + 1), "VA")) else {
             continue;
         };
         if is(at.checked_sub(1), "×") {
-            amps *= number(at - 2).expect("a count");
+            term *= number(at - 2).expect("a count");
         }
-        let mut next = at + 2;
-        if of_volts {
-            assert!(is(Some(next), "÷") && is(Some(next + 2), "V"), "{text}");
-            amps /= number(next + 1).expect("volts");
-            next += 3;
-        }
-        if is(Some(next), "÷") {
-            amps = amps * Decimal::ONE_HUNDRED / number(next + 1).expect("per cent");
+        if is(Some(at + 2), "÷") {
+            term = term * Decimal::ONE_HUNDRED / number(at + 3).expect("per cent");
         }
         sum += if is(at.checked_sub(1), "−") {
-            -amps
+            -term
         } else {
-            amps
+            term
         };
     }
     sum
 }
 
-/// Every sum is what its terms come to, every peak what ran before and the start; watts are amps
-/// times volts, and each step begins with what ran at the end of the one before.
+/// Every sum is what its terms come to, every peak what ran before and the start, and each step begins with what ran at the end of the one before.
 #[test]
 fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
     let twelve = include_str!("../../../tests/plans/large/twelve.toml");
     // Of the weekend as packed hardly anything may run: its sums are few.
     for text in [crate::plan::demo::MENDED, twelve] {
         let (plan, report) = demo(text);
-        let data = template_data(&plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
-        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sheet = sheet_of(&plan, &report, &Words::english());
         let rows = |key: &str| -> Vec<Vec<String>> {
             let sections = sheet["sections"].as_array().expect("sections");
             let section = sections.iter().find(|it| it["key"] == key).expect("one");
@@ -293,7 +366,6 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
             };
             rows.map(cells).collect()
         };
-        let volts = Decimal::from(120);
         let sums = rows("sums");
         assert!(sums.len() > 3);
         for row in &sums {
@@ -305,18 +377,10 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
             );
             let holds = figure_of(&row[3]) <= figure_of(&row[4]);
             assert_eq!(holds, row[0].starts_with("Together"), "{row:?}");
-            if row[5] != "–" {
-                assert_eq!(
-                    figure_of(&row[5]),
-                    (figure_of(&row[3]) * volts).round_dp(LAST),
-                    "{row:?}"
-                );
-            }
         }
-        let (mut amps, mut on) = (Decimal::ZERO, Vec::<Decimal>::new());
+        let mut on = Vec::<Decimal>::new();
         let starts = rows("starts");
-        let legs = 1 + starts.iter().filter(|row| row[4].is_empty()).count()
-            / starts.iter().filter(|row| !row[4].is_empty()).count();
+        let legs = 1 + usize::from(starts.iter().any(|row| row[0].ends_with("leg B")));
         for (at, row) in starts.iter().enumerate() {
             assert_eq!(
                 figure_of(&row[2]).round_dp(LAST),
@@ -327,12 +391,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
             let before = on.get(at.wrapping_sub(legs)).copied().unwrap_or_default();
             let first = row[1].split(" + ").next().expect("a term");
             assert_eq!(figure_of(first), before, "{row:?}");
-            on.push(figure_of(&row[5]));
-            amps += figure_of(&row[2]);
-            if !row[4].is_empty() {
-                assert_eq!(figure_of(&row[4]), (amps * volts).round_dp(LAST), "{row:?}");
-                amps = Decimal::ZERO;
-            }
+            on.push(figure_of(&row[4]));
         }
     }
 }
@@ -342,9 +401,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
 fn fuel_comes_out_when_it_is_added_up_again() {
     for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
         let (plan, report) = demo(text);
-        let data = template_data(&plan, &report, &Words::english(), &Options::default());
-        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
-        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sheet = sheet_of(&plan, &report, &Words::english());
         let sections = sheet["sections"].as_array().expect("sections");
         let section = sections.iter().find(|it| it["key"] == "energy");
         let rows = section.expect("energy")["rows"].as_array().expect("rows");
@@ -394,8 +451,7 @@ fn times_to_trip_are_written_as_the_reader_writes_numbers() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
     for (tag, right, wrong) in [("en", "5.594", "5,594"), ("de", "5,594", "5.594")] {
         let words = Words::new(tag, Units::Metric).expect("an offered language");
-        let data = template_data(&plan, &report, &words, &Options::default());
-        let (_, sheet) = data.expect("data").pop().expect("the worksheet is last");
+        let sheet = sheet_of(&plan, &report, &words).to_string();
         assert!(sheet.contains(right) && !sheet.contains(wrong), "{tag}");
     }
 }

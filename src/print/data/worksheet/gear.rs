@@ -1,11 +1,14 @@
 //! What the gear can do: the generator, every point of the supply, cords, and what protects them.
 
+use std::fmt::Write as _;
+
 use rust_decimal::Decimal;
 
 use super::super::Context;
+use super::case::lines;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Cord, Id};
-use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
+use crate::quantity::{Current, Length, Power, Ratio, Wire};
 use crate::rules;
 use crate::supply::{
     COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, UNKNOWN_WIRING, usual_mark,
@@ -19,7 +22,21 @@ use crate::tables::shape;
 use crate::tables::source::Source;
 use crate::words::Units;
 
-#[allow(clippy::too_many_lines)] // one table, written out row by row
+/// A published figure in the reader's units, to a tenth. `zero` is what is added to degrees Fahrenheit: for a
+/// place on the scale, and not for a step of it.
+fn own_units(context: &Context<'_>, count: Decimal, unit: &str, zero: Decimal) -> String {
+    let (foot, degree) = (Decimal::new(3048, 4), Decimal::new(18, 1));
+    let (count, unit) = match (context.words.units(), unit) {
+        (Units::Customary, "m") => (count / foot, "ft"),
+        (Units::Customary, "°C") => (count * degree + zero, "°F"),
+        (Units::Metric, "ft") => (count * foot, "m"),
+        (Units::Metric, "°F") => ((count - zero) / degree, "°C"),
+        _ => (count, unit),
+    };
+    let number = context.words.number(count.round_dp(1).normalize());
+    format!("{number}\u{a0}{unit}")
+}
+
 pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let (set, site) = (&context.plan.generator, &context.plan.site);
@@ -28,48 +45,21 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     // Whole watts: what they are worked out from is no finer.
     let gives = |power: Power| Cell::from(context.capacity(power));
     let formula = |key: &str, method: &Method| {
-        // In the units the figures are published in, whatever the reader's own.
+        let step = |(count, unit): Told| own_units(context, count, unit, Decimal::ZERO);
+        let place = |(count, unit): Told| own_units(context, count, unit, Decimal::from(32));
         let number = |number: Decimal| context.words.number(number);
-        let told = |(count, unit): Told| format!("{}\u{a0}{unit}", number(count));
         let (altitude, air) = (method.altitude.told, method.air.told);
         context.say(
             key,
             &[
                 ("altitude-percent", &number(altitude.0)),
-                ("altitude-per", &told(altitude.1)),
-                ("altitude-above", &told(altitude.2)),
+                ("altitude-per", &step(altitude.1)),
+                ("altitude-above", &place(altitude.2)),
                 ("air-percent", &number(air.0)),
-                ("air-per", &told(air.1)),
-                ("air-above", &told(air.2)),
+                ("air-per", &step(air.1)),
+                ("air-above", &place(air.2)),
             ],
         )
-    };
-    // One of the ways goes by metres and degrees Celsius, the other by feet and degrees Fahrenheit.
-    let both = |own: String, number: Decimal, places: u32, unit: &str| {
-        let number = context.words.number(number.round_dp(places).normalize());
-        let other = format!("{number}\u{a0}{unit}");
-        context.say("ws-both-units", &[("own", &own), ("published", &other)])
-    };
-    let height = |length: Length| {
-        let metres = Decimal::new(length.millimetres(), 3);
-        let own = context.exact(length);
-        match context.words.units() {
-            Units::Customary => both(own, metres, 0, "m"),
-            Units::Metric => both(own, metres / Decimal::new(3048, 4), 0, "ft"),
-        }
-    };
-    let degrees = |air: Temperature| {
-        let celsius = Decimal::new(air.ninths(), 3) / Decimal::from(9);
-        let own = context.exact(air);
-        match context.words.units() {
-            Units::Customary => both(own, celsius, 1, "°C"),
-            Units::Metric => both(
-                own,
-                celsius * Decimal::new(18, 1) + Decimal::from(32),
-                1,
-                "°F",
-            ),
-        }
     };
     let mut rows = vec![
         line(
@@ -88,7 +78,6 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
         ));
     }
     let (altitude, air) = (context.supply.altitude, context.supply.air);
-    // What was assumed is told in the units of the formulas, too.
     let place = |known: bool, text: String| {
         if known {
             sheet.planned(text)
@@ -98,11 +87,11 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     };
     rows.push(line(
         "ws-power-altitude",
-        place(site.altitude.is_known(), height(altitude)),
+        place(site.altitude.is_known(), context.at_least(altitude)),
     ));
     rows.push(line(
         "ws-power-air",
-        place(site.air.is_known(), degrees(air)),
+        place(site.air.is_known(), context.exact(air)),
     ));
     for (key, method) in [
         ("ws-power-loss-formula", &METHODS.formula),
@@ -134,7 +123,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// Where what a point of the tree carries is from.
+/// What a point of the tree carries, with where that is from.
 fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     let context = sheet.context;
     let text = context.exact(node.rating);
@@ -155,54 +144,40 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     }
 }
 
-/// Every point of the tree, parents first: each limit is the smaller of its own and that of what
-/// feeds it, so that one line at a time can be worked out again.
+/// Every line of the diagram, parents first: each limit is the smallest of what is in that line and of that of
+/// what feeds it, so that one line at a time can be worked out again.
 pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let supply = context.supply;
-    let id = |ix: NodeIx| match supply.node(ix).kind {
-        NodeKind::Source => context.plan.generator.name.clone(),
-        _ => supply.node(ix).id.to_string(),
-    };
-    let share = |node: &Node| {
-        let text = context.percent(node.continuous);
-        if node.continuous == Ratio::from_permille(1000) {
-            text.into()
-        } else {
-            sheet.sourced(text, &rules::EIGHTY_PER_CENT)
+    let lines = lines(&supply.nodes);
+    let carries = |ix: &NodeIx| {
+        let node = supply.node(*ix);
+        let what = context.say(&format!("ws-reason-{}", node.reason.code()), &[]);
+        let own = rating(sheet, node);
+        let gap = if own.mark.is_empty() { "" } else { "\u{a0}" };
+        let mut text = format!("{what} {}{gap}{}", own.text, own.mark);
+        if node.continuous != Ratio::from_permille(1000) {
+            let share = context.percent(node.continuous);
+            let _ = write!(text, "\u{a0}×\u{a0}{share}");
         }
+        text
     };
-    let rows = supply
-        .nodes
+    let rows = lines
         .iter()
-        .enumerate()
-        .map(|(index, node)| {
-            let ix = NodeIx(index);
-            let limit = supply.limit(ix);
-            let fed_by = node.parent.map_or_else(String::new, id);
-            let reported = match node.kind {
-                NodeKind::Receptacle { .. } => context.limit(&node.id),
-                _ => None,
-            };
+        .map(|line| {
+            let last = line.nodes.last().copied().unwrap_or(NodeIx(0));
+            let limit = supply.limit(last);
+            let fed_by = line.fed_by.map(|above| lines[above].name(context));
+            let carries: Vec<String> = line.nodes.iter().map(carries).collect();
             vec![
-                id(ix).into(),
-                context
-                    .say(&format!("ws-reason-{}", node.reason.code()), &[])
-                    .into(),
-                fed_by.into(),
-                rating(sheet, node),
-                share(node),
-                context.exact(limit.continuous).into(),
-                context.exact(limit.short).into(),
-                reported
-                    .map_or_else(String::new, |limit| context.exact(limit.continuous_watts))
-                    .into(),
-                reported
-                    .map_or_else(String::new, |limit| context.exact(limit.short_watts))
-                    .into(),
+                line.name(context),
+                fed_by.unwrap_or_default(),
+                carries.join("; "),
+                context.exact(limit.continuous),
+                context.exact(limit.short),
             ]
         })
-        .collect::<Vec<Vec<Cell>>>();
+        .collect::<Vec<Vec<String>>>();
     sheet.section(
         "limits",
         vec![
@@ -212,17 +187,13 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
             context.say("ws-limits-first", &[]),
             context.say("ws-limits-80", &[]),
         ],
-        &[],
+        &[rules::EIGHTY_PER_CENT],
         &[
-            ("part", 6),
-            ("what", 7),
-            ("fed-by", 6),
-            ("#rating", 5),
-            ("#share", 4),
-            ("#hours", 5),
-            ("#short", 5),
-            ("#hours-watts", 5),
-            ("#short-watts", 5),
+            ("part", 4),
+            ("fed-by", 4),
+            ("rating", 12),
+            ("#hours", 3),
+            ("#short", 3),
         ],
         rows,
     )
@@ -242,11 +213,11 @@ pub(in crate::print::data) fn ohms_per_thousand(sheet: &Sheet<'_>, wire: Wire) -
     sheet.sourced(context.exact(one_way(wire, length)), source)
 }
 
-/// The column of [`ohms_per_thousand`].
-pub(in crate::print::data) fn ohms_column(context: &Context<'_>) -> &'static str {
+/// What [`ohms_per_thousand`] is of: the key of a message.
+pub(in crate::print::data) fn ohms_per(context: &Context<'_>) -> &'static str {
     match context.words.units() {
-        Units::Customary => "#ohms-kilofoot",
-        Units::Metric => "#ohms-kilometre",
+        Units::Customary => "ws-column-ohms-kilofoot",
+        Units::Metric => "ws-column-ohms-kilometre",
     }
 }
 
@@ -271,11 +242,18 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
             _ => None,
         })
         .collect();
+    let ohms_column = &ohms_per(context).replace("ws-column-", "#");
+    // The degrees of the tables.
+    let degrees = |told: &str| {
+        let told = told.split_once(' ').unwrap_or_default();
+        let count = told.0.parse().unwrap_or_default();
+        own_units(context, count, told.1, Decimal::from(32))
+    };
     sheet.section(
         "cords",
         vec![
-            context.say("ws-cords-ohms", &[]),
-            context.say("ws-cords-amps", &[]),
+            context.say("ws-cords-ohms", &[("hot", &degrees("75 °C"))]),
+            context.say("ws-cords-amps", &[("air", &degrees("30 °C"))]),
             context.say("ws-cords-two", &[]),
         ],
         &[],
@@ -283,7 +261,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
             ("cord", 4),
             ("wire", 5),
             ("#length", 4),
-            (ohms_column(context), 5),
+            (ohms_column, 5),
             ("#ohms", 4),
             ("#plug-amps", 4),
             ("#wire-amps", 4),
@@ -341,41 +319,42 @@ fn cord_row(
     ]
 }
 
-/// Every part of the supply with the breaker that protects it, or the allowance by which it needs
-/// no smaller one.
+/// The parts that need no breaker as small as they are, by the allowance that they rest on. Page 1 has the
+/// breaker of each.
 pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let dash = || "–".to_owned();
-    let rows = context
-        .report
-        .figures
-        .protection
-        .iter()
-        .map(|proof| {
-            let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
-            let amps = |amps: Option<Current>| amps.map_or_else(dash, |it| context.exact(it));
-            vec![
-                context.load_name(&proof.id),
-                context.say(&format!("ws-part-{}", proof.part), &[]),
-                amps(proof.rating),
-                amps(proof.breaker),
-                at,
-                context.say(&format!("ws-by-{}", proof.by), &[]),
-            ]
-        })
-        .collect::<Vec<Vec<String>>>();
+    let amps = |amps: Option<Current>| amps.map_or_else(dash, |it| context.exact(it));
+    let mut rows: Vec<[String; 4]> = Vec::new();
+    let proofs = context.report.figures.protection.iter();
+    for proof in proofs.filter(|proof| proof.by != "breaker") {
+        let by = context.say(&format!("ws-by-{}", proof.by), &[]);
+        let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
+        let part = format!(
+            "{}\u{a0}{}",
+            context.load_name(&proof.id),
+            amps(proof.rating)
+        );
+        let breaker = amps(proof.breaker);
+        let mut known = rows.iter_mut();
+        match known.find(|row| row[0] == by && row[2] == breaker && row[3] == at) {
+            Some(row) => {
+                row[1].push_str(", ");
+                row[1].push_str(&part);
+            }
+            None => rows.push([by, part, breaker, at]),
+        }
+    }
     sheet.section(
         "protection",
         vec![context.say("ws-protection-how", &[])],
         rules::find("OVER001").map_or(&[], |rule| rule.sources),
         &[
-            ("part", 4),
-            ("what", 4),
-            ("#rating", 3),
-            ("#breaker", 3),
+            ("protected-by", 8),
+            ("parts", 9),
+            ("#breaker", 2),
             ("breaker-at", 3),
-            ("protected-by", 11),
         ],
-        rows,
+        rows.into_iter().map(Vec::from).collect(),
     )
 }

@@ -5,12 +5,13 @@
 //! checked, or that nobody knew and it was assumed. A figure without a mark is worked out, by the
 //! formulas of its section, from figures that have one.
 
+mod case;
 mod gear;
 mod noise;
 mod sums;
 mod uses;
 
-pub(super) use gear::{ohms_column, ohms_per_thousand};
+pub(super) use gear::{ohms_per, ohms_per_thousand};
 
 use std::cell::RefCell;
 
@@ -26,10 +27,22 @@ use crate::tables::source::{Mark, Source};
 #[derive(Debug, Serialize)]
 pub(super) struct Worksheet {
     common: Common,
+    case: case::Case,
     /// What the marks behind figures mean: the mark and its words.
     marks: Vec<(String, String)>,
     sections: Vec<Section>,
     plot: Option<Plot>,
+    rules: Vec<Cited>,
+    /// Every source by its number, once.
+    sources: Vec<(String, String)>,
+}
+
+/// A rule that found something, with the numbers of what it rests on.
+#[derive(Debug, Serialize)]
+struct Cited {
+    code: &'static str,
+    title: String,
+    sources: String,
 }
 
 #[derive(Debug, Serialize)]
@@ -41,8 +54,8 @@ pub(super) struct Section {
     symbols: Option<String>,
     /// How the figures are worked out.
     formulas: Vec<String>,
-    /// The number of each source, with it in words.
-    sources: Vec<(String, String)>,
+    /// The numbers of the sources that its formulas go by.
+    sources: String,
     columns: Vec<Column>,
     rows: Vec<Vec<Cell>>,
 }
@@ -59,7 +72,7 @@ struct Column {
 /// What stands in one place of a table.
 #[derive(Debug, Default, Serialize)]
 pub(super) struct Cell {
-    text: String,
+    pub(super) text: String,
     /// Where it is from; empty where it is worked out.
     mark: String,
 }
@@ -74,17 +87,39 @@ impl From<String> for Cell {
 }
 
 /// The sections that have formulas in letters.
-const LETTERED: [&str; 11] = [
-    "power", "limits", "cords", "loads", "drops", "longest", "sharing", "sums", "starts", "energy",
-    "noise",
+const LETTERED: [&str; 10] = [
+    "power", "limits", "cords", "loads", "drops", "longest", "sums", "starts", "energy", "noise",
 ];
 
 const KEYS: &[&str] = &[
-    "ws-how",
     "ws-source",
+    "ws-sources",
+    "ws-rules",
     "ws-intro",
     "defer",
-    "ws-checked",
+    "do-not-use",
+    "none-found",
+    "ws-diagram",
+    "ws-dangers",
+    "ws-assumed",
+    "ws-sign-name",
+    "ws-sign-license",
+    "ws-sign-date",
+    "ws-sign-signature",
+    "ws-symbol-generator",
+    "ws-reason-breaker",
+    "ws-part-cord",
+    "ws-symbol-box",
+    "ws-part-receptacle",
+    "ws-column-part",
+    "ws-column-type",
+    "ws-column-breaker",
+    "ws-column-gfci",
+    "ws-column-wire",
+    "ws-column-hours",
+    "ws-column-short",
+    "ws-column-hours-watts",
+    "ws-column-short-watts",
     "ws-marks",
     "plot-title",
 ];
@@ -94,24 +129,22 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         context,
         cited: RefCell::default(),
     };
+    let case = case::data(sheet);
     let mut sections = vec![
         gear::power(sheet),
         gear::limits(sheet),
         gear::cords(sheet),
         gear::protection(sheet),
         uses::loads(sheet),
-        uses::drops(sheet),
-        volts::worst(sheet),
-        volts::longest(sheet),
         uses::sharing(sheet),
         sums::sets(sheet),
         sums::starts(sheet),
-        volts::steps(sheet),
-        uses::mend(sheet),
+        volts::drops(sheet),
+        volts::longest(sheet),
         uses::energy(sheet),
         noise::section(sheet),
         proofs::worksheet(sheet),
-        uses::findings(sheet),
+        uses::mend(sheet),
         uses::assumed(sheet),
     ];
     sections.retain(|section| !section.rows.is_empty());
@@ -126,12 +159,32 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         (Mark::CommonPractice, "mark-common-practice"),
     ];
     marks.extend(checked.map(|(mark, key)| (sign(mark).to_owned(), context.words.text(key))));
+    let rules = rules(sheet);
     Worksheet {
         common: context.common("ws-title", KEYS),
+        case,
         marks,
         sections,
         plot: plot::data(context),
+        rules,
+        sources: sheet.sources(),
     }
+}
+
+/// The rules that found something, in the order of what they found: each once.
+fn rules(sheet: &Sheet<'_>) -> Vec<Cited> {
+    let (report, words) = (sheet.context.report, sheet.context.words);
+    let mut rules: Vec<Cited> = Vec::new();
+    for finding in &report.findings {
+        if rules.iter().all(|known| known.code != finding.code) {
+            rules.push(Cited {
+                code: finding.code,
+                title: words.finding(finding, &report.figures.loads).title,
+                sources: sheet.numbers(finding.sources.iter()),
+            });
+        }
+    }
+    rules
 }
 
 /// How a source was checked, as a sign: the fuller, the better.
@@ -161,6 +214,22 @@ impl Sheet<'_> {
             cited.len() - 1
         });
         format!("{}{}", at + 1, sign(source.mark))
+    }
+
+    /// The numbers of some sources.
+    fn numbers<'s>(&self, sources: impl Iterator<Item = &'s Source>) -> String {
+        let numbers: Vec<String> = sources.map(|source| self.cite(source)).collect();
+        numbers.join(", ")
+    }
+
+    /// Every source that was cited, with its number.
+    fn sources(&self) -> Vec<(String, String)> {
+        let cited = self.cited.borrow();
+        let numbered = cited.iter().enumerate().map(|(at, source)| {
+            let number = format!("{}{}", at + 1, sign(source.mark));
+            (number, self.context.words.source(source))
+        });
+        numbered.collect()
     }
 
     fn plan_mark(&self) -> String {
@@ -237,21 +306,11 @@ impl Sheet<'_> {
             .into_iter()
             .map(|row| row.into_iter().map(Into::into).collect())
             .collect();
-        let mut numbers: Vec<String> = if rows.is_empty() {
-            Vec::new()
+        let sources = if rows.is_empty() {
+            String::new()
         } else {
-            sources.iter().map(|source| self.cite(source)).collect()
+            self.numbers(sources.iter())
         };
-        let marks = rows.iter().flatten().map(|cell| cell.mark.as_str());
-        numbers.extend(marks.map(|mark| mark.trim_start_matches(char::is_alphabetic).to_owned()));
-        let cited = self.cited.borrow();
-        let sources = cited
-            .iter()
-            .enumerate()
-            .map(|(at, source)| (format!("{}{}", at + 1, sign(source.mark)), source))
-            .filter(|(number, _)| numbers.contains(number))
-            .map(|(number, source)| (number, context.words.source(source)))
-            .collect();
         Section {
             key: key.to_owned(),
             symbols: LETTERED

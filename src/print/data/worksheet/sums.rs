@@ -5,34 +5,27 @@ use std::fmt::Write as _;
 use super::super::Context;
 use super::{Section, Sheet};
 use crate::plan::Leg;
-use crate::quantity::{ApparentPower, Current, Power, Quantity, Ratio};
+use crate::quantity::{ApparentPower, Quantity, Ratio};
+use crate::report::StepVolts;
 use crate::report::sums::{Adder, StartSum, Sum, Term};
 use crate::supply::NodeKind;
-
-/// The most sets of each sort that are added up. Hundreds would be paper that nobody reads; the
-/// others are added up likewise.
-const MOST: usize = 12;
 
 /// The most steps of switching on.
 const MOST_STEPS: usize = 40;
 
-/// As it was counted with, or sums would not come out: amps where they are whole milliamperes, else the
-/// volt-amps over the volts.
-fn amps(context: &Context<'_>, apparent: ApparentPower) -> String {
-    let volts = context.supply.volts;
-    let amps = Current::of_apparent(apparent, volts);
-    if ApparentPower::of_load(amps, volts) == apparent {
-        return format!("{}\u{a0}A", context.words.number(amps.amount()));
-    }
-    let number = context.words.number(apparent.amount());
-    format!("{number}\u{a0}VA\u{a0}÷\u{a0}{}", context.exact(volts))
+/// As it was counted with: amps would have to be rounded, and sums of them would not come out.
+fn volt_amps(context: &Context<'_>, apparent: ApparentPower) -> String {
+    format!("{}\u{a0}VA", context.words.number(apparent.amount()))
 }
 
-fn watts(context: &Context<'_>, watts: Power) -> String {
-    format!("{}\u{a0}W", context.words.number(watts.amount()))
+/// What a sum may come to: whole volt-amperes as on the labels, but where the sum is within the last of them.
+fn limit(context: &Context<'_>, limit: ApparentPower, asks: ApparentPower) -> String {
+    let whole = ApparentPower::from_millivolt_amps(limit.millivolt_amps() / 1000 * 1000);
+    let same = (asks <= whole) == (asks <= limit);
+    volt_amps(context, if same { whole } else { limit })
 }
 
-/// "Kettle 12.5 A", "Lamps 3 × 0.1 A", "Fridge 4 A ÷ 80 %".
+/// "Kettle 1500 VA", "Lamps 3 × 12 VA", "Fridge 480 VA ÷ 80 %".
 fn term(context: &Context<'_>, term: &Term) -> String {
     let mut text = context.load_name(&term.load);
     if !text.is_empty() {
@@ -41,7 +34,7 @@ fn term(context: &Context<'_>, term: &Term) -> String {
     if term.count > 1 {
         let _ = write!(text, "{}\u{a0}×\u{a0}", term.count);
     }
-    text.push_str(&amps(context, term.each));
+    text.push_str(&volt_amps(context, term.each));
     if term.over != Ratio::from_permille(1000) {
         let _ = write!(text, "\u{a0}÷\u{a0}{}", context.percent(term.over));
     }
@@ -81,10 +74,10 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
     if let (Some(starts), Some(above)) = (&sum.starts, above)
         && above + (starts.starting - starts.running) == sum.asks
     {
-        terms = vec![amps(context, above)];
+        terms = vec![volt_amps(context, above)];
     }
     let mut adds = if terms.is_empty() {
-        amps(context, ApparentPower::ZERO)
+        volt_amps(context, ApparentPower::ZERO)
     } else {
         terms.join(" + ")
     };
@@ -93,101 +86,113 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
             adds,
             " + ({} {}\u{a0}−\u{a0}{})",
             context.load_name(&starts.load),
-            amps(context, starts.starting),
-            amps(context, starts.running),
+            volt_amps(context, starts.starting),
+            volt_amps(context, starts.running),
         );
     }
-    // Volt-amperes at the generator. Elsewhere what counts is amps.
-    let power = |it: ApparentPower| watts(context, Power::from_milliwatts(it.millivolt_amps()));
-    let (asked, most) = match context.supply.node(sum.at).kind {
-        NodeKind::Source => (power(sum.asks), power(sum.limit)),
-        _ => ("–".to_owned(), "–".to_owned()),
-    };
     vec![
         set,
         part(context, sum),
         adds,
-        amps(context, sum.asks),
-        amps(context, sum.limit),
-        asked,
-        most,
+        volt_amps(context, sum.asks),
+        limit(context, sum.limit, sum.asks),
     ]
 }
 
-/// Each set at the points that decide.
+/// Of each set the sums that decide: at each point that of the fullest set that may run together, and that of
+/// the set that is the least too much. Those of the other sets are farther from the limit there.
 pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let sharing = &context.report.figures.sharing;
     let adder = &Adder::new(context.report, context.supply);
-    let mut rows = Vec::new();
-    for (index, set) in sharing.together.iter().take(MOST).enumerate() {
-        let number = (index + 1).to_string();
-        let name = context.say("ws-together-row", &[("number", &number)]);
-        let sums = adder.of_set(set);
-        let mut above = None;
-        for sum in &sums {
-            rows.push(row(context, name.clone(), sum, above));
-            above = Some(sum.asks);
+    let name = |key: &str, at: usize| context.say(key, &[("number", &(at + 1).to_string())]);
+    // By their point, their leg and whether something starts, with the number of the set.
+    let mut fullest: Vec<(usize, Sum)> = Vec::new();
+    let mut least: Vec<(usize, Sum)> = Vec::new();
+    let keep = |all: &mut Vec<(usize, Sum)>, at: usize, sum: Sum, fuller: bool| {
+        let same = |one: &&mut (usize, Sum)| {
+            let known = &one.1;
+            (known.at, known.leg, known.starts.is_some()) == (sum.at, sum.leg, sum.starts.is_some())
+        };
+        match all.iter_mut().find(same) {
+            Some(known) if (sum.asks > known.1.asks) == fuller => *known = (at, sum),
+            Some(_) => {}
+            None => all.push((at, sum)),
+        }
+    };
+    for (at, set) in sharing.together.iter().enumerate() {
+        for sum in adder.of_set(set) {
+            keep(&mut fullest, at, sum, true);
         }
     }
-    for (index, set) in sharing.never.iter().take(MOST).enumerate() {
-        let number = (index + 1).to_string();
-        let name = context.say("ws-never-row", &[("number", &number)]);
-        let sum = adder.of_never(set);
-        rows.extend(sum.map(|sum| row(context, name, &sum, None)));
+    for (at, set) in sharing.never.iter().enumerate() {
+        if let Some(sum) = adder.of_never(set) {
+            keep(&mut least, at, sum, false);
+        }
     }
-    let mut formulas = vec![
-        context.say("ws-sums-how", &[]),
-        context.say("ws-sums-start", &[]),
-        context.say("ws-sums-which", &[]),
-    ];
-    if sharing.together.len() > MOST || sharing.never.len() > MOST {
-        formulas.push(context.say("ws-sums-more", &[("count", &MOST.to_string())]));
+    let mut rows = Vec::new();
+    let mut above = None;
+    for (at, sum) in &fullest {
+        rows.push(row(context, name("ws-together-row", *at), sum, above));
+        above = Some(sum.asks);
+    }
+    for (at, sum) in &least {
+        rows.push(row(context, name("ws-never-row", *at), sum, None));
     }
     sheet.section(
         "sums",
-        formulas,
+        vec![
+            context.say("ws-sums-how", &[]),
+            context.say("ws-sums-start", &[]),
+            context.say("ws-sums-which", &[]),
+        ],
         &[],
         &[
-            ("set", 3),
-            ("part", 4),
-            ("adds-up", 9),
-            ("#sum", 2),
-            ("#limit", 2),
-            ("#watts", 3),
-            ("#limit-watts", 3),
+            ("set", 4),
+            ("part", 5),
+            ("adds-up", 12),
+            ("#sum", 4),
+            ("#limit", 4),
         ],
         rows,
     )
 }
 
-/// The rows of one step: one for each leg, the watts of all of them in the last.
+/// The rows of one step: one for each leg, what a meter then reads in the first.
 fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
     let names = context.words.set_names(context.report, &step.loads);
     let name = names.join(" + ");
-    let last = step.legs.len();
+    let volts = &context.report.figures.volts.steps;
+    let reads = volts.iter().find(|it| step.loads.last() == Some(&it.load));
     let rows = step.legs.iter().enumerate().map(|(index, leg)| {
-        let mut adds = vec![amps(context, leg.on)];
+        let mut adds = vec![volt_amps(context, leg.on)];
         adds.extend(leg.just_before.iter().map(|it| {
             let times = if it.count > 1 {
                 format!("{}\u{a0}×\u{a0}", it.count)
             } else {
                 String::new()
             };
-            format!("{times}{}", amps(context, it.each))
+            format!("{times}{}", volt_amps(context, it.each))
         }));
-        adds.extend(leg.starting.map(|starting| amps(context, starting)));
+        adds.extend(leg.starting.map(|starting| volt_amps(context, starting)));
+        let reads = reads.filter(|_| index == 0);
+        let told = |of: &dyn Fn(&StepVolts) -> String| reads.map_or_else(String::new, of);
         vec![
             on_leg(context, name.clone(), leg.leg),
             adds.join(" + "),
-            amps(context, leg.asks),
-            amps(context, leg.limit),
-            if index + 1 == last {
-                watts(context, step.watts)
-            } else {
-                String::new()
-            },
-            amps(context, leg.then),
+            volt_amps(context, leg.asks),
+            limit(context, leg.limit, leg.asks),
+            volt_amps(context, leg.then),
+            told(&|it| it.receptacle.to_string()),
+            told(&|it| context.capacity(it.dips_to)),
+            told(&|it| context.capacity(it.volts)),
+            told(&|it| {
+                let boxes = it.boxes.iter();
+                let boxes = boxes.map(|reading| {
+                    format!("{}\u{a0}{}", reading.at, context.capacity(reading.volts))
+                });
+                boxes.collect::<Vec<String>>().join(", ")
+            }),
         ]
     });
     rows.collect()
@@ -198,11 +203,10 @@ pub(super) fn starts(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let steps = Adder::new(context.report, context.supply).of_start();
     let mut formulas = vec![
-        context.say(
-            "ws-starts-how",
-            &[("volts", &context.exact(context.supply.volts))],
-        ),
+        context.say("ws-starts-how", &[]),
         context.say("ws-starts-then", &[]),
+        context.say("ws-volts-how", &[]),
+        context.say("ws-volts-low", &[]),
     ];
     if steps.len() > MOST_STEPS {
         formulas.push(context.say("ws-starts-more", &[("count", &MOST_STEPS.to_string())]));
@@ -214,11 +218,14 @@ pub(super) fn starts(sheet: &Sheet<'_>) -> Section {
         &[],
         &[
             ("load", 6),
-            ("on-and-starts", 6),
-            ("#sum", 3),
+            ("on-and-starts", 7),
+            ("#sum", 4),
             ("#limit", 3),
-            ("#peak-watts", 3),
-            ("#then", 3),
+            ("#then", 4),
+            ("at", 3),
+            ("#dips", 2),
+            ("#reads-volts", 2),
+            ("boxes", 3),
         ],
         rows.flat_map(|step| step_rows(context, step)).collect(),
     )

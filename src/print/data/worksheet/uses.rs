@@ -3,13 +3,12 @@
 
 use rust_decimal::Decimal;
 
-use super::super::Context;
-use super::super::volts::amps_times_ohms;
+use super::case::SHORT;
 use super::{Cell, Section, Sheet};
 use crate::loads::fills_its_plug;
 use crate::plan::{Answer, Draw, Id, Load};
 use crate::quantity::{Hours, Quantity, Ratio};
-use crate::report::{Drop, LoadFacts};
+use crate::report::LoadFacts;
 use crate::tables::kinds;
 use crate::tables::motors::MOTORS;
 
@@ -162,59 +161,6 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What runs beside a load: the number of the set, where it is one of those told.
-fn beside(context: &Context<'_>, drop: &Drop) -> String {
-    let names = |ids: &[Id]| context.words.set_names(context.report, ids);
-    let own = names(&drop.beside);
-    let sets = &context.report.figures.sharing.together;
-    match sets.iter().position(|set| names(set) == own) {
-        Some(at) => context.say("ws-set", &[("number", &(at + 1).to_string())]),
-        None => own.join(", "),
-    }
-}
-
-pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
-    let rows: Vec<Vec<String>> = context
-        .report
-        .figures
-        .drops
-        .iter()
-        .map(|drop| {
-            vec![
-                context.load_name(&drop.at),
-                drop.receptacle.to_string(),
-                beside(context, drop),
-                amps_times_ohms(context, &drop.cords),
-                context.exact(drop.volts_running),
-                context.exact(drop.percent_running),
-                context.exact(drop.volts_left),
-                context.exact(drop.volts_starting),
-            ]
-        })
-        .collect();
-    sheet.section(
-        "drops",
-        vec![
-            context.say("ws-drops-formula", &[]),
-            context.say("ws-drops-with", &[]),
-            context.say("ws-drops-start", &[]),
-        ],
-        &[],
-        &[
-            ("load", 5),
-            ("at", 4),
-            ("beside", 3),
-            ("amps-ohms", 7),
-            ("#lost", 2),
-            ("#lost-percent", 2),
-            ("#left", 3),
-            ("#lost-starting", 3),
-        ],
-        rows,
-    )
-}
-
 pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let sharing = &context.report.figures.sharing;
@@ -233,33 +179,6 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
                 [_] => context.words.one_set(context.report, set),
                 _ => names(set),
             },
-        ]);
-    }
-    if !sharing.start_order.is_empty() {
-        rows.push(vec![
-            context.say("ws-start-verdict-row", &[]),
-            context.words.start_verdict(context.report),
-        ]);
-    }
-    if let Some(order) = context.words.stop_order(context.report) {
-        rows.push(vec![context.say("ws-stop-row", &[]), order]);
-    }
-    if let Some(off) = context.words.off(context.report) {
-        rows.push(vec![context.say("ws-off-row", &[]), off]);
-    }
-    for (index, turn) in sharing.turns.iter().enumerate() {
-        rows.push(vec![
-            context.say("ws-turn-row", &[("number", &(index + 1).to_string())]),
-            names(turn),
-        ]);
-    }
-    for unplaced in &sharing.unplaced {
-        rows.push(vec![
-            context.say(
-                "ws-unplaced-row",
-                &[("load", &context.load_name(&unplaced.load))],
-            ),
-            context.say(&format!("ws-{}", unplaced.reason), &[]),
         ]);
     }
     let mut formulas = vec![context.say("ws-sharing-formula", &[])];
@@ -401,43 +320,20 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
-    let rows = context
-        .report
-        .findings
-        .iter()
-        .map(|finding| {
-            let text = context
-                .words
-                .finding(finding, &context.report.figures.loads);
-            vec![
-                finding.code.to_owned(),
-                text.signal,
-                text.why,
-                text.sources.join("; "),
-            ]
-        })
-        .collect::<Vec<Vec<String>>>();
-    sheet.section(
-        "findings",
-        Vec::new(),
-        &[],
-        &[("code", 2), ("signal", 2), ("why", 6), ("sources", 4)],
-        rows,
-    )
-}
-
+/// What was assumed, but for what page 1 tells.
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
-    let all = context
+    let all = sheet
+        .context
         .words
-        .assumptions(context.report, |_| true)
-        .into_iter();
-    let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
+        .assumptions(sheet.context.report, |_| true, false);
+    let rows: Vec<Vec<String>> = all
+        .into_iter()
+        .skip(SHORT)
+        .map(|(value, text)| vec![value, text])
+        .collect();
     sheet.section(
         "assumed",
-        vec![context.say("ws-assumed-how", &[])],
+        vec![sheet.context.say("ws-assumed-how", &[])],
         &[],
         &[("value", 1), ("assumption", 5)],
         rows,

@@ -1,0 +1,340 @@
+//! The whole case on one page: the one-line diagram with what protects and limits each point, the
+//! generator here, neutral and ground, what is dangerous and what was assumed.
+
+use std::collections::BTreeMap;
+
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+use super::super::Context;
+use super::{Cell, Sheet};
+use crate::plan::{Answer, Id, Neutral};
+use crate::quantity::{Power, Quantity};
+use crate::report::{ShockState, Signal};
+use crate::supply::{Node, NodeIx, NodeKind};
+
+/// The most assumptions that stand on this page; the others are told in a section of their own.
+pub(super) const SHORT: usize = 6;
+
+#[derive(Debug, Serialize)]
+pub(super) struct Case {
+    /// Each with its heading.
+    facts: Vec<(String, String)>,
+    points: Vec<Point>,
+    dangers: Vec<(&'static str, String)>,
+    assumed: Vec<String>,
+    /// That there are more of them.
+    more: Option<String>,
+}
+
+/// A part of the plan: one line of the diagram.
+#[derive(Debug, Serialize)]
+struct Point {
+    id: String,
+    /// The diagram in words.
+    alt: String,
+    /// For each level above, whether its line goes on below; the last is the line that arrives here.
+    rails: Vec<bool>,
+    /// What is drawn from left to right.
+    symbols: Vec<&'static str>,
+    /// Whether it must not be used.
+    refused: bool,
+    shape: String,
+    breaker: String,
+    gfci: String,
+    wire: Cell,
+    /// Amps for hours and for a short time, then watts.
+    limits: [String; 4],
+}
+
+/// How neutral and ground are joined at the generator: the end of a message's key.
+fn neutral(sheet: &Sheet<'_>) -> &'static str {
+    let set = &sheet.context.plan.generator;
+    match (set.neutral, set.bonding_plug) {
+        (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
+        (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+        (Answer::Known(Neutral::Floating), _) => "neutral-floating",
+        _ => "neutral-unknown",
+    }
+}
+
+fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
+    let context = sheet.context;
+    let (set, usable) = (&context.plan.generator, &context.report.figures.usable);
+    let marked = |power: &Answer<Power>| match power {
+        Answer::Known(power) => context.exact(*power),
+        _ => context.say("ws-not-known", &[]),
+    };
+    let kilowatts = |power: Power| {
+        let kilowatts = (power.amount() / Decimal::ONE_THOUSAND)
+            .round_dp_with_strategy(2, rust_decimal::RoundingStrategy::ToZero);
+        context.words.number(kilowatts.normalize())
+    };
+    let mut volts = context.exact(context.supply.volts);
+    if context.supply.node(NodeIx(0)).legs.all().len() > 1 {
+        volts = context.say("ws-case-legs", &[("volts", &volts)]);
+    }
+    let mut facts = vec![
+        (
+            context.say("ws-case-marked", &[("name", &set.name)]),
+            context.say(
+                "ws-case-powers",
+                &[
+                    ("running", &marked(&set.rated)),
+                    ("peak", &marked(&set.peak)),
+                ],
+            ),
+        ),
+        (
+            context.say("ws-case-here", &[]),
+            context.say(
+                "ws-case-powers-here",
+                &[
+                    ("running", &context.capacity(usable.rated_watts)),
+                    ("kilowatts", &kilowatts(usable.rated_watts)),
+                    ("peak", &context.capacity(usable.peak_watts)),
+                    ("elevation", &context.at_least(context.supply.altitude)),
+                    ("air", &context.exact(context.supply.air)),
+                ],
+            ),
+        ),
+        (context.say("ws-case-system", &[]), volts),
+        (
+            context.say("neutral", &[]),
+            context.say(neutral(sheet), &[]),
+        ),
+    ];
+    let joins = |holder: &&crate::plan::DistributionBox| holder.joins() == Answer::Known(true);
+    let boxes = context.plan.boxes.iter().filter(joins);
+    let boxes: Vec<&str> = boxes.map(|holder| holder.id.as_str()).collect();
+    if !boxes.is_empty() {
+        facts.push((
+            context.say("ws-case-joined", &[]),
+            context.words.quoted(boxes.into_iter()),
+        ));
+    }
+    facts
+}
+
+/// Whether both are the same part of the plan: a breaker, its wiring and its receptacle share a line.
+fn one_line(node: &Node, above: &Node) -> bool {
+    node.id == above.id && !matches!(above.kind, NodeKind::Source)
+}
+
+/// A line of the diagram.
+pub(super) struct Line {
+    /// The line that feeds it.
+    pub(super) fed_by: Option<usize>,
+    /// From the generator on.
+    pub(super) nodes: Vec<NodeIx>,
+}
+
+impl Line {
+    pub(super) fn name(&self, context: &Context<'_>) -> String {
+        let node = context.supply.node(self.nodes[0]);
+        match node.kind {
+            NodeKind::Source => context.plan.generator.name.clone(),
+            _ => node.id.to_string(),
+        }
+    }
+}
+
+/// The lines in the order that they are drawn in: each followed by all that it feeds.
+pub(super) fn lines(nodes: &[Node]) -> Vec<Line> {
+    let mut below: Vec<Vec<NodeIx>> = vec![Vec::new(); nodes.len()];
+    for (at, node) in nodes.iter().enumerate() {
+        if let Some(parent) = node.parent {
+            below[parent.0].push(NodeIx(at));
+        }
+    }
+    let mut lines: Vec<Line> = Vec::new();
+    let mut waiting = vec![(NodeIx(0), None)];
+    while let Some((first, fed_by)) = waiting.pop() {
+        let mut line = vec![first];
+        let mut last = first;
+        while let [only] = below[last.0][..] {
+            if !one_line(&nodes[only.0], &nodes[last.0]) {
+                break;
+            }
+            line.push(only);
+            last = only;
+        }
+        let own = lines.len();
+        waiting.extend(below[last.0].iter().rev().map(|child| (*child, Some(own))));
+        lines.push(Line {
+            fed_by,
+            nodes: line,
+        });
+    }
+    lines
+}
+
+const fn symbol(kind: &NodeKind) -> Option<&'static str> {
+    match kind {
+        NodeKind::Source => Some("generator"),
+        NodeKind::Breaker { .. } => Some("breaker"),
+        NodeKind::Wiring => None,
+        NodeKind::Receptacle { .. } => Some("receptacle"),
+        NodeKind::Cord { .. } => Some("cord"),
+        NodeKind::Inlet { .. } => Some("box"),
+    }
+}
+
+fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
+    let (context, plan) = (sheet.context, sheet.context.plan);
+    if let Some(cord) = plan.cords.iter().find(|cord| cord.id == *id) {
+        let field = format!("cord.{id}.wire");
+        return sheet.answered(&cord.wire, &field, None, |it| context.words.wire(*it));
+    }
+    let mut outlets = plan.boxes.iter().flat_map(|holder| &holder.outlets);
+    match outlets.find(|outlet| outlet.id == *id) {
+        Some(outlet) if outlet.wire.is_known() => {
+            sheet.answered(&outlet.wire, "", None, |it| context.words.wire(*it))
+        }
+        _ => "–".to_owned().into(),
+    }
+}
+
+fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
+    let context = sheet.context;
+    let mut proofs = context.report.figures.protection.iter();
+    let proof = proofs.find(|proof| proof.id == *id && proof.breaker.is_some());
+    proof.map_or_else(
+        || "–".to_owned(),
+        |proof| {
+            let amps = proof
+                .breaker
+                .map_or_else(String::new, |it| context.exact(it));
+            match &proof.breaker_at {
+                Some(at) if at != id => {
+                    context.say("ws-breaker-at", &[("amps", &amps), ("at", at.as_str())])
+                }
+                _ => amps,
+            }
+        },
+    )
+}
+
+fn gfci(sheet: &Sheet<'_>, id: &Id) -> String {
+    let context = sheet.context;
+    let Some(limit) = context.limit(id) else {
+        return "–".to_owned();
+    };
+    let key = match limit.shock.state {
+        ShockState::Works => "ws-gfci-works",
+        ShockState::Blind => "ws-gfci-blind",
+        ShockState::Doubtful => "ws-gfci-doubtful",
+        ShockState::None => "ws-gfci-none",
+    };
+    let by = limit.shock.by.as_ref().map_or("", Id::as_str);
+    context.say(key, &[("by", by)])
+}
+
+fn points(sheet: &Sheet<'_>) -> Vec<Point> {
+    let context = sheet.context;
+    let supply = context.supply;
+    let lines = lines(&supply.nodes);
+    let name = |line: usize| lines[line].name(context);
+    // Whether a line with the same feed comes later.
+    let mut last = BTreeMap::new();
+    for (at, line) in lines.iter().enumerate() {
+        last.insert(line.fed_by, at);
+    }
+    let goes_on = |at: usize| last.get(&lines[at].fed_by).is_some_and(|last| *last > at);
+    let rails = |at: usize| {
+        let above = |at: &usize| lines[*at].fed_by;
+        let levels = std::iter::successors(Some(at), above);
+        let mut rails: Vec<bool> = levels
+            .filter(|at| above(at).is_some())
+            .map(goes_on)
+            .collect();
+        rails.reverse();
+        rails
+    };
+    let point = |at: usize| {
+        let Line { fed_by, nodes } = &lines[at];
+        let kinds = nodes.iter().map(|ix| &supply.node(*ix).kind);
+        let id = &supply.node(nodes[0]).id;
+        let source = fed_by.is_none();
+        let last = *nodes.last().unwrap_or(&NodeIx(0));
+        let limit = supply.limit(last);
+        let amps = [limit.continuous, limit.short].map(|it| context.capacity(it));
+        let watts = context.limit(id).map_or_else(
+            || [String::new(), String::new()],
+            |it| [it.continuous_watts, it.short_watts].map(|it| context.capacity(it)),
+        );
+        let ([hours, short], [hours_watts, short_watts]) = (amps, watts);
+        let shape = nodes
+            .iter()
+            .rev()
+            .find_map(|ix| match supply.node(*ix).kind {
+                NodeKind::Receptacle { shape, .. } => Some(shape.to_string()),
+                NodeKind::Inlet { plug } | NodeKind::Cord { plug, .. } => Some(plug.to_string()),
+                _ => None,
+            });
+        Point {
+            id: name(at),
+            alt: match fed_by {
+                Some(above) => context.say(
+                    "ws-diagram-fed",
+                    &[("part", &name(at)), ("from", &name(*above))],
+                ),
+                None => name(at),
+            },
+            rails: rails(at),
+            symbols: kinds.filter_map(symbol).collect(),
+            refused: !source && context.report.refused(id).is_some(),
+            shape: shape.unwrap_or_else(|| "–".to_owned()),
+            breaker: if source {
+                "–".to_owned()
+            } else {
+                breaker(sheet, id)
+            },
+            gfci: if source {
+                "–".to_owned()
+            } else {
+                gfci(sheet, id)
+            },
+            wire: if source {
+                "–".to_owned().into()
+            } else {
+                wire(sheet, id)
+            },
+            limits: [hours, short, hours_watts, short_watts],
+        }
+    };
+    (0..lines.len()).map(point).collect()
+}
+
+pub(super) fn data(sheet: &Sheet<'_>) -> Case {
+    let context = sheet.context;
+    let (report, words) = (context.report, context.words);
+    let mut dangers: Vec<(&'static str, String)> = Vec::new();
+    for finding in report
+        .findings
+        .iter()
+        .filter(|it| it.signal == Signal::Danger)
+    {
+        let told = (
+            finding.code,
+            words.finding(finding, &report.figures.loads).title,
+        );
+        if !dangers.contains(&told) {
+            dangers.push(told);
+        }
+    }
+    let mut assumed: Vec<String> = words
+        .assumptions(report, |_| true, false)
+        .into_iter()
+        .map(|(_, text)| text)
+        .collect();
+    let more = assumed.len().saturating_sub(SHORT);
+    assumed.truncate(SHORT);
+    Case {
+        facts: facts(sheet),
+        points: points(sheet),
+        dangers,
+        assumed,
+        more: (more > 0).then(|| context.say("ws-assumed-more", &[("count", &more.to_string())])),
+    }
+}

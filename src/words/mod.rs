@@ -671,7 +671,7 @@ impl Words {
     }
 
     /// The same without where to look.
-    fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
+    pub(crate) fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         let part = name_of(part_of(&assumption.field), loads).to_owned();
         self.with(
             &format!("assume-{}", assumption.why),

@@ -281,7 +281,7 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
             figures.matters.contains(field)
                 || figures.looks.iter().any(|look| look.fields.contains(field))
         };
-        let said = |it: &Assumption| words.assumption(it, &figures.loads);
+        let said = |it: &Assumption| words.assumed(it, &figures.loads);
         let sheet = data_of(&plan, &report, Document::Worksheet)
             .expect("a worksheet")
             .to_string();

@@ -9,6 +9,9 @@ use super::unknowns::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
 use crate::report::{Figures, Finding, Look, Marking, Next, Report, Signal};
 
+/// As many as one sheet holds; what is left comes when these are answered.
+const MOST: usize = 9;
+
 /// As many as somebody keeps in mind on the way to the generator.
 const MOST_NEXT: usize = 3;
 
@@ -77,7 +80,7 @@ pub(super) fn looks(
     figures: &Figures,
     findings: &[Finding],
     refused: &[Id],
-    mut found_with: impl FnMut(&Plan) -> Vec<Finding>,
+    mut found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
 ) -> Vec<Look> {
     let told = figures.troubles.iter();
     let told = told.filter_map(|trouble| findings.get(*trouble.findings.first()?));
@@ -90,7 +93,7 @@ pub(super) fn looks(
     let mut now = Standing::of(plan, findings);
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
-    loop {
+    while looks.len() < MOST {
         // In the order in which they were assumed: of two that weigh the same the first is told first.
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
@@ -118,7 +121,7 @@ pub(super) fn looks(
         // `max_by_key` would take the last of equals.
         readings.reverse();
         let Some((fields, _)) = readings.into_iter().max_by_key(|(_, weight)| *weight) else {
-            return looks;
+            break;
         };
         let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
         fields.sort_by_key(|field| is_inside(field));
@@ -127,7 +130,7 @@ pub(super) fn looks(
         let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
         fields.extend(more);
         answered.extend(fields.iter().cloned());
-        let found = found_with(&all_answered(plan, &answered));
+        let found = found_with(&all_answered(plan, &answered), &answered);
         let then = Standing::of(plan, &found);
         left.retain(|finding| !cleared(finding, &found));
         looks.push(Look {
@@ -139,6 +142,7 @@ pub(super) fn looks(
         });
         now = then;
     }
+    looks
 }
 
 /// How much rests on a reading.

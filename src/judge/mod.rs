@@ -72,8 +72,9 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         .map(|verdict| verdict.id.clone())
         .collect();
     let mut trial = figures.clone();
-    let looks = looks::looks(plan, figures, findings, &refused, |answered| {
-        again(answered, Changes::ALL, &unknowns::counts, &mut trial).1
+    let looks = looks::looks(plan, figures, findings, &refused, |answered, fields| {
+        let changes = Changes::of_all(fields);
+        again(answered, changes, &unknowns::counts, &mut trial).1
     });
     figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.

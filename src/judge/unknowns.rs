@@ -81,10 +81,24 @@ pub(super) struct Changes {
 
 impl Changes {
     /// All that there is.
-    pub(super) const ALL: Self = Self {
+    const ALL: Self = Self {
         supply: true,
         loads: true,
     };
+
+    /// What answers to these fields can change.
+    pub(super) fn of_all(fields: &[String]) -> Self {
+        fields.iter().map(|field| Self::of(field)).fold(
+            Self {
+                supply: false,
+                loads: false,
+            },
+            |all, one| Self {
+                supply: all.supply || one.supply,
+                loads: all.loads || one.loads,
+            },
+        )
+    }
 
     /// What an answer to this field can change.
     fn of(field: &str) -> Self {
@@ -347,9 +361,10 @@ pub(super) fn answers(
             }
         }
     }
-    // What no answer clears by itself may rest on several.
-    let several = |at: &usize| !cleared_by_one.contains(at);
-    let several: Vec<usize> = (0..serious(findings).len()).filter(several).collect();
+    // A danger that no answer clears by itself may rest on several. Of warnings that would be asked too often.
+    let several =
+        |at: &usize| findings[*at].signal == Signal::Danger && !cleared_by_one.contains(at);
+    let several: Vec<usize> = (0..findings.len()).filter(several).collect();
     if tried.len() > 1 && !several.is_empty() {
         // Whether a danger is cleared its own rule says.
         let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);

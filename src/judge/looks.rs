@@ -7,7 +7,7 @@
 
 use super::unknowns::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
-use crate::report::{Figures, Finding, Look, Marking, Next, Report, Signal};
+use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
 /// As many as one sheet holds; what is left comes when these are answered.
 const MOST: usize = 9;
@@ -61,36 +61,39 @@ fn is_inside(field: &str) -> bool {
     field.starts_with("box.") && matches!(name, Some("wire" | "bond"))
 }
 
-/// The thing of a field, if it is one that people point at.
+/// The thing of a field, if it is one that people point at. The end of a cord, as in `long.2`, is of the cord.
 fn thing(field: &str) -> Option<Id> {
-    let (table, rest) = reading(field).0.split_once('.').unwrap_or((field, ""));
-    match table.split('.').next() {
-        Some("site") => None,
-        Some(Id::SET) => Id::new(Id::SET),
-        // The end of a cord, as in `long.2`, is of the cord.
-        _ => Id::new(rest.split('.').next().unwrap_or(rest)),
+    let mut path = reading(field).0.split('.');
+    match path.next()? {
+        "site" => None,
+        Id::SET => Id::new(Id::SET),
+        _ => Id::new(path.next()?),
     }
 }
 
 /// What is to be looked at in this plan, for the findings in whose words its troubles are told: what the deed for
-/// something graver clears goes with that. Of what must not be used for certain (`refused`) nobody has to know more.
-/// `found_with` tells what is found with other answers.
+/// something graver clears goes with that. Of what must not be used for certain nobody has to know more. `found_with`
+/// tells what is found with other answers to these fields.
 pub(super) fn looks(
     plan: &Plan,
-    figures: &Figures,
-    findings: &[Finding],
-    refused: &[Id],
+    report: &Report,
     mut found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
 ) -> Vec<Look> {
-    let told = figures.troubles.iter();
-    let told = told.filter_map(|trouble| findings.get(*trouble.findings.first()?));
-    let known =
-        |it: &Finding| !it.about.is_empty() && it.about.iter().all(|id| refused.contains(id));
+    let told = report.figures.troubles.iter();
+    let told = told.filter_map(|trouble| report.findings_of(trouble).next());
+    let refused = |id: &Id| {
+        let told = report.refused(id).and_then(|why| report.told_by(why));
+        told.is_some_and(|it| it.rests_on.is_empty())
+    };
+    let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
     // What is still there, of all that rests on an unknown.
     let mut left: Vec<&Finding> = told
         .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty() && !known(it))
         .collect();
-    let mut now = Standing::of(plan, findings);
+    let mut now = Standing {
+        dangers: report.count(Signal::Danger),
+        warnings: report.count(Signal::Warning),
+    };
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
     while looks.len() < MOST {
@@ -125,7 +128,7 @@ pub(super) fn looks(
         };
         let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
         fields.sort_by_key(|field| is_inside(field));
-        let more = figures.assumed.iter().map(|it| &it.field);
+        let more = report.figures.assumed.iter().map(|it| &it.field);
         let more = more.filter(|more| at_hand(&fields[0], more) && !answered.contains(more));
         let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
         fields.extend(more);

@@ -14,8 +14,8 @@ mod unknowns;
 mod verdicts;
 
 use crate::loads;
-use crate::plan::{Id, Plan};
-use crate::report::{Admits, FORMAT, Figures, Report, Signal, limits, telling};
+use crate::plan::Plan;
+use crate::report::{FORMAT, Figures, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -62,21 +62,11 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
     }
-    let refused: Vec<Id> = (figures.verdicts.iter())
-        .filter(|verdict| verdict.admits == Admits::Nothing)
-        .filter(|verdict| {
-            let why = verdict.why.as_ref();
-            let told = why.and_then(|why| telling(findings, &figures.limits, why.code, &why.at));
-            told.is_some_and(|it| it.rests_on.is_empty())
-        })
-        .map(|verdict| verdict.id.clone())
-        .collect();
     let mut trial = figures.clone();
-    let looks = looks::looks(plan, figures, findings, &refused, |answered, fields| {
+    report.figures.looks = looks::looks(plan, &report, |answered, fields| {
         let changes = Changes::of_all(fields);
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
-    figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));

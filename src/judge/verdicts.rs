@@ -165,6 +165,10 @@ pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec
 /// such a part has no such finding wherever it is plugged in.
 pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut Figures) {
     for part in &supply.detached {
+        // Most are sound, and nothing is told of them.
+        if figures.verdicts.iter().all(|it| it.id != part.id) {
+            continue;
+        }
         let Some((_, at, best)) = wrong_anywhere(plan, &part.id) else {
             continue;
         };

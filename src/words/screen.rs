@@ -108,20 +108,15 @@ impl Words {
                 |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
-        let (guessed, known): (Vec<&Trouble>, Vec<&Trouble>) =
-            figures.troubles.iter().partition(|it| rests(it));
-        let places = figures.troubles.iter().enumerate();
-        let done_first = |trouble: &Trouble| {
-            let mut places = places.clone();
-            places.any(|(at, it)| it == trouble && figures.next.contains(&Next::Trouble(at)))
-        };
+        let troubles = figures.troubles.iter().enumerate();
+        let (guessed, known): (Vec<_>, Vec<_>) = troubles.partition(|(_, it)| rests(it));
         for (heading, troubles) in [("check-found", known), ("check-guessed", guessed)] {
             if troubles.is_empty() {
                 continue;
             }
             paragraph(&mut out, "", &self.text(heading), width);
-            for trouble in troubles {
-                let told = rests(trouble) || done_first(trouble);
+            for (at, trouble) in troubles {
+                let told = rests(trouble) || figures.next.contains(&Next::Trouble(at));
                 self.short_trouble(&mut out, report, trouble, !told, width);
             }
             out.push('\n');

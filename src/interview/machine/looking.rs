@@ -1,15 +1,19 @@
 //! Going through what is to be looked at: the questions about it, one after another.
 
-use super::{Cursor, Machine, Question};
+use super::{Cursor, Machine, Place, Question};
 use crate::interview::{build, live};
 use crate::judge;
+use crate::report::Report;
 
 impl Machine {
+    /// The plan as it stands, judged in full.
+    pub(super) fn judged(&self) -> Report {
+        judge::build(&build::plan(&self.draft, &|key| key.to_owned()))
+    }
+
     /// The questions that find out what dangers and warnings rest on, what clears most first.
-    pub(super) fn looks(&self) -> Vec<String> {
-        let report = judge::build(&build::plan(&self.draft, &|key| key.to_owned()));
-        let fields = report.figures.looks.iter().flat_map(|look| &look.fields);
-        self.ask_for(fields)
+    pub(super) fn looks(&self, report: &Report) -> Vec<String> {
+        self.ask_for(report.figures.looks.iter().flat_map(|look| &look.fields))
     }
 
     /// The keys of the questions that ask for these fields, each once.
@@ -34,40 +38,33 @@ impl Machine {
     /// The question that asks for a field of the plan.
     fn asks_for(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
         let (path, name) = field.rsplit_once('.')?;
-        let line = live::line(field, line_of)?;
-        let mut asked = vec![match name {
-            "wire" | "conductors" if path.starts_with("cord.") => "jacket",
-            "co_alarm" | "people_sleep" => "alarm",
-            "bonding_plug" => "neutral",
-            "bonding_plug_in" => "bonding",
-            "legs" => "voltage",
-            name => name,
-        }];
-        // Told by the letters of the jacket where it is not asked by itself.
-        if name == "outdoor" {
-            asked.push("jacket");
-        }
-        let mut lines = vec![line];
-        match name {
+        let some = self.draft.text("outlets.gfci") == Some("some");
+        let line = match name {
+            "bonding_plug_in" => "outlets".to_owned(),
             // Of some of them: each by itself.
-            "gfci" if lines[0] == "outlets" && self.draft.text("outlets.gfci") == Some("some") => {
-                lines = line_of(path.rsplit('.').next()?).into_iter().collect();
-            }
-            "bonding_plug_in" => lines = vec!["outlets".into()],
-            _ => {}
-        }
-        let of_part = self.of_part(lines.first()?);
-        asked.iter().find_map(|asked| {
-            let place = of_part.iter().find(|place| place.step.field == *asked)?;
-            Some(place.key())
-        })
+            "gfci" if some => line_of(path.rsplit('.').next()?)?,
+            _ => live::line(field, line_of)?,
+        };
+        let asked = match name {
+            "wire" | "conductors" if path.starts_with("cord.") => &["jacket"],
+            // Told by the letters of the jacket where it is not asked by itself.
+            "outdoor" => &["outdoor", "jacket"][..],
+            "co_alarm" | "people_sleep" => &["alarm"],
+            "bonding_plug" => &["neutral"],
+            "bonding_plug_in" => &["bonding"],
+            "legs" => &["voltage"],
+            name => &[name],
+        };
+        let of_part = self.of_part(&line);
+        let asks = |asked: &&str| of_part.iter().find(|place| place.step.field == *asked);
+        asked.iter().find_map(asks).map(Place::key)
     }
 
     /// To the next of these questions that was not asked yet: an answer may have made others needless. To the review
     /// page after the last.
     pub(super) fn look_on(&mut self) -> Cursor {
         let places = self.places();
-        let looks = self.looks();
+        let looks = self.looks(&self.judged());
         let asked = self.looked_at.get_or_insert_default();
         let next = looks.into_iter().find(|key| {
             let applies = places.iter().any(|place| place.key() == *key);

@@ -305,7 +305,7 @@ impl Machine {
                 };
                 self.ask(&place, number.map_or(0, |at| at + 1), total)
             }
-            None => self.marked(self.page(flow.len())),
+            None => self.page(flow.len()),
         }
     }
 

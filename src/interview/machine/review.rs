@@ -1,12 +1,10 @@
 //! The review page: the whole plan on one screen, and a page for each of its parts.
 
-use std::collections::BTreeSet;
-
 use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
 use crate::interview::draft::Said;
 use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{self, Ask, Group, Item, Label, Suggestion, Takes};
-use crate::interview::{Input, build, live};
+use crate::interview::{Input, live};
 use crate::plan::Refusal;
 
 impl Machine {
@@ -62,7 +60,8 @@ impl Machine {
             (part.clone(), "review-part", Some(self.title(part)), rows)
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
-            let looks = self.looks().len();
+            let report = self.judged();
+            let looks = self.looks(&report).len();
             if looks > 0 {
                 let label = Label::Word(
                     "pick-review-look".into(),
@@ -74,7 +73,15 @@ impl Machine {
                     also: None,
                 });
             }
-            rows.extend(self.parts().iter().map(|part| self.line(part)));
+            // A mark at what was taken for the unsafe case.
+            let assumed = live::assumed(&report, self.lines());
+            rows.extend(self.parts().iter().map(|part| {
+                let mut row = self.line(part);
+                if assumed.contains(&row.value) {
+                    row.label = Label::Marked(Box::new(row.label));
+                }
+                row
+            }));
             rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
         };
@@ -97,23 +104,6 @@ impl Machine {
             number: total,
             total,
         }
-    }
-
-    /// The review page with a mark at what was taken for the unsafe case; any other as it is.
-    pub(super) fn marked(&self, mut page: Question) -> Question {
-        if let ("review", Kind::Page(rows)) = (page.id, &mut page.kind) {
-            let assumed = self.assumed();
-            for row in rows.iter_mut().filter(|row| assumed.contains(&row.value)) {
-                row.label = Label::Marked(Box::new(row.label.clone()));
-            }
-        }
-        page
-    }
-
-    /// The lines of the review page that hold something taken for the unsafe case.
-    fn assumed(&self) -> BTreeSet<String> {
-        let plan = build::plan(&self.draft, &|key| key.to_owned());
-        live::assumed(&crate::judge::judge(&plan), self.lines())
     }
 
     /// Finds the line of a part's id.

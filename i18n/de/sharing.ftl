@@ -187,7 +187,6 @@ share-more = und { $count } mehr, alle auf dem Rechenblatt
 share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
-start-any-order = Jede andere Reihenfolge geht auch. Diese hat die niedrigste Spitze.
 start-leave-off = Lassen Sie { $extra } neben diesen aus: Was von selbst wieder startet, würde dann mehr verlangen als die Spitze des Generators.
 stop-order = { $life ->
     [yes] In dieser Reihenfolge ausschalten, zuletzt das, wovon jemandes Gesundheit abhängt: { $names }.

@@ -202,7 +202,6 @@ share-turns = Not everything can run whenever you want it. Take turns
 
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
-start-any-order = Any other order works too. This one has the lowest peak.
 start-leave-off = Leave { $extra } off while these are on. If one of them starts again by itself, together they need more than the generator’s peak.
 stop-order = { $life ->
     [yes] Switch off in this order, with what someone’s health depends on last: { $names }.

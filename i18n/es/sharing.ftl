@@ -193,7 +193,6 @@ share-turns = No todo cabe cuando se quiere. Haga turnos
 
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
-start-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
 start-leave-off = No encienda { $extra } además de estos: lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
 stop-order = { $life ->
     [yes] Apague en este orden, y al final aquello de lo que depende la salud de alguien: { $names }.

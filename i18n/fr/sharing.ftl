@@ -195,7 +195,6 @@ share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
 share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
-start-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
 start-leave-off = Laissez { $extra } à l’arrêt à côté de ceux-ci : ce qui redémarre de lui-même demanderait alors plus que la pointe { -generator(form: "of") }.
 stop-order = { $life ->
     [yes] Arrêtez dans cet ordre, et en dernier ce dont dépend la santé de quelqu’un : { $names }.

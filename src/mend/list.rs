@@ -17,7 +17,7 @@ use crate::plan::{
 use crate::quantity::{Current, Length, Power, Voltage};
 use crate::report::{Finding, Limit, LoadFacts, Placed, Report, Signal, Value};
 use crate::rules;
-use crate::sharing::AT_SET;
+use crate::sharing::{AT_SET, length_of};
 use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
@@ -150,12 +150,7 @@ impl<'a> Wants<'a> {
     }
 
     fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
-        let fact = self
-            .report
-            .figures
-            .loads
-            .iter()
-            .find(|fact| fact.id == *id)?;
+        let fact = self.report.figures.load(id)?;
         Some((
             self.plan.loads.iter().find(|load| load.id == fact.of)?,
             fact,
@@ -202,11 +197,11 @@ pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
 fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let wants = Wants::of(plan, report);
     let musts: Vec<&Id> = report.figures.loads.iter().map(|fact| &fact.id).collect();
-    let unplaced = &report.figures.sharing.unplaced;
+    let sharing = &report.figures.sharing;
     // What is too much for every place, or for its own plug, gets none because something else is moved.
     let lost = |id: &Id| {
-        let mut lost = unplaced.iter().filter(|it| it.load == *id);
-        lost.any(|it| !matches!(it.reason, "too-large" | "impossible"))
+        let lost = sharing.without_place(id);
+        lost.is_some_and(|it| !matches!(it.reason, "too-large" | "impossible"))
     };
     let mut pairs = Vec::new();
     for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {
@@ -743,7 +738,7 @@ impl<'a> List<'a> {
     /// A box for a splitter, or for an adapter with smaller ends than its plug: where that is.
     fn box_for(&self, cord: &Cord) -> Option<Change> {
         let smaller = |end: &Receptacle| end.0.rating() < cord.plug.0.rating();
-        let long = cord.length.known().is_none_or(|length| *length > AT_SET);
+        let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
         (cord.ends.len() > 1 || cord.ends.iter().any(smaller)).then(|| Change::BoxForSplitter {
             cord: cord.id.clone(),
@@ -761,7 +756,7 @@ impl<'a> List<'a> {
             (None, Some(it)) => (it.inlet, &it.from),
             (None, None) => return Vec::new(),
         };
-        let long = cord.is_some_and(|it| it.length.known().is_none_or(|length| *length > AT_SET));
+        let long = cord.is_some_and(|it| length_of(it) > AT_SET);
         self.sound(plug)
             .filter(|at| !(long && self.leads.ends_long(at)))
             .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)

@@ -6,7 +6,7 @@ use crate::plan::{Cord, Id, Load, LoadKind, Plan};
 use crate::quantity::Length;
 use crate::report::{LoadFacts, Report};
 use crate::rules;
-use crate::sharing::AT_SET;
+use crate::sharing::{AT_SET, length_of};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::Verdicts;
@@ -55,9 +55,7 @@ pub(super) struct Leads<'a> {
 impl<'a> Leads<'a> {
     pub fn of(plan: &'a Plan) -> Self {
         let cords = plan.cords.iter().flat_map(|cord| {
-            // One of unknown length hardly leads to the set.
-            let length = cord.length.or(AT_SET + Length::from_millimetres(1));
-            let holder = (Some(length), cord.from.as_ref());
+            let holder = (Some(length_of(cord)), cord.from.as_ref());
             cord.end_ids().map(move |end| (end, holder))
         });
         let boxes = plan.boxes.iter().flat_map(|it| {
@@ -69,36 +67,25 @@ impl<'a> Leads<'a> {
         }
     }
 
+    /// From a receptacle to the last that is known on the way to the set. A plan is no circle, but one that nobody
+    /// has checked may be.
+    fn way<'s>(&'s self, at: &'s Id) -> impl Iterator<Item = &'s Id> {
+        let from = |at: &&'s Id| self.holders.get(*at).and_then(|(_, from)| *from);
+        std::iter::successors(Some(at), from).take(self.holders.len() + 1)
+    }
+
     /// From the set, or from the last box if `from_box`.
     fn length(&self, at: &Id, from_box: bool) -> Length {
-        let mut length = Length::ZERO;
-        let mut at = Some(at);
-        // A plan is no circle, but one that nobody has checked may be.
-        for _ in 0..=self.holders.len() {
-            let Some((cord, from)) = at.and_then(|here| self.holders.get(here)) else {
-                break;
-            };
-            length = length + cord.unwrap_or(Length::ZERO);
-            at = from.filter(|_| cord.is_some() || !from_box);
-        }
-        length
+        let cords = self.way(at).map_while(|at| self.holders.get(at));
+        let cords = cords.map_while(|(cord, _)| cord.or((!from_box).then_some(Length::ZERO)));
+        cords.fold(Length::ZERO, |all, cord| all + cord)
     }
 
     /// How far from the set cords lead by way of one of these receptacles, at most.
     pub fn through(&self, ends: &[Id]) -> Length {
-        let past = self.holders.keys().filter(|at| {
-            let mut at = Some(*at);
-            for _ in 0..=self.holders.len() {
-                match at {
-                    Some(here) if !ends.contains(here) => {
-                        at = self.holders.get(here).and_then(|(_, from)| *from);
-                    }
-                    _ => break,
-                }
-            }
-            at.is_some_and(|at| ends.contains(at))
-        });
-        let lengths = past.map(|at| self.length(at, false));
+        let mut past = self.holders.keys().collect::<Vec<_>>();
+        past.retain(|at| self.way(at).any(|it| ends.contains(it)));
+        let lengths = past.into_iter().map(|at| self.length(at, false));
         lengths.max().unwrap_or(Length::ZERO)
     }
 
@@ -124,30 +111,25 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     })
 }
 
-/// The loads that have their places at the end of a cord, or on gear at the set that `before` has not: whoever buys
-/// gear for what is used elsewhere buys it with a cord.
-pub(super) fn by_reach(plan: &Plan, report: &Report, before: &Plan) -> [BTreeSet<Id>; 2] {
-    let owned = |at: &Id| match plan.part_of(at) {
-        Some(part) => {
-            before.cords.iter().any(|it| it.id == *part)
-                || before.boxes.iter().any(|it| it.id == *part)
-        }
-        None => true,
+/// The loads that have their places at the end of a cord.
+pub(super) fn on_cords(plan: &Plan, report: &Report) -> BTreeSet<Id> {
+    of_loads(plan, report, |_, _, reach| {
+        reach.is_some_and(|reach| reach > AT_SET)
+    })
+}
+
+/// The loads that have their places on gear at the set that `before` has not: whoever buys gear for what is used
+/// elsewhere buys it with a cord.
+pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTreeSet<Id> {
+    let owned = |part: &Id| {
+        before.cords.iter().any(|it| it.id == *part) || before.boxes.iter().any(|it| it.id == *part)
     };
+    let bought = |at: &Id| plan.part_of(at).is_some_and(|part| !owned(part));
     let placed = &report.figures.sharing.placed;
-    let bought = |facts: &LoadFacts| {
-        placed
-            .iter()
-            .any(|it| it.load == facts.id && !owned(&it.at))
-    };
-    [
-        of_loads(plan, report, |_, _, reach| {
-            reach.is_some_and(|reach| reach > AT_SET)
-        }),
-        of_loads(plan, report, |_, facts, reach| {
-            reach.is_some_and(|reach| reach <= AT_SET) && bought(facts)
-        }),
-    ]
+    of_loads(plan, report, |_, facts, reach| {
+        reach.is_some_and(|reach| reach <= AT_SET)
+            && (placed.iter()).any(|it| it.load == facts.id && bought(&it.at))
+    })
 }
 
 /// The campers that no long cord leads to: each brings one of its own.

@@ -6,7 +6,7 @@ use std::rc::Rc;
 
 use super::change::Change;
 use super::list::{self, List, Problem};
-use super::places::{Sockets, at_the_set, by_reach, campers_on_no_cord, ends_of};
+use super::places::{Sockets, at_the_set, campers_on_no_cord, ends_of, on_bought_gear, on_cords};
 use super::steps::{self, Step};
 use super::tally;
 use crate::judge;
@@ -213,10 +213,7 @@ impl<'a> Search<'a> {
             first: list::problems(plan, &before.report, Signal::Danger),
             at_the_set: &at_the_set(plan, &before.report)
                 | &campers_on_no_cord(plan, &before.report),
-            on_cords: by_reach(plan, &before.report, plan)
-                .into_iter()
-                .next()
-                .unwrap_or_default(),
+            on_cords: on_cords(plan, &before.report),
             plan,
             before,
             left: plans,
@@ -255,7 +252,7 @@ impl<'a> Search<'a> {
     /// that is bought and leads nowhere.
     fn brought(&self, state: &State) -> Vec<Problem> {
         let now = at_the_set(&state.plan, &state.report);
-        let [_, bought] = by_reach(&state.plan, &state.report, self.plan);
+        let bought = on_bought_gear(&state.plan, &state.report, self.plan);
         let new = &(&now - &self.at_the_set) | &(&bought & &self.on_cords);
         new.into_iter().map(Problem::AtTheSet).collect()
     }
@@ -735,11 +732,11 @@ fn worse_air(before: &Report, after: &Report) -> bool {
 /// plugged in, and are no better off without a place. What names a part or another thing as well is of
 /// where and with what.
 fn of_newcomers(before: &Report, about: &[Id]) -> bool {
-    let unplaced = &before.figures.sharing.unplaced;
+    let sharing = &before.figures.sharing;
     let newcomer = |id: &Id| {
         let units = before.figures.loads.iter();
         let mut units = units.filter(|unit| unit.of == *id || unit.id == *id);
-        let lost = |unit: &LoadFacts| unplaced.iter().any(|it| it.load == unit.id);
+        let lost = |unit: &LoadFacts| sharing.without_place(&unit.id).is_some();
         units.next().is_some_and(lost) && units.all(lost)
     };
     !about.is_empty() && about.iter().all(newcomer)

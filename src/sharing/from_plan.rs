@@ -44,7 +44,7 @@ use super::together::{Alike, Family, conflicts, largest};
 use super::told::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use super::{start, turns};
 use crate::loads::LoadUnit;
-use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Cord, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
 use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -59,6 +59,11 @@ const LEAST: u64 = 80_000;
 const MOST_SETS: usize = 1000;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
 pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
+
+/// How far a cord leads. One of unknown length hardly leads to the set.
+pub(crate) fn length_of(cord: &Cord) -> Length {
+    cord.length.or(AT_SET + Length::from_millimetres(1))
+}
 
 /// Who plugs in where, what may run together, in what order to start, and whose turn it is.
 ///
@@ -216,12 +221,7 @@ impl<'a> Setting<'a> {
     ) -> Self {
         let (units, beyond) = units.split_at(units.len().min(LoadSet::CAPACITY));
         let lengths: BTreeMap<&Id, Length> = (plan.cords.iter())
-            .map(|cord| {
-                (
-                    &cord.id,
-                    cord.length.or(AT_SET + Length::from_millimetres(1)),
-                )
-            })
+            .map(|cord| (&cord.id, length_of(cord)))
             .collect();
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();

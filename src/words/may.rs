@@ -135,9 +135,9 @@ impl Words {
         for assumption in &answer.rests_on {
             say(self.assumption(assumption, &report.figures.loads));
         }
+        let lives = report.lives();
         let life = |ids: &[Id], wanted: bool| -> Vec<Id> {
-            let loads = &report.figures.loads;
-            let is = |id: &&Id| loads.iter().any(|load| load.id == **id && load.life()) == wanted;
+            let is = |id: &&Id| lives.contains(id) == wanted;
             ids.iter().filter(is).cloned().collect()
         };
         let (depends, others) = (life(&answer.wanted, true), life(&answer.running, false));

@@ -96,17 +96,8 @@ impl Words {
         Some(self.with("share-off", args))
     }
 
-    /// That what may run together is switched on in any order, and what cannot be started beside it. An order in
-    /// which that could be started too is not told: what starts again by itself keeps none.
-    pub fn start_verdict(&self, report: &Report) -> String {
-        let any = self.text("start-any-order");
-        match self.start_without(report) {
-            Some(off) => format!("{any} {off}"),
-            None => any,
-        }
-    }
-
-    /// What only its starting keeps out of the first set; `None` where there is no such thing.
+    /// What only its starting keeps out of the first set; `None` where there is no such thing. An order in which that
+    /// could be started too is not told: what starts again by itself keeps none.
     pub fn start_without(&self, report: &Report) -> Option<String> {
         let sharing = &report.figures.sharing;
         let first = sharing.together.first();
@@ -168,7 +159,7 @@ mod tests {
     fn each_verdict_on_starting_names_what_it_is_about() {
         let words = Words::english();
         let mut report = report();
-        assert_eq!(words.start_verdict(&report), words.text("start-any-order"));
+        assert_eq!(words.start_without(&report), None);
         let kettle = Id::new("kettle").expect("an id");
         let griddle = Id::new("griddle").expect("an id");
         let sharing = &mut report.figures.sharing;
@@ -177,8 +168,7 @@ mod tests {
         let name = super::super::screen::load_name(&report, &kettle).to_owned();
         for verdict in [StartVerdict::ThisOrder, StartVerdict::NoOrder] {
             report.figures.sharing.start.verdict = verdict;
-            let text = words.start_verdict(&report);
-            assert!(text.starts_with(&words.text("start-any-order")), "{text}");
+            let text = words.start_without(&report).expect("something is kept out");
             assert_eq!(text.matches(&name).count(), 1, "{text}");
         }
     }

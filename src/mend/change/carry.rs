@@ -9,7 +9,7 @@ use crate::plan::{
 };
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
-use crate::sharing::AT_SET;
+use crate::sharing::{AT_SET, length_of};
 use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
@@ -289,7 +289,8 @@ fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     let feeds_cord = cords.any(|it| it.from.as_ref().is_some_and(|from| ends.contains(from)));
     let leads = Leads::of(plan);
     let chained = feeds_cord || cord.from.as_ref().is_some_and(|from| leads.ends_long(from));
-    let adapter = cord.length.known().is_some_and(|length| *length <= AT_SET);
+    let own = length_of(cord);
+    let adapter = own <= AT_SET;
     let least = if plan.loads.iter().any(|load| load.may_be(LoadKind::Medical)) {
         people(plan)
     } else {
@@ -299,7 +300,6 @@ fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     if chained || adapter || (cord.length.is_known() && now >= least) {
         return None;
     }
-    let own = cord.length.or(AT_SET + Length::from_millimetres(1));
     // What the others have of the way.
     let others = now - own;
     Some(usual(people(plan) - others.min(people(plan))))

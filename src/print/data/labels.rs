@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet};
 use crate::quantity::{Amount, Power, Wire};
 use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, ShockState, Signal};
 use crate::supply::NodeIx;
@@ -142,7 +142,6 @@ struct Own {
 
 const KEYS: &[&str] = &[
     "for-hours",
-    "for-short",
     "plug-in",
     "plug-in-nothing",
     "comes-from",
@@ -593,18 +592,7 @@ fn generator(context: &Context<'_>) -> Part {
             context.say("air-value", &[("ample", &context.ample())]),
         ),
         (context.say("refuel", &[]), context.say("refuel-value", &[])),
-        (
-            context.say("neutral", &[]),
-            context.say(
-                match (set.neutral, set.bonding_plug) {
-                    (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
-                    (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-                    (Answer::Known(Neutral::Floating), _) => "neutral-floating",
-                    _ => "neutral-unknown",
-                },
-                &[],
-            ),
-        ),
+        (context.say("neutral", &[]), context.neutral()),
     ];
     let mut assumed = context.report.figures.assumed.iter();
     if let Some(rated) = assumed.find(|it| it.field == "generator.rated") {

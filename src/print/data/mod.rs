@@ -19,7 +19,7 @@ use fluent_bundle::FluentValue;
 use serde::Serialize;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
-use crate::plan::{Id, Leg, Plan};
+use crate::plan::{Answer, Id, Leg, Neutral, Plan};
 use crate::quantity::{Amount, Current, Length};
 use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, NodeIx, Supply};
@@ -217,6 +217,18 @@ impl<'a> Context<'a> {
             args.iter()
                 .map(|(name, value)| (*name, FluentValue::from((*value).to_owned()))),
         )
+    }
+
+    /// How neutral and ground are joined at the generator.
+    fn neutral(&self) -> String {
+        let set = &self.plan.generator;
+        let key = match (set.neutral, set.bonding_plug) {
+            (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
+            (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+            (Answer::Known(Neutral::Floating), _) => "neutral-floating",
+            _ => "neutral-unknown",
+        };
+        self.say(key, &[])
     }
 
     /// What a thing can carry.

@@ -103,8 +103,8 @@ const SECOND: crate::rules::Edit = (
 /// that receptacle: those that cannot wait until another is pulled out.
 pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
     let needs = facts.needs();
-    let unplaced = &facts.figures.sharing.unplaced;
-    let lost = |need: &&Need<'_>| unplaced.iter().any(|it| it.load == need.facts.id);
+    let sharing = &facts.figures.sharing;
+    let lost = |need: &&Need<'_>| sharing.without_place(&need.facts.id).is_some();
     needs
         .iter()
         .filter(lost)

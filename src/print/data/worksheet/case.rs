@@ -8,7 +8,7 @@ use serde::Serialize;
 
 use super::super::Context;
 use super::{Cell, Sheet};
-use crate::plan::{Answer, Id, Neutral};
+use crate::plan::{Answer, Id};
 use crate::quantity::{Power, Quantity};
 use crate::report::{ShockState, Signal};
 use crate::supply::{Node, NodeIx, NodeKind};
@@ -45,17 +45,6 @@ struct Point {
     wire: Cell,
     /// Amps for hours and for a short time, then watts.
     limits: [String; 4],
-}
-
-/// How neutral and ground are joined at the generator: the end of a message's key.
-fn neutral(sheet: &Sheet<'_>) -> &'static str {
-    let set = &sheet.context.plan.generator;
-    match (set.neutral, set.bonding_plug) {
-        (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
-        (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-        (Answer::Known(Neutral::Floating), _) => "neutral-floating",
-        _ => "neutral-unknown",
-    }
 }
 
 fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
@@ -99,10 +88,7 @@ fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
             ),
         ),
         (context.say("ws-case-system", &[]), volts),
-        (
-            context.say("neutral", &[]),
-            context.say(neutral(sheet), &[]),
-        ),
+        (context.say("neutral", &[]), context.neutral()),
     ];
     let joins = |holder: &&crate::plan::DistributionBox| holder.joins() == Answer::Known(true);
     let boxes = context.plan.boxes.iter().filter(joins);

@@ -313,6 +313,7 @@ print-symbol-hot = Warnzeichen: Hitze
 print-symbol-toxic = Warnzeichen: Gift
 print-symbol-fire = Warnzeichen: Feuer
 print-always-title = Bei jedem Aufbau, was auch immer der Plan sagt
+print-ws-no-danger = Keine Regel hat eine Gefahr gefunden. Das ist kein Versprechen.
 print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte oben gelten trotzdem.
 print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
 print-always-2 = Kohlenmonoxid-Melder, wo geschlafen wird. Prüftaste drücken: Er muss anschlagen.

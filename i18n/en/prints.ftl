@@ -316,6 +316,7 @@ print-symbol-hot = Warning sign: heat
 print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
 print-always-title = Every time you set up, whatever the plan says
+print-ws-no-danger = No rule found a danger. That is no promise.
 print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
 print-always-1 = Use the generator only outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
 print-always-2 = Put a carbon monoxide alarm where people sleep. Press its test button: it must beep.

@@ -315,6 +315,7 @@ print-symbol-hot = Señal de advertencia: calor
 print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
 print-always-title = En cada montaje, diga lo que diga el plan
+print-ws-no-danger = Ninguna regla encontró un peligro. Eso no es una promesa.
 print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
 print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
 print-always-2 = Alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.

@@ -313,6 +313,7 @@ print-also = Ces problèmes disparaissent aussi
 print-look = À vérifier d’abord
 print-look-then = Certains cadres disent « { print-look } ». Quand vous le savez, changez votre réponse dans le plan et vérifiez de nouveau.
 print-always-title = À chaque mise en place, quoi que dise le plan
+print-ws-no-danger = Aucune règle n’a trouvé de danger. Ce n’est pas une promesse.
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
 print-always-2 = { -alarm(form: "One") } là où l’on dort. Bouton d’essai : il doit sonner.

@@ -173,8 +173,8 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
                 line.name(context),
                 fed_by.unwrap_or_default(),
                 carries.join("; "),
-                context.exact(limit.continuous),
-                context.exact(limit.short),
+                context.capacity(limit.continuous),
+                context.capacity(limit.short),
             ]
         })
         .collect::<Vec<Vec<String>>>();

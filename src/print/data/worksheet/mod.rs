@@ -98,7 +98,7 @@ const KEYS: &[&str] = &[
     "ws-intro",
     "defer",
     "do-not-use",
-    "none-found",
+    "ws-no-danger",
     "ws-diagram",
     "ws-dangers",
     "ws-assumed",

@@ -59,9 +59,20 @@ pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
     plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
 }
 
-/// What the outlets of the set give, if that is known.
+/// What the outlets of the set give, if that is known: a hole for 240 V says more than anybody.
 pub(super) fn legs(draft: &Draft) -> Option<System> {
+    if has_240_volts(draft) {
+        return Some(System::V120_240);
+    }
     draft.text("generator.voltage").and_then(System::named)
+}
+
+/// Whether an outlet of the set needs 240 V.
+pub(super) fn has_240_volts(draft: &Draft) -> bool {
+    let shapes = outlets(draft).filter_map(|n| Place::Outlet(n).shape(draft));
+    shapes
+        .map(|shape| shape.0.circuit())
+        .any(|circuit| circuit != Circuit::OneLeg)
 }
 
 /// Whether each outlet of this kind of a box is on one of two legs that come in.
@@ -124,6 +135,8 @@ pub(super) fn out_count(draft: &Draft, n: u8, m: u8) -> u8 {
 
 /// How many outlets of one kind a box may have.
 pub(super) const OUT_COUNT: Whole = Whole { least: 1, most: 99 };
+/// How many of them somebody types: more is a slip.
+pub(super) const TYPED_OUT_COUNT: Whole = Whole { least: 1, most: 12 };
 
 /// How many parts there are as the plan counts them: outlets, cords with each of their ends,
 /// boxes.

@@ -67,11 +67,13 @@ pub(super) fn after(
         .unwrap_or(0);
     let view = |rows: &[Row], start: usize| View {
         progress: String::new(),
+        dots: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
             rows: rows.to_vec(),
             start: Some(start),
+            marks: None,
         },
         spoken: Vec::new(),
     };
@@ -148,6 +150,7 @@ fn folder(
     let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
     let folder = View {
         progress: String::new(),
+        dots: String::new(),
         question: words.text("interview-folder"),
         why: words.text("interview-folder.why"),
         shape: Shape::Line {

@@ -164,6 +164,10 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
                 pick(rows, start, &view.spoken, text)
             };
             let found = match found {
+                // Who ends the list by its row keeps what is marked.
+                Ok(Input::Answer(value)) if many && value == "done" && text != "done" => {
+                    return Ok(Input::Answer(String::new()));
+                }
                 Ok(input) => return Ok(input),
                 Err(found) => found,
             };

@@ -92,6 +92,12 @@ pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
         .is_some_and(|what| what.starts_with("box"))
 }
 
+/// Whether there is another cord or box of the same kind.
+pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
+    let what = |n: u8| draft.text(&format!("gear.{n}.what"));
+    gear(draft).any(|other| other != n && what(other) == what(n))
+}
+
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
     let what = draft.text(&format!("gear.{n}.what"))?;
     COMMON

@@ -160,7 +160,7 @@ impl Terminal {
         };
         drawn.clear()?;
         drop(raw);
-        Self::write(&cut(&format!("> {left}"), columns()), false)?;
+        Self::write(&format!("> {left}"), false)?;
         Ok(input)
     }
 

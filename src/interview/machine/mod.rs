@@ -545,6 +545,11 @@ impl Machine {
                 let text = text.trim();
                 match step.takes {
                     Takes::YesNo => Ok(Said::is(text.to_lowercase())),
+                    // "orange cord" is one word on a label.
+                    Takes::Typed(Form::Ident) => {
+                        let words: Vec<&str> = text.split_whitespace().collect();
+                        Ok(Said::Is(words.join("-")))
+                    }
                     Takes::Typed(_) | Takes::Pick(_) | Takes::Many(_) => Ok(Said::is(text)),
                 }
             }

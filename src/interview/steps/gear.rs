@@ -77,6 +77,10 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Takes::Pick(|draft, at| or_removed(gear_whats(draft, at))),
     )
     .later(),
+    // Of two alike somebody has to tell which is which.
+    step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
+        .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
+        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
     step(
         Group::Gear,
         "plug",
@@ -88,8 +92,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             draft.text(&format!("gear.{}.what", at.n)),
             Some("cord" | "box")
         ))
-    })
-    .suggest(|_, _| said("5-15P")),
+    }),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(
@@ -209,34 +212,29 @@ pub(in crate::interview) const OUT: &[Step] = &[
 ];
 
 /// Asked of a cord or box after its own questions, when its ends are known.
-pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
-    step(
-        Group::Gear,
-        "from",
-        "gear-from",
-        Takes::Pick(|draft, at| {
-            let ids = Ids::new(draft);
-            let mut items: Vec<Item> = parts::offers(draft, at.n)
-                .into_iter()
-                .filter_map(|place| place_item(draft, &ids, place))
-                .collect();
-            items.push(Item::new("none", Label::word("pick-gear-from-none")));
-            items
-        }),
-    )
-    // With one place it fits there is nothing to ask; the review page can still change it.
-    .when(|draft, at| {
-        if parts::fits_somewhere(draft, at.n) {
-            flow_if(parts::sole_feed(draft, at.n).is_none())
-        } else {
-            Ask::No
-        }
-    })
-    .suggest(|draft, at| match parts::likely_feed(draft, at.n) {
-        Some(place) => said(place.token()),
-        None => said("none"),
+pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
+    Group::Gear,
+    "from",
+    "gear-from",
+    Takes::Pick(|draft, at| {
+        let ids = Ids::new(draft);
+        let mut items: Vec<Item> = parts::offers(draft, at.n)
+            .into_iter()
+            .filter_map(|place| place_item(draft, &ids, place))
+            .collect();
+        items.push(Item::new("none", Label::word("pick-gear-from-none")));
+        items
     }),
-    step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
-        .later()
-        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
-];
+)
+// With one place it fits there is nothing to ask; the review page can still change it.
+.when(|draft, at| {
+    if parts::fits_somewhere(draft, at.n) {
+        flow_if(parts::sole_feed(draft, at.n).is_none())
+    } else {
+        Ask::No
+    }
+})
+.suggest(|draft, at| match parts::likely_feed(draft, at.n) {
+    Some(place) => said(place.token()),
+    None => said("none"),
+})];

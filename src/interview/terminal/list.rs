@@ -14,6 +14,8 @@ pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
     /// Of each row, where the list takes several.
     marks: Option<Vec<u8>>,
+    /// The rows as they stand below each other: what was marked comes first, where it is seen.
+    order: Vec<usize>,
     typed: Editor,
     /// Of the rows that match.
     at: usize,
@@ -34,22 +36,30 @@ impl<'a> List<'a> {
             // Something is under the cursor always: where Enter may take nothing, help is.
             rows.sort_by_key(|row| row.input != Input::Explain);
         }
-        Self {
+        let mut list = Self {
+            order: (0..rows.len()).collect(),
             rows,
             marks,
             typed: Editor::default(),
             at: start.unwrap_or(0),
             hint,
             nothing,
-        }
+        };
+        list.put_marked_first();
+        list
+    }
+
+    fn put_marked_first(&mut self) {
+        let Some(marks) = &self.marks else { return };
+        self.order = (0..self.rows.len()).collect();
+        self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
     }
 
     /// The rows that hold each typed word; those first that begin so, then those that hold it in one.
     fn found(&self) -> Vec<usize> {
         let typed = self.typed.text().to_lowercase();
-        let mut found: Vec<usize> = (0..self.rows.len())
-            .filter(|at| self.rows[*at].holds(&typed))
-            .collect();
+        let mut found = self.order.clone();
+        found.retain(|at| self.rows[*at].holds(&typed));
         let typed = typed.trim();
         if !typed.is_empty() {
             found.sort_by_key(|at| {
@@ -91,6 +101,7 @@ impl<'a> List<'a> {
     fn enter(&mut self, row: usize) -> Then {
         if let Some(mark) = self.mark(row) {
             *mark = (*mark).max(1);
+            self.put_marked_first();
             self.typed.empty();
             self.at = 0;
             return Then::On;

@@ -1111,3 +1111,26 @@ fn a_socket_that_is_taken_is_not_offered_to_a_load() {
     let with_cord = cord.to_owned() + &load("a", "18:00-19:00") + &load("b", "18:00-19:00");
     assert_eq!(opened(&with_cord).question().key, "load.2.on");
 }
+
+/// Of two alike each is named, by a color or a word of one's own; one alone is not asked for.
+#[test]
+fn two_cords_alike_are_told_apart() {
+    let two = COMMON.replacen(
+        "twist-30, box-twist-30",
+        "2 x extension, twist-30, box-twist-30",
+        1,
+    );
+    let own = "orange cord\nSJTW 12/3\n50 ft\nno\nblue\nSJTW 14/3\n25 ft\nno\n";
+    let two = two.replacen("SJTW 10/3\n", &format!("{own}SJTW 10/3\n"), 1);
+    let (_, kept, said) = answers(&script(&two));
+    assert_eq!(
+        said.matches("What do you want to call it?").count(),
+        2,
+        "{said}"
+    );
+    let plan = plan_of(kept.0.last().expect("answers"), &|key| key.to_owned());
+    let cords: Vec<&str> = plan.cords.iter().map(|cord| cord.id.as_str()).collect();
+    assert_eq!(cords, ["orange-cord", "blue", "cord3"]);
+    let (_, _, said) = answers(&script(COMMON));
+    assert!(!said.contains("What do you want to call it?"), "{said}");
+}

@@ -313,7 +313,7 @@ fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
 /// A bare number with the unit that the question shows first, if that makes it an answer.
 fn with_unit(words: &Words, form: Form, text: &str) -> Option<String> {
     // Of two figures the first tells.
-    let first = text.split("/").next().and_then(|it| it.split(", ").next());
+    let first = text.split('/').next().and_then(|it| it.split(", ").next());
     let first = first.unwrap_or(text);
     let unit = form.likely_unit(first.trim().parse().ok()?)?;
     let whole = format!("{} {}", text.trim(), words.likely_units(unit).first()?);

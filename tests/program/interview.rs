@@ -578,6 +578,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.sees("4. I don’t know");
         person.types("4\n");
         person.sees("Which outlets does the generator");
+        person.screen = blank(40);
         person.types("2 x 3, l5-30r 30 a\n");
         person.sees("3. I don’t know");
         person.types("\u{3}");

@@ -434,12 +434,11 @@ impl Machine {
         self.check(place, &said)?;
         let before = self.draft.clone();
         let adding = self.is_adding();
-        let added = match (place.step.takes, said.text()) {
-            (Takes::Many(_), Some(text)) => self.keep_marked(place, text, adding),
-            _ => {
-                self.keep(place, said);
-                Ok(None)
-            }
+        let added = if let (Takes::Many(_), Some(text)) = (place.step.takes, said.text()) {
+            self.keep_marked(place, text, adding)
+        } else {
+            self.keep(place, said);
+            Ok(None)
         };
         let added = match added {
             Ok(_) if overfills(&before, &self.draft) => Err(Refusal::new("full")),

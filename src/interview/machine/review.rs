@@ -248,10 +248,8 @@ impl Machine {
                         }
                         label => label,
                     }),
-                // A list says its own words: see the page's line of each part.
-                Takes::Many(_) => Label::Plain(text),
                 Takes::Typed(form) if form.has_numbers() => Label::Numbers(text),
-                Takes::Typed(_) => Label::Plain(text),
+                Takes::Typed(_) | Takes::Many(_) => Label::Plain(text),
             },
         }
     }

@@ -326,7 +326,7 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
         .collect();
     assert_eq!(ids, ["twist", "regular", "regular-2"]);
     assert_eq!(
-        plan.cords[0].from.as_ref().map(|id| id.as_str()),
+        plan.cords[0].from.as_ref().map(plan::Id::as_str),
         Some("twist")
     );
 }

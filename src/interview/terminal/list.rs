@@ -10,6 +10,9 @@ use crate::interview::{Input, Row, form};
 /// The longest list that somebody would scroll through.
 const LONGEST_SCROLLED: usize = 60;
 
+/// What things are picked as that no row names.
+const OTHERS: [&str; 3] = ["own", "cord", "box"];
+
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
     /// Of each row, where the list takes several.
@@ -55,10 +58,23 @@ impl<'a> List<'a> {
         self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
     }
 
+    /// Whether nothing holds what was typed. Then there are still help, and what is in no list.
+    fn is_lost(&self) -> bool {
+        let typed = self.typed.text().to_lowercase();
+        !self.rows.iter().any(|row| row.holds(&typed))
+    }
+
     /// The rows that hold each typed word; those first that begin so, then those that hold it in one.
     fn found(&self) -> Vec<usize> {
         let typed = self.typed.text().to_lowercase();
         let mut found = self.order.clone();
+        if self.is_lost() {
+            found.retain(|at| match &self.rows[*at].input {
+                Input::Answer(value) => OTHERS.contains(&value.as_str()),
+                input => *input == Input::Explain,
+            });
+            return found;
+        }
         found.retain(|at| self.rows[*at].holds(&typed));
         let typed = typed.trim();
         if !typed.is_empty() {
@@ -122,6 +138,9 @@ impl Prompt for List<'_> {
         let (typed, at) = self.typed.shown(width.saturating_sub(2));
         let mut lines = vec![(format!("> {typed}"), false)];
         let found = self.found();
+        if self.is_lost() {
+            lines.push((cut(&self.nothing, width), false));
+        }
         let room = height.saturating_sub(2).max(5);
         // Of a list that nobody would scroll through, which is read by typing, half as many.
         let room = if found.len() > LONGEST_SCROLLED {
@@ -154,9 +173,6 @@ impl Prompt for List<'_> {
             };
             let text = format!("{sign}{mark} {}", self.rows[*row].text);
             lines.push((cut(&text, width), here));
-        }
-        if found.is_empty() {
-            lines.push((cut(&format!("  {}", self.nothing), width), false));
         }
         lines.push((cut(&format!("[{}]", self.hint), width), false));
         (lines, Some(at + 2))
@@ -315,7 +331,7 @@ mod tests {
             String::new(),
             "Nothing like that".to_owned(),
         );
-        assert_eq!(press(&mut list, "boat enter"), None);
+        assert_eq!(press(&mut list, "boat enter"), Some(Input::Explain));
         assert!(
             list.lines(40, 10)
                 .0
@@ -324,6 +340,11 @@ mod tests {
         );
         // What begins so comes first, and help only where nothing may be taken unseen.
         assert_eq!(list.rows[0].input, Input::Explain);
+        let others = rows(&["That is all", "Kettle", "own"]);
+        let marks = Some(vec![0; others.len()]);
+        let mut list = List::new(&others, Some(0), marks, String::new(), String::new());
+        let own = Input::Answer("own".to_owned());
+        assert_eq!(press(&mut list, "boat enter enter"), Some(own));
         let mut list = List::new(&all, None, None, String::new(), String::new());
         assert_eq!(
             press(&mut list, "ph enter"),

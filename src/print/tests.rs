@@ -42,6 +42,7 @@ fn outlet(name: &str, shape: &str, breaker: i64, gfci: bool) -> Outlet {
         gfci: Answer::Known(gfci),
         wire: Answer::Missing,
         leg: Answer::Missing,
+        hot: None,
     }
 }
 
@@ -146,6 +147,7 @@ fn small() -> (Plan, Report) {
             inlet: Plug::named("L5-30P").expect("a shape"),
             listed: Answer::Known(true),
             bond: Answer::Known(false),
+            hot: None,
             outlets: vec![
                 outlet("box-left", "5-20R", 20, true),
                 outlet("box-lamp", "5-15R", 15, true),

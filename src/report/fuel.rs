@@ -478,7 +478,7 @@ mod tests {
             fuel.day.expect("running times").millipercent()
         };
         assert_eq!(day_of(18 * H), 100_000);
-        assert_eq!(day_of(18 * H + 1), 100_239);
+        assert_eq!(day_of(18 * H + 15), 103_572);
     }
 
     /// A break in which the engine cools for 20 minutes and somebody pours for 10, by day.

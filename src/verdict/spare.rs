@@ -38,6 +38,7 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
         gfci: Answer::Known(false),
         wire: Answer::Missing,
         leg: Answer::Missing,
+        hot: None,
     }];
     // What is plugged into the generator now is not beside it.
     let at_set = |from: &Id| plan.generator.outlets.iter().any(|it| it.id == *from);

@@ -267,6 +267,7 @@ fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
     let longer = longer(plan, id);
     edit(plan, id, |cord| {
         cord.outdoor = Answer::Known(true);
+        cord.hot = None;
         if let Some(length) = longer {
             cord.length = Answer::Known(length);
         }
@@ -406,12 +407,14 @@ fn guard(outlet: &mut Outlet) {
     };
     outlet.shares = None;
     outlet.gfci = Answer::Known(true);
+    outlet.hot = None;
     outlet.wire = Answer::Known(wire_for(outlet.shape.0));
 }
 
 fn list(it: &mut DistributionBox) {
     it.listed = Answer::Known(true);
     it.bond = Answer::Known(false);
+    it.hot = None;
     it.outlets.iter_mut().for_each(guard);
 }
 
@@ -426,6 +429,7 @@ fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
         gfci: Answer::Missing,
         wire: Answer::Missing,
         leg: Answer::Missing,
+        hot: None,
     }
 }
 
@@ -460,6 +464,7 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
         inlet: cord.plug,
         listed: Answer::Known(true),
         bond: Answer::Known(false),
+        hot: None,
         outlets,
     };
     list(&mut it);
@@ -566,6 +571,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
         inlet: Plug(shape.0),
         listed: Answer::Known(true),
         bond: Answer::Known(false),
+        hot: None,
         outlets: ["1", "2"]
             .map(|number| {
                 let id = free_id(plan, &format!("{id}-{number}"));

@@ -154,6 +154,7 @@ fn small() -> (Plan, Report) {
             ],
         }],
         loads: Vec::new(),
+        log: Vec::new(),
     };
     let load = |name: &str, label: &str, power: i64| LoadFacts {
         id: id(name),

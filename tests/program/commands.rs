@@ -456,6 +456,51 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     assert!(!dir.path().join("new.toml").exists());
 }
 
+/// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are
+/// those that two plans differ in.
+#[test]
+fn what_was_learned_goes_into_the_plan() {
+    let dir = folder();
+    plan(dir.path(), "old.toml", MENDED);
+    plan(dir.path(), "new.toml", MENDED);
+    let learned = ["learned", "new.toml", "--date", "2026-07-04"];
+    let learn = |words: &[&str]| {
+        let output = tallywatt(&[&learned[..], words].concat(), dir.path());
+        let said = text(&output.stdout) + &text(&output.stderr);
+        (output.status.code(), said)
+    };
+    let (status, said) = learn(&["front", "tripped", "at", "13", "A"]);
+    assert_eq!(status, Some(0), "{said}");
+    insta::assert_snapshot!("learned_tripped", said);
+    let file = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    assert!(
+        file.contains("trips_at = \"13 A\"                   # last summer"),
+        "{file}"
+    );
+    assert!(
+        file.contains("log = [\"2026-07-04 front tripped at 13 A\"]"),
+        "{file}"
+    );
+    let output = tallywatt(&["reprint", "old.toml", "new.toml"], dir.path());
+    let again = text(&output.stdout);
+    assert!(said.contains(again.trim()), "{again} in {said}");
+    assert!(
+        again.contains("“front”") && !again.contains("“twist”"),
+        "{again}"
+    );
+    let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
+    assert!(text(&output.stdout).contains("do not need to print"));
+    // A danger, a bad reading, and what nobody understands, which changes nothing.
+    assert_eq!(learn(&["long", "hot"]).0, Some(2));
+    assert_eq!(learn(&["box-left 109 V"]).0, Some(2));
+    let before = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    let (status, said) = learn(&["it broke"]);
+    assert_eq!(status, Some(64));
+    assert!(said.contains("front tripped at 13 A"), "{said}");
+    let after = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    assert_eq!(before, after);
+}
+
 #[test]
 fn may_says_yes_or_no_and_why() {
     let dir = folder();

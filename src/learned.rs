@@ -3,7 +3,7 @@
 //! Words are understood by the part and the one figure in them: amps are where a breaker tripped, volts what a meter
 //! showed, hours how long a tank lasted. Whatever is learned makes a plan more careful, and never less.
 
-use crate::plan::{Answer, Id, Outlet, Plan, Runtime, bounds};
+use crate::plan::{Answer, Cord, Id, Outlet, Plan, Runtime, bounds};
 use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
@@ -84,7 +84,7 @@ fn figure<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Option<Q> {
 fn parts(plan: &Plan) -> Vec<Id> {
     let outlets = plan.generator.outlets.iter();
     let outlets = outlets.chain(plan.boxes.iter().flat_map(|holder| &holder.outlets));
-    let ends = plan.cords.iter().flat_map(|cord| cord.end_ids());
+    let ends = plan.cords.iter().flat_map(Cord::end_ids);
     let mut all: Vec<Id> = outlets.map(|outlet| outlet.id.clone()).collect();
     all.extend(plan.cords.iter().map(|cord| cord.id.clone()));
     all.extend(plan.boxes.iter().map(|holder| holder.id.clone()));

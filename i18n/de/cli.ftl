@@ -188,6 +188,8 @@ reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüb
 reason-wiring = die Leitung des Kastens
 reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behandeln
 
+demo-changed = { $path } ist nicht mehr der Plan der Vorführung: jemand hat ihn geändert. Wir haben nichts geschrieben.
+demo-changed-hint = Zum Drucken: tallywatt print PLAN --into ORDNER. Für die Vorführung nennen Sie mit --into einen anderen Ordner.
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten

@@ -196,6 +196,8 @@ reason-hot-cord = the cord in air this hot; no breaker protects it
 reason-wiring = the box's wiring
 reason-not-fed = wrong voltage for its shape; treat it as live
 
+demo-changed = { $path } is not the demo’s any more: somebody changed it. We wrote nothing.
+demo-changed-hint = To print it: tallywatt print PLAN --into FOLDER. For the demo, name another folder with --into.
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides

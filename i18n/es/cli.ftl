@@ -193,6 +193,8 @@ reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vig
 reason-wiring = el cableado de la caja
 reason-not-fed = no son los voltios de su forma; trátelo como con tensión
 
+demo-changed = { $path } ya no es el de la demostración: alguien lo cambió. No escribimos nada.
+demo-changed-hint = Para imprimirlo: tallywatt print PLAN --into CARPETA. Para la demostración, indique otra carpeta con --into.
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras

@@ -200,6 +200,8 @@ reason-wiring = le câblage du coffret
 reason-not-fed = pas les volts de sa forme ; traitez-la comme sous tension
 reason-parallel-kit = le kit de mise en parallèle
 
+demo-changed = { $path } n’est plus celui de la démonstration : quelqu’un l’a modifié. Rien n’a été écrit.
+demo-changed-hint = Pour l’imprimer : tallywatt print PLAN --into DOSSIER. Pour la démonstration, indiquez un autre dossier avec --into.
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces

@@ -456,6 +456,29 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     assert!(!dir.path().join("new.toml").exists());
 }
 
+/// The demo's own output says to change its plan: once changed, it is the user's. One that is as it was written, in
+/// another language too, is written again.
+#[test]
+fn a_changed_demo_plan_is_never_written_over() {
+    let dir = folder();
+    let demo =
+        |language: &str| tallywatt(&["demo", "--into", "d", "--language", language], dir.path());
+    assert_eq!(demo("de").status.code(), Some(0));
+    assert_eq!(demo("en").status.code(), Some(0));
+    let path = dir.path().join("d/plan.toml");
+    let ours = std::fs::read_to_string(&path).expect("the plan");
+    let theirs = ours.replacen("50 ft", "60 ft", 1);
+    assert_ne!(ours, theirs);
+    std::fs::write(&path, &theirs).expect("a change");
+    std::fs::write(dir.path().join("d/card.pdf"), "a card").expect("a card");
+    let output = demo("en");
+    assert_eq!(output.status.code(), Some(73));
+    assert!(text(&output.stderr).contains("somebody changed it"));
+    assert_eq!(std::fs::read_to_string(&path).expect("the plan"), theirs);
+    let card = std::fs::read(dir.path().join("d/card.pdf")).expect("the card");
+    assert_eq!(card, b"a card");
+}
+
 /// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are
 /// those that two plans differ in.
 #[test]

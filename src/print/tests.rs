@@ -35,14 +35,9 @@ fn outlet(name: &str, shape: &str, breaker: i64, gfci: bool) -> Outlet {
     Outlet {
         id: id(name),
         shape: Receptacle::named(shape).expect("a shape"),
-        sockets: None,
         breaker: Answer::Known(Current::from_milliamps(breaker * 1000)),
-        shares: None,
-        trips_at: None,
         gfci: Answer::Known(gfci),
-        wire: Answer::Missing,
-        leg: Answer::Missing,
-        hot: None,
+        ..Outlet::default()
     }
 }
 
@@ -147,11 +142,11 @@ fn small() -> (Plan, Report) {
             inlet: Plug::named("L5-30P").expect("a shape"),
             listed: Answer::Known(true),
             bond: Answer::Known(false),
-            hot: None,
             outlets: vec![
                 outlet("box-left", "5-20R", 20, true),
                 outlet("box-lamp", "5-15R", 15, true),
             ],
+            ..DistributionBox::default()
         }],
         loads: Vec::new(),
         log: Vec::new(),

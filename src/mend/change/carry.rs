@@ -423,13 +423,7 @@ fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
         id,
         shape,
         sockets: Some(sockets),
-        breaker: Answer::Missing,
-        shares: None,
-        trips_at: None,
-        gfci: Answer::Missing,
-        wire: Answer::Missing,
-        leg: Answer::Missing,
-        hot: None,
+        ..Outlet::default()
     }
 }
 
@@ -464,8 +458,8 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
         inlet: cord.plug,
         listed: Answer::Known(true),
         bond: Answer::Known(false),
-        hot: None,
         outlets,
+        ..DistributionBox::default()
     };
     list(&mut it);
     plan.cords.extend(lead);
@@ -571,13 +565,13 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
         inlet: Plug(shape.0),
         listed: Answer::Known(true),
         bond: Answer::Known(false),
-        hot: None,
         outlets: ["1", "2"]
             .map(|number| {
                 let id = free_id(plan, &format!("{id}-{number}"));
                 outlet(id, Receptacle(Configuration::N5_20), 2)
             })
             .into(),
+        ..DistributionBox::default()
     };
     if shape.0.circuit() == Circuit::TwoLegsNeutral {
         it.outlets[1].leg = Answer::Known(crate::plan::Leg::B);

@@ -89,6 +89,8 @@ pub struct Terminal {
     between: String,
     first_line: String,
     colour: bool,
+    /// What was marked in the list that was asked last, below this question: who asked for help has it still.
+    marked: Option<(String, Vec<u8>)>,
     /// How many lines were said since the last answer.
     said: usize,
     /// The answer was the first of several lines.
@@ -110,6 +112,7 @@ impl Terminal {
             first_line: words.text("note-first-line"),
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
+            marked: None,
             said: 0,
             pasted: false,
             interrupted: false,
@@ -313,6 +316,8 @@ impl Prompter for Terminal {
         }
         Self::write(&view.question, true)?;
         Self::write(&view.why, false)?;
+        let marked = self.marked.take();
+        let marked = marked.filter(|(question, _)| *question == view.question);
         let input = match &view.shape {
             Shape::Line { default, hint } => {
                 let hint = if hint.is_empty() {
@@ -333,8 +338,15 @@ impl Prompter for Terminal {
                     self.list_keys.clone()
                 };
                 let nothing = self.nothing.clone();
-                let mut list = List::new(rows, *start, marks.clone(), keys, nothing);
-                self.hold(&mut list)?
+                let left = marked.map(|(_, marks)| marks);
+                let marks = marks
+                    .as_ref()
+                    .map(|marks| left.unwrap_or_else(|| marks.clone()));
+                let mut list = List::new(rows, *start, marks, keys, nothing);
+                let input = self.hold(&mut list)?;
+                let marks = list.marks.filter(|_| input != Input::Back);
+                self.marked = marks.map(|marks| (view.question.clone(), marks));
+                input
             }
         };
         self.said = 0;

@@ -240,6 +240,33 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     assert!(!draft.contains("generator.figure"), "{draft}");
 }
 
+/// Who asks for help in the middle of a list, or does not know one of its things, keeps what is marked.
+#[test]
+fn help_in_a_list_keeps_what_is_marked() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down(home.path(), 80);
+    for (question, keys) in &GENERATOR[..2] {
+        person.answers(question, keys);
+    }
+    let list = "Which outlets does the generator";
+    for keys in ["Regular T\r?", "L5-30\rI don’t know\r"] {
+        person.is_asked(list);
+        person.screen = blank(80);
+        person.types(keys);
+    }
+    person.answers(list, "");
+    person.is_asked("What voltage");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    for answer in [
+        "\"outlet.1.face\" = \"5-20R\"",
+        "\"outlet.2.face\" = \"L5-30R\"",
+    ] {
+        assert!(draft.contains(answer), "{draft}");
+    }
+}
+
 #[test]
 fn control_c_keeps_the_draft_and_the_next_run_goes_on() {
     let home = tempfile::tempdir().unwrap();

@@ -16,7 +16,7 @@ const OTHERS: [&str; 3] = ["own", "cord", "box"];
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
     /// Of each row, where the list takes several.
-    marks: Option<Vec<u8>>,
+    pub(super) marks: Option<Vec<u8>>,
     /// The rows as they stand below each other: what was marked comes first, where it is seen.
     order: Vec<usize>,
     typed: Editor,

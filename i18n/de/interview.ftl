@@ -593,6 +593,14 @@ ask-out-gfci = Haben sie die Tasten TEST und RESET?
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
 
+ask-out-places = Wie sind sie angeordnet?
+    .why = { $about }. So heißen sie auf Etikett und Karte.
+    .help = Nebeneinander heißen sie links und rechts, übereinander oben und unten. Bei Nummern wählen Sie beim Aufkleben der Etiketten, welche die 1 ist.
+    .row = Anordnung
+pick-out-places-across = Nebeneinander: links, rechts
+pick-out-places-down = Übereinander: oben, unten
+pick-out-places-number = Nach Nummer: 1, 2
+
 ask-out-leg = Welche Hälfte des Generators speist jede?
     .why = { $about }. A oder B; oder je ein Buchstabe, A A B B.
     .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Ein Kasten verteilt seine Steckdosen auf beide. Seine Papiere sagen, welche auf welcher Hälfte ist; öffnen Sie den Kasten nicht. Ein Buchstabe gilt für alle. Oder tippen Sie für jede einen, von der ersten bis zur letzten: A A B B. Wenn Sie es nicht wissen, nehmen wir an, dass alle auf A sind: Dann haben sie zusammen die kleinste Leistung.
@@ -826,4 +834,9 @@ id-large = gross
 id-outlet = dose
 id-cord = kabel
 id-box = kasten
+id-left = links
+id-right = rechts
+id-top = oben
+id-bottom = unten
+id-middle = mitte
 id-load = gerät

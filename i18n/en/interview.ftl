@@ -78,6 +78,11 @@ id-large = large
 id-outlet = outlet
 id-cord = cord
 id-box = box
+id-left = left
+id-right = right
+id-top = top
+id-bottom = bottom
+id-middle = middle
 id-load = load
 
 shown-unknown = not known
@@ -628,6 +633,14 @@ ask-out-gfci = Do they have TEST and RESET buttons?
     .why = { $about }. Made to cut power if someone gets a shock.
     .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
     .row = GFCI
+
+ask-out-places = How are its outlets arranged?
+    .why = { $about }. Labels and card then say left, right.
+    .help = If they are side by side, we call them left and right. If one is above another, top and bottom. With numbers, you choose which is 1 when you put the labels on.
+    .row = Arranged
+pick-out-places-across = Side by side: left, right
+pick-out-places-down = One above another: top, bottom
+pick-out-places-number = By number: 1, 2
 
 ask-out-leg = Which half of the generator feeds each?
     .why = { $about }. A or B; or one letter for each, A A B B.

@@ -604,6 +604,14 @@ ask-out-gfci = ¿Tienen botones TEST y RESET?
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
     .row = Contra descargas
 
+ask-out-places = ¿Cómo están dispuestos?
+    .why = { $about }. Así los nombran las etiquetas y la tarjeta.
+    .help = Si están uno junto al otro, se llaman izquierda y derecha. Si uno está encima del otro, arriba y abajo. Con números, usted elige cuál es el 1 al pegar las etiquetas.
+    .row = Disposición
+pick-out-places-across = Uno junto al otro
+pick-out-places-down = Uno encima del otro
+pick-out-places-number = Por número: 1, 2
+
 ask-out-leg = ¿Qué mitad del generador alimenta cada uno?
     .why = { $about }. A o B; o una letra por cada uno, A A B B.
     .help = Un generador de 120/240 V tiene dos mitades, A y B. Una caja reparte entre ellas sus { -receptacle(form: "many") }. Sus papeles dicen cuál está en qué mitad; no abra la caja. Una sola letra vale para todos. O escriba una por cada uno, del primero al último: A A B B. Si no lo sabe, suponemos que todos están en A: así tienen juntos la menor potencia.
@@ -839,4 +847,9 @@ id-large = grande
 id-outlet = toma
 id-cord = cable
 id-box = caja
+id-left = izquierda
+id-right = derecha
+id-top = arriba
+id-bottom = abajo
+id-middle = centro
 id-load = aparato

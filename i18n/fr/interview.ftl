@@ -75,6 +75,11 @@ id-large = grosse
 id-outlet = prise
 id-cord = rallonge
 id-box = coffret
+id-left = gauche
+id-right = droite
+id-top = haut
+id-bottom = bas
+id-middle = milieu
 id-load = appareil
 
 shown-unknown = inconnu
@@ -613,6 +618,14 @@ ask-out-gfci = Ont-elles des boutons TEST et RESET ?
     .why = { $about }. Faits pour couper vite en cas de choc.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
     .row = Protection contre les chocs
+
+ask-out-places = Comment sont-elles disposées ?
+    .why = { $about }. Les étiquettes et la carte les nomment ainsi.
+    .help = Côte à côte, elles s’appellent gauche et droite. L’une au-dessus de l’autre, haut et bas. Avec des numéros, vous choisissez laquelle est la 1 en collant les étiquettes.
+    .row = Disposition
+pick-out-places-across = Côte à côte : gauche, droite
+pick-out-places-down = L’une sur l’autre : haut, bas
+pick-out-places-number = Par numéro : 1, 2
 
 ask-out-leg = Quelle moitié { -generator(form: "of") } alimente chacune ?
     .why = { $about }. A ou B ; ou une lettre par prise, A A B B.

@@ -557,9 +557,25 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
 }
 
 /// The words of the code for what has no name yet: messages `id-WORD`.
-pub(super) const WORDS: [&str; 8] = [
-    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load",
+pub(super) const WORDS: [&str; 13] = [
+    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load", "left", "right", "top",
+    "bottom", "middle",
 ];
+
+/// The word for where this outlet of a box is, of those of its kind.
+fn place_word(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<&'static str> {
+    let words: &[&str] = match (
+        draft.text(&format!("gear.{n}.out.{m}.places"))?,
+        out_count(draft, n, m),
+    ) {
+        ("across", 2) => &["left", "right"],
+        ("across", 3) => &["left", "middle", "right"],
+        ("down", 2) => &["top", "bottom"],
+        ("down", 3) => &["top", "middle", "bottom"],
+        _ => &[],
+    };
+    words.get(usize::from(copy).checked_sub(1)?).copied()
+}
 
 /// What people call an outlet of this shape.
 const fn shape_word(shape: Receptacle) -> &'static str {
@@ -661,13 +677,18 @@ impl Ids {
                 self.gear.insert(n, id);
             }
             let mut number = 0;
-            // With room for the number behind a long name.
-            let stem: String = self.gear(n).chars().take(Id::LONGEST - 5).collect();
+            // With room for the number or the place behind a long name.
+            let stem: String = self.gear(n).chars().take(Id::LONGEST - 10).collect();
             for m in outs(draft, n).filter(|_| is_box(draft, n)) {
                 for copy in 1..=out_count(draft, n, m) {
                     number += 1;
                     if !self.outs.contains_key(&(n, m, copy)) {
-                        let id = self.free(number, |number| format!("{stem}-{number}"));
+                        let word = place_word(draft, n, m, copy);
+                        let word = word.map(|word| draft.called.word(word));
+                        let id = self.free(number, |at| match word.filter(|_| at == number) {
+                            Some(word) => format!("{stem}-{word}"),
+                            None => format!("{stem}-{at}"),
+                        });
                         self.outs.insert((n, m, copy), id);
                     }
                 }

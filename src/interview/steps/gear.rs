@@ -196,6 +196,20 @@ pub(in crate::interview) const OUT: &[Step] = &[
         flow_if(!has_usual_breaker(draft, &face))
     }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
+    // Two or three alike are told apart by where they are. Those of a file have names.
+    step(
+        Group::Out,
+        "places",
+        "out-places",
+        Takes::Pick(|_, _| words("out-places", &["across", "down", "number"])),
+    )
+    .when(|draft, at| {
+        let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
+        let alone = parts::outs(draft, at.n).count() == 1;
+        let few = (2..=3).contains(&parts::out_count(draft, at.n, at.m));
+        only_if(named.is_none() && alone && few)
+    })
+    .suggest(|_, _| said("number")),
     step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
         .rather_unknown()
         // Its papers say it, and until then the worst half is assumed.

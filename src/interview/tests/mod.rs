@@ -64,6 +64,7 @@ no             # not coiled
 yes            # the box is factory made
 2 x 5-20R 20 A
 yes            # shock protection on them
+across         # left and right
                # check
 ";
 
@@ -115,7 +116,7 @@ fn the_common_case_and_how_many_answers_it_takes() {
     let lines = COMMON.lines().count();
     // One for the start and one for each answer, before the next question.
     assert_eq!(kept.0.len(), lines + 1);
-    assert_eq!(lines, 20, "answers of the common case, the check included");
+    assert_eq!(lines, 21, "answers of the common case, the check included");
     let enter = script(COMMON)
         .lines()
         .filter(|line| line.is_empty())
@@ -367,7 +368,7 @@ fn every_question_has_words_and_a_way_back() {
             assert!(words.has(&format!("pick-{}-none", step.id)), "{}", step.id);
         }
     }
-    assert_eq!(asked.len(), 20);
+    assert_eq!(asked.len(), 21);
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 

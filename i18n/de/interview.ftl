@@ -120,7 +120,6 @@ ask-generator-peak = Und höchstens, für ein paar Sekunden?
     .why = Typenschild: starting, surge oder peak watts.
     .help =
         Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt, ob sie es können.
-        Wenn Sie es nicht wissen, fragen wir, welche der beiden Ihre Zahl ist.
     .row = Spitzenleistung
 
 ask-generator-figure = Ist das seine Dauer- oder seine Spitzenleistung?

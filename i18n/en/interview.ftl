@@ -148,7 +148,6 @@ ask-generator-peak = What is the most watts it can give for a few seconds?
     .why = Look on its nameplate for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
-        If you do not know, we ask if your first number is the running or the peak power.
     .row = Peak power
 
 ask-generator-figure = Is that number its running or its peak power?

@@ -130,7 +130,6 @@ ask-generator-peak = ¿Y cuánta como máximo, durante unos segundos?
     .why = En su placa: vatios “starting”, “surge” o “peak”.
     .help =
         Los motores, como el de un { -fridge }, toman al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima dice si pueden.
-        Si no la sabe, preguntamos cuál de las dos es su número.
     .row = Potencia máxima
 
 ask-generator-figure = ¿Es esa su potencia nominal o la máxima?

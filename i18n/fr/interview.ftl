@@ -145,7 +145,6 @@ ask-generator-peak = Et au plus, pendant quelques secondes ?
     .why = Sur sa plaque : watts de pointe, starting, surge ou peak.
     .help =
         Un moteur, comme celui d’un frigo, prend un instant deux à six fois sa puissance habituelle quand il démarre. La pointe dit s’il le peut.
-        Si vous ne savez pas, on demande laquelle des deux est votre nombre.
     .row = Puissance de pointe
 
 ask-generator-figure = Est-ce la puissance nominale ou la pointe ?

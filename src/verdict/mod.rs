@@ -8,7 +8,7 @@
 //! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
 //! receptacles are judged by themselves. Where it is bare for want of a device, or because a bonding plug blinds it,
 //! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp or dry ground the rules tell of a bare
-//! point, and nothing is refused there.
+//! point, and nothing is refused there. An outlet for campers is bare only where the plan has something else for it.
 //!
 //! A cord or box that is plugged into nothing is judged where it wants nothing: what is wrong with it there is wrong
 //! with it anywhere.
@@ -29,9 +29,10 @@ pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 
-use crate::plan::{Answer, Cord, Ground, Outlet, Plan};
+use crate::plan::{Answer, Cord, Ground, Id, Load, LoadKind, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::shape::{Circuit, Configuration, Receptacle};
+use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
+use crate::tables::shape::{Circuit, Receptacle};
 use crate::value::{Assumption, Value};
 
 /// What keeps something from being used, the gravest first. Each is told in the words of one rule.
@@ -104,6 +105,8 @@ pub struct Verdicts<'a> {
     refused: Vec<Option<Refusal>>,
     /// For each node.
     protection: Vec<Protection>,
+    /// For each node: whether it is an outlet for campers, and the plan has nothing else for it.
+    for_campers: Vec<bool>,
     /// For each node: whether an appliance there could shock somebody with nothing tripping.
     bare: Vec<bool>,
     /// For each node: what is open there and beyond.
@@ -150,12 +153,16 @@ impl<'a> Verdicts<'a> {
             .map(|at| grounding.protection(NodeIx(at)))
             .collect();
         let wet = may_be_wet(plan);
-        let bare = (0..count)
-            .map(|at| match supply.nodes[at].kind {
-                NodeKind::Receptacle { shape, .. } => {
-                    wet && !protection[at].works() && !of_campers(shape)
-                }
+        let for_campers: Vec<bool> = (supply.nodes.iter())
+            .map(|node| match node.kind {
+                NodeKind::Receptacle { shape, .. } => for_campers(plan, &node.id, shape),
                 _ => false,
+            })
+            .collect();
+        let bare = (0..count)
+            .map(|at| {
+                let exposed = wet && !protection[at].works() && !for_campers[at];
+                exposed && matches!(supply.nodes[at].kind, NodeKind::Receptacle { .. })
             })
             .collect();
         // Parents come before children, so what is refused is known before what hangs on it.
@@ -173,6 +180,7 @@ impl<'a> Verdicts<'a> {
             grounding,
             refused,
             protection,
+            for_campers,
             bare,
             beyond: vec![Beyond::default(); count],
         };
@@ -273,6 +281,12 @@ impl<'a> Verdicts<'a> {
         })
     }
 
+    /// Whether this is an outlet for campers, and the plan has nothing else for it.
+    #[must_use]
+    pub fn for_campers(&self, at: NodeIx) -> bool {
+        self.for_campers[at.0]
+    }
+
     /// Whether an appliance here could shock somebody on ground that may be wet, with nothing tripping.
     #[must_use]
     pub fn bare(&self, at: NodeIx) -> bool {
@@ -369,11 +383,44 @@ impl<'a> Verdicts<'a> {
     }
 }
 
-/// Shapes that campers and vehicles plug into: codes ask for no ground-fault protection there, since a
-/// camper has its own and may leak more than one allows.
-const fn of_campers(shape: Receptacle) -> bool {
-    use Configuration::{L5_30, L14_30, N14_50, TT30};
+/// Whether campers and vehicles plug in here, and nothing else that the plan has: codes ask for no ground-fault
+/// protection there, since a camper has its own and may leak more than one allows.
+fn for_campers(plan: &Plan, receptacle: &Id, shape: Receptacle) -> bool {
+    let mut loads = plan.loads.iter();
     matches!(shape.0, TT30 | N14_50 | L5_30 | L14_30)
+        && loads.all(|load| surely_camper(load) || !may_go_in(load, receptacle, shape))
+}
+
+/// Whether a load may be plugged in here: the plan puts it here, or nowhere, and its plug goes in. What nobody knows
+/// of its plug speaks for the outlet that it is at.
+fn may_go_in(load: &Load, receptacle: &Id, shape: Receptacle) -> bool {
+    let fits = load.plug.known().map(|plug| shape.takes(*plug));
+    match &load.on {
+        Some(on) => on == receptacle && fits != Some(false),
+        None => fits == Some(true),
+    }
+}
+
+/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
+/// uses 240 V alone.
+pub(crate) fn camper(load: &Load) -> bool {
+    let plug = load.plug.known();
+    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
+}
+
+/// Whether a load is a camper, and nothing that is known or not known of it speaks against that. Appliances have locking
+/// plugs as well, and may have a camper's; what only cooks, heats, lights or keeps somebody well is none. A plug with
+/// both hots says nothing of a use of 240 V alone: silence there is no better than "unknown".
+fn surely_camper(load: &Load) -> bool {
+    let plug = load.plug.known().map(|plug| plug.0);
+    let uses_fit = match plug {
+        Some(TT30) => matches!(load.voltage, Answer::Missing | Answer::Known(_)),
+        Some(N14_50) => load.voltage.is_known(),
+        _ => false,
+    };
+    let kind = load.kind.known();
+    let kind_fits = matches!(kind, Some(LoadKind::Motor | LoadKind::Electronic));
+    camper(load) && uses_fit && kind_fits
 }
 
 /// What is wrong with each node by itself, the gravest of it.

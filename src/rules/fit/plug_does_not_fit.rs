@@ -571,6 +571,7 @@ mod tests {
     #[test]
     fn what_is_crowded_out_is_told_once() {
         let edits = [
+            ("gfci = false # twist", "gfci = true"),
             ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
             ("on = \"left\" # kettle", "on = \"long\""),
         ];

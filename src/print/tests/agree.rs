@@ -247,6 +247,19 @@ proptest! {
             let told = items.find(|item| text_of(item, "id") == proof.at.as_str() && item["shock"].is_string());
             prop_assert!(told.is_none_or(|item| text_of(item, "shock").contains(&kept_out)), "{told:?}");
         }
+        // One that might see no fault is none, in the same word: on label, card and worksheet.
+        for limit in report.figures.limits.iter().filter(|it| report.usable(&it.id)) {
+            let mut rows = card["rows"].as_array().into_iter().flatten();
+            let row = rows.find(|row| text_of(row, "id") == limit.id.as_str() && !row["long"].is_null());
+            let Some(row) = row else { continue };
+            let detail = text_of(row, "detail");
+            let says = (detail.ends_with(" · GFCI"), detail.ends_with(" · GFCI: NO"));
+            let (works, none) = (limit.shock.state == ShockState::Works, limit.shock.state == ShockState::None);
+            prop_assert_eq!(says, (works, !works && !none), "{:?}", row);
+            let mut items = labels["items"].as_array().into_iter().flatten();
+            let told = items.find(|item| text_of(item, "id") == limit.id.as_str() && item["shock"].is_string());
+            prop_assert!(told.is_none_or(|item| text_of(item, "shock").starts_with("GFCI: YES") == works), "{told:?}");
+        }
         let none = steps.iter().any(|step| step.starts_with("We know of no outlet"));
         let limits = report.figures.limits.iter();
         let works = tests.iter().any(|proof| proof.works)

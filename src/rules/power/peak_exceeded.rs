@@ -3,7 +3,7 @@
 use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Busiest, Need, beside, busy, clock, ids};
+use crate::rules::demand::{Beside, Busiest, Need, beside, busy, ids, when};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -186,7 +186,7 @@ impl<'a> Judge<'_, 'a> {
             return Vec::new();
         }
         let mut shown = self.shown(self.worst(&order));
-        shown.insert("time", clock(busiest.minute));
+        shown.extend(when(busiest.minute, &busiest.on));
         let (signal, fix, off) = match beside(&order, |on| self.fits(on)) {
             // Started first, the largest would fit. But nobody is there when it starts again.
             Beside::Nothing if self.holds(&order) => (Signal::Caution, self.fixes[1], None),

@@ -389,6 +389,8 @@ mod tests {
             let text = format!(
                 r#"
                 format = 1
+                [site]
+                ground = "dry"
                 [generator]
                 name = "set"
                 rated = "9 kW"

@@ -42,7 +42,7 @@ impl Figures {
             verdicts: Vec::new(),
             spare: Vec::new(),
             troubles: Vec::new(),
-            protection: protection::protection(plan, supply, plugged_in),
+            protection: protection::protection(plan, supply, verdicts, plugged_in),
             loads: units.iter().map(|unit| unit.facts(plan)).collect(),
             usable: usable(plan, supply, verdicts, &sharing),
             drops,

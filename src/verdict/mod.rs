@@ -554,6 +554,39 @@ mod tests {
         );
     }
 
+    /// A compressor with a locking plug, in an outlet that campers and boxes use as well, without a GFCI on wet ground:
+    /// refused as at any other outlet. A camper there is not, nor a cord to a box; nor is the compressor on damp
+    /// ground, or past a GFCI.
+    #[test]
+    fn an_outlet_for_campers_takes_no_appliance_without_a_gfci() {
+        let compressor = [
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"right\" # fan", "on = \"front\""),
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+        ];
+        let at_twist = ("on = \"left\" # kettle", "on = \"twist\"");
+        let nowhere = ("on = \"left\" # kettle", "");
+        let twist =
+            |more: &[(&str, &str)]| admits(&[&compressor[..], more].concat(), &["twist"])[0];
+        let guarded = Some((Admits::Guarded, Some("SHOCK001")));
+        assert_eq!(twist(&[at_twist]), guarded);
+        assert_eq!(twist(&[nowhere]), guarded);
+        let damp = ("ground = \"wet\"", "ground = \"damp\"");
+        assert_eq!(twist(&[at_twist, damp]), EVERYTHING);
+        assert_eq!(
+            twist(&[at_twist, ("gfci = false # twist", "gfci = true")]),
+            EVERYTHING
+        );
+        let camper = [
+            ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+            ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
+        ];
+        let camper = [&compressor[..3], &camper, &[at_twist]].concat();
+        assert_eq!(admits(&camper, &["twist"]), [EVERYTHING]);
+        assert_eq!(admits(&[], &["twist"]), [EVERYTHING]);
+    }
+
     /// A box of which both receptacles are behind a breaker too big for them, and one with a single such.
     #[test]
     fn a_box_of_which_nothing_may_be_used_is_not_to_be_used() {

@@ -8,7 +8,7 @@ use serde_json::Value as Json;
 use super::*;
 use crate::judge::ask::ask;
 use crate::plan::arbitrary;
-use crate::report::{Button, ShockState};
+use crate::report::{Admits, Button, ShockState, Signal};
 
 /// The data of one document, as its template gets it.
 pub(super) fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
@@ -56,6 +56,12 @@ proptest! {
         for limit in &report.figures.limits {
             let told = report.refused(&limit.id).is_none() || refused.contains(limit.id.as_str());
             prop_assert!(told, "{} {:?}", limit.id, report.verdict(&limit.id));
+        }
+        // What is a danger to use as it is, no label lets anybody use for whatever fits.
+        let shocks = report.findings.iter().filter(|it| ["SHOCK001", "SHOCK013"].contains(&it.code));
+        for at in shocks.filter(|it| it.signal == Signal::Danger).flat_map(|it| &it.about) {
+            let admits = report.verdict(at).map(|it| it.admits);
+            prop_assert!(admits.is_none_or(|it| it != Admits::Everything), "{} {:?}", at, admits);
         }
         let sharing = &report.figures.sharing;
         let at_once = |ids: &[Id]| {

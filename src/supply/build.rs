@@ -317,7 +317,7 @@ impl<'a> Builder<'a> {
             self.receptacle(
                 &outlet.id,
                 outlet.shape,
-                outlet.socket_count(),
+                outlet.plugs().1,
                 above,
                 legs,
                 outlet.gfci,

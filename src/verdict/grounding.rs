@@ -371,7 +371,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
             .filter(on)
             .map(|load| usize::from(load.count));
         let taken = supply.fed_from(at).count() + loads.sum::<usize>();
-        let free = usize::from(outlet.socket_count()).saturating_sub(taken);
+        let free = usize::from(outlet.plugs().1).saturating_sub(taken);
         let device = gfci_ahead(supply, at);
         let beside = if taken > 0 { device } else { Sure::No };
         (beside, device, free)

@@ -1,6 +1,6 @@
 //! One verdict for each point of use: what may be plugged in there, and why not.
 //!
-//! It is drawn once, from the plan's gear alone, before anything is placed. Sharing sends loads only
+//! It is drawn once, from the plan's gear, before anything is placed. Sharing sends loads only
 //! where it allows; rules, labels, card, screen and answers read it, and none draws its own.
 //!
 //! A point is **refused** where something is wrong with the gear itself, and so is all that hangs

@@ -278,6 +278,27 @@ mod tests {
         assert_eq!(signals("POWER002", &[start("starting = \"4450 W\"")]), []);
     }
 
+    /// Two that cannot start beside one another, of which the plan gives no hour: none is named. With the hours of one of
+    /// them it is.
+    #[test]
+    fn no_hour_is_named_that_nobody_gave() {
+        let told = |hours: &'static str| -> (bool, bool) {
+            let report = crate::rules::testing::report(&[
+                ("power_factor = 1.0", "starting = \"4000 W\""),
+                ("running = \"50 W\"", "running = \"1440 W\"\nstarting = \"3400 W\""),
+                ("hours = [\"18:00-23:00\"]", ""),
+                ("hours = [\"18:30-19:00\"]", hours),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "POWER002");
+            let found = found.expect("it is found");
+            let words = crate::words::Words::english();
+            let why = words.finding(found, &report.figures.loads).why;
+            (found.values.contains_key("time"), why.contains("At any hour"))
+        };
+        assert_eq!(told(""), (false, true));
+        assert_eq!(told("hours = [\"18:30-19:00\"]"), (true, false));
+    }
+
     /// A medical thing of 50 W that takes 4480 W to start, and a kettle of 1500 W beside it, with a grill in the
     /// morning as large: both hours are told. Of a fan that takes as much to start the worst is.
     #[test]

@@ -338,7 +338,7 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
     for proof in proofs.filter(|proof| proof.by != "breaker") {
         let by = context.say(&format!("ws-by-{}", proof.by), &[]);
         let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
-        let mut part = context.load_name(&proof.id).to_string();
+        let mut part = context.load_name(&proof.id);
         // Of what is not to be used no amps are told that somebody could plan with.
         if proof.by != "nothing" {
             let _ = write!(part, "\u{a0}{}", amps(proof.rating));

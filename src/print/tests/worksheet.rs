@@ -44,6 +44,19 @@ fn what_must_not_be_used_has_no_amps_on_the_worksheet() {
     assert_eq!(text(&row[1]), "triple, triple.1, triple.2, triple.3");
 }
 
+/// Where one leg loads the neutral alone, it does not beside the other: on two legs the sheet says what is counted.
+#[test]
+fn two_legs_say_how_the_neutral_is_counted() {
+    let one = crate::plan::demo::MENDED;
+    let two = one.replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
+    assert_ne!(one, two);
+    for (text, said) in [(one, false), (&two, true)] {
+        let (plan, report) = demo(text);
+        let sheet = sheet_of(&plan, &report, &Words::english()).to_string();
+        assert_eq!(sheet.contains("as if the other leg were off"), said);
+    }
+}
+
 /// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
 /// and its source, each named with how it was checked.
 #[test]

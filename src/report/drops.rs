@@ -297,8 +297,14 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
     told.collect()
 }
 
-/// One entry for each placed load that may run, in the order of the loads; then one for each that may not even run
-/// alone, with what it would lose by itself.
+/// Whether the generator by itself can start and run a placed load.
+fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
+    let (unit, supply) = (scene.placed[own].unit, scene.supply);
+    unit.running_apparent <= supply.room(NodeIx(0)) && unit.starting_apparent <= supply.peak_room()
+}
+
+/// One entry for each placed load that may run, in the order of the loads; then one for each that is too much for the
+/// generator, with what it would lose by itself.
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
@@ -309,7 +315,8 @@ pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     for own in 0..scene.placed.len() {
         match scene.drop_at(own, &mut settled) {
             Some(drop) => drops.push(drop),
-            None => alone.push(scene.drop_in(own, &[own])),
+            None if !set_runs(scene, own) => alone.push(scene.drop_in(own, &[own])),
+            None => {}
         }
     }
     (drops, alone)

@@ -480,7 +480,7 @@ pub struct Figures {
     pub usable: Usable,
     /// Voltage drop at each load.
     pub drops: Vec<Drop>,
-    /// What each would lose by itself that may not even run alone. The rules tell of it: what makes room for it
+    /// What each would lose by itself that is too much for the generator. The rules tell of it: a larger generator
     /// makes its cords no better. It is on no print and in no JSON, for it may not run.
     #[serde(skip)]
     pub(crate) drops_alone: Vec<Drop>,

@@ -54,6 +54,8 @@ pub enum Cause {
     NotFed,
     /// The air is too hot for it to carry anything.
     TooHot,
+    /// It has been felt hot or soft.
+    FeltHot,
     /// Its ground-fault protection is blind, or may be.
     BlindProtection,
     /// It has no ground-fault protection.
@@ -69,6 +71,7 @@ impl Cause {
             Self::WrongVolts => "FIT006",
             Self::NotFed => "FIT003",
             Self::TooHot => "CORD006",
+            Self::FeltHot => "CORD009",
             Self::LostNeutral => "SHOCK011",
             Self::NoGround => "CORD004",
             Self::TwoBonds => "SHOCK004",
@@ -436,8 +439,13 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     } else {
         Cause::BondInBox
     };
+    let hot: Vec<&Id> = plan.felt_hot().collect();
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
+        let part = node.kind.is_gear() || matches!(node.kind, NodeKind::Receptacle { .. });
+        if part && hot.contains(&&node.id) {
+            note(ix, Cause::FeltHot);
+        }
         if matches!(
             Overcurrent::of(plan, supply, ix),
             Overcurrent::Unknown | Overcurrent::TooHigh { .. }

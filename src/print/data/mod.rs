@@ -77,6 +77,15 @@ pub(super) fn all(
         .collect())
 }
 
+/// The labels in their data: the name on each, and all that it says.
+pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
+    let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
+    let items = data["items"].as_array_mut().map(std::mem::take);
+    let name = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
+    let items = items.unwrap_or_default().into_iter();
+    items.map(|label| (name(&label), label)).collect()
+}
+
 /// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
 /// needs a heading: it gets the one that the interview would have suggested.
 fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {

@@ -188,6 +188,7 @@ print-no-breaker-below-set = Ampere zählen: Generator zu stark
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
 print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
 print-with-gfci = { $facts } · GFCI
+print-with-no-gfci = { $facts } · GFCI: NEIN
 print-detail-amps = { $facts } · { $amps }
 print-tree-alt = Wer wen speist, vom Generator aus: { $parts }
 print-tree-alt-part = { $id } bis { $amps } ab 3 Stunden
@@ -303,8 +304,12 @@ print-cautions-summary = { $danger ->
     [one] { $rest } weiterer Punkt
    *[other] { $rest } weitere Punkte
   }.
-print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst, zuletzt, was zu tun ist, wenn etwas schiefgeht. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
-print-also = Damit verschwindet auch
+print-cautions-stop = Starten Sie den Generator erst, wenn jeder Punkt behoben ist.
+print-cautions-always = Haken Sie jeden Punkt bei jedem Aufbau ab.
+print-cautions-generator = Am Generator
+print-cautions-people = Wo geschlafen wird
+print-cautions-gear = Kabel, Verteiler und Steckdosen
+print-cautions-fuel = Kraftstoff
 print-look = Zuerst nachsehen
 print-look-then = In manchen Kästen steht „{ print-look }“. Wenn Sie es wissen, ändern Sie Ihre Antwort im Plan und prüfen Sie noch einmal.
 print-symbol-general = Warnzeichen
@@ -312,16 +317,14 @@ print-symbol-electric = Warnzeichen: Elektrizität
 print-symbol-hot = Warnzeichen: Hitze
 print-symbol-toxic = Warnzeichen: Gift
 print-symbol-fire = Warnzeichen: Feuer
-print-always-title = Bei jedem Aufbau, was auch immer der Plan sagt
 print-ws-no-danger = Keine Regel hat eine Gefahr gefunden. Das ist kein Versprechen.
 print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte oben gelten trotzdem.
-print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
+print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch. Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
 print-always-2 = Kohlenmonoxid-Melder, wo geschlafen wird. Prüftaste drücken: Er muss anschlagen.
 print-always-3 = Jedes Kabel abgerollt und nicht auf nassem Boden. Keines mit Schnitt oder Brandspur, kein Stecker lose, kein Schutzkontakt abgebrochen.
 print-always-4 = Jeder GFCI geprüft (Tasten TEST und RESET) mit einer Lampe: Sie ging aus.
-print-always-5 = Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
-print-always-6 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
-print-always-7 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
+print-always-5 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
+print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
 
 ## Rechenblatt
 
@@ -394,6 +397,7 @@ print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt 
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
 print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller Spannung, und von dem, das startet, seine Startampere.
+print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin und zurück, als wäre der andere unbelastet. Sind beide belastet, geht weniger verloren.
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
@@ -515,8 +519,7 @@ print-ws-case-legs = { $volts } auf jedem von zwei Außenleitern
 print-ws-case-joined = Mit Schutzleiter verbunden in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = an { $by }
-print-ws-gfci-blind = { $by }: blind
-print-ws-gfci-doubtful = { $by }: fraglich
+print-ws-gfci-no = { $by }: NEIN
 print-ws-gfci-none = keiner
 print-ws-symbol-generator = Generator
 print-ws-symbol-box = Kasten

@@ -189,6 +189,7 @@ print-no-breaker-below-set = Sume los amperios: generador demasiado fuerte
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-with-gfci = { $facts } · { -gfci }
+print-with-no-gfci = { $facts } · { -gfci }: NO
 print-detail-amps = { $facts } · { $amps }
 print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
 print-tree-alt-part = { $id } hasta { $amps } durante 3 horas o más
@@ -305,8 +306,12 @@ print-cautions-summary = { $danger ->
     [one] 1 punto más
    *[other] { $rest } puntos más
   }.
-print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero; al final, qué hacer cuando algo sale mal. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
-print-also = También desaparecen estos problemas
+print-cautions-stop = No arranque el generador hasta que cada uno esté resuelto.
+print-cautions-always = Marque cada punto en cada montaje.
+print-cautions-generator = Junto al generador
+print-cautions-people = Donde se duerme
+print-cautions-gear = Cables, cajas y { -receptacle(form: "many") }
+print-cautions-fuel = Combustible
 print-look = Mire primero
 print-look-then = Algunos recuadros dicen “{ print-look }”. Cuando lo sepa, cambie su respuesta en el plan y compruebe otra vez.
 print-symbol-general = Señal de advertencia
@@ -314,16 +319,14 @@ print-symbol-electric = Señal de advertencia: electricidad
 print-symbol-hot = Señal de advertencia: calor
 print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
-print-always-title = En cada montaje, diga lo que diga el plan
 print-ws-no-danger = Ninguna regla encontró un peligro. Eso no es una promesa.
 print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
-print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
+print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas. El escape lleva monóxido de carbono. No se huele, y mata.
 print-always-2 = Alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.
 print-always-3 = Cada cable desenrollado y fuera de suelo mojado. Ningún cable cortado o quemado, ninguna clavija floja ni sin su contacto de tierra.
 print-always-4 = Cada { -gfci } probado (botones TEST y RESET) con una lámpara: se apagó.
-print-always-5 = El escape lleva monóxido de carbono. No se huele, y mata.
-print-always-6 = Nunca conecte un generador a la instalación de un edificio.
-print-always-7 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
+print-always-5 = Nunca conecte un generador a la instalación de un edificio.
+print-always-6 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
 
 ## Worksheet
 
@@ -396,6 +399,7 @@ print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
 print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a plena tensión, y del que arranca, los de arranque.
+print-ws-drops-legs = Con dos fases, los amperios de una cuentan ida y vuelta, como si la otra estuviera sin carga. Con las dos cargadas se pierde menos.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
@@ -517,8 +521,7 @@ print-ws-case-legs = { $volts } en cada una de dos fases
 print-ws-case-joined = Unido a tierra en
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = en { $by }
-print-ws-gfci-blind = { $by }: ciego
-print-ws-gfci-doubtful = { $by }: en duda
+print-ws-gfci-no = { $by }: NO
 print-ws-gfci-none = no hay
 print-ws-symbol-generator = generador
 print-ws-symbol-box = caja

@@ -192,6 +192,7 @@ print-no-breaker-below-set = Additionnez les ampères : { -generator } au-dessu
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-with-gfci = { $facts } · GFCI
+print-with-no-gfci = { $facts } · GFCI : NON
 print-detail-amps = { $facts } · { $amps }
 print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
 print-tree-alt-part = { $id } jusqu’à { $amps } pour 3 heures ou plus
@@ -308,20 +309,22 @@ print-cautions-summary = { $danger ->
     [one] { $rest } autre point
    *[other] { $rest } autres points
   }.
-print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord, enfin que faire quand quelque chose tourne mal. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
-print-also = Ces problèmes disparaissent aussi
+print-cautions-stop = Ne démarrez pas { -generator(form: "the") } avant que chaque point soit réglé.
+print-cautions-always = Cochez chaque point à chaque mise en place.
+print-cautions-generator = Auprès { -generator(form: "of") }
+print-cautions-people = Où l’on dort
+print-cautions-gear = Rallonges, coffrets et prises
+print-cautions-fuel = Carburant
 print-look = À vérifier d’abord
 print-look-then = Certains cadres disent « { print-look } ». Quand vous le savez, changez votre réponse dans le plan et vérifiez de nouveau.
-print-always-title = À chaque mise en place, quoi que dise le plan
 print-ws-no-danger = Aucune règle n’a trouvé de danger. Ce n’est pas une promesse.
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
-print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
+print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne. L’échappement contient du monoxyde de carbone. Sans odeur, il tue.
 print-always-2 = { -alarm(form: "One") } là où l’on dort. Bouton d’essai : il doit sonner.
 print-always-3 = Chaque rallonge déroulée, hors du sol mouillé. Aucune coupée ou roussie, aucune fiche lâche, aucune broche de terre arrachée.
 print-always-4 = Chaque GFCI testé (boutons TEST et RESET) avec une lampe : elle s’est éteinte.
-print-always-5 = L’échappement contient du monoxyde de carbone. Sans odeur, il tue.
-print-always-6 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
-print-always-7 = Moteur arrêté et refroidi { $cooling } minutes avant le plein. Pas de flammes.
+print-always-5 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
+print-always-6 = Moteur arrêté et refroidi { $cooling } minutes avant le plein. Pas de flammes.
 
 ## Worksheet
 
@@ -394,6 +397,7 @@ print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampè
 print-ws-drops = Chute de tension
 print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
 print-ws-drops-start = Pendant un démarrage : les ampères des appareils à pleine tension, et pour celui qui démarre ceux du démarrage.
+print-ws-drops-legs = Avec deux phases, les ampères de l’une comptent aller et retour, comme si l’autre était sans charge. Avec les deux chargées, la perte est moindre.
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
@@ -514,8 +518,7 @@ print-ws-case-legs = { $volts } sur chacune des deux phases
 print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = sur { $by }
-print-ws-gfci-blind = { $by } : aveugle
-print-ws-gfci-doubtful = { $by } : douteux
+print-ws-gfci-no = { $by } : NON
 print-ws-gfci-none = aucun
 print-ws-symbol-generator = génératrice
 print-ws-symbol-box = coffret

@@ -8,7 +8,7 @@ use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
-use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
+use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -378,8 +378,14 @@ impl Tree<'_> {
             row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
             row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
-            if limit.gfci {
-                row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
+            // Nobody relies on the buttons of one that sees no fault, or might not.
+            let gfci = match limit.shock.state {
+                ShockState::Works => Some("with-gfci"),
+                ShockState::Blind | ShockState::Doubtful => Some("with-no-gfci"),
+                ShockState::None => None,
+            };
+            if let Some(key) = gfci {
+                row.detail = context.say(key, &[("facts", &row.detail)]);
             }
         }
         row

@@ -506,9 +506,9 @@ fn shared(
     let mut shares = Vec::new();
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
-        let sockets = outlet.socket_count();
+        let (fewest, sockets) = outlet.plugs();
         // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
-        if sockets > 1 && outlet.sockets.is_none() {
+        if fewest < sockets {
             sentences.push(context.say("shared-plugs", &[]));
         } else if sockets > 1 {
             sentences.push(context.words.with(

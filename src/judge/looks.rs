@@ -148,12 +148,12 @@ pub(super) fn looks(
     looks
 }
 
-/// What somebody looks at of what a finding rests on. For a caution nobody asks around.
+/// What somebody looks at of what a finding rests on. For a caution nobody asks around, nor after what is inside a thing.
 fn looked_at(finding: &Finding) -> impl Iterator<Item = &str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     fields.filter(|field| match finding.signal {
         Signal::Danger | Signal::Warning => true,
-        Signal::Caution => reading(field).1 != Marking::Other,
+        Signal::Caution => reading(field).1 != Marking::Other && !is_inside(field),
         Signal::Notice => false,
     })
 }

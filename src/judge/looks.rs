@@ -148,7 +148,7 @@ pub(super) fn looks(
     looks
 }
 
-/// What somebody looks at of what a finding rests on. For a caution nobody asks around, nor after what is inside a thing.
+/// What somebody looks at of what a finding rests on. For a caution nobody asks around.
 fn looked_at(finding: &Finding) -> impl Iterator<Item = &str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     fields.filter(|field| match finding.signal {

@@ -23,7 +23,7 @@ use crate::judge;
 use crate::loads;
 use crate::plan::problem::Value;
 use crate::plan::{Plan, Refusal};
-use crate::words::Words;
+use crate::words::{Words, problem};
 
 pub use build::plan as plan_of;
 pub use draft::{Draft, DraftError, Said};
@@ -41,7 +41,7 @@ pub trait Keep {
     /// Makes the draft durable before it returns.
     ///
     /// # Errors
-    /// When it could not: the interview stops then, rather than lose answers silently.
+    /// When it could not, once: that is said, and the interview goes on.
     fn keep(&mut self, draft: &Draft) -> std::io::Result<()>;
 }
 
@@ -104,18 +104,6 @@ pub enum Outcome {
     },
 }
 
-/// Why an interview broke off.
-#[derive(Debug, thiserror::Error)]
-#[non_exhaustive]
-pub enum InterviewError {
-    /// The draft could not be kept.
-    #[error("the answer could not be kept")]
-    Keep(#[source] std::io::Error),
-    /// The terminal failed.
-    #[error("the terminal failed")]
-    Terminal(#[source] std::io::Error),
-}
-
 /// Where an interview begins.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Start {
@@ -128,14 +116,14 @@ pub enum Start {
 /// Holds an interview from where the draft stands.
 ///
 /// # Errors
-/// When an answer cannot be kept, or the terminal fails.
+/// When the terminal fails.
 pub fn run(
     prompter: &mut dyn Prompter,
     keeper: &mut dyn Keep,
     words: &Words,
     draft: Draft,
     start: Start,
-) -> Result<Outcome, InterviewError> {
+) -> std::io::Result<Outcome> {
     let mut machine = Machine::new(Draft {
         called: called(words),
         ..draft
@@ -143,10 +131,10 @@ pub fn run(
     if start == Start::Looking {
         machine.start_looking();
     }
-    keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+    keep(keeper, prompter, words, machine.draft())?;
     if machine.draft().answers.is_empty() {
         let welcome = words.text("interview-welcome");
-        prompter.tell(&welcome).map_err(InterviewError::Terminal)?;
+        prompter.tell(&welcome)?;
     }
     let mut told = live::Told::already(machine.dangers(judge::judge));
     let mut explained = None;
@@ -165,17 +153,16 @@ pub fn run(
                     draft: machine.draft().name.clone(),
                 });
             }
-            Err(PromptError::Terminal(error)) => return Err(InterviewError::Terminal(error)),
+            Err(PromptError::Terminal(error)) => return Err(error),
         };
-        let mut tell = |text: &str| prompter.tell(text).map_err(InterviewError::Terminal);
         if input == Input::Explain {
-            tell(&explanation(words, &question))?;
+            prompter.tell(&explanation(words, &question))?;
             explained = Some(question.key);
             continue;
         }
         if input == Input::Picture {
             let plan = plan_of(machine.draft(), &|key| words.text(key));
-            tell(&live::picture(words, &plan))?;
+            prompter.tell(&live::picture(words, &plan))?;
             continue;
         }
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
@@ -184,18 +171,18 @@ pub fn run(
         let completed = completed.and_then(|whole| completed_with_unit(&input, whole));
         match readable.and_then(|input| machine.answer(input)) {
             Ok(notes) => {
-                keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+                keep(keeper, prompter, words, machine.draft())?;
                 if let Some(whole) = completed {
                     let answer = [("answer", Value::Numbers(whole))];
-                    tell(&words.with("note-unit", words.spoken(&answer)))?;
+                    prompter.tell(&words.with("note-unit", words.spoken(&answer)))?;
                 }
                 for note in notes {
                     let values = words.spoken(&note.values);
-                    tell(&words.with(&format!("note-{}", note.key), values))?;
+                    prompter.tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
                 if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
                     let again = explained.as_ref() == Some(&question.key);
-                    tell(&not_known(words, &machine, &question, again))?;
+                    prompter.tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
                     let mut news = told.update(machine.dangers(judge::judge), machine.open());
@@ -209,14 +196,14 @@ pub fn run(
                     };
                     for news in news {
                         let text = news_text(words, &news, &loads);
-                        prompter.warn(&text).map_err(InterviewError::Terminal)?;
+                        prompter.warn(&text)?;
                     }
                 }
             }
             Err(reject) => {
-                tell(&words.refused(&reject))?;
+                prompter.tell(&words.refused(&reject))?;
                 if reject.key == "unknown-shape" {
-                    tell(&words.text("drawn-faces"))?;
+                    prompter.tell(&words.text("drawn-faces"))?;
                 }
             }
         }
@@ -229,6 +216,24 @@ pub fn run(
             return Ok(finished(&machine));
         }
     }
+}
+
+/// Keeps the answers, or says once that they are not kept, and why: who has a full disk still gets a plan.
+fn keep(
+    keeper: &mut dyn Keep,
+    prompter: &mut dyn Prompter,
+    words: &Words,
+    draft: &Draft,
+) -> std::io::Result<()> {
+    let Err(error) = keeper.keep(draft) else {
+        return Ok(());
+    };
+    let stored = error.get_ref().and_then(|inner| inner.downcast_ref());
+    let reason = stored.map_or_else(
+        || error.to_string(),
+        |error| problem::store_title(words, error),
+    );
+    prompter.tell(&words.with("interview-not-kept", [("reason", reason.into())]))
 }
 
 /// The questions that ask for these fields of a plan, each once; none for a plan that has more parts than the interview

@@ -84,6 +84,16 @@ fn disarmed(text: &str) -> String {
 
 /// What is wrong with a file or folder, and what to do, in two lines.
 pub fn store(words: &Words, error: &StoreError) -> String {
+    let help = words.with(&format!("{}.help", error.key()), store_values(error));
+    format!("{}\n{help}\n", store_title(words, error))
+}
+
+/// What is the matter with a file, in one sentence.
+pub fn store_title(words: &Words, error: &StoreError) -> String {
+    words.with(error.key(), store_values(error))
+}
+
+fn store_values(error: &StoreError) -> [(&'static str, FluentValue<'static>); 3] {
     let reason = match &error.fault {
         Fault::System(error) => error.to_string(),
         _ => String::new(),
@@ -92,16 +102,11 @@ pub fn store(words: &Words, error: &StoreError) -> String {
         Fault::NotText { line } => line,
         _ => 0,
     };
-    let args = || {
-        [
-            ("path", error.path.display().to_string().into()),
-            ("reason", reason.clone().into()),
-            ("line", line.to_string().into()),
-        ]
-    };
-    let title = words.with(error.key(), args());
-    let help = words.with(&format!("{}.help", error.key()), args());
-    format!("{title}\n{help}\n")
+    [
+        ("path", error.path.display().to_string().into()),
+        ("reason", reason.into()),
+        ("line", line.to_string().into()),
+    ]
 }
 
 /// A problem in words.

@@ -659,6 +659,49 @@ fn piped_answers_need_no_option() {
     assert!(said.contains("tallywatt check PLAN"), "{said}");
 }
 
+/// Where no draft can be kept, that is said once, and the plan is made all the same.
+#[test]
+fn without_room_for_a_draft_there_is_still_a_plan() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    let text = tallywatt::plan::demo::MENDED;
+    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    // A file stands where the folder would.
+    tallywatt::plan::store::write_atomic(&home.path().join("data"), b"no folder").unwrap();
+    let change = "site\nsite.sleepers_at\n80 ft\n";
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
+    assert_eq!(status, Some(130), "{said}");
+    assert_eq!(
+        said.matches("We cannot keep your answers").count(),
+        1,
+        "{said}"
+    );
+    assert!(said.contains("Your answers were not kept"), "{said}");
+    let saved = format!("{change}back\ncheck\nsave\n");
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], &saved);
+    assert_eq!(status, Some(0), "{said}");
+    let text = std::fs::read_to_string(&plan).unwrap();
+    assert!(text.contains("sleepers_at = \"80 ft\""), "{text}");
+}
+
+/// A draft that nobody can read is named and kept.
+#[test]
+fn a_spoilt_draft_is_named_and_kept() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    let text = tallywatt::plan::demo::MENDED;
+    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    let spoilt = home.path().join("data/drafts/spoilt.toml");
+    std::fs::create_dir_all(spoilt.parent().unwrap()).unwrap();
+    tallywatt::plan::store::write_atomic(&spoilt, b"format = 999\n[answers\n").unwrap();
+    let (_, said) = piped(home.path(), &["ask", "ours.toml"], "check\nleave\n");
+    assert!(
+        said.contains("We cannot read the draft") && said.contains("spoilt.toml"),
+        "{said}"
+    );
+    assert_eq!(std::fs::read(&spoilt).unwrap(), b"format = 999\n[answers\n");
+}
+
 #[test]
 fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let home = tempfile::tempdir().unwrap();

@@ -8,8 +8,8 @@ use tallywatt::interview::{
     self, Draft, Input, Keep, PromptError, Prompter, Row, Said, Shape, View,
 };
 use tallywatt::plan::Id;
-use tallywatt::plan::store::{self, Drafts, StoreError};
-use tallywatt::words::Words;
+use tallywatt::plan::store::{self, Drafts};
+use tallywatt::words::{Words, problem};
 
 use super::STEM;
 use super::edited::Edited;
@@ -32,22 +32,54 @@ impl Keep for Keeper {
     }
 }
 
-/// A draft on disk.
-pub(super) struct Kept(store::Draft);
+/// A draft on disk; none where it could not be kept.
+pub(super) struct Kept(Option<store::Draft>);
 
 impl Kept {
     /// The plan file holds all of it now.
     pub(super) fn remove(self, words: &Words) -> Result<(), Failure> {
-        self.0
+        let Some(draft) = self.0 else { return Ok(()) };
+        draft
             .remove()
             .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
+    }
+
+    /// Whether what was answered is still there when the program has ended.
+    pub(super) const fn is_kept(&self) -> bool {
+        self.0.is_some()
     }
 }
 
 impl Keep for Kept {
     fn keep(&mut self, draft: &Draft) -> io::Result<()> {
-        self.0.save(&draft.to_text()).map_err(io::Error::other)
+        let Some(kept) = &self.0 else { return Ok(()) };
+        let saved = kept.save(&draft.to_text()).map_err(io::Error::other);
+        if saved.is_err() {
+            self.0 = None;
+        }
+        saved
     }
+}
+
+/// A draft for what is asked now, where there can be one; else says why there is none.
+fn begin(
+    prompter: &mut dyn Prompter,
+    drafts: Option<&Drafts>,
+    stem: &str,
+    words: &Words,
+) -> Result<Kept, Failure> {
+    let begun = Id::new(stem)
+        .zip(drafts)
+        .map(|(stem, drafts)| drafts.begin(&stem));
+    let reason = match begun {
+        Some(Ok(draft)) => return Ok(Kept(Some(draft))),
+        Some(Err(error)) => problem::store_title(words, &error),
+        None => words.text("interview-no-home"),
+    };
+    prompter
+        .tell(&words.with("interview-not-kept", [("reason", reason.into())]))
+        .map_err(|error| super::terminal_failed(&error, words))?;
+    Ok(Kept(None))
 }
 
 pub(super) enum Opened {
@@ -58,67 +90,68 @@ pub(super) enum Opened {
 /// Goes on with changes to a file that were not saved, else begins with what is in it.
 pub(super) fn open_file(
     prompter: &mut dyn Prompter,
-    drafts: &Drafts,
+    drafts: Option<&Drafts>,
     edited: &Edited,
     words: &Words,
 ) -> Result<Opened, Failure> {
-    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
-    for entry in drafts.list().map_err(|error| fail(&error))? {
-        // As in `open`: what another run has, or nobody can read, is left alone.
-        let Ok(kept) = drafts.open(&entry.name) else {
-            continue;
-        };
-        let Some(mut draft) = kept
-            .load()
-            .ok()
-            .flatten()
-            .and_then(|text| Draft::from_text(&text).ok())
-        else {
-            continue;
-        };
+    for (kept, mut draft, _) in unfinished(prompter, drafts, words)? {
         if draft.plan == edited.draft.plan {
-            entry.name.as_str().clone_into(&mut draft.name);
+            kept.name().as_str().clone_into(&mut draft.name);
             prompter
                 .tell(&words.text("interview-goes-on"))
                 .map_err(|error| super::terminal_failed(&error, words))?;
-            return Ok(Opened::Draft(Kept(kept), draft));
+            return Ok(Opened::Draft(Kept(Some(kept)), draft));
         }
     }
-    let stem = edited
-        .path
-        .file_stem()
-        .unwrap_or_default()
-        .to_string_lossy();
-    let stem = Id::new(&interview::stem(&stem))
-        .ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
-    let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
+    let stem = edited.path.file_stem().unwrap_or_default();
+    let stem = interview::stem(&stem.to_string_lossy());
+    let kept = begin(prompter, drafts, &stem, words)?;
     let mut draft = edited.draft.clone();
-    kept.name().as_str().clone_into(&mut draft.name);
-    Ok(Opened::Draft(Kept(kept), draft))
+    draft.name = name_of(&kept, &stem);
+    Ok(Opened::Draft(kept, draft))
+}
+
+/// What a draft is called.
+fn name_of(kept: &Kept, stem: &str) -> String {
+    let name = kept.0.as_ref().map(|draft| draft.name().as_str());
+    name.unwrap_or(stem).to_owned()
 }
 
 /// A draft that may be gone on with, and when it was saved.
 type Unfinished = (store::Draft, Draft, Option<SystemTime>);
 
-/// The drafts that may be gone on with, the last saved first.
-fn unfinished(drafts: &Drafts, words: &Words) -> Result<Vec<Unfinished>, Failure> {
-    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+/// The drafts that may be gone on with, the last saved first. One that another run has open is left alone, and so is
+/// one that cannot be read, which is said.
+fn unfinished(
+    prompter: &mut dyn Prompter,
+    drafts: Option<&Drafts>,
+    words: &Words,
+) -> Result<Vec<Unfinished>, Failure> {
     let mut unfinished = Vec::new();
-    for entry in drafts.list().map_err(|error| fail(&error))? {
-        // One that another run has open, or that cannot be read, is left alone.
+    // Without a folder there are none; why is said when one is begun.
+    let Some((drafts, all)) = drafts.and_then(|drafts| Some((drafts, drafts.list().ok()?))) else {
+        return Ok(unfinished);
+    };
+    for entry in all {
         let Ok(kept) = drafts.open(&entry.name) else {
             continue;
         };
-        let Ok(Some(text)) = kept.load() else {
-            continue;
+        let read = match kept.load() {
+            Ok(None) => continue,
+            Ok(Some(text)) => Draft::from_text(&text).ok(),
+            Err(_) => None,
         };
-        let Ok(mut draft) = Draft::from_text(&text) else {
+        let Some(mut draft) = read else {
+            let path = kept.path().display().to_string();
+            prompter
+                .tell(&words.with("interview-draft-lost", [("path", path.into())]))
+                .map_err(|error| super::terminal_failed(&error, words))?;
             continue;
         };
         entry.name.as_str().clone_into(&mut draft.name);
         if draft.answers.is_empty() {
             // Left before the first answer: nothing to go on with, so nothing to pile up.
-            kept.remove().map_err(|error| fail(&error))?;
+            let _ = kept.remove();
         } else {
             unfinished.push((kept, draft, entry.saved));
         }
@@ -129,24 +162,22 @@ fn unfinished(drafts: &Drafts, words: &Words) -> Result<Vec<Unfinished>, Failure
 /// Offers to go on with an unfinished plan, else begins a new one.
 pub(super) fn open(
     prompter: &mut dyn Prompter,
-    drafts: &Drafts,
+    drafts: Option<&Drafts>,
     resume: bool,
     words: &Words,
 ) -> Result<Opened, Failure> {
-    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
-    let begin = || {
-        let stem = Id::new(STEM).ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
-        let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
-        let draft = Draft::new(kept.name().as_str());
-        Ok(Opened::Draft(Kept(kept), draft))
+    let new = |prompter: &mut dyn Prompter| {
+        let kept = begin(prompter, drafts, STEM, words)?;
+        let draft = Draft::new(name_of(&kept, STEM));
+        Ok(Opened::Draft(kept, draft))
     };
     let mut unfinished = if resume {
-        unfinished(drafts, words)?
+        unfinished(prompter, drafts, words)?
     } else {
         Vec::new()
     };
     if unfinished.is_empty() {
-        return begin();
+        return new(prompter);
     }
     // No value is a number, for a number typed is that of a row.
     let value = |draft: &Draft| format!("draft {}", draft.name);
@@ -201,11 +232,11 @@ pub(super) fn open(
                     .position(|(_, draft, _)| value(draft) == text);
                 if let Some(at) = at {
                     let (kept, draft, _) = unfinished.swap_remove(at);
-                    return Ok(Opened::Draft(Kept(kept), draft));
+                    return Ok(Opened::Draft(Kept(Some(kept)), draft));
                 }
                 "reject-choice"
             }
-            Ok(Input::Skip) => return begin(),
+            Ok(Input::Skip) => return new(prompter),
             Ok(Input::Explain) => "interview-resume-help",
             Ok(Input::Back | Input::Quit) | Err(PromptError::Ended) => {
                 return Ok(Opened::Stopped(Done {

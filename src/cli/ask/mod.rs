@@ -13,15 +13,15 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, InterviewError, Outcome, Prompter, Start};
+use tallywatt::interview::{self, Outcome, Prompter, Start};
 use tallywatt::judge;
 use tallywatt::plan;
-use tallywatt::plan::store::{self, Drafts, StoreError};
+use tallywatt::plan::store::{self, Drafts};
 use tallywatt::report::{self, Report};
 use tallywatt::words::Words;
 
 use after::After;
-use drafts::{Keeper, Opened};
+use drafts::{Keeper, Kept, Opened};
 use edited::Edited;
 
 use super::args::How;
@@ -100,14 +100,14 @@ fn hold(
     let drafts = std::env::var_os(DATA)
         .filter(|folder| !folder.is_empty())
         .map(|folder| Drafts::at(Path::new(&folder)))
-        .or_else(Drafts::usual)
-        .ok_or_else(|| Failure::text(Kind::CannotWrite, words.text("interview-no-home")))?;
+        .or_else(Drafts::usual);
+    let drafts = drafts.as_ref();
     let asked = file.map(|path| Edited::open(path, words)).transpose()?;
     let nothing_yet = Failure::text(Kind::Interrupted, words.text("interview-stopped"));
     let breaking_off = interrupt::watch(nothing_yet.shown(words));
     let opened = match &asked {
-        Some(edited) => drafts::open_file(prompter, &drafts, edited, words)?,
-        None => drafts::open(prompter, &drafts, resume, words)?,
+        Some(edited) => drafts::open_file(prompter, drafts, edited, words)?,
+        None => drafts::open(prompter, drafts, resume, words)?,
     };
     let (kept, mut draft) = match opened {
         Opened::Draft(kept, draft) => (kept, draft),
@@ -122,21 +122,21 @@ fn hold(
         kept,
         unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
     };
-    breaking_off.set(stopped(&draft.name, Kind::Interrupted, words).shown(words));
+    breaking_off.set(stopped(&draft.name, &kept.kept, words).shown(words));
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
         let outcome = interview::run(prompter, &mut kept, words, draft, start)
-            .map_err(|error| broken(&error, words))?;
+            .map_err(|error| terminal_failed(&error, words))?;
         let plan = match outcome {
             Outcome::Finished { plan, draft: now } => {
                 draft = now;
                 *plan
             }
             Outcome::Interrupted { draft } => {
-                return Err(stopped(&draft, Kind::Interrupted, words));
+                return Err(stopped(&draft, &kept.kept, words));
             }
-            Outcome::Quit { draft } => return Ok(left(&draft, words)),
+            Outcome::Quit { draft } => return Ok(left(&draft, &kept.kept, words)),
         };
         let stands = edited.as_ref().map(|edited| edited.now(words));
         let stands = stands.transpose()?;
@@ -176,8 +176,8 @@ fn hold(
                 (start, before) = (Start::First, Some(report));
             }
             After::Look => (start, before) = (Start::Looking, Some(report)),
-            After::Leave => return Ok(left(&draft.name, words)),
-            After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),
+            After::Leave => return Ok(left(&draft.name, &kept.kept, words)),
+            After::Interrupted => return Err(stopped(&draft.name, &kept.kept, words)),
             After::Ended => {
                 return Ok(Done {
                     output: String::new(),
@@ -226,22 +226,6 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
     lines.join("\n") + "\n"
 }
 
-fn broken(error: &InterviewError, words: &Words) -> Failure {
-    match error {
-        InterviewError::Terminal(error) => terminal_failed(error, words),
-        InterviewError::Keep(error) => {
-            let inner = error
-                .get_ref()
-                .and_then(|inner| inner.downcast_ref::<StoreError>());
-            inner.map_or_else(
-                || because("interview-not-kept", error, words),
-                |inner| prints::stored(inner, Kind::CannotWrite, words),
-            )
-        }
-        error => because("interview-not-kept", error, words),
-    }
-}
-
 /// Nothing can be asked or said any more, and why.
 fn terminal_failed(error: &io::Error, words: &Words) -> Failure {
     because("interview-terminal", error, words)
@@ -256,15 +240,24 @@ fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure 
     )
 }
 
-fn stopped(draft: &str, kind: Kind, words: &Words) -> Failure {
+/// Broken off in the middle: the draft of this name goes on, if it was kept.
+fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
+    if !kept.is_kept() {
+        return Failure::text(Kind::Interrupted, words.text("interview-stopped-lost"));
+    }
+    let draft = draft.to_owned();
     Failure::text(
-        kind,
-        words.with("interview-kept", [("draft", draft.to_owned().into())]),
+        Kind::Interrupted,
+        words.with("interview-kept", [("draft", draft.into())]),
     )
     .hint(words.text("interview-resume"))
 }
 
-fn left(draft: &str, words: &Words) -> Done {
+/// Left, likewise.
+fn left(draft: &str, kept: &Kept, words: &Words) -> Done {
+    if !kept.is_kept() {
+        return Done::saying(words.text("interview-stopped-lost") + "\n");
+    }
     Done::saying(format!(
         "{}\n{}\n",
         words.with("interview-kept", [("draft", draft.to_owned().into())]),
@@ -282,13 +275,10 @@ mod tests {
     fn a_failing_terminal_is_told_in_the_readers_language() {
         for tag in ["en", "es", "fr", "de"] {
             let words = Words::new(tag, Units::Metric).unwrap();
-            for error in [InterviewError::Terminal, InterviewError::Keep] {
-                let error = error(io::Error::other("gone away"));
-                let said = broken(&error, &words).shown(&words);
-                assert!(said.contains("gone away"), "{tag}: {said}");
-                assert!(tag == "en" || !said.contains("the terminal"), "{said}");
-                assert!(tag == "en" || !said.contains("the answer"), "{said}");
-            }
+            let error = io::Error::other("gone away");
+            let said = terminal_failed(&error, &words).shown(&words);
+            assert!(said.contains("gone away"), "{tag}: {said}");
+            assert!(tag == "en" || !said.contains("the terminal"), "{said}");
             assert_eq!(words.faults(), Vec::<String>::new());
         }
     }

@@ -2,6 +2,7 @@
 
 mod agree;
 mod any;
+mod card;
 mod emergency;
 mod hostile;
 mod legible;

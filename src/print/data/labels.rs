@@ -403,7 +403,7 @@ const fn trips(limit: &Limit) -> bool {
 }
 
 /// The legs that feed a receptacle, where the generator has two.
-fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
+pub(super) fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
     if context.supply.node(NodeIx(0)).legs.all().len() < 2 {
         return None;
     }

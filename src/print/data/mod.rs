@@ -4,6 +4,7 @@
 mod alignment;
 mod card;
 mod cautions;
+mod choices;
 mod emergency;
 mod labels;
 mod look;

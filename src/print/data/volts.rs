@@ -1,8 +1,8 @@
 //! Volts on paper: what a meter should read at each step, the worst of them, and how long each cord
 //! might be.
 
-use super::Context;
 use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
+use super::{Context, choices};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
 use crate::report::{Drop, Longest, StepVolts, Through, Worst};
@@ -104,7 +104,7 @@ fn beside(context: &Context<'_>, drop: &Drop) -> String {
     let own = names(&drop.beside);
     let sets = &context.report.figures.sharing.together;
     match sets.iter().position(|set| names(set) == own) {
-        Some(at) => context.say("ws-set", &[("number", &(at + 1).to_string())]),
+        Some(at) => context.say("ws-set", &[("number", &choices::title(context, at))]),
         None => own.join(", "),
     }
 }
@@ -174,9 +174,12 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let Some(last): Option<&StepVolts> = volts.last() else {
         return Vec::new();
     };
+    // Where there is one set the card has no columns.
+    let one = context.report.figures.sharing.together.len() == 1;
+    let on = if one { "all" } else { "column" };
     let say = |key: &str, at: &Id, volts: Voltage| {
         let volts = context.capacity(volts);
-        context.say(key, &[("at", at.as_str()), ("volts", &volts)])
+        context.say(key, &[("on", on), ("at", at.as_str()), ("volts", &volts)])
     };
     if context.plan.boxes.is_empty() {
         return vec![say("start-meter-outlet", &last.receptacle, last.volts)];

@@ -159,10 +159,12 @@ proptest! {
         prop_assert!(steps.is_empty() || sharing.together.iter().any(within), "{steps:?}");
         // In the tree no row names a load where nothing may be used.
         for row in card["rows"].as_array().cloned().unwrap_or_default() {
-            let stopped = row["refused"].as_bool() == Some(true) || !row["behind"].is_null();
+            let id = Id::new(text_of(&row, "id"));
+            let refused = id.is_some_and(|id| report.refused(&id).is_some());
             let named = row["loads"].as_array().is_some_and(|loads| !loads.is_empty());
-            let carries = named || !row["long"].is_null();
-            prop_assert!(!stopped || !carries, "{row}");
+            let stopped = row["stopped"].as_bool() == Some(true);
+            prop_assert!(!refused || stopped && !named, "{row}");
+            prop_assert!(!stopped || row["long"].is_null(), "{row}");
         }
         // What is told of volts and of watts is of what may run together, and what may run has its place.
         let whole = sharing.families_complete;

@@ -3,6 +3,7 @@
 
 use rust_decimal::Decimal;
 
+use super::super::choices;
 use super::case::SHORT;
 use super::{Cell, Section, Sheet};
 use crate::loads::fills_its_plug;
@@ -167,8 +168,9 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
     let mut rows: Vec<Vec<String>> = Vec::new();
     for (index, set) in sharing.together.iter().enumerate() {
+        let title = choices::title(context, index);
         rows.push(vec![
-            context.say("ws-together-row", &[("number", &(index + 1).to_string())]),
+            context.say("ws-together-row", &[("number", &title)]),
             names(set),
         ]);
     }

@@ -72,6 +72,9 @@ print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.
 print-short-no-gfci = Kein Stromschlag-Schutz
+# Where there is least room.
+print-tiny-gfci = GFCI: JA
+print-tiny-no-gfci = GFCI: NEIN
 print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
 print-comes-from = Gespeist von

@@ -72,6 +72,9 @@ print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
 print-short-no-gfci = No GFCI
+# Where there is least room.
+print-tiny-gfci = GFCI: YES
+print-tiny-no-gfci = GFCI: NO
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Gets power from

@@ -74,6 +74,9 @@ print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
 print-short-no-gfci = Sin protección GFCI
+# Where there is least room.
+print-tiny-gfci = GFCI: SÍ
+print-tiny-no-gfci = GFCI: NO
 print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
 print-comes-from = Viene de

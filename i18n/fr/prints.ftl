@@ -72,6 +72,9 @@ print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.
 print-short-no-gfci = Chocs : aucune protection
+# Where there is least room.
+print-tiny-gfci = GFCI : OUI
+print-tiny-no-gfci = GFCI : NON
 print-plug-in = À brancher ici
 print-plug-in-nothing = rien de prévu
 print-comes-from = Vient de

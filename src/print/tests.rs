@@ -5,6 +5,7 @@ mod any;
 mod card;
 mod emergency;
 mod hostile;
+mod labels;
 mod legible;
 mod position;
 mod tags;

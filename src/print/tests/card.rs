@@ -127,3 +127,29 @@ fn the_other_side_begins_with_whom_to_call() {
     in_order(&two, &order);
     assert_eq!(two.matches("should read 118.2 V").count(), 1, "{two}");
 }
+
+/// The code tells what the card says, not when it was printed.
+#[test]
+fn the_code_goes_by_what_is_said() {
+    let code = |text: &str, date: Option<&str>| {
+        let (plan, report) = demo(text);
+        let options = Options {
+            only: vec![Document::Card],
+            date: date.map(|date| date.parse().expect("a date")),
+            ..Options::default()
+        };
+        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+        let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
+        data["common"]["code"].as_str().expect("a code").to_owned()
+    };
+    let mended = crate::plan::demo::MENDED;
+    let own = code(mended, None);
+    assert_eq!(own.len(), 4);
+    assert_eq!(code(mended, Some("2026-07-04")), own);
+    let other = mended.replacen("length = \"25 ft\"", "length = \"26 ft\"", 1);
+    assert_ne!(mended, other);
+    assert_ne!(code(&other, None), own);
+    for side in sides(mended) {
+        assert!(side.contains(&own), "{own}: {side}");
+    }
+}

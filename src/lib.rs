@@ -45,6 +45,7 @@
 
 pub mod interview;
 pub mod judge;
+pub mod learned;
 pub mod loads;
 pub mod mend;
 pub mod plan;

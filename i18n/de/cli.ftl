@@ -39,6 +39,7 @@ cli-value-plan = PLAN
 cli-value-print = DRUCK
 cli-value-right-down = RECHTS, UNTEN
 cli-value-units = EINHEITEN
+cli-value-words = WORTE
 cli-value-yyyy-mm-dd = JJJJ-MM-TT
 cli-values = [{ $values }]
 cli-default = [üblich: { $value }]
@@ -85,6 +86,15 @@ cli-may-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-may-loads = Was eingeschaltet werden soll: Kürzel oder Namen, in Anführungszeichen, wenn sie Leerzeichen haben
 cli-may-while = Was schon läuft
 cli-may-format = "text" für Menschen; "json" für Programme
+
+cli-learned = In den Plan aufnehmen, was sich im Camp gezeigt hat: ein Automat löste aus, ein Kabel wurde heiß, eine Messung, die Stunden eines Tanks
+cli-learned-plan = Die Plandatei; sie wird geändert, und ihre Kommentare bleiben
+cli-learned-words = Was Sie gesehen haben, etwa: front 13 A
+cli-learned-date = Der Tag, an dem Sie es gesehen haben; fehlt er, heute
+
+cli-reprint = Sagen, welche Etiketten und Blätter eines alten Plans für einen neuen neu zu drucken sind
+cli-reprint-old = Der Plan, den Sie gedruckt haben
+cli-reprint-new = Der Plan, wie er jetzt ist
 
 cli-mend = Den kleinsten Aufwand finden, der Gefahren behebt und alles laufen lässt, was laufen muss, und sagen, was übrig ist
 cli-mend-plan = Die Plandatei; "-" liest sie von der Standardeingabe
@@ -178,6 +188,8 @@ reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüb
 reason-wiring = die Leitung des Kastens
 reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behandeln
 
+demo-changed = { $path } ist nicht mehr der Plan der Vorführung: jemand hat ihn geändert. Wir haben nichts geschrieben.
+demo-changed-hint = Zum Drucken: tallywatt print PLAN --into ORDNER. Für die Vorführung nennen Sie mit --into einen anderen Ordner.
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten

@@ -325,8 +325,12 @@ print-cautions-summary = { $danger ->
     [one] { $rest } weiterer Punkt
    *[other] { $rest } weitere Punkte
   }.
-print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst, zuletzt, was zu tun ist, wenn etwas schiefgeht. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
-print-also = Damit verschwindet auch
+print-cautions-stop = Starten Sie den Generator erst, wenn jeder Punkt behoben ist.
+print-cautions-always = Haken Sie jeden Punkt bei jedem Aufbau ab.
+print-cautions-generator = Am Generator
+print-cautions-people = Wo geschlafen wird
+print-cautions-gear = Kabel, Verteiler und Steckdosen
+print-cautions-fuel = Kraftstoff
 print-look = Zuerst nachsehen
 print-look-then = In manchen Kästen steht „{ print-look }“. Wenn Sie es wissen, ändern Sie Ihre Antwort im Plan und prüfen Sie noch einmal.
 print-symbol-general = Warnzeichen
@@ -334,16 +338,14 @@ print-symbol-electric = Warnzeichen: Elektrizität
 print-symbol-hot = Warnzeichen: Hitze
 print-symbol-toxic = Warnzeichen: Gift
 print-symbol-fire = Warnzeichen: Feuer
-print-always-title = Bei jedem Aufbau, was auch immer der Plan sagt
 print-ws-no-danger = Keine Regel hat eine Gefahr gefunden. Das ist kein Versprechen.
 print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte oben gelten trotzdem.
-print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
+print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch. Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
 print-always-2 = Kohlenmonoxid-Melder, wo geschlafen wird. Prüftaste drücken: Er muss anschlagen.
 print-always-3 = Jedes Kabel abgerollt und nicht auf nassem Boden. Keines mit Schnitt oder Brandspur, kein Stecker lose, kein Schutzkontakt abgebrochen.
 print-always-4 = Jeder GFCI geprüft (Tasten TEST und RESET) mit einer Lampe: Sie ging aus.
-print-always-5 = Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
-print-always-6 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
-print-always-7 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
+print-always-5 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
+print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
 
 ## Rechenblatt
 

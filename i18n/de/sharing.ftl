@@ -39,6 +39,9 @@ change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für drau�
     }{ $length ->
         [none] {""}
        *[other] {" "}Es ist { $length } lang.
+    }{ $gfci ->
+        [yes] {" "}Es braucht einen GFCI (Tasten TEST und RESET).
+       *[no] {""}
     }
 change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.

@@ -39,6 +39,7 @@ cli-value-plan = PLAN
 cli-value-print = PRINT
 cli-value-right-down = RIGHT, DOWN
 cli-value-units = UNITS
+cli-value-words = WORDS
 cli-value-yyyy-mm-dd = YYYY-MM-DD
 cli-values = [{ $values }]
 cli-default = [default: { $value }]
@@ -88,6 +89,15 @@ cli-may-plan = The plan file; "-" reads it from standard input
 cli-may-loads = What you want to switch on, by name; put a name with spaces in quotation marks
 cli-may-while = What is running already
 cli-may-format = "text" for people; "json" for programs
+
+cli-learned = Put into the plan what you saw at camp: what tripped, what got hot, a meter reading, hours on a tank
+cli-learned-plan = The plan file; it is changed, and its comments stay
+cli-learned-words = What you saw, such as: front tripped at 13 A
+cli-learned-date = The day you saw it; default: today
+
+cli-reprint = Say which labels and sheets of an old plan to print again for a new one
+cli-reprint-old = The plan that you printed
+cli-reprint-new = The plan as it is now
 
 cli-mend = Find the easiest changes that clear dangers and keep every must-have running, and say what is left
 cli-mend-plan = The plan file; "-" reads it from standard input
@@ -186,6 +196,8 @@ reason-hot-cord = the cord in air this hot; no breaker protects it
 reason-wiring = the box's wiring
 reason-not-fed = wrong voltage for its shape; treat it as live
 
+demo-changed = { $path } is not the demo’s any more: somebody changed it. We wrote nothing.
+demo-changed-hint = To print it: tallywatt print PLAN --into FOLDER. For the demo, name another folder with --into.
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides

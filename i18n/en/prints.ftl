@@ -328,8 +328,12 @@ print-cautions-summary =
       [one] 1 caution or notice
      *[other] { $rest } cautions and notices
     }.
-print-cautions-tick = First, what to do every time you set up. Then what we found in this plan, worst first. Last, what to do when something goes wrong. Check off each point. If a danger has not been fixed, do not start the generator.
-print-also = This also fixes
+print-cautions-stop = Do not start the generator until each of these is fixed.
+print-cautions-always = Check off each point every time you set up.
+print-cautions-generator = At the generator
+print-cautions-people = Where people sleep
+print-cautions-gear = Cords, boxes and outlets
+print-cautions-fuel = Fuel
 print-look = Look first
 print-look-then = Some boxes say “{ print-look }”. When you know, change your answer in the plan, and check again.
 print-symbol-general = Warning sign
@@ -337,16 +341,14 @@ print-symbol-electric = Warning sign: electricity
 print-symbol-hot = Warning sign: heat
 print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
-print-always-title = Every time you set up, whatever the plan says
 print-ws-no-danger = No rule found a danger. That is no promise.
 print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
-print-always-1 = Use the generator only outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
+print-always-1 = Use the generator only outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person. Exhaust has carbon monoxide in it. You cannot smell that, and it kills.
 print-always-2 = Put a carbon monoxide alarm where people sleep. Press its test button: it must beep.
 print-always-3 = Uncoil every cord, and keep it off wet ground. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-always-4 = Test every GFCI (TEST and RESET buttons) with a lamp plugged in: the lamp must go out.
-print-always-5 = Exhaust has carbon monoxide in it. You cannot smell that, and it kills.
-print-always-6 = Never plug a generator into a building’s wiring.
-print-always-7 = Before refueling: stop the engine and let it cool { $cooling } minutes. No flames.
+print-always-5 = Never plug a generator into a building’s wiring.
+print-always-6 = Before refueling: stop the engine and let it cool { $cooling } minutes. No flames.
 
 ## Worksheet
 

@@ -39,6 +39,9 @@ change-other-cord = In place of the cord { $first }, use one marked for outdoors
     }{ $length ->
         [none] {""}
        *[other] {" "}It is { $length } long.
+    }{ $gfci ->
+        [yes] {" "}It needs a GFCI (TEST and RESET buttons).
+       *[no] {""}
     }
 change-as-the-card = Then print the card of the changed plan, and plug everything in where it shows.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.

@@ -36,6 +36,7 @@ cli-value-plan = PLAN
 cli-value-print = IMPRESO
 cli-value-right-down = DERECHA, ABAJO
 cli-value-units = UNIDADES
+cli-value-words = PALABRAS
 cli-value-yyyy-mm-dd = AAAA-MM-DD
 cli-values = [{ $values }]
 cli-default = [por omisión: { $value }]
@@ -89,6 +90,15 @@ cli-may-plan = El archivo del plan; "-" lo lee de la entrada estándar
 cli-may-loads = Lo que se quiere encender: identificadores o nombres, entre comillas si llevan espacios
 cli-may-while = Lo que ya funciona
 cli-may-format = "text" para personas; "json" para programas
+
+cli-learned = Anotar en el plan lo aprendido en el campamento: un interruptor se disparó, un cable se calentó, una lectura, las horas de un { -tank }
+cli-learned-plan = El archivo del plan; se cambia, y sus comentarios quedan
+cli-learned-words = Lo que usted vio, por ejemplo: front 13 A
+cli-learned-date = El día en que lo vio; si falta, hoy
+
+cli-reprint = Decir qué etiquetas y hojas de un plan viejo hay que imprimir de nuevo para uno nuevo
+cli-reprint-old = El plan que usted imprimió
+cli-reprint-new = El plan como es ahora
 
 cli-mend = Buscar lo menos trabajoso que elimina peligros y deja funcionar todo lo que debe funcionar, y decir lo que queda
 cli-mend-plan = El archivo del plan; "-" lo lee de la entrada estándar
@@ -183,6 +193,8 @@ reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vig
 reason-wiring = el cableado de la caja
 reason-not-fed = no son los voltios de su forma; trátelo como con tensión
 
+demo-changed = { $path } ya no es el de la demostración: alguien lo cambió. No escribimos nada.
+demo-changed-hint = Para imprimirlo: tallywatt print PLAN --into CARPETA. Para la demostración, indique otra carpeta con --into.
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras

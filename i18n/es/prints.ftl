@@ -327,8 +327,12 @@ print-cautions-summary = { $danger ->
     [one] 1 punto más
    *[other] { $rest } puntos más
   }.
-print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero; al final, qué hacer cuando algo sale mal. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
-print-also = También desaparecen estos problemas
+print-cautions-stop = No arranque el generador hasta que cada uno esté resuelto.
+print-cautions-always = Marque cada punto en cada montaje.
+print-cautions-generator = Junto al generador
+print-cautions-people = Donde se duerme
+print-cautions-gear = Cables, cajas y { -receptacle(form: "many") }
+print-cautions-fuel = Combustible
 print-look = Mire primero
 print-look-then = Algunos recuadros dicen “{ print-look }”. Cuando lo sepa, cambie su respuesta en el plan y compruebe otra vez.
 print-symbol-general = Señal de advertencia
@@ -336,16 +340,14 @@ print-symbol-electric = Señal de advertencia: electricidad
 print-symbol-hot = Señal de advertencia: calor
 print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
-print-always-title = En cada montaje, diga lo que diga el plan
 print-ws-no-danger = Ninguna regla encontró un peligro. Eso no es una promesa.
 print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
-print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
+print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas. El escape lleva monóxido de carbono. No se huele, y mata.
 print-always-2 = Alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.
 print-always-3 = Cada cable desenrollado y fuera de suelo mojado. Ningún cable cortado o quemado, ninguna clavija floja ni sin su contacto de tierra.
 print-always-4 = Cada { -gfci } probado (botones TEST y RESET) con una lámpara: se apagó.
-print-always-5 = El escape lleva monóxido de carbono. No se huele, y mata.
-print-always-6 = Nunca conecte un generador a la instalación de un edificio.
-print-always-7 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
+print-always-5 = Nunca conecte un generador a la instalación de un edificio.
+print-always-6 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
 
 ## Worksheet
 

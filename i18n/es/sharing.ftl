@@ -39,6 +39,9 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
     }{ $length ->
         [none] {""}
        *[other] {" "}Mide { $length }.
+    }{ $gfci ->
+        [yes] {" "}Necesita un { -gfci } (botones TEST y RESET).
+       *[no] {""}
     }
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.

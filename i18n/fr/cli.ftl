@@ -40,6 +40,7 @@ cli-value-plan = PLAN
 cli-value-print = IMPRESSION
 cli-value-right-down = DROITE, BAS
 cli-value-units = UNITÉS
+cli-value-words = MOTS
 cli-value-yyyy-mm-dd = AAAA-MM-JJ
 cli-values = [{ $values }]
 cli-default = [d’habitude : { $value }]
@@ -95,6 +96,15 @@ cli-may-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-may-loads = Ce qu’on veut mettre en marche : ids ou noms, entre guillemets s’ils ont des espaces
 cli-may-while = Ce qui fonctionne déjà
 cli-may-format = "text" pour les gens ; "json" pour les programmes
+
+cli-learned = Noter dans le plan ce qu’on a appris au camp : un disjoncteur s’est déclenché, une rallonge a chauffé, une mesure, les heures d’un réservoir
+cli-learned-plan = Le fichier du plan ; il est modifié, et ses commentaires restent
+cli-learned-words = Ce que vous avez vu, par exemple : front 13 A
+cli-learned-date = Le jour où vous l’avez vu ; sans cela, aujourd’hui
+
+cli-reprint = Dire quelles étiquettes et feuilles d’un ancien plan réimprimer pour un nouveau
+cli-reprint-old = Le plan que vous avez imprimé
+cli-reprint-new = Le plan tel qu’il est maintenant
 
 cli-mend = Trouver ce qui, avec le moins de peine, élimine des dangers et laisse fonctionner tout ce qui le doit, et dire ce qui reste
 cli-mend-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
@@ -190,6 +200,8 @@ reason-wiring = le câblage du coffret
 reason-not-fed = pas les volts de sa forme ; traitez-la comme sous tension
 reason-parallel-kit = le kit de mise en parallèle
 
+demo-changed = { $path } n’est plus celui de la démonstration : quelqu’un l’a modifié. Rien n’a été écrit.
+demo-changed-hint = Pour l’imprimer : tallywatt print PLAN --into DOSSIER. Pour la démonstration, indiquez un autre dossier avec --into.
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces

@@ -330,20 +330,22 @@ print-cautions-summary = { $danger ->
     [one] { $rest } autre point
    *[other] { $rest } autres points
   }.
-print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord, enfin que faire quand quelque chose tourne mal. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
-print-also = Ces problèmes disparaissent aussi
+print-cautions-stop = Ne démarrez pas { -generator(form: "the") } avant que chaque point soit réglé.
+print-cautions-always = Cochez chaque point à chaque mise en place.
+print-cautions-generator = Auprès { -generator(form: "of") }
+print-cautions-people = Où l’on dort
+print-cautions-gear = Rallonges, coffrets et prises
+print-cautions-fuel = Carburant
 print-look = À vérifier d’abord
 print-look-then = Certains cadres disent « { print-look } ». Quand vous le savez, changez votre réponse dans le plan et vérifiez de nouveau.
-print-always-title = À chaque mise en place, quoi que dise le plan
 print-ws-no-danger = Aucune règle n’a trouvé de danger. Ce n’est pas une promesse.
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
-print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
+print-always-1 = { -generator(form: "The") } dehors, échappement à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne. L’échappement contient du monoxyde de carbone. Sans odeur, il tue.
 print-always-2 = { -alarm(form: "One") } là où l’on dort. Bouton d’essai : il doit sonner.
 print-always-3 = Chaque rallonge déroulée, hors du sol mouillé. Aucune coupée ou roussie, aucune fiche lâche, aucune broche de terre arrachée.
 print-always-4 = Chaque GFCI testé (boutons TEST et RESET) avec une lampe : elle s’est éteinte.
-print-always-5 = L’échappement contient du monoxyde de carbone. Sans odeur, il tue.
-print-always-6 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
-print-always-7 = Moteur arrêté et refroidi { $cooling } minutes avant le plein. Pas de flammes.
+print-always-5 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
+print-always-6 = Moteur arrêté et refroidi { $cooling } minutes avant le plein. Pas de flammes.
 
 ## Worksheet
 

@@ -42,6 +42,9 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
     }{ $length ->
         [none] {""}
        *[other] {" "}Elle mesure { $length }.
+    }{ $gfci ->
+        [yes] {" "}Il lui faut un { -gfci } (boutons TEST et RESET).
+       *[no] {""}
     }
 change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.

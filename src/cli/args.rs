@@ -36,6 +36,8 @@ pub(super) enum Command {
     Print(Print),
     May(May),
     Mend(Mend),
+    Learned(Learned),
+    Reprint(Reprint),
     Templates(Templates),
     Explain(Explain),
     Words(Words),
@@ -196,6 +198,24 @@ pub(super) struct Mend {
     pub(super) warnings: bool,
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Learned {
+    #[arg(value_name = "PLAN")]
+    pub(super) plan: PathBuf,
+    #[arg(required = true, value_name = "WORDS")]
+    pub(super) words: Vec<String>,
+    #[arg(long, value_name = "YYYY-MM-DD", value_parser = date)]
+    pub(super) date: Option<tallywatt::print::Date>,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Reprint {
+    #[arg(value_name = "PLAN")]
+    pub(super) old: PathBuf,
+    #[arg(value_name = "PLAN")]
+    pub(super) new: PathBuf,
 }
 
 #[derive(Debug, Args)]

@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use tallywatt::judge;
 use tallywatt::plan::demo::{MENDED, WEEKEND, named};
 use tallywatt::plan::{self, store};
-use tallywatt::words::wrapping;
+use tallywatt::words::{Library, Units, Words, wrapping};
 
 use super::args::Demo;
 use super::failure::{Failure, Kind};
@@ -15,6 +15,25 @@ use super::{Done, prints, width};
 
 const FOLDER: &str = "tallywatt-demo";
 const FOLDER_FIXED: &str = "tallywatt-demo-fixed";
+
+const PLAN: &str = "plan.toml";
+
+fn in_language(text: &str, words: &Words) -> String {
+    named(text, &|id| words.text(&format!("demo-name-{id}")))
+}
+
+/// Whether this is one of the demo plans as they were written, in whichever language.
+fn is_demo(found: &str) -> bool {
+    let mut tags = Library::built_in().offered();
+    tags.any(|tag| {
+        let words = Words::new(tag, Units::default());
+        words.is_some_and(|words| {
+            [WEEKEND, MENDED]
+                .iter()
+                .any(|text| in_language(text, &words) == found)
+        })
+    })
+}
 
 pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let words = &*reader.words;
@@ -27,7 +46,14 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         .into
         .clone()
         .unwrap_or_else(|| PathBuf::from(folder));
-    let text = &*named(text, &|id| words.text(&format!("demo-name-{id}")));
+    // Whoever changed the demo's plan, as its own output says, keeps it.
+    let there = into.join(PLAN);
+    if store::read_text(&there).is_ok_and(|found| !is_demo(&found)) {
+        let shown = there.display().to_string();
+        let text = words.with("demo-changed", [("path", shown.into())]);
+        return Err(Failure::text(Kind::CannotWrite, text).hint(words.text("demo-changed-hint")));
+    }
+    let text = &*in_language(text, words);
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = judge::build(&plan);
@@ -36,7 +62,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
     files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
-    files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
+    files.push((PLAN.to_owned(), text.as_bytes().to_vec()));
     store::write_set(&into, files.iter().map(|(name, bytes)| (name, bytes)))
         .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
 

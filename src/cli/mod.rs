@@ -9,11 +9,13 @@ mod check;
 mod demo;
 mod explain;
 mod failure;
+mod learned;
 mod may;
 mod mend;
 mod prints;
 mod progress;
 mod reader;
+mod reprint;
 mod templates;
 mod usage;
 mod words;
@@ -104,6 +106,12 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
             progress::during(words, || prints::run(arguments, reader))
         }
         Some(Command::May(arguments)) => progress::during(words, || may::run(arguments, reader)),
+        Some(Command::Reprint(arguments)) => {
+            progress::during(words, || reprint::run(arguments, reader))
+        }
+        Some(Command::Learned(arguments)) => {
+            progress::during(words, || learned::run(arguments, reader))
+        }
         Some(Command::Mend(arguments)) => progress::during(words, || mend::run(arguments, reader)),
     }
 }

@@ -421,7 +421,15 @@ mod tests {
         } else {
             plan.site.people_sleep = Answer::Missing;
         }
+        // What was learned at camp is no question.
+        for outlet in outlets(&mut plan) {
+            outlet.hot = None;
+        }
+        for part in &mut plan.boxes {
+            part.hot = None;
+        }
         for cord in &mut plan.cords {
+            cord.hot = None;
             // What is printed along a cord begins with its size.
             if !cord.wire.is_known() {
                 cord.conductors = Answer::Missing;

@@ -54,6 +54,7 @@ const DEEDS: &[Deed] = &[
         ("CORD004", "replace"),
         ("CORD005", "*"),
         ("CORD006", "less"),
+        ("CORD009", "cord"),
         ("OVER001", "cord"),
         ("OVER001", "thicker"),
         ("OVER001", "splitter"),
@@ -90,6 +91,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK005", "known"),
         ("SHOCK006", "home-made"),
         ("SHOCK013", "box"),
+        ("CORD009", "box"),
         ("FIT004", "too-large"),
     ]),
     // Look for the mark on it.
@@ -194,6 +196,7 @@ const UNUSED: &[(&str, &str)] = &[
     ("OVER001", "cord"),
     ("OVER001", "splitter"),
     ("CORD004", "replace"),
+    ("CORD009", "cord"),
 ];
 
 /// The troubles of these findings, in their order.

@@ -377,6 +377,10 @@ impl Change {
                     wires.map_or_else(none, |it| Value::Count((*it).into())),
                 );
                 values.insert("length", length.map_or_else(none, |it| (*it).into()));
+                // Where one is added, that is a step of its own.
+                let guarded = before.cords.iter().find(|it| it.id == *id);
+                let guarded = guarded.is_some_and(|it| it.gfci == Answer::Known(true));
+                values.insert("gfci", Value::yes_no(guarded));
                 values.insert(
                     "wire",
                     wire.map_or_else(none, |it| Value::Name(it.to_string())),

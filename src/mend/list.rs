@@ -336,6 +336,17 @@ impl<'a> List<'a> {
             "CORD004" | "SHOCK011" => {
                 changes.extend(about.iter().cloned().map(Change::GroundedCord));
             }
+            // Another cord or box; what hangs on a hot outlet goes elsewhere.
+            "CORD009" => {
+                for id in about {
+                    if self.cord(id).is_some() {
+                        changes.push(Change::GroundedCord(id.clone()));
+                    }
+                    changes.extend(self.box_of(id).cloned().map(Change::ListedBox));
+                    let gear = self.gear_at(id);
+                    changes.extend(gear.iter().flat_map(|part| self.replugs(part)));
+                }
+            }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
                 changes.extend(about.iter().cloned().map(Change::ListedBox));
                 let set = &self.plan.generator;

@@ -215,6 +215,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 cords: named_cords,
                 boxes: named_boxes,
                 loads,
+                log: Vec::new(),
             }
         })
 }
@@ -241,6 +242,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
             if let Some(shape) = cord.from.as_ref().and_then(|from| shapes.get(from)) {
                 cord.plug = Plug(shape.0);
             }
+            cord.hot = cord.hot.filter(|_| cord.coiled == Answer::Unknown);
             if let Answer::Known(wire) = cord.wire {
                 cord.wire = Answer::Known(likely_wire(wire));
             }
@@ -257,6 +259,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
             if let Some(shape) = part.from.as_ref().and_then(|from| shapes.get(from)) {
                 part.inlet = Plug(shape.0);
             }
+            part.hot = part.hot.filter(|_| part.listed == Answer::Unknown);
             for outlet in &mut part.outlets {
                 likely_outlet(outlet);
                 shapes.insert(outlet.id.clone(), outlet.shape);
@@ -282,7 +285,12 @@ fn likely_outlet(outlet: &mut Outlet) {
         outlet.shape = Receptacle(Configuration::N5_20);
         outlet.breaker = Answer::Known(outlet.shape.0.rating());
     }
-    // Few breakers have been seen to trip.
+    // Few have been felt hot, and few breakers have been seen to trip.
+    outlet.hot = outlet.hot.filter(|_| {
+        outlet
+            .trips_at
+            .is_some_and(|amps| amps.milliamps() % 8 == 1)
+    });
     outlet.trips_at = outlet
         .trips_at
         .filter(|amps| amps.milliamps() % 4 == 0)

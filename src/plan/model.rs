@@ -201,6 +201,8 @@ pub struct Plan {
     pub boxes: Vec<DistributionBox>,
     /// What is to run.
     pub loads: Vec<Load>,
+    /// What was learned at camp, a line for each: `2026-07-04 front tripped at 13 A`.
+    pub log: Vec<String>,
 }
 
 /// Where the generator stands and who is near.
@@ -502,6 +504,8 @@ pub struct Outlet {
     pub wire: Answer<Wire>,
     /// The leg a 120 V outlet of a 120/240 V system is on.
     pub leg: Answer<Leg>,
+    /// Whether it, or a plug in it, has been felt hot or soft. Silence is a no.
+    pub hot: Option<bool>,
 }
 
 impl Outlet {
@@ -548,6 +552,8 @@ pub struct Cord {
     pub coiled: Answer<bool>,
     /// Whether it has ground-fault protection built in.
     pub gfci: Answer<bool>,
+    /// Whether it, or a plug of it, has been felt hot or soft. Silence is a no.
+    pub hot: Option<bool>,
 }
 
 impl Cord {
@@ -611,6 +617,8 @@ pub struct DistributionBox {
     pub listed: Answer<bool>,
     /// Whether neutral is joined to ground inside.
     pub bond: Answer<bool>,
+    /// Whether it has been felt hot or soft. Silence is a no.
+    pub hot: Option<bool>,
     /// Its receptacles.
     pub outlets: Vec<Outlet>,
 }
@@ -797,6 +805,28 @@ impl Plan {
     #[must_use]
     pub const fn line_to_neutral(&self) -> Voltage {
         self.region.line_to_neutral()
+    }
+
+    /// The cords, boxes and outlets that have been felt hot or soft.
+    pub fn felt_hot(&self) -> impl Iterator<Item = &Id> {
+        let boxes = self.boxes.iter();
+        let outlets = (self.generator.outlets.iter())
+            .chain(boxes.clone().flat_map(|holder| &holder.outlets))
+            .map(|outlet| (&outlet.id, outlet.hot));
+        let cords = self.cords.iter().map(|cord| (&cord.id, cord.hot));
+        let boxes = boxes.map(|holder| (&holder.id, holder.hot));
+        let all = outlets.chain(cords).chain(boxes);
+        all.filter(|(_, hot)| *hot == Some(true)).map(|(id, _)| id)
+    }
+
+    /// Whether the plan puts a cord, a box or a load into this receptacle.
+    #[must_use]
+    pub fn takes(&self, receptacle: &Id) -> bool {
+        let cords = self.cords.iter().map(|cord| &cord.from);
+        let boxes = self.boxes.iter().map(|holder| &holder.from);
+        let loads = self.loads.iter().map(|load| &load.on);
+        let mut plugged = cords.chain(boxes).chain(loads).flatten();
+        plugged.any(|at| at == receptacle)
     }
 
     /// The cord or box that has this receptacle; `None` for what is the generator's, and for what is none.

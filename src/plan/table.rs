@@ -90,6 +90,7 @@ impl Part for Outlet {
         &row!(Outlet.gfci: YesNo).best("yes"),
         &row!(Outlet.wire: WIRE).best("10 AWG"),
         &row!(Outlet.leg: Leg::ALL),
+        &row!(Outlet.hot: YesNo).best("no"),
     ];
 }
 
@@ -110,6 +111,7 @@ impl Part for Cord {
         &row!(Cord.outdoor: YesNo).best("yes"),
         &row!(Cord.coiled: YesNo).best("no"),
         &row!(Cord.gfci: YesNo).best("yes"),
+        &row!(Cord.hot: YesNo).best("no"),
     ];
 }
 
@@ -120,6 +122,7 @@ impl Part for DistributionBox {
         &row!(DistributionBox.inlet: PLUG).needed(r#"inlet = "L5-30P""#),
         &row!(DistributionBox.listed: YesNo).best("yes"),
         &row!(DistributionBox.bond: YesNo).best("no"),
+        &row!(DistributionBox.hot: YesNo).best("no"),
     ];
 }
 

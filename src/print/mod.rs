@@ -157,7 +157,7 @@ impl Options {
 }
 
 /// One of the prints.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Document {
     /// One label for each receptacle, cord and box, and one for the generator.
     Labels,
@@ -297,6 +297,48 @@ pub fn template_data(
     options: &Options,
 ) -> Result<Vec<(Document, String)>, PrintError> {
     data::all(plan, report, words, options)
+}
+
+/// The prints of which two plans give others: the labels by their names, and the documents.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Outdated {
+    /// The names on the labels that are new or say something else now.
+    pub labels: Vec<String>,
+    /// Whatever else says something else now.
+    pub documents: Vec<Document>,
+}
+
+/// What was printed of a plan and is to be printed again of another.
+///
+/// # Errors
+/// When a message is missing or a character has no glyph.
+pub fn outdated(
+    old: (&Plan, &Report),
+    new: (&Plan, &Report),
+    words: &Words,
+) -> Result<Outdated, PrintError> {
+    let options = Options::default();
+    let data = |(plan, report)| -> Result<BTreeMap<_, _>, PrintError> {
+        let all = data::all(plan, report, words, &options)?;
+        Ok(all.into_iter().collect())
+    };
+    let (old, new) = (data(old)?, data(new)?);
+    let mut outdated = Outdated::default();
+    for (document, now) in &new {
+        let before = old.get(document);
+        if before == Some(now) {
+            continue;
+        }
+        if *document == Document::Labels {
+            let before = before.map_or_else(Vec::new, |text| data::labels_in(text));
+            let now = data::labels_in(now).into_iter();
+            let new = now.filter(|label| !before.contains(label));
+            outdated.labels.extend(new.map(|(name, _)| name));
+        } else {
+            outdated.documents.push(*document);
+        }
+    }
+    Ok(outdated)
 }
 
 fn typeset(

@@ -88,9 +88,12 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
             })
         })
         .collect();
-    let day = burns.iter().map(|burn| burn.burns);
+    // Of the parts and not of what is told of each, which is rounded up.
+    let day = minutes
+        .iter()
+        .map(|(demand, minutes)| Rate::of(set, *demand).of_minutes(*minutes, TANK));
     Fuel {
-        day: Some(day.sum()),
+        day: Some(told(day.sum())),
         burns,
         stretch,
     }
@@ -458,6 +461,24 @@ mod tests {
         let at = |to: u16| stretch(&set(), &[(9 * H, to, 2000, "")]);
         assert_eq!(at(12 * H), ("09:00-12:00".into(), 100_000, 100_000));
         assert_eq!(at(12 * H + 1), ("09:00-12:01".into(), 100_556, 100_000));
+    }
+
+    /// Three demands that burn 3, 1 and 3 of the 7 hours of a tank burn one tank, though each part is told up.
+    #[test]
+    fn a_day_is_as_much_as_its_parts() {
+        let day_of = |to: u16| {
+            let mut set = set();
+            set.runtime[1].lasts = Hours::from_millihours(7000);
+            let loads = [
+                (9 * H, 12 * H, 100, ""),
+                (12 * H, 13 * H, 90, ""),
+                (15 * H, to, 80, ""),
+            ];
+            let fuel = of_day(&set, &Site::default(), &day(&loads), (0, 0));
+            fuel.day.expect("running times").millipercent()
+        };
+        assert_eq!(day_of(18 * H), 100_000);
+        assert_eq!(day_of(18 * H + 15), 103_572);
     }
 
     /// A break in which the engine cools for 20 minutes and somebody pours for 10, by day.

@@ -160,6 +160,9 @@ pub(super) const FEMA_2011: Source =
 /// Out of the rain, under a roof without walls.
 pub(super) const RED_CROSS: Source =
     Source::new("American Red Cross", "", "", Mark::Secondary).noted("generators");
+/// A cord or plug that feels hot or soft is no longer used.
+pub(super) const CPSC_CORDS: Source =
+    Source::new("US CPSC", "", "", Mark::Secondary).noted("extension-cords");
 /// Heaters while people sleep, and on cords.
 pub(super) const CPSC_HEATERS: Source =
     Source::new("US CPSC", "", "", Mark::Secondary).noted("heaters");

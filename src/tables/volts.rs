@@ -23,6 +23,10 @@ pub const USE_LEAST: Voltage = Voltage::from_millivolts(108_000);
 /// it what is plugged in may not work, and may be harmed.
 pub const USE_LEAST_B: Voltage = Voltage::from_millivolts(104_000);
 
+/// No set gives more than a tenth above nominal: the neutral may be lost, or the set is broken (common practice, no
+/// source).
+pub const HIGH: Voltage = Voltage::from_millivolts(132_000);
+
 /// Such a bound, given for 120 V, at another nominal voltage; rounded up.
 #[must_use]
 pub const fn at_nominal(bound: Voltage, nominal: Voltage) -> Voltage {

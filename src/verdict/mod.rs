@@ -29,7 +29,7 @@ pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 
-use crate::plan::{Answer, Cord, Ground, Outlet, Plan};
+use crate::plan::{Answer, Cord, Ground, Id, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
 use crate::value::{Assumption, Value};
@@ -53,6 +53,8 @@ pub enum Cause {
     NotFed,
     /// The air is too hot for it to carry anything.
     TooHot,
+    /// It has been felt hot or soft.
+    FeltHot,
     /// Its ground-fault protection is blind, or may be.
     BlindProtection,
     /// It has no ground-fault protection.
@@ -68,6 +70,7 @@ impl Cause {
             Self::WrongVolts => "FIT006",
             Self::NotFed => "FIT003",
             Self::TooHot => "CORD006",
+            Self::FeltHot => "CORD009",
             Self::LostNeutral => "SHOCK011",
             Self::NoGround => "CORD004",
             Self::TwoBonds => "SHOCK004",
@@ -389,8 +392,13 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     } else {
         Cause::BondInBox
     };
+    let hot: Vec<&Id> = plan.felt_hot().collect();
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
+        let part = node.kind.is_gear() || matches!(node.kind, NodeKind::Receptacle { .. });
+        if part && hot.contains(&&node.id) {
+            note(ix, Cause::FeltHot);
+        }
         if matches!(
             Overcurrent::of(plan, supply, ix),
             Overcurrent::Unknown | Overcurrent::TooHigh { .. }

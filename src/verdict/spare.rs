@@ -33,11 +33,8 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
         shape: Receptacle(plug.0),
         sockets: Some(1),
         breaker: Answer::Known(breaker),
-        shares: None,
-        trips_at: None,
         gfci: Answer::Known(false),
-        wire: Answer::Missing,
-        leg: Answer::Missing,
+        ..Outlet::default()
     }];
     // What is plugged into the generator now is not beside it.
     let at_set = |from: &Id| plan.generator.outlets.iter().any(|it| it.id == *from);

@@ -5,6 +5,7 @@
 //! is empty, and printing refuses to write paper with a hole in it.
 
 pub mod language;
+mod learned;
 mod library;
 mod may;
 mod mend;
@@ -533,6 +534,11 @@ impl Words {
             .collect();
         let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
         self.list(&quoted)
+    }
+
+    /// Names in a list, likewise.
+    pub fn list_quoted(&self, names: &[String]) -> String {
+        self.quoted(names.iter().map(String::as_str))
     }
 
     /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".

@@ -120,6 +120,7 @@ const LADDER: &[&[&str]] = &[
     &["rules"],
     &["judge"],
     &["mend"],
+    &["learned"],
 ];
 
 /// The one file of the core's folders that is the shell's.

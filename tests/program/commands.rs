@@ -456,6 +456,74 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     assert!(!dir.path().join("new.toml").exists());
 }
 
+/// The demo's own output says to change its plan: once changed, it is the user's. One that is as it was written, in
+/// another language too, is written again.
+#[test]
+fn a_changed_demo_plan_is_never_written_over() {
+    let dir = folder();
+    let demo =
+        |language: &str| tallywatt(&["demo", "--into", "d", "--language", language], dir.path());
+    assert_eq!(demo("de").status.code(), Some(0));
+    assert_eq!(demo("en").status.code(), Some(0));
+    let path = dir.path().join("d/plan.toml");
+    let ours = std::fs::read_to_string(&path).expect("the plan");
+    let theirs = ours.replacen("50 ft", "60 ft", 1);
+    assert_ne!(ours, theirs);
+    std::fs::write(&path, &theirs).expect("a change");
+    std::fs::write(dir.path().join("d/card.pdf"), "a card").expect("a card");
+    let output = demo("en");
+    assert_eq!(output.status.code(), Some(73));
+    assert!(text(&output.stderr).contains("somebody changed it"));
+    assert_eq!(std::fs::read_to_string(&path).expect("the plan"), theirs);
+    let card = std::fs::read(dir.path().join("d/card.pdf")).expect("the card");
+    assert_eq!(card, b"a card");
+}
+
+/// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are
+/// those that two plans differ in.
+#[test]
+fn what_was_learned_goes_into_the_plan() {
+    let dir = folder();
+    plan(dir.path(), "old.toml", MENDED);
+    plan(dir.path(), "new.toml", MENDED);
+    let learned = ["learned", "new.toml", "--date", "2026-07-04"];
+    let learn = |words: &[&str]| {
+        let output = tallywatt(&[&learned[..], words].concat(), dir.path());
+        let said = text(&output.stdout) + &text(&output.stderr);
+        (output.status.code(), said)
+    };
+    let (status, said) = learn(&["front", "tripped", "at", "13", "A"]);
+    assert_eq!(status, Some(0), "{said}");
+    insta::assert_snapshot!("learned_tripped", said);
+    let file = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    assert!(
+        file.contains("trips_at = \"13 A\"                   # last summer"),
+        "{file}"
+    );
+    assert!(
+        file.contains("log = [\"2026-07-04 front tripped at 13 A\"]"),
+        "{file}"
+    );
+    let output = tallywatt(&["reprint", "old.toml", "new.toml"], dir.path());
+    let again = text(&output.stdout);
+    assert!(said.contains(again.trim()), "{again} in {said}");
+    assert!(
+        again.contains("“front”") && !again.contains("“twist”"),
+        "{again}"
+    );
+    let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
+    assert!(text(&output.stdout).contains("do not need to print"));
+    // A danger, a bad reading, and what nobody understands, which changes nothing.
+    assert_eq!(learn(&["long", "hot"]).0, Some(2));
+    assert_eq!(learn(&["box-left 109 V"]).0, Some(2));
+    let before = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    let (status, said) = learn(&["it broke"]);
+    assert_eq!(status, Some(64));
+    assert!(said.contains("front tripped at 13 A"), "{said}");
+    let after = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    assert_eq!(before, after);
+}
+
 #[test]
 fn may_says_yes_or_no_and_why() {
     let dir = folder();

@@ -244,7 +244,7 @@ fn age(saved: Option<SystemTime>, words: &Words) -> String {
 /// The day a draft was saved, as ISO 8601 writes it in every language: `2001-09-09`. It is the
 /// day in UTC, for the standard library knows no time zones, so late in an evening it may be the
 /// next; how long ago it was stands beside it. `None` before 1970.
-fn date(saved: SystemTime) -> Option<String> {
+pub(in crate::cli) fn date(saved: SystemTime) -> Option<String> {
     let seconds = saved.duration_since(UNIX_EPOCH).ok()?.as_secs();
     let (year, month, day) = civil(seconds / 86_400);
     Some(format!("{year:04}-{month:02}-{day:02}"))

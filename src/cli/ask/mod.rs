@@ -2,7 +2,7 @@
 //! prints.
 
 mod after;
-mod drafts;
+pub(super) mod drafts;
 mod edited;
 mod interrupt;
 

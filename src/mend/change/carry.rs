@@ -267,6 +267,7 @@ fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
     let longer = longer(plan, id);
     edit(plan, id, |cord| {
         cord.outdoor = Answer::Known(true);
+        cord.hot = None;
         if let Some(length) = longer {
             cord.length = Answer::Known(length);
         }
@@ -406,12 +407,14 @@ fn guard(outlet: &mut Outlet) {
     };
     outlet.shares = None;
     outlet.gfci = Answer::Known(true);
+    outlet.hot = None;
     outlet.wire = Answer::Known(wire_for(outlet.shape.0));
 }
 
 fn list(it: &mut DistributionBox) {
     it.listed = Answer::Known(true);
     it.bond = Answer::Known(false);
+    it.hot = None;
     it.outlets.iter_mut().for_each(guard);
 }
 
@@ -420,12 +423,7 @@ fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
         id,
         shape,
         sockets: Some(sockets),
-        breaker: Answer::Missing,
-        shares: None,
-        trips_at: None,
-        gfci: Answer::Missing,
-        wire: Answer::Missing,
-        leg: Answer::Missing,
+        ..Outlet::default()
     }
 }
 
@@ -461,6 +459,7 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
         listed: Answer::Known(true),
         bond: Answer::Known(false),
         outlets,
+        ..DistributionBox::default()
     };
     list(&mut it);
     plan.cords.extend(lead);
@@ -572,6 +571,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
                 outlet(id, Receptacle(Configuration::N5_20), 2)
             })
             .into(),
+        ..DistributionBox::default()
     };
     if shape.0.circuit() == Circuit::TwoLegsNeutral {
         it.outlets[1].leg = Answer::Known(crate::plan::Leg::B);

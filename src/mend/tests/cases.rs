@@ -1319,3 +1319,27 @@ fn what_costs_nothing_comes_before_what_is_bought() {
         }
     }
 }
+
+/// A cord that got hot is replaced by one that has what it had: of a cord with a GFCI that is said.
+#[test]
+fn a_cord_that_got_hot_is_replaced_by_its_like() {
+    for gfci in [true, false] {
+        let cord = format!(
+            "wire = \"12 AWG\"\nconductors = 3\nlength = \"50 ft\"\nhot = true\ngfci = {gfci}"
+        );
+        let before = at_its_end(&cord, "lamp");
+        let mended = mend(&before, false);
+        assert!(mended.effect.after.clear());
+        let step = mended
+            .steps
+            .iter()
+            .find(|it| it.change.told() == "other-cord");
+        let repair = step
+            .expect("another cord")
+            .change
+            .repair(&before, &mended.plan);
+        let told = crate::words::Words::english().repair(&repair, &[]);
+        assert_eq!(told.contains("TEST and RESET"), gfci, "{told}");
+        assert_eq!(mended.plan.cords[0].hot, None);
+    }
+}

@@ -4,78 +4,115 @@ use serde::Serialize;
 
 use super::emergency::{self, Emergency};
 use super::{Common, Context};
-use crate::report::{Finding, Signal};
+use crate::report::{Finding, Next, Signal};
 
 /// The data of `cautions.typ`.
 #[derive(Debug, Serialize)]
 pub(super) struct Cautions {
     common: Common,
     summary: String,
-    /// What to do next.
+    /// What to do next, unless it is no more than the dangers right below it say.
     next: Vec<String>,
-    findings: Vec<Caution>,
-    /// What somebody has done at every set-up, found or not, to check off.
-    done: Vec<String>,
-    /// What always counts.
-    always: Vec<String>,
+    /// What keeps the engine off, with the signal word for all of it.
+    danger: String,
+    dangers: Vec<Caution>,
+    /// The rest, by where one stands.
+    groups: Vec<Group>,
     /// What to do with what was only assumed, where something was.
     look: Option<String>,
     emergencies: Vec<Emergency>,
+}
+
+/// What there is to do in one place.
+#[derive(Debug, Serialize)]
+struct Group {
+    title: String,
+    /// At every set-up, whatever the plan says.
+    always: Vec<String>,
+    findings: Vec<Caution>,
 }
 
 #[derive(Debug, Serialize)]
 struct Caution {
     signal: &'static str,
     word: String,
-    code: &'static str,
+    /// Of all its findings.
+    codes: String,
     /// The warning sign, and its name for whoever cannot see it; none with what hurts nobody.
     symbol: Option<(&'static str, String)>,
     title: String,
+    /// Of dangers; empty where another has said so already.
     why: String,
     fix: String,
     /// What was only assumed: where on the look sheet it stands, or where to look.
     look: String,
-    /// What else the same remedy clears.
-    also: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
-    "cautions-tick",
+    "cautions-stop",
+    "cautions-always",
     "next-title",
-    "do",
-    "also",
     "look",
-    "always-title",
     "emergency-title",
     "defer",
     "none-found",
 ];
 
+/// Where one stands, and the messages `always-NUMBER` of what is done there at every set-up.
+const PLACES: [(&str, &[usize]); 4] = [
+    ("generator", &[1, 5]),
+    ("people", &[2]),
+    ("gear", &[3, 4]),
+    ("fuel", &[6]),
+];
+
+/// Where one stands to do something about it.
+fn place(code: &str, area: &str) -> &'static str {
+    match (code, area) {
+        ("AIR002" | "AIR006" | "NOISE002", _) | (_, "health") => "people",
+        ("AIR005", _) | (_, "shock" | "overcurrent" | "cord" | "voltage" | "fit") => "gear",
+        (_, "fuel") => "fuel",
+        _ => "generator",
+    }
+}
+
 pub(super) fn data(context: &Context<'_>) -> Cautions {
     let report = context.report;
-    let troubles = report.figures.troubles.iter();
-    let findings: Vec<Caution> = troubles
-        .filter_map(|trouble| {
-            let lead = report.findings_of(trouble).next()?;
-            let text = context.words.trouble(report, trouble)?;
-            Some(Caution {
-                signal: lead.signal.name(),
-                word: text.signal,
-                code: lead.code,
-                symbol: symbol(lead)
-                    .map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
-                title: text.title,
-                why: text.why,
-                fix: text.fix,
-                look: look(context, lead, &text.look),
-                also: text.also,
-            })
-        })
-        .collect();
-    let looked = findings.iter().any(|finding| !finding.look.is_empty());
+    let figures = &report.figures;
+    let mut dangers = Vec::new();
+    let mut others: Vec<(&'static str, Caution)> = Vec::new();
+    for trouble in &figures.troubles {
+        let (Some(lead), Some(text)) = (
+            report.findings_of(trouble).next(),
+            context.words.trouble(report, trouble),
+        ) else {
+            continue;
+        };
+        let mut codes: Vec<&str> = report.findings_of(trouble).map(|it| it.code).collect();
+        codes.dedup();
+        let same = dangers.iter().any(|it: &Caution| it.why == text.why);
+        let caution = Caution {
+            signal: lead.signal.name(),
+            word: text.signal,
+            codes: codes.join(" "),
+            symbol: symbol(lead).map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
+            title: text.title,
+            why: if same { String::new() } else { text.why },
+            fix: text.fix,
+            look: look(context, lead, &text.look),
+        };
+        if lead.signal == Signal::Danger {
+            dangers.push(caution);
+        } else {
+            others.push((place(lead.code, lead.area), caution));
+        }
+    }
+    let mut all = dangers.iter().chain(others.iter().map(|(_, it)| it));
+    let looked = all.any(|caution| !caution.look.is_empty());
     let count = |signal: Signal| report.count(signal);
     let ample = context.ample();
-    let always = |number: usize| context.say(&format!("always-{number}"), &[("ample", &ample)]);
+    let always = |number: &usize| context.say(&format!("always-{number}"), &[("ample", &ample)]);
+    let looks = |next: &Next| matches!(next, Next::Look(_));
     Cautions {
         common: context.common("cautions-title", KEYS),
         summary: context.words.with(
@@ -89,10 +126,24 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 ),
             ],
         ),
-        next: context.words.next(report),
-        findings,
-        done: (1..=4).map(always).collect(),
-        always: (5..=7).map(always).collect(),
+        next: if dangers.is_empty() || figures.next.iter().any(looks) {
+            context.words.next(report)
+        } else {
+            Vec::new()
+        },
+        danger: context.words.signal(Signal::Danger),
+        dangers,
+        groups: PLACES
+            .iter()
+            .map(|(name, numbers)| Group {
+                title: context.say(&format!("cautions-{name}"), &[]),
+                always: numbers.iter().map(always).collect(),
+                findings: others
+                    .extract_if(.., |(place, _)| place == name)
+                    .map(|(_, caution)| caution)
+                    .collect(),
+            })
+            .collect(),
         look: looked.then(|| context.say("look-then", &[])),
         emergencies: emergency::all(context),
     }

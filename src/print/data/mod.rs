@@ -80,6 +80,15 @@ pub(super) fn all(
         .collect())
 }
 
+/// The labels in their data: the name on each, and all that it says.
+pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
+    let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
+    let items = data["items"].as_array_mut().map(std::mem::take);
+    let name = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
+    let items = items.unwrap_or_default().into_iter();
+    items.map(|label| (name(&label), label)).collect()
+}
+
 /// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
 /// needs a heading: it gets the one that the interview would have suggested.
 fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {
@@ -153,9 +162,12 @@ fn code(value: &serde_json::Value) -> String {
     let mut value = value.clone();
     value["common"]["date"] = serde_json::Value::Null;
     // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
-    let hash = value.to_string().bytes().fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
-        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
-    });
+    let hash = value
+        .to_string()
+        .bytes()
+        .fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
+            (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+        });
     let letter = |at: u32| char::from(LETTERS[usize::from((hash >> (64 - 5 * at)) as u8 & 31)]);
     (1..=4).map(letter).collect()
 }

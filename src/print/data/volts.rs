@@ -1,8 +1,8 @@
 //! Volts on paper: what a meter should read at each step, the worst of them, and how long each cord
 //! might be.
 
+use super::Context;
 use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
-use super::{Context, choices};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
 use crate::report::{Drop, Longest, StepVolts, Through, Worst};
@@ -104,7 +104,7 @@ fn beside(context: &Context<'_>, drop: &Drop) -> String {
     let own = names(&drop.beside);
     let sets = &context.report.figures.sharing.together;
     match sets.iter().position(|set| names(set) == own) {
-        Some(at) => context.say("ws-set", &[("number", &choices::title(context, at))]),
+        Some(at) => context.say("ws-set", &[("number", &(at + 1).to_string())]),
         None => own.join(", "),
     }
 }

@@ -270,7 +270,7 @@ fn a_full_label_says_less_and_not_smaller() {
     }
 }
 
-/// What is drawn of texts: from where to where, on which line, what.
+/// The texts that are drawn: from where to where, on which line, what.
 fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, String)>) {
     for (at, item) in frame.items() {
         let (x, y) = (x + at.x.to_pt(), y + at.y.to_pt());
@@ -300,11 +300,14 @@ fn nothing_on_the_cautions_runs_into_another() {
         };
         for (document, data) in data::all(&plan, &report, &words, &options).expect("worded") {
             let paged = typeset(document, data, &options).expect("typeset");
+            let mut signals = 0;
+            let warning = words.signal(Signal::Warning);
             for page in paged.pages() {
                 let mut found = Vec::new();
                 drawn(&page.frame, (0.0, 0.0), &mut found);
                 found.sort_by(|one, other| one.0.total_cmp(&other.0));
                 for (at, one) in found.iter().enumerate() {
+                    signals += usize::from(one.3 == warning);
                     for other in &found[at + 1..] {
                         let beside = (one.2 - other.2).abs() < 2.0;
                         assert!(
@@ -314,6 +317,7 @@ fn nothing_on_the_cautions_runs_into_another() {
                     }
                 }
             }
+            assert!(signals > 0, "{tag}: no signal word");
         }
     }
 }

@@ -9,4 +9,5 @@ crate::rules::area! {
     hot_cord,
     strip_behind_cord,
     heater_on_cord,
+    felt_hot,
 }

@@ -1,7 +1,7 @@
 //! The whole case on one page: the one-line diagram with what protects and limits each point, the
 //! generator here, neutral and ground, what is dangerous and what was assumed.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -10,7 +10,7 @@ use super::super::Context;
 use super::{Cell, Sheet};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Power, Quantity};
-use crate::report::{ShockState, Signal};
+use crate::report::{ShockState, Signal, Trouble};
 use crate::supply::{Node, NodeIx, NodeKind};
 
 /// The most assumptions that stand on this page; the others are told in a section of their own.
@@ -21,7 +21,8 @@ pub(super) struct Case {
     /// Each with its heading.
     facts: Vec<(String, String)>,
     points: Vec<Point>,
-    dangers: Vec<(&'static str, String)>,
+    /// The codes of each, and its title.
+    dangers: Vec<(String, String)>,
     assumed: Vec<String>,
     /// That there are more of them.
     more: Option<String>,
@@ -295,20 +296,15 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
 pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     let context = sheet.context;
     let (report, words) = (context.report, context.words);
-    let mut dangers: Vec<(&'static str, String)> = Vec::new();
-    for finding in report
-        .findings
-        .iter()
-        .filter(|it| it.signal == Signal::Danger)
-    {
-        let told = (
-            finding.code,
-            words.finding(finding, &report.figures.loads).title,
-        );
-        if !dangers.contains(&told) {
-            dangers.push(told);
-        }
-    }
+    // As the card and the cautions count them; the title is of the gravest, the codes are of all.
+    let told = |trouble: &Trouble| {
+        let codes = report.findings_of(trouble).map(|it| it.code);
+        let codes: BTreeSet<&str> = codes.collect();
+        let codes = Vec::from_iter(codes).join(" ");
+        Some((codes, words.trouble(report, trouble)?.title))
+    };
+    let dangers = report.figures.troubles.iter();
+    let dangers = dangers.filter(|it| it.signal == Signal::Danger);
     let mut assumed: Vec<String> = words
         .assumptions(report, |_| true, false)
         .into_iter()
@@ -319,7 +315,7 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     Case {
         facts: facts(sheet),
         points: points(sheet),
-        dangers,
+        dangers: dangers.filter_map(told).collect(),
         assumed,
         more: (more > 0).then(|| context.say("ws-assumed-more", &[("count", &more.to_string())])),
     }

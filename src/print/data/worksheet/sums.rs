@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use super::super::{Context, choices};
+use super::super::Context;
 use super::{Section, Sheet};
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Quantity, Ratio};
@@ -105,7 +105,7 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let sharing = &context.report.figures.sharing;
     let adder = &Adder::new(context.report, context.supply);
-    let name = |key: &str, number: String| context.say(key, &[("number", &number)]);
+    let name = |key: &str, at: usize| context.say(key, &[("number", &(at + 1).to_string())]);
     // By their point, their leg and whether something starts, with the number of the set.
     let mut fullest: Vec<(usize, Sum)> = Vec::new();
     let mut least: Vec<(usize, Sum)> = Vec::new();
@@ -133,21 +133,11 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     let mut rows = Vec::new();
     let mut above = None;
     for (at, sum) in &fullest {
-        rows.push(row(
-            context,
-            name("ws-together-row", choices::title(context, *at)),
-            sum,
-            above,
-        ));
+        rows.push(row(context, name("ws-together-row", *at), sum, above));
         above = Some(sum.asks);
     }
     for (at, sum) in &least {
-        rows.push(row(
-            context,
-            name("ws-never-row", (at + 1).to_string()),
-            sum,
-            None,
-        ));
+        rows.push(row(context, name("ws-never-row", *at), sum, None));
     }
     sheet.section(
         "sums",

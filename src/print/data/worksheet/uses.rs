@@ -187,7 +187,7 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));
     }
-    sheet.section("sharing", formulas, &[], &[("what", 2), ("which", 5)], rows)
+    sheet.section("sharing", formulas, &[], &[("what", 3), ("which", 5)], rows)
 }
 
 /// What would help, where that was asked for, with before and after.

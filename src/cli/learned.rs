@@ -1,0 +1,95 @@
+//! `learned`: what somebody saw at camp, taken into the plan.
+
+use std::fmt::Write as _;
+use std::time::SystemTime;
+
+use tallywatt::interview;
+use tallywatt::judge;
+use tallywatt::learned::{self, Unclear};
+use tallywatt::plan::{self, store};
+use tallywatt::print;
+use tallywatt::report::Signal;
+use tallywatt::words::{Words, wrapping};
+
+use super::args::Learned;
+use super::ask::drafts::date;
+use super::failure::{Failure, Kind};
+use super::reader::Reader;
+use super::{Done, check, prints, width};
+
+#[allow(clippy::disallowed_methods)] // the shell's clock
+pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure> {
+    let path = &arguments.plan;
+    let fail = |error, kind| prints::stored(&error, kind, &reader.words);
+    let text = store::read_text(path).map_err(|error| fail(error, Kind::BadPlan))?;
+    let before = plan::read(&text)
+        .map_err(|problems| prints::bad_plan(&problems, &text, path, &reader.words))?;
+    let words = &*reader.of_plan(&before);
+    let said = arguments.words.join(" ");
+    let unclear = |unclear: &Unclear| {
+        let (why, instead) = words.unclear(unclear);
+        Failure::text(Kind::Usage, why).hint(instead)
+    };
+    let plain = words.plain_numbers(&said);
+    // A number with two readings is none.
+    let plain = plain.map_err(|_| unclear(&Unclear::NoFigure))?;
+    let seen =
+        learned::understand(&before, &plain, &words.felt()).map_err(|error| unclear(&error))?;
+    let report = judge::build(&before);
+    let learned = learned::learn(&before, &report, &seen).map_err(|error| unclear(&error))?;
+
+    let mut after = learned.plan.clone();
+    let today = arguments.date.map(|date| date.to_string());
+    let today = today.or_else(|| date(SystemTime::now()));
+    let line = format!("{} {said}", today.unwrap_or_default());
+    let line: String = line.chars().take(plan::LONGEST_NAME).collect();
+    after.log.extend(plan::name(&line));
+    let merged = interview::merge(&text, &before, &after).unwrap_or_else(|| plan::write(&after));
+    // What this program writes and cannot read would be its own fault; better said now.
+    let after = plan::read(&merged)
+        .map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
+    let now = judge::build(&after);
+    let outdated = print::outdated((&before, &report), (&after, &now), words)
+        .map_err(|error| Failure::text(Kind::CannotWrite, error.in_words(words)))?;
+    store::write_atomic(path, merged.as_bytes()).map_err(|error| fail(error, Kind::CannotWrite))?;
+
+    let mut output = String::new();
+    let mut say = |text: &str| {
+        let _ = writeln!(output, "{}", textwrap::fill(text, wrapping(width())));
+    };
+    say(&words.learned(&learned));
+    say("");
+    say(&again(&outdated, words));
+    let path = path.display().to_string();
+    say(&words.with("learned-wrote", [("path", path.into())]));
+    // Beside a bad reading nothing else counts, and of a plan without dangers nothing is said that sounds like leave.
+    let worst = now.worst();
+    if learned.signal.is_none() && worst <= Some(Signal::Warning) && worst.is_some() {
+        let _ = write!(output, "\n{}", words.next_list(&now, width()));
+    }
+    let status = |signal| check::status(signal);
+    Ok(Done {
+        output,
+        status: status(worst).max(status(learned.signal)),
+    })
+}
+
+/// Which prints are to be made again.
+pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
+    let mut all: Vec<String> = Vec::new();
+    if !outdated.labels.is_empty() {
+        let names = words.list_quoted(&outdated.labels);
+        let count = outdated.labels.len();
+        all.push(words.with(
+            "learned-labels",
+            [("names", names.into()), ("count", count.into())],
+        ));
+    }
+    let documents = outdated.documents.iter();
+    all.extend(documents.map(|document| words.text(&format!("learned-{}", document.name()))));
+    if all.is_empty() {
+        return words.text("learned-no-print");
+    }
+    let all: Vec<&str> = all.iter().map(String::as_str).collect();
+    words.with("learned-print", [("what", words.list(&all).into())])
+}

@@ -1,0 +1,79 @@
+#![doc = include_str!("../../../i18n/en/explain/CORD009.md")]
+
+use crate::plan::Id;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD009",
+    name: "felt-hot",
+    area: "cord",
+    worst: Signal::Danger,
+    sources: &[cite::CPSC_CORDS],
+    fixes: &["cord", "box", "outlet"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("coiled = false # long", "coiled = false\nhot = true")],
+        &[("bond = false", "bond = false\nhot = true")],
+        &[("gfci = false # twist", "gfci = false\nhot = true")],
+        &[("breaker = \"15 A\" # left", "breaker = \"15 A\"\nhot = true")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[("coiled = false # long", "coiled = false\nhot = false")],
+        // It stays in the bin.
+        &[
+            ("coiled = false # long", "coiled = false\nhot = true"),
+            ("from = \"twist\"\n", ""),
+            ("from = \"long\"\n", ""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let plan = facts.plan;
+    let mut tell = |signal, id: &Id, fix| {
+        found.add(signal, vec![id.clone()], values([]), fix, values([]));
+    };
+    for id in plan.felt_hot() {
+        let cord = plan.cords.iter().find(|it| it.id == *id);
+        let holder = plan.boxes.iter().find(|it| it.id == *id);
+        let from = match (cord, holder) {
+            (Some(cord), _) => Some((&cord.from, "cord")),
+            (None, Some(holder)) => Some((&holder.from, "box")),
+            (None, None) => None,
+        };
+        match from {
+            Some((Some(_), fix)) => tell(Signal::Danger, id, fix),
+            Some((None, _)) => {}
+            None if plan.takes(id) => tell(Signal::Danger, id, "outlet"),
+            // Its label says what nobody plugs in there.
+            None => tell(Signal::Caution, id, "outlet"),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::report;
+
+    /// What is in a hot outlet comes out: a danger. One that nobody uses is only not to be used.
+    #[test]
+    fn an_outlet_that_nobody_uses_is_no_danger() {
+        let signal = |edits: &[(&str, &str)]| {
+            let report = report(edits);
+            let hot = report.findings.iter().find(|it| it.code == "CORD009");
+            hot.map(|it| it.signal)
+        };
+        let twist = ("gfci = false # twist", "gfci = false\nhot = true");
+        assert_eq!(signal(&[twist]), Some(Signal::Danger));
+        let front = ("gfci = true # front", "gfci = true\nhot = true");
+        assert_eq!(signal(&[front]), Some(Signal::Caution));
+        let kettle = ("on = \"left\" # kettle", "on = \"front\"");
+        assert_eq!(signal(&[front, kettle]), Some(Signal::Danger));
+    }
+}

@@ -418,6 +418,7 @@ print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt 
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
 print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller Spannung, und von dem, das startet, seine Startampere.
+print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin und zurück, als wäre der andere unbelastet. Sind beide belastet, geht weniger verloren.
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
@@ -539,8 +540,7 @@ print-ws-case-legs = { $volts } auf jedem von zwei Außenleitern
 print-ws-case-joined = Mit Schutzleiter verbunden in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = an { $by }
-print-ws-gfci-blind = { $by }: blind
-print-ws-gfci-doubtful = { $by }: fraglich
+print-ws-gfci-no = { $by }: NEIN
 print-ws-gfci-none = keiner
 print-ws-symbol-generator = Generator
 print-ws-symbol-box = Kasten

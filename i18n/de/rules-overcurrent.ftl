@@ -53,8 +53,8 @@ over-cord = { $cord ->
 
 OVER002 = Auf Dauer zu viel an { $first }
     .why = { $fix ->
-        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
-       *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
+       *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
       }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Machen Sie eine Pause, bevor drei Stunden um sind. Oder stellen Sie es kleiner.
@@ -83,10 +83,10 @@ OVER006 = { $half ->
    *[known] Zu viel auf einmal für { $first }
   }
     .why = { $half ->
-        [assumed] Liegen diese alle auf einer Seite des Generators, wie wir annehmen, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+        [assumed] Liegen diese alle auf einer Seite des Generators, wie wir annehmen, ziehen sie{ when } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] Um { $time } ziehen diese Geräte über { $first } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
-           *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+            [yes] { when-first } ziehen diese Geräte über { $first } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+           *[no] Stecken diese Geräte alle dort, ziehen sie{ when } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
         }
       }
     .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.

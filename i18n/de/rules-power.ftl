@@ -1,18 +1,28 @@
 ### Regeln zur Leistung.
 
+# When things are on together: at the head of a sentence, and in one, with the space ahead of it.
+when-first = { $timed ->
+    [yes] Um { $time }
+   *[no] Zu jeder Uhrzeit
+  }
+when = { $timed ->
+    [yes] {" "}um { $time }
+   *[no] {""}
+  }
+
 POWER001 = { $fix ->
     [hours] Der Generator kann das nicht alles zugleich betreiben
     [leg-alone] Eine Seite des Generators schafft { $about } nicht
     [alone] Der Generator schafft { $about } nicht
     [amps-alone] Der Generator schafft { $about } nicht
     [life-alone] Dieser Generator kann { $about } nicht betreiben
-    [life-off] Um { $time } ist neben { $life } zu viel an
-    [life-turns] Um { $time } ist neben { $life } zu viel an
-    [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
-    [leg-turns] Von einer Seite des Generators wird um { $time } zu viel verlangt
-    [leg-look] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
-    [leg-cord] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
-   *[other] Um { $time } ist zu viel auf einmal an
+    [life-off] { when-first } ist neben { $life } zu viel an
+    [life-turns] { when-first } ist neben { $life } zu viel an
+    [leg] Von einer Seite des Generators wird{ when } zu viel verlangt
+    [leg-turns] Von einer Seite des Generators wird{ when } zu viel verlangt
+    [leg-look] Von einer Seite des Generators wird{ when } vielleicht zu viel verlangt
+    [leg-cord] Von einer Seite des Generators wird{ when } vielleicht zu viel verlangt
+   *[other] { when-first } ist zu viel auf einmal an
   }
     .why = { $fix ->
         [hours] Niemand hat gesagt, wann diese laufen, also zählen alle zugleich: { $about }. Zusammen verlangen sie { $demand }. Der Generator kann auf Dauer { $limit } geben.
@@ -59,14 +69,14 @@ POWER002 = { $fix ->
         [alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
         [amps-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
         [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Der Generator hat zwei Seiten, jede mit der Hälfte seiner Leistung. Eine Seite gibt höchstens { $limit }, also fehlen { $over }.
-        [again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
-        [amps-again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [amps-again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
         [life-alone] { life-it } Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-together] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-off] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-turns] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [amps-fewer] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
-       *[other] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
+        [life-together] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-off] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-turns] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [amps-fewer] { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
+       *[other] { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
       }
     .fix-alone = Lassen Sie { $about } zu Hause, oder nehmen Sie einen größeren Generator mit.
     .fix-again = Lassen Sie diese abwechselnd laufen, wie die Karte zeigt. Schalten Sie { $first } ein, während etwas anderes aus ist.
@@ -102,7 +112,7 @@ POWER005 = Dauerleistung und Spitzenleistung sind fast gleich
     .fix-plate = Lesen Sie das Typenschild: Suchen Sie Watt bei „running“, „rated“ oder „continuous“ (Dauer). Schreiben Sie diese Zahl in den Plan.
 
 POWER006 = Fast alles hängt an einer Seite des Generators
-    .why = Um { $time } trägt eine Seite { $heavy } und die andere { $light }. Jede Seite gibt { $leg } und nicht mehr, und die Hälfte des Generators bleibt ungenutzt. Betroffen: { $about }.
+    .why = { when-first } trägt eine Seite { $heavy } und die andere { $light }. Jede Seite gibt { $leg } und nicht mehr, und die Hälfte des Generators bleibt ungenutzt. Betroffen: { $about }.
     .fix-move = Schließen Sie { $first } an eine Steckdose der anderen Seite an, wenn es geht.
 
 POWER007 = Die Sparstufe kann { $first } abwürgen

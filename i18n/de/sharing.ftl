@@ -42,7 +42,7 @@ change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für drau�
     }{ $gfci ->
         [yes] {" "}Es braucht einen GFCI (Tasten TEST und RESET).
        *[no] {""}
-    }
+    }{" "}Wir nennen es auch { $first }.
 change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->

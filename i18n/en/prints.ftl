@@ -433,6 +433,7 @@ print-ws-loads-leg = An appliance with both hots and a neutral counts with all o
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
 print-ws-drops-start = While something starts: the amps of the loads at full voltage, and of the one that starts its starting amps.
+print-ws-drops-legs = On two legs, the amps of one leg count there and back, as if the other leg were off. With both loaded, less is lost.
 print-ws-sharing = What can run together
 print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
@@ -553,8 +554,7 @@ print-ws-case-legs = { $volts } on each of two legs
 print-ws-case-joined = Joined to ground in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = at { $by }
-print-ws-gfci-blind = { $by }: blind
-print-ws-gfci-doubtful = { $by }: in doubt
+print-ws-gfci-no = { $by }: NO
 print-ws-gfci-none = none
 print-ws-symbol-generator = generator
 print-ws-symbol-box = box

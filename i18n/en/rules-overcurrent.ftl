@@ -68,8 +68,8 @@ over-cord = { $cord ->
 
 OVER002 = { $first } carries too much for too long
     .why = { $fix ->
-        [rest] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
-       *[other] For three hours or more, the limit at { $first } is { $limit }. At { $time } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
+        [rest] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
+       *[other] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
       }
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Give it a rest before three hours are up. Or turn it down.
@@ -98,10 +98,10 @@ OVER006 = { $half ->
    *[known] Too much is on at { $first }
   }
     .why = { $half ->
-        [assumed] If all of these are on one half, as we assumed, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+        [assumed] If all of these are on one half, as we assumed, they draw { $demand }{ when }, but its limit is { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] At { $time } these draw { $demand } through { $first }, but its limit is { $limit }: { $loads }. { $what }
-           *[no] If all of these are plugged in there, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+            [yes] { when-first } these draw { $demand } through { $first }, but its limit is { $limit }: { $loads }. { $what }
+           *[no] If all of these are plugged in there, they draw { $demand }{ when }, but its limit is { $limit }: { $loads }. { $what }
         }
       }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.

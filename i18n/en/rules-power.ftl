@@ -1,18 +1,28 @@
 ### Safety. Rules on power.
 
+# When things are on together: at the head of a sentence, and in one, with the space ahead of it.
+when-first = { $timed ->
+    [yes] At { $time }
+   *[no] At any hour
+  }
+when = { $timed ->
+    [yes] {" "}at { $time }
+   *[no] {""}
+  }
+
 POWER001 = { $fix ->
     [hours] The generator cannot run all this together
     [leg-alone] One half of the generator cannot run { $about }
     [alone] The generator cannot run { $about }
     [amps-alone] The generator cannot run { $about }
     [life-alone] This generator cannot run { $about }
-    [life-off] Too much is on along with { $life } at { $time }
-    [life-turns] Too much is on along with { $life } at { $time }
-    [leg] One half of the generator is overloaded at { $time }
-    [leg-turns] One half of the generator is overloaded at { $time }
-    [leg-look] Half of the generator might be overloaded at { $time }
-    [leg-cord] Half of the generator might be overloaded at { $time }
-   *[other] Too much is on together at { $time }
+    [life-off] Too much is on along with { $life }{ when }
+    [life-turns] Too much is on along with { $life }{ when }
+    [leg] One half of the generator is overloaded{ when }
+    [leg-turns] One half of the generator is overloaded{ when }
+    [leg-look] Half of the generator might be overloaded{ when }
+    [leg-cord] Half of the generator might be overloaded{ when }
+   *[other] Too much is on together{ when }
   }
     .why = { $fix ->
         [hours] You did not say when these run, so we counted them all at the same time: { $about }. They need { $demand } together, but the generator can supply { $limit }.
@@ -59,14 +69,14 @@ POWER002 = { $fix ->
         [alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak here is { $limit }, so it is { $over } short.
         [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak here is { $limit }, so it is { $over } short.
         [leg-alone] Starting { $first } alone takes { $demand } for a moment. One half of the generator gives { $limit } at most, so it is { $over } short.
-        [again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
-        [amps-again] At { $time } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [again] { when-first } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [amps-again] { when-first } there is enough power if { $first } starts first, but a thermostat or a motor starts again by itself. If it starts last, it needs { $demand }, and the generator gives at most { $limit }: { $over } short. Together: { $about }.
         [life-alone] { life-it } Starting it takes { $demand } for a moment, but the generator gives at most { $limit }: { $over } short.
-        [life-together] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
-        [life-off] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
-        [life-turns] { life-on } At { $time } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
-        [amps-fewer] At { $time } these need up to { $demand } as one starts. The generator gives at most { $limit }, so it is { $over } short in any order. Together: { $about }.
-       *[other] At { $time } these need up to { $demand } as one starts. The peak here is { $limit }, so it is { $over } short in any order. Together: { $about }.
+        [life-together] { life-on } { when-first } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [life-off] { life-on } { when-first } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [life-turns] { life-on } { when-first } these need up to { $demand } as one starts, but the generator gives at most { $limit }: { $over } short. Together: { $about }.
+        [amps-fewer] { when-first } these need up to { $demand } as one starts. The generator gives at most { $limit }, so it is { $over } short in any order. Together: { $about }.
+       *[other] { when-first } these need up to { $demand } as one starts. The peak here is { $limit }, so it is { $over } short in any order. Together: { $about }.
       }
     .fix-alone = Leave { $about } at home, or bring a bigger generator.
     .fix-again = Run these in turns, as the card shows. Switch { $first } on while something else is off.
@@ -102,7 +112,7 @@ POWER005 = Running and peak power are nearly the same
     .fix-plate = Read the nameplate: look for “running”, “rated” or “continuous” watts. Put that number in the plan.
 
 POWER006 = One half of the generator carries nearly everything
-    .why = At { $time } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
+    .why = { when-first } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
     .fix-move = Move { $first } to an outlet on the other half, if you can.
 
 POWER007 = { $first } might stall the engine on economy idle

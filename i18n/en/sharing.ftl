@@ -42,7 +42,7 @@ change-other-cord = In place of the cord { $first }, use one marked for outdoors
     }{ $gfci ->
         [yes] {" "}It needs a GFCI (TEST and RESET buttons).
        *[no] {""}
-    }
+    }{" "}We call it { $first } too.
 change-as-the-card = Then print the card of the changed plan, and plug everything in where it shows.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Plug a listed GFCI cord or adapter into { $sockets ->

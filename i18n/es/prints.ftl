@@ -420,6 +420,7 @@ print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
 print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a plena tensión, y del que arranca, los de arranque.
+print-ws-drops-legs = Con dos fases, los amperios de una cuentan ida y vuelta, como si la otra estuviera sin carga. Con las dos cargadas se pierde menos.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
@@ -541,8 +542,7 @@ print-ws-case-legs = { $volts } en cada una de dos fases
 print-ws-case-joined = Unido a tierra en
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = en { $by }
-print-ws-gfci-blind = { $by }: ciego
-print-ws-gfci-doubtful = { $by }: en duda
+print-ws-gfci-no = { $by }: NO
 print-ws-gfci-none = no hay
 print-ws-symbol-generator = generador
 print-ws-symbol-box = caja

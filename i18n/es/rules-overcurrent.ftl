@@ -53,8 +53,8 @@ over-cord = { $cord ->
 
 OVER002 = Demasiado durante horas en { $first }
     .why = { $fix ->
-        [rest] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y así durante horas. Intervienen: { $about }.
-       *[other] Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+        [rest] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y así durante horas. Intervienen: { $about }.
+       *[other] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.
@@ -83,10 +83,10 @@ OVER006 = { $half ->
    *[known] Demasiado a la vez para { $first }
   }
     .why = { $half ->
-        [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+        [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand }{ when }, y aguanta { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] A las { $time } estos toman por { $first } { $demand }, y aguanta { $limit }: { $loads }. { $what }
-           *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+            [yes] { when-first } estos toman por { $first } { $demand }, y aguanta { $limit }: { $loads }. { $what }
+           *[no] Si todos estos se enchufan ahí, toman { $demand }{ when }, y aguanta { $limit }: { $loads }. { $what }
         }
       }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.

@@ -1,18 +1,28 @@
 ### Rules on power.
 
+# When things are on together: at the head of a sentence, and in one, with the space ahead of it.
+when-first = { $timed ->
+    [yes] A las { $time }
+   *[no] A cualquier hora
+  }
+when = { $timed ->
+    [yes] {" "}a las { $time }
+   *[no] {""}
+  }
+
 POWER001 = { $fix ->
     [hours] El generador no puede con todo esto a la vez
     [leg-alone] Un lado del generador no puede con { $about }
     [alone] El generador no puede con { $about }
     [amps-alone] El generador no puede con { $about }
     [life-alone] Este generador no puede alimentar { $about }
-    [life-off] Hay demasiado encendido junto con { $life } a las { $time }
-    [life-turns] Hay demasiado encendido junto con { $life } a las { $time }
-    [leg] A un lado del generador se le pide demasiado a las { $time }
-    [leg-turns] A un lado del generador se le pide demasiado a las { $time }
-    [leg-look] Quizá se le pida demasiado a un lado del generador a las { $time }
-    [leg-cord] Quizá se le pida demasiado a un lado del generador a las { $time }
-   *[other] Hay demasiado encendido a la vez a las { $time }
+    [life-off] Hay demasiado encendido junto con { $life }{ when }
+    [life-turns] Hay demasiado encendido junto con { $life }{ when }
+    [leg] A un lado del generador se le pide demasiado{ when }
+    [leg-turns] A un lado del generador se le pide demasiado{ when }
+    [leg-look] Quizá se le pida demasiado a un lado del generador{ when }
+    [leg-cord] Quizá se le pida demasiado a un lado del generador{ when }
+   *[other] Hay demasiado encendido a la vez{ when }
   }
     .why = { $fix ->
         [hours] Nadie dijo cuándo funcionan, así que todos cuentan a la vez: { $about }. Juntos piden { $demand }. El generador puede dar de forma continua { $limit }.
@@ -57,16 +67,16 @@ POWER002 = { $fix ->
   }
     .why = { $fix ->
         [alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
-        [again] A las { $time } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
+        [again] { when-first } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
         [amps-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
         [leg-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. El generador tiene dos fases, cada una con la mitad de su potencia. Una fase da como máximo { $limit }, así que faltan { $over }.
-        [amps-again] A las { $time } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
+        [amps-again] { when-first } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
         [life-alone] { life-it } Arrancarlo pide { $demand } por un momento. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-together] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-off] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-turns] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [amps-fewer] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over } en cualquier orden.
-       *[other] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over } en cualquier orden.
+        [life-together] { life-on } { when-first } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-off] { life-on } { when-first } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-turns] { life-on } { when-first } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [amps-fewer] { when-first } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over } en cualquier orden.
+       *[other] { when-first } funcionan a la vez: { $about }. El peor momento pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over } en cualquier orden.
       }
     .fix-alone = Deje { $about } en casa, o lleve un generador más grande.
     .fix-again = Haga funcionar estos por turnos, como muestra la tarjeta. Encienda { $first } mientras otra cosa esté apagada.
@@ -102,7 +112,7 @@ POWER005 = La potencia nominal y la máxima son casi iguales
     .fix-plate = Lea la placa: busque los vatios “running”, “rated” o “continuous” (nominales). Ponga ese número en el plan.
 
 POWER006 = Casi todo está conectado a un lado del generador
-    .why = A las { $time } un lado lleva { $heavy } y el otro { $light }. Cada lado da { $leg } y no más, y la mitad del generador queda sin usar. Intervienen: { $about }.
+    .why = { when-first } un lado lleva { $heavy } y el otro { $light }. Cada lado da { $leg } y no más, y la mitad del generador queda sin usar. Intervienen: { $about }.
     .fix-move = Pase { $first } a un { -receptacle } del otro lado, si puede.
 
 POWER007 = Con el ralentí económico puede que { $first } no arranque

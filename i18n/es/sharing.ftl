@@ -42,7 +42,7 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
     }{ $gfci ->
         [yes] {" "}Necesita un { -gfci } (botones TEST y RESET).
        *[no] {""}
-    }
+    }{" "}También se llama { $first }.
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->

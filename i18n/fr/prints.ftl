@@ -418,6 +418,7 @@ print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampè
 print-ws-drops = Chute de tension
 print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
 print-ws-drops-start = Pendant un démarrage : les ampères des appareils à pleine tension, et pour celui qui démarre ceux du démarrage.
+print-ws-drops-legs = Avec deux phases, les ampères de l’une comptent aller et retour, comme si l’autre était sans charge. Avec les deux chargées, la perte est moindre.
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
@@ -538,8 +539,7 @@ print-ws-case-legs = { $volts } sur chacune des deux phases
 print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = sur { $by }
-print-ws-gfci-blind = { $by } : aveugle
-print-ws-gfci-doubtful = { $by } : douteux
+print-ws-gfci-no = { $by } : NON
 print-ws-gfci-none = aucun
 print-ws-symbol-generator = génératrice
 print-ws-symbol-box = coffret

@@ -53,8 +53,8 @@ over-cord = { $cord ->
 
 OVER002 = Trop pendant des heures sur { $first }
     .why = { $fix ->
-        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
-       *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
+       *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
       }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Faites-lui faire une pause avant trois heures. Ou baissez-le.
@@ -83,10 +83,10 @@ OVER006 = { $half ->
    *[known] Trop à la fois pour { $first }
   }
     .why = { $half ->
-        [assumed] Si tous sont du même côté { -generator(form: "of") }, comme nous le supposons, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+        [assumed] Si tous sont du même côté { -generator(form: "of") }, comme nous le supposons, ils prennent { $demand }{ when }, pour { $limit } au plus : { $loads }. { $what }
        *[known] { $planned ->
-            [yes] À { $time }, ces appareils prennent { $demand } par { $first }, pour { $limit } au plus : { $loads }. { $what }
-           *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+            [yes] { when-first }, ces appareils prennent { $demand } par { $first }, pour { $limit } au plus : { $loads }. { $what }
+           *[no] Si tous ces appareils y sont branchés, ils prennent { $demand }{ when }, pour { $limit } au plus : { $loads }. { $what }
         }
       }
     .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.

@@ -1,18 +1,28 @@
 # Rules on power.
 
+# When things are on together: at the head of a sentence, and in one, with the space ahead of it.
+when-first = { $timed ->
+    [yes] À { $time }
+   *[no] À toute heure
+  }
+when = { $timed ->
+    [yes] {" "}à { $time }
+   *[no] {""}
+  }
+
 POWER001 = { $fix ->
     [hours] { -generator(form: "The") } ne peut pas alimenter tout cela à la fois
     [leg-alone] Un côté ne suffit pas à { $about }
     [alone] { -generator(form: "The") } ne suffit pas à { $about }
     [amps-alone] { -generator(form: "The") } ne suffit pas à { $about }
     [life-alone] { -generator(form: "This") } ne peut pas alimenter { $about }
-    [life-off] Trop d’appareils en marche avec { $life } à { $time }
-    [life-turns] Trop d’appareils en marche avec { $life } à { $time }
-    [leg] On demande trop à un côté { -generator(form: "of") } à { $time }
-    [leg-turns] On demande trop à un côté { -generator(form: "of") } à { $time }
-    [leg-look] On demande peut-être trop à un côté { -generator(form: "of") } à { $time }
-    [leg-cord] On demande peut-être trop à un côté { -generator(form: "of") } à { $time }
-   *[other] Trop d’appareils en marche à la fois à { $time }
+    [life-off] Trop d’appareils en marche avec { $life }{ when }
+    [life-turns] Trop d’appareils en marche avec { $life }{ when }
+    [leg] On demande trop à un côté { -generator(form: "of") }{ when }
+    [leg-turns] On demande trop à un côté { -generator(form: "of") }{ when }
+    [leg-look] On demande peut-être trop à un côté { -generator(form: "of") }{ when }
+    [leg-cord] On demande peut-être trop à un côté { -generator(form: "of") }{ when }
+   *[other] Trop d’appareils en marche à la fois{ when }
   }
     .why = { $fix ->
         [hours] Personne n’a dit quand ceux-ci fonctionnent, alors tous comptent à la fois : { $about }. Ensemble, ils demandent { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu.
@@ -59,14 +69,14 @@ POWER002 = { $fix ->
         [alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
         [amps-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
         [leg-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. { -generator(form: "The") } a deux phases, chacune avec la moitié de la puissance. Une phase donne { $limit } au plus : il manque { $over }.
-        [again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
-        [amps-again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
+        [again] { when-first }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
+        [amps-again] { when-first }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
         [life-alone] { life-it } Le démarrage demande { $demand } un instant. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-together] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-off] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-turns] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [amps-fewer] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }, dans n’importe quel ordre.
-       *[other] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. La pointe est de { $limit } : il manque { $over }, dans n’importe quel ordre.
+        [life-together] { life-on } { when-first }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-off] { life-on } { when-first }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-turns] { life-on } { when-first }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [amps-fewer] { when-first }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }, dans n’importe quel ordre.
+       *[other] { when-first }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. La pointe est de { $limit } : il manque { $over }, dans n’importe quel ordre.
       }
     .fix-alone = Laissez { $about } à la maison, ou apportez { -generator(form: "a") } de plus de puissance.
     .fix-again = Utilisez-les à tour de rôle, comme le montre la carte. Démarrez { $first } pendant qu’un autre est arrêté.
@@ -102,7 +112,7 @@ POWER005 = Puissance nominale et puissance de pointe sont presque égales
     .fix-plate = Lisez la plaque : cherchez les watts « nominaux », « running », « rated » ou « continuous ». Mettez ce nombre dans le plan.
 
 POWER006 = Presque tout dépend d’un seul côté { -generator(form: "of") }
-    .why = À { $time }, un côté porte { $heavy } et l’autre { $light }. Chaque côté donne { $leg } et pas plus, et la moitié de la puissance dort. En cause : { $about }.
+    .why = { when-first }, un côté porte { $heavy } et l’autre { $light }. Chaque côté donne { $leg } et pas plus, et la moitié de la puissance dort. En cause : { $about }.
     .fix-move = Déplacez { $first } vers une prise de l’autre côté, si vous le pouvez.
 
 POWER007 = Au ralenti économique, { $first } peut caler

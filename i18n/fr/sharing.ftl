@@ -45,7 +45,7 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
     }{ $gfci ->
         [yes] {" "}Il lui faut un { -gfci } (boutons TEST et RESET).
        *[no] {""}
-    }
+    }{" "}Nous l’appelons aussi { $first }.
 change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->

@@ -1,9 +1,9 @@
 //! What to look at, in the order in which it clears most.
 //!
 //! Somebody walks to one thing, the generator, a cord, a box, and reads there all that it says: the unknowns of
-//! one such reading are one look. What a danger or a warning rests on is looked at; what clears a danger of exhaust comes
-//! first, then what clears most dangers, then most warnings. Each is told with what goes away once it and all
-//! looks ahead of it have the best answers.
+//! one such reading are one look. What a danger or a warning rests on is looked at, and then what is marked on the
+//! gear and a caution rests on; what clears a danger of exhaust comes first, then what clears most dangers, most
+//! warnings, most cautions. Each is told with what goes away once it and all looks ahead of it have the best answers.
 
 use super::unknowns::{Standing, all_answered, cleared, deadly};
 use crate::plan::{Id, Plan};
@@ -88,7 +88,7 @@ pub(super) fn looks(
     let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
     // What is still there, of all that rests on an unknown.
     let mut left: Vec<&Finding> = told
-        .filter(|it| it.signal <= Signal::Warning && !it.rests_on.is_empty() && !known(it))
+        .filter(|it| looked_at(it).next().is_some() && !known(it))
         .collect();
     let mut now = Standing {
         dangers: report.count(Signal::Danger),
@@ -100,7 +100,7 @@ pub(super) fn looks(
         // In the order in which they were assumed: of two that weigh the same the first is told first.
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
-            let fields = finding.rests_on.iter().map(|it| it.field.as_str());
+            let fields = looked_at(finding);
             // Ground that is dry is wet after the next rain: what the gear says lasts.
             let alone = finding.rests_on.len() == 1;
             let fields = fields.filter(|field| alone || *field != "site.ground");
@@ -148,6 +148,16 @@ pub(super) fn looks(
     looks
 }
 
+/// What somebody looks at of what a finding rests on. For a caution nobody asks around.
+fn looked_at(finding: &Finding) -> impl Iterator<Item = &str> {
+    let fields = finding.rests_on.iter().map(|it| it.field.as_str());
+    fields.filter(|field| match finding.signal {
+        Signal::Danger | Signal::Warning => true,
+        Signal::Caution => reading(field).1 != Marking::Other,
+        Signal::Notice => false,
+    })
+}
+
 /// How much rests on a reading.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 struct Weight {
@@ -155,6 +165,7 @@ struct Weight {
     deadly: bool,
     dangers: usize,
     warnings: usize,
+    cautions: usize,
 }
 
 impl Weight {
@@ -162,7 +173,8 @@ impl Weight {
         self.deadly |= deadly(finding);
         match finding.signal {
             Signal::Danger => self.dangers += 1,
-            _ => self.warnings += 1,
+            Signal::Warning => self.warnings += 1,
+            Signal::Caution | Signal::Notice => self.cautions += 1,
         }
     }
 }
@@ -172,9 +184,17 @@ impl Weight {
 pub(super) fn next(report: &Report) -> Vec<Next> {
     // In the order in which they were worked out: what a look clears counts on those ahead of it.
     let looks = &report.figures.looks;
-    let clearing = looks.iter().rposition(|look| look.dangers > 0);
-    let looks = (0..looks.len()).map(|at| {
-        let rank = if Some(at) <= clearing { 1 } else { 3 };
+    let dangers = looks.iter().rposition(|look| look.dangers > 0);
+    let serious = report.findings.iter();
+    let serious: Vec<&str> = serious
+        .filter(|it| it.signal <= Signal::Warning)
+        .flat_map(looked_at)
+        .collect();
+    // A caution has time.
+    let asked = |look: &Look| look.fields.iter().any(|it| serious.contains(&it.as_str()));
+    let looks = looks.iter().enumerate().filter(|(_, look)| asked(look));
+    let looks = looks.map(|(at, _)| {
+        let rank = if Some(at) <= dangers { 1 } else { 3 };
         (rank, Next::Look(at))
     });
     // What rests on an unknown is looked at first.
@@ -238,6 +258,28 @@ mod tests {
         }
     }
 
+    /// Neutral is joined to ground in two places, if the generator joins them and a plug does: a caution, which is looked
+    /// at and is nothing to do first. What is known is not looked at.
+    #[test]
+    fn what_a_caution_rests_on_can_be_looked_at() {
+        let looked_at = |plug: &str| {
+            let report = report(&[
+                ("neutral = \"bonded\"", "neutral = \"unknown\""),
+                ("bonding_plug = false", plug),
+            ]);
+            assert_eq!(report.worst(), Some(Signal::Caution), "{plug}");
+            assert_eq!(report.figures.next, []);
+            let looks = report.figures.looks.into_iter();
+            looks.flat_map(|it| it.fields).collect::<Vec<_>>()
+        };
+        let asked = looked_at("bonding_plug = \"unknown\"");
+        assert!(
+            asked.contains(&"generator.bonding_plug".to_owned()),
+            "{asked:?}"
+        );
+        assert_eq!(looked_at("bonding_plug = false"), [""; 0]);
+    }
+
     /// Exhaust first; a known danger of shock waits until somebody has looked for what nobody knows.
     #[test]
     fn looking_comes_ahead_of_what_is_known_but_not_of_exhaust() {
@@ -267,10 +309,7 @@ mod tests {
             let report = build(&plan);
             let leads = report.figures.troubles.iter();
             let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
-            let serious = leads.filter(|it| it.signal <= Signal::Warning);
-            let rests: BTreeSet<&str> = serious
-                .flat_map(|it| it.rests_on.iter().map(|on| on.field.as_str()))
-                .collect();
+            let rests: BTreeSet<&str> = leads.flat_map(looked_at).collect();
             let looks = &report.figures.looks;
             let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
             let once: BTreeSet<&str> = fields.iter().copied().collect();

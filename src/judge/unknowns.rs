@@ -361,10 +361,14 @@ pub(super) fn answers(
             }
         }
     }
-    // A danger that no answer clears by itself may rest on several. Of warnings that would be asked too often.
-    let several =
-        |at: &usize| findings[*at].signal == Signal::Danger && !cleared_by_one.contains(at);
-    let several: Vec<usize> = (0..findings.len()).filter(several).collect();
+    // A danger that no answer clears by itself may rest on several, and a warning of which nothing is known that it
+    // rests on.
+    let several = |at: &usize| match findings[*at].signal {
+        Signal::Danger => !cleared_by_one.contains(at),
+        Signal::Warning => answers.rests_on.iter().all(|(of, _)| of != at),
+        Signal::Caution | Signal::Notice => false,
+    };
+    let several: Vec<usize> = asked.into_iter().filter(several).collect();
     if tried.len() > 1 && !several.is_empty() {
         // Whether a danger is cleared its own rule says.
         let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);
@@ -634,6 +638,26 @@ mod tests {
         .expect("there is something");
         assert_eq!(field, "generator.outlet.twist.breaker");
         assert_eq!(dangers, 1);
+    }
+
+    /// A kit of which nothing is known passes what one generator gives: that it is too little for the kettle rests on
+    /// the kit. Where the kit is known it rests on nothing, and the warning stays a fact.
+    #[test]
+    fn too_little_power_rests_on_the_kit_that_nobody_knows() {
+        let rests = |kit: &str| -> Vec<String> {
+            let kit = format!("inverter = true\nparallel = {{ sets = 2, {kit} }}");
+            let report = report(&[
+                ("inverter = false", &kit),
+                ("rated = \"3600 W\"", "rated = \"1400 W\""),
+                ("peak = \"4500 W\"", "peak = \"1800 W\""),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "POWER001");
+            let rests = found.expect("too much").rests_on.iter();
+            rests.map(|it| it.field.clone()).collect()
+        };
+        let both = ["generator.parallel.limit", "generator.parallel.kit"];
+        assert_eq!(rests("kit = \"unknown\", limit = \"unknown\""), both);
+        assert_eq!(rests("kit = true, limit = \"10 A\""), [""; 0]);
     }
 
     /// Each alone makes several sets on one kit a danger.

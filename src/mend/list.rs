@@ -22,7 +22,7 @@ use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
-use crate::verdict::{BONDING_PLUG, wrong_anywhere};
+use crate::verdict::{BONDING_PLUG, camper, wrong_anywhere};
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -630,7 +630,7 @@ impl<'a> List<'a> {
             }
             // Nobody buys a smaller camper for it.
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
-            if known && !rules::camper(load) {
+            if known && !camper(load) {
                 for part in PARTS {
                     changes.push(Change::Smaller {
                         load: load.id.clone(),

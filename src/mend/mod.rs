@@ -205,6 +205,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
             unplaced: report.figures.sharing.unplaced.clone(),
             left,
             turns: !report.figures.sharing.turns.is_empty(),
+            loads: report.figures.loads.clone(),
         },
         steps: done.steps,
         plan: done.state.plan,

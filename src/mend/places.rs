@@ -5,11 +5,10 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::plan::{Cord, Id, Load, LoadKind, Plan};
 use crate::quantity::Length;
 use crate::report::{LoadFacts, Report};
-use crate::rules;
 use crate::sharing::{AT_SET, length_of};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
-use crate::verdict::Verdicts;
+use crate::verdict::{Verdicts, camper};
 
 /// The receptacles of a cord or box.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
@@ -99,15 +98,14 @@ impl<'a> Leads<'a> {
 /// because a life depends on it. A camper brings a cord of its own.
 fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
     let warms = load.may_be(LoadKind::Heater) && facts.continuous;
-    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !rules::camper(load)
+    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !camper(load)
 }
 
 /// The loads that are used where people are, or are a camper, and have their places at the set itself, on no cord to
 /// speak of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, facts, reach| {
-        (beside_people(load, facts) || rules::camper(load))
-            && reach.is_some_and(|reach| reach <= AT_SET)
+        (beside_people(load, facts) || camper(load)) && reach.is_some_and(|reach| reach <= AT_SET)
     })
 }
 
@@ -135,7 +133,7 @@ pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTr
 /// The campers that no long cord leads to: each brings one of its own.
 pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, _, reach| {
-        rules::camper(load) && reach.is_none_or(|reach| reach <= AT_SET)
+        camper(load) && reach.is_none_or(|reach| reach <= AT_SET)
     })
 }
 

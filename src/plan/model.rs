@@ -509,10 +509,12 @@ pub struct Outlet {
 }
 
 impl Outlet {
-    /// How many plugs it takes, with the default for its shape.
+    /// How many plugs it takes at least, and at most: where nobody counted, one and what is usual for its shape. What it
+    /// is rated for is judged by the first, and what may be plugged in by the second: each is the unsafe case.
     #[must_use]
-    pub fn socket_count(&self) -> u8 {
-        self.sockets.unwrap_or_else(|| self.shape.usual_sockets())
+    pub fn plugs(&self) -> (u8, u8) {
+        let counted = self.sockets.map(|count| (count, count));
+        counted.unwrap_or_else(|| (1, self.shape.usual_sockets()))
     }
 }
 

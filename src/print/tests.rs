@@ -237,6 +237,7 @@ fn small() -> (Plan, Report) {
                 stranded_watts: watts(0),
             },
             drops: Vec::new(),
+            drops_alone: Vec::new(),
             sharing: Sharing {
                 placed: vec![
                     Placed {

@@ -238,9 +238,14 @@ impl<'a> Scene<'a> {
 
     /// The drop at one of the placed loads; none at one that may not even run alone.
     pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Option<Drop> {
+        self.worst_set(own, settled)
+            .map(|set| self.drop_in(own, &set))
+    }
+
+    /// The drop at a placed load while all of these run, of which it is one.
+    fn drop_in(&self, own: usize, worst: &[usize]) -> Drop {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
-        let worst = self.worst_set(own, settled)?;
         let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
         let volts = supply.volts_of(load);
         // A line that cannot carry them at all loses everything.
@@ -260,7 +265,7 @@ impl<'a> Scene<'a> {
         } else {
             lost_running
         };
-        Some(Drop {
+        Drop {
             at: unit.id.clone(),
             receptacle: supply.node(load.at).id.clone(),
             volts_running: lost_running,
@@ -272,7 +277,7 @@ impl<'a> Scene<'a> {
                 .map(|at| self.placed[*at].unit.id.clone())
                 .collect(),
             cords: through(supply, cords),
-        })
+        }
     }
 }
 
@@ -292,16 +297,29 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
     told.collect()
 }
 
-/// One entry for each placed load that may run, in the order of the loads.
+/// Whether the generator by itself can start and run a placed load.
+fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
+    let (unit, supply) = (scene.placed[own].unit, scene.supply);
+    unit.running_apparent <= supply.room(NodeIx(0)) && unit.starting_apparent <= supply.peak_room()
+}
+
+/// One entry for each placed load that may run, in the order of the loads; then one for each that is too much for the
+/// generator, with what it would lose by itself.
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
 #[must_use]
-pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
+pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     let mut settled = Settled::new();
-    (0..scene.placed.len())
-        .filter_map(|own| scene.drop_at(own, &mut settled))
-        .collect()
+    let (mut drops, mut alone) = (Vec::new(), Vec::new());
+    for own in 0..scene.placed.len() {
+        match scene.drop_at(own, &mut settled) {
+            Some(drop) => drops.push(drop),
+            None if !set_runs(scene, own) => alone.push(scene.drop_in(own, &[own])),
+            None => {}
+        }
+    }
+    (drops, alone)
 }
 
 /// A set that may run together, with this load in it: as it stands, or with the load in the place
@@ -378,6 +396,8 @@ mod tests {
             let text = format!(
                 r#"
                 format = 1
+                [site]
+                ground = "dry"
                 [generator]
                 name = "set"
                 rated = "9 kW"

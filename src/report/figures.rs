@@ -34,6 +34,7 @@ impl Figures {
         let (energy, energy_assumptions) = energy::of_plan(plan, supply, &units, &sharing);
         assumed.extend(energy_assumptions);
         let scene = drops::Scene::new(supply, &units, &sharing);
+        let (drops, drops_alone) = drops::of_scene(&scene);
         let plugged_in = scene.placed.iter();
         let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
         Self {
@@ -41,10 +42,11 @@ impl Figures {
             verdicts: Vec::new(),
             spare: Vec::new(),
             troubles: Vec::new(),
-            protection: protection::protection(plan, supply, plugged_in),
+            protection: protection::protection(plan, supply, verdicts, plugged_in),
             loads: units.iter().map(|unit| unit.facts(plan)).collect(),
             usable: usable(plan, supply, verdicts, &sharing),
-            drops: drops::of_scene(&scene),
+            drops,
+            drops_alone,
             volts: volts::of_plan(plan, supply, &sharing, &scene),
             tests: proofs::of_plan(supply, verdicts),
             sharing,
@@ -75,6 +77,7 @@ impl Figures {
                 stranded_watts: Power::ZERO,
             },
             drops: Vec::new(),
+            drops_alone: Vec::new(),
             volts: Volts::default(),
             tests: Vec::new(),
             sharing: places(plan, supply, verdicts, &units),

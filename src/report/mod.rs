@@ -480,6 +480,10 @@ pub struct Figures {
     pub usable: Usable,
     /// Voltage drop at each load.
     pub drops: Vec<Drop>,
+    /// What each would lose by itself that is too much for the generator. The rules tell of it: a larger generator
+    /// makes its cords no better. It is on no print and in no JSON, for it may not run.
+    #[serde(skip)]
+    pub(crate) drops_alone: Vec<Drop>,
     /// Volts at each step of switching on, the worst of them, and how long each cord might be.
     pub volts: Volts,
     /// What each test of a receptacle shows here, and what that proves.

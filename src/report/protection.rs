@@ -6,7 +6,7 @@ use crate::plan::{Answer, Id, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Plug;
-use crate::verdict::{Allowance, Overcurrent, own_limit, stands};
+use crate::verdict::{Allowance, Cause, Overcurrent, Verdicts, own_limit, stands};
 
 /// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
 /// of a listed box by its listing; then one for the own cord of each load that is plugged in.
@@ -14,6 +14,7 @@ use crate::verdict::{Allowance, Overcurrent, own_limit, stands};
 pub(super) fn protection<'a>(
     plan: &Plan,
     supply: &Supply,
+    verdicts: &Verdicts<'_>,
     plugged_in: impl Iterator<Item = (&'a Id, Plug, NodeIx)>,
 ) -> Vec<Protection> {
     let mut list = Vec::new();
@@ -26,7 +27,12 @@ pub(super) fn protection<'a>(
             NodeKind::Cord { .. } => "cord",
             NodeKind::Inlet { .. } => "inlet",
         };
+        let unprotected = verdicts
+            .refused(ix)
+            .is_some_and(|it| it.at == ix && it.cause == Cause::Unprotected);
         let by = match Overcurrent::of(plan, supply, ix) {
+            // A splitter answers for its ends.
+            _ if unprotected => "nothing",
             Overcurrent::NotNeeded => continue,
             Overcurrent::Breaker(_) => "breaker",
             Overcurrent::Source => "generator",

@@ -7,10 +7,9 @@ use std::collections::BTreeMap;
 
 use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
-use crate::report::{Figures, LoadFacts, Value};
+use crate::report::{Figures, LoadFacts, Value, Values};
 use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
-use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::Receptacle;
 use crate::verdict::Verdicts;
 
@@ -35,11 +34,12 @@ pub(super) fn clock(minute: u16) -> Value {
     Value::Time(minute % Span::DAY)
 }
 
-/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
-/// uses 240 V alone.
-pub(crate) fn camper(load: &Load) -> bool {
-    let plug = load.plug.known();
-    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
+/// When these are on: at this minute, or at any hour where the plan gives none of any of them.
+pub(super) fn when(minute: u16, on: &[Need<'_>]) -> Values {
+    let timed = on.iter().any(|need| !need.load.hours.is_empty());
+    let time = timed.then(|| ("time", clock(minute)));
+    let timed = ("timed", Value::yes_no(timed));
+    std::iter::once(timed).chain(time).collect()
 }
 
 /// Whether the plan says where each of these is plugged in: of others it is told what they would draw.

@@ -155,7 +155,6 @@ pub(crate) use assumed::assumed;
 pub(crate) use cite::{
     NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
 };
-pub(crate) use demand::camper;
 pub(crate) use night::night;
 
 /// Every rule, in the fixed order of the areas and their codes.

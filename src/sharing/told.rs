@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::loads::LoadFacts;
 use crate::plan::Id;
 use crate::quantity::Power;
 use crate::value::{Finding, Values};
@@ -178,4 +179,7 @@ pub struct Effect {
     pub left: Vec<Finding>,
     /// Whether things take turns with every repair made, since not all can run whenever they are wanted.
     pub turns: bool,
+    /// The loads with every repair made, by whose names the rest is told.
+    #[serde(skip)]
+    pub loads: Vec<LoadFacts>,
 }

@@ -248,8 +248,9 @@ impl<'a> Builder<'a> {
         let Some(parallel) = self.plan.generator.parallel else {
             return false;
         };
-        // They must run apart, or until somebody knows more: an outlet has the power of one.
-        if self.plan.generator.may_join() != Some(Answer::Known(true)) {
+        // They must run apart: an outlet has the power of one.
+        let may_join = self.plan.generator.may_join();
+        if may_join == Some(Answer::Known(false)) {
             return false;
         }
         let (one, volts) = (self.supply.rated, self.supply.volts);
@@ -268,6 +269,10 @@ impl<'a> Builder<'a> {
             "generator.parallel.limit",
             "parallel-limit",
         );
+        // The same until somebody knows more, of the kit's limit as well.
+        if may_join != Some(Answer::Known(true)) {
+            return false;
+        }
         let kit = Power::from_milliwatts(Power::of_capacity(limit, volts).milliwatts() * legs);
         let (rated, peak) = (times(one), times(self.supply.peak));
         self.supply.rated = rated.min(kit);
@@ -312,7 +317,7 @@ impl<'a> Builder<'a> {
             self.receptacle(
                 &outlet.id,
                 outlet.shape,
-                outlet.socket_count(),
+                outlet.plugs().1,
                 above,
                 legs,
                 outlet.gfci,

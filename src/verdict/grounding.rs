@@ -185,19 +185,24 @@ impl<'a> Grounding<'a> {
     /// current comes back; and where a ground wire is broken on the way, the earth may be that way.
     #[must_use]
     pub fn protection(&self, at: NodeIx) -> Protection {
-        let mut nearest = None;
-        for (device, _) in self.supply.up(at).filter(|(_, node)| node.gfci) {
-            match self.joint_beyond(device) {
-                None => return Protection::Works(device),
-                Some((joint, Sure::Yes)) if !self.is_assumed(joint) => {
-                    nearest.get_or_insert(Protection::Blind { device, joint });
-                }
-                Some((joint, _)) => {
-                    nearest.get_or_insert(Protection::Doubtful { device, joint });
-                }
-            }
+        if let Some(device) = self.working(at).next() {
+            return Protection::Works(device);
         }
-        nearest.unwrap_or(Protection::None)
+        let nearest = self.supply.up(at).find(|(_, node)| node.gfci);
+        match nearest.and_then(|(device, _)| Some((device, self.joint_beyond(device)?))) {
+            Some((device, (joint, Sure::Yes))) if !self.is_assumed(joint) => {
+                Protection::Blind { device, joint }
+            }
+            Some((device, (joint, _))) => Protection::Doubtful { device, joint },
+            None => Protection::None,
+        }
+    }
+
+    /// The devices on the way from a point to the generator that see a fault there, the nearest first.
+    pub(crate) fn working(&self, at: NodeIx) -> impl Iterator<Item = NodeIx> {
+        let devices = self.supply.up(at).filter(|(_, node)| node.gfci);
+        let devices = devices.map(|(device, _)| device);
+        devices.filter(|device| self.joint_beyond(*device).is_none())
     }
 
     /// The nearest part on the way to a point without a known device that may be one, and would be blind, and the
@@ -366,7 +371,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
             .filter(on)
             .map(|load| usize::from(load.count));
         let taken = supply.fed_from(at).count() + loads.sum::<usize>();
-        let free = usize::from(outlet.socket_count()).saturating_sub(taken);
+        let free = usize::from(outlet.plugs().1).saturating_sub(taken);
         let device = gfci_ahead(supply, at);
         let beside = if taken > 0 { device } else { Sure::No };
         (beside, device, free)

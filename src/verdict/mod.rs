@@ -1,6 +1,6 @@
 //! One verdict for each point of use: what may be plugged in there, and why not.
 //!
-//! It is drawn once, from the plan's gear alone, before anything is placed. Sharing sends loads only
+//! It is drawn once, from the plan's gear, before anything is placed. Sharing sends loads only
 //! where it allows; rules, labels, card, screen and answers read it, and none draws its own.
 //!
 //! A point is **refused** where something is wrong with the gear itself, and so is all that hangs
@@ -8,7 +8,7 @@
 //! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
 //! receptacles are judged by themselves. Where it is bare for want of a device, or because a bonding plug blinds it,
 //! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp or dry ground the rules tell of a bare
-//! point, and nothing is refused there.
+//! point, and nothing is refused there. An outlet for campers is bare only where the plan has something else for it.
 //!
 //! A cord or box that is plugged into nothing is judged where it wants nothing: what is wrong with it there is wrong
 //! with it anywhere.
@@ -29,9 +29,10 @@ pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 
-use crate::plan::{Answer, Cord, Ground, Id, Outlet, Plan};
+use crate::plan::{Answer, Cord, Ground, Id, Load, LoadKind, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::shape::{Circuit, Configuration, Receptacle};
+use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
+use crate::tables::shape::{Circuit, Receptacle};
 use crate::value::{Assumption, Value};
 
 /// What keeps something from being used, the gravest first. Each is told in the words of one rule.
@@ -107,6 +108,8 @@ pub struct Verdicts<'a> {
     refused: Vec<Option<Refusal>>,
     /// For each node.
     protection: Vec<Protection>,
+    /// For each node: whether it is an outlet for campers, and the plan has nothing else for it.
+    for_campers: Vec<bool>,
     /// For each node: whether an appliance there could shock somebody with nothing tripping.
     bare: Vec<bool>,
     /// For each node: what is open there and beyond.
@@ -153,12 +156,16 @@ impl<'a> Verdicts<'a> {
             .map(|at| grounding.protection(NodeIx(at)))
             .collect();
         let wet = may_be_wet(plan);
-        let bare = (0..count)
-            .map(|at| match supply.nodes[at].kind {
-                NodeKind::Receptacle { shape, .. } => {
-                    wet && !protection[at].works() && !of_campers(shape)
-                }
+        let for_campers: Vec<bool> = (supply.nodes.iter())
+            .map(|node| match node.kind {
+                NodeKind::Receptacle { shape, .. } => for_campers(plan, &node.id, shape),
                 _ => false,
+            })
+            .collect();
+        let bare = (0..count)
+            .map(|at| {
+                let exposed = wet && !protection[at].works() && !for_campers[at];
+                exposed && matches!(supply.nodes[at].kind, NodeKind::Receptacle { .. })
             })
             .collect();
         // Parents come before children, so what is refused is known before what hangs on it.
@@ -176,6 +183,7 @@ impl<'a> Verdicts<'a> {
             grounding,
             refused,
             protection,
+            for_campers,
             bare,
             beyond: vec![Beyond::default(); count],
         };
@@ -276,6 +284,12 @@ impl<'a> Verdicts<'a> {
         })
     }
 
+    /// Whether this is an outlet for campers, and the plan has nothing else for it.
+    #[must_use]
+    pub fn for_campers(&self, at: NodeIx) -> bool {
+        self.for_campers[at.0]
+    }
+
     /// Whether an appliance here could shock somebody on ground that may be wet, with nothing tripping.
     #[must_use]
     pub fn bare(&self, at: NodeIx) -> bool {
@@ -372,11 +386,44 @@ impl<'a> Verdicts<'a> {
     }
 }
 
-/// Shapes that campers and vehicles plug into: codes ask for no ground-fault protection there, since a
-/// camper has its own and may leak more than one allows.
-const fn of_campers(shape: Receptacle) -> bool {
-    use Configuration::{L5_30, L14_30, N14_50, TT30};
+/// Whether campers and vehicles plug in here, and nothing else that the plan has: codes ask for no ground-fault
+/// protection there, since a camper has its own and may leak more than one allows.
+fn for_campers(plan: &Plan, receptacle: &Id, shape: Receptacle) -> bool {
+    let mut loads = plan.loads.iter();
     matches!(shape.0, TT30 | N14_50 | L5_30 | L14_30)
+        && loads.all(|load| surely_camper(load) || !may_go_in(load, receptacle, shape))
+}
+
+/// Whether a load may be plugged in here: the plan puts it here, or nowhere, and its plug goes in. What nobody knows
+/// of its plug speaks for the outlet that it is at.
+fn may_go_in(load: &Load, receptacle: &Id, shape: Receptacle) -> bool {
+    let fits = load.plug.known().map(|plug| shape.takes(*plug));
+    match &load.on {
+        Some(on) => on == receptacle && fits != Some(false),
+        None => fits == Some(true),
+    }
+}
+
+/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
+/// uses 240 V alone.
+pub(crate) fn camper(load: &Load) -> bool {
+    let plug = load.plug.known();
+    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
+}
+
+/// Whether a load is a camper, and nothing that is known or not known of it speaks against that. Appliances have locking
+/// plugs as well, and may have a camper's; what only cooks, heats, lights or keeps somebody well is none. A plug with
+/// both hots says nothing of a use of 240 V alone: silence there is no better than "unknown".
+fn surely_camper(load: &Load) -> bool {
+    let plug = load.plug.known().map(|plug| plug.0);
+    let uses_fit = match plug {
+        Some(TT30) => matches!(load.voltage, Answer::Missing | Answer::Known(_)),
+        Some(N14_50) => load.voltage.is_known(),
+        _ => false,
+    };
+    let kind = load.kind.known();
+    let kind_fits = matches!(kind, Some(LoadKind::Motor | LoadKind::Electronic));
+    camper(load) && uses_fit && kind_fits
 }
 
 /// What is wrong with each node by itself, the gravest of it.
@@ -513,6 +560,39 @@ mod tests {
             admits(&[("[[box]]", &guard), bare], &ids),
             [named, EVERYTHING, EVERYTHING]
         );
+    }
+
+    /// A compressor with a locking plug, in an outlet that campers and boxes use as well, without a GFCI on wet ground:
+    /// refused as at any other outlet. A camper there is not, nor a cord to a box; nor is the compressor on damp
+    /// ground, or past a GFCI.
+    #[test]
+    fn an_outlet_for_campers_takes_no_appliance_without_a_gfci() {
+        let compressor = [
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"right\" # fan", "on = \"front\""),
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+        ];
+        let at_twist = ("on = \"left\" # kettle", "on = \"twist\"");
+        let nowhere = ("on = \"left\" # kettle", "");
+        let twist =
+            |more: &[(&str, &str)]| admits(&[&compressor[..], more].concat(), &["twist"])[0];
+        let guarded = Some((Admits::Guarded, Some("SHOCK001")));
+        assert_eq!(twist(&[at_twist]), guarded);
+        assert_eq!(twist(&[nowhere]), guarded);
+        let damp = ("ground = \"wet\"", "ground = \"damp\"");
+        assert_eq!(twist(&[at_twist, damp]), EVERYTHING);
+        assert_eq!(
+            twist(&[at_twist, ("gfci = false # twist", "gfci = true")]),
+            EVERYTHING
+        );
+        let camper = [
+            ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+            ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
+        ];
+        let camper = [&compressor[..3], &camper, &[at_twist]].concat();
+        assert_eq!(admits(&camper, &["twist"]), [EVERYTHING]);
+        assert_eq!(admits(&[], &["twist"]), [EVERYTHING]);
     }
 
     /// A box of which both receptacles are behind a breaker too big for them, and one with a single such.

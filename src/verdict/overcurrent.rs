@@ -127,7 +127,7 @@ impl Overcurrent {
                     }
                     // The cord itself is found; its end need not be.
                     Some(_) => Self::TooHigh { breaker },
-                    None if sockets > 1 && counted(plan, &node.id)
+                    None if fewest_plugs(plan, &node.id) > 1
                         || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
                     {
                         allowed(Allowance::Receptacles)
@@ -253,11 +253,12 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     })
 }
 
-/// Whether somebody said how many plugs a receptacle of the generator or of a box takes.
-fn counted(plan: &Plan, receptacle: &Id) -> bool {
+/// How many plugs a receptacle of the generator or of a box takes at least.
+fn fewest_plugs(plan: &Plan, receptacle: &Id) -> u8 {
     let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
     let mut outlets = plan.generator.outlets.iter().chain(boxes);
-    outlets.any(|outlet| outlet.id == *receptacle && outlet.sockets.is_some())
+    let outlet = outlets.find(|outlet| outlet.id == *receptacle);
+    outlet.map_or(1, |outlet| outlet.plugs().0)
 }
 
 /// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing

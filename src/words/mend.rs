@@ -67,12 +67,11 @@ impl Words {
     }
 
     /// Each danger and warning that stays, with the words before it.
-    fn left(&self, report: &Report, effect: &Effect) -> Vec<(String, String)> {
-        let loads = &report.figures.loads;
+    fn left(&self, effect: &Effect) -> Vec<(String, String)> {
         let titles = effect
             .left
             .iter()
-            .map(|finding| self.finding(finding, loads).title);
+            .map(|finding| self.finding(finding, &effect.loads).title);
         titles
             .map(|title| (self.text("mend-stays"), title))
             .collect()
@@ -101,7 +100,7 @@ impl Words {
             if effect.turns {
                 fill(&mut out, "", "", &self.text("mend-turns"));
             }
-            for (label, title) in self.left(report, effect) {
+            for (label, title) in self.left(effect) {
                 fill(&mut out, &format!("  {label}  "), "    ", &title);
             }
             return out;
@@ -137,7 +136,7 @@ impl Words {
         ];
         let rows = rows.map(|(key, tally)| (self.text(key), self.tally(tally)));
         let unplaced = effect.unplaced.iter().map(|lost| {
-            let load = name_of(lost.load.as_str(), &report.figures.loads);
+            let load = name_of(lost.load.as_str(), &effect.loads);
             let label = self.with("print-ws-unplaced-row", [("load", load.into())]);
             (label, self.text(&format!("print-ws-{}", lost.reason)))
         });
@@ -146,7 +145,7 @@ impl Words {
             (label, self.text("mend-turns"))
         });
         let rows = rows.into_iter().chain(turns).chain(unplaced);
-        let rows: Vec<(String, String)> = rows.chain(self.left(report, effect)).collect();
+        let rows: Vec<(String, String)> = rows.chain(self.left(effect)).collect();
         let column = rows
             .iter()
             .map(|(label, _)| textwrap::core::display_width(label))
@@ -176,6 +175,26 @@ mod tests {
     use super::*;
     use crate::plan::Id;
     use crate::words::Units;
+
+    /// What stays is told of the changed plan: of what is bought in place of a thing, by its new name.
+    #[test]
+    fn what_stays_is_named_as_in_the_changed_plan() {
+        let text = include_str!("../../tests/plans/usual/b03-no-alarm.toml");
+        let plan = crate::plan::read(text).expect("a plan");
+        let (mut report, mended) = crate::mend::advised(&plan, false);
+        let load = &mended.effect.loads[0];
+        let mut effect = mended.effect.clone();
+        effect.left[0].about = vec![load.id.clone()];
+        effect.left[0].code = "POWER001";
+        effect.left[0].fix.key = "alone";
+        effect.loads[0].name = "Half as big".to_owned();
+        report.figures.sharing.mended = Some(effect);
+        let told = Words::english().repairs(&report, 80);
+        assert!(
+            told.contains("Half as big") && !told.contains(&load.name),
+            "{told}"
+        );
+    }
 
     #[test]
     fn each_language_quotes_where_a_thing_goes_in_its_own_way() {

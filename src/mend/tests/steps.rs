@@ -41,7 +41,7 @@ fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
         .iter()
         .flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
     outlets
-        .map(|it| (it.id.clone(), usize::from(it.socket_count())))
+        .map(|it| (it.id.clone(), usize::from(it.plugs().1)))
         .chain(ends)
         .collect()
 }

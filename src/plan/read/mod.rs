@@ -214,7 +214,7 @@ shape = "5-20R"
             Answer::Known(Power::from_milliwatts(2_000_000))
         );
         assert_eq!(plan.generator.outlets[0].breaker, Answer::Missing);
-        assert_eq!(plan.generator.outlets[0].socket_count(), 2);
+        assert_eq!(plan.generator.outlets[0].plugs(), (1, 2));
     }
 
     #[test]

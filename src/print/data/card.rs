@@ -8,7 +8,7 @@ use super::labels::{cord_facts, leg};
 use super::{Common, Context, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
-use crate::report::{Admits, Limit, LoadFacts, Signal, Unplaced};
+use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -408,8 +408,13 @@ impl Tree<'_> {
                 limit.short_amps,
                 limit.legs,
             );
-            let gfci = limit.gfci.then(|| context.say("row-gfci", &[]));
-            row.facts.extend(gfci);
+            // Nobody relies on the buttons of one that sees no fault, or might not.
+            let gfci = match limit.shock.state {
+                ShockState::Works => Some("row-gfci"),
+                ShockState::Blind | ShockState::Doubtful => Some("tiny-no-gfci"),
+                ShockState::None => None,
+            };
+            row.facts.extend(gfci.map(|key| context.say(key, &[])));
         }
         row
     }

@@ -391,7 +391,7 @@ fn socket(
         trips: trips(limit),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),
         unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
-        gfci: limit.gfci,
+        gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
         shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
@@ -547,9 +547,9 @@ fn shared(
     let mut shares = Vec::new();
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
-        let sockets = outlet.socket_count();
+        let (fewest, sockets) = outlet.plugs();
         // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
-        if sockets > 1 && outlet.sockets.is_none() {
+        if fewest < sockets {
             sentences.push(context.say("shared-plugs", &[]));
         } else if sockets > 1 {
             sentences.push(context.words.with(
@@ -717,7 +717,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             long: Some(long(context, limit)),
             short: short(context, limit),
             set_by: Some(context.limit_set_by(limit)),
-            gfci: limit.gfci,
+            gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),

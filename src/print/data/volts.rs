@@ -6,6 +6,7 @@ use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
 use crate::report::{Drop, Longest, StepVolts, Through, Worst};
+use crate::supply::NodeIx;
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 
@@ -71,19 +72,19 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
         ]);
     }
     let range = |volts: Option<Voltage>| volts.map_or_else(String::new, |it| context.exact(it));
+    let range = context.say(
+        "ws-worst-range",
+        &[
+            ("least", &range(figures.volts.service_least)),
+            ("most", &range(figures.volts.service_most)),
+        ],
+    );
+    let two_legs = context.supply.node(NodeIx(0)).legs.all().len() > 1;
+    let legs = two_legs.then(|| context.say("ws-drops-legs", &[]));
+    let says = ["ws-drops-formula", "ws-drops-start"].map(|key| context.say(key, &[]));
     sheet.section(
         "drops",
-        vec![
-            context.say("ws-drops-formula", &[]),
-            context.say("ws-drops-start", &[]),
-            context.say(
-                "ws-worst-range",
-                &[
-                    ("least", &range(figures.volts.service_least)),
-                    ("most", &range(figures.volts.service_most)),
-                ],
-            ),
-        ],
+        says.into_iter().chain(legs).chain([range]).collect(),
         &[RANGE_A],
         &[
             ("at", 3),

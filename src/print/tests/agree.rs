@@ -8,7 +8,7 @@ use serde_json::Value as Json;
 use super::*;
 use crate::judge::ask::ask;
 use crate::plan::arbitrary;
-use crate::report::{Button, ShockState};
+use crate::report::{Admits, Button, ShockState, Signal};
 
 /// The data of one document, as its template gets it.
 pub(super) fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
@@ -59,6 +59,12 @@ proptest! {
             let told = report.refused(&limit.id).is_none() || refused.contains(limit.id.as_str()) || named();
             prop_assert!(told, "{} {:?}", limit.id, report.verdict(&limit.id));
         }
+        // What is a danger to use as it is, no label lets anybody use for whatever fits.
+        let shocks = report.findings.iter().filter(|it| ["SHOCK001", "SHOCK013"].contains(&it.code));
+        for at in shocks.filter(|it| it.signal == Signal::Danger).flat_map(|it| &it.about) {
+            let admits = report.verdict(at).map(|it| it.admits);
+            prop_assert!(admits.is_none_or(|it| it != Admits::Everything), "{} {:?}", at, admits);
+        }
         let sharing = &report.figures.sharing;
         let at_once = |ids: &[Id]| {
             let mut sets = sharing.together.iter();
@@ -99,7 +105,8 @@ proptest! {
                 prop_assert!(!at_once(set), "{set:?}");
                 prop_assert!(!ask(&plan, &report, set, &[]).may, "{set:?}");
             }
-            prop_assert_eq!(item["gfci"].as_bool().unwrap_or(limit.gfci), limit.gfci);
+            let works = limit.shock.state == ShockState::Works;
+            prop_assert!(!item["shock"].is_string() || item["gfci"] == Json::Bool(works), "{item}");
         }
         // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.
         for item in &items {
@@ -250,6 +257,19 @@ proptest! {
             let mut items = labels["items"].as_array().into_iter().flatten();
             let told = items.find(|item| text_of(item, "id") == proof.at.as_str() && item["shock"].is_string());
             prop_assert!(told.is_none_or(|item| text_of(item, "shock").contains(&kept_out)), "{told:?}");
+        }
+        // One that might see no fault is none, in the same word: on label, card and worksheet.
+        for limit in report.figures.limits.iter().filter(|it| report.usable(&it.id)) {
+            let mut rows = card["rows"].as_array().into_iter().flatten();
+            let row = rows.find(|row| text_of(row, "id") == limit.id.as_str() && !row["long"].is_null());
+            let Some(row) = row else { continue };
+            let last = row["facts"].as_array().and_then(|facts| facts.last()?.as_str());
+            let says = (last == Some("GFCI"), last == Some("GFCI: NO"));
+            let (works, none) = (limit.shock.state == ShockState::Works, limit.shock.state == ShockState::None);
+            prop_assert_eq!(says, (works, !works && !none), "{:?}", row);
+            let mut items = labels["items"].as_array().into_iter().flatten();
+            let told = items.find(|item| text_of(item, "id") == limit.id.as_str() && item["shock"].is_string());
+            prop_assert!(told.is_none_or(|item| text_of(item, "shock").starts_with("GFCI: YES") == works), "{told:?}");
         }
         let none = steps.iter().any(|step| step.starts_with("We know of no outlet"));
         let limits = report.figures.limits.iter();

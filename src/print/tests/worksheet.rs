@@ -17,6 +17,46 @@ fn sheet_of(plan: &Plan, report: &Report, words: &Words) -> serde_json::Value {
     serde_json::from_str(&sheet).expect("JSON")
 }
 
+/// The splitter of the demo is not to be used: no limit and no rating is told of it, and what protects it is nothing.
+/// What feeds it has its amps.
+#[test]
+fn what_must_not_be_used_has_no_amps_on_the_worksheet() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let sheet = sheet_of(&plan, &report, &Words::english());
+    let rows = |key: &str| {
+        let mut sections = sheet["sections"].as_array().into_iter().flatten();
+        let section = sections.find(|it| it["key"] == key).expect("a section");
+        section["rows"].as_array().expect("rows").clone()
+    };
+    let text = |cell: &serde_json::Value| cell["text"].as_str().unwrap_or_default().to_owned();
+    for row in rows("limits") {
+        let name = text(&row[0]);
+        let told = text(&row[4]) != "–";
+        assert_eq!(told, !name.starts_with("triple"), "{row}");
+    }
+    let of_triple = |row: &serde_json::Value| text(&row[1]).contains("triple");
+    let protection: Vec<serde_json::Value> =
+        rows("protection").into_iter().filter(of_triple).collect();
+    let [row] = &protection[..] else {
+        panic!("told once: {protection:?}")
+    };
+    assert_eq!(text(&row[0]), "NOTHING: do not use it");
+    assert_eq!(text(&row[1]), "triple, triple.1, triple.2, triple.3");
+}
+
+/// Where one leg loads the neutral alone, it does not beside the other: on two legs the sheet says what is counted.
+#[test]
+fn two_legs_say_how_the_neutral_is_counted() {
+    let one = crate::plan::demo::MENDED;
+    let two = one.replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
+    assert_ne!(one, two);
+    for (text, said) in [(one, false), (&two, true)] {
+        let (plan, report) = demo(text);
+        let sheet = sheet_of(&plan, &report, &Words::english()).to_string();
+        assert_eq!(sheet.contains("as if the other leg were off"), said);
+    }
+}
+
 /// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
 /// and its source, each named with how it was checked.
 #[test]

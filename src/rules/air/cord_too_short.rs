@@ -2,10 +2,11 @@
 
 use crate::plan::{Answer, Id, LoadKind, Stands};
 use crate::quantity::Length;
-use crate::rules::demand::{Need, camper};
+use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
+use crate::verdict::camper;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR005",

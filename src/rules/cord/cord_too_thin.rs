@@ -2,7 +2,7 @@
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
-use crate::rules::demand::{Need, busiest, clock, planned};
+use crate::rules::demand::{Need, busiest, planned};
 use crate::rules::prelude::*;
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::verdict::own_limit;
@@ -118,7 +118,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if stops_first(facts, node, limit) {
             continue;
         }
-        let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, limit) else {
+        let Some(Asked { demand, about }) = asked(facts, &needs, ix, limit) else {
             continue;
         };
         let loads = facts.plan.loads.iter().filter(|load| about.contains(&load.id));
@@ -150,7 +150,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 // With the heat of the air as well, as every other place tells it.
                 ("limit", node.rating.into()),
                 ("wire", wire(plan)),
-                ("time", time),
                 ("planned", there),
             ]),
             fix,
@@ -173,8 +172,6 @@ pub(super) struct Asked {
     pub demand: Current,
     /// The cord, then the loads that ask for it.
     pub about: Vec<Id>,
-    /// When.
-    pub time: Value,
 }
 
 /// The most that is asked of this cord, by what is on beyond it at one time or by a load that it
@@ -197,8 +194,7 @@ pub(super) fn asked<'a>(
     };
     let mut about = vec![id.clone()];
     about.extend(loads);
-    let time = clock(busiest.minute);
-    Some(Asked { demand, about, time })
+    Some(Asked { demand, about })
 }
 
 /// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,

@@ -70,7 +70,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let asked = asked(facts, &needs, ix, hot).filter(|asked| asked.demand <= cool)?;
             Some((hot, cool, fix, asked))
         });
-        let Some((hot, cool, fix, Asked { demand, about, time })) = asked else {
+        let Some((hot, cool, fix, Asked { demand, about })) = asked else {
             continue;
         };
         found.add(
@@ -81,7 +81,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("limit", hot.into()),
                 ("cool", cool.into()),
                 ("demand", demand.into()),
-                ("time", time),
             ]),
             fix,
             values([]),

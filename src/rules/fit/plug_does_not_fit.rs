@@ -191,7 +191,7 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
         };
         let loads = needs.iter().filter(|need| need.at == Some(ix)).count();
         let taken = facts.supply.fed_from(ix).count() + loads;
-        outlet.shape.takes(BONDING_PLUG) && taken < usize::from(outlet.socket_count())
+        outlet.shape.takes(BONDING_PLUG) && taken < usize::from(outlet.plugs().1)
     })
 }
 
@@ -571,6 +571,7 @@ mod tests {
     #[test]
     fn what_is_crowded_out_is_told_once() {
         let edits = [
+            ("gfci = false # twist", "gfci = true"),
             ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
             ("on = \"left\" # kettle", "on = \"long\""),
         ];

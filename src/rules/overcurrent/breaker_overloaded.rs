@@ -4,7 +4,7 @@ use std::cmp::Reverse;
 
 use crate::plan::{Id, Leg};
 use crate::quantity::Current;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once, planned};
+use crate::rules::demand::{Beside, Need, beside, busiest, ids, once, planned, when};
 use crate::rules::halves::Halves;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
@@ -285,11 +285,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("demand", over.demand.into()),
             ("limit", over.limit.into()),
             ("over", (over.demand - over.limit).into()),
-            ("time", clock(over.minute)),
             ("what", Value::Word { word: acts(facts, over) }),
             ("planned", planned(over.on.iter().map(|need| need.load))),
             ("half", Value::Name(over.halves.map_or("known", |_| "assumed").to_owned())),
         ]);
+        shown.extend(when(over.minute, &over.on));
         let mut remedy = values([]);
         let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
         let fix = match beside(&over.on, fits) {

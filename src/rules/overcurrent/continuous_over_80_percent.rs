@@ -2,7 +2,7 @@
 
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current};
-use crate::rules::demand::{Busiest, Need, busiest, clock, ids};
+use crate::rules::demand::{Busiest, Need, busiest, ids, when};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
 
@@ -107,8 +107,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("demand", facts.worst_leg(&busiest.on).into()),
                 ("long", facts.worst_leg(&long).into()),
                 ("limit", node.rating.scaled_down(node.continuous).into()),
-                ("time", clock(busiest.minute)),
-            ]),
+            ])
+            .into_iter()
+            .chain(when(busiest.minute, &busiest.on))
+            .collect(),
             fix,
             values([("life", Value::Parts(life))]),
         );

@@ -2,7 +2,7 @@
 
 use crate::plan::Leg;
 use crate::quantity::Current;
-use crate::rules::demand::{Need, busiest, clock, once};
+use crate::rules::demand::{Need, busiest, once, when};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -103,8 +103,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("light", light.into()),
                 ("neutral", (heavy - light).into()),
                 ("leg", leg.into()),
-                ("time", clock(busiest.minute)),
-            ]),
+            ])
+            .into_iter()
+            .chain(when(busiest.minute, &busiest.on))
+            .collect(),
             "move",
             values([]),
         );

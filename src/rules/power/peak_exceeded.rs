@@ -3,7 +3,7 @@
 use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Busiest, Need, beside, busy, clock, ids};
+use crate::rules::demand::{Beside, Busiest, Need, beside, busy, ids, when};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -186,7 +186,7 @@ impl<'a> Judge<'_, 'a> {
             return Vec::new();
         }
         let mut shown = self.shown(self.worst(&order));
-        shown.insert("time", clock(busiest.minute));
+        shown.extend(when(busiest.minute, &busiest.on));
         let (signal, fix, off) = match beside(&order, |on| self.fits(on)) {
             // Started first, the largest would fit. But nobody is there when it starts again.
             Beside::Nothing if self.holds(&order) => (Signal::Caution, self.fixes[1], None),
@@ -276,6 +276,27 @@ mod tests {
         assert_eq!(signals("POWER002", &[over]), [Signal::Warning]);
         assert_eq!(signals("POWER002", &[over, wish]), [Signal::Caution]);
         assert_eq!(signals("POWER002", &[start("starting = \"4450 W\"")]), []);
+    }
+
+    /// Two that cannot start beside one another, of which the plan gives no hour: none is named. With the hours of one of
+    /// them it is.
+    #[test]
+    fn no_hour_is_named_that_nobody_gave() {
+        let told = |hours: &'static str| -> (bool, bool) {
+            let report = crate::rules::testing::report(&[
+                ("power_factor = 1.0", "starting = \"4000 W\""),
+                ("running = \"50 W\"", "running = \"1440 W\"\nstarting = \"3400 W\""),
+                ("hours = [\"18:00-23:00\"]", ""),
+                ("hours = [\"18:30-19:00\"]", hours),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "POWER002");
+            let found = found.expect("it is found");
+            let words = crate::words::Words::english();
+            let why = words.finding(found, &report.figures.loads).why;
+            (found.values.contains_key("time"), why.contains("At any hour"))
+        };
+        assert_eq!(told(""), (false, true));
+        assert_eq!(told("hours = [\"18:30-19:00\"]"), (true, false));
     }
 
     /// A medical thing of 50 W that takes 4480 W to start, and a kettle of 1500 W beside it, with a grill in the

@@ -3,7 +3,7 @@
 use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Busiest, Need, beside, busy, clock, ids};
+use crate::rules::demand::{Beside, Busiest, Need, beside, busy, ids, when};
 use crate::rules::halves::Halves;
 use crate::rules::prelude::*;
 use crate::supply::{Legs, NodeIx};
@@ -194,7 +194,6 @@ impl<'a> Judge<'_, 'a> {
             return false;
         }
         let mut shown = self.shown((self.sum)(&busiest.on));
-        shown.insert("time", clock(busiest.minute));
         let mut fix_values = values([]);
         let mut about = busiest.ids();
         let fix = match beside(&busiest.on, |on| self.fits(on)) {
@@ -206,9 +205,7 @@ impl<'a> Judge<'_, 'a> {
                 let spread = halves.least().filter(|least| *least > self.limit);
                 if halves.known() || spread.is_some() {
                     // Wherever these are: no more than is certain.
-                    let time = shown.remove("time");
                     shown = self.shown(spread.unwrap_or((self.sum)(&busiest.on)));
-                    shown.extend(time.map(|time| ("time", time)));
                     match halves.to_move(facts, self.limit) {
                         Some(id) if halves.known() => {
                             fix_values.insert("move", Value::Parts(vec![id.clone()]));
@@ -235,6 +232,7 @@ impl<'a> Judge<'_, 'a> {
                 fix
             }
         };
+        shown.extend(when(busiest.minute, &busiest.on));
         if !about.iter().all(|id| told.contains(id)) {
             found.add(Signal::Warning, about.clone(), shown, fix, fix_values);
             told.extend(about);
@@ -390,6 +388,7 @@ mod tests {
                 ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"L5-30P\""),
                 ("plug = \"5-15P\" # fan\non = \"right\" # fan", "plug = \"L5-30P\""),
                 ("wire = \"10 AWG\"", wire.as_str()),
+                ("gfci = false # twist", "gfci = true"),
             ];
             let report = report(&edits);
             assert_eq!(report.figures.sharing.placed, []);

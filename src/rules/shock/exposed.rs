@@ -1,11 +1,10 @@
 //! Who would use receptacles where ground-fault protection does not work, and how bad that is.
 
-use crate::plan::{Answer, Ground, Id, Load, LoadKind};
+use crate::plan::{Answer, Ground, Id};
 use crate::report::{Signal, Value};
 use crate::rules::Facts;
-use crate::rules::demand::{Need, camper};
+use crate::rules::demand::Need;
 use crate::supply::{LimitReason, NodeIx};
-use crate::tables::shape::Configuration::{N14_50, TT30};
 use crate::verdict::doubtful_boxes;
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
@@ -52,13 +51,12 @@ pub(super) fn exposed(
         let roams = |need: &Need<'_>| {
             need.by_gear() && need.load.on.is_none() && taken < usize::from(sockets)
         };
-        let mut here = needs
-            .iter()
-            .filter(|need| (need.at == Some(at) || roams(need)) && need.fits(shape))
-            .peekable();
-        let used = here.peek().is_some();
+        let used = needs.iter().any(|need| {
+            let there = need.at == Some(at) || roams(need);
+            there && need.fits(shape)
+        });
         // A camper there takes nothing from what an appliance needs it for.
-        if used && !here.all(|need| surely_camper(need.load)) {
+        if used && !facts.verdicts.for_campers(at) {
             exposed.used.push(at);
         } else if used {
             exposed.campers.push(at);
@@ -70,21 +68,6 @@ pub(super) fn exposed(
         }
     }
     exposed
-}
-
-/// Whether a load is a camper, and nothing that is known or not known of it speaks against that. Appliances have locking
-/// plugs as well, and may have a camper's; what only cooks, heats, lights or keeps somebody well is none. A plug with
-/// both hots says nothing of a use of 240 V alone: silence there is no better than "unknown".
-fn surely_camper(load: &Load) -> bool {
-    let plug = load.plug.known().map(|plug| plug.0);
-    let uses_fit = match plug {
-        Some(TT30) => matches!(load.voltage, Answer::Missing | Answer::Known(_)),
-        Some(N14_50) => load.voltage.is_known(),
-        _ => false,
-    };
-    let kind = load.kind.known();
-    let kind_fits = matches!(kind, Some(LoadKind::Motor | LoadKind::Electronic));
-    camper(load) && uses_fit && kind_fits
 }
 
 /// Whether the way from a point to the generator goes by there.

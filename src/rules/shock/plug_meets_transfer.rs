@@ -1,8 +1,8 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK010.md")]
 
 use crate::plan::{Answer, Id};
-use crate::rules::demand::camper;
 use crate::rules::prelude::*;
+use crate::verdict::camper;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK010",

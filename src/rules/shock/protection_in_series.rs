@@ -21,6 +21,8 @@ pub(super) const RULE: Rule = Rule {
             ("gfci = true # left", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
+        // The box joins neutral and ground past the outlet's own, which is blind.
+        &[("gfci = false # twist", "gfci = true"), ("bond = false", "bond = true")],
     ],
 };
 
@@ -29,13 +31,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut count = 0;
     for need in facts.needs() {
         let Some(at) = need.at else { continue };
-        // A protected outlet's breaker and receptacle are one device.
-        let mut devices: Vec<Id> = facts
-            .supply
-            .up(at)
-            .filter(|(_, node)| node.gfci)
-            .map(|(_, node)| node.id.clone())
-            .collect();
+        // One that sees no fault trips at none. A protected outlet's breaker and receptacle are one device.
+        let devices = facts.verdicts.grounding.working(at);
+        let mut devices: Vec<Id> = devices.map(|it| facts.supply.node(it).id.clone()).collect();
         devices.dedup();
         if devices.len() < 2 {
             continue;

@@ -209,8 +209,7 @@ fn gfci(sheet: &Sheet<'_>, id: &Id) -> String {
     };
     let key = match limit.shock.state {
         ShockState::Works => "ws-gfci-works",
-        ShockState::Blind => "ws-gfci-blind",
-        ShockState::Doubtful => "ws-gfci-doubtful",
+        ShockState::Blind | ShockState::Doubtful => "ws-gfci-no",
         ShockState::None => "ws-gfci-none",
     };
     let by = limit.shock.by.as_ref().map_or("", Id::as_str);

@@ -167,14 +167,22 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
         .map(|line| {
             let last = line.nodes.last().copied().unwrap_or(NodeIx(0));
             let limit = supply.limit(last);
+            let refused = context.report.refused(&supply.node(last).id).is_some();
+            let amps = |amps| {
+                if refused {
+                    "–".to_owned()
+                } else {
+                    context.capacity(amps)
+                }
+            };
             let fed_by = line.fed_by.map(|above| lines[above].name(context));
             let carries: Vec<String> = line.nodes.iter().map(carries).collect();
             vec![
                 line.name(context),
                 fed_by.unwrap_or_default(),
                 carries.join("; "),
-                context.capacity(limit.continuous),
-                context.capacity(limit.short),
+                amps(limit.continuous),
+                amps(limit.short),
             ]
         })
         .collect::<Vec<Vec<String>>>();
@@ -330,11 +338,11 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
     for proof in proofs.filter(|proof| proof.by != "breaker") {
         let by = context.say(&format!("ws-by-{}", proof.by), &[]);
         let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
-        let part = format!(
-            "{}\u{a0}{}",
-            context.load_name(&proof.id),
-            amps(proof.rating)
-        );
+        let mut part = context.load_name(&proof.id);
+        // Of what is not to be used no amps are told that somebody could plan with.
+        if proof.by != "nothing" {
+            let _ = write!(part, "\u{a0}{}", amps(proof.rating));
+        }
         let breaker = amps(proof.breaker);
         let mut known = rows.iter_mut();
         match known.find(|row| row[0] == by && row[2] == breaker && row[3] == at) {

@@ -155,21 +155,17 @@ fn turned(plan: &Plan) -> Vec<&str> {
     names
 }
 
-/// Four letters and digits that an old print is told from a new one by, if it says something else: without those that
-/// look alike. The day it is printed on is no such thing.
+/// Five digits that an old print is told from a new one by, if it says something else. The day it is printed on is no
+/// such thing. Digits spell nothing in any language.
 fn code(value: &serde_json::Value) -> String {
-    const LETTERS: &[u8; 32] = b"23456789ABCDEFGHJKLMNPQRSTUVWXYZ";
     let mut value = value.clone();
     value["common"]["date"] = serde_json::Value::Null;
     // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
-    let hash = value
-        .to_string()
-        .bytes()
-        .fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
-            (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
-        });
-    let letter = |at: u32| char::from(LETTERS[usize::from((hash >> (64 - 5 * at)) as u8 & 31)]);
-    (1..=4).map(letter).collect()
+    let text = value.to_string();
+    let hash = text.bytes().fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    });
+    format!("{:05}", hash % 100_000)
 }
 
 /// Sets such a name apart, so that figures and marks beside it keep their places: Unicode's first

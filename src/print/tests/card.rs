@@ -144,7 +144,7 @@ fn the_code_goes_by_what_is_said() {
     };
     let mended = crate::plan::demo::MENDED;
     let own = code(mended, None);
-    assert_eq!(own.len(), 4);
+    assert_eq!(own.len(), 5);
     assert_eq!(code(mended, Some("2026-07-04")), own);
     let other = mended.replacen("length = \"25 ft\"", "length = \"26 ft\"", 1);
     assert_ne!(mended, other);

@@ -212,7 +212,7 @@ print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
 print-more = … und { $count } mehr, in der Berechnung.
-# A column of the table above, or a group of the worksheet, and when the plan needs it.
+# A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = Frühstück
 print-when-midday = Mittag
@@ -421,6 +421,7 @@ print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller
 print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin und zurück, als wäre der andere unbelastet. Sind beide belastet, geht weniger verloren.
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
+print-ws-sharing-times = Nach Tageszeit sind die Gruppen { $groups }.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 print-ws-sums = Die Summen, die entscheiden
 print-ws-symbols-sums = S Voltampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators

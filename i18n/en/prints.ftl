@@ -212,7 +212,7 @@ print-together-how = You may run everything with a dot at the same time, and not
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
 print-more = … and { $count } more, on the worksheet.
-# A column of the table above, or a group of the worksheet, and when the plan needs it.
+# A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = breakfast
 print-when-midday = midday
@@ -436,6 +436,7 @@ print-ws-drops-start = While something starts: the amps of the loads at full vol
 print-ws-drops-legs = On two legs, the amps of one leg count there and back, as if the other leg were off. With both loaded, less is lost.
 print-ws-sharing = What can run together
 print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
+print-ws-sharing-times = By time of day, the groups are { $groups }.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums that decide
 print-ws-symbols-sums = S volt-amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator

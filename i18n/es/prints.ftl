@@ -213,7 +213,7 @@ print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = … y { $count } más, en la memoria de cálculo.
-# A column of the table above, or a group of the worksheet, and when the plan needs it.
+# A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = desayuno
 print-when-midday = mediodía
@@ -423,6 +423,7 @@ print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a ple
 print-ws-drops-legs = Con dos fases, los amperios de una cuentan ida y vuelta, como si la otra estuviera sin carga. Con las dos cargadas se pierde menos.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
+print-ws-sharing-times = Por hora del día, los grupos son { $groups }.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 print-ws-sums = Las sumas que deciden
 print-ws-symbols-sums = S voltamperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador

@@ -216,7 +216,7 @@ print-together-how = Tout ce qui a un point peut marcher en même temps, et rien
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-more = … et { $count } de plus, dans la note de calcul.
-# A column of the table above, or a group of the worksheet, and when the plan needs it.
+# A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = matin
 print-when-midday = midi
@@ -422,6 +422,7 @@ print-ws-drops-legs = Avec deux phases, les ampères de l’une comptent aller e
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
+print-ws-sharing-times = Selon l’heure, les groupes sont { $groups }.
 print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 print-ws-sums = Les sommes qui décident
 print-ws-symbols-sums = S voltampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }

@@ -59,13 +59,13 @@ pub(super) fn times(context: &Context<'_>) -> Vec<Vec<String>> {
     times
 }
 
-/// The number of a set, with its times.
-pub(super) fn title(context: &Context<'_>, at: usize) -> String {
-    let number = (at + 1).to_string();
-    let times = times(context).swap_remove(at).join(", ");
-    if times.is_empty() {
-        number
-    } else {
+/// The numbers of the sets that have times, each with them.
+pub(super) fn titles(context: &Context<'_>) -> Vec<String> {
+    let timed = (1..).zip(times(context));
+    let timed = timed.filter(|(_, times)| !times.is_empty());
+    let title = |(number, times): (usize, Vec<String>)| {
+        let (number, times) = (number.to_string(), times.join(", "));
         context.say("choice", &[("number", &number), ("times", &times)])
-    }
+    };
+    timed.map(title).collect()
 }

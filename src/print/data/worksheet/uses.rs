@@ -168,9 +168,8 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
     let mut rows: Vec<Vec<String>> = Vec::new();
     for (index, set) in sharing.together.iter().enumerate() {
-        let title = choices::title(context, index);
         rows.push(vec![
-            context.say("ws-together-row", &[("number", &title)]),
+            context.say("ws-together-row", &[("number", &(index + 1).to_string())]),
             names(set),
         ]);
     }
@@ -184,10 +183,14 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
         ]);
     }
     let mut formulas = vec![context.say("ws-sharing-formula", &[])];
+    let groups = choices::titles(context).join("; ");
+    if !groups.is_empty() {
+        formulas.push(context.say("ws-sharing-times", &[("groups", &groups)]));
+    }
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));
     }
-    sheet.section("sharing", formulas, &[], &[("what", 3), ("which", 5)], rows)
+    sheet.section("sharing", formulas, &[], &[("what", 2), ("which", 5)], rows)
 }
 
 /// What would help, where that was asked for, with before and after.

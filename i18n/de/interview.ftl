@@ -1,7 +1,7 @@
 # Die Fragen. `ask-ID` ist eine Frage, unter 60 Spalten; `.why` eine Zeile, warum oder wo man die
 # Antwort liest; `.help` ist, was `?` sagt; `.row` der Name der Frage auf der Übersicht.
 
-progress = { $number } von etwa { $total }: { $part }
+progress = Teil { $number } von { $total }: { $part }
 part-asked-generator = der Generator
 part-asked-outlets = seine Steckdosen
 part-asked-loads = was Sie anschließen
@@ -10,10 +10,12 @@ part-asked-gear = Kabel und Kästen
 part-asked-fuel = Kraftstoff und Lärm
 
 interview-welcome =
-    Etwa { $count } kurze Fragen: Ihr Generator, was Sie anschließen, der Platz, Ihre Kabel.
+    Kurze Fragen, in fünf Teilen: Ihr Generator, seine Steckdosen, was Sie anschließen, der Platz, Ihre Kabel und Kästen.
     In Klammern steht, was Enter nimmt. „Weiß ich nicht“ ist immer eine Antwort. Strg-C hört auf, und Ihre Antworten bleiben erhalten.
 
 hint-list = Pfeile oder Text, Enter. Esc: zurück
+hint-many = Enter kreuzt an, → mehr. Esc: zurück
+list-nothing = Nichts davon passt. Esc: alle
 hint-keys = ?: Hilfe, Esc: zurück
 hint-unknown = oder unbekannt
 hint-none = keine
@@ -106,19 +108,18 @@ ask-generator-name = Wie nennen Sie Ihren Generator?
     .help = Ein beliebiger kurzer Name: die Farbe, wem er gehört. Sie können ihn später ändern.
     .row = Name
 
-ask-generator-rated = Welche Leistung gibt der Generator auf Dauer?
-    .why = Typenschild: running oder rated watts, etwa 2800 W.
+ask-generator-rated = Welche Leistung gibt der Generator?
+    .why = Siehe Typenschild. Stehen dort zwei Zahlen, dann beide: 2800 W, 3300 W.
     .help =
-        Suchen Sie zwei Zahlen auf dem Typenschild oder in der Anleitung. Die kleinere ist die Dauerleistung (running, rated): was er stundenlang gibt. Diese gehört hierher.
-        Nehmen Sie nicht die große Zahl in seinem Namen: Das ist oft die Spitze.
-        Stehen auf dem Schild nur Ampere und Volt, multiplizieren Sie: 20 A bei 120 V sind 2400 W.
+        Suchen Sie zwei Zahlen auf dem Typenschild oder in der Anleitung. Die kleinere ist die Dauerleistung (running, rated): was er stundenlang gibt. Die größere ist die Spitze: was er ein paar Sekunden lang gibt, damit ein Motor startet. Tippen Sie beide, mit einem Komma dazwischen.
+        Steht dort nur eine, tippen Sie diese. Wir fragen dann, welche der beiden es ist. Die große Zahl in seinem Namen ist oft die Spitze.
+        Stehen auf dem Schild nur Ampere und Volt, multiplizieren Sie: 20 A bei 120 V sind 2400 W.
     .row = Dauerleistung
 
 ask-generator-peak = Und höchstens, für ein paar Sekunden?
     .why = Typenschild: starting, surge oder peak watts.
     .help =
         Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt, ob sie es können.
-        Wenn Sie es nicht wissen, fragen wir, welche der beiden Ihre Zahl ist.
     .row = Spitzenleistung
 
 ask-generator-figure = Ist das seine Dauer- oder seine Spitzenleistung?
@@ -216,15 +217,23 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 
 # ---- Seine Steckdosen
 
+ask-outlet-list = Welche Steckdosen hat der Generator?
+    .why = Jede ankreuzen, mit der Zahl ihres Schutzschalters. Suchen: 30, Dreh.
+    .help =
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
+        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, drücken Sie →, bis dort 2 steht.
+    .row = Steckdosen
+pick-outlet-list-done = Das sind alle seine Steckdosen
+
 ask-outlet-face = Welche Steckdose, welche Zahl am Schutzschalter?
-    .why = Eine Art nach der anderen. Suchen: 30, Dreh, Haushalt.
+    .why = Suchen: 30, Dreh, Haushalt.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
         Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei gleiche Steckdosen nebeneinander sind eine Art. Steckdosen hinter verschiedenen Schutzschaltern nennen Sie einzeln.
     .row = Form
-pick-outlet-face-done = Das sind alle seine Steckdosen
 pick-face-usual = { $shape } ({ $code }), Schutz { $amps } A
 pick-face-other = { $shape } ({ $code }), andere Zahl
+pick-face-end = { $shape } ({ $code })
 
 ask-outlet-breaker = Welche Zahl steht auf dem Schutzschalter?
     .why = { $about }. Ein Knopf oder Schalter, etwa 20 A.
@@ -298,15 +307,20 @@ pick-outlet-trips-none = nie zu früh
 
 # ---- Was laufen soll
 
-ask-load-what = Was schließen Sie an?
-    .why = Suchen: Wasserkocher, Telefon. Oder eine übliche Liste.
+ask-load-list = Was schließen Sie an?
+    .why = Suchen: Wasserkocher, Telefon. Alles ankreuzen, oder eine übliche Liste.
     .help =
         Die Watt sind typisch, eher hoch. Besser ist das Schild am Gerät selbst: Wählen Sie das Gerät hier, und ändern Sie seine Watt auf der letzten Seite.
-        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben.
+        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben. Haben Sie zwei gleiche, drücken Sie →, bis dort 2 steht.
         Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
     .row = Was
+pick-load-list-done = Das ist alles
+
+ask-load-what = Was schließen Sie an?
+    .why = Suchen: Wasserkocher, Telefon.
+    .help = Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
+    .row = Was
 pick-load-what-own = Etwas anderes: Ich habe sein Schild
-pick-load-what-done = Das ist alles
 pick-load-what-appliance = { $name }, { $watts } W
 pick-load-what-occasion = { $name }: { $count } Geräte
     .also = üblich liste vorlage anlass
@@ -462,11 +476,16 @@ pick-site-quiet-none = keine
 
 # ---- Kabel, Adapter und Kästen
 
+ask-gear-list = Welche Kabel, Adapter und Kästen haben Sie?
+    .why = Alles ankreuzen, auch was Sie nicht brauchen.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften. Haben Sie zwei gleiche, drücken Sie →, bis dort 2 steht.
+    .row = Was
+pick-gear-list-done = Das ist alles
+
 ask-gear-what = Was ist in der Kiste: Kabel, Adapter, Kästen?
-    .why = Eines nach dem anderen, auch was Sie nicht brauchen.
+    .why = Wählen Sie, was es ist.
     .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften.
     .row = Was
-pick-gear-what-done = Das ist alles
 pick-gear-what-extension = Verlängerung, Haushalt (5-15)
 pick-gear-what-three-way = Kabel mit 3 Haushaltsenden (5-15)
 pick-gear-what-strip = Steckdosenleiste, 6 Plätze (5-15)
@@ -492,9 +511,10 @@ ask-gear-plug = Welcher Stecker ist daran?
     .row = Stecker
 
 ask-gear-ends = Welche Steckdosen sind am anderen Ende?
-    .why = { $about }. Etwa 5-15R, oder 5-20R, 5-20R für zwei.
-    .help = Tippen Sie den veröffentlichten Namen jeder Dose, durch Komma getrennt. Der Name steht bei den Löchern.
+    .why = { $about }. Jede ankreuzen; → bei mehr gleichen.
+    .help = Sehen Sie sich die Löcher an und den Namen, der daneben steht. Kreuzen Sie jede Form an. Sind es mehr gleiche, drücken Sie →, bis dort steht, wie viele.
     .row = Enden
+pick-gear-ends-done = Das sind alle Enden
 
 ask-gear-jacket = Was ist auf das Kabel gedruckt?
     .why = { $about }. Etwa SJTW 12/3; 12/3 allein genügt.
@@ -541,15 +561,20 @@ ask-gear-from = Woran ist es angeschlossen?
 pick-gear-from-none = Nichts: Es bleibt in der Kiste
 
 ask-gear-name = Wie soll es heißen?
-    .why = { $about }. Kurz, ohne Leerzeichen: lang, orange.
-    .help = Buchstaben und Ziffern, - und _, keine Leerzeichen. Der Name kommt auf das Etikett.
+    .why = { $about }. Seine Farbe oder Ihr Wort: Kabel orange.
+    .help = Buchstaben und Ziffern, - und _. Der Name steht auf dem Etikett, damit Sie wissen, welches welches ist.
     .row = Name
 
+ask-out-list = Welche Steckdosen hat der Kasten?
+    .why = { $about }. Ankreuzen; → bei mehr. Zwei hinter einem Schutzschalter: 1.
+    .help = Kreuzen Sie jede Form mit der Zahl ihres Schutzschalters an. Sind es mehr gleiche, jede mit eigenem Schutzschalter, drücken Sie →, bis dort steht, wie viele. Zählen Sie Schutzschalter, nicht Löcher.
+    .row = Steckdosen
+pick-out-list-done = Das sind alle seine Steckdosen
+
 ask-out-face = Welche Steckdosen, welche Zahl je Schutzschalter?
-    .why = { $about }. Eine Art nach der anderen.
+    .why = { $about }.
     .help = Steckdosen derselben Form mit dem gleichen Schutzschalter sind eine Art.
     .row = Form
-pick-out-face-done = Das sind alle seine Steckdosen
 
 ask-out-count = Wie viele so, jede mit eigenem Schutzschalter?
     .why = { $about }. Zwei hinter einem Schutzschalter sind 1.
@@ -566,6 +591,14 @@ ask-out-gfci = Haben sie die Tasten TEST und RESET?
     .why = { $about }. Gemacht, um bei einem Schlag schnell abzuschalten.
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
+
+ask-out-places = Wie sind sie angeordnet?
+    .why = { $about }. So heißen sie auf Etikett und Karte.
+    .help = Nebeneinander heißen sie links und rechts, übereinander oben und unten. Bei Nummern wählen Sie beim Aufkleben der Etiketten, welche die 1 ist.
+    .row = Anordnung
+pick-out-places-across = Nebeneinander: links, rechts
+pick-out-places-down = Übereinander: oben, unten
+pick-out-places-number = Nach Nummer: 1, 2
 
 ask-out-leg = Welche Hälfte des Generators speist jede?
     .why = { $about }. A oder B; oder je ein Buchstabe, A A B B.
@@ -667,8 +700,8 @@ note-added = Dazugekommen ({ $count }): { $things }.
 note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in der Höhe und bei Hitze.
 note-load-named = Bisher { $all } genannt. Was der Generator gibt, ist nicht bekannt.
 note-load-turns = { $all } genannt, der Generator gibt { $rated }: nicht alles zugleich. Es geht abwechselnd.
-note-load-cannot-start = Zum Starten braucht es einen Augenblick lang { $starting }. Der Generator gibt höchstens { $peak }: Er kann es nicht starten.
-note-load-too-large = Das allein verlangt { $this }. Der Generator gibt { $rated }: Er kann es nicht betreiben.
+note-load-cannot-start = { $load }: Zum Starten braucht es einen Augenblick lang { $starting }. Der Generator gibt höchstens { $peak }: Er kann es nicht starten.
+note-load-too-large = { $load }: Das allein verlangt { $this }. Der Generator gibt { $rated }: Er kann es nicht betreiben.
 
 note-danger =
     { $signal }: { $title }
@@ -696,6 +729,7 @@ note-first-line = Nur die erste Zeile davon wurde genommen.
 plain-list-long = { $count } zur Auswahl. Tippen Sie einen Teil eines Namens, um die passenden zu sehen.
 plain-list-found = Diese passen. Tippen Sie eine Nummer oder mehr vom Namen.
 plain-keys = Nummer oder Teil eines Namens tippen. ?: Hilfe, <: zurück
+plain-many-keys = Nummern oder Namen tippen, durch Komma getrennt. 2 x 5 ist zweimal Nummer 5. ?: Hilfe, <: zurück
 plain-line-keys = ?: Hilfe, <: zurück
 plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
@@ -718,8 +752,6 @@ reject-name-long = Höchstens { $most } Buchstaben, damit es auf ein Etikett pas
 reject-name-signs = Dieses Zeichen darf nicht in einem Namen stehen.
 reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
 reject-jacket = Etwa 12/3, SJTW 12/3, 14 AWG oder 3G1.5; oder unbekannt.
-reject-face = „{ $found }“ ist keine Form, die wir kennen. Etwa 5-15R oder L5-30R.
-reject-faces = Eine bis zwölf Formen, durch Komma getrennt: 5-20R, 5-20R.
 reject-noise = Pegel, dann Abstand: 58 dBA in { example-noise-far }. Oder unbekannt.
 reject-runtime = Ein Anteil, dann Stunden: 25 % 8,5 h, 100 % 3,1 h. Oder unbekannt.
 reject-span = Von und bis: 22:00-06:00, oder 10pm-6am.
@@ -735,7 +767,6 @@ reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunte
 reject-shares = Ein Schutzschalter hat eine einzige Zahl. Hier ist sie { $own }, dort { $other }. Gehen Sie zurück und berichtigen Sie sie, oder wählen Sie einen anderen.
 reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Klebeband darüber: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter.
 reject-no-unknown = Ohne diese Antwort geht es nicht weiter. ? sagt, wo Sie sie finden.
-reject-all-named = Die sind alle schon genannt.
 reject-no-skip = Hier ist eine Antwort nötig. ? hilft.
 reject-first = Das ist die erste Frage. Strg-C hört auf und behält Ihre Antworten.
 reject-full = Mehr fasst ein Plan nicht.
@@ -784,7 +815,10 @@ interview-after-print = Etiketten, Karte und Vorsichtsliste drucken
 interview-after-look = Nachsehen, was niemand wusste, und es beantworten
 interview-after-all = Alles zeigen, was wir gefunden haben
 interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
-interview-after-take = Diese Änderungen in den Plan übernehmen
+interview-after-take = Änderungen in den Plan übernehmen, einzeln
+interview-take = Welche Änderungen übernehmen Sie in den Plan?
+    .why = Alle sind angekreuzt. Leertaste bei denen, die Sie nicht machen.
+interview-take-done = Das Angekreuzte übernehmen
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten
 interview-folder = In welchen Ordner sollen sie?
@@ -799,4 +833,9 @@ id-large = gross
 id-outlet = dose
 id-cord = kabel
 id-box = kasten
+id-left = links
+id-right = rechts
+id-top = oben
+id-bottom = unten
+id-middle = mitte
 id-load = gerät

@@ -5,7 +5,7 @@
 # "at", "22:00-06:00", "1/2 hp G" without "code"; a comma may be the decimal sign. In examples use
 # those. `typed-` words and `pick-yes.also` are the reader's own; the English ones always work too.
 
-progress = { $number } of about { $total }: { $part }
+progress = Part { $number } of { $total }: { $part }
 part-asked-generator = the generator
 part-asked-outlets = its outlets
 part-asked-loads = what you plug in
@@ -13,12 +13,14 @@ part-asked-site = the site
 part-asked-gear = cords and boxes
 part-asked-fuel = its fuel and noise
 
-# Said before the first question. { $count } is about how many there are.
+# Said before the first question.
 interview-welcome =
-    There are about { $count } short questions: your generator, what you plug in, the site, your cords.
+    Short questions, in five parts: your generator, its outlets, what you plug in, the site, your cords and boxes.
     To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
+hint-many = Enter marks, → adds one. Esc: back
+list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
@@ -76,6 +78,11 @@ id-large = large
 id-outlet = outlet
 id-cord = cord
 id-box = box
+id-left = left
+id-right = right
+id-top = top
+id-bottom = bottom
+id-middle = middle
 id-load = load
 
 shown-unknown = not known
@@ -129,11 +136,11 @@ ask-generator-name = What do you call your generator?
     .help = Any short name: its color, its owner. You can change it later.
     .row = Name
 
-ask-generator-rated = How many running watts does the generator make?
-    .why = Look on its nameplate for running or rated watts. Type the W too: 2800 W.
+ask-generator-rated = How many watts does the generator make?
+    .why = See its nameplate. If it has two numbers, type both: 2800 W, 3300 W.
     .help =
-        Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. Type that one.
-        Do not use the large number in its name. That is often the peak.
+        Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. The larger one is the peak. It lasts a few seconds, to start a motor. Type both, with a comma between.
+        If you find only one number, type that. We then ask which of the two it is. The large number in its name is often the peak.
         If the nameplate gives only amps and volts, multiply them: 20 A at 120 V is 2400 W.
     .row = Rated power
 
@@ -141,7 +148,6 @@ ask-generator-peak = What is the most watts it can give for a few seconds?
     .why = Look on its nameplate for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
-        If you do not know, we ask if your first number is the running or the peak power.
     .row = Peak power
 
 ask-generator-figure = Is that number its running or its peak power?
@@ -239,16 +245,24 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 
 # ---- Its outlets
 
+ask-outlet-list = Which outlets does the generator have?
+    .why = Mark each, with the number on its breaker. To search, type 30 or twist.
+    .help =
+        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
+        Look at the holes and at the name molded next to them. A pair side by side on one breaker is one. If there are two of the same on two breakers, press → until it shows 2.
+    .row = Outlets
+pick-outlet-list-done = Those are all of its outlets
+
 ask-outlet-face = Which outlet, and what number is on its breaker?
-    .why = One kind at a time. To search, type 30 or twist or regular.
+    .why = To search, type 30 or twist or regular.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
         Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.
     .row = Shape
-pick-outlet-face-done = Those are all of its outlets
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), breaker { $amps } A
 pick-face-other = { $shape } ({ $code }), other number
+pick-face-end = { $shape } ({ $code })
 
 ask-outlet-breaker = What number is on its breaker?
     .why = { $about }. A button or switch, marked like 20 A.
@@ -322,15 +336,20 @@ pick-outlet-trips-none = never early
 
 # ---- What is to run
 
-ask-load-what = What will you plug in?
-    .why = Type to search: kettle, phone. Or pick a ready-made list.
+ask-load-list = What will you plug in?
+    .why = Type to search: kettle, phone. Mark all, or pick a ready-made list.
     .help =
         The watts are typical, at the upper end. The nameplate on the appliance is better: pick the appliance here, and change its watts on the last page.
-        A ready-made list names several things at once. Remove later what you do not have.
+        A ready-made list names several things at once. Remove later what you do not have. For two of the same, press → until it shows 2.
         If it is not in the list, pick "Something else".
     .row = What
+pick-load-list-done = That is everything
+
+ask-load-what = What will you plug in?
+    .why = Type to search: kettle, phone.
+    .help = If it is not in the list, pick "Something else".
+    .row = What
 pick-load-what-own = Something else: I will type it in
-pick-load-what-done = That is everything
 pick-load-what-occasion = { $name }: { $count } things
     .also = usual preset list occasion
 pick-load-what-appliance = { $name }, { $watts } W
@@ -490,11 +509,16 @@ pick-site-quiet-none = none
 
 # ---- Cords, adapters and boxes
 
+ask-gear-list = What cords, adapters and boxes do you have?
+    .why = Mark all of them, even what you do not plan to use.
+    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. For two of the same, press → until it shows 2.
+    .row = What
+pick-gear-list-done = That is everything
+
 ask-gear-what = What cords, adapters and boxes do you have?
-    .why = One at a time, even what you do not plan to use.
+    .why = Pick what it is.
     .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
     .row = What
-pick-gear-what-done = That is everything
 pick-gear-what-extension = Extension cord, household (5-15)
 pick-gear-what-three-way = Cord with 3 household ends (5-15)
 pick-gear-what-strip = Power strip, 6 outlets (5-15)
@@ -520,9 +544,10 @@ ask-gear-plug = What plug is on it?
     .row = Plug
 
 ask-gear-ends = What outlets are at its other end?
-    .why = { $about }. Example: 5-15R; or 5-20R, 5-20R for two.
-    .help = Type the published name of each, with commas between. The name is molded next to the holes.
+    .why = { $about }. Mark each; → if there are more of the same.
+    .help = Look at the holes and at the name molded next to them. Mark each shape. If there are more of the same, press → until it shows how many.
     .row = Ends
+pick-gear-ends-done = Those are all of its ends
 
 # Safety.
 ask-gear-jacket = What is printed along the cord?
@@ -575,15 +600,20 @@ ask-gear-from = What is it plugged into?
 pick-gear-from-none = Nothing: we do not use it
 
 ask-gear-name = What do you want to call it?
-    .why = { $about }. Short, no spaces: long, orange.
-    .help = Letters and digits, - and _, no spaces. It goes on its label.
+    .why = { $about }. Its color or your own word: orange cord.
+    .help = Letters and digits, - and _. It goes on its label, so that you know which is which.
     .row = Name
 
+ask-out-list = Which outlets does the box have?
+    .why = { $about }. Mark each; → if more. A pair on one breaker counts as 1.
+    .help = Mark each shape with the number on its breaker. If there are more of the same, each on its own breaker, press → until it shows how many. Count breakers, not holes.
+    .row = Outlets
+pick-out-list-done = That is all of its outlets
+
 ask-out-face = Which outlets, and what number is on each breaker?
-    .why = { $about }. One kind at a time.
+    .why = { $about }.
     .help = Outlets of the same shape with the same breaker are one kind.
     .row = Shape
-pick-out-face-done = That is all of its outlets
 
 ask-out-count = How many like that, each with its own breaker?
     .why = { $about }. A pair on one breaker counts as 1.
@@ -602,6 +632,14 @@ ask-out-gfci = Do they have TEST and RESET buttons?
     .why = { $about }. Made to cut power if someone gets a shock.
     .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
     .row = GFCI
+
+ask-out-places = How are its outlets arranged?
+    .why = { $about }. Labels and card then say left, right.
+    .help = If they are side by side, we call them left and right. If one is above another, top and bottom. With numbers, you choose which is 1 when you put the labels on.
+    .row = Arranged
+pick-out-places-across = Side by side: left, right
+pick-out-places-down = One above another: top, bottom
+pick-out-places-number = By number: 1, 2
 
 ask-out-leg = Which half of the generator feeds each?
     .why = { $about }. A or B; or one letter for each, A A B B.
@@ -705,8 +743,8 @@ note-added = Added { $count }: { $things }.
 note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
 note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.
 note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at the same time. They can take turns.
-note-load-cannot-start = It takes { $starting } for a moment to start. The generator gives { $peak } at most: it cannot start it.
-note-load-too-large = This alone draws { $this }. The generator gives { $rated }: it cannot run it.
+note-load-cannot-start = { $load }: it takes { $starting } for a moment to start. The generator gives { $peak } at most: it cannot start it.
+note-load-too-large = { $load } alone draws { $this }. The generator gives { $rated }: it cannot run it.
 
 # Safety. The first line stands out.
 note-danger =
@@ -735,6 +773,7 @@ note-first-line = We took only the first line of that.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.
 plain-list-found = These match. Type a number, or more of the name.
 plain-keys = Type a number or part of a name. ?: help, <: back
+plain-many-keys = Type numbers or names, with commas between. 2 x 5 is two of number 5. ?: help, <: back
 plain-line-keys = ?: help, <: back
 plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
@@ -758,8 +797,6 @@ reject-name-long = At most { $most } letters, so that it fits on a label.
 reject-name-signs = A name cannot have that character.
 reject-wire = A wire size, such as 12 AWG or 2.5 mm².
 reject-jacket = Such as 12/3, SJTW 12/3, 14 AWG or 3G1.5; or unknown.
-reject-face = We do not know a shape called "{ $found }". Try one such as 5-15R or L5-30R.
-reject-faces = One to twelve shapes, with commas between: 5-20R, 5-20R.
 reject-noise = Level, then distance: 58 dBA at { example-noise-far }. Or unknown.
 reject-runtime = A percentage, then hours: 25% 8.5 h, 100% 3.1 h. Or unknown.
 reject-span = From and to: 10pm-6am, or 22:00-06:00.
@@ -776,7 +813,6 @@ reject-trips = That is above the breaker's number, { $marked }. Too early means 
 reject-shares = One breaker has one number. Here it is { $own }, there { $other }. Go back and fix it, or pick another.
 reject-unknown-shape = Compare it with these drawings. If none looks like it, plug nothing into it and keep it out of the plan. Put tape over it: DO NOT USE. Then pick one that you know, or go on.
 reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
-reject-all-named = You have named all of those already.
 reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
 reject-full = A plan cannot hold any more.
@@ -826,7 +862,10 @@ interview-after-print = Print the labels, card and cautions
 interview-after-look = Look at what nobody knew, and answer it
 interview-after-all = Show all that we found
 interview-after-mend = Show the easiest way to clear dangers
-interview-after-take = Take these changes into the plan
+interview-after-take = Take changes into the plan, one by one
+interview-take = Which changes do you take into the plan?
+    .why = All are marked. Press Space at one that you will not make.
+interview-take-done = Take what is marked
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
 interview-folder = Which folder should they go in?

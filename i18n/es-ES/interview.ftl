@@ -1,8 +1,9 @@
 hint-list = Flechas o texto, Intro. Esc: volver
+hint-many = Intro marca, → uno más. Esc: volver
 hint-enter-unknown = Intro: no sé
 plain-default = Intro: { $text }
 interview-welcome =
-    Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
+    Preguntas cortas, en cinco partes: su generador, sus { -receptacle(form: "many") }, lo que enchufa, el lugar, sus cables y cajas.
     Si solo pulsa Intro, vale lo que está entre paréntesis. Si no lo sabe, dígalo: suponemos lo peor. Ctrl-C termina, y sus respuestas se guardan.
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?

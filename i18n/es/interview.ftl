@@ -1,7 +1,7 @@
 # The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
-progress = { $number } de unas { $total }: { $part }
+progress = Parte { $number } de { $total }: { $part }
 part-asked-generator = el generador
 part-asked-outlets = sus { -receptacle(form: "many") }
 part-asked-loads = lo que enchufa
@@ -9,12 +9,14 @@ part-asked-site = el lugar
 part-asked-gear = cables y cajas
 part-asked-fuel = su combustible y ruido
 
-# Said before the first question. { $count } is about how many there are.
+# Said before the first question.
 interview-welcome =
-    Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
+    Preguntas cortas, en cinco partes: su generador, sus { -receptacle(form: "many") }, lo que enchufa, el lugar, sus cables y cajas.
     Si solo presiona Enter, vale lo que está entre paréntesis. Si no lo sabe, dígalo: suponemos lo peor. Ctrl-C termina, y sus respuestas se guardan.
 
 hint-list = Flechas o texto, Enter. Esc: volver
+hint-many = Enter marca, → uno más. Esc: volver
+list-nothing = Nada así. Esc: verlo todo
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: ayuda, Esc: volver
 hint-unknown = o no sé
@@ -116,19 +118,18 @@ ask-generator-name = ¿Cómo llama usted a su generador?
     .help = Cualquier nombre corto: su color, su dueño. Puede cambiarlo después.
     .row = Nombre
 
-ask-generator-rated = ¿Cuánta potencia da el generador durante horas?
-    .why = En su placa: vatios “running” o “rated”, como 2800 W.
+ask-generator-rated = ¿Cuánta potencia da el generador?
+    .why = Vea su placa. Si hay dos números, escriba ambos: 2800 W, 3300 W.
     .help =
-        Busque dos números en su placa o en su manual. El menor es la potencia nominal (“running” o “rated”): la que da durante horas. Ese es el que se escribe aquí.
-        No use el número grande de su nombre: a menudo es la potencia máxima.
-        Si la placa solo da amperios y voltios, multiplíquelos: 20 A a 120 V son 2400 W.
+        Busque dos números en su placa o en su manual. El menor es la potencia nominal (“running” o “rated”): la que da durante horas. El mayor es la potencia máxima: la que da unos segundos, para que arranque un motor. Escriba ambos, separados con una coma.
+        Si solo hay uno, escriba ese. Después preguntamos cuál de los dos es. El número grande de su nombre es a menudo la potencia máxima.
+        Si la placa solo da amperios y voltios, multiplíquelos: 20 A a 120 V son 2400 W.
     .row = Potencia nominal
 
 ask-generator-peak = ¿Y cuánta como máximo, durante unos segundos?
     .why = En su placa: vatios “starting”, “surge” o “peak”.
     .help =
         Los motores, como el de un { -fridge }, toman al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima dice si pueden.
-        Si no la sabe, preguntamos cuál de las dos es su número.
     .row = Potencia máxima
 
 ask-generator-figure = ¿Es esa su potencia nominal o la máxima?
@@ -226,16 +227,24 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 
 # ---- Its outlets
 
+ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
+    .why = Marque cada uno, con el número de su { -breaker }. Para buscar: 30, giro.
+    .help =
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
+        Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, detrás de un { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, pulse → hasta que diga 2.
+    .row = { -receptacle(form: "Many") }
+pick-outlet-list-done = No tiene más
+
 ask-outlet-face = ¿Qué { -receptacle }, y qué número en su { -breaker }?
-    .why = Un tipo cada vez. Escriba 30, giro o grande para buscarlo.
+    .why = Para buscar, escriba 30, giro o grande.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
         Mire los orificios y el nombre moldeado al lado. Un par de { -receptacle(form: "many") } iguales, uno junto al otro, es un tipo. Los que están detrás de { -breaker(form: "many") } distintos se nombran uno por uno.
     .row = Forma
-pick-outlet-face-done = No tiene más
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), con { $amps } A
 pick-face-other = { $shape } ({ $code }), otro número
+pick-face-end = { $shape } ({ $code })
 
 ask-outlet-breaker = ¿Qué número hay en su { -breaker }?
     .why = { $about }. Un botón o interruptor, como 20 A.
@@ -309,15 +318,20 @@ pick-outlet-trips-none = nunca antes de tiempo
 
 # ---- What is to run
 
-ask-load-what = ¿Qué va a enchufar?
-    .why = Para buscar, escriba: hervidor, { -phone }. O elija una lista.
+ask-load-list = ¿Qué va a enchufar?
+    .why = Para buscar, escriba: hervidor. Marque todo, o elija una lista.
     .help =
         Los vatios son típicos, del lado alto. La placa del aparato mismo es mejor: elija aquí el aparato, y cambie sus vatios en la última página.
-        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene.
+        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene. Si hay dos iguales, pulse → hasta que diga 2.
         Si no está en la lista, elija “Otra cosa”.
     .row = Qué
+pick-load-list-done = Eso es todo
+
+ask-load-what = ¿Qué va a enchufar?
+    .why = Para buscar, escriba: hervidor, { -phone }.
+    .help = Si no está en la lista, elija “Otra cosa”.
+    .row = Qué
 pick-load-what-own = Otra cosa: tengo su placa
-pick-load-what-done = Eso es todo
 pick-load-what-appliance = { $name }, { $watts } W
 pick-load-what-occasion = { $name }: { $count } cosas
     .also = habitual lista ocasión ocasion
@@ -473,11 +487,16 @@ pick-site-quiet-none = ninguna
 
 # ---- Cords, adapters and boxes
 
+ask-gear-list = ¿Qué cables, adaptadores y cajas tiene?
+    .why = Marque todo, también lo que no piensa usar.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas. Si hay dos iguales, pulse → hasta que diga 2.
+    .row = Qué
+pick-gear-list-done = Eso es todo
+
 ask-gear-what = ¿Qué hay en su baúl: cables, adaptadores, cajas?
-    .why = Uno cada vez, también lo que no piensa usar.
+    .why = Elija lo que es.
     .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas.
     .row = Qué
-pick-gear-what-done = Eso es todo
 pick-gear-what-extension = Extensión doméstica (5-15)
 pick-gear-what-three-way = Cable de 3 salidas domésticas (5-15)
 pick-gear-what-strip = Regleta de 6 tomas (5-15)
@@ -503,9 +522,10 @@ ask-gear-plug = ¿Qué clavija tiene?
     .row = Clavija
 
 ask-gear-ends = ¿Qué { -receptacle(form: "many") } hay en el otro extremo?
-    .why = { $about }. Como 5-15R, o 5-20R, 5-20R si son dos.
-    .help = Escriba el nombre publicado de cada uno, separados con comas. El nombre está moldeado junto a los orificios.
+    .why = { $about }. Marque cada uno; → si hay más iguales.
+    .help = Mire los orificios y el nombre moldeado al lado. Marque cada forma. Si hay más iguales, pulse → hasta que diga cuántos.
     .row = Extremos
+pick-gear-ends-done = No tiene más
 
 ask-gear-jacket = ¿Qué hay impreso a lo largo del cable?
     .why = { $about }. Como SJTW 12/3; basta con 12/3.
@@ -552,15 +572,20 @@ ask-gear-from = ¿En qué se enchufa?
 pick-gear-from-none = En nada: se queda en el baúl
 
 ask-gear-name = ¿Cómo lo llamamos?
-    .why = { $about }. Corto, sin espacios: largo, naranja.
-    .help = Letras y cifras, - y _, sin espacios. Va en su etiqueta.
+    .why = { $about }. Su color o su propia palabra: cable naranja.
+    .help = Letras y cifras, - y _. Va en su etiqueta, para que sepa cuál es cuál.
     .row = Nombre
 
+ask-out-list = ¿Qué { -receptacle(form: "many") } tiene la caja?
+    .why = { $about }. Marque cada uno; → si hay más. Un par con un { -breaker } es 1.
+    .help = Marque cada forma con el número de su { -breaker }. Si hay más iguales, cada uno con su { -breaker }, pulse → hasta que diga cuántos. Cuente los { -breaker(form: "many") }, no los orificios.
+    .row = { -receptacle(form: "Many") }
+pick-out-list-done = No tiene más
+
 ask-out-face = ¿Qué { -receptacle(form: "many") }, y qué { -breaker } tiene cada uno?
-    .why = { $about }. Un tipo cada vez.
+    .why = { $about }.
     .help = Los { -receptacle(form: "many") } de la misma forma con un { -breaker } igual son un tipo.
     .row = Forma
-pick-out-face-done = No tiene más
 
 ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
     .why = { $about }. Un par detrás de un { -breaker } cuenta como 1.
@@ -577,6 +602,14 @@ ask-out-gfci = ¿Tienen botones TEST y RESET?
     .why = { $about }. Hechos para cortar rápido en una descarga.
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
     .row = Contra descargas
+
+ask-out-places = ¿Cómo están dispuestos?
+    .why = { $about }. Así los nombran las etiquetas y la tarjeta.
+    .help = Si están uno junto al otro, se llaman izquierda y derecha. Si uno está encima del otro, arriba y abajo. Con números, usted elige cuál es el 1 al pegar las etiquetas.
+    .row = Disposición
+pick-out-places-across = Uno junto al otro
+pick-out-places-down = Uno encima del otro
+pick-out-places-number = Por número: 1, 2
 
 ask-out-leg = ¿Qué mitad del generador alimenta cada uno?
     .why = { $about }. A o B; o una letra por cada uno, A A B B.
@@ -676,8 +709,8 @@ part-out = { -receptacle(form: "Many") } de { $box }
 note-load-left = { $all } de { $rated } nombrados hasta ahora. Quedan { $left }, menos a gran altura y con calor.
 note-load-named = { $all } nombrados hasta ahora. No se sabe lo que da el generador.
 note-load-turns = { $all } nombrados, el generador da { $rated }: no todo a la vez. Pueden turnarse.
-note-load-cannot-start = Para arrancar toma { $starting } por un momento. El generador da { $peak } como máximo: no puede arrancarlo.
-note-load-too-large = Solo esto ya pide { $this }. El generador da { $rated }: no puede con ello.
+note-load-cannot-start = { $load }: para arrancar toma { $starting } por un momento. El generador da { $peak } como máximo: no puede arrancarlo.
+note-load-too-large = { $load }: solo esto ya pide { $this }. El generador da { $rated }: no puede con ello.
 
 # The first line stands out.
 note-danger =
@@ -708,6 +741,7 @@ note-unknown = Anotado: no se sabe.
 plain-list-long = { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.
 plain-keys = Escriba un número o parte de un nombre. ?: ayuda, <: volver
+plain-many-keys = Escriba números o nombres, con comas. 2 x 5 es dos veces el número 5. ?: ayuda, <: volver
 plain-line-keys = ?: ayuda, <: volver
 plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
@@ -731,9 +765,7 @@ reject-name-long = Como máximo { $most } letras, para que quepa en una etiqueta
 reject-name-signs = Ese signo no puede estar en un nombre.
 reject-wire = Un calibre, como 12 AWG o 2.5 mm².
 reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
-reject-face = “{ $found }” no es una forma que conozcamos. Como 5-15R o L5-30R.
 reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante.
-reject-faces = De una a doce formas, separadas con comas: 5-20R, 5-20R.
 reject-noise = Nivel y después distancia: 58 dBA a { example-noise-far }. O “no sé”.
 reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
 reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
@@ -751,7 +783,6 @@ reject-no-unknown = Sin esto no podemos seguir. Escriba ? para ver dónde encont
 reject-no-skip = Esta pregunta necesita una respuesta. Escriba ? para ver la ayuda.
 reject-first = Esta es la primera pregunta. Ctrl-C termina y guarda sus respuestas.
 reject-full = Un plan no admite más.
-reject-all-named = Todos esos ya están nombrados.
 
 interview-no-terminal = las preguntas necesitan una terminal o respuestas, y aquí no hay ninguna de las dos
 interview-no-terminal-help = Compruebe en su lugar un archivo de plan: tallywatt check PLAN. O dé las respuestas, una por línea: tallywatt --answers ARCHIVO.
@@ -797,7 +828,10 @@ interview-after-print = Imprimir etiquetas, tarjeta y precauciones
 interview-after-look = Mirar lo que nadie sabía, y contestarlo
 interview-after-all = Mostrar todo lo que encontramos
 interview-after-mend = Mostrar lo mínimo que elimina los peligros
-interview-after-take = Poner estos cambios en el plan
+interview-after-take = Incluir cambios en el plan, uno por uno
+interview-take = ¿Qué cambios incluye en el plan?
+    .why = Todos están marcados. Pulse espacio en los que no hará.
+interview-take-done = Incluir lo marcado
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas
 interview-folder = ¿En qué carpeta los ponemos?
@@ -812,4 +846,9 @@ id-large = grande
 id-outlet = toma
 id-cord = cable
 id-box = caja
+id-left = izquierda
+id-right = derecha
+id-top = arriba
+id-bottom = abajo
+id-middle = centro
 id-load = aparato

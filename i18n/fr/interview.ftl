@@ -1,7 +1,7 @@
 # The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
-progress = { $number } sur environ { $total } : { $part }
+progress = Partie { $number } sur { $total } : { $part }
 part-asked-generator = { -generator(form: "the") }
 part-asked-outlets = ses prises
 part-asked-loads = ce que vous branchez
@@ -9,12 +9,14 @@ part-asked-site = le lieu
 part-asked-gear = rallonges et coffrets
 part-asked-fuel = carburant et bruit
 
-# Said before the first question. { $count } is about how many there are.
+# Said before the first question.
 interview-welcome =
-    Environ { $count } questions courtes : { -generator(form: "the") }, ce que vous branchez, le lieu, vos rallonges.
-    Entre parenthèses se trouve ce que prend la touche Entrée. « Je ne sais pas » est toujours une réponse. Ctrl-C arrête, et vos réponses sont gardées.
+    De courtes questions, en cinq parties : { -generator(form: "the") }, ses prises, ce que vous branchez, le lieu, vos rallonges et coffrets.
+    Entre parenthèses se trouve ce que prend la touche Entrée. « Je ne sais pas » est toujours une réponse. Ctrl-C arrête, et vos réponses sont gardées.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
+hint-many = Entrée coche, → un de plus. Esc
+list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour
 hint-unknown = ou inconnu
@@ -73,6 +75,11 @@ id-large = grosse
 id-outlet = prise
 id-cord = rallonge
 id-box = coffret
+id-left = gauche
+id-right = droite
+id-top = haut
+id-bottom = bas
+id-middle = milieu
 id-load = appareil
 
 shown-unknown = inconnu
@@ -126,19 +133,18 @@ ask-generator-name = Comment appelez-vous { -generator(form: "the") } ?
     .help = N’importe quel nom court : sa couleur, son propriétaire. Vous pourrez le changer plus tard.
     .row = Nom
 
-ask-generator-rated = Combien de watts donne { -generator(form: "the") } en continu ?
-    .why = Sur sa plaque : watts nominaux (running), comme 2800 W.
+ask-generator-rated = Combien de watts donne { -generator(form: "the") } ?
+    .why = Voir sa plaque. S’il y a deux nombres, tapez les deux : 2800 W, 3300 W.
     .help =
-        Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. C’est celle à taper ici.
-        Ne prenez pas le grand nombre du nom du modèle : c’est souvent la pointe.
-        Si la plaque ne donne que des ampères et des volts, multipliez-les : 20 A à 120 V font 2400 W.
+        Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. Le plus grand est la pointe : quelques secondes, pour démarrer un moteur. Tapez les deux, séparés par une virgule.
+        S’il n’y en a qu’un, tapez celui-là. On demande ensuite laquelle des deux c’est. Le grand nombre du nom du modèle est souvent la pointe.
+        Si la plaque ne donne que des ampères et des volts, multipliez-les : 20 A à 120 V font 2400 W.
     .row = Puissance nominale
 
 ask-generator-peak = Et au plus, pendant quelques secondes ?
     .why = Sur sa plaque : watts de pointe, starting, surge ou peak.
     .help =
         Un moteur, comme celui d’un frigo, prend un instant deux à six fois sa puissance habituelle quand il démarre. La pointe dit s’il le peut.
-        Si vous ne savez pas, on demande laquelle des deux est votre nombre.
     .row = Puissance de pointe
 
 ask-generator-figure = Est-ce la puissance nominale ou la pointe ?
@@ -236,16 +242,24 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 
 # ---- Its outlets
 
+ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
+    .why = Cochez chacune, avec le nombre de son disjoncteur. Pour chercher : 30.
+    .help =
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
+        Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, appuyez sur → jusqu’à voir 2.
+    .row = Prises
+pick-outlet-list-done = Ce sont toutes ses prises
+
 ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
-    .why = Une sorte à la fois. Pour chercher : 30, tourner, maison.
+    .why = Pour chercher, tapez 30, tourner ou maison.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises pareilles côte à côte sont une seule sorte. Les prises qui ont des disjoncteurs différents se nomment une par une.
     .row = Forme
-pick-outlet-face-done = Ce sont toutes ses prises
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), disj. { $amps } A
 pick-face-other = { $shape } ({ $code }), autre disj.
+pick-face-end = { $shape } ({ $code })
 
 ask-outlet-breaker = Quel nombre porte son disjoncteur ?
     .why = { $about }. Un bouton ou interrupteur, comme 20 A.
@@ -319,15 +333,20 @@ pick-outlet-trips-none = jamais trop tôt
 
 # ---- What is to run
 
-ask-load-what = Qu’allez-vous brancher ?
-    .why = Tapez pour chercher : bouilloire. Ou une liste habituelle.
+ask-load-list = Qu’allez-vous brancher ?
+    .why = Tapez pour chercher : bouilloire. Cochez tout, ou une liste habituelle.
     .help =
-        Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
-        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas.
-        S’il n’est pas dans la liste, choisissez « Autre chose ».
+        Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
+        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas. S’il y en a deux pareils, appuyez sur → jusqu’à voir 2.
+        S’il n’est pas dans la liste, choisissez « Autre chose ».
+    .row = Quoi
+pick-load-list-done = C’est tout
+
+ask-load-what = Qu’allez-vous brancher ?
+    .why = Tapez pour chercher : bouilloire.
+    .help = S’il n’est pas dans la liste, choisissez « Autre chose ».
     .row = Quoi
 pick-load-what-own = Autre chose : j’ai sa plaque
-pick-load-what-done = C’est tout
 pick-load-what-appliance = { $name }, { $watts } W
 pick-load-what-occasion = { $name } : { $count } appareils
     .also = habituel liste occasion modèle
@@ -483,11 +502,16 @@ pick-site-quiet-none = aucune
 
 # ---- Cords, adapters and boxes
 
+ask-gear-list = Vos rallonges, adaptateurs et coffrets ?
+    .why = Cochez tout, même ce que vous ne pensez pas utiliser.
+    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, appuyez sur → jusqu’à voir 2.
+    .row = Quoi
+pick-gear-list-done = C’est tout
+
 ask-gear-what = Vos rallonges, adaptateurs et coffrets ?
-    .why = Un à la fois, même ce que vous ne pensez pas utiliser.
+    .why = Choisissez ce que c’est.
     .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
     .row = Quoi
-pick-gear-what-done = C’est tout
 pick-gear-what-extension = Rallonge ordinaire, maison (5-15)
 pick-gear-what-three-way = Rallonge à 3 prises maison (5-15)
 pick-gear-what-strip = Multiprise, 6 places (5-15)
@@ -512,10 +536,11 @@ ask-gear-plug = Quelle fiche porte cela ?
     .help = Cherchez le nom moulé entre les lames.
     .row = Fiche
 
-ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
-    .why = { $about }. Comme 5-15R, ou 5-20R, 5-20R pour deux.
-    .help = Tapez le nom publié de chacune, séparés par des virgules. Le nom est moulé à côté des trous.
+ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
+    .why = { $about }. Cochez chacune ; → s’il y en a plus.
+    .help = Regardez les trous et le nom moulé à côté. Cochez chaque forme. S’il y en a plusieurs pareilles, appuyez sur → jusqu’à voir combien.
     .row = Bouts
+pick-gear-ends-done = Ce sont tous ses bouts
 
 ask-gear-jacket = Qu’est-il imprimé le long de la rallonge ?
     .why = { $about }. Comme SJTW 12/3 ; 12/3 seul suffit.
@@ -562,15 +587,20 @@ ask-gear-from = À quoi est-ce branché ?
 pick-gear-from-none = Rien : cela reste dans le bac
 
 ask-gear-name = Comment l’appeler ?
-    .why = { $about }. Court, sans espaces : longue, orange.
-    .help = Lettres et chiffres, - et _, sans espaces. Ce nom va sur son étiquette.
+    .why = { $about }. Sa couleur ou votre mot : rallonge orange.
+    .help = Lettres et chiffres, - et _. Ce nom va sur son étiquette, pour savoir laquelle est laquelle.
     .row = Nom
 
+ask-out-list = Quelles prises a le coffret ?
+    .why = { $about }. Cochez ; → s’il y en a plus. Deux sur un disjoncteur : 1.
+    .help = Cochez chaque forme avec le nombre de son disjoncteur. S’il y en a plus, chacune avec son disjoncteur, appuyez sur → jusqu’à voir combien. Comptez les disjoncteurs, pas les trous.
+    .row = Prises
+pick-out-list-done = Ce sont toutes ses prises
+
 ask-out-face = Quelles prises, et quel nombre par disjoncteur ?
-    .why = { $about }. Une sorte à la fois.
+    .why = { $about }.
     .help = Des prises de même forme avec le même disjoncteur sont une seule sorte.
     .row = Forme
-pick-out-face-done = Ce sont toutes ses prises
 
 ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
     .why = { $about }. Deux prises sur un disjoncteur comptent pour 1.
@@ -587,6 +617,14 @@ ask-out-gfci = Ont-elles des boutons TEST et RESET ?
     .why = { $about }. Faits pour couper vite en cas de choc.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
     .row = Protection contre les chocs
+
+ask-out-places = Comment sont-elles disposées ?
+    .why = { $about }. Les étiquettes et la carte les nomment ainsi.
+    .help = Côte à côte, elles s’appellent gauche et droite. L’une au-dessus de l’autre, haut et bas. Avec des numéros, vous choisissez laquelle est la 1 en collant les étiquettes.
+    .row = Disposition
+pick-out-places-across = Côte à côte : gauche, droite
+pick-out-places-down = L’une sur l’autre : haut, bas
+pick-out-places-number = Par numéro : 1, 2
 
 ask-out-leg = Quelle moitié { -generator(form: "of") } alimente chacune ?
     .why = { $about }. A ou B ; ou une lettre par prise, A A B B.
@@ -689,8 +727,8 @@ note-added = Ajouté ({ $count }) : { $things }.
 note-load-left = { $all } sur { $rated } nommés jusqu’ici. Reste { $left }, moins en altitude et par chaleur.
 note-load-named = { $all } nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.
 note-load-turns = { $all } nommés, { $rated } disponibles : pas tout à la fois. Ils peuvent marcher à tour de rôle.
-note-load-cannot-start = Pour démarrer, il faut { $starting } un instant. { -generator(form: "The") } donne { $peak } au plus : cet appareil ne peut pas démarrer.
-note-load-too-large = Celui-ci seul demande { $this }. { -generator(form: "The") } donne { $rated } : cet appareil ne peut pas fonctionner.
+note-load-cannot-start = { $load } : pour démarrer, il faut { $starting } un instant. { -generator(form: "The") } donne { $peak } au plus : cet appareil ne peut pas démarrer.
+note-load-too-large = { $load } : cet appareil seul demande { $this }. { -generator(form: "The") } donne { $rated } : il ne peut pas fonctionner.
 
 # The first line stands out.
 note-danger =
@@ -718,6 +756,7 @@ note-first-line = Seule la première ligne de cela a été prise.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
 plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
 plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour
+plain-many-keys = Tapez des numéros ou des noms, avec des virgules. 2 x 5 : deux fois le numéro 5. ? : aide, < : retour
 plain-line-keys = ? : aide, < : retour
 plain-row = { $number }. { $text }
 plain-default = Entrée : { $text }
@@ -741,10 +780,7 @@ reject-name-long = Au plus { $most } lettres, pour tenir sur une étiquette.
 reject-name-signs = Ce signe ne peut pas être dans un nom.
 reject-wire = Un calibre de fil, comme 12 AWG ou 2,5 mm².
 reject-jacket = Comme 12/3, SJTW 12/3, 14 AWG ou 3G1.5 ; ou inconnu.
-reject-face = « { $found } » n’est pas une forme connue. Comme 5-15R ou L5-30R.
 reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez.
-reject-faces = De une à douze formes, séparées par des virgules : 5-20R, 5-20R.
-reject-all-named = Elles sont déjà toutes nommées.
 reject-noise = Le niveau, puis la distance : 58 dBA à { example-noise-far }. Ou inconnu.
 reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
 reject-span = De et à : 22:00-06:00, ou 10pm-6am.
@@ -809,7 +845,10 @@ interview-after-change = Changer quelque chose
 interview-after-look = Regarder ce que personne ne savait, et y répondre
 interview-after-all = Montrer tout ce que nous avons trouvé
 interview-after-mend = Montrer le moindre effort contre les dangers
-interview-after-take = Mettre ces changements dans le plan
+interview-after-take = Reprendre des changements, un par un
+interview-take = Quels changements reprendre dans le plan ?
+    .why = Tous sont cochés. Appuyez sur espace pour en écarter un.
+interview-take-done = Reprendre ce qui est coché
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?
     .why = Il est créé s’il n’existe pas. Le plan y va aussi.

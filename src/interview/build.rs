@@ -5,13 +5,15 @@ use std::collections::BTreeSet;
 use super::draft::{Draft, Said};
 use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
-use super::steps::{FUEL, GEAR, GENERATOR, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step};
+use super::steps::{
+    FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step,
+};
 use crate::loads::least_current;
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::row::Part;
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel, Plan,
-    Region, Site,
+    Region, Site, System,
 };
 use crate::quantity::{Current, Power, Ratio};
 use crate::tables::shape::{Configuration, Plug};
@@ -50,7 +52,11 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
 pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
     let read = |key: &str, bounds: &Bounds<Power>| draft.read(key, |text| bounds.read(text).ok());
     let rated = read("generator.rated", &bounds::RATED);
-    let peak = read("generator.peak", &bounds::PEAK);
+    // One question takes both: a peak that it was not given is not known.
+    let peak = match read("generator.peak", &bounds::PEAK) {
+        Answer::Missing if draft.get("generator.rated").is_some() => Answer::Unknown,
+        peak => peak,
+    };
     let is_peak = match draft.get("generator.figure") {
         Some(Said::Unknown) => true,
         Some(said) => said.text() == Some("peak"),
@@ -194,7 +200,11 @@ impl Build<'_> {
     fn generator(&self) -> Generator {
         let mut set = Generator::default();
         self.fill(&mut set, "generator", GENERATOR);
+        self.fill(&mut set, "generator", GENERATOR_AFTER);
         self.fill(&mut set, "fuel", FUEL);
+        if parts::has_240_volts(self.draft) {
+            set.voltage = Answer::Known(System::V120_240);
+        }
         set.name = self.name("generator.name", "suggest-generator-name");
         (set.rated, set.peak) = set_power(self.draft);
         let neutral = self.draft.text("generator.neutral");

@@ -6,11 +6,13 @@ use crate::plan::bounds::{self, Bounds, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Refusal, Runtime, Span, hides};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Unit, Volume, Wire};
 use crate::tables::motors::code_letter;
-use crate::tables::shape::{Plug, Receptacle};
+use crate::tables::shape::Receptacle;
 
 /// A kind of typed answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Form {
+    /// One or both of the figures of what a generator makes.
+    Watts,
     /// Watts.
     Power(&'static Bounds<Power>),
     /// Amperes.
@@ -33,8 +35,6 @@ pub enum Form {
     Jacket,
     /// The size of a wire.
     Wire,
-    /// Receptacle configurations, set apart by commas.
-    Faces,
     /// A level at a distance, perhaps at a share of load.
     Noise,
     /// Shares of load and the hours they last.
@@ -54,7 +54,8 @@ impl Form {
     #[must_use]
     pub const fn has_numbers(self) -> bool {
         match self {
-            Self::Power(_)
+            Self::Watts
+            | Self::Power(_)
             | Self::Current(_)
             | Self::Length(_)
             | Self::Temperature(_)
@@ -66,9 +67,7 @@ impl Form {
             | Self::Runtime
             | Self::Draw
             | Self::Start => true,
-            Self::Count(_) | Self::Name | Self::Ident | Self::Faces | Self::Spans | Self::Legs => {
-                false
-            }
+            Self::Count(_) | Self::Name | Self::Ident | Self::Spans | Self::Legs => false,
         }
     }
 
@@ -76,7 +75,7 @@ impl Form {
     /// carries so many amperes.
     pub(super) fn likely_unit(self, number: Decimal) -> Option<Unit> {
         match self {
-            Self::Power(_) => Some(Unit::Watt),
+            Self::Watts | Self::Power(_) => Some(Unit::Watt),
             Self::Current(_) => Some(Unit::Ampere),
             Self::Length(_) => Some(Unit::Metre),
             Self::Temperature(_) => Some(Unit::Celsius),
@@ -92,6 +91,7 @@ impl Form {
     /// With the reason, when it is not.
     pub fn check(self, text: &str) -> Result<(), Refusal> {
         match self {
+            Self::Watts => watts(text).map(drop),
             Self::Power(bounds) => quantity(text, bounds).map(drop),
             Self::Current(bounds) => quantity(text, bounds).map(drop),
             Self::Length(bounds) => quantity(text, bounds).map(drop),
@@ -107,7 +107,6 @@ impl Form {
             Self::Wire => Wire::parse(text)
                 .map(drop)
                 .map_err(|_| Refusal::new("wire")),
-            Self::Faces => faces(text).map(drop),
             Self::Noise => noise(text).map(drop),
             Self::Runtime => runtime(text).map(drop),
             Self::Spans => spans(text).map(drop),
@@ -137,6 +136,82 @@ fn part<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Option<Result<Q, Refusal
         Err(why) if !matches!(why.key, "two-readings" | "out-of-range") => None,
         read => Some(read),
     }
+}
+
+/// As many as somebody marks of one kind: more is a slip.
+pub(super) const MOST_PICKED: u8 = 12;
+
+/// Reads "2 x kettle, phone": how many of each. "done" is nothing at all.
+pub(super) fn picks(text: &str) -> Result<Vec<(u8, &str)>, Refusal> {
+    if text.trim() == "done" {
+        return Ok(Vec::new());
+    }
+    let pieces = text.split(',').map(str::trim).filter(|it| !it.is_empty());
+    pieces.map(pick).collect()
+}
+
+/// The same of one of them.
+pub(super) fn pick(piece: &str) -> Result<(u8, &str), Refusal> {
+    match piece.split_once([' ', 'x', '×']) {
+        Some((number, rest))
+            if number.bytes().all(|c| c.is_ascii_digit()) && !number.is_empty() =>
+        {
+            let rest = rest.trim_start();
+            let value = rest.strip_prefix(['x', '×']).map_or(rest, str::trim_start);
+            // "30 A cord" begins with no count.
+            if value == rest && !piece[number.len()..].starts_with(['x', '×']) {
+                return Ok((1, piece));
+            }
+            Ok((
+                count(
+                    number,
+                    Whole {
+                        least: 1,
+                        most: u8::MAX,
+                    },
+                )?,
+                value,
+            ))
+        }
+        _ => Ok((1, piece)),
+    }
+}
+
+/// The way back.
+pub(super) fn picked(count: u8, value: &str) -> String {
+    if count == 1 {
+        value.to_owned()
+    } else {
+        format!("{count} x {value}")
+    }
+}
+
+/// Reads "2800 W", "2800 W, 3300 W", "2800/3300 W": the running power, and the peak where there are two.
+pub(super) fn watts(text: &str) -> Result<(String, Option<String>), Refusal> {
+    // A comma between digits is of one number.
+    let text = text.replace(", ", ";");
+    let pieces = text.split([';', '/']).map(str::trim);
+    let pieces: Vec<&str> = pieces.filter(|piece| !piece.is_empty()).collect();
+    let [one, other] = pieces.as_slice() else {
+        return quantity(&text, &bounds::RATED).map(|_| (text, None));
+    };
+    // The unit may stand at the end only.
+    let unit = other.trim_start_matches(|c: char| !c.is_alphabetic());
+    let one = if one.contains(char::is_alphabetic) {
+        (*one).to_owned()
+    } else {
+        format!("{one} {unit}")
+    };
+    let other = (*other).to_owned();
+    let (first, second) = (
+        quantity(&one, &bounds::RATED)?,
+        quantity(&other, &bounds::PEAK)?,
+    );
+    Ok(if first <= second {
+        (one, Some(other))
+    } else {
+        (other, Some(one))
+    })
 }
 
 pub(super) fn count(text: &str, bounds: Whole) -> Result<u8, Refusal> {
@@ -270,22 +345,9 @@ fn split_numbers(text: &str) -> Vec<(String, &str)> {
     found
 }
 
-pub(super) fn faces(text: &str) -> Result<Vec<Receptacle>, Refusal> {
-    let found: Vec<Receptacle> = text
-        .split([',', ';'])
-        .map(str::trim)
-        .filter(|part| !part.is_empty())
-        .map(|part| {
-            Receptacle::named(part)
-                .or_else(|| Plug::named(part).map(|plug| Receptacle(plug.0)))
-                .or_else(|| Receptacle::named(&format!("{part}R")))
-                .ok_or_else(|| Refusal::new("face").found(part))
-        })
-        .collect::<Result<_, _>>()?;
-    if found.is_empty() || found.len() > 12 {
-        return Err(Refusal::new("faces"));
-    }
-    Ok(found)
+/// Receptacle configurations, set apart by commas.
+pub(super) fn faces(text: &str) -> Option<Vec<Receptacle>> {
+    text.split(',').map(Receptacle::named).collect()
 }
 
 /// Reads "58 dBA at 23 ft", "58 dBA, 7 m, 25 %".

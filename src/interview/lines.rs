@@ -4,10 +4,12 @@
 //! An empty line takes what is suggested; `?`, `tree`, `unknown`, `none` and `<` (back) mean what
 //! they mean at the other terminal, in the reader's language too. A choice may be given by its
 //! value, which is that of the plan file in every language, by its number in the list from one, or
-//! by the beginning of its text, or any part of it, where that is enough.
+//! by the beginning of its text, or any part of it, where that is enough. Where a list takes several
+//! they stand in one line, with commas between, each with how many: "kettle, 2 x phone".
 
 use std::io::BufRead;
 
+use super::form;
 use super::view::typed;
 use super::{Input, PromptError, Prompter, Row, Shape, View};
 use crate::plan::hides;
@@ -70,16 +72,25 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
                         .join(&words.text("hint-between")),
                 )
             }
-            Shape::List { rows, start } => {
+            Shape::List { rows, start, marks } => {
                 if rows.len() > LONGEST_LIST {
                     let long = words.with("plain-list-long", [("count", rows.len().into())]);
                     self.fill(&long)?;
                 } else {
                     self.rows(rows.iter().enumerate(), words)?;
                 }
-                let row = start.and_then(|start| rows.get(start));
-                self.default(row.map(|row| row.text.as_str()), words)?;
-                self.fill(&words.text("plain-keys"))
+                let Some(marks) = marks else {
+                    let row = start.and_then(|start| rows.get(start));
+                    self.default(row.map(|row| row.text.as_str()), words)?;
+                    return self.fill(&words.text("plain-keys"));
+                };
+                let marked = rows.iter().zip(marks).filter(|(_, count)| **count > 0);
+                let marked: Vec<String> = marked
+                    .map(|(row, count)| form::picked(*count, &row.text))
+                    .collect();
+                let marked = (!marked.is_empty()).then(|| marked.join(&words.text("hint-between")));
+                self.default(marked.as_deref(), words)?;
+                self.fill(&words.text("plain-many-keys"))
             }
         }
     }
@@ -143,11 +154,20 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
             if text == "<" {
                 return Ok(Input::Back);
             }
-            let (rows, start) = match &view.shape {
+            let (rows, start, many) = match &view.shape {
                 Shape::Line { .. } => return Ok(typed(text, &view.spoken)),
-                Shape::List { rows, start } => (rows, *start),
+                Shape::List { rows, start, marks } => (rows, *start, marks.is_some()),
             };
-            let found = match pick(rows, start, &view.spoken, text) {
+            let found = if many {
+                pick_many(rows, &view.spoken, text)
+            } else {
+                pick(rows, start, &view.spoken, text)
+            };
+            let found = match found {
+                // Who ends the list by its row keeps what is marked.
+                Ok(Input::Answer(value)) if many && value == "done" && text != "done" => {
+                    return Ok(Input::Answer(String::new()));
+                }
                 Ok(input) => return Ok(input),
                 Err(found) => found,
             };
@@ -164,6 +184,24 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
         self.fill(text)
     }
+}
+
+/// What a line marks, or else the rows that the first piece of it may mean that does not tell one.
+fn pick_many(rows: &[Row], spoken: &[(String, Input)], text: &str) -> Result<Input, Vec<usize>> {
+    if text.is_empty() {
+        return Ok(Input::Answer(String::new()));
+    }
+    let mut marked = Vec::new();
+    for piece in text.split(',').map(str::trim).filter(|it| !it.is_empty()) {
+        let Ok((count, name)) = form::pick(piece) else {
+            return Err(Vec::new());
+        };
+        match pick(rows, None, spoken, name)? {
+            Input::Answer(value) => marked.push(form::picked(count, &value)),
+            other => return Ok(other),
+        }
+    }
+    Ok(Input::Answer(marked.join(", ")))
 }
 
 /// What a line picks, or else the rows it may mean.
@@ -267,7 +305,8 @@ mod tests {
     fn somebody_at_a_terminal_is_shown_everything_and_told_what_matches() {
         let words = Words::english();
         let view = View {
-            progress: "1 of about 3".into(),
+            progress: "Part 1 of 3".into(),
+            dots: String::new(),
             question: "Which?".into(),
             why: "Because.".into(),
             shape: Shape::List {
@@ -275,6 +314,7 @@ mod tests {
                     .map(|n| row(&format!("Thing {n} {}", ["red", "blue"][n % 2]), ""))
                     .collect(),
                 start: Some(0),
+                marks: None,
             },
             spoken: Vec::new(),
         };
@@ -287,7 +327,7 @@ mod tests {
         assert!(matches!(got, PromptError::Ended));
         let said = String::from_utf8(said).unwrap();
         assert!(
-            said.contains("1 of about 3\nWhich?\nBecause.\nThere are 30 to choose from"),
+            said.contains("Part 1 of 3\nWhich?\nBecause.\nThere are 30 to choose from"),
             "{said}"
         );
         assert!(

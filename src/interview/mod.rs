@@ -145,8 +145,7 @@ pub fn run(
     }
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
     if machine.draft().answers.is_empty() {
-        let count = machine.question().total.to_string();
-        let welcome = words.with("interview-welcome", [("count", count.into())]);
+        let welcome = words.text("interview-welcome");
         prompter.tell(&welcome).map_err(InterviewError::Terminal)?;
     }
     let mut told = live::Told::already(machine.dangers(judge::judge));
@@ -307,13 +306,16 @@ fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
     let (Input::Answer(typed), Input::Answer(whole)) = (typed, whole) else {
         return None;
     };
-    let bare = typed.trim().parse::<rust_decimal::Decimal>().is_ok();
+    let bare = !typed.contains(char::is_alphabetic);
     (bare && whole != typed.trim()).then(|| whole.clone())
 }
 
 /// A bare number with the unit that the question shows first, if that makes it an answer.
 fn with_unit(words: &Words, form: Form, text: &str) -> Option<String> {
-    let unit = form.likely_unit(text.trim().parse().ok()?)?;
+    // Of two figures the first tells.
+    let first = text.split('/').next().and_then(|it| it.split(", ").next());
+    let first = first.unwrap_or(text);
+    let unit = form.likely_unit(first.trim().parse().ok()?)?;
     let whole = format!("{} {}", text.trim(), words.likely_units(unit).first()?);
     form.check(&whole).is_ok().then_some(whole)
 }

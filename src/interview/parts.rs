@@ -59,9 +59,20 @@ pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
     plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
 }
 
-/// What the outlets of the set give, if that is known.
+/// What the outlets of the set give, if that is known: a hole for 240 V says more than anybody.
 pub(super) fn legs(draft: &Draft) -> Option<System> {
+    if has_240_volts(draft) {
+        return Some(System::V120_240);
+    }
     draft.text("generator.voltage").and_then(System::named)
+}
+
+/// Whether an outlet of the set needs 240 V.
+pub(super) fn has_240_volts(draft: &Draft) -> bool {
+    let shapes = outlets(draft).filter_map(|n| Place::Outlet(n).shape(draft));
+    shapes
+        .map(|shape| shape.0.circuit())
+        .any(|circuit| circuit != Circuit::OneLeg)
 }
 
 /// Whether each outlet of this kind of a box is on one of two legs that come in.
@@ -79,6 +90,12 @@ pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
     draft
         .text(&format!("gear.{n}.what"))
         .is_some_and(|what| what.starts_with("box"))
+}
+
+/// Whether there is another cord or box of the same kind.
+pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
+    let what = |n: u8| draft.text(&format!("gear.{n}.what"));
+    gear(draft).any(|other| other != n && what(other) == what(n))
 }
 
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
@@ -124,6 +141,8 @@ pub(super) fn out_count(draft: &Draft, n: u8, m: u8) -> u8 {
 
 /// How many outlets of one kind a box may have.
 pub(super) const OUT_COUNT: Whole = Whole { least: 1, most: 99 };
+/// How many of them somebody types: more is a slip.
+pub(super) const TYPED_OUT_COUNT: Whole = Whole { least: 1, most: 12 };
 
 /// How many parts there are as the plan counts them: outlets, cords with each of their ends,
 /// boxes.
@@ -538,9 +557,25 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
 }
 
 /// The words of the code for what has no name yet: messages `id-WORD`.
-pub(super) const WORDS: [&str; 8] = [
-    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load",
+pub(super) const WORDS: [&str; 13] = [
+    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load", "left", "right", "top",
+    "bottom", "middle",
 ];
+
+/// The word for where this outlet of a box is, of those of its kind.
+fn place_word(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<&'static str> {
+    let words: &[&str] = match (
+        draft.text(&format!("gear.{n}.out.{m}.places"))?,
+        out_count(draft, n, m),
+    ) {
+        ("across", 2) => &["left", "right"],
+        ("across", 3) => &["left", "middle", "right"],
+        ("down", 2) => &["top", "bottom"],
+        ("down", 3) => &["top", "middle", "bottom"],
+        _ => &[],
+    };
+    words.get(usize::from(copy).checked_sub(1)?).copied()
+}
 
 /// What people call an outlet of this shape.
 const fn shape_word(shape: Receptacle) -> &'static str {
@@ -642,13 +677,18 @@ impl Ids {
                 self.gear.insert(n, id);
             }
             let mut number = 0;
-            // With room for the number behind a long name.
-            let stem: String = self.gear(n).chars().take(Id::LONGEST - 5).collect();
+            // With room for the number or the place behind a long name.
+            let stem: String = self.gear(n).chars().take(Id::LONGEST - 10).collect();
             for m in outs(draft, n).filter(|_| is_box(draft, n)) {
                 for copy in 1..=out_count(draft, n, m) {
                     number += 1;
                     if !self.outs.contains_key(&(n, m, copy)) {
-                        let id = self.free(number, |number| format!("{stem}-{number}"));
+                        let word = place_word(draft, n, m, copy);
+                        let word = word.map(|word| draft.called.word(word));
+                        let id = self.free(number, |at| match word.filter(|_| at == number) {
+                            Some(word) => format!("{stem}-{word}"),
+                            None => format!("{stem}-{at}"),
+                        });
                         self.outs.insert((n, m, copy), id);
                     }
                 }

@@ -3,8 +3,8 @@
 use super::draft::{Draft, Said};
 use super::parts::{self, Place};
 use super::steps::{
-    COMMON, FUEL, GEAR, GENERATOR, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS, OUT,
-    OUTLET, OUTLET_AFTER, SITE, Step,
+    COMMON, FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS,
+    MOST_OUTS, OUT, OUTLET, OUTLET_AFTER, SITE, Step,
 };
 use crate::plan::row::Part;
 use crate::plan::{
@@ -65,6 +65,7 @@ impl Open {
 
     fn generator(&mut self, set: &Generator) -> Option<()> {
         self.fields(set, "generator", GENERATOR);
+        self.fields(set, "generator", GENERATOR_AFTER);
         // A file says which of the two its one figure is.
         if set.rated.is_known() && !set.peak.is_known() {
             self.is("generator.figure", "running");
@@ -399,6 +400,14 @@ mod tests {
 
     /// The plan as far as there are questions for it: what else it says stays in its file.
     fn askable(mut plan: Plan) -> Plan {
+        // A hole for 240 V says more than what is said of volts.
+        let shapes = plan.generator.outlets.iter().map(|outlet| outlet.shape);
+        if shapes
+            .map(|it| it.0.circuit())
+            .any(|it| it != Circuit::OneLeg)
+        {
+            plan.generator.voltage = Answer::Known(plan::System::V120_240);
+        }
         let set = &mut plan.generator;
         // Whether a plug is in is asked of a set that joins nothing itself.
         if set.neutral != Answer::Known(Neutral::Floating) {
@@ -581,7 +590,6 @@ plug = \"5-15P\"
                 "add",
                 "add load",
                 "toaster",
-                "done",
             ],
         );
         let merged = merge(text, &before, &plain(machine.draft())).unwrap();

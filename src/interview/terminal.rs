@@ -1,23 +1,23 @@
-//! The interview at a terminal. The only file that knows the prompt library.
+//! The interview at a terminal: asks on the error stream, so that output can still be sent elsewhere.
+
+mod editor;
+mod list;
 
 use std::io::{IsTerminal, Write};
 
 use anstyle::Style;
-use crossterm::event::{Event, KeyCode, KeyModifiers};
-use inquire::ui::{RenderConfig, StyleSheet, Styled};
-use inquire::{InquireError, Select, Text};
+use crossterm::event::{Event, KeyCode, KeyEvent, KeyEventKind, KeyModifiers};
+use crossterm::{cursor, event, execute, queue, style, terminal};
 
+use self::editor::Editor;
+use self::list::List;
 use super::view::typed;
-use super::{Input, PromptError, Prompter, Row, Shape, View};
+use super::{Input, PromptError, Prompter, Shape, View};
 
 /// The narrowest and widest text. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
 
-/// The longest list that somebody would scroll through.
-const LONGEST_SCROLLED: usize = 60;
-
-/// Whether questions can be asked here. The prompt library would look for a terminal even where
-/// input and output are none, and wait for ever in a script.
+/// Whether questions can be asked here.
 #[must_use]
 pub fn present() -> bool {
     std::io::stdin().is_terminal() && std::io::stderr().is_terminal()
@@ -26,26 +26,71 @@ pub fn present() -> bool {
 /// Leaves the terminal as it was before a question, for whoever ends the program in the middle of
 /// one.
 pub fn give_back() {
-    if !crossterm::terminal::is_raw_mode_enabled().unwrap_or(false) {
+    if !terminal::is_raw_mode_enabled().unwrap_or(false) {
         return;
     }
-    let _ = crossterm::terminal::disable_raw_mode();
-    let _ = crossterm::execute!(
+    let _ = terminal::disable_raw_mode();
+    let _ = execute!(
         std::io::stderr(),
-        crossterm::event::DisableBracketedPaste,
-        crossterm::cursor::Show,
-        crossterm::style::Print("\n")
+        event::DisableBracketedPaste,
+        cursor::Show,
+        style::Print("\n")
     );
 }
 
-/// Asks at the terminal, on the error stream, so that output can still be sent elsewhere.
+/// Keys come one by one while it lives.
+struct Raw;
+
+impl Raw {
+    fn new() -> std::io::Result<Self> {
+        terminal::enable_raw_mode()?;
+        execute!(std::io::stderr(), event::EnableBracketedPaste, cursor::Hide)?;
+        Ok(Self)
+    }
+}
+
+impl Drop for Raw {
+    fn drop(&mut self) {
+        let _ = execute!(
+            std::io::stderr(),
+            event::DisableBracketedPaste,
+            cursor::Show
+        );
+        let _ = terminal::disable_raw_mode();
+    }
+}
+
+/// What a key did to a prompt.
+enum Then {
+    /// It goes on.
+    On,
+    /// This is the answer, and what is left on the screen for it.
+    Done(Input, String),
+}
+
+/// What keys work on, below a question.
+trait Prompt {
+    /// The lines of it, no wider than this, no more than so many; what is bold; where the cursor stands in the
+    /// first.
+    fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>);
+    /// A key was pressed.
+    fn key(&mut self, key: KeyEvent) -> Then;
+    /// Something was pasted; false if some of it was left out.
+    fn paste(&mut self, text: &str) -> bool;
+}
+
+/// Asks at the terminal.
 #[derive(Debug)]
 pub struct Terminal {
     list_keys: String,
+    many_keys: String,
     line_keys: String,
+    nothing: String,
     between: String,
     first_line: String,
     colour: bool,
+    /// What was marked in the list that was asked last, below this question: who asked for help has it still.
+    marked: Option<(String, Vec<u8>)>,
     /// How many lines were said since the last answer.
     said: usize,
     /// The answer was the first of several lines.
@@ -60,32 +105,18 @@ impl Terminal {
     pub fn new(words: &crate::words::Words) -> Self {
         Self {
             list_keys: words.text("hint-list"),
+            many_keys: words.text("hint-many"),
             line_keys: words.text("hint-keys"),
+            nothing: words.text("list-nothing"),
             between: words.text("hint-between"),
             first_line: words.text("note-first-line"),
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
+            marked: None,
             said: 0,
             pasted: false,
             interrupted: false,
         }
-    }
-
-    /// Plain signs and no colour: what is picked is marked by a sign, so that it is seen without
-    /// colour too.
-    fn look(&self) -> RenderConfig<'static> {
-        let mut look = RenderConfig::empty()
-            .with_prompt_prefix(Styled::new(">"))
-            .with_answered_prompt_prefix(Styled::new(">"))
-            .with_highlighted_option_prefix(Styled::new("*"))
-            .with_scroll_up_prefix(Styled::new("^"))
-            .with_scroll_down_prefix(Styled::new("v"))
-            .with_canceled_prompt_indicator(Styled::new("<"));
-        if self.colour {
-            let bold = StyleSheet::new().with_attr(inquire::ui::Attributes::BOLD);
-            look = look.with_selected_option(Some(bold)).with_answer(bold);
-        }
-        look
     }
 
     fn write(text: &str, bold: bool) -> std::io::Result<()> {
@@ -107,21 +138,131 @@ impl Terminal {
         }
         out.flush()
     }
+
+    /// Lets keys work on a prompt until there is an answer.
+    fn hold(&mut self, prompt: &mut dyn Prompt) -> Result<Input, PromptError> {
+        let raw = Raw::new()?;
+        let mut drawn = Drawn::default();
+        let (input, left) = loop {
+            drawn.draw(prompt, self.said, self.colour)?;
+            match event::read()? {
+                Event::Key(key) if key.kind == KeyEventKind::Release => {}
+                Event::Key(key) if is_interrupt(key) => {
+                    drawn.clear()?;
+                    drop(raw);
+                    return Err(PromptError::Interrupted);
+                }
+                Event::Key(key) => {
+                    if let Then::Done(input, left) = prompt.key(key) {
+                        break (input, left);
+                    }
+                }
+                Event::Paste(text) => self.pasted |= !prompt.paste(&text),
+                _ => {}
+            }
+        };
+        drawn.clear()?;
+        drop(raw);
+        Self::write(&format!("> {left}"), false)?;
+        Ok(input)
+    }
+
+    /// What is already waiting when an answer has just been given came with it in one paste: its
+    /// further lines would answer questions that nobody has read.
+    fn drop_pasted(&mut self) -> std::io::Result<()> {
+        let mut dropped = std::mem::take(&mut self.pasted);
+        let raw = Raw::new()?;
+        while event::poll(std::time::Duration::ZERO)? {
+            match event::read()? {
+                Event::Key(key) if is_interrupt(key) => self.interrupted = true,
+                Event::Key(_) | Event::Paste(_) => dropped = true,
+                _ => {}
+            }
+        }
+        drop(raw);
+        if dropped && !self.interrupted {
+            Self::write(&self.first_line, false)?;
+        }
+        Ok(())
+    }
 }
 
-/// How many rows of a list to show: all of them where the screen holds them with the question
-/// above and the keys below, which may take two lines each where it is narrow, and with the lines
-/// that were said before the question. Of a list that nobody would scroll through, which is read by
-/// typing, half as many.
-fn page(rows: usize, said: usize) -> usize {
-    let (width, height) = crossterm::terminal::size().unwrap_or((80, 24));
-    let around = said + if width < 60 { 8 } else { 5 };
-    let room = usize::from(height).saturating_sub(around).clamp(5, 40);
-    if rows <= LONGEST_SCROLLED {
-        room
-    } else {
-        (room / 2).max(5)
+fn is_interrupt(key: KeyEvent) -> bool {
+    key.code == KeyCode::Char('c') && key.modifiers.contains(KeyModifiers::CONTROL)
+}
+
+/// What stands on the screen of a prompt.
+#[derive(Default)]
+struct Drawn {
+    /// How wide each line is.
+    widths: Vec<usize>,
+    /// The line the cursor is in.
+    at: usize,
+}
+
+impl Drawn {
+    /// A window that became narrower has broken lines in two.
+    fn clear(&mut self) -> std::io::Result<()> {
+        let columns = usize::from(size().0).max(1);
+        let rows = |widths: &[usize]| -> usize {
+            widths
+                .iter()
+                .map(|width| width.div_ceil(columns).max(1))
+                .sum()
+        };
+        let up = rows(&self.widths[..self.at]);
+        let mut out = std::io::stderr();
+        if up > 0 {
+            queue!(out, cursor::MoveUp(u16::try_from(up).unwrap_or(u16::MAX)))?;
+        }
+        queue!(
+            out,
+            cursor::MoveToColumn(0),
+            terminal::Clear(terminal::ClearType::FromCursorDown)
+        )?;
+        self.widths.clear();
+        self.at = 0;
+        out.flush()
     }
+
+    fn draw(&mut self, prompt: &dyn Prompt, said: usize, bold: bool) -> std::io::Result<()> {
+        use unicode_width::UnicodeWidthStr;
+        self.clear()?;
+        let height = usize::from(size().1);
+        // The question, its reason and where one is take up to two lines each where it is narrow.
+        let around = said + if columns() < 60 { 8 } else { 5 };
+        let room = height.saturating_sub(around).clamp(7, 40);
+        let (lines, caret) = prompt.lines(columns(), room);
+        let mut out = std::io::stderr();
+        for (at, (line, strong)) in lines.iter().enumerate() {
+            if at > 0 {
+                queue!(out, style::Print("\r\n"))?;
+            }
+            let strong = *strong && bold;
+            let style = Style::new().bold();
+            let text = if strong {
+                format!("{style}{line}{style:#}")
+            } else {
+                line.clone()
+            };
+            queue!(out, style::Print(text))?;
+            self.widths.push(line.width());
+        }
+        self.at = lines.len().saturating_sub(1);
+        if let Some(column) = caret {
+            if self.at > 0 {
+                queue!(out, cursor::MoveUp(u16::try_from(self.at).unwrap_or(0)))?;
+            }
+            let column = u16::try_from(column).unwrap_or(0);
+            queue!(out, cursor::MoveToColumn(column), cursor::Show)?;
+            self.at = 0;
+        }
+        out.flush()
+    }
+}
+
+fn size() -> (u16, u16) {
+    terminal::size().unwrap_or((80, 24))
 }
 
 fn columns() -> usize {
@@ -171,44 +312,46 @@ impl Prompter for Terminal {
         }
         Self::write("", false)?;
         if !view.progress.is_empty() {
-            Self::write(&view.progress, false)?;
+            Self::write(&format!("{} {}", view.dots, view.progress), false)?;
         }
         Self::write(&view.question, true)?;
         Self::write(&view.why, false)?;
-        let answer = match &view.shape {
+        let marked = self.marked.take();
+        let marked = marked.filter(|(question, _)| *question == view.question);
+        let input = match &view.shape {
             Shape::Line { default, hint } => {
                 let hint = if hint.is_empty() {
                     self.line_keys.clone()
                 } else {
                     [hint.as_str(), &self.line_keys].join(&self.between)
                 };
-                let mut prompt = Text::new("")
-                    .with_render_config(self.look())
-                    .with_help_message(&hint);
-                if let Some(default) = default {
-                    prompt = prompt.with_default(default);
+                let mut editor = Editor::new(default.as_deref(), hint);
+                match self.hold(&mut editor)? {
+                    Input::Answer(text) => typed(&text, &view.spoken),
+                    other => other,
                 }
-                prompt.prompt().map(|text| {
-                    // A paste may have brought several lines.
-                    let mut lines = text.lines().filter(|line| !line.trim().is_empty());
-                    let first = lines.next().unwrap_or_default();
-                    self.pasted = lines.next().is_some();
-                    typed(first, &view.spoken)
-                })
             }
-            Shape::List { rows, start } => self.pick(rows, *start),
+            Shape::List { rows, start, marks } => {
+                let keys = if marks.is_some() {
+                    self.many_keys.clone()
+                } else {
+                    self.list_keys.clone()
+                };
+                let nothing = self.nothing.clone();
+                let left = marked.map(|(_, marks)| marks);
+                let marks = marks
+                    .as_ref()
+                    .map(|marks| left.unwrap_or_else(|| marks.clone()));
+                let mut list = List::new(rows, *start, marks, keys, nothing);
+                let input = self.hold(&mut list)?;
+                let marks = list.marks.filter(|_| input != Input::Back);
+                self.marked = marks.map(|marks| (view.question.clone(), marks));
+                input
+            }
         };
         self.said = 0;
-        match answer {
-            Ok(input) => {
-                self.drop_pasted()?;
-                Ok(input)
-            }
-            Err(InquireError::OperationCanceled) => Ok(Input::Back),
-            Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
-            Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
-            Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
-        }
+        self.drop_pasted()?;
+        Ok(input)
     }
 
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
@@ -226,64 +369,6 @@ impl Prompter for Terminal {
             return Ok(());
         }
         Self::write(rest, false)
-    }
-}
-
-impl Terminal {
-    /// What is already waiting when an answer has just been given came with it in one paste: its
-    /// further lines would answer questions that nobody has read.
-    fn drop_pasted(&mut self) -> std::io::Result<()> {
-        let mut dropped = std::mem::take(&mut self.pasted);
-        while crossterm::event::poll(std::time::Duration::ZERO)? {
-            match crossterm::event::read()? {
-                Event::Key(key)
-                    if key.code == KeyCode::Char('c')
-                        && key.modifiers.contains(KeyModifiers::CONTROL) =>
-                {
-                    self.interrupted = true;
-                }
-                Event::Key(_) | Event::Paste(_) => dropped = true,
-                _ => {}
-            }
-        }
-        if dropped && !self.interrupted {
-            Self::write(&self.first_line, false)?;
-        }
-        Ok(())
-    }
-
-    fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, InquireError> {
-        let width = columns().saturating_sub(3);
-        let mut rows: Vec<&Row> = rows.iter().collect();
-        if start.is_none() {
-            // Something is under the cursor always: where Enter may take nothing, help is.
-            rows.sort_by_key(|row| row.input != Input::Explain);
-        }
-        let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
-        // Each typed word must be found, in the row or in its further words; where it begins
-        // the row, the row comes first. Where nothing is found, help stays.
-        let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
-            let typed = typed.to_lowercase();
-            let row = rows[at];
-            if !row.holds(&typed) {
-                let lost = row.input == Input::Explain && !rows.iter().any(|row| row.holds(&typed));
-                return lost.then_some(0);
-            }
-            let text = row.text.to_lowercase();
-            Some(if text.starts_with(typed.trim()) {
-                2
-            } else {
-                i64::from(text.contains(typed.trim()))
-            })
-        };
-        Select::new("", shown)
-            .with_render_config(self.look())
-            .with_help_message(&self.list_keys)
-            .with_page_size(page(rows.len(), self.said))
-            .with_starting_cursor(start.unwrap_or(0))
-            .with_scorer(&score)
-            .raw_prompt()
-            .map(|picked| rows[picked.index].input.clone())
     }
 }
 

@@ -1,7 +1,9 @@
 //! Questions, notes and dangers in words.
 
+use std::cmp::Ordering;
+
 use super::draft::Said;
-use super::form::Form;
+use super::form::{self, Form};
 use super::live;
 use super::machine::{Input, Kind, Machine, Question};
 use super::steps::{Group, Label, Suggestion};
@@ -11,8 +13,10 @@ use crate::words::Words;
 /// A question in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct View {
-    /// Where one is: "3 of about 28: the generator".
+    /// Where one is: "Part 2 of 5: its outlets".
     pub progress: String,
+    /// The same for the eye: one sign for each part. None outside any.
+    pub dots: String,
     /// The question.
     pub question: String,
     /// Why it is asked, or where to read the answer.
@@ -33,6 +37,8 @@ pub enum Shape {
         rows: Vec<Row>,
         /// The row that Enter takes; `None` where the user must choose.
         start: Option<usize>,
+        /// Of a list that takes several: how many of each row are marked. The first row ends it.
+        marks: Option<Vec<u8>>,
     },
     /// A line to type.
     Line {
@@ -137,20 +143,24 @@ pub fn view(words: &Words, question: &Question) -> View {
             [("about", about.as_str().into())],
         )
     };
-    let progress = match question.kind {
-        Kind::Page(_) => String::new(),
-        _ if question.number == 0 => String::new(),
-        _ => words.with(
-            "progress",
-            [
-                ("number", question.number.to_string().into()),
-                ("total", question.total.to_string().into()),
-                ("part", words.text(part(question)).into()),
-            ],
-        ),
+    let at = section(question).filter(|_| question.in_turn);
+    let progress = at.map(|at| {
+        let number = [
+            ("number", (at + 1).to_string().into()),
+            ("total", SECTIONS.len().to_string().into()),
+            ("part", words.text(SECTIONS[at]).into()),
+        ];
+        words.with("progress", number)
+    });
+    let dot = |at: usize, other: usize| match other.cmp(&at) {
+        Ordering::Less => "●",
+        Ordering::Equal => "◉",
+        Ordering::Greater => "○",
     };
+    let dots = at.map(|at| (0..SECTIONS.len()).map(|other| dot(at, other)).collect());
     View {
-        progress,
+        progress: progress.unwrap_or_default(),
+        dots: dots.unwrap_or_default(),
         question: text(""),
         why: text(".why"),
         shape: shape(words, question),
@@ -158,15 +168,27 @@ pub fn view(words: &Words, question: &Question) -> View {
     }
 }
 
-/// The part of the interview a question belongs to, as the progress line says it.
-fn part(question: &Question) -> &'static str {
+/// The parts of the interview, in their order, as the progress line says them.
+const SECTIONS: [&str; 5] = [
+    "part-asked-generator",
+    "part-asked-outlets",
+    "part-asked-loads",
+    "part-asked-site",
+    "part-asked-gear",
+];
+
+/// The part a question belongs to: its number in their order. Fuel is asked on request only.
+fn section(question: &Question) -> Option<usize> {
     match question.group {
-        Group::Generator => "part-asked-generator",
-        Group::Outlet | Group::Outlets => "part-asked-outlets",
-        Group::Load => "part-asked-loads",
-        Group::Site => "part-asked-site",
-        Group::Gear | Group::Out => "part-asked-gear",
-        Group::Fuel => "part-asked-fuel",
+        _ if matches!(question.kind, Kind::Page(_)) => None,
+        // Its outlets may tell the volts.
+        Group::Generator if question.id == "generator-voltage" => Some(1),
+        Group::Generator => Some(0),
+        Group::Outlet | Group::Outlets => Some(1),
+        Group::Load | Group::Loads => Some(2),
+        Group::Site => Some(3),
+        Group::Gear | Group::Gears | Group::Out => Some(4),
+        Group::Fuel => None,
     }
 }
 
@@ -201,7 +223,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
         input,
     };
     let mut rows: Vec<Row> = match &question.kind {
-        Kind::Choice(items) | Kind::Page(items) => items
+        Kind::Choice(items) | Kind::Many(items) | Kind::Page(items) => items
             .iter()
             .map(|item| Row {
                 text: label(words, &item.label),
@@ -222,6 +244,11 @@ fn shape(words: &Words, question: &Question) -> Shape {
             .into(),
         Kind::Text(_) => return line(words, question),
     };
+    let many = matches!(question.kind, Kind::Many(_));
+    if many {
+        let done = words.text(&format!("pick-{}-done", question.id));
+        rows.insert(0, row(done, Input::Answer("done".to_owned())));
+    }
     if question.unknown || question.drawn() {
         rows.push(Row {
             text: words.text("pick-unknown"),
@@ -230,7 +257,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
         });
     }
     let review = question.key == "review";
-    if review || matches!(question.id, "gear-what" | "gear-from" | "load-on") {
+    if review || matches!(question.id, "gear-from" | "load-on") {
         rows.push(row(words.text("pick-picture"), Input::Picture));
     }
     if review {
@@ -245,8 +272,30 @@ fn shape(words: &Words, question: &Question) -> Shape {
         Suggestion::Said(Said::Unknown) => Some(Input::Unknown),
         _ => None,
     };
+    if many {
+        let said = match &wanted {
+            Some(Input::Answer(text)) => form::picks(text).unwrap_or_default(),
+            _ => Vec::new(),
+        };
+        let mark = |row: &Row| match &row.input {
+            Input::Answer(value) => {
+                let mut these = said.iter().filter(|(_, other)| other == value);
+                these.next().map_or(0, |(count, _)| *count)
+            }
+            _ => 0,
+        };
+        return Shape::List {
+            marks: Some(rows.iter().map(mark).collect()),
+            rows,
+            start: Some(0),
+        };
+    }
     let start = wanted.and_then(|wanted| rows.iter().position(|row| row.input == wanted));
-    Shape::List { rows, start }
+    Shape::List {
+        rows,
+        start,
+        marks: None,
+    }
 }
 
 fn line(words: &Words, question: &Question) -> Shape {
@@ -283,7 +332,7 @@ fn line(words: &Words, question: &Question) -> Shape {
 pub(super) fn explanation(words: &Words, question: &Question) -> String {
     let key = format!("ask-{}.help", question.id);
     let mut text = words.text(&key);
-    if question.drawn() || matches!(question.id, "gear-what" | "load-plug") {
+    if question.drawn() || matches!(question.id, "gear-list" | "gear-what" | "load-plug") {
         text.push_str("\n\n");
         text.push_str(&words.text("drawn-faces"));
     }

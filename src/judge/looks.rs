@@ -153,7 +153,7 @@ fn looked_at(finding: &Finding) -> impl Iterator<Item = &str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     fields.filter(|field| match finding.signal {
         Signal::Danger | Signal::Warning => true,
-        Signal::Caution => reading(field).1 != Marking::Other,
+        Signal::Caution => reading(field).1 != Marking::Other && !is_inside(field),
         Signal::Notice => false,
     })
 }

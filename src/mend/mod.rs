@@ -41,7 +41,7 @@ use std::collections::BTreeSet;
 use search::Search;
 
 use crate::judge;
-use crate::plan::{Id, Plan};
+use crate::plan::{self, Id, Plan};
 use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 use crate::supply::Supply;
 
@@ -81,6 +81,29 @@ pub struct Mended {
 }
 
 impl Mended {
+    /// The plan with those of the repairs told in this report that somebody takes, by their place. What needs another
+    /// that was not taken is not made.
+    #[must_use]
+    pub fn taken(&self, before: &Plan, report: &Report, wanted: impl Fn(usize) -> bool) -> Plan {
+        let repairs = &report.figures.sharing.repairs;
+        if (0..repairs.len()).all(&wanted) {
+            return self.plan.clone();
+        }
+        let mut plan = before.clone();
+        for step in &self.steps {
+            let repair = step.change.repair(before, &self.plan);
+            let same = |it: &Repair| (it.key, &it.about) == (repair.key, &repair.about);
+            let mut next = plan.clone();
+            let made =
+                repairs.iter().position(same).is_none_or(&wanted) && step.change.apply(&mut next);
+            // A part may be plugged into what was to come with another change.
+            if made && plan::read(&plan::write(&next)).is_ok() {
+                plan = next;
+            }
+        }
+        plan
+    }
+
     /// Tells the report of the plan as it was what would help.
     fn tell(&self, before: &Plan, report: &mut Report) {
         let mut repairs: Vec<Repair> = Vec::new();

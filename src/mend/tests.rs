@@ -52,6 +52,28 @@ fn the_weekend_is_mended_and_the_whole_check_agrees() {
     assert_eq!(tally(&mended.plan, &again), mended.effect.after);
 }
 
+/// Whichever of the changes somebody takes: the plan reads, none is the plan as it was, and all is the mended one.
+#[test]
+fn changes_can_be_taken_one_by_one() {
+    let before = plan(WEEKEND);
+    let (report, mended) = advised(&before, false);
+    let told = report.figures.sharing.repairs.len();
+    assert!(told > 2);
+    assert_eq!(mended.taken(&before, &report, |_| true), mended.plan);
+    assert_eq!(mended.taken(&before, &report, |_| false), before);
+    let mut changed = 0;
+    for only in 0..told {
+        for some in [
+            mended.taken(&before, &report, |at| at == only),
+            mended.taken(&before, &report, |at| at != only),
+        ] {
+            assert_eq!(plan(&crate::plan::write(&some)), some, "{only}");
+            changed += usize::from(some != before);
+        }
+    }
+    assert!(changed > told, "{changed} of {told}");
+}
+
 /// Nobody looked whether the outlets have a GFCI. What `mend` leaves of that is told as the guess that it is, as
 /// `check` tells it.
 #[test]

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View};
-use tallywatt::mend;
+use tallywatt::mend::{self, Mended};
 use tallywatt::plan::{Plan, store};
 use tallywatt::print::Prints;
 use tallywatt::report::Report;
@@ -41,7 +41,7 @@ pub(super) fn after(
         also: String::new(),
         input: Input::Answer(value.to_owned()),
     };
-    let mut mended: Option<Plan> = None;
+    let mut mended: Option<(Report, Mended)> = None;
     let mut rows = vec![
         row("interview-after-print", "print"),
         row("interview-after-all", "all"),
@@ -67,11 +67,13 @@ pub(super) fn after(
         .unwrap_or(0);
     let view = |rows: &[Row], start: usize| View {
         progress: String::new(),
+        dots: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
             rows: rows.to_vec(),
             start: Some(start),
+            marks: None,
         },
         spoken: Vec::new(),
     };
@@ -95,10 +97,14 @@ pub(super) fn after(
                     continue;
                 }
                 "take" => {
-                    if let Some(plan) = mended.take() {
-                        return Ok(After::Take(Box::new(plan)));
+                    let told = mended.as_ref();
+                    let taken = told
+                        .map(|told| take(prompter, plan, told, words))
+                        .transpose()?;
+                    match taken.flatten() {
+                        Some(then) => return Ok(then),
+                        None => continue,
                     }
-                    continue;
                 }
                 "all" => {
                     say(&format!("\n{}\n", check::brief(report, words)))?;
@@ -120,7 +126,7 @@ pub(super) fn after(
 
 /// Says what would clear the dangers. Gives the plan after it, if there is anything to do and the interview can go on with
 /// that plan.
-fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<Plan>, Failure> {
+fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, Failure> {
     let (report, advised) = mend::advised(plan, false);
     let width = width();
     let mut text = words.repairs(&report, width);
@@ -135,7 +141,50 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<Plan>, Failure> {
     }
     say(&format!("\n{text}\n"))?;
     let goes_on = changed.is_some() && interview::draft_of(&advised.plan, "").is_some();
-    Ok(goes_on.then_some(advised.plan))
+    Ok(goes_on.then_some((report, advised)))
+}
+
+/// Asks which of the changes somebody takes; nothing when the reader goes back.
+fn take(
+    prompter: &mut dyn Prompter,
+    plan: &Plan,
+    (report, mended): &(Report, Mended),
+    words: &Words,
+) -> Result<Option<After>, Failure> {
+    let value = |at: usize| format!("change {at}");
+    let row = |text: String, value: String| Row {
+        text,
+        also: String::new(),
+        input: Input::Answer(value),
+    };
+    let repairs = report.figures.sharing.repairs.iter();
+    let texts = repairs.map(|repair| words.repair(repair, &report.figures.loads));
+    let mut rows = vec![row(words.text("interview-take-done"), "done".to_owned())];
+    rows.extend(texts.enumerate().map(|(at, text)| row(text, value(at))));
+    let marks = rows.iter().enumerate().map(|(at, _)| u8::from(at > 0));
+    let which = View {
+        progress: String::new(),
+        dots: String::new(),
+        question: words.text("interview-take"),
+        why: words.text("interview-take.why"),
+        shape: Shape::List {
+            start: Some(0),
+            marks: Some(marks.collect()),
+            rows,
+        },
+        spoken: Vec::new(),
+    };
+    let marked = match ask(prompter, &which, words)? {
+        Answered::Ended => return Ok(Some(After::Ended)),
+        Answered::Interrupted => return Ok(Some(After::Interrupted)),
+        Answered::Input(Input::Answer(marked)) => marked,
+        Answered::Input(_) => return Ok(None),
+    };
+    let marked: Vec<&str> = marked.split(',').map(str::trim).collect();
+    let all = marked == [""];
+    let wanted = |at: usize| all || marked.contains(&value(at).as_str());
+    let plan = mended.taken(plan, report, wanted);
+    Ok(Some(After::Take(Box::new(plan))))
 }
 
 /// Asks for the folder of the prints; nothing when the reader goes back.
@@ -148,6 +197,7 @@ fn folder(
     let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
     let folder = View {
         progress: String::new(),
+        dots: String::new(),
         question: words.text("interview-folder"),
         why: words.text("interview-folder.why"),
         shape: Shape::Line {

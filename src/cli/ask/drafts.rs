@@ -181,11 +181,13 @@ pub(super) fn open(
     });
     let view = View {
         progress: String::new(),
+        dots: String::new(),
         question: words.text("interview-resume-question"),
         why: words.text("interview-resume-why"),
         shape: Shape::List {
             rows,
             start: Some(0),
+            marks: None,
         },
         spoken: Vec::new(),
     };

@@ -32,7 +32,7 @@ impl Machine {
         let places = self.places();
         let asked = self.ask_for(fields.iter()).into_iter();
         let asked = asked.filter_map(|key| places.iter().find(|place| place.key() == key));
-        asked.map(|place| self.ask(place, 0, 0)).collect()
+        asked.map(|place| self.ask(place, false)).collect()
     }
 
     /// The question that asks for a field of the plan.

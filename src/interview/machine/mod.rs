@@ -1,5 +1,6 @@
 //! The interview as a pure state machine: answers in, questions out.
 
+mod lists;
 mod looking;
 mod review;
 mod telling;
@@ -12,7 +13,6 @@ use crate::interview::build;
 use crate::plan::problem::Value;
 use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, Refusal, bounds};
 use crate::quantity::{Amount, Current, Length};
-use crate::tables::occasions;
 
 /// What the user did.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -38,6 +38,8 @@ pub enum Input {
 pub enum Kind {
     /// One of these.
     Choice(Vec<Item>),
+    /// Any of these, and how many of each.
+    Many(Vec<Item>),
     /// `yes` or `no`.
     YesNo,
     /// A text of this form.
@@ -65,10 +67,8 @@ pub struct Question {
     pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
-    /// The how-manyth question it is, from one; 0 for one that the review page led to.
-    pub number: usize,
-    /// About how many there are in all.
-    pub total: usize,
+    /// Whether it is asked in its turn: not one that a page led to.
+    pub in_turn: bool,
 }
 
 impl Question {
@@ -76,7 +76,7 @@ impl Question {
     pub(super) fn drawn(&self) -> bool {
         matches!(
             self.id,
-            "outlet-face" | "out-face" | "gear-plug" | "gear-ends"
+            "outlet-list" | "outlet-face" | "out-list" | "out-face" | "gear-plug" | "gear-ends"
         )
     }
 }
@@ -115,6 +115,8 @@ fn part_key(group: Group, at: At) -> String {
         Group::Fuel => "fuel".into(),
         Group::Outlets => "outlets".into(),
         Group::Site => "site".into(),
+        Group::Loads => "loads".into(),
+        Group::Gears => "gears".into(),
         Group::Outlet => format!("outlet.{}", at.n),
         Group::Load => format!("load.{}", at.n),
         Group::Gear => format!("gear.{}", at.n),
@@ -175,6 +177,15 @@ impl Machine {
         };
     }
 
+    /// Goes to a question as somebody who went back does.
+    #[cfg(test)]
+    pub(super) fn went_back_for_tests(&mut self, key: &str) {
+        self.cursor = Cursor::At {
+            key: key.to_owned(),
+            from_page: None,
+        };
+    }
+
     /// Whether the user has said that the plan is ready to be checked.
     #[must_use]
     pub const fn finished(&self) -> bool {
@@ -201,56 +212,39 @@ impl Machine {
         };
         let whole = At::default();
         add(steps::GENERATOR, whole);
-        each(draft, steps::MOST_OUTLETS, "outlet", "face", |n, stands| {
-            let at = At { n, m: 0 };
-            add(&steps::OUTLET[..1], at);
-            if stands {
-                add(&steps::OUTLET[1..], at);
-            }
-        });
+        add(steps::OUTLET_LIST, whole);
+        for n in parts::outlets(draft) {
+            add(steps::OUTLET, At { n, m: 0 });
+        }
+        add(steps::GENERATOR_AFTER, whole);
         add(steps::OUTLETS, whole);
         for n in parts::outlets(draft) {
             add(steps::OUTLET_AFTER, At { n, m: 0 });
         }
-        each(draft, steps::MOST_LOADS, "load", "what", |n, stands| {
-            let at = At { n, m: 0 };
-            add(&steps::LOAD[..1], at);
-            if stands {
-                add(&steps::LOAD[1..], at);
-            }
-        });
+        add(steps::LOADS, whole);
+        for n in parts::loads(draft) {
+            add(steps::LOAD, At { n, m: 0 });
+        }
         add(steps::SITE, whole);
+        add(steps::GEARS, whole);
         // Where a part is plugged in is asked with the part when there is a choice already.
         // Else it waits for the parts to come, which may bring one.
         let mut waiting = Vec::new();
-        each(draft, steps::MOST_GEAR, "gear", "what", |n, stands| {
+        for n in parts::gear(draft) {
             let at = At { n, m: 0 };
-            add(&steps::GEAR[..1], at);
-            if !stands {
-                return;
-            }
-            add(&steps::GEAR[1..], at);
+            add(steps::GEAR, at);
+            add(steps::OUT_LIST, at);
             if parts::is_box(draft, n) {
-                each(
-                    draft,
-                    steps::MOST_OUTS,
-                    &format!("gear.{n}.out"),
-                    "face",
-                    |m, stands| {
-                        let at = At { n, m };
-                        add(&steps::OUT[..1], at);
-                        if stands {
-                            add(&steps::OUT[1..], at);
-                        }
-                    },
-                );
+                for m in parts::outs(draft, n) {
+                    add(steps::OUT, At { n, m });
+                }
             }
             if parts::has_choice(draft, n) {
                 add(steps::GEAR_AFTER, at);
             } else {
                 waiting.push(at);
             }
-        });
+        }
         for at in waiting {
             add(steps::GEAR_AFTER, at);
         }
@@ -267,9 +261,16 @@ impl Machine {
     }
 
     fn is_answered(&self, place: &Place) -> bool {
-        self.draft
-            .get(&place.key())
-            .is_some_and(|said| self.check(place, said).is_ok())
+        self.earlier(place).is_some()
+    }
+
+    /// The answer that was given before, if it still is one.
+    fn earlier(&self, place: &Place) -> Option<Said> {
+        let said = match place.step.takes {
+            Takes::Many(_) => self.marked(place)?,
+            _ => self.draft.get(&place.key())?.clone(),
+        };
+        self.check(place, &said).is_ok().then_some(said)
     }
 
     /// The place the user is at; `None` on a page.
@@ -293,68 +294,55 @@ impl Machine {
     /// The question to ask now.
     #[must_use]
     pub fn question(&self) -> Question {
-        let flow = self.flow();
         match self.here() {
             Some(place) => {
-                let total = flow.len() + self.to_come(&flow);
-                let number = match &self.cursor {
-                    Cursor::At {
-                        from_page: Some(_), ..
-                    } => None,
-                    _ => flow.iter().position(|other| *other == place),
-                };
-                self.ask(&place, number.map_or(0, |at| at + 1), total)
+                let led =
+                    matches!(&self.cursor, Cursor::At { from_page, .. } if from_page.is_some());
+                self.ask(&place, !led)
             }
-            None => self.page(flow.len()),
+            None => self.page(),
         }
     }
 
-    /// About how many questions will still appear: people name some two outlets, half a dozen
-    /// things to run and two pieces of gear.
-    fn to_come(&self, flow: &[Place]) -> usize {
-        let open = |group: Group| {
-            flow.iter()
-                .rfind(|place| place.step.group == group)
-                .filter(|place| !self.is_answered(place))
-                .map_or(0, |place| usize::from(place.at.n))
-        };
-        let missing = |expected: usize, open: usize, each: usize| match open {
-            0 => 0,
-            n => (expected + 1).saturating_sub(n) * each,
-        };
-        missing(2, open(Group::Outlet), 1)
-            + missing(6, open(Group::Load), 1)
-            + missing(2, open(Group::Gear), 4)
-    }
-
-    fn ask(&self, place: &Place, number: usize, total: usize) -> Question {
+    fn ask(&self, place: &Place, in_turn: bool) -> Question {
         let key = place.key();
-        let earlier = self
-            .draft
-            .get(&key)
-            .filter(|said| self.check(place, said).is_ok());
         Question {
             id: place.step.id,
             group: place.step.group,
             about: self.about(place),
             kind: match place.step.takes {
                 Takes::Pick(items) => Kind::Choice(items(&self.draft, place.at)),
+                Takes::Many(items) => Kind::Many(items(&self.draft, place.at)),
                 Takes::YesNo => Kind::YesNo,
                 Takes::Typed(form) => Kind::Text(form),
             },
-            default: earlier.map_or_else(
-                || self.suggestion(place),
-                |said| {
-                    let whole = steps::face_said(&self.draft, &key);
-                    Suggestion::Said(whole.unwrap_or_else(|| said.clone()))
-                },
-            ),
+            default: self
+                .usual(place)
+                .map_or(Suggestion::Nothing, Suggestion::Said),
             unknown: place.step.unknown,
             none: place.step.none,
             key,
-            number,
-            total,
+            in_turn,
         }
+    }
+
+    /// What Enter takes. What comes beside what is there begins with nothing.
+    fn usual(&self, place: &Place) -> Option<Said> {
+        if matches!(place.step.takes, Takes::Many(_)) && self.is_adding() {
+            return None;
+        }
+        let earlier = self.earlier(place);
+        let earlier = earlier.or_else(|| self.marked_so_far(place));
+        let whole = |said| steps::face_said(&self.draft, &place.key()).unwrap_or(said);
+        earlier.map(whole).or_else(|| match self.suggestion(place) {
+            Suggestion::Said(said) => Some(said),
+            Suggestion::Nothing => None,
+        })
+    }
+
+    /// Whether what is marked in a list comes beside what is there: the page that adds led to it.
+    fn is_adding(&self) -> bool {
+        matches!(&self.cursor, Cursor::At { from_page: Some(page), .. } if page == "review")
     }
 
     /// A suggestion that would not be taken is none.
@@ -444,25 +432,33 @@ impl Machine {
     fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Refusal> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
-        let occasion = said
-            .text()
-            .and_then(|text| text.strip_prefix(steps::OCCASION));
         let before = self.draft.clone();
-        let added = occasion.map(|occasion| self.add_usual(place.at.n, occasion));
-        let added = added.transpose()?;
-        if added.is_none() {
+        let adding = self.is_adding();
+        let added = if let (Takes::Many(_), Some(text)) = (place.step.takes, said.text()) {
+            self.keep_marked(place, text, adding)
+        } else {
             self.keep(place, said);
-        }
-        if overfills(&before, &self.draft) {
-            self.draft = before;
-            return Err(Refusal::new("full"));
-        }
+            Ok(None)
+        };
+        let added = match added {
+            Ok(_) if overfills(&before, &self.draft) => Err(Refusal::new("full")),
+            added => added,
+        };
+        let added = match added {
+            Ok(added) => added,
+            Err(refusal) => {
+                self.draft = before;
+                return Err(refusal);
+            }
+        };
         self.cursor = match &self.cursor {
             _ if self.looked_at.is_some() => self.look_on(),
             Cursor::At {
                 from_page: Some(page),
                 ..
             } => page_cursor(page),
+            // On to the next, which was answered before.
+            Cursor::At { .. } => self.after(place),
             _ => Cursor::Front,
         };
         // A change on the page may have opened questions: they come first.
@@ -471,66 +467,20 @@ impl Machine {
         {
             self.cursor = Cursor::Front;
         }
-        Ok(added.into_iter().chain(self.note(place)).collect())
+        Ok(added.into_iter().chain(self.notes(place)).collect())
     }
 
-    /// Names the usual things of an occasion that are not named yet, from load `n` on.
-    fn add_usual(&mut self, n: u8, occasion: &str) -> Result<Note, Refusal> {
-        let usual = occasions::named(occasion).ok_or_else(|| Refusal::new("choice"))?;
-        let what = |n: u8| format!("load.{n}.what");
-        let named: Vec<&str> = parts::loads(&self.draft)
-            .filter(|other| *other != n)
-            .filter_map(|other| self.draft.text(&what(other)))
-            .collect();
-        let missing: Vec<&str> = usual
-            .appliances
-            .iter()
-            .map(String::as_str)
-            .filter(|key| !named.contains(key))
-            .collect();
-        if missing.is_empty() {
-            return Err(Refusal::new("all-named"));
-        }
-        let first_after = self.end_of("load", "what", steps::MOST_LOADS).unwrap_or(n);
-        let numbers = std::iter::once(n).chain(first_after.max(n + 1)..=steps::MOST_LOADS);
-        let added: Vec<(u8, String)> = numbers
-            .zip(missing.into_iter().map(str::to_owned))
-            .collect();
-        let things: Vec<String> = added
-            .iter()
-            .map(|(_, key)| format!("appliance-{key}"))
-            .collect();
-        if added.len() > 1 {
-            self.forget_after("load", "what", first_after, steps::MOST_LOADS);
-        }
-        for (n, key) in added {
-            self.forget_figures(n);
-            self.draft.answers.insert(what(n), Said::Is(key));
-        }
-        let values = vec![
-            ("count", things.len().to_string().into()),
-            ("things", Value::Words(things)),
-        ];
-        Ok(Note {
-            key: "added",
-            values,
+    /// To the question after this one.
+    fn after(&self, place: &Place) -> Cursor {
+        let mut flow = self.flow().into_iter();
+        let here = flow
+            .by_ref()
+            .any(|other| other == *place || other.key() == place.key());
+        let next = flow.next().filter(|next| here && self.is_answered(next));
+        next.map_or(Cursor::Front, |next| Cursor::At {
+            key: next.key(),
+            from_page: None,
         })
-    }
-
-    /// The first number of a list of parts that is not named.
-    fn end_of(&self, list: &str, field: &str, most: u8) -> Option<u8> {
-        (1..=most).find(|n| {
-            let said = self.draft.text(&format!("{list}.{n}.{field}"));
-            matches!(said, None | Some("done"))
-        })
-    }
-
-    /// What was named after the end of a list, before it was ended there, does not come back
-    /// when the list grows again.
-    fn forget_after(&mut self, list: &str, field: &str, end: u8, most: u8) {
-        for n in end..=most {
-            self.draft.answers.remove(&format!("{list}.{n}.{field}"));
-        }
     }
 
     /// What a load uses belongs to the thing it was; how it is used may stay.
@@ -552,6 +502,14 @@ impl Machine {
     /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
     fn keep(&mut self, place: &Place, said: Said) {
         let key = place.key();
+        if place.step.id == "generator-rated"
+            && let Some(Ok((rated, Some(peak)))) = said.text().map(form::watts)
+        {
+            let answers = &mut self.draft.answers;
+            answers.insert(key, Said::Is(rated));
+            answers.insert("generator.peak".into(), Said::Is(peak));
+            return;
+        }
         let other = self.draft.get(&key).is_some_and(|before| *before != said);
         if other && place.step.id == "load-what" && said.text() != Some("removed") {
             self.forget_figures(place.at.n);
@@ -573,15 +531,7 @@ impl Machine {
 
     fn said(&self, place: &Place, input: Input) -> Result<Said, Refusal> {
         let step = place.step;
-        let default = || match self.draft.get(&place.key()) {
-            Some(said) if self.check(place, said).is_ok() => {
-                Some(steps::face_said(&self.draft, &place.key()).unwrap_or_else(|| said.clone()))
-            }
-            _ => match self.suggestion(place) {
-                Suggestion::Said(said) => Some(said),
-                Suggestion::Nothing => None,
-            },
-        };
+        let default = || self.usual(place);
         match input {
             Input::Answer(text) if text.trim().is_empty() => default().ok_or_else(|| {
                 match step.takes {
@@ -594,14 +544,19 @@ impl Machine {
                 let text = text.trim();
                 match step.takes {
                     Takes::YesNo => Ok(Said::is(text.to_lowercase())),
-                    Takes::Typed(_) | Takes::Pick(_) => Ok(Said::is(text)),
+                    // "orange cord" is one word on a label.
+                    Takes::Typed(Form::Ident) => {
+                        let words: Vec<&str> = text.split_whitespace().collect();
+                        Ok(Said::Is(words.join("-")))
+                    }
+                    Takes::Typed(_) | Takes::Pick(_) | Takes::Many(_) => Ok(Said::is(text)),
                 }
             }
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
             Input::Unknown if step.unknown => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
-            Input::Unknown if matches!(step.field, "face" | "plug" | "ends") => {
+            Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
             }
             Input::Unknown => Err(Refusal::new("no-unknown")),
@@ -636,6 +591,9 @@ impl Machine {
                 {
                     return Err(Refusal::new("choice"));
                 }
+            }
+            Takes::Many(items) => {
+                self.check_marked(place, text, &items(&self.draft, place.at))?;
             }
             Takes::Typed(form) => form.check(text).map_err(|reject| {
                 let row = format!("ask-{}.row", step.id);
@@ -786,19 +744,5 @@ fn load_label(draft: &Draft, n: u8) -> Label {
         Some(name) => Label::Plain(name.to_owned()),
         _ if what == "own" => Label::word("part-load"),
         _ => Label::word(format!("appliance-{what}")),
-    }
-}
-
-/// Goes through a list of parts: each with whether it stands, up to and with the first that is
-/// not answered or says that there are no more.
-fn each(draft: &Draft, most: u8, list: &str, field: &str, mut visit: impl FnMut(u8, bool)) {
-    for n in 1..=most {
-        match draft.text(&format!("{list}.{n}.{field}")) {
-            None | Some("done") => {
-                visit(n, false);
-                return;
-            }
-            Some(value) => visit(n, value != "removed"),
-        }
     }
 }

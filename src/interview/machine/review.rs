@@ -3,7 +3,7 @@
 use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
 use crate::interview::draft::Said;
 use crate::interview::parts::{self, Ids};
-use crate::interview::steps::{self, Ask, Group, Item, Label, Suggestion, Takes};
+use crate::interview::steps::{Ask, Group, Item, Label, Suggestion, Takes};
 use crate::interview::{Input, live};
 use crate::plan::Refusal;
 
@@ -33,7 +33,7 @@ impl Machine {
         all
     }
 
-    pub(super) fn page(&self, total: usize) -> Question {
+    pub(super) fn page(&self) -> Question {
         let (key, id, about, rows) = if self.cursor == Cursor::Part("add".into()) {
             let rows = [
                 ("back", "pick-review-back"),
@@ -101,8 +101,7 @@ impl Machine {
             default: Suggestion::Said(Said::is(start)),
             unknown: false,
             none: false,
-            number: total,
-            total,
+            in_turn: false,
         }
     }
 
@@ -223,8 +222,7 @@ impl Machine {
 
     /// The answer to a question as a reader sees it.
     fn shown(&self, place: &Place) -> Label {
-        let said = self.draft.get(&place.key()).cloned();
-        let said = said.filter(|said| self.check(place, said).is_ok());
+        let said = self.earlier(place);
         let suggested = || match (place.ask, self.suggestion(place)) {
             // What only the review page asks holds its suggestion until then.
             (Ask::Later, Suggestion::Said(said)) => Some(said),
@@ -251,13 +249,13 @@ impl Machine {
                         label => label,
                     }),
                 Takes::Typed(form) if form.has_numbers() => Label::Numbers(text),
-                Takes::Typed(_) => Label::Plain(text),
+                Takes::Typed(_) | Takes::Many(_) => Label::Plain(text),
             },
         }
     }
 
     pub(super) fn pick_line(&mut self, input: Input) -> Result<(), Refusal> {
-        let page = self.page(0);
+        let page = self.page();
         let value = match input {
             Input::Answer(text) if !text.trim().is_empty() => text.trim().to_owned(),
             Input::Answer(_) | Input::Skip => match page.default {
@@ -290,9 +288,9 @@ impl Machine {
                 return Ok(());
             }
             "back" => Cursor::Front,
-            "add outlet" => self.add("outlet", "face", steps::MOST_OUTLETS)?,
-            "add load" => self.add("load", "what", steps::MOST_LOADS)?,
-            "add gear" => self.add("gear", "what", steps::MOST_GEAR)?,
+            "add outlet" => add("outlets.faces"),
+            "add load" => add("loads.what"),
+            "add gear" => add("gears.what"),
             part if page.id == "review" => Cursor::Part(part.to_owned()),
             question => Cursor::At {
                 key: question.to_owned(),
@@ -301,17 +299,13 @@ impl Machine {
         };
         Ok(())
     }
+}
 
-    /// To the question that names one part more.
-    fn add(&mut self, list: &str, field: &str, most: u8) -> Result<Cursor, Refusal> {
-        let end = self
-            .end_of(list, field, most)
-            .ok_or_else(|| Refusal::new("full"))?;
-        self.forget_after(list, field, end + 1, most);
-        Ok(Cursor::At {
-            key: format!("{list}.{end}.{field}"),
-            from_page: Some("review".into()),
-        })
+/// To the list that takes one part more.
+fn add(list: &str) -> Cursor {
+    Cursor::At {
+        key: list.to_owned(),
+        from_page: Some("review".into()),
     }
 }
 

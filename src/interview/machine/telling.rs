@@ -1,8 +1,9 @@
 //! What is told between questions: dangers, what is taken for an unknown answer, what is left.
 
-use super::{Machine, Note, Place};
+use super::{Machine, Note, Place, load_label};
+use crate::interview::draft::Draft;
 use crate::interview::parts::{self, Ids};
-use crate::interview::steps::Group;
+use crate::interview::steps::{Group, Label};
 use crate::interview::{build, live};
 use crate::plan::Plan;
 use crate::plan::problem::Value;
@@ -43,15 +44,12 @@ impl Machine {
     pub(in crate::interview) fn taken(&self, key: &str) -> Option<Assumption> {
         let draft = &self.draft;
         let place = self.places().into_iter().find(|place| place.key() == key)?;
-        // Of one figure it is asked next which it is: then it is known what is taken for the other.
-        if place.step.id == "generator-peak" && draft.text("generator.rated").is_some() {
-            return None;
-        }
         let n = place.at.n;
         let ids = Ids::new(draft);
         let of = match place.step.group {
             Group::Generator | Group::Fuel => "generator".to_owned(),
             Group::Site => "site".into(),
+            Group::Loads | Group::Gears => return None,
             Group::Outlets => {
                 let first = parts::outlets(draft).next()?;
                 format!("generator.outlet.{}", ids.outlet(first))
@@ -84,24 +82,22 @@ impl Machine {
         assumed.into_iter().find(|taken| taken.field == field)
     }
 
-    /// What the set has left once this is named, in watts as they stand: the rules will count
-    /// starting and power factor too.
-    pub(super) fn note(&self, place: &Place) -> Option<Note> {
+    /// What the set has left once these are named, in watts as they stand: the rules will count
+    /// starting and power factor too. Of each that it cannot run at all, that.
+    pub(super) fn notes(&self, place: &Place) -> Vec<Note> {
         let draft = &self.draft;
-        if place.step.group != Group::Load {
-            return None;
-        }
-        let named = match place.step.field {
-            "what" => {
-                draft.text(&place.key()) != Some("done") && draft.text(&place.key()) != Some("own")
-            }
-            "running" | "count" | "starting" => true,
-            _ => false,
+        let told: Vec<u8> = match (place.step.group, place.step.field) {
+            (Group::Loads, _) => parts::loads(draft).collect(),
+            (Group::Load, "running" | "count" | "starting") => vec![place.at.n],
+            _ => return Vec::new(),
         };
-        if !named {
-            return None;
+        let told: Vec<(u8, Power)> = told
+            .into_iter()
+            .filter_map(|n| Some((n, build::load_watts(draft, n)?)))
+            .collect();
+        if told.is_empty() {
+            return Vec::new();
         }
-        let this = build::load_watts(draft, place.at.n)?;
         let all: Power = parts::loads(draft)
             .filter_map(|n| build::load_watts(draft, n))
             .sum();
@@ -111,36 +107,48 @@ impl Machine {
         let (rated, peak) = build::set_power(draft);
         let taken = || peak.known().map(|peak| rated_of_peak(*peak));
         let Some(rated) = rated.known().copied().or_else(taken) else {
-            return Some(Note {
+            return vec![Note {
                 key: "load-named",
                 values: vec![("all", watts(all))],
-            });
+            }];
         };
-        let values = vec![
-            ("this", watts(this)),
-            ("all", watts(all)),
-            ("rated", whole(rated.milliwatts().div_euclid(1000))),
-            (
-                "left",
-                whole((rated.milliwatts() - all.milliwatts()).div_euclid(1000)),
-            ),
-        ];
+        let given = whole(rated.milliwatts().div_euclid(1000));
         let peak = peak.or(rated).max(rated);
-        let starting = build::load_starting(draft, place.at.n).filter(|power| *power > peak);
-        if let Some(starting) = starting.filter(|_| this <= rated) {
-            let values = vec![("starting", watts(starting)), ("peak", watts(peak))];
-            return Some(Note {
-                key: "load-cannot-start",
-                values,
-            });
-        }
-        let key = if this > rated {
-            "load-too-large"
-        } else if all > rated {
-            "load-turns"
-        } else {
-            "load-left"
+        let beyond = |(n, this): (u8, Power)| {
+            let name = ("load", load_name(draft, n));
+            let starting = build::load_starting(draft, n).filter(|power| *power > peak);
+            if this > rated {
+                let values = vec![name, ("this", watts(this)), ("rated", given.clone())];
+                return Some(("load-too-large", values));
+            }
+            let values = vec![name, ("starting", watts(starting?)), ("peak", watts(peak))];
+            Some(("load-cannot-start", values))
         };
-        Some(Note { key, values })
+        let beyond: Vec<Note> = told
+            .into_iter()
+            .filter_map(beyond)
+            .map(|(key, values)| Note { key, values })
+            .collect();
+        if !beyond.is_empty() {
+            return beyond;
+        }
+        let left = (rated.milliwatts() - all.milliwatts()).div_euclid(1000);
+        vec![Note {
+            key: if all > rated {
+                "load-turns"
+            } else {
+                "load-left"
+            },
+            values: vec![("all", watts(all)), ("rated", given), ("left", whole(left))],
+        }]
+    }
+}
+
+/// What a load is called, as the value of a message.
+fn load_name(draft: &Draft, n: u8) -> Value {
+    match load_label(draft, n) {
+        Label::Word(key, _) => Value::word(key),
+        Label::Plain(name) => name.into(),
+        _ => Value::word("part-load"),
     }
 }

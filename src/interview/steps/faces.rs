@@ -18,22 +18,20 @@ fn shapes(two_legs: bool) -> impl Iterator<Item = Receptacle> {
 /// Each shape with the breaker that belongs to it, then each with another number: so that the
 /// usual case is one answer and the other is not forgotten.
 pub(super) fn shape_items(two_legs: bool) -> Vec<Item> {
-    let row = |shape: Receptacle, value: String, word: &str| {
-        Item::new(
-            value,
-            Label::Word(
-                word.into(),
-                vec![
-                    ("shape", Value::word(format!("face-{shape}"))),
-                    ("code", shape.to_string().into()),
-                    ("amps", shape.0.rating().amount().to_string().into()),
-                ],
-            ),
-        )
-    };
-    let usual = shapes(two_legs).map(|shape| row(shape, with_breaker(shape), "pick-face-usual"));
-    let other = shapes(two_legs).map(|shape| row(shape, shape.to_string(), "pick-face-other"));
-    usual.chain(other).collect()
+    let usual = |shape| face_item(shape, with_breaker(shape), "pick-face-usual");
+    let other = |shape: Receptacle| face_item(shape, shape.to_string(), "pick-face-other");
+    let others = shapes(two_legs).map(other);
+    shapes(two_legs).map(usual).chain(others).collect()
+}
+
+/// A shape by what it looks like.
+pub(super) fn face_item(shape: Receptacle, value: String, word: &str) -> Item {
+    let values = vec![
+        ("shape", Value::word(format!("face-{shape}"))),
+        ("code", shape.to_string().into()),
+        ("amps", shape.0.rating().amount().to_string().into()),
+    ];
+    Item::new(value, Label::Word(word.into(), values))
 }
 
 /// A shape and the breaker that belongs to it, as one answer.

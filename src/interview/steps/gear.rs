@@ -1,15 +1,15 @@
 //! Cords, adapters and boxes.
 
-use super::faces::{has_usual_breaker, shape_items};
+use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
-    step, words,
+    Ask, At, Group, Item, Label, Step, Takes, flow_if, or_removed, place_item, plugs, said, step,
+    words,
 };
 use crate::interview::draft::Draft;
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids};
 use crate::plan::bounds;
-use crate::tables::shape::{Circuit, Receptacle};
+use crate::tables::shape::{Circuit, Configuration, Receptacle};
 
 /// The most cords, adapters and boxes.
 pub(in crate::interview) const MOST_GEAR: u8 = 30;
@@ -38,19 +38,20 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box", "", ""),
 ];
 
-fn gear_whats(draft: &Draft, at: At) -> Vec<Item> {
+fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
     let words: Vec<&str> = COMMON.iter().map(|(word, ..)| *word).collect();
-    ended(
-        self::words("gear-what", &words),
-        "gear-what",
-        draft,
-        &format!("gear.{}.what", at.n),
-        true,
-    )
+    self::words("gear-what", &words)
 }
 
 fn only_if(so: bool) -> Ask {
     if so { Ask::Flow } else { Ask::No }
+}
+
+/// By what the holes look like; without a breaker of their own.
+fn ends(_: &Draft, _: At) -> Vec<Item> {
+    let faces = Configuration::ALL.into_iter().map(Receptacle);
+    let item = |face| face_item(face, face.to_string(), "pick-face-end");
+    faces.map(item).collect()
 }
 
 fn is_box(draft: &Draft, at: At) -> bool {
@@ -61,10 +62,25 @@ fn if_cord(draft: &Draft, at: At) -> Ask {
     only_if(!is_box(draft, at))
 }
 
+/// All at once. Nobody has a cord by Enter alone.
+pub(in crate::interview) const GEARS: &[Step] =
+    &[
+        step(Group::Gears, "what", "gear-list", Takes::Many(gear_whats))
+            .suggest(|_, _| said("done")),
+    ];
+
 pub(in crate::interview) const GEAR: &[Step] = &[
-    step(Group::Gear, "what", "gear-what", Takes::Pick(gear_whats))
-        // Nobody has a cord by Enter alone.
-        .suggest(|_, _| said("done")),
+    step(
+        Group::Gear,
+        "what",
+        "gear-what",
+        Takes::Pick(|draft, at| or_removed(gear_whats(draft, at))),
+    )
+    .later(),
+    // Of two alike somebody has to tell which is which.
+    step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
+        .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
+        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
     step(
         Group::Gear,
         "plug",
@@ -76,15 +92,9 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             draft.text(&format!("gear.{}.what", at.n)),
             Some("cord" | "box")
         ))
-    })
-    .suggest(|_, _| said("5-15P")),
-    step(Group::Gear, "ends", "gear-ends", Takes::Typed(Form::Faces))
-        .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord")))
-        .suggest(|draft, at| {
-            parts::gear_plug(draft, at.n).map_or(Suggestion::Nothing, |plug| {
-                said(Receptacle(plug.0).to_string())
-            })
-        }),
+    }),
+    step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
+        .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(
         Group::Gear,
         "jacket",
@@ -107,12 +117,12 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             if is_box(draft, at) {
                 return Ask::No;
             }
-            // The letters of the jacket may have said it already.
-            let told = draft
-                .text(&format!("gear.{}.jacket", at.n))
-                .and_then(|text| form::jacket(text).ok())
-                .and_then(|jacket| jacket.outdoor);
-            only_if(told.is_none())
+            // The letters of the jacket may have said it already, and who cannot read them looks there.
+            let told = draft.text(&format!("gear.{}.jacket", at.n));
+            match told.and_then(|text| form::jacket(text).ok()) {
+                Some(jacket) => only_if(jacket.outdoor.is_none()),
+                None => Ask::Later,
+            }
         }),
     step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo)
         .rather_unknown()
@@ -136,9 +146,8 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             if !is_box(draft, at) {
                 return Ask::No;
             }
-            // Nobody can see it from outside. Of a factory-made box its papers tell, and the
-            // review page takes that; until then it counts as not known.
-            flow_if(draft.text(&format!("gear.{}.listed", at.n)) != Some("yes"))
+            // Nobody can see it from outside: the papers tell, and until then it counts as not known.
+            Ask::Later
         }),
 ];
 
@@ -148,31 +157,32 @@ fn has_two_legs(draft: &Draft, at: At) -> bool {
 }
 
 fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
-    ended(
-        shape_items(has_two_legs(draft, at)),
-        "out-face",
-        draft,
-        &format!("gear.{}.out.{}.face", at.n, at.m),
-        at.m > 1,
-    )
+    shape_items(has_two_legs(draft, at))
 }
 
+/// All of a box at once, each with how many there are.
+pub(in crate::interview) const OUT_LIST: &[Step] =
+    &[
+        step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
+            .when(|draft, at| only_if(is_box(draft, at))),
+    ];
+
 pub(in crate::interview) const OUT: &[Step] = &[
-    step(Group::Out, "face", "out-face", Takes::Pick(out_faces)).suggest(|_, at| {
-        if at.m > 1 {
-            said("done")
-        } else {
-            Suggestion::Nothing
-        }
-    }),
-    // A box with one outlet would hardly be a box.
+    step(
+        Group::Out,
+        "face",
+        "out-face",
+        Takes::Pick(|draft, at| or_removed(out_faces(draft, at))),
+    )
+    .later(),
     step(
         Group::Out,
         "count",
         "out-count",
-        Takes::Typed(Form::Count(parts::OUT_COUNT)),
+        Takes::Typed(Form::Count(parts::TYPED_OUT_COUNT)),
     )
-    .suggest(|_, _| said("2")),
+    .later()
+    .suggest(|_, _| said("1")),
     step(
         Group::Out,
         "breaker",
@@ -186,43 +196,59 @@ pub(in crate::interview) const OUT: &[Step] = &[
         flow_if(!has_usual_breaker(draft, &face))
     }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
+    // Two or three alike are told apart by where they are. Those of a file have names.
+    step(
+        Group::Out,
+        "places",
+        "out-places",
+        Takes::Pick(|_, _| words("out-places", &["across", "down", "number"])),
+    )
+    .when(|draft, at| {
+        let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
+        let alone = parts::outs(draft, at.n).count() == 1;
+        let few = (2..=3).contains(&parts::out_count(draft, at.n, at.m));
+        only_if(named.is_none() && alone && few)
+    })
+    .suggest(|_, _| said("number")),
     step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
         .rather_unknown()
-        .when(|draft, at| only_if(parts::has_leg(draft, at.n, at.m))),
+        // Its papers say it, and until then the worst half is assumed.
+        .when(|draft, at| {
+            if parts::has_leg(draft, at.n, at.m) {
+                Ask::Later
+            } else {
+                Ask::No
+            }
+        }),
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
         .rather_unknown()
         .later(),
 ];
 
 /// Asked of a cord or box after its own questions, when its ends are known.
-pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
-    step(
-        Group::Gear,
-        "from",
-        "gear-from",
-        Takes::Pick(|draft, at| {
-            let ids = Ids::new(draft);
-            let mut items: Vec<Item> = parts::offers(draft, at.n)
-                .into_iter()
-                .filter_map(|place| place_item(draft, &ids, place))
-                .collect();
-            items.push(Item::new("none", Label::word("pick-gear-from-none")));
-            items
-        }),
-    )
-    // With one place it fits there is nothing to ask; the review page can still change it.
-    .when(|draft, at| {
-        if parts::fits_somewhere(draft, at.n) {
-            flow_if(parts::sole_feed(draft, at.n).is_none())
-        } else {
-            Ask::No
-        }
-    })
-    .suggest(|draft, at| match parts::likely_feed(draft, at.n) {
-        Some(place) => said(place.token()),
-        None => said("none"),
+pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
+    Group::Gear,
+    "from",
+    "gear-from",
+    Takes::Pick(|draft, at| {
+        let ids = Ids::new(draft);
+        let mut items: Vec<Item> = parts::offers(draft, at.n)
+            .into_iter()
+            .filter_map(|place| place_item(draft, &ids, place))
+            .collect();
+        items.push(Item::new("none", Label::word("pick-gear-from-none")));
+        items
     }),
-    step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
-        .later()
-        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
-];
+)
+// With one place it fits there is nothing to ask; the review page can still change it.
+.when(|draft, at| {
+    if parts::fits_somewhere(draft, at.n) {
+        flow_if(parts::sole_feed(draft, at.n).is_none())
+    } else {
+        Ask::No
+    }
+})
+.suggest(|draft, at| match parts::likely_feed(draft, at.n) {
+    Some(place) => said(place.token()),
+    None => said("none"),
+})];

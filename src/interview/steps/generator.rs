@@ -1,10 +1,10 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Suggestion, Takes, choices, flow_if, said, step, word, words};
+use super::{Ask, At, Group, Step, Takes, choices, flow_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
+use crate::interview::parts;
 use crate::plan::{Choice, Fuel, System, bounds};
-use crate::quantity::Power;
 
 /// Asked once the review page has been told to; none of it is about danger.
 fn more(draft: &Draft, _: At) -> Ask {
@@ -13,9 +13,12 @@ fn more(draft: &Draft, _: At) -> Ask {
 
 /// Only where one figure of its power is known, which a beginner may have read off its name.
 fn one_figure(draft: &Draft, _: At) -> Ask {
-    let only = draft.text("generator.rated").is_some()
-        && draft.get("generator.peak") == Some(&Said::Unknown);
-    if only { Ask::Flow } else { Ask::No }
+    let known = |key: &str| draft.text(key).is_some();
+    if known("generator.rated") && !known("generator.peak") {
+        Ask::Flow
+    } else {
+        Ask::No
+    }
 }
 
 /// Only where several sets run as one.
@@ -35,20 +38,6 @@ fn other_fuel(draft: &Draft, at: At) -> Ask {
     }
 }
 
-/// Sets that one person carries give 120 V only; of larger ones nobody can tell. The 4 kW are common
-/// practice, no source.
-fn likely_voltage(draft: &Draft, _: At) -> Suggestion {
-    const CARRIED: Power = Power::from_milliwatts(4_000_000);
-    let rated = draft
-        .text("generator.rated")
-        .and_then(|text| bounds::RATED.read(text).ok());
-    if rated.is_some_and(|rated| rated <= CARRIED) {
-        said(System::V120.pick())
-    } else {
-        Suggestion::Said(Said::Unknown)
-    }
-}
-
 pub(in crate::interview) const GENERATOR: &[Step] = &[
     step(
         Group::Generator,
@@ -62,7 +51,7 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Group::Generator,
         "rated",
         "generator-rated",
-        Takes::Typed(Form::Power(&bounds::RATED)),
+        Takes::Typed(Form::Watts),
     )
     .rather_unknown(),
     step(
@@ -71,7 +60,9 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         "generator-peak",
         Takes::Typed(Form::Power(&bounds::PEAK)),
     )
-    .rather_unknown(),
+    // The question before takes both.
+    .rather_unknown()
+    .later(),
     step(
         Group::Generator,
         "figure",
@@ -80,14 +71,6 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     )
     .rather_unknown()
     .when(one_figure),
-    step(
-        Group::Generator,
-        "voltage",
-        "generator-voltage",
-        Takes::Pick(|_, _| choices::<System>("generator-voltage")),
-    )
-    .unknown()
-    .suggest(likely_voltage),
     step(
         Group::Generator,
         "neutral",
@@ -101,7 +84,8 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         "generator-inverter",
         Takes::YesNo,
     )
-    .rather_unknown(),
+    .rather_unknown()
+    .later(),
     // Few have two: only the review page asks, and what follows from it comes at once.
     step(
         Group::Generator,
@@ -127,6 +111,23 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     .rather_unknown()
     .when(joined),
 ];
+
+/// Asked after its outlets, which may tell.
+pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[step(
+    Group::Generator,
+    "voltage",
+    "generator-voltage",
+    Takes::Pick(|_, _| choices::<System>("generator-voltage")),
+)
+// Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
+.rather_unknown()
+.when(|draft, _| {
+    if parts::has_240_volts(draft) {
+        Ask::No
+    } else {
+        Ask::Flow
+    }
+})];
 
 /// Fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[

@@ -1,7 +1,7 @@
 //! What is to run.
 
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, ended, flow_if, place_item,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, or_removed, place_item,
     plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
@@ -20,21 +20,23 @@ pub(in crate::interview) const MOST_LOADS: u8 = 60;
 /// Before the key of an occasion, where its usual things are picked all at once.
 pub(in crate::interview) const OCCASION: &str = "occasion-";
 
-fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
-    let mut items: Vec<Item> = appliances::all()
-        .iter()
-        .map(|appliance| Item {
-            value: appliance.key.clone(),
-            label: Label::Word(
-                "pick-load-what-appliance".into(),
-                vec![
-                    ("name", Value::word(format!("appliance-{}", appliance.key))),
-                    ("watts", appliance.running.amount().to_string().into()),
-                ],
-            ),
-            also: Some(format!("appliance-{}.also", appliance.key)),
-        })
-        .collect();
+fn appliance_items(_: &Draft, _: At) -> Vec<Item> {
+    let table = appliances::all().iter().map(|appliance| Item {
+        value: appliance.key.clone(),
+        label: Label::Word(
+            "pick-load-what-appliance".into(),
+            vec![
+                ("name", Value::word(format!("appliance-{}", appliance.key))),
+                ("watts", appliance.running.amount().to_string().into()),
+            ],
+        ),
+        also: Some(format!("appliance-{}.also", appliance.key)),
+    });
+    let own = Item::new("own", Label::word("pick-load-what-own"));
+    std::iter::once(own).chain(table).collect()
+}
+
+fn load_list(draft: &Draft, at: At) -> Vec<Item> {
     let usual = occasions::all().iter().map(|occasion| Item {
         value: format!("{OCCASION}{}", occasion.key),
         label: Label::Word(
@@ -46,16 +48,8 @@ fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
         ),
         also: Some("pick-load-what-occasion.also".into()),
     });
-    // First what asks for nothing more: who has no plate at hand is not led to what asks for it.
-    let own = Item::new("own", Label::word("pick-load-what-own"));
-    items.splice(0..0, usual.chain(std::iter::once(own)));
-    ended(
-        items,
-        "load-what",
-        draft,
-        &format!("load.{}.what", at.n),
-        at.n > 1,
-    )
+    // First what asks for nothing more: who has no nameplate at hand is not led to what asks for it.
+    usual.chain(appliance_items(draft, at)).collect()
 }
 
 fn own(draft: &Draft, at: At) -> bool {
@@ -70,14 +64,22 @@ fn table(draft: &Draft, at: At) -> Option<&'static appliances::Appliance> {
     parts::appliance(draft, at.n)
 }
 
+/// All at once.
+pub(in crate::interview) const LOADS: &[Step] = &[step(
+    Group::Loads,
+    "what",
+    "load-list",
+    Takes::Many(load_list),
+)];
+
 pub(in crate::interview) const LOAD: &[Step] = &[
-    step(Group::Load, "what", "load-what", Takes::Pick(load_whats)).suggest(|_, at| {
-        if at.n > 1 {
-            said("done")
-        } else {
-            Suggestion::Nothing
-        }
-    }),
+    step(
+        Group::Load,
+        "what",
+        "load-what",
+        Takes::Pick(|draft, at| or_removed(appliance_items(draft, at))),
+    )
+    .later(),
     step(Group::Load, "name", "load-name", Takes::Typed(Form::Name))
         .when(own_first)
         .suggest(|draft, at| {
@@ -116,7 +118,8 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         "load-count",
         Takes::Typed(Form::Count(bounds::COUNT)),
     )
-    .when(own_first)
+    // The list said how many.
+    .later()
     .suggest(|_, _| said("1")),
     step(
         Group::Load,
@@ -154,7 +157,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     }),
     step(Group::Load, "continuous", "load-continuous", Takes::YesNo)
         .unknown()
-        .when(own_first)
+        .later()
         .suggest(|draft, at| {
             table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
                 said(if a.continuous { "yes" } else { "no" })

@@ -11,10 +11,10 @@ mod outlets;
 mod site;
 
 pub(super) use faces::{breaker_key, face_said, split_face};
-pub(super) use gear::{COMMON, GEAR, GEAR_AFTER, MOST_GEAR, MOST_OUTS, OUT};
-pub(super) use generator::{FUEL, GENERATOR};
-pub(super) use loads::{LOAD, MOST_LOADS, OCCASION};
-pub(super) use outlets::{MOST_OUTLETS, OUTLET, OUTLET_AFTER, OUTLETS};
+pub(super) use gear::{COMMON, GEAR, GEAR_AFTER, GEARS, MOST_GEAR, MOST_OUTS, OUT, OUT_LIST};
+pub(super) use generator::{FUEL, GENERATOR, GENERATOR_AFTER};
+pub(super) use loads::{LOAD, LOADS, MOST_LOADS, OCCASION};
+pub(super) use outlets::{MOST_OUTLETS, OUTLET, OUTLET_AFTER, OUTLET_LIST, OUTLETS};
 pub(super) use site::SITE;
 
 use super::draft::{Draft, Said};
@@ -35,10 +35,14 @@ pub enum Group {
     Outlet,
     /// All of its outlets.
     Outlets,
+    /// Everything to run.
+    Loads,
     /// Something to run.
     Load,
     /// Where it stands.
     Site,
+    /// All cords, adapters and boxes.
+    Gears,
     /// A cord, adapter or box.
     Gear,
     /// A kind of outlet of a box.
@@ -115,6 +119,8 @@ impl Item {
 pub enum Takes {
     /// One of a list.
     Pick(fn(&Draft, At) -> Vec<Item>),
+    /// Several of a list, and how many of each.
+    Many(fn(&Draft, At) -> Vec<Item>),
     /// Yes or no.
     YesNo,
     /// Typed text.
@@ -234,16 +240,9 @@ fn choices<C: Choice>(id: &str) -> Vec<Item> {
     words(id, &picks)
 }
 
-/// The words that end a list come first, where Enter finds them; the one that takes a thing out
-/// again, only where there is one.
-fn ended(mut items: Vec<Item>, id: &str, draft: &Draft, key: &str, may_end: bool) -> Vec<Item> {
-    if may_end {
-        items.insert(0, Item::new("done", Label::word(format!("pick-{id}-done"))));
-    }
-    let here = draft.text(key);
-    if here.is_some_and(|value| value != "done") {
-        items.push(Item::new("removed", Label::word("pick-removed")));
-    }
+/// With the one that takes a part out again.
+fn or_removed(mut items: Vec<Item>) -> Vec<Item> {
+    items.push(Item::new("removed", Label::word("pick-removed")));
     items
 }
 
@@ -265,13 +264,18 @@ fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {
 pub(super) fn all() -> impl Iterator<Item = &'static Step> {
     [
         GENERATOR,
+        GENERATOR_AFTER,
         FUEL,
+        OUTLET_LIST,
         OUTLET,
         OUTLETS,
         OUTLET_AFTER,
+        LOADS,
         LOAD,
         SITE,
+        GEARS,
         GEAR,
+        OUT_LIST,
         OUT,
         GEAR_AFTER,
     ]

@@ -2,8 +2,8 @@
 
 use super::faces::{has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Step, Suggestion, Takes, choices, ended, flow_if, place_item, said, step,
-    words,
+    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, or_removed, place_item, said,
+    step, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
@@ -14,37 +14,27 @@ use crate::tables::shape::{Circuit, Receptacle};
 /// The most outlets of a set.
 pub(in crate::interview) const MOST_OUTLETS: u8 = 12;
 
-fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
-    let two_legs = parts::legs(draft) != Some(System::V120);
-    ended(
-        shape_items(two_legs),
-        "outlet-face",
-        draft,
-        &format!("outlet.{}.face", at.n),
-        others_stand(draft, at),
-    )
+/// A hole that needs 240 V is there whatever was said of volts.
+fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
+    shape_items(true)
 }
 
-/// Whether there is another outlet ahead: a generator without any feeds nothing.
-fn others_stand(draft: &Draft, at: At) -> bool {
-    parts::outlets(draft).any(|n| n < at.n)
-}
+/// All at once.
+pub(in crate::interview) const OUTLET_LIST: &[Step] = &[step(
+    Group::Outlets,
+    "faces",
+    "outlet-list",
+    Takes::Many(outlet_faces),
+)];
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
     step(
         Group::Outlet,
         "face",
         "outlet-face",
-        Takes::Pick(outlet_faces),
+        Takes::Pick(|draft, at| or_removed(outlet_faces(draft, at))),
     )
-    // Nobody has an outlet by Enter alone.
-    .suggest(|draft, at| {
-        if others_stand(draft, at) {
-            said("done")
-        } else {
-            Suggestion::Nothing
-        }
-    }),
+    .later(),
     step(
         Group::Outlet,
         "breaker",
@@ -132,6 +122,8 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
             )
         }),
     )
+    // It costs power and no safety: who knows of it says so on the review page.
+    .later()
     .suggest(|_, _| said("no")),
     // Without such a plug, or with one receptacle for it, there is nothing to pick.
     step(

@@ -114,7 +114,7 @@ fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
         // Lists come to an end soon, or nothing but lists would be looked at.
         let ends = matches!(
             question.id,
-            "gear-what" | "out-face" | "load-what" | "outlet-face"
+            "gear-list" | "out-list" | "load-list" | "outlet-list"
         );
         let input = match draw % 8 {
             0 | 1 if !matches!(question.kind, Kind::Page(_)) => usual,
@@ -136,6 +136,14 @@ fn any_of(question: &Question, at: usize) -> Input {
         Kind::Choice(rows) | Kind::Page(rows) => {
             assert!(!rows.is_empty(), "nothing to pick at {}", question.key);
             rows[at % rows.len()].value.clone()
+        }
+        Kind::Many(rows) => {
+            let value = &rows[at % rows.len()].value;
+            format!(
+                "{} x {value}, {}",
+                at / 7 % 3 + 1,
+                rows[at / 3 % rows.len()].value
+            )
         }
         Kind::YesNo => ["yes", "no"][at % 2].to_owned(),
         Kind::Text(_) => TYPED[at % TYPED.len()].to_owned(),

@@ -475,6 +475,8 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("shape-", "", 52),
     ("pick-", "", 36),
     ("hint-list", "", 37),
+    ("hint-many", "", 37),
+    ("list-nothing", "", 36),
     ("hint-", "", 24),
     ("drawn-faces", "", 40),
     ("signal-", "", 14),

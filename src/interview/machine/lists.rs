@@ -1,0 +1,297 @@
+//! Lists that are answered at once: what is marked becomes parts, and the parts show as marked.
+
+use super::{Machine, Note, Place, part_key};
+use crate::interview::draft::{Draft, Said};
+use crate::interview::form;
+use crate::interview::steps::{self, Group};
+use crate::plan::problem::Value;
+use crate::plan::{Refusal, bounds};
+use crate::tables::occasions;
+
+/// Where the parts of a list are kept.
+struct List {
+    /// Of the keys of its parts.
+    prefix: String,
+    /// What a part is.
+    field: &'static str,
+    most: u8,
+    /// Without any the list is not answered.
+    least: u8,
+}
+
+impl List {
+    /// None where the answer is kept as it is.
+    fn of(place: &Place) -> Option<Self> {
+        let (prefix, field, most, least) = match place.step.id {
+            "outlet-list" => ("outlet".to_owned(), "face", steps::MOST_OUTLETS, 1),
+            "load-list" => ("load".to_owned(), "what", steps::MOST_LOADS, 1),
+            "gear-list" => ("gear".to_owned(), "what", steps::MOST_GEAR, 0),
+            "out-list" => (
+                format!("{}.out", part_key(Group::Gear, place.at)),
+                "face",
+                steps::MOST_OUTS,
+                1,
+            ),
+            _ => return None,
+        };
+        Some(Self {
+            prefix,
+            field,
+            most,
+            least,
+        })
+    }
+
+    fn key(&self, n: u8) -> String {
+        format!("{}.{n}.{}", self.prefix, self.field)
+    }
+
+    /// Where the number of those alike is kept, if they are one part.
+    fn count_key(&self, n: u8, value: &str) -> Option<String> {
+        let counted = match self.prefix.as_str() {
+            "outlet" | "gear" => false,
+            "load" => value != "own",
+            _ => true,
+        };
+        counted.then(|| format!("{}.{n}.count", self.prefix))
+    }
+
+    /// The first number that is no part.
+    fn end(&self, draft: &Draft) -> Option<u8> {
+        (1..=self.most).find(|n| matches!(draft.text(&self.key(*n)), None | Some("done")))
+    }
+
+    /// Whether somebody has said that there are no more.
+    fn is_ended(&self, draft: &Draft) -> bool {
+        self.end(draft)
+            .is_none_or(|end| draft.text(&self.key(end)).is_some())
+    }
+
+    /// The parts that stand: number, what is marked for it, how many.
+    fn parts(&self, draft: &Draft) -> Vec<(u8, String, u8)> {
+        let last = self.end(draft).unwrap_or(self.most + 1);
+        let parts = (1..last).filter_map(|n| {
+            let key = self.key(n);
+            let value = draft.text(&key).filter(|value| *value != "removed")?;
+            let whole = steps::face_said(draft, &key);
+            let whole = whole.and_then(|said| said.text().map(str::to_owned));
+            let count = self.count_key(n, value).and_then(|key| {
+                let text = draft.text(&key)?;
+                form::count(text, bounds::COUNT).ok()
+            });
+            Some((
+                n,
+                whole.unwrap_or_else(|| value.to_owned()),
+                count.unwrap_or(1),
+            ))
+        });
+        parts.collect()
+    }
+
+    /// How many there are of each, in their order.
+    fn marked(&self, draft: &Draft) -> Vec<(u8, String)> {
+        let mut marked = Vec::new();
+        for (_, value, count) in self.parts(draft) {
+            add(&mut marked, count, &value);
+        }
+        marked
+    }
+
+    /// Makes it so many of one kind: the last go, and what comes is put at the end.
+    fn make(&self, draft: &mut Draft, value: &str, wanted: u8) -> Result<(), Refusal> {
+        let mut there = self.parts(draft);
+        there.retain(|(_, other, _)| other == value);
+        let mut have = there
+            .iter()
+            .fold(0_u8, |all, (.., count)| all.saturating_add(*count));
+        for (n, _, count) in there.iter().rev() {
+            let less = have.saturating_sub(wanted).min(*count);
+            have -= less;
+            if less == *count {
+                draft.answers.insert(self.key(*n), Said::is("removed"));
+            } else if let Some(key) = self.count_key(*n, value) {
+                let count = count - less;
+                draft.answers.insert(key, Said::is(count.to_string()));
+            }
+        }
+        while have < wanted {
+            let more = wanted - have;
+            let same = there.first().filter(|_| have > 0);
+            let same = same.and_then(|(n, _, count)| Some((self.count_key(*n, value)?, count)));
+            if let Some((key, count)) = same {
+                draft
+                    .answers
+                    .insert(key, Said::is((count + more).to_string()));
+                return Ok(());
+            }
+            have += self.append(draft, value, more)?;
+        }
+        Ok(())
+    }
+
+    /// One part more, of as many as are alike in one part; gives how many.
+    fn append(&self, draft: &mut Draft, value: &str, count: u8) -> Result<u8, Refusal> {
+        let n = self.end(draft).ok_or_else(|| Refusal::new("full"))?;
+        // What was answered for a part of that number, before it was none, is of another.
+        let own = format!("{}.{n}.", self.prefix);
+        draft.answers.retain(|key, _| !key.starts_with(&own));
+        let next = (n < self.most).then(|| self.key(n + 1));
+        draft
+            .answers
+            .extend(next.map(|key| (key, Said::is("done"))));
+        let key = self.key(n);
+        match (steps::breaker_key(&key), steps::split_face(value)) {
+            (Some(breaker_key), Some((shape, breaker))) => {
+                draft.answers.insert(breaker_key, Said::is(breaker));
+                draft.answers.insert(key, Said::is(shape));
+            }
+            _ => {
+                draft.answers.insert(key, Said::is(value));
+            }
+        }
+        match self.count_key(n, value) {
+            Some(key) => {
+                if count > 1 {
+                    draft.answers.insert(key, Said::is(count.to_string()));
+                }
+                Ok(count)
+            }
+            None => Ok(1),
+        }
+    }
+}
+
+fn add(marked: &mut Vec<(u8, String)>, count: u8, value: &str) {
+    match marked.iter_mut().find(|(_, other)| other == value) {
+        Some((before, _)) => *before = before.saturating_add(count),
+        None => marked.push((count, value.to_owned())),
+    }
+}
+
+fn text_of(marked: &[(u8, String)]) -> String {
+    let one = |(count, value): &(u8, String)| form::picked(*count, value);
+    marked.iter().map(one).collect::<Vec<_>>().join(", ")
+}
+
+impl Machine {
+    /// What is marked in a list, if it was answered.
+    pub(super) fn marked(&self, place: &Place) -> Option<Said> {
+        let Some(list) = List::of(place) else {
+            // Each of several ends stands for itself.
+            let text = self.draft.text(&place.key())?;
+            let mut marked = Vec::new();
+            for end in form::faces(text)? {
+                add(&mut marked, 1, &end.to_string());
+            }
+            return Some(Said::Is(text_of(&marked)));
+        };
+        let marked = list.marked(&self.draft);
+        if !list.is_ended(&self.draft) || marked.len() < usize::from(list.least) {
+            return None;
+        }
+        Some(Said::Is(if marked.is_empty() {
+            "done".to_owned()
+        } else {
+            text_of(&marked)
+        }))
+    }
+
+    /// What is marked so far, whether or not the list is answered.
+    pub(super) fn marked_so_far(&self, place: &Place) -> Option<Said> {
+        let marked = List::of(place)?.marked(&self.draft);
+        (!marked.is_empty()).then(|| Said::Is(text_of(&marked)))
+    }
+
+    /// Whether that much may be marked.
+    pub(super) fn check_marked(
+        &self,
+        place: &Place,
+        text: &str,
+        rows: &[steps::Item],
+    ) -> Result<(), Refusal> {
+        let picks = form::picks(text)?;
+        // A file may hold more.
+        let there = List::of(place).map(|list| list.marked(&self.draft));
+        for (count, value) in &picks {
+            let there = there
+                .iter()
+                .flatten()
+                .any(|(have, it)| it == value && have >= count);
+            if *count > form::MOST_PICKED && !there {
+                return Err(Refusal::new("count")
+                    .with("least", "1")
+                    .with("most", form::MOST_PICKED.to_string()));
+            }
+        }
+        let least = List::of(place).map_or(1, |list| list.least);
+        let known = |value: &str| rows.iter().any(|row| row.value == value);
+        let all = picks.iter().all(|(_, value)| known(value));
+        let total: usize = picks.iter().map(|(count, _)| usize::from(*count)).sum();
+        // The ends of a cord are one answer, of at most so many.
+        let fits = List::of(place).is_some() || total <= usize::from(form::MOST_PICKED);
+        if all && picks.len() >= usize::from(least) && fits {
+            Ok(())
+        } else {
+            Err(Refusal::new("choice"))
+        }
+    }
+
+    /// Makes parts of what was marked: in place of those there, or beside them.
+    pub(super) fn keep_marked(
+        &mut self,
+        place: &Place,
+        text: &str,
+        beside: bool,
+    ) -> Result<Option<Note>, Refusal> {
+        let picks = form::picks(text)?;
+        let Some(list) = List::of(place) else {
+            let each = picks
+                .iter()
+                .flat_map(|(count, value)| vec![*value; usize::from(*count)]);
+            let all: Vec<&str> = each.collect();
+            self.draft
+                .answers
+                .insert(place.key(), Said::Is(all.join(",")));
+            return Ok(None);
+        };
+        let before = list.marked(&self.draft);
+        let mut wanted: Vec<(u8, String)> = if beside { before.clone() } else { Vec::new() };
+        let mut usual = Vec::new();
+        for (count, value) in picks {
+            match value.strip_prefix(steps::OCCASION) {
+                Some(occasion) => {
+                    let occasion =
+                        occasions::named(occasion).ok_or_else(|| Refusal::new("choice"))?;
+                    usual.extend(occasion.appliances.iter().map(String::as_str));
+                }
+                None => add(&mut wanted, count, value),
+            }
+        }
+        let mut added = Vec::new();
+        for thing in usual {
+            if wanted.iter().all(|(_, other)| other != thing) {
+                wanted.push((1, thing.to_owned()));
+                added.push(format!("appliance-{thing}"));
+            }
+        }
+        let gone = before
+            .iter()
+            .filter(|(_, value)| wanted.iter().all(|(_, other)| other != value));
+        let zero = gone
+            .map(|(_, value)| (0, value.clone()))
+            .collect::<Vec<_>>();
+        for (count, value) in zero.iter().chain(&wanted) {
+            list.make(&mut self.draft, value, *count)?;
+        }
+        if let Some(end) = list.end(&self.draft) {
+            self.draft.answers.insert(list.key(end), Said::is("done"));
+        }
+        Ok((!added.is_empty()).then(|| Note {
+            key: "added",
+            values: vec![
+                ("count", added.len().to_string().into()),
+                ("things", Value::Words(added)),
+            ],
+        }))
+    }
+}

@@ -1,0 +1,354 @@
+//! A list to pick from, with arrows or by typing; some take several, and how many of each.
+
+use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
+
+use super::{Prompt, Then, cut};
+use crate::interview::form::MOST_PICKED;
+use crate::interview::terminal::editor::Editor;
+use crate::interview::{Input, Row, form};
+
+/// The longest list that somebody would scroll through.
+const LONGEST_SCROLLED: usize = 60;
+
+/// What things are picked as that no row names.
+const OTHERS: [&str; 3] = ["own", "cord", "box"];
+
+pub(super) struct List<'a> {
+    rows: Vec<&'a Row>,
+    /// Of each row, where the list takes several.
+    pub(super) marks: Option<Vec<u8>>,
+    /// The rows as they stand below each other: what was marked comes first, where it is seen.
+    order: Vec<usize>,
+    typed: Editor,
+    /// Of the rows that match.
+    at: usize,
+    hint: String,
+    nothing: String,
+}
+
+impl<'a> List<'a> {
+    pub(super) fn new(
+        rows: &'a [Row],
+        start: Option<usize>,
+        marks: Option<Vec<u8>>,
+        hint: String,
+        nothing: String,
+    ) -> Self {
+        let mut rows: Vec<&Row> = rows.iter().collect();
+        if start.is_none() {
+            // Something is under the cursor always: where Enter may take nothing, help is.
+            rows.sort_by_key(|row| row.input != Input::Explain);
+        }
+        let mut list = Self {
+            order: (0..rows.len()).collect(),
+            rows,
+            marks,
+            typed: Editor::default(),
+            at: start.unwrap_or(0),
+            hint,
+            nothing,
+        };
+        list.put_marked_first();
+        list
+    }
+
+    fn put_marked_first(&mut self) {
+        let Some(marks) = &self.marks else { return };
+        self.order = (0..self.rows.len()).collect();
+        self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
+    }
+
+    /// Whether nothing holds what was typed. Then there are still help, and what is in no list.
+    fn is_lost(&self) -> bool {
+        let typed = self.typed.text().to_lowercase();
+        !self.rows.iter().any(|row| row.holds(&typed))
+    }
+
+    /// The rows that hold each typed word; those first that begin so, then those that hold it in one.
+    fn found(&self) -> Vec<usize> {
+        let typed = self.typed.text().to_lowercase();
+        let mut found = self.order.clone();
+        if self.is_lost() {
+            found.retain(|at| match &self.rows[*at].input {
+                Input::Answer(value) => OTHERS.contains(&value.as_str()),
+                input => *input == Input::Explain,
+            });
+            return found;
+        }
+        found.retain(|at| self.rows[*at].holds(&typed));
+        let typed = typed.trim();
+        if !typed.is_empty() {
+            found.sort_by_key(|at| {
+                let text = self.rows[*at].text.to_lowercase();
+                (!text.starts_with(typed), !text.contains(typed))
+            });
+        }
+        found
+    }
+
+    /// The mark of a row, if it can have one.
+    fn mark(&mut self, row: usize) -> Option<&mut u8> {
+        // The first row ends the list, and others are no things.
+        let thing = row > 0 && matches!(self.rows[row].input, Input::Answer(_));
+        self.marks.as_mut().filter(|_| thing)?.get_mut(row)
+    }
+
+    /// Everything that is marked, as the answer.
+    fn marked(&self) -> (String, String) {
+        let marks = self.marks.iter().flatten();
+        let marked = self.rows.iter().zip(marks).filter(|(_, count)| **count > 0);
+        let join = |text: fn(&Row) -> &str| {
+            let all = marked
+                .clone()
+                .map(|(row, count)| form::picked(*count, text(row)));
+            all.collect::<Vec<_>>().join(", ")
+        };
+        let value = |row: &Row| match &row.input {
+            Input::Answer(value) => value.clone(),
+            _ => String::new(),
+        };
+        let values = marked
+            .clone()
+            .map(|(row, count)| form::picked(*count, &value(row)));
+        let values = values.collect::<Vec<_>>().join(", ");
+        (values, join(|row| &row.text))
+    }
+
+    fn enter(&mut self, row: usize) -> Then {
+        if let Some(mark) = self.mark(row) {
+            *mark = (*mark).max(1);
+            self.put_marked_first();
+            self.typed.empty();
+            self.at = 0;
+            return Then::On;
+        }
+        let input = self.rows[row].input.clone();
+        if self.marks.is_some() && row == 0 {
+            let (values, texts) = self.marked();
+            if !values.is_empty() {
+                return Then::Done(Input::Answer(values), texts);
+            }
+        }
+        Then::Done(input, self.rows[row].text.clone())
+    }
+}
+
+impl Prompt for List<'_> {
+    fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>) {
+        let (typed, at) = self.typed.shown(width.saturating_sub(2));
+        let mut lines = vec![(format!("> {typed}"), false)];
+        let found = self.found();
+        if self.is_lost() {
+            lines.push((cut(&self.nothing, width), false));
+        }
+        let room = height.saturating_sub(2).max(5);
+        // Of a list that nobody would scroll through, which is read by typing, half as many.
+        let room = if found.len() > LONGEST_SCROLLED {
+            (room / 2).max(5)
+        } else {
+            room
+        };
+        let from = self
+            .at
+            .saturating_sub(room / 2)
+            .min(found.len().saturating_sub(room));
+        for (place, row) in found.iter().enumerate().skip(from).take(room) {
+            let here = place == self.at;
+            let more = place == from && from > 0;
+            let less = place + 1 == from + room && place + 1 < found.len();
+            let sign = match (here, more, less) {
+                (true, ..) => '*',
+                (_, true, _) => '^',
+                (_, _, true) => 'v',
+                _ => ' ',
+            };
+            let thing = *row > 0 && matches!(self.rows[*row].input, Input::Answer(_));
+            // One column, so that a row is whole on a narrow screen.
+            let mark = match self.marks.as_ref().map(|marks| marks[*row]) {
+                None => String::new(),
+                Some(_) if !thing => " ".to_owned(),
+                Some(0) => "□".to_owned(),
+                Some(1) => "■".to_owned(),
+                Some(count) => count.to_string(),
+            };
+            let text = format!("{sign}{mark} {}", self.rows[*row].text);
+            lines.push((cut(&text, width), here));
+        }
+        lines.push((cut(&format!("[{}]", self.hint), width), false));
+        (lines, Some(at + 2))
+    }
+
+    fn key(&mut self, key: KeyEvent) -> Then {
+        let found = self.found();
+        let row = found.get(self.at).copied();
+        let by_word = key
+            .modifiers
+            .intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
+        let step = |at: usize, by: isize| {
+            at.saturating_add_signed(by)
+                .min(found.len().saturating_sub(1))
+        };
+        match (key.code, row) {
+            (KeyCode::Esc, _) if self.typed.is_empty() => {
+                return Then::Done(Input::Back, "<".to_owned());
+            }
+            // What was typed goes first.
+            (KeyCode::Esc, _) => {
+                self.typed.empty();
+                self.at = 0;
+            }
+            (KeyCode::Enter, Some(row)) => return self.enter(row),
+            (KeyCode::Char('?'), _) => {
+                if let Some(help) = self.rows.iter().find(|row| row.input == Input::Explain) {
+                    return Then::Done(Input::Explain, help.text.clone());
+                }
+            }
+            (KeyCode::Up, _) if self.at == 0 => self.at = found.len().saturating_sub(1),
+            (KeyCode::Down | KeyCode::Tab, _) if self.at + 1 >= found.len() => self.at = 0,
+            (KeyCode::Up, _) => self.at -= 1,
+            (KeyCode::Down | KeyCode::Tab, _) => self.at += 1,
+            (KeyCode::PageUp, _) => self.at = step(self.at, -10),
+            (KeyCode::PageDown, _) => self.at = step(self.at, 10),
+            (KeyCode::Home, _) if self.typed.is_empty() => self.at = 0,
+            (KeyCode::End, _) if self.typed.is_empty() => self.at = step(usize::MAX, 0),
+            (KeyCode::Right, Some(row)) if !by_word && self.marks.is_some() => {
+                if let Some(mark) = self.mark(row) {
+                    *mark = (*mark + 1).min((*mark).max(MOST_PICKED));
+                }
+            }
+            (KeyCode::Left, Some(row)) if !by_word && self.marks.is_some() => {
+                if let Some(mark) = self.mark(row) {
+                    *mark = mark.saturating_sub(1);
+                }
+            }
+            (KeyCode::Char(' '), Some(row)) if self.typed.is_empty() && self.marks.is_some() => {
+                if let Some(mark) = self.mark(row) {
+                    *mark = u8::from(*mark == 0);
+                }
+            }
+            _ => {
+                if self.typed.edit(key) {
+                    self.at = 0;
+                }
+            }
+        }
+        Then::On
+    }
+
+    fn paste(&mut self, text: &str) -> bool {
+        self.at = 0;
+        self.typed.paste(text)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn rows(texts: &[&str]) -> Vec<Row> {
+        let row = |text: &&str| Row {
+            text: (*text).to_owned(),
+            also: String::new(),
+            input: Input::Answer(text.to_lowercase()),
+        };
+        let mut rows: Vec<Row> = texts.iter().map(row).collect();
+        rows.push(Row {
+            text: "? Tell me more".to_owned(),
+            also: String::new(),
+            input: Input::Explain,
+        });
+        rows
+    }
+
+    /// What came of these keys: letters as they are, and words for the others.
+    fn press(list: &mut List, keys: &str) -> Option<Input> {
+        for word in keys.split(' ') {
+            let codes = match word {
+                "enter" => vec![KeyCode::Enter],
+                "esc" => vec![KeyCode::Esc],
+                "down" => vec![KeyCode::Down],
+                "right" => vec![KeyCode::Right],
+                "left" => vec![KeyCode::Left],
+                "space" => vec![KeyCode::Char(' ')],
+                letters => letters.chars().map(KeyCode::Char).collect(),
+            };
+            for code in codes {
+                if let Then::Done(input, _) = list.key(KeyEvent::from(code)) {
+                    return Some(input);
+                }
+            }
+        }
+        None
+    }
+
+    #[test]
+    fn enter_marks_what_was_typed_and_then_ends_the_list() {
+        let all = rows(&["That is all", "Kettle", "Phone", "Fridge"]);
+        let many = || {
+            List::new(
+                &all,
+                Some(0),
+                Some(vec![0; all.len()]),
+                String::new(),
+                String::new(),
+            )
+        };
+        let marked = |keys: &str| press(&mut many(), keys);
+        let answer = |text: &str| Some(Input::Answer(text.to_owned()));
+        assert_eq!(
+            marked("kettle enter fr enter enter"),
+            answer("kettle, fridge")
+        );
+        assert_eq!(
+            marked("down space down right right enter enter"),
+            answer("kettle, 2 x phone")
+        );
+        assert_eq!(marked("down space space enter down enter"), None);
+        assert_eq!(
+            marked("kettle enter kettle left enter enter"),
+            answer("kettle")
+        );
+        // Nothing, said so.
+        assert_eq!(marked("enter"), answer("that is all"));
+        // What was typed stays unmarked until Enter, and Esc takes it back first.
+        assert_eq!(marked("kettle esc enter"), answer("that is all"));
+        assert_eq!(marked("kettle esc esc"), Some(Input::Back));
+        assert_eq!(marked("ket ?"), Some(Input::Explain));
+        let many = "right ".repeat(40);
+        assert_eq!(
+            marked(&format!("down {many}enter enter")),
+            answer("12 x kettle")
+        );
+    }
+
+    #[test]
+    fn what_matches_nothing_says_so() {
+        let all = rows(&["Kettle", "Phone"]);
+        let mut list = List::new(
+            &all,
+            None,
+            None,
+            String::new(),
+            "Nothing like that".to_owned(),
+        );
+        assert_eq!(press(&mut list, "boat enter"), Some(Input::Explain));
+        assert!(
+            list.lines(40, 10)
+                .0
+                .iter()
+                .any(|(line, _)| line.contains("Nothing like that"))
+        );
+        // What begins so comes first, and help only where nothing may be taken unseen.
+        assert_eq!(list.rows[0].input, Input::Explain);
+        let others = rows(&["That is all", "Kettle", "own"]);
+        let marks = Some(vec![0; others.len()]);
+        let mut list = List::new(&others, Some(0), marks, String::new(), String::new());
+        let own = Input::Answer("own".to_owned());
+        assert_eq!(press(&mut list, "boat enter enter"), Some(own));
+        let mut list = List::new(&all, None, None, String::new(), String::new());
+        assert_eq!(
+            press(&mut list, "ph enter"),
+            Some(Input::Answer("phone".to_owned()))
+        );
+    }
+}

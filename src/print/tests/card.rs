@@ -98,6 +98,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let (plan, report) = demo(mended);
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let sheet = text_of(&files[3].1);
+    let sheet: String = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(sheet.contains("3 (breakfast, evening)"), "{sheet}");
 
     let twelve = include_str!("../../../tests/plans/large/twelve.toml");

@@ -200,7 +200,7 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
 /// A template of the user's own that prints smaller is not printed, and the text is named.
 #[test]
 fn what_is_too_small_to_read_stops_the_press() {
-    let (plan, report) = small();
+    let (plan, report) = demo(crate::plan::demo::MENDED);
     let built_in = |wanted: &str| {
         let all = templates();
         let found = all.iter().find(|(path, _)| *path == wanted);

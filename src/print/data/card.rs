@@ -300,10 +300,10 @@ fn together(context: &Context<'_>) -> Together {
     // Where the plan says when things run, what it never needs is left to the worksheet; but a meter reads what the
     // first leaves.
     let times = choices::times(context);
-    let timed = times.iter().any(|times| !times.is_empty());
+    let any_hours = times.iter().any(|times| !times.is_empty());
     let numbered = sharing.together.iter().zip(times).enumerate();
     let sets: Vec<Choice> = numbered
-        .filter(|(at, (_, times))| !timed || *at == 0 || !times.is_empty())
+        .filter(|(at, (_, times))| !any_hours || *at == 0 || !times.is_empty())
         .take(SHOWN)
         .map(|(at, (set, times))| Choice {
             number: (at + 1).to_string(),

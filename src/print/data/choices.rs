@@ -61,11 +61,14 @@ pub(super) fn times(context: &Context<'_>) -> Vec<Vec<String>> {
 
 /// The numbers of the sets that have times, each with them.
 pub(super) fn titles(context: &Context<'_>) -> Vec<String> {
-    let timed = (1..).zip(times(context));
-    let timed = timed.filter(|(_, times)| !times.is_empty());
+    let numbered = (1..).zip(times(context));
+    let wanted = numbered.filter(|(_, times)| !times.is_empty());
     let title = |(number, times): (usize, Vec<String>)| {
-        let (number, times) = (number.to_string(), times.join(", "));
-        context.say("choice", &[("number", &number), ("times", &times)])
+        let args = [
+            ("number", &*number.to_string()),
+            ("times", &*times.join(", ")),
+        ];
+        context.say("choice", &args)
     };
-    timed.map(title).collect()
+    wanted.map(title).collect()
 }

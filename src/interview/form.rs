@@ -195,14 +195,20 @@ pub(super) fn watts(text: &str) -> Result<(String, Option<String>), Refusal> {
     let [one, other] = pieces.as_slice() else {
         return quantity(&text, &bounds::RATED).map(|_| (text, None));
     };
-    // The unit may stand at the end only.
-    let unit = other.trim_start_matches(|c: char| !c.is_alphabetic());
-    let one = if one.contains(char::is_alphabetic) {
-        (*one).to_owned()
-    } else {
-        format!("{one} {unit}")
+    // The unit may stand at one of them only.
+    let unit = |piece: &str| {
+        piece
+            .trim_start_matches(|c: char| !c.is_alphabetic())
+            .to_owned()
     };
-    let other = (*other).to_owned();
+    let whole = |piece: &str, beside: &str| {
+        if unit(piece).is_empty() {
+            format!("{piece} {}", unit(beside))
+        } else {
+            piece.to_owned()
+        }
+    };
+    let (one, other) = (whole(one, other), whole(other, one));
     let (first, second) = (
         quantity(&one, &bounds::RATED)?,
         quantity(&other, &bounds::PEAK)?,
@@ -710,6 +716,32 @@ mod tests {
         ] {
             assert!(draw(bad).is_err(), "{bad}");
         }
+    }
+
+    #[test]
+    fn of_two_figures_the_larger_is_the_peak_and_one_unit_does_for_both() {
+        for text in [
+            "2800 W, 3300 W",
+            "2800 W, 3300",
+            "2800/3300 W",
+            "3300 W / 2800",
+            "2.8 kW, 3300 W",
+        ] {
+            let (running, peak) = watts(text).expect(text);
+            let parsed =
+                |text: &str| Power::parse(text, crate::quantity::Round::Down).expect("a power");
+            assert_eq!(
+                parsed(&running),
+                Power::from_milliwatts(2_800_000),
+                "{text}"
+            );
+            assert_eq!(
+                parsed(&peak.expect("two")),
+                Power::from_milliwatts(3_300_000),
+                "{text}"
+            );
+        }
+        assert!(watts("2800, 3300").is_err());
     }
 
     #[test]

@@ -8,11 +8,13 @@ use std::io::{IsTerminal, Write};
 use anstyle::Style;
 use crossterm::event::{Event, KeyCode, KeyEvent, KeyEventKind, KeyModifiers};
 use crossterm::{cursor, event, execute, queue, style, terminal};
+use inquire::ui::{Attributes, RenderConfig, StyleSheet, Styled};
+use inquire::{InquireError, Select};
 
 use self::editor::Editor;
 use self::list::List;
 use super::view::typed;
-use super::{Input, PromptError, Prompter, Shape, View};
+use super::{Input, PromptError, Prompter, Row, Shape, View};
 
 /// The narrowest and widest text. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
@@ -167,6 +169,56 @@ impl Terminal {
         Ok(input)
     }
 
+    /// Plain signs and no colour: what is picked is marked by a sign, so that it is seen without colour too.
+    fn look(&self) -> RenderConfig<'static> {
+        let mut look = RenderConfig::empty()
+            .with_prompt_prefix(Styled::new(">"))
+            .with_answered_prompt_prefix(Styled::new(">"))
+            .with_highlighted_option_prefix(Styled::new("*"))
+            .with_scroll_up_prefix(Styled::new("^"))
+            .with_scroll_down_prefix(Styled::new("v"))
+            .with_canceled_prompt_indicator(Styled::new("<"));
+        if self.colour {
+            let bold = StyleSheet::new().with_attr(Attributes::BOLD);
+            look = look.with_selected_option(Some(bold)).with_answer(bold);
+        }
+        look
+    }
+
+    /// Lets one row be picked.
+    fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, PromptError> {
+        let width = columns().saturating_sub(3);
+        let mut rows: Vec<&Row> = rows.iter().collect();
+        if start.is_none() {
+            // Something is under the cursor always: where Enter may take nothing, help is.
+            rows.sort_by_key(|row| row.input != Input::Explain);
+        }
+        let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
+        // Where nothing is found, help stays.
+        let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
+            let row = rows[at];
+            if rows.iter().any(|row| row.holds(&typed.to_lowercase())) {
+                row.likeness(typed).map(i64::from)
+            } else {
+                (row.input == Input::Explain).then_some(0)
+            }
+        };
+        let picked = Select::new("", shown)
+            .with_render_config(self.look())
+            .with_help_message(&self.list_keys)
+            .with_page_size(room(self.said).saturating_sub(2))
+            .with_starting_cursor(start.unwrap_or(0))
+            .with_scorer(&score)
+            .raw_prompt();
+        match picked {
+            Ok(picked) => Ok(rows[picked.index].input.clone()),
+            Err(InquireError::OperationCanceled) => Ok(Input::Back),
+            Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
+            Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
+            Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
+        }
+    }
+
     /// What is already waiting when an answer has just been given came with it in one paste: its
     /// further lines would answer questions that nobody has read.
     fn drop_pasted(&mut self) -> std::io::Result<()> {
@@ -228,11 +280,7 @@ impl Drawn {
     fn draw(&mut self, prompt: &dyn Prompt, said: usize, bold: bool) -> std::io::Result<()> {
         use unicode_width::UnicodeWidthStr;
         self.clear()?;
-        let height = usize::from(size().1);
-        // The question, its reason and where one is take up to two lines each where it is narrow.
-        let around = said + if columns() < 60 { 8 } else { 5 };
-        let room = height.saturating_sub(around).clamp(7, 40);
-        let (lines, caret) = prompt.lines(columns(), room);
+        let (lines, caret) = prompt.lines(columns(), room(said));
         let mut out = std::io::stderr();
         for (at, (line, strong)) in lines.iter().enumerate() {
             if at > 0 {
@@ -263,6 +311,13 @@ impl Drawn {
 
 fn size() -> (u16, u16) {
     terminal::size().unwrap_or((80, 24))
+}
+
+/// The lines for a prompt below what was said. The question, its reason and where one is take up to two lines each where
+/// it is narrow.
+fn room(said: usize) -> usize {
+    let around = said + if columns() < 60 { 8 } else { 5 };
+    usize::from(size().1).saturating_sub(around).clamp(7, 40)
 }
 
 fn columns() -> usize {
@@ -331,21 +386,23 @@ impl Prompter for Terminal {
                     other => other,
                 }
             }
-            Shape::List { rows, start, marks } => {
-                let keys = if marks.is_some() {
-                    self.many_keys.clone()
-                } else {
-                    self.list_keys.clone()
-                };
-                let nothing = self.nothing.clone();
-                let left = marked.map(|(_, marks)| marks);
-                let marks = marks
-                    .as_ref()
-                    .map(|marks| left.unwrap_or_else(|| marks.clone()));
+            Shape::List {
+                rows,
+                start,
+                marks: None,
+            } => self.pick(rows, *start)?,
+            Shape::List {
+                rows,
+                start,
+                marks: Some(marks),
+            } => {
+                let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
+                let (keys, nothing) = (self.many_keys.clone(), self.nothing.clone());
                 let mut list = List::new(rows, *start, marks, keys, nothing);
                 let input = self.hold(&mut list)?;
-                let marks = list.marks.filter(|_| input != Input::Back);
-                self.marked = marks.map(|marks| (view.question.clone(), marks));
+                if input != Input::Back {
+                    self.marked = Some((view.question.clone(), list.marks));
+                }
                 input
             }
         };

@@ -68,6 +68,16 @@ impl Row {
             .split_whitespace()
             .all(|word| text.contains(word) || also.contains(word))
     }
+
+    /// How much it is what was typed, if each word of that is in it: most where it begins so, then where it holds it in
+    /// one.
+    pub(super) fn likeness(&self, typed: &str) -> Option<u8> {
+        let (typed, text) = (typed.to_lowercase(), self.text.to_lowercase());
+        self.holds(&typed).then(|| match typed.trim() {
+            whole if text.starts_with(whole) => 2,
+            whole => u8::from(text.contains(whole)),
+        })
+    }
 }
 
 /// A danger in words: what, why and what to do; short when it was told before.

@@ -1,4 +1,6 @@
-//! A list to pick from, with arrows or by typing; some take several, and how many of each.
+//! A list that takes several, with arrows or by typing, and how many of each.
+
+use std::cmp::Reverse;
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 
@@ -15,8 +17,8 @@ const OTHERS: [&str; 3] = ["own", "cord", "box"];
 
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
-    /// Of each row, where the list takes several.
-    pub(super) marks: Option<Vec<u8>>,
+    /// Of each row.
+    pub(super) marks: Vec<u8>,
     /// The rows as they stand below each other: what was marked comes first, where it is seen.
     order: Vec<usize>,
     typed: Editor,
@@ -30,15 +32,11 @@ impl<'a> List<'a> {
     pub(super) fn new(
         rows: &'a [Row],
         start: Option<usize>,
-        marks: Option<Vec<u8>>,
+        marks: Vec<u8>,
         hint: String,
         nothing: String,
     ) -> Self {
-        let mut rows: Vec<&Row> = rows.iter().collect();
-        if start.is_none() {
-            // Something is under the cursor always: where Enter may take nothing, help is.
-            rows.sort_by_key(|row| row.input != Input::Explain);
-        }
+        let rows: Vec<&Row> = rows.iter().collect();
         let mut list = Self {
             order: (0..rows.len()).collect(),
             rows,
@@ -53,7 +51,7 @@ impl<'a> List<'a> {
     }
 
     fn put_marked_first(&mut self) {
-        let Some(marks) = &self.marks else { return };
+        let marks = &self.marks;
         self.order = (0..self.rows.len()).collect();
         self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
     }
@@ -76,12 +74,8 @@ impl<'a> List<'a> {
             return found;
         }
         found.retain(|at| self.rows[*at].holds(&typed));
-        let typed = typed.trim();
-        if !typed.is_empty() {
-            found.sort_by_key(|at| {
-                let text = self.rows[*at].text.to_lowercase();
-                (!text.starts_with(typed), !text.contains(typed))
-            });
+        if !typed.trim().is_empty() {
+            found.sort_by_key(|at| Reverse(self.rows[*at].likeness(&typed)));
         }
         found
     }
@@ -90,13 +84,16 @@ impl<'a> List<'a> {
     fn mark(&mut self, row: usize) -> Option<&mut u8> {
         // The first row ends the list, and others are no things.
         let thing = row > 0 && matches!(self.rows[row].input, Input::Answer(_));
-        self.marks.as_mut().filter(|_| thing)?.get_mut(row)
+        self.marks.get_mut(row).filter(|_| thing)
     }
 
     /// Everything that is marked, as the answer.
     fn marked(&self) -> (String, String) {
-        let marks = self.marks.iter().flatten();
-        let marked = self.rows.iter().zip(marks).filter(|(_, count)| **count > 0);
+        let marked = self
+            .rows
+            .iter()
+            .zip(&self.marks)
+            .filter(|(_, count)| **count > 0);
         let join = |text: fn(&Row) -> &str| {
             let all = marked
                 .clone()
@@ -123,7 +120,7 @@ impl<'a> List<'a> {
             return Then::On;
         }
         let input = self.rows[row].input.clone();
-        if self.marks.is_some() && row == 0 {
+        if row == 0 {
             let (values, texts) = self.marked();
             if !values.is_empty() {
                 return Then::Done(Input::Answer(values), texts);
@@ -164,12 +161,11 @@ impl Prompt for List<'_> {
             };
             let thing = *row > 0 && matches!(self.rows[*row].input, Input::Answer(_));
             // One column, so that a row is whole on a narrow screen.
-            let mark = match self.marks.as_ref().map(|marks| marks[*row]) {
-                None => String::new(),
-                Some(_) if !thing => " ".to_owned(),
-                Some(0) => "□".to_owned(),
-                Some(1) => "■".to_owned(),
-                Some(count) => count.to_string(),
+            let mark = match self.marks[*row] {
+                _ if !thing => " ".to_owned(),
+                0 => "□".to_owned(),
+                1 => "■".to_owned(),
+                count => count.to_string(),
             };
             let text = format!("{sign}{mark} {}", self.rows[*row].text);
             lines.push((cut(&text, width), here));
@@ -211,17 +207,17 @@ impl Prompt for List<'_> {
             (KeyCode::PageDown, _) => self.at = step(self.at, 10),
             (KeyCode::Home, _) if self.typed.is_empty() => self.at = 0,
             (KeyCode::End, _) if self.typed.is_empty() => self.at = step(usize::MAX, 0),
-            (KeyCode::Right, Some(row)) if !by_word && self.marks.is_some() => {
+            (KeyCode::Right, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = (*mark + 1).min((*mark).max(MOST_PICKED));
                 }
             }
-            (KeyCode::Left, Some(row)) if !by_word && self.marks.is_some() => {
+            (KeyCode::Left, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_sub(1);
                 }
             }
-            (KeyCode::Char(' '), Some(row)) if self.typed.is_empty() && self.marks.is_some() => {
+            (KeyCode::Char(' '), Some(row)) if self.typed.is_empty() => {
                 if let Some(mark) = self.mark(row) {
                     *mark = u8::from(*mark == 0);
                 }
@@ -288,7 +284,7 @@ mod tests {
             List::new(
                 &all,
                 Some(0),
-                Some(vec![0; all.len()]),
+                vec![0; all.len()],
                 String::new(),
                 String::new(),
             )
@@ -323,32 +319,18 @@ mod tests {
 
     #[test]
     fn what_matches_nothing_says_so() {
-        let all = rows(&["Kettle", "Phone"]);
-        let mut list = List::new(
-            &all,
-            None,
-            None,
-            String::new(),
-            "Nothing like that".to_owned(),
-        );
-        assert_eq!(press(&mut list, "boat enter"), Some(Input::Explain));
+        let others = rows(&["That is all", "Kettle", "own"]);
+        let marks = vec![0; others.len()];
+        let nothing = "Nothing like that".to_owned();
+        let mut list = List::new(&others, Some(0), marks, String::new(), nothing);
+        let own = Input::Answer("own".to_owned());
+        assert_eq!(press(&mut list, "boat"), None);
+        let shown = list.lines(40, 10).0;
         assert!(
-            list.lines(40, 10)
-                .0
+            shown
                 .iter()
                 .any(|(line, _)| line.contains("Nothing like that"))
         );
-        // What begins so comes first, and help only where nothing may be taken unseen.
-        assert_eq!(list.rows[0].input, Input::Explain);
-        let others = rows(&["That is all", "Kettle", "own"]);
-        let marks = Some(vec![0; others.len()]);
-        let mut list = List::new(&others, Some(0), marks, String::new(), String::new());
-        let own = Input::Answer("own".to_owned());
-        assert_eq!(press(&mut list, "boat enter enter"), Some(own));
-        let mut list = List::new(&all, None, None, String::new(), String::new());
-        assert_eq!(
-            press(&mut list, "ph enter"),
-            Some(Input::Answer("phone".to_owned()))
-        );
+        assert_eq!(press(&mut list, "enter enter"), Some(own));
     }
 }

@@ -72,6 +72,9 @@ print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.
 print-short-no-gfci = Kein Stromschlag-Schutz
+# Where there is least room.
+print-tiny-gfci = GFCI: JA
+print-tiny-no-gfci = GFCI: NEIN
 print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
 print-comes-from = Gespeist von
@@ -116,7 +119,9 @@ print-guarded-cord = AM ENDE NUR GFCI-KABEL
 print-guarded-cord-do = Stecken Sie in jede Dose dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
 print-behind = Der Strom kommt von „{ $id }“: nicht benutzen.
 print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
-print-refused-alt = { $id } durchgestrichen: nicht benutzen
+print-refused-alt = Verbotszeichen: { $id } nicht benutzen
+# Of a cord or box that must not be used: its outlets.
+print-refused-ends = Mit { $ends }
 print-do = Das tun
 print-fold = Hier um das Kabel falten
 print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
@@ -174,9 +179,16 @@ print-alignment-bar = Dieser Balken muss 100 mm (3,94 in) messen.
 ## Karte
 
 print-card-title = Karte: { $site }
-print-card-one = Seite 1. Wer wen speist, und was zusammen laufen darf
-print-card-two = Seite 2. Wenn etwas schiefgeht. Aufbauen und prüfen
-print-card-fold = Hier falten, Druck nach außen
+print-card-one = Seite 1: einstecken
+print-card-two = Seite 2: wenn etwas schiefgeht
+print-card-alarm = CO-Melder am Schlafplatz.
+print-card-call = { $call } anrufen
+# To be filled in by hand.
+print-card-site = Platznummer
+print-card-ranger = Platzwart
+print-card-hospital = Krankenhaus
+print-card-flip = Beidseitig drucken, an der langen Kante wenden.
+print-card-fold = Einseitig drucken. In der Mitte falten, Druck nach außen.
 print-card-trim = An den Ecken entlang schneiden. Die Folie schließt ringsum mit 3 mm.
 print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
@@ -187,11 +199,7 @@ print-no-breaker-below = Ampere zählen: Schutzschalter zu groß
 print-no-breaker-below-set = Ampere zählen: Generator zu stark
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
 print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
-print-with-gfci = { $facts } · GFCI
-print-with-no-gfci = { $facts } · GFCI: NEIN
-print-detail-amps = { $facts } · { $amps }
-print-tree-alt = Wer wen speist, vom Generator aus: { $parts }
-print-tree-alt-part = { $id } bis { $amps } ab 3 Stunden
+print-row-gfci = GFCI
 print-loose = Nicht angeschlossen:
 print-unplaced = NICHT EINSTECKEN: { $loads }. Keine Steckdose in diesem Plan reicht dafür.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
@@ -199,16 +207,29 @@ print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benut
 print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, die bleibt, darf dafür benutzt werden.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es hat: { $loads }. Eine andere Steckdose reicht.
 print-together-title = Zusammen
+print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
 print-more = … und { $count } mehr, in der Berechnung.
+# A group of the worksheet, and when the plan needs it.
+print-choice = { $number } ({ $times })
+print-when-breakfast = Frühstück
+print-when-midday = Mittag
+print-when-afternoon = Nachmittag
+print-when-evening = Abend
+print-when-night = Nacht
 print-never-title = Nie zusammen
 print-never-how = Jede Zeile ist eine Gruppe. Nie eine ganze Zeile zugleich an.
-print-start-title = Spalte A einschalten
-print-start-any = Eines nach dem anderen einschalten, in beliebiger Reihenfolge.
-print-start-meter = Ist alles an, muss ein Steckdosen-Messgerät in jeder Dose von „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
-print-start-meter-outlet = Ist alles an, muss ein Steckdosen-Messgerät an „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
+print-start-title = Ist Spalte 1 an:
+print-start-meter = { $on ->
+    [all] Ist alles an
+   *[column] Ist die ganze Spalte 1 an
+  }, muss ein Steckdosen-Messgerät in jeder Dose von „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
+print-start-meter-outlet = { $on ->
+    [all] Ist alles an
+   *[column] Ist die ganze Spalte 1 an
+  }, muss ein Steckdosen-Messgerät an „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
 print-setup-title = Aufbauen
 print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, wo geschlafen wird.
 print-setup-alarm-test = Prüftaste jedes Kohlenmonoxid-Melders drücken, wo geschlafen wird: Er muss anschlagen.
@@ -400,6 +421,7 @@ print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller
 print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin und zurück, als wäre der andere unbelastet. Sind beide belastet, geht weniger verloren.
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
+print-ws-sharing-times = Nach Tageszeit sind die Gruppen { $groups }.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 print-ws-sums = Die Summen, die entscheiden
 print-ws-symbols-sums = S Voltampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators

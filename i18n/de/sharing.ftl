@@ -191,8 +191,4 @@ share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf z
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
 start-leave-off = Lassen Sie { $extra } neben diesen aus: Was von selbst wieder startet, würde dann mehr verlangen als die Spitze des Generators.
-stop-order = { $life ->
-    [yes] In dieser Reihenfolge ausschalten, zuletzt das, wovon jemandes Gesundheit abhängt: { $names }.
-   *[no] Das Größte zuerst ausschalten: { $names }.
-  }
 print-turns-title = Abwechselnd

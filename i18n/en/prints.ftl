@@ -72,6 +72,9 @@ print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
 print-short-no-gfci = No GFCI
+# Where there is least room.
+print-tiny-gfci = GFCI: YES
+print-tiny-no-gfci = GFCI: NO
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Gets power from
@@ -117,7 +120,9 @@ print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
 print-behind = It gets its power from “{ $id }”, which you must not use.
 print-dead-end = Do not use anything it feeds. See “{ $id }”.
-print-refused-alt = { $id } crossed out: do not use
+print-refused-alt = Prohibition sign: do not use { $id }
+# Of a cord or box that must not be used: its outlets.
+print-refused-ends = With { $ends }
 print-do = Do this
 print-fold = Fold here around the cord
 print-flag-alt = The same again, for the other side of the cord
@@ -174,9 +179,16 @@ print-alignment-bar = This bar must measure 3.94 in (100 mm).
 ## Safety. Card
 
 print-card-title = Card: { $site }
-print-card-one = Side 1. What feeds what, and what can run together
-print-card-two = Side 2. When something goes wrong. Setting up and testing
-print-card-fold = Fold here, with the print outside
+print-card-one = Side 1: plug in
+print-card-two = Side 2: when something goes wrong
+print-card-alarm = CO alarm where you sleep.
+print-card-call = Call { $call }
+# To be filled in by hand.
+print-card-site = Site number
+print-card-ranger = Ranger
+print-card-hospital = Hospital
+print-card-flip = Print on both sides, flipped on the long edge.
+print-card-fold = Print on one side. Fold in the middle, with the print outside.
 print-card-trim = Trim at the corner marks. The pouch seals 3 mm on each side.
 print-card-danger = { $count ->
     [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
@@ -187,11 +199,7 @@ print-no-breaker-below = Add up the amps: breaker trips too late
 print-no-breaker-below-set = Add up the amps: generator too strong
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
-print-with-gfci = { $facts } · GFCI
-print-with-no-gfci = { $facts } · GFCI: NO
-print-detail-amps = { $facts } · { $amps }
-print-tree-alt = What feeds what, from the generator out: { $parts }
-print-tree-alt-part = { $id } up to { $amps } for 3 hours or more
+print-row-gfci = GFCI
 print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan can run them.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use can run them.
@@ -199,17 +207,30 @@ print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use ca
 print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet left for them.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 print-together-title = Together
+print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
 print-more = … and { $count } more, on the worksheet.
+# A group of the worksheet, and when the plan needs it.
+print-choice = { $number } ({ $times })
+print-when-breakfast = breakfast
+print-when-midday = midday
+print-when-afternoon = afternoon
+print-when-evening = evening
+print-when-night = night
 print-never-title = Never together
 print-never-how = Each line is one group. Never have all of a line on at once.
-print-start-title = Switch on what is in column A
-print-start-any = Switch things on one at a time, in any order.
+print-start-title = With column 1 on:
 # What a meter reads at a box or outlet, at least.
-print-start-meter = With all of it on, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more. If less, switch something off.
-print-start-meter-outlet = With all of it on, a plug-in meter at “{ $at }” should read { $volts } or more. If less, switch something off.
+print-start-meter = { $on ->
+    [all] With all of it on
+   *[column] With all of column 1 on
+  }, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more. If less, switch something off.
+print-start-meter-outlet = { $on ->
+    [all] With all of it on
+   *[column] With all of column 1 on
+  }, a plug-in meter at “{ $at }” should read { $volts } or more. If less, switch something off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of each carbon monoxide alarm where people sleep: it must beep.
@@ -415,6 +436,7 @@ print-ws-drops-start = While something starts: the amps of the loads at full vol
 print-ws-drops-legs = On two legs, the amps of one leg count there and back, as if the other leg were off. With both loaded, less is lost.
 print-ws-sharing = What can run together
 print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
+print-ws-sharing-times = By time of day, the groups are { $groups }.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums that decide
 print-ws-symbols-sums = S volt-amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator

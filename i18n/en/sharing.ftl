@@ -206,9 +206,5 @@ share-turns = Not everything can run whenever you want it. Take turns
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-leave-off = Leave { $extra } off while these are on. If one of them starts again by itself, together they need more than the generator’s peak.
-stop-order = { $life ->
-    [yes] Switch off in this order, with what someone’s health depends on last: { $names }.
-   *[no] Switch off in this order, largest first: { $names }.
-  }
 
 print-turns-title = Take turns

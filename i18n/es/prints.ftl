@@ -74,6 +74,9 @@ print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
 print-short-no-gfci = Sin protección GFCI
+# Where there is least room.
+print-tiny-gfci = GFCI: SÍ
+print-tiny-no-gfci = GFCI: NO
 print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
 print-comes-from = Viene de
@@ -118,7 +121,9 @@ print-guarded-cord = AL FINAL SOLO CABLE CON GFCI
 print-guarded-cord-do = Enchufe en cada toma de este cable solo un cable con GFCI (botones TEST y RESET). Ningún aparato. Enchufe las cosas en ese cable con GFCI.
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
 print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
-print-refused-alt = { $id } con una barra encima: no usar
+print-refused-alt = Señal de prohibición: no use { $id }
+# Of a cord or box that must not be used: its outlets.
+print-refused-ends = Con { $ends }
 print-do = Haga esto
 print-fold = Doble aquí sobre el cable
 print-flag-alt = Lo mismo otra vez, para el otro lado del cable
@@ -175,9 +180,16 @@ print-alignment-bar = Esta barra debe medir 100 mm (3.94 in).
 ## Card
 
 print-card-title = Tarjeta: { $site }
-print-card-one = Cara 1. Qué alimenta a qué, y qué puede funcionar a la vez
-print-card-two = Cara 2. Cuando algo sale mal. Montar y probar
-print-card-fold = Doble aquí, con lo impreso hacia fuera
+print-card-one = Cara 1: enchufar
+print-card-two = Cara 2: cuando algo sale mal
+print-card-alarm = Alarma de CO donde duerme.
+print-card-call = Llame al { $call }
+# To be filled in by hand.
+print-card-site = Número de sitio
+print-card-ranger = Guarda
+print-card-hospital = Hospital
+print-card-flip = Imprima por las dos caras, con giro por el lado largo.
+print-card-fold = Imprima por una cara. Doble por el medio, con lo impreso hacia fuera.
 print-card-trim = Recorte por las esquinas. La funda sella 3 mm alrededor.
 print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea las precauciones.
@@ -188,11 +200,7 @@ print-no-breaker-below = Sume los amperios: { -breaker } demasiado grande
 print-no-breaker-below-set = Sume los amperios: generador demasiado fuerte
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
-print-with-gfci = { $facts } · { -gfci }
-print-with-no-gfci = { $facts } · { -gfci }: NO
-print-detail-amps = { $facts } · { $amps }
-print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
-print-tree-alt-part = { $id } hasta { $amps } durante 3 horas o más
+print-row-gfci = { -gfci }
 print-loose = Sin enchufar:
 print-unplaced = NO ENCHUFE: { $loads }. Ningún { -receptacle } de este plan puede con ellos.
 print-none-free = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se pueda usar puede con ellos.
@@ -200,17 +208,30 @@ print-none-free = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se p
 print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } que queda para ellos.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 print-together-title = A la vez
+print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = … y { $count } más, en la memoria de cálculo.
+# A group of the worksheet, and when the plan needs it.
+print-choice = { $number } ({ $times })
+print-when-breakfast = desayuno
+print-when-midday = mediodía
+print-when-afternoon = tarde
+print-when-evening = noche
+print-when-night = madrugada
 print-never-title = Nunca a la vez
 print-never-how = Cada línea es un grupo. Nunca tenga toda una línea encendida a la vez.
-print-start-title = Encienda la columna A
-print-start-any = Encienda una sola cosa cada vez, en cualquier orden.
+print-start-title = Con la columna 1 encendida:
 # What a meter reads at a box or receptacle, at least.
-print-start-meter = Con todo encendido, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
-print-start-meter-outlet = Con todo encendido, un medidor enchufado en “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
+print-start-meter = { $on ->
+    [all] Con todo encendido
+   *[column] Con toda la columna 1 encendida
+  }, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
+print-start-meter-outlet = { $on ->
+    [all] Con todo encendido
+   *[column] Con toda la columna 1 encendida
+  }, un medidor enchufado en “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
 print-setup-alarm-test = Presione el botón de prueba de cada alarma de monóxido de carbono donde se duerme: debe sonar.
@@ -402,6 +423,7 @@ print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a ple
 print-ws-drops-legs = Con dos fases, los amperios de una cuentan ida y vuelta, como si la otra estuviera sin carga. Con las dos cargadas se pierde menos.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
+print-ws-sharing-times = Por hora del día, los grupos son { $groups }.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 print-ws-sums = Las sumas que deciden
 print-ws-symbols-sums = S voltamperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador

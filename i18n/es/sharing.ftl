@@ -197,9 +197,5 @@ share-turns = No todo cabe cuando se quiere. Haga turnos
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-leave-off = No encienda { $extra } además de estos: lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
-stop-order = { $life ->
-    [yes] Apague en este orden, y al final aquello de lo que depende la salud de alguien: { $names }.
-   *[no] Apague lo más grande primero: { $names }.
-  }
 
 print-turns-title = Por turnos

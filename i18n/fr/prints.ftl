@@ -72,6 +72,9 @@ print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.
 print-short-no-gfci = Chocs : aucune protection
+# Where there is least room.
+print-tiny-gfci = GFCI : OUI
+print-tiny-no-gfci = GFCI : NON
 print-plug-in = À brancher ici
 print-plug-in-nothing = rien de prévu
 print-comes-from = Vient de
@@ -116,7 +119,9 @@ print-guarded-cord = AU BOUT, CORDON GFCI SEUL
 print-guarded-cord-do = Dans chaque prise de cette rallonge, branchez seulement un cordon GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
-print-refused-alt = { $id } barré : ne pas utiliser
+print-refused-alt = Signe d’interdiction : ne pas utiliser { $id }
+# Of a cord or box that must not be used: its outlets.
+print-refused-ends = Avec { $ends }
 print-do = À faire
 print-fold = Pliez ici autour de la rallonge
 print-flag-alt = La même chose, pour l’autre côté de la rallonge
@@ -178,9 +183,16 @@ print-alignment-bar = Cette barre doit mesurer 100 mm (3,94 pouces).
 ## Card
 
 print-card-title = Carte : { $site }
-print-card-one = Face 1. Ce qui alimente quoi, et ce qui peut fonctionner ensemble
-print-card-two = Face 2. Quand quelque chose tourne mal. Mise en place et essai
-print-card-fold = Pliez ici, impression dehors
+print-card-one = Face 1 : brancher
+print-card-two = Face 2 : quand quelque chose tourne mal
+print-card-alarm = Avertisseur de CO où l’on dort.
+print-card-call = Appelez le { $call }
+# To be filled in by hand.
+print-card-site = Numéro d’emplacement
+print-card-ranger = Garde
+print-card-hospital = Hôpital
+print-card-flip = Imprimez recto verso, en retournant sur le bord long.
+print-card-fold = Imprimez d’un seul côté. Pliez au milieu, impression dehors.
 print-card-trim = Coupez le long des coins. La pochette colle sur 3 mm tout autour.
 print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
@@ -191,11 +203,7 @@ print-no-breaker-below = Additionnez les ampères : disjoncteur trop gros
 print-no-breaker-below-set = Additionnez les ampères : { -generator } au-dessus de la limite
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
-print-with-gfci = { $facts } · GFCI
-print-with-no-gfci = { $facts } · GFCI : NON
-print-detail-amps = { $facts } · { $amps }
-print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
-print-tree-alt-part = { $id } jusqu’à { $amps } pour 3 heures ou plus
+print-row-gfci = GFCI
 print-loose = Non branché :
 print-unplaced = NE BRANCHEZ PAS : { $loads }. Aucune prise de ce plan ne convient.
 print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise ne convient.
@@ -203,17 +211,30 @@ print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise n
 print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
 print-misplaced = NE BRANCHEZ PAS là où ce plan le met : { $loads }. Une autre prise convient.
 print-together-title = Ensemble
+print-together-one = Tout ceci peut marcher en même temps, et rien d’autre : { $loads }.
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-more = … et { $count } de plus, dans la note de calcul.
+# A group of the worksheet, and when the plan needs it.
+print-choice = { $number } ({ $times })
+print-when-breakfast = matin
+print-when-midday = midi
+print-when-afternoon = après-midi
+print-when-evening = soir
+print-when-night = nuit
 print-never-title = Jamais ensemble
 print-never-how = Chaque ligne est un groupe. Jamais toute une ligne en marche à la fois.
-print-start-title = Mettre en marche la colonne A
-print-start-any = Mettez en marche un à un, dans n’importe quel ordre.
+print-start-title = Avec la colonne 1 en marche :
 # What a meter reads at a box or receptacle, at least.
-print-start-meter = Tout en marche, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
-print-start-meter-outlet = Tout en marche, un voltmètre en « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
+print-start-meter = { $on ->
+    [all] Tout en marche
+   *[column] Toute la colonne 1 en marche
+  }, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
+print-start-meter-outlet = { $on ->
+    [all] Tout en marche
+   *[column] Toute la colonne 1 en marche
+  }, un voltmètre en « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
 print-setup-title = Mise en place
 print-setup-alarm = Un { -alarm } de monoxyde de carbone qui marche là où l’on dort.
 print-setup-alarm-test = Appuyez sur le bouton de chaque { -alarm } de monoxyde de carbone, là où l’on dort : il doit sonner.
@@ -401,6 +422,7 @@ print-ws-drops-legs = Avec deux phases, les ampères de l’une comptent aller e
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
+print-ws-sharing-times = Selon l’heure, les groupes sont { $groups }.
 print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 print-ws-sums = Les sommes qui décident
 print-ws-symbols-sums = S voltampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }

@@ -199,8 +199,4 @@ share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fon
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
 share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
 start-leave-off = Laissez { $extra } à l’arrêt à côté de ceux-ci : ce qui redémarre de lui-même demanderait alors plus que la pointe { -generator(form: "of") }.
-stop-order = { $life ->
-    [yes] Arrêtez dans cet ordre, et en dernier ce dont dépend la santé de quelqu’un : { $names }.
-   *[no] Arrêtez le plus gros d’abord : { $names }.
-  }
 print-turns-title = À tour de rôle

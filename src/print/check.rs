@@ -28,12 +28,8 @@ const HANGING: f64 = 0.3;
 /// held in the hand or lies on a table before whoever fills it in.
 pub(super) const fn reading_distance(document: Document) -> f64 {
     match document {
-        Document::Labels => 600.0,
-        Document::Card
-        | Document::Cautions
-        | Document::Look
-        | Document::Worksheet
-        | Document::Alignment => 400.0,
+        Document::Labels | Document::Card => 600.0,
+        Document::Cautions | Document::Look | Document::Worksheet | Document::Alignment => 400.0,
     }
 }
 

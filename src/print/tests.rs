@@ -2,8 +2,10 @@
 
 mod agree;
 mod any;
+mod card;
 mod emergency;
 mod hostile;
+mod labels;
 mod legible;
 mod position;
 mod tags;

@@ -21,26 +21,6 @@ pub struct Emergency {
 
 /// All of them, what kills soonest first.
 pub const EMERGENCIES: &[Emergency] = &[
-    // - South Carolina State Fire Marshal, when to use an extinguisher: small, not growing, everyone
-    //   away, 911 called, one's back to a clear way out (confirmed). US Fire Administration the same
-    //   (from a secondary copy).
-    // - NFPA 10, classes of fire: burning liquids are class B, what is live is class C, and water is for
-    //   class A alone (from memory, not verified).
-    // - City of Bend, Oregon, Fire and Rescue: stop, drop, roll (confirmed).
-    // - Burns: see [`super::cooling`]. American Heart Association and American Red Cross, first aid
-    //   guidelines, 2024: running water as soon as can be (from a secondary copy).
-    Emergency {
-        name: "fire",
-        steps: &[
-            "fire-away",
-            "fire-engine",
-            "fire-water",
-            "fire-extinguisher",
-            "fire-clothes",
-            "burns",
-        ],
-        battery_after: None,
-    },
     // - CDC, carbon monoxide poisoning: headache, dizziness, weakness, sickness; sleepers die before
     //   they feel any (from a secondary copy, the words of its film).
     // - US CPSC, carbon monoxide questions and answers: out into fresh air, call, count heads, back in
@@ -76,6 +56,26 @@ pub const EMERGENCIES: &[Emergency] = &[
         // The engine that is stopped for one feeds what another breathes with. Somebody else sees to that: the call
         // does not wait.
         battery_after: Some(1),
+    },
+    // - South Carolina State Fire Marshal, when to use an extinguisher: small, not growing, everyone
+    //   away, 911 called, one's back to a clear way out (confirmed). US Fire Administration the same
+    //   (from a secondary copy).
+    // - NFPA 10, classes of fire: burning liquids are class B, what is live is class C, and water is for
+    //   class A alone (from memory, not verified).
+    // - City of Bend, Oregon, Fire and Rescue: stop, drop, roll (confirmed).
+    // - Burns: see [`super::cooling`]. American Heart Association and American Red Cross, first aid
+    //   guidelines, 2024: running water as soon as can be (from a secondary copy).
+    Emergency {
+        name: "fire",
+        steps: &[
+            "fire-away",
+            "fire-engine",
+            "fire-water",
+            "fire-extinguisher",
+            "fire-clothes",
+            "burns",
+        ],
+        battery_after: None,
     },
     // Common practice, no source.
     Emergency {

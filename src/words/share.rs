@@ -20,10 +20,8 @@ impl Words {
         if report.worst() == Some(Signal::Danger) {
             paragraph(&mut out, "", &self.text("share-danger"), width);
         }
-        // Where all of it may be on at once there is nothing to choose from.
-        let all = sharing.never.is_empty() && sharing.unplaced.is_empty();
-        if all && sharing.families_complete {
-            paragraph(&mut out, "", &self.text("share-all"), width);
+        if let Some(all) = self.all_together(report) {
+            paragraph(&mut out, "", &all, width);
         } else {
             let together = ("share-together", sharing.together.as_slice());
             self.sets(&mut out, report, together, width);
@@ -44,6 +42,14 @@ impl Words {
         }
         out.push('\n');
         out
+    }
+
+    /// That all of it may be on at once, where that is so: then there is nothing to choose from.
+    pub fn all_together(&self, report: &Report) -> Option<String> {
+        let sharing = &report.figures.sharing;
+        let all = sharing.never.is_empty() && sharing.unplaced.is_empty();
+        (all && sharing.families_complete && !sharing.placed.is_empty())
+            .then(|| self.text("share-all"))
     }
 
     fn sets(
@@ -107,27 +113,6 @@ impl Words {
         let matters = sharing.start.verdict != StartVerdict::AnyOrder && !extra.is_empty();
         let named = || [("extra", self.set_quoted(report, &extra).into())];
         matters.then(|| self.with("start-leave-off", named()))
-    }
-
-    /// In what order to switch off; `None` when there is one thing at most.
-    pub fn stop_order(&self, report: &Report) -> Option<String> {
-        let names = self.in_order(report, &report.figures.sharing.stop_order);
-        let lives = report.lives();
-        let mut stops = report.figures.sharing.stop_order.iter();
-        let life = stops.any(|id| lives.contains(id));
-        let args = [
-            ("names", self.in_a_row(&names).into()),
-            ("life", if life { "yes" } else { "no" }.into()),
-        ];
-        (names.len() > 1).then(|| self.with("stop-order", args))
-    }
-
-    fn in_order(&self, report: &Report, order: &[Id]) -> Vec<String> {
-        let entry = |load: &Id| report.figures.load(load).map(|facts| &facts.of);
-        let alike = order.chunk_by(|one, next| entry(one) == entry(next));
-        alike
-            .map(|run| self.set_names(report, run).join(" + "))
-            .collect()
     }
 }
 

@@ -4,8 +4,8 @@ use serde::Serialize;
 
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
-use super::labels::cord_facts;
-use super::{Common, Context, proofs, volts};
+use super::labels::{cord_facts, leg};
+use super::{Common, Context, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
@@ -13,16 +13,18 @@ use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
 /// Sets and conflicts shown at most; the worksheet has them all.
-const COLUMNS: usize = 8;
+const SHOWN: usize = 8;
 
 /// The data of `card.typ`.
 #[derive(Debug, Serialize)]
 pub(super) struct Card {
     common: Common,
     size: CardSize,
-    danger: Option<Strip>,
+    /// The signal word of what kills first, its distance, and what warns of it.
+    exhaust: [String; 3],
+    /// What stands over a plan with dangers in it.
+    danger: Option<String>,
     rows: Vec<Row>,
-    tree_alt: String,
     /// What hangs on nothing.
     loose: Vec<String>,
     /// What no outlet can run, what a life depends on first.
@@ -34,24 +36,20 @@ pub(super) struct Card {
     never_more: Option<String>,
     /// What stays off for what a life depends on.
     off: Option<String>,
-    start_notes: Vec<String>,
+    /// What does not start beside the first column.
+    start: Option<String>,
     /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
     warned: Vec<String>,
-    /// What a meter reads once all of it is on.
-    meters: Vec<String>,
-    stop_order: Option<String>,
     turns: Vec<String>,
+    /// Whom to call, and what to have written down for that.
+    call: String,
+    blanks: Vec<String>,
     setup: Vec<String>,
     test: Vec<String>,
     stop: Vec<String>,
+    /// What a meter reads once all of it is on.
+    meters: Vec<String>,
     emergencies: Vec<Emergency>,
-}
-
-/// What stands over a plan with dangers in it.
-#[derive(Debug, Serialize)]
-struct Strip {
-    word: String,
-    sentence: String,
 }
 
 /// One point of the tree, in the order it is drawn.
@@ -60,15 +58,17 @@ struct Row {
     kind: &'static str,
     id: String,
     face: Option<String>,
-    detail: String,
+    /// What it is, small.
+    facts: Vec<String>,
     long: Option<String>,
+    /// None where as much holds no matter how long.
     short: Option<String>,
     loads: Vec<String>,
     /// What does not act past its amps: nothing below some figure, or nothing.
     unwatched: Option<String>,
-    refused: bool,
-    /// What it hangs on that must not be used.
-    behind: Option<String>,
+    /// Whether nothing that the plan has may be plugged in, and the words for it.
+    stopped: bool,
+    stop: Option<String>,
     /// What alone may be plugged in here.
     only: Option<String>,
     /// For each level above: whether its line goes on below this row.
@@ -78,21 +78,35 @@ struct Row {
 /// Loads down, sets across.
 #[derive(Debug, Default, Serialize)]
 struct Together {
+    /// In place of a table, where there is one set.
+    all: Option<String>,
     /// How to read it.
     how: String,
     names: Vec<String>,
-    /// For each set, what stands beside each name: nothing, a dot, or how many.
-    sets: Vec<Vec<String>>,
+    sets: Vec<Choice>,
     more: Option<String>,
+}
+
+/// One set.
+#[derive(Debug, Serialize)]
+struct Choice {
+    number: String,
+    /// When the plan needs it.
+    times: String,
+    /// What stands beside each name: nothing, a dot, or how many.
+    has: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
+    "card-flip",
+    "card-fold",
+    "card-trim",
+    "symbol-toxic",
     "look-first",
     "brief-hours",
     "brief-short",
-    "do-not-use",
     "together-title",
     "never-title",
     "never-how",
@@ -103,58 +117,57 @@ const KEYS: &[&str] = &[
     "stop-title",
     "loose",
     "defer",
-    "card-fold",
-    "card-trim",
     "ws-column-load",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Card {
     let sharing = &context.report.figures.sharing;
+    let say = |key: &str| context.say(key, &[]);
     let rows = Tree { context: *context }.rows();
-    let never: Vec<String> = sharing
-        .never
-        .iter()
-        .map(|set| context.words.one_set(context.report, set))
-        .collect();
-    let more = |count: usize| {
-        count
-            .checked_sub(COLUMNS)
-            .filter(|more| *more > 0)
-            .map(|more| context.say("more", &[("count", &more.to_string())]))
-    };
+    let never = sharing.never.iter();
+    let never = never.map(|set| context.words.one_set(context.report, set));
     let dangers = context.report.count(Signal::Danger);
+    let danger = [("count", dangers.into())];
     Card {
         size: context.options.card,
-        danger: (dangers > 0).then(|| Strip {
-            word: context.words.signal(Signal::Danger),
-            sentence: context
-                .words
-                .with("print-card-danger", [("count", dangers.into())]),
-        }),
+        exhaust: [
+            context.words.signal(Signal::Danger),
+            context.say("air-brief", &[("ample", &context.ample())]),
+            say("card-alarm"),
+        ],
+        danger: (dangers > 0).then(|| context.words.with("print-card-danger", danger)),
         common: context.common("card-title", KEYS),
-        tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
         unplaced: unplaced(context),
         looks: looks(context),
         rows,
-        together: together(context, more(sharing.together.len())),
-        never_more: more(never.len()),
-        never: never.into_iter().take(COLUMNS).collect(),
+        together: together(context),
+        never_more: more(context, sharing.never.len()),
+        never: never.take(SHOWN).collect(),
         off: context.words.off(context.report),
-        start_notes: start(context),
+        start: context.words.start_without(context.report),
         warned: warned(context),
         meters: volts::readings(context),
-        stop_order: context.words.stop_order(context.report),
         turns: sharing
             .turns
             .iter()
             .map(|turn| context.words.set_names(context.report, turn).join(", "))
             .collect(),
+        call: say("card-call"),
+        blanks: ["card-site", "card-ranger", "card-hospital"]
+            .map(say)
+            .into(),
         setup: setup(context),
         test: proofs::card(context),
         stop: stop(context),
         emergencies: emergency::all(context),
     }
+}
+
+/// How many more there are than shown.
+fn more(context: &Context<'_>, count: usize) -> Option<String> {
+    let more = count.checked_sub(SHOWN).filter(|more| *more > 0);
+    more.map(|more| context.say("more", &[("count", &more.to_string())]))
 }
 
 /// What to do before the engine stops; first of all for what somebody's health depends on.
@@ -166,16 +179,6 @@ fn stop(context: &Context<'_>) -> Vec<String> {
     let rest = sentences(context, &rest);
     let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
-}
-
-/// How to switch on what is in the first column: what may run together is started in any order.
-fn start(context: &Context<'_>) -> Vec<String> {
-    if context.report.figures.sharing.start_order.is_empty() {
-        return Vec::new();
-    }
-    let any = context.say("start-any", &[]);
-    let off = context.words.start_without(context.report);
-    std::iter::once(any).chain(off).collect()
 }
 
 fn warned(context: &Context<'_>) -> Vec<String> {
@@ -197,20 +200,6 @@ fn warned(context: &Context<'_>) -> Vec<String> {
 
 fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {
     keys.iter().map(|key| context.say(key, &[])).collect()
-}
-
-/// The tree told in one line, for whoever cannot see it.
-fn alt(context: &Context<'_>, rows: &[Row]) -> String {
-    let parts: Vec<String> = rows
-        .iter()
-        .map(|row| match (&row.long, &row.behind) {
-            _ if row.refused => format!("{} ({})", row.id, context.say("do-not-use", &[])),
-            (_, Some(behind)) => format!("{} ({behind})", row.id),
-            (Some(amps), None) => context.say("tree-alt-part", &[("id", &row.id), ("amps", amps)]),
-            (None, None) => row.id.clone(),
-        })
-        .collect();
-    context.say("tree-alt", &[("parts", &parts.join("; "))])
 }
 
 /// What to look at: all of it where the card tells of dangers, which most of it may clear; else what comes first.
@@ -270,8 +259,23 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
         .collect()
 }
 
-fn together(context: &Context<'_>, more: Option<String>) -> Together {
+fn together(context: &Context<'_>) -> Together {
     let sharing = &context.report.figures.sharing;
+    // Where there is nothing to choose from there is no table.
+    let one = match &*sharing.together {
+        [set] => {
+            let names = context.words.set_names(context.report, set).join(", ");
+            Some(context.say("together-one", &[("loads", &names)]))
+        }
+        _ => None,
+    };
+    let all = context.words.all_together(context.report).or(one);
+    if all.is_some() {
+        return Together {
+            all,
+            ..Together::default()
+        };
+    }
     let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
     for placed in &sharing.placed {
         let mut name = context.load_name(&placed.load);
@@ -288,39 +292,40 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
             None => groups.push((name, vec![&placed.load])),
         }
     }
-    let sets: Vec<Vec<String>> = sharing
-        .together
-        .iter()
-        .take(COLUMNS)
-        .map(|set| {
-            groups
-                .iter()
-                .map(
-                    |(_, ids)| match ids.iter().filter(|id| set.contains(id)).count() {
-                        0 => String::new(),
-                        count if count == ids.len() => "●".to_owned(),
-                        count => count.to_string(),
-                    },
-                )
-                .collect()
+    let cell = |set: &[Id], ids: &[&Id]| match ids.iter().filter(|id| set.contains(id)).count() {
+        0 => String::new(),
+        count if count == ids.len() => "●".to_owned(),
+        count => count.to_string(),
+    };
+    // Where the plan says when things run, what it never needs is left to the worksheet; but a meter reads what the
+    // first leaves.
+    let times = choices::times(context);
+    let any_hours = times.iter().any(|times| !times.is_empty());
+    let numbered = sharing.together.iter().zip(times).enumerate();
+    let sets: Vec<Choice> = numbered
+        .filter(|(at, (_, times))| !any_hours || *at == 0 || !times.is_empty())
+        .take(SHOWN)
+        .map(|(at, (set, times))| Choice {
+            number: (at + 1).to_string(),
+            times: times.join(", "),
+            has: groups.iter().map(|(_, ids)| cell(set, ids)).collect(),
         })
         .collect();
     // Only what this table has is explained.
-    let counted = sets
-        .iter()
-        .flatten()
-        .any(|cell| cell.parse::<usize>().is_ok());
+    let mut cells = sets.iter().flat_map(|set| &set.has);
+    let counted = cells.any(|cell| cell.parse::<usize>().is_ok());
     let how = [
-        (sets.len() > 1).then_some("together-pick"),
+        Some("together-pick"),
         Some("together-how"),
         counted.then_some("together-number"),
     ];
     let how = how.into_iter().flatten().map(|key| context.say(key, &[]));
     Together {
+        all: None,
         how: how.collect::<Vec<String>>().join(" "),
         names: groups.into_iter().map(|(name, _)| name).collect(),
+        more: more(context, sharing.together.len() + SHOWN - sets.len()),
         sets,
-        more,
     }
 }
 
@@ -342,31 +347,50 @@ impl Tree<'_> {
         let mut rows = vec![Row {
             kind: "generator",
             id: set.name.clone(),
-            detail: self.context.say(
+            facts: vec![self.context.say(
                 "generator-headline",
                 &[
                     ("rated", &self.context.capacity(usable.rated_watts)),
                     ("peak", &self.context.capacity(usable.peak_watts)),
                 ],
-            ),
+            )],
             ..Row::default()
         }];
         let last = set.outlets.len();
         for (index, outlet) in set.outlets.iter().enumerate() {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
+        say_once(&mut rows);
         rows
     }
 
+    /// Small cards have less on them: neither what a part is nor what it carries for a short time.
+    fn large(&self) -> bool {
+        self.context.options.card == CardSize::Sheet
+    }
+
+    fn small(&self, facts: String) -> Vec<String> {
+        self.large().then_some(facts).into_iter().collect()
+    }
+
     fn row(&self, kind: &'static str, id: &Id, rails: &[bool]) -> Row {
-        let refused = self.context.report.refused(id);
+        let report = self.context.report;
+        let refused = report
+            .refused(id)
+            .map(|_| self.context.say("do-not-use", &[]));
+        let only = self.context.only(id);
+        let (stop, only) = match refused {
+            Some(_) => (refused, None),
+            None if report.guarded(id).is_some() => (only, None),
+            None => (None, only),
+        };
         Row {
             kind,
             id: id.to_string(),
             rails: rails.to_vec(),
-            refused: refused.is_some_and(|why| why.at == *id),
-            behind: self.context.behind(id),
-            only: self.context.only(id),
+            stopped: stop.is_some(),
+            stop,
+            only,
             ..Row::default()
         }
     }
@@ -374,21 +398,35 @@ impl Tree<'_> {
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
         if let Some(limit) = limit.filter(|limit| context.report.usable(&limit.id)) {
-            row.long = Some(context.capacity(limit.continuous_amps));
-            row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
-            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
+            if limit.legs.len() == 1 {
+                row.facts.extend(leg(context, limit));
+            }
+            self.amps(
+                &mut row,
+                limit.continuous_amps,
+                limit.short_amps,
+                limit.legs,
+            );
             // Nobody relies on the buttons of one that sees no fault, or might not.
             let gfci = match limit.shock.state {
-                ShockState::Works => Some("with-gfci"),
-                ShockState::Blind | ShockState::Doubtful => Some("with-no-gfci"),
+                ShockState::Works => Some("row-gfci"),
+                ShockState::Blind | ShockState::Doubtful => Some("tiny-no-gfci"),
                 ShockState::None => None,
             };
-            if let Some(key) = gfci {
-                row.detail = context.say(key, &[("facts", &row.detail)]);
-            }
+            row.facts.extend(gfci.map(|key| context.say(key, &[])));
         }
         row
+    }
+
+    /// Of what both legs feed, the amps of each are a fact: the column has room for one figure.
+    fn amps(&self, row: &mut Row, long: Current, short: Current, legs: &[Leg]) {
+        let context = &self.context;
+        row.long = Some(context.capacity(long));
+        let short = (short > long).then(|| context.capacity(short));
+        row.short = short.filter(|_| self.large());
+        let both = (legs.len() > 1).then(|| context.amps_on(long, legs));
+        row.facts.extend(both);
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
@@ -412,7 +450,7 @@ impl Tree<'_> {
         row.face = Some(outlet.shape.to_string());
         let shape = outlet.shape.to_string();
         let amps = |amps: Current| self.context.capacity(amps);
-        row.detail = match (outlet.breaker, outlet.trips_at) {
+        row.facts = self.small(match (outlet.breaker, outlet.trips_at) {
             (Answer::Known(marked), Some(seen)) if seen < marked => self.context.say(
                 "outlet-facts-early",
                 &[
@@ -426,7 +464,7 @@ impl Tree<'_> {
                 &[("shape", &shape), ("breaker", &amps(marked))],
             ),
             _ => shape,
-        };
+        });
         row.loads = self.loads(&outlet.id);
         rows.push(self.with_limit(row, self.context.limit(&outlet.id)));
         self.fed(&outlet.id, rails, rows);
@@ -467,7 +505,9 @@ impl Tree<'_> {
 
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, rails);
-        row.detail = cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire));
+        row.facts = self.small(cord_facts(&self.context, cord, |wire| {
+            self.context.words.wire(*wire)
+        }));
         if let [end] = cord.ends.as_slice() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
@@ -484,7 +524,7 @@ impl Tree<'_> {
             below.push(index + 1 < count);
             let mut row = self.row("receptacle", &id, &below);
             row.face = Some(end.to_string());
-            row.detail = end.to_string();
+            row.facts = self.small(end.to_string());
             row.loads = self.loads(&id);
             rows.push(self.with_limit(row, self.context.limit(&id)));
             self.fed(&id, &below, rows);
@@ -493,9 +533,8 @@ impl Tree<'_> {
 
     fn part(&self, part: &DistributionBox, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("box", &part.id, rails);
-        row.detail = self
-            .context
-            .say("box-headline", &[("inlet", &part.inlet.to_string())]);
+        let inlet = part.inlet.to_string();
+        row.facts = self.small(self.context.say("box-headline", &[("inlet", &inlet)]));
         rows.push(self.all_together(row, &part.id));
         let count = part.outlets.len();
         for (index, outlet) in part.outlets.iter().enumerate() {
@@ -510,23 +549,31 @@ impl Tree<'_> {
         let context = &self.context;
         let usable = context.report.usable(id);
         if let Some(limit) = context.feed(id).filter(|_| usable) {
-            row.long = Some(context.capacity(limit.continuous_amps));
-            row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
-            row.detail = on_both(context, row.detail, limit.continuous_amps, limit.legs);
+            self.amps(
+                &mut row,
+                limit.continuous_amps,
+                limit.short_amps,
+                limit.legs,
+            );
         }
         row
     }
 }
 
-/// What a row says, with the amps of each leg where both feed it: its own column has room for one figure.
-fn on_both(context: &Context<'_>, detail: String, amps: Current, legs: &[Leg]) -> String {
-    match legs {
-        [_, _] => {
-            let amps = context.amps_on(amps, legs);
-            context.say("detail-amps", &[("facts", &detail), ("amps", &amps)])
+/// What holds of a part and of its ends alike stands beside the part; what stops one stops all that it feeds.
+fn say_once(rows: &mut [Row]) {
+    let mut above: Vec<(Option<String>, Option<String>)> = Vec::new();
+    for row in rows {
+        above.truncate(row.rails.len());
+        let own = (row.stop.clone(), row.unwatched.clone());
+        if let Some((stop, unwatched)) = above.last() {
+            row.stop.take_if(|it| Some(&*it) == stop.as_ref());
+            let end = row.kind == "receptacle";
+            row.unwatched
+                .take_if(|it| end && Some(&*it) == unwatched.as_ref());
         }
-        _ => detail,
+        above.push(own);
     }
 }
 

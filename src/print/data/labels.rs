@@ -36,6 +36,8 @@ enum Label {
 #[derive(Clone, Debug, Serialize)]
 struct Refusal {
     id: String,
+    /// Its outlets, which it speaks for.
+    ends: Option<String>,
     alt: String,
     shape: Option<String>,
     /// The colours of the panel.
@@ -56,6 +58,8 @@ struct Refusal {
 struct Socket {
     id: String,
     shape: String,
+    /// Whether it has two faces.
+    double: bool,
     alt: String,
     volts: String,
     long: Flow,
@@ -72,7 +76,7 @@ struct Socket {
     unwatched_brief: Option<String>,
     gfci: bool,
     /// Whether there is shock protection, and where its button is.
-    shock: String,
+    shock: Option<String>,
     /// With what it shares an amount.
     shared: Vec<Share>,
     /// What plugs in here.
@@ -111,7 +115,8 @@ struct Part {
     adapter: bool,
     /// The largest line under the name.
     headline: Option<String>,
-    /// The one thing to know of it, where there is no room for more.
+    /// The signal word of what kills first, and that.
+    signal: Option<String>,
     brief: Option<String>,
     long: Option<Flow>,
     short: Option<Flow>,
@@ -123,6 +128,9 @@ struct Part {
     /// there is little room.
     only: Option<String>,
     only_brief: Option<String>,
+    /// Of its only receptacle: whether there is shock protection, and where its button is.
+    gfci: bool,
+    shock: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
     /// Name and value.
@@ -156,6 +164,8 @@ const KEYS: &[&str] = &[
     "short-trips",
     "short-gfci",
     "short-no-gfci",
+    "tiny-gfci",
+    "tiny-no-gfci",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
@@ -195,27 +205,55 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         labels.extend(socket(context, &outlet.id, None, Some(outlet)));
     }
     for cord in &plan.cords {
-        labels.push(
-            refusal(context, &cord.id, None)
-                .unwrap_or_else(|| Label::Cord(self::cord(context, cord))),
-        );
+        let own = refusal(context, &cord.id, None);
         // A cord's only end is labelled by the cord's own flag.
-        if cord.ends.len() > 1 {
-            for index in 0..cord.ends.len() {
-                labels.extend(socket(context, &cord.end_id(index), Some(&cord.id), None));
-            }
-        }
+        let many = if cord.ends.len() > 1 {
+            cord.ends.len()
+        } else {
+            0
+        };
+        let ends = (0..many).map(|index| cord.end_id(index));
+        let ends = ends.filter_map(|end| socket(context, &end, Some(&cord.id), None));
+        let whole = || Label::Cord(self::cord(context, cord));
+        labels.extend(with_ends(context, own, whole, ends.collect()));
     }
     for part in &plan.boxes {
-        labels.push(
-            refusal(context, &part.id, None)
-                .unwrap_or_else(|| Label::Box(self::part(context, part))),
-        );
-        for outlet in &part.outlets {
-            labels.extend(socket(context, &outlet.id, Some(&part.id), Some(outlet)));
-        }
+        let own = refusal(context, &part.id, None);
+        let outlets = part.outlets.iter();
+        let outlets =
+            outlets.filter_map(|outlet| socket(context, &outlet.id, Some(&part.id), Some(outlet)));
+        let whole = || Label::Box(self::part(context, part));
+        labels.extend(with_ends(context, own, whole, outlets.collect()));
     }
     labels
+}
+
+/// The label of a part, then those of its ends. One that must not be used speaks for them, too, as far as they are told
+/// the same.
+fn with_ends(
+    context: &Context<'_>,
+    own: Option<Label>,
+    whole: impl FnOnce() -> Label,
+    mut ends: Vec<Label>,
+) -> Vec<Label> {
+    let Some(Label::Refuse(mut own)) = own else {
+        ends.insert(0, whole());
+        return ends;
+    };
+    let mut spoken_for = Vec::new();
+    ends.retain(|end| match end {
+        Label::Refuse(end) if end.stop == own.stop => {
+            spoken_for.push(end.id.clone());
+            false
+        }
+        _ => true,
+    });
+    if !spoken_for.is_empty() {
+        let named = spoken_for.join(", ");
+        own.ends = Some(context.say("refused-ends", &[("ends", &named)]));
+    }
+    ends.insert(0, Label::Refuse(own));
+    ends
 }
 
 /// The label that keeps generators apart that must not run in parallel, or of which nobody knows: as a pair they are a
@@ -232,6 +270,7 @@ fn apart(context: &Context<'_>) -> Option<Label> {
     let text = context.words.finding(&finding, &report.figures.loads);
     Some(Label::Refuse(Refusal {
         id: id.clone(),
+        ends: None,
         alt: context.say("apart", &[]),
         shape: None,
         level: finding.signal.name(),
@@ -279,6 +318,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     };
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
+        ends: None,
         alt: if forbidden {
             context.say("refused-alt", &[("id", id.as_str())])
         } else {
@@ -336,6 +376,7 @@ fn socket(
         id: id.to_string(),
         alt: context.say("face-alt", &[("shape", &shape)]),
         shape,
+        double: outlet.is_some_and(|outlet| outlet.sockets == Some(2)),
         volts: context.capacity(limit.volts),
         long: long(context, limit),
         short: short(context, limit),
@@ -350,8 +391,8 @@ fn socket(
         trips: trips(limit),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),
         unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
-        gfci: limit.gfci,
-        shock: shock(context, limit),
+        gfci: limit.shock.state == ShockState::Works,
+        shock: Some(shock(context, limit)),
         shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         only: context.only(id),
@@ -403,7 +444,7 @@ const fn trips(limit: &Limit) -> bool {
 }
 
 /// The legs that feed a receptacle, where the generator has two.
-fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
+pub(super) fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
     if context.supply.node(NodeIx(0)).legs.all().len() < 2 {
         return None;
     }
@@ -638,6 +679,7 @@ fn generator(context: &Context<'_>) -> Part {
     }
     Part {
         id: set.name.clone(),
+        signal: Some(context.words.signal(Signal::Danger)),
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
         long: Some(flow(context, usable.rated_watts, None, &[], "all-running")),
         short: Some(flow(context, usable.peak_watts, None, &[], "for-seconds")),
@@ -675,6 +717,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             long: Some(long(context, limit)),
             short: short(context, limit),
             set_by: Some(context.limit_set_by(limit)),
+            gfci: limit.shock.state == ShockState::Works,
+            shock: Some(shock(context, limit)),
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),

@@ -175,9 +175,12 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let Some(last): Option<&StepVolts> = volts.last() else {
         return Vec::new();
     };
+    // Where there is one set the card has no columns.
+    let one = context.report.figures.sharing.together.len() == 1;
+    let on = if one { "all" } else { "column" };
     let say = |key: &str, at: &Id, volts: Voltage| {
         let volts = context.capacity(volts);
-        context.say(key, &[("at", at.as_str()), ("volts", &volts)])
+        context.say(key, &[("on", on), ("at", at.as_str()), ("volts", &volts)])
     };
     if context.plan.boxes.is_empty() {
         return vec![say("start-meter-outlet", &last.receptacle, last.volts)];

@@ -72,7 +72,7 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
                 .filter(|(_, _, above)| above.contains(&"Table".to_owned()))
                 .count();
             assert!(headed >= kinds("Table").count(), "{name}");
-            // What is drawn: the faces on the labels, the tree on the card, the curves on the worksheet.
+            // What is drawn: the faces on the labels, the sign on the card, the curves on the worksheet.
             let drawn = match name.as_str() {
                 "labels.pdf" => 10,
                 "card.pdf" | "worksheet.pdf" => 1,
@@ -81,6 +81,22 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
             assert!(kinds("Figure").count() >= drawn, "{name}");
         }
     }
+}
+
+/// The tree is heard as it hangs: each row a point of a list that stands within the point of what feeds it.
+#[test]
+fn the_tree_is_a_list_of_lists() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let elements = elements(&files[1].1);
+    let depths: Vec<usize> = elements
+        .iter()
+        .filter(|(kind, ..)| kind == "LI")
+        .map(|(_, _, above)| above.iter().filter(|kind| *kind == "L").count())
+        .collect();
+    // The generator, its outlets, their cords, the ends of those or the box, and its outlets.
+    let count = |depth: usize| depths.iter().filter(|it| **it == depth).count();
+    assert_eq!([1, 2, 3, 4, 5].map(count), [1, 2, 3, 7, 4], "{depths:?}");
 }
 
 #[test]

@@ -106,7 +106,7 @@ fn two_legs_have_their_amps_each() {
         ));
         assert!(told.starts_with(both), "{id}: {told}");
         let row = item(&plan, &report, Document::Card, "rows", id);
-        assert!(plain(text_of(&row, "detail")).contains(both), "{row}");
+        assert!(plain(&row["facts"].to_string()).contains(both), "{row}");
     }
     let whole = label(&plan, &report, "the grey one");
     assert!(

@@ -3,6 +3,7 @@
 
 use rust_decimal::Decimal;
 
+use super::super::choices;
 use super::case::SHORT;
 use super::{Cell, Section, Sheet};
 use crate::loads::fills_its_plug;
@@ -182,6 +183,10 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
         ]);
     }
     let mut formulas = vec![context.say("ws-sharing-formula", &[])];
+    let groups = choices::titles(context).join("; ");
+    if !groups.is_empty() {
+        formulas.push(context.say("ws-sharing-times", &[("groups", &groups)]));
+    }
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));
     }

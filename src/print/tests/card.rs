@@ -1,0 +1,156 @@
+//! What the card says, as it stands on the paper: what kills first, then where to plug in.
+
+use super::legible::capitals;
+use super::*;
+
+/// The text of each side of a whole-sheet card.
+fn sides(text: &str) -> [String; 2] {
+    let (plan, report) = demo(text);
+    let options = Options {
+        only: vec![Document::Card],
+        ..Options::default()
+    };
+    let files = print(&plan, &report, &options).expect("printed");
+    show(&files, "card");
+    let text = text_of(&files[0].1).replace('\u{a0}', " ");
+    let (one, two) = text.split_once("Side 2").expect("two sides");
+    [one.to_owned(), two.to_owned()]
+}
+
+/// The places of texts that must come in this order.
+fn in_order(text: &str, wanted: &[&str]) {
+    let mut from = 0;
+    for words in wanted {
+        let at = text[from..].find(words);
+        from += at.unwrap_or_else(|| panic!("{words} after {from} in {text}"));
+    }
+}
+
+#[test]
+fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
+    let [one, _] = sides(crate::plan::demo::WEEKEND);
+    let first = [
+        "DANGER",
+        "Exhaust kills",
+        "25 ft",
+        "CO alarm where you sleep",
+        "4 dangers",
+        "front",
+    ];
+    in_order(&one, &first);
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let options = Options {
+        only: vec![Document::Card],
+        ..Options::default()
+    };
+    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
+    let mut found = Vec::new();
+    capitals(&paged.pages()[0].frame, &mut found);
+    let high = |words: &str| {
+        let of = found.iter().filter(|(text, _)| text.contains(words));
+        of.map(|(_, high)| *high).fold(f64::MAX, f64::min)
+    };
+    for words in ["kills", "alarm", "DANGER"] {
+        assert!((2000.0 / 300.0..100.0).contains(&high(words)), "{words}");
+    }
+    // Of a row the figure is the largest, then what plugs in, then its name; what it is made of is small.
+    let row = ["16 A", "Toaster, String", "box-right", "5-20R"].map(|words| {
+        let spaced = words.replace(' ', "\u{a0}");
+        high(words).min(high(&spaced))
+    });
+    assert!(row.windows(2).all(|two| two[0] > two[1]), "{row:?}");
+}
+
+/// The cord with three ends in the socket of a 20 A breaker, and the splitter that must not be used: each is told once.
+#[test]
+fn what_holds_for_a_part_and_its_ends_is_said_once() {
+    let [one, _] = sides(crate::plan::demo::MENDED);
+    assert_eq!(one.matches("Add up the amps").count(), 2, "{one}");
+    let [one, _] = sides(crate::plan::demo::WEEKEND);
+    for words in [
+        "DO NOT USE",
+        "GFCI CORD ONLY IN HERE",
+        "NEEDS GFCI CORD AHEAD",
+    ] {
+        assert_eq!(one.matches(words).count(), 1, "{words}: {one}");
+    }
+    in_order(&one, &["triple", "DO NOT USE", "triple.3"]);
+}
+
+#[test]
+fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
+    let mended = crate::plan::demo::MENDED;
+    let [one, two] = sides(mended);
+    let wanted = [
+        "Never together",
+        "Kettle + Toaster",
+        "breakfast",
+        "3 breakfast, evening",
+    ];
+    in_order(&one, &wanted);
+    assert!(!one.contains("column A") && two.contains("With all of column 1 on"));
+    // None of which anybody knows when.
+    let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
+    let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
+    assert!(one.contains("Pick one column") && !one.contains("breakfast"));
+    // The worksheet calls them the same.
+    let (plan, report) = demo(mended);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let sheet = text_of(&files[3].1);
+    let sheet: String = sheet.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(sheet.contains("3 (breakfast, evening)"), "{sheet}");
+
+    let twelve = include_str!("../../../tests/plans/large/twelve.toml");
+    let [one, two] = sides(twelve);
+    let said = "all of it can be on at the same time";
+    assert!(
+        one.contains(said) && !one.contains("Pick one") && !one.contains("Never together"),
+        "{one}"
+    );
+    assert!(one.contains("leg A") && one.contains("24 A on A and 24 A on B"));
+    assert!(!two.contains("column 1"), "{two}");
+}
+
+#[test]
+fn the_other_side_begins_with_whom_to_call() {
+    let [_, two] = sides(crate::plan::demo::MENDED);
+    let order = [
+        "Call 911",
+        "Site number",
+        "Hospital",
+        "CO alarm, or",
+        "Someone gets a shock",
+        "Set up",
+        "Test",
+        "Stop and refuel",
+    ];
+    in_order(&two, &order);
+    assert_eq!(two.matches("should read 118.2 V").count(), 1, "{two}");
+}
+
+/// The code tells what the card says, not when it was printed.
+#[test]
+fn the_code_goes_by_what_is_said() {
+    let code = |text: &str, date: Option<&str>| {
+        let (plan, report) = demo(text);
+        let options = Options {
+            only: vec![Document::Card],
+            date: date.map(|date| date.parse().expect("a date")),
+            ..Options::default()
+        };
+        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+        let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
+        data["common"]["code"].as_str().expect("a code").to_owned()
+    };
+    let mended = crate::plan::demo::MENDED;
+    let own = code(mended, None);
+    assert_eq!(own.len(), 5);
+    assert_eq!(code(mended, Some("2026-07-04")), own);
+    let other = mended.replacen("length = \"25 ft\"", "length = \"26 ft\"", 1);
+    assert_ne!(mended, other);
+    assert_ne!(code(&other, None), own);
+    for side in sides(mended) {
+        assert!(side.contains(&own), "{own}: {side}");
+    }
+}

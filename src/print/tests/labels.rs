@@ -1,0 +1,110 @@
+//! What a label says, as it stands on the paper: where, one figure, what plugs in, and whether shock protection works.
+
+use super::legible::capitals;
+use super::*;
+
+/// The texts of the labels of a plan on a stock with the height of their capitals, in the order they are drawn.
+fn drawn(text: &str, stock: &str) -> Vec<(String, f64)> {
+    let (plan, report) = demo(text);
+    let options = Options {
+        stock: Some(Stock::named(stock).expect("a stock")),
+        only: vec![Document::Labels],
+        ..Options::default()
+    };
+    let mut data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let (document, data) = data.swap_remove(0);
+    let paged = typeset(document, data, &options).expect("typeset");
+    let mut found = Vec::new();
+    for page in paged.pages() {
+        capitals(&page.frame, &mut found);
+    }
+    found
+        .into_iter()
+        .map(|(text, high)| (text.replace('\u{a0}', " "), high))
+        .collect()
+}
+
+/// How high the first text with these words is, from the label of `of` on: that of its box names it, too.
+fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
+    let from = drawn.iter().rposition(|(text, _)| text == of);
+    let from = from.unwrap_or_else(|| panic!("no {of}: {drawn:?}"));
+    let found = drawn[from..].iter().find(|(text, _)| text.contains(words));
+    found
+        .unwrap_or_else(|| panic!("no {words} after {of}: {drawn:?}"))
+        .1
+}
+
+/// From the smallest to the largest, on each stock.
+#[test]
+fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
+    for stock in Stock::names().iter().filter(|name| *name != "roll-12") {
+        let drawn = drawn(crate::plan::demo::MENDED, stock);
+        let [amps, plugs, guard] =
+            ["16 A", "Toaster", "GFCI"].map(|words| high(&drawn, "box-right", words));
+        assert!(
+            amps > plugs && plugs >= guard,
+            "{stock}: {amps} {plugs} {guard}"
+        );
+        // What plugs in stays where the way and the reason have no room.
+        for load in ["Cooler", "Fan", "Electric", "CPAP", "chargers", "Kettle"] {
+            assert!(
+                drawn.iter().any(|(text, _)| text.contains(load)),
+                "{stock}: {load}"
+            );
+        }
+    }
+}
+
+/// One tag for the splitter and its ends, on which the order is larger than the signal word.
+#[test]
+fn what_must_not_be_used_has_one_tag() {
+    for stock in Stock::names() {
+        let drawn = drawn(crate::plan::demo::WEEKEND, &stock);
+        let orders: Vec<f64> = drawn
+            .iter()
+            .filter(|(text, _)| text == "DO NOT USE")
+            .map(|(_, high)| *high)
+            .collect();
+        assert_eq!(orders.len(), 1, "{stock}: {drawn:?}");
+        let signal = drawn
+            .iter()
+            .find(|(text, _)| text == "DANGER")
+            .expect("a panel");
+        assert!(
+            stock == "roll-12" || orders[0] > signal.1,
+            "{stock}: {orders:?} {signal:?}"
+        );
+    }
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let labels = text_of(&files[0].1);
+    assert!(
+        labels.contains("With triple.1, triple.2, triple.3"),
+        "{labels}"
+    );
+}
+
+/// The exhaust is told above the watts, on the smallest in a line.
+#[test]
+fn the_generator_tells_of_its_exhaust() {
+    for stock in Stock::names() {
+        let drawn = drawn(crate::plan::demo::MENDED, &stock);
+        let at = |words: &str| {
+            let found = drawn.iter().position(|(text, _)| text.contains(words));
+            found.unwrap_or_else(|| panic!("{stock}: no {words}"))
+        };
+        let height = expected_height(&stock);
+        assert!(height < 30.0 || at("DANGER") < at("2,310 W"), "{stock}");
+        assert!(
+            height < 30.0 || at("Exhaust kills") < at("2,310 W"),
+            "{stock}"
+        );
+        at("Exhaust kills");
+    }
+}
+
+fn expected_height(stock: &str) -> f64 {
+    #[allow(clippy::cast_precision_loss)] // micrometres of a sheet
+    let height = Stock::named(stock).expect("a stock").height as f64;
+    height / 1000.0
+}

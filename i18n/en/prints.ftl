@@ -201,10 +201,10 @@ print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-row-gfci = GFCI
 print-loose = Not plugged in:
-print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan can run them.
-print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use can run them.
+print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan will do.
+print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet left for them.
+print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that is left.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 print-together-title = Together
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.

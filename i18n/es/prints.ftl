@@ -202,10 +202,10 @@ print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-row-gfci = { -gfci }
 print-loose = Sin enchufar:
-print-unplaced = NO ENCHUFE: { $loads }. Ningún { -receptacle } de este plan puede con ellos.
-print-none-free = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se pueda usar puede con ellos.
+print-unplaced = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } de este plan.
+print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre que se pueda usar.
 # Every outlet left is one that must not be used.
-print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } que queda para ellos.
+print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } de los que quedan.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 print-together-title = A la vez
 print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.

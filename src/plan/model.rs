@@ -201,8 +201,6 @@ pub struct Plan {
     pub boxes: Vec<DistributionBox>,
     /// What is to run.
     pub loads: Vec<Load>,
-    /// What was learned at camp, a line for each: `2026-07-04 front tripped at 13 A`.
-    pub log: Vec<String>,
 }
 
 /// Where the generator stands and who is near.

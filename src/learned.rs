@@ -90,6 +90,9 @@ pub struct Learned {
     pub signal: Option<Signal>,
 }
 
+/// How many words ahead of another a "not" still speaks of it.
+const NEAR: usize = 3;
+
 /// What a GFCI is called in every language here.
 const GFCI: &str = "gfci";
 
@@ -139,10 +142,9 @@ pub fn understand(
 ) -> Result<Seen, Unclear> {
     let lower = text.to_lowercase();
     let folded: Vec<&str> = lower.split_whitespace().map(bare).collect();
-    let says = |any: &[String]| any.iter().any(|word| folded.contains(&word.as_str()));
-    if says(&vocabulary.not) {
-        return Err(Unclear::Not);
-    }
+    let is_in = |any: &[String], word: &&str| any.iter().any(|it| it == word);
+    let says = |any: &[String]| folded.iter().any(|word| is_in(any, word));
+    // Help comes first, whatever else is said.
     if says(&vocabulary.alarm) {
         return Ok(Seen::Alarm);
     }
@@ -165,11 +167,25 @@ pub fn understand(
         cord.map_or(id, |cord| cord.id.clone())
     };
     if says(&vocabulary.shock) {
-        return Ok(Seen::Shock(part.ok()));
+        return Ok(Seen::Shock(part.ok().map(whole)));
     }
-    let warm = says(&vocabulary.warm);
-    if says(&vocabulary.hot) || warm && says(&vocabulary.very) {
+    // "Not hot", "was not so hot"; but not "hot, and did not trip".
+    let felt = |any: &[String]| {
+        let mut words = folded
+            .iter()
+            .enumerate()
+            .filter(|(_, word)| is_in(any, word));
+        words.any(|(at, _)| {
+            let before = &folded[at.saturating_sub(NEAR)..at];
+            !before.iter().any(|word| is_in(&vocabulary.not, word))
+        })
+    };
+    let warm = felt(&vocabulary.warm);
+    if felt(&vocabulary.hot) || warm && says(&vocabulary.very) {
         return part.map(whole).map(Seen::Hot);
+    }
+    if says(&vocabulary.not) {
+        return Err(Unclear::Not);
     }
     if warm {
         return part.map(whole).map(Seen::Warm);
@@ -207,7 +223,11 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
     let of = |id: &Id| values([("part", named(id))]);
     let (key, told) = match seen {
         Seen::Alarm => ("alarm", values([])),
-        Seen::Shock(Some(id)) => ("shock-at", of(id)),
+        // As bad as hot: not to be used, until somebody has looked.
+        Seen::Shock(Some(id)) => {
+            felt_hot(&mut after, id);
+            ("shock-at", of(id))
+        }
         Seen::Shock(None) => ("shock", values([])),
         Seen::Hot(id) => (felt_hot(&mut after, id), of(id)),
         Seen::Warm(id) => ("warm", of(id)),
@@ -442,7 +462,14 @@ mod tests {
             Ok(Seen::Shock(Some(id("box-right"))))
         );
         assert_eq!(understood("got a shock"), Ok(Seen::Shock(None)));
-        assert_eq!(understood("the CO alarm went off"), Ok(Seen::Alarm));
+        // Whatever else is said.
+        assert_eq!(
+            understood("box hot, the breaker did not trip"),
+            Ok(Seen::Hot(id("box")))
+        );
+        for text in ["the CO alarm will not stop", "I feel dizzy, not hot"] {
+            assert_eq!(understood(text), Ok(Seen::Alarm), "{text}");
+        }
     }
 
     /// A name that ends in a figure, or is in capitals, is a name.
@@ -481,6 +508,7 @@ mod tests {
             understood("box-left 118 V, then 109 V"),
             Err(Unclear::NoFigure)
         );
+        assert_eq!(understood("tents were not hot"), Err(Unclear::Not));
         assert_eq!(understood("it got hot"), Err(Unclear::NoPart));
         assert_eq!(understood("whatever"), Err(Unclear::NoPart));
         let both = vec![id("box-left"), id("front")];
@@ -547,9 +575,10 @@ mod tests {
             ("long hot", "long"),
             ("box soft", "box"),
             ("box-left melted", "box-left"),
+            ("got a shock at box-left", "box-left"),
         ] {
             let (key, plan) = learned(text);
-            assert_eq!(key, "hot");
+            assert_eq!(key == "hot", !text.contains("shock"));
             let report = judge::build(&plan);
             let why = report.refused(&id(part)).expect(text);
             assert_eq!(why.code, "CORD009", "{text}");

@@ -219,7 +219,7 @@ fn touches(field: &str, finding: &Finding) -> bool {
 /// Whether a finding tells of what an answer to this field may change. An outlet without a GFCI is wrong whoever needs
 /// it, and for want of what: that is no part of it.
 fn tells_of(finding: &Finding, field: &str) -> bool {
-    finding.code != "SHOCK001" || field == "site.ground" || field.ends_with(".gfci")
+    finding.code != "SHOCK001" || field == "site.ground" || field.rsplit('.').next() == Some("gfci")
 }
 
 /// Whether a field is about one of the things that a finding is about.

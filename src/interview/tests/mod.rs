@@ -1323,7 +1323,7 @@ fn a_question_about_several_outlets_names_them() {
 /// Keys are named where they are: below a list at the terminal, not in what a pipe shows too.
 #[test]
 fn no_question_speaks_of_keys() {
-    for tag in ["en", "es", "fr", "de"] {
+    for tag in ["en", "es", "es-ES", "fr", "de"] {
         let words = Words::new(tag, Units::Customary).expect("a language");
         let steps = steps::all().map(|step| format!("ask-{}", step.id));
         for key in steps.chain(["interview-take".to_owned()]) {

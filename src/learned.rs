@@ -1,17 +1,28 @@
 //! What somebody learned at camp, in a few words, and what it does to the plan.
 //!
-//! Words are understood by the part and the one figure in them: amps are where a breaker tripped, volts what a meter
-//! showed, hours how long a tank lasted. Whatever is learned makes a plan more careful, and never less.
+//! Words are understood by the part and the figure in them: amps are where a breaker tripped, volts what a meter
+//! showed, hours how long a tank lasted. Whatever is learned makes a plan more careful, and never less; what could be
+//! meant in two ways is asked again.
 
-use crate::plan::{Answer, Cord, Id, Outlet, Plan, Runtime, bounds};
+use crate::plan::{Cord, Id, Outlet, Plan, Runtime, bounds};
 use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
-use crate::tables::volts::{HIGH, USE_LEAST, at_nominal};
+use crate::tables::volts::{HIGH, SERVICE_LEAST, USE_LEAST, at_nominal};
 
 /// What somebody saw.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Seen {
+    /// The alarm for carbon monoxide sounded.
+    Alarm,
+    /// Somebody got a shock, there if a part is named.
+    Shock(Option<Id>),
+    /// It, or a plug in it, was hot or soft, or burned.
+    Hot(Id),
+    /// It was warm and no more.
+    Warm(Id),
+    /// A GFCI cut the power there.
+    Gfci(Id),
     /// The breaker of this part tripped at so much.
     Tripped {
         /// The part.
@@ -19,10 +30,6 @@ pub enum Seen {
         /// What was on, in all.
         amps: Current,
     },
-    /// It, or a plug in it, was hot or soft.
-    Hot(Id),
-    /// It was warm and no more.
-    Warm(Id),
     /// A meter showed this.
     Meter {
         /// Where.
@@ -37,23 +44,37 @@ pub enum Seen {
 /// Why words are not understood.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Unclear {
+    /// They say what did not happen.
+    Not,
     /// They name no part, and what they say is of one.
     NoPart,
     /// They name several.
     Parts(Vec<Id>),
-    /// There is no figure in them, or none that can be.
+    /// There is no figure in them, none that can be, or two.
     NoFigure,
+    /// Amps, and not that a breaker tripped.
+    NoTrip,
     /// Amps of what has no breaker that the plan knows.
     NoBreaker(Id),
 }
 
-/// The words of a language for what is felt.
+/// The words of a language, in small letters.
 #[derive(Clone, Debug)]
-pub struct Felt {
-    /// For hot.
+pub struct Vocabulary {
+    /// For an alarm.
+    pub alarm: Vec<String>,
+    /// For an electric shock.
+    pub shock: Vec<String>,
+    /// For what is hot, soft or burned.
     pub hot: Vec<String>,
-    /// For warm.
+    /// For what is warm.
     pub warm: Vec<String>,
+    /// For more of it than is good.
+    pub very: Vec<String>,
+    /// For what did not happen.
+    pub not: Vec<String>,
+    /// For a breaker that tripped.
+    pub trip: Vec<String>,
 }
 
 /// What it means.
@@ -69,16 +90,11 @@ pub struct Learned {
     pub signal: Option<Signal>,
 }
 
-/// The figure that a word, or it and the next, begin with.
-fn figure<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Option<Q> {
-    let begins = |word: &&str| word.starts_with(|c: char| c.is_ascii_digit());
-    let at = |at: usize| {
-        let with_unit = words[at..].iter().take(2).copied().collect::<Vec<_>>();
-        read(words[at]).or_else(|| read(&with_unit.join(" ")))
-    };
-    let begun = words.iter().enumerate().filter(|(_, word)| begins(word));
-    begun.into_iter().find_map(|(index, _)| at(index))
-}
+/// How many words ahead of another a "not" still speaks of it.
+const NEAR: usize = 3;
+
+/// What a GFCI is called in every language here.
+const GFCI: &str = "gfci";
 
 /// Every part of a plan that a label may name, with the ends of cords.
 fn parts(plan: &Plan) -> Vec<Id> {
@@ -102,48 +118,99 @@ fn bare(word: &str) -> &str {
     word.trim_matches(MARKS)
 }
 
-/// What is said in these words, whose numbers and units are as plans write them.
+/// The figures in some words, each a number and its unit, in one word or in two.
+fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
+    let number = |word: &str| word.starts_with(|c: char| c.is_ascii_digit());
+    let begun = words.iter().enumerate().filter(|(_, word)| number(word));
+    begun
+        .filter_map(|(at, word)| {
+            let unit = words.get(at + 1).filter(|next| !number(next));
+            read(word).or_else(|| read(&format!("{word} {}", unit?)))
+        })
+        .collect()
+}
+
+/// What is said in these words. `typed` makes a number with its unit what plans have.
 ///
 /// # Errors
 /// When no one thing is.
-pub fn understand(plan: &Plan, text: &str, felt: &Felt) -> Result<Seen, Unclear> {
+pub fn understand(
+    plan: &Plan,
+    text: &str,
+    vocabulary: &Vocabulary,
+    typed: impl Fn(&str) -> Option<String>,
+) -> Result<Seen, Unclear> {
     let lower = text.to_lowercase();
-    let words: Vec<&str> = text.split_whitespace().map(bare).collect();
     let folded: Vec<&str> = lower.split_whitespace().map(bare).collect();
-    let named: Vec<Id> = parts(plan)
-        .into_iter()
-        .filter(|id| folded.contains(&id.as_str()))
-        .collect();
+    let is_in = |any: &[String], word: &&str| any.iter().any(|it| it == word);
+    let says = |any: &[String]| folded.iter().any(|word| is_in(any, word));
+    // Help comes first, whatever else is said.
+    if says(&vocabulary.alarm) {
+        return Ok(Seen::Alarm);
+    }
+    let is_named = |word: &str, id: &Id| id.as_str().to_lowercase() == word;
+    let mut named = parts(plan);
+    named.retain(|id| folded.iter().any(|word| is_named(word, id)));
+    // What names a part is no figure.
+    let words = text.split_whitespace().map(bare);
+    let words = words.filter(|word| !named.iter().any(|id| is_named(&word.to_lowercase(), id)));
+    let words: Vec<&str> = words.collect();
     let part = match named.as_slice() {
         [] => Err(Unclear::NoPart),
         [one] => Ok(one.clone()),
         several => Err(Unclear::Parts(several.to_vec())),
     };
-    let says = |any: &[String]| any.iter().any(|word| folded.contains(&word.as_str()));
     // The end of a cord is as bad as the cord.
     let whole = |id: Id| {
-        plan.cords
-            .iter()
-            .find(|cord| cord.end_ids().any(|end| end == id))
-            .map_or(id, |cord| cord.id.clone())
+        let mut cords = plan.cords.iter();
+        let cord = cords.find(|cord| cord.end_ids().any(|end| end == id));
+        cord.map_or(id, |cord| cord.id.clone())
     };
-    if says(&felt.hot) {
+    if says(&vocabulary.shock) {
+        return Ok(Seen::Shock(part.ok().map(whole)));
+    }
+    // "Not hot", "was not so hot"; but not "hot, and did not trip".
+    let felt = |any: &[String]| {
+        let mut words = folded
+            .iter()
+            .enumerate()
+            .filter(|(_, word)| is_in(any, word));
+        words.any(|(at, _)| {
+            let before = &folded[at.saturating_sub(NEAR)..at];
+            !before.iter().any(|word| is_in(&vocabulary.not, word))
+        })
+    };
+    let warm = felt(&vocabulary.warm);
+    if felt(&vocabulary.hot) || warm && says(&vocabulary.very) {
         return part.map(whole).map(Seen::Hot);
     }
-    if says(&felt.warm) {
+    if says(&vocabulary.not) {
+        return Err(Unclear::Not);
+    }
+    if warm {
         return part.map(whole).map(Seen::Warm);
     }
-    if let Some(amps) = figure(&words, |text| bounds::TRIPS_AT.read(text).ok()) {
-        return part.map(|at| Seen::Tripped { at, amps });
+    if folded.contains(&GFCI) {
+        return part.map(Seen::Gfci);
     }
-    if let Some(volts) = figure(&words, |text| Voltage::parse(text, Round::Down).ok()) {
-        return part.map(|at| Seen::Meter { at, volts });
-    }
-    let hours = figure(&words, |text| bounds::LASTS.read(text).ok());
-    match (part, hours) {
-        // Of a part they are no figure that helps: after how long it tripped says nothing without the amps.
-        (Err(Unclear::NoPart), Some(hours)) => Ok(Seen::Ran(hours)),
-        (part, _) => Err(part.err().unwrap_or(Unclear::NoFigure)),
+    let amps = figures(&words, |text| bounds::TRIPS_AT.read(&typed(text)?).ok());
+    let volts = figures(&words, |text| {
+        Voltage::parse(&typed(text)?, Round::Down).ok()
+    });
+    let hours = figures(&words, |text| bounds::LASTS.read(&typed(text)?).ok());
+    let tripped = says(&vocabulary.trip);
+    // Of several trips, or hours, the careful one.
+    match (
+        amps.into_iter().min(),
+        volts.as_slice(),
+        hours.into_iter().min(),
+    ) {
+        (Some(amps), _, _) if tripped => part.map(|at| Seen::Tripped { at, amps }),
+        (Some(_), _, _) => Err(Unclear::NoTrip),
+        (None, [volts], _) if !tripped => part.map(|at| Seen::Meter { at, volts: *volts }),
+        // After how long it tripped says nothing without the amps.
+        (None, [], Some(hours)) if !tripped && part == Err(Unclear::NoPart) => Ok(Seen::Ran(hours)),
+        _ => Err(part.err().unwrap_or(Unclear::NoFigure)),
     }
 }
 
@@ -153,16 +220,25 @@ pub fn understand(plan: &Plan, text: &str, felt: &Felt) -> Result<Seen, Unclear>
 /// When amps are said of what has no breaker.
 pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Unclear> {
     let mut after = plan.clone();
+    let of = |id: &Id| values([("part", named(id))]);
     let (key, told) = match seen {
+        Seen::Alarm => ("alarm", values([])),
+        // As bad as hot: not to be used, until somebody has looked.
+        Seen::Shock(Some(id)) => {
+            felt_hot(&mut after, id);
+            ("shock-at", of(id))
+        }
+        Seen::Shock(None) => ("shock", values([])),
+        Seen::Hot(id) => (felt_hot(&mut after, id), of(id)),
+        Seen::Warm(id) => ("warm", of(id)),
+        Seen::Gfci(id) => ("gfci", of(id)),
         Seen::Tripped { at, amps } => tripped(&mut after, report, at, *amps)?,
-        Seen::Hot(id) => (felt_hot(&mut after, id), values([("part", named(id))])),
-        Seen::Warm(id) => ("warm", values([("part", named(id))])),
         Seen::Meter { at, volts } => metered(plan, report, at, *volts),
         Seen::Ran(hours) => ran(&mut after, *hours),
     };
     let signal = match key {
-        "meter-high" => Some(Signal::Danger),
-        "meter-low" => Some(Signal::Warning),
+        "alarm" | "shock" | "shock-at" | "meter-high" => Some(Signal::Danger),
+        "gfci" | "meter-low" | "meter-source" | "meter-none" => Some(Signal::Warning),
         _ => None,
     };
     Ok(Learned {
@@ -194,16 +270,20 @@ fn tripped(
     let ahead = proofs.find_map(|proof| proof.breaker_at.clone().filter(|_| proof.id == *at));
     let outlet = ahead.unwrap_or_else(|| at.clone());
     let outlet = outlet_of(plan, &outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
-    let told = |marked: Current| {
+    let marked = outlet.breaker.known().copied();
+    // No breaker of a receptacle is larger, as far as we know.
+    let most = marked.unwrap_or_else(|| outlet.shape.0.rating());
+    let counted = outlet.trips_at.map_or(most, |known| known.min(most));
+    let told = |counted: Current| {
         let part = ("part", named(&outlet.id));
-        values([part, ("amps", amps.into()), ("marked", marked.into())])
+        values([part, ("amps", amps.into()), ("marked", counted.into())])
     };
-    Ok(match (outlet.trips_at, outlet.breaker) {
-        (Some(known), _) if known <= amps => ("tripped-known", told(known)),
-        (_, Answer::Known(marked)) if marked <= amps => ("tripped-made", told(marked)),
-        (known, marked) => {
-            let marked = known.or(marked.known().copied());
-            let told = told(marked.unwrap_or_else(|| outlet.shape.0.rating()));
+    Ok(match marked {
+        Some(_) if most <= amps => ("tripped-made", told(most)),
+        None if most <= amps => ("tripped-unknown", told(most)),
+        _ if counted <= amps => ("tripped-known", told(counted)),
+        _ => {
+            let told = told(counted);
             outlet.trips_at = Some(amps);
             ("tripped", told)
         }
@@ -224,8 +304,9 @@ fn felt_hot(plan: &mut Plan, id: &Id) -> &'static str {
     "hot"
 }
 
-/// What a meter should show there at least, with all on that may be on together; `None` where the plan runs nothing.
-fn expected(plan: &Plan, report: &Report, at: &Id) -> Option<Voltage> {
+/// The volts lost on the way to a part with all on that may be on together, and nominal volts there; `None` where the
+/// plan runs nothing.
+fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> {
     let part = |id: &Id| plan.part_of(id).unwrap_or(id).clone();
     let here = part(at);
     let drops = report.figures.drops.iter();
@@ -236,29 +317,53 @@ fn expected(plan: &Plan, report: &Report, at: &Id) -> Option<Voltage> {
     let (receptacle, lost) = lost?;
     let mut limits = report.figures.limits.iter();
     let nominal = limits.find(|limit| limit.id == *receptacle)?.volts;
-    (lost < nominal).then(|| nominal - lost)
+    (lost < nominal).then_some((nominal, lost))
 }
 
 fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static str, Values) {
-    let told = |least: Voltage| {
+    let told = |least: Voltage, more: Voltage| {
         values([
             ("part", named(at)),
             ("volts", volts.into()),
             ("least", least.into()),
+            ("more", more.into()),
         ])
     };
-    let mut limits = report.figures.limits.iter();
-    let nominal = limits
-        .find(|limit| limit.id == *at)
-        .map_or(plan.line_to_neutral(), |limit| limit.volts);
-    let high = at_nominal(HIGH, nominal);
-    if volts > high {
-        return ("meter-high", told(high));
+    if volts == Voltage::ZERO {
+        return ("meter-none", told(volts, volts));
     }
-    match expected(plan, report, at) {
-        Some(least) if volts < least => ("meter-low", told(least)),
-        Some(least) => ("meter-fine", told(least)),
-        None => ("meter-unknown", told(at_nominal(USE_LEAST, nominal))),
+    let mut limits = report.figures.limits.iter();
+    let nominal = limits.find(|limit| limit.id == *at).map(|it| it.volts);
+    let line = plan.line_to_neutral();
+    // Of two legs a meter in one hot slot and the neutral shows half.
+    let half =
+        |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
+    let base = nominal.filter(|nominal| !half(nominal)).unwrap_or(line);
+    let high = at_nominal(HIGH, base);
+    if volts > high {
+        return ("meter-high", told(high, volts));
+    }
+    // What the set gives under load is not known: no less than this, if it is sound.
+    let source = at_nominal(SERVICE_LEAST, base);
+    if plan.generator.outlets.iter().any(|outlet| outlet.id == *at) {
+        let key = if volts < source {
+            "meter-source"
+        } else {
+            "meter-fine"
+        };
+        return (key, told(source, volts));
+    }
+    match lost_at(plan, report, at).filter(|(nominal, _)| *nominal == base) {
+        None => ("meter-unknown", told(at_nominal(USE_LEAST, base), volts)),
+        Some((nominal, lost)) => {
+            let least = nominal - lost;
+            let key = match () {
+                () if volts >= least => "meter-fine",
+                () if volts + lost >= source => "meter-compare",
+                () => "meter-low",
+            };
+            (key, told(least, volts + lost))
+        }
     }
 }
 
@@ -270,7 +375,8 @@ fn ran(plan: &mut Plan, hours: Hours) -> (&'static str, Values) {
     if known.is_empty() {
         return ("ran-unknown", told);
     }
-    if known.iter().all(|point| point.lasts <= hours) {
+    let careful = |point: &Runtime| point.load <= LEAST && point.lasts <= hours;
+    if known.iter().any(careful) || known.iter().all(|point| point.lasts <= hours) {
         return ("ran-more", told);
     }
     known.retain(|point| point.load > LEAST);
@@ -295,8 +401,13 @@ mod tests {
         read(demo::MENDED).expect("the demo")
     }
 
+    fn said(plan: &Plan, text: &str, words: &Words) -> Result<Seen, Unclear> {
+        let typed = |text: &str| words.plain_numbers(text).ok();
+        understand(plan, text, &words.vocabulary(), typed)
+    }
+
     fn understood(text: &str) -> Result<Seen, Unclear> {
-        understand(&plan(), text, &Words::english().felt())
+        said(&plan(), text, &Words::english())
     }
 
     fn id(text: &str) -> Id {
@@ -316,8 +427,9 @@ mod tests {
         let amps = Current::from_milliamps(13_000);
         for text in [
             "front tripped at 13 A",
-            "13A: front",
-            "“Front” went off with 13 amps on, after 20 min",
+            "13A: front trips",
+            "“Front” tripped with 13 amps on, after 20 min",
+            "front tripped twice, 15 A and 13 A",
         ] {
             let at = id("front");
             assert_eq!(understood(text), Ok(Seen::Tripped { at, amps }), "{text}");
@@ -333,56 +445,127 @@ mod tests {
         let hours = Hours::from_millihours(7_500);
         assert_eq!(understood("ran 7.5 hours on a tank"), Ok(Seen::Ran(hours)));
         // The end of a cord is the cord; what was felt counts whatever figure is beside it.
-        assert_eq!(
-            understood("tents.2 was HOT at 9 A"),
-            Ok(Seen::Hot(id("tents")))
-        );
+        for text in [
+            "tents.2 was HOT at 9 A",
+            "tents too warm to touch",
+            "tents.1 smells burned",
+        ] {
+            assert_eq!(understood(text), Ok(Seen::Hot(id("tents"))), "{text}");
+        }
         assert_eq!(understood("box warm"), Ok(Seen::Warm(id("box"))));
+        assert_eq!(
+            understood("the GFCI of front tripped at 5 A"),
+            Ok(Seen::Gfci(id("front")))
+        );
+        assert_eq!(
+            understood("I got a shock from box-right"),
+            Ok(Seen::Shock(Some(id("box-right"))))
+        );
+        assert_eq!(understood("got a shock"), Ok(Seen::Shock(None)));
+        // Whatever else is said.
+        assert_eq!(
+            understood("box hot, the breaker did not trip"),
+            Ok(Seen::Hot(id("box")))
+        );
+        for text in ["the CO alarm will not stop", "I feel dizzy, not hot"] {
+            assert_eq!(understood(text), Ok(Seen::Alarm), "{text}");
+        }
     }
 
-    /// After how long it tripped is no tank, a figure without a part is no breaker, and of two parts nobody knows which.
+    /// A name that ends in a figure, or is in capitals, is a name.
+    #[test]
+    fn a_name_is_no_figure() {
+        let text = demo::MENDED
+            .replace("box-left", "box-2")
+            .replace("box-right", "20a");
+        let plan = read(&text).expect("a plan");
+        let volts = Voltage::from_millivolts(109_000);
+        let at = id("box-2");
+        let seen = said(&plan, "box-2 109 V", &Words::english());
+        assert_eq!(seen, Ok(Seen::Meter { at, volts }));
+        let (at, amps) = (id("20a"), Current::from_milliamps(13_000));
+        let seen = said(&plan, "20A tripped at 13 A", &Words::english());
+        assert_eq!(seen, Ok(Seen::Tripped { at, amps }));
+    }
+
+    /// After how long it tripped is no tank, a figure without a part is no breaker, of two parts nobody knows which, and
+    /// what did not happen is nothing learned.
     #[test]
     fn what_could_be_two_things_is_asked_again() {
         assert_eq!(
             understood("front tripped after 20 min"),
             Err(Unclear::NoFigure)
         );
+        assert_eq!(understood("front 3 h"), Err(Unclear::NoFigure));
         assert_eq!(understood("tripped at 13 A"), Err(Unclear::NoPart));
-        assert_eq!(understood("it got hot"), Err(Unclear::NoPart));
-        assert_eq!(understood("nothing"), Err(Unclear::NoPart));
-        let both = vec![id("box-left"), id("front")];
+        assert_eq!(understood("front 13 A"), Err(Unclear::NoTrip));
+        assert_eq!(understood("front did not trip at 13 A"), Err(Unclear::Not));
         assert_eq!(
-            understood("front or box-left at 13 A"),
-            Err(Unclear::Parts(both))
+            understood("box-left 118 V with nothing on"),
+            Err(Unclear::Not)
         );
+        assert_eq!(
+            understood("box-left 118 V, then 109 V"),
+            Err(Unclear::NoFigure)
+        );
+        assert_eq!(understood("tents were not hot"), Err(Unclear::Not));
+        assert_eq!(understood("it got hot"), Err(Unclear::NoPart));
+        assert_eq!(understood("whatever"), Err(Unclear::NoPart));
+        let both = vec![id("box-left"), id("front")];
+        let text = "front or box-left tripped at 13 A";
+        assert_eq!(understood(text), Err(Unclear::Parts(both)));
     }
 
-    /// A breaker is counted on to trip where it did, if that is sooner than so far; marked at no more than that, it did
+    /// A breaker lets less through, if it tripped at less than so far, and never more; at what is marked on it, it did
     /// its job.
     #[test]
-    fn a_breaker_is_trusted_less_and_never_more() {
+    fn a_breaker_lets_less_through_and_never_more() {
         let trips = |text: &str, at: &str| {
             let (key, mut plan) = learned(text);
             let outlet = outlet_of(&mut plan, &id(at)).expect("an outlet");
             (key, outlet.trips_at.map(Current::milliamps))
         };
-        assert_eq!(trips("front 13 A", "front"), ("tripped", Some(13_000)));
+        assert_eq!(
+            trips("front tripped at 13 A", "front"),
+            ("tripped", Some(13_000))
+        );
         // Seen to trip at 17 A before.
         assert_eq!(
-            trips("front 17 A", "front"),
+            trips("front tripped at 17 A", "front"),
             ("tripped-known", Some(17_000))
         );
         assert_eq!(
-            trips("front 25 A", "front"),
-            ("tripped-known", Some(17_000))
+            trips("front tripped at 25 A", "front"),
+            ("tripped-made", Some(17_000))
         );
         assert_eq!(
-            trips("box-left 19.9 A", "box-left"),
+            trips("box-left trips at 19.9 A", "box-left"),
             ("tripped", Some(19_900))
         );
-        assert_eq!(trips("box-left 20 A", "box-left"), ("tripped-made", None));
+        assert_eq!(
+            trips("box-left trips at 20 A", "box-left"),
+            ("tripped-made", None)
+        );
         // A cord has none: the one ahead of it.
-        assert_eq!(trips("tents 12 A", "front"), ("tripped", Some(12_000)));
+        assert_eq!(
+            trips("tents tripped at 12 A", "front"),
+            ("tripped", Some(12_000))
+        );
+        // Nobody knows what is marked on it: what the receptacle is rated for, and no more.
+        let unknown = |amps: i64| {
+            let mut plan = plan();
+            let report = judge::build(&plan);
+            let outlet = outlet_of(&mut plan, &id("front")).expect("an outlet");
+            (outlet.breaker, outlet.trips_at) = (crate::plan::Answer::Unknown, None);
+            let amps = Current::from_milliamps(amps);
+            tripped(&mut plan, &report, &id("front"), amps)
+                .expect("a breaker")
+                .0
+        };
+        assert_eq!(
+            (unknown(19_000), unknown(40_000)),
+            ("tripped", "tripped-unknown")
+        );
     }
 
     /// What got hot is refused, everywhere and with all that hangs on it.
@@ -392,9 +575,10 @@ mod tests {
             ("long hot", "long"),
             ("box soft", "box"),
             ("box-left melted", "box-left"),
+            ("got a shock at box-left", "box-left"),
         ] {
             let (key, plan) = learned(text);
-            assert_eq!(key, "hot");
+            assert_eq!(key == "hot", !text.contains("shock"));
             let report = judge::build(&plan);
             let why = report.refused(&id(part)).expect(text);
             assert_eq!(why.code, "CORD009", "{text}");
@@ -402,23 +586,48 @@ mod tests {
         assert_eq!(learned("long warm"), ("warm", plan()));
     }
 
-    /// The card asks for 118.2 V at the box, with what may be on there; and no set gives 140 V.
+    /// The card asks for 118.2 V at the box with what may be on there, 2.3 V less than the set gives, which is sound from
+    /// 114 V on; no set gives 140 V.
     #[test]
     fn a_reading_is_held_against_what_should_be_there() {
         for (text, key) in [
             ("box-left 109 V", "meter-low"),
+            ("box-left 113 V", "meter-compare"),
             ("box-left 118.2 V", "meter-fine"),
             ("box-left 132 V", "meter-fine"),
             ("box-left 132.1 V", "meter-high"),
+            ("box-left 0 V", "meter-none"),
             ("box-through 109 V", "meter-low"),
-            ("twist 109 V", "meter-unknown"),
+            ("twist 119 V", "meter-fine"),
+            ("twist 109 V", "meter-source"),
         ] {
             assert_eq!(learned(text), (key, plan()), "{text}");
         }
+        // Of two legs one hot slot and the neutral show half: 118 V says nothing, 150 V that the neutral is lost.
+        let mut two_legs = plan();
+        two_legs.generator.voltage = crate::plan::Answer::Known(crate::plan::System::V120_240);
+        let four = crate::tables::shape::Receptacle::named("L14-30R").expect("a shape");
+        outlet_of(&mut two_legs, &id("twist"))
+            .expect("an outlet")
+            .shape = four;
+        let report = judge::build(&two_legs);
+        let key = |volts: i64| {
+            metered(
+                &two_legs,
+                &report,
+                &id("twist"),
+                Voltage::from_millivolts(volts * 1000),
+            )
+            .0
+        };
+        assert_eq!(
+            (key(118), key(150), key(238)),
+            ("meter-fine", "meter-high", "meter-fine")
+        );
     }
 
     /// The published times are 8.5 h at a quarter and 3.1 h at full load. Two hours are all that is counted on then, and
-    /// nine change nothing.
+    /// nine change nothing, nor seven after the two.
     #[test]
     fn a_tank_that_ran_out_early_is_counted_on_for_less() {
         let least = |plan: &Plan| {
@@ -431,57 +640,78 @@ mod tests {
         assert!(least(&plan()) > Some(3100));
         let (key, after) = learned("ran 9 h");
         assert_eq!((key, after), ("ran-more", plan()));
-        // The same again is no second line.
-        let mut twice = learned("ran 2 h").1;
-        let lines = twice.generator.runtime.len();
-        ran(&mut twice, Hours::from_millihours(1000));
-        assert_eq!(twice.generator.runtime.len(), lines);
+        let mut again = learned("ran 2 h").1;
+        let before = again.clone();
+        assert_eq!(ran(&mut again, Hours::from_millihours(7000)).0, "ran-more");
+        assert_eq!(again, before);
+        // Less again is no second line.
+        assert_eq!(ran(&mut again, Hours::from_millihours(1000)).0, "ran-less");
+        assert_eq!(
+            again.generator.runtime.len(),
+            before.generator.runtime.len()
+        );
     }
 
-    /// In each language, with its own words for what is felt.
+    /// In each language, with its own words.
     #[test]
     fn every_meaning_has_its_words() {
-        let plan = plan();
-        let report = judge::build(&plan);
+        let mut plan = plan();
+        // The first word of each kind, and what to say around it.
         for tag in ["en", "es", "fr", "de"] {
             let words = Words::new(tag, Units::Metric).expect(tag);
-            let felt = words.felt();
+            let of = words.vocabulary();
+            let trip = &of.trip[0];
             let texts = [
-                "front 13 A",
-                "front 18 A",
-                "box-left 20 A",
-                "box-left 109 V",
-                "box-left 119 V",
-                "twist 109 V",
-                "twist 140 V",
-                "2 h",
-                "99 h",
+                format!("front {trip} 13 A"),
+                format!("front {trip} 18 A"),
+                format!("front {trip} 30 A"),
+                "box-left 109 V".to_owned(),
+                "box-left 113 V".to_owned(),
+                "box-left 119 V".to_owned(),
+                "box-left 0 V".to_owned(),
+                "twist 109 V".to_owned(),
+                "twist 140 V".to_owned(),
+                "tents 109 V".to_owned(),
+                "2 h".to_owned(),
+                "99 h".to_owned(),
+                format!("long {}", of.hot[0]),
+                format!("long {}", of.warm[0]),
+                format!("front gfci {trip}"),
+                format!("front {}", of.shock[0]),
+                of.shock[0].clone(),
+                of.alarm[0].clone(),
             ];
-            let texts = texts.map(str::to_owned).into_iter();
-            let felt_words = [&felt.hot[0], &felt.warm[0]].map(|word| format!("long {word}"));
-            for text in texts.chain(felt_words) {
-                let seen = understand(&plan, &text, &felt).expect(&text);
-                let learned = learn(&plan, &report, &seen).expect(&text);
-                assert!(!words.learned(&learned).is_empty());
+            let mut keys = std::collections::BTreeSet::new();
+            for (unknown, clear) in [(false, false), (true, true)] {
+                if unknown {
+                    outlet_of(&mut plan, &id("front"))
+                        .expect("an outlet")
+                        .breaker = crate::plan::Answer::Unknown;
+                    plan.loads.retain(|load| load.id.as_str() != "fan");
+                }
+                if clear {
+                    plan.generator.runtime.clear();
+                }
+                let report = judge::build(&plan);
+                for text in &texts {
+                    let seen = said(&plan, text, &words).expect(text);
+                    let learned = learn(&plan, &report, &seen).expect(text);
+                    keys.insert(learned.key);
+                    assert!(!words.learned(&learned).is_empty());
+                }
             }
+            assert!(keys.len() >= 17, "{tag}: {keys:?}");
+            plan = super::tests::plan();
             for unclear in [
+                Unclear::Not,
                 Unclear::NoPart,
                 Unclear::NoFigure,
+                Unclear::NoTrip,
                 Unclear::Parts(vec![id("front"), id("box")]),
                 Unclear::NoBreaker(id("front")),
             ] {
                 words.unclear(&unclear);
             }
-            let mut unknown = plan.clone();
-            unknown.generator.runtime.clear();
-            let (key, values) = ran(&mut unknown, Hours::from_millihours(1000));
-            let (plan, signal) = (unknown, None);
-            words.learned(&Learned {
-                plan,
-                key,
-                values,
-                signal,
-            });
             assert_eq!(words.faults(), Vec::<String>::new(), "{tag}");
         }
     }

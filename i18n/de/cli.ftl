@@ -32,8 +32,10 @@ cli-value-ink = FARBE
 cli-value-language = SPRACHE
 cli-value-load = GERÄT
 cli-value-n = ZAHL
+cli-value-new = NEU
 cli-value-name = NAME
 cli-value-new-toml = NEU.toml
+cli-value-old = ALT
 cli-value-paper = PAPIER
 cli-value-plan = PLAN
 cli-value-print = DRUCK
@@ -89,7 +91,7 @@ cli-may-format = "text" für Menschen; "json" für Programme
 
 cli-learned = In den Plan aufnehmen, was sich im Camp gezeigt hat: ein Automat löste aus, ein Kabel wurde heiß, eine Messung, die Stunden eines Tanks
 cli-learned-plan = Die Plandatei; sie wird geändert, und ihre Kommentare bleiben
-cli-learned-words = Was Sie gesehen haben, etwa: front 13 A
+cli-learned-words = Was Sie gesehen haben, etwa: front ausgelöst bei 13 A
 cli-learned-date = Der Tag, an dem Sie es gesehen haben; fehlt er, heute
 
 cli-reprint = Sagen, welche Etiketten und Blätter eines alten Plans für einen neuen neu zu drucken sind

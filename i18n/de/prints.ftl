@@ -226,7 +226,7 @@ print-when-afternoon = Nachmittag
 print-when-evening = Abend
 print-when-night = Nacht
 print-never-title = Nie zusammen
-print-never-how = Jede Zeile ist eine Gruppe. Nie eine ganze Zeile zugleich an.
+print-never-how = Jedes ▸ beginnt eine Gruppe. Nie eine ganze Gruppe zugleich an.
 print-start-title = Ist Spalte 1 an:
 print-start-meter = { $on ->
     [all] Ist alles an

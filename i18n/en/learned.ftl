@@ -1,21 +1,26 @@
 ### Safety. What was learned at camp.
 
 # What people type for it, with spaces between.
-learned-word-hot = hot soft melted burned
+learned-word-alarm = alarm alarms monoxide co headache headaches dizzy dizziness sick nausea nauseous faint fainted
+learned-word-shock = shock shocked shocks tingle tingles tingled zap zaps zapped electrocuted
+learned-word-hot = hot soft melt melts melted melting burn burns burned burning brown scorched smoke smokes smoked smoking smell smells smelled spark sparks sparked sizzle sizzles buzz buzzes buzzing
 learned-word-warm = warm
-learned-tripped = From now on, the plan counts on { $part } to trip at { $amps }, not at { $marked }. Stick on the new labels before you plug in again.
-learned-tripped-known = The plan already counts on { $part } to trip at { $marked }. Nothing changes.
+learned-word-very = too very really
+learned-word-not = not no never nothing without didn’t didn't don’t don't wasn’t wasn't won’t won't
+learned-word-trip = trip trips tripped tripping popped
+learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
+learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
 learned-hot = Stop the engine, and unplug { $part }. The plan now says: do not use it.
-learned-warm = A little warmth is normal in a cord that carries all it is rated for. Lay it out straight. Check { $part } again soon. If it is hot or soft, stop the engine and type “hot” here.
-learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. Something on the way is bad. Stop the engine, and feel each plug and cord back to the generator. Do not use what is hot, soft, brown or loose. If all are cool, have the generator checked.
+learned-warm = A part at its limit gets a little warm. Lay cords out straight. Stop the engine soon, and feel { $part } again. If it is hot or soft, do not use it, and type “hot” here.
+learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. A plug, cord or box on the way there is bad. Stop the engine, and feel each one back to the generator. Do not use what is hot, soft, brown or loose.
 learned-meter-high = You read { $volts } at { $part }. More than { $least } can burn out what is plugged in, and might mean a broken neutral. Stop the engine, and have the generator checked.
-learned-meter-fine = We expected { $least } or more at { $part } with everything on. You read { $volts }: no sign of a bad connection.
+learned-meter-fine = We expected { $least } or more at { $part } with everything on. You read { $volts }. If less was on, measure again with all of it on.
 learned-meter-unknown = The plan runs nothing at { $part }, so we cannot say what a meter should read there. Below { $least }, switch things off: motors can overheat.
 learned-ran-less = From now on, the plan counts on { $hours } a tank at most.
-learned-ran-more = The plan already counts on less than { $hours } at some time of the day, or on just as much. It stays on the careful side.
+learned-ran-more = At some time of the day, the plan already counts on { $hours } a tank or less. It keeps that lower figure.
 learned-ran-unknown = The plan does not say how long a tank lasts at which load, so this changes nothing yet. Look in the manual, and put those hours into the plan.
-learned-print = Print again: { $what }.
+learned-print = Print again, and put up before you plug in: { $what }.
 learned-no-print = You do not need to print anything again.
 learned-labels = { $count ->
     [one] the label { $names }
@@ -26,8 +31,22 @@ learned-cautions = the cautions
 learned-look = the look sheet
 learned-worksheet = the worksheet
 learned-wrote = We wrote it into { $path }.
-learned-no-part = We cannot tell which part you mean.
+learned-no-part = We cannot tell which part you mean. Name an outlet, cord or box as its label does. If anything is hot or smells, stop the engine and unplug it first.
 learned-parts = You named several parts: { $parts }. Name one.
-learned-no-figure = We found no amps, volts or hours that we understand.
+learned-no-figure = We found no amps, volts or hours that we understand, or two of a kind.
 learned-no-breaker = The plan has no breaker for { $parts }. Name the outlet that the breaker is for.
-learned-say = Say it in one of these ways. Add up what was on: “front tripped at 13 A”. By a meter: “box-left 109 V”. With a full tank: “ran 7 h”. By touch: “tents hot”.
+learned-say = Say it like one of these. A breaker: “front tripped at 13 A”, with the amps of all that was on. A meter: “box-left 109 V”. A full tank: “ran 7 h”. Heat or smell: “tents hot”. Also: “GFCI front tripped”, “CO alarm”, “shock at front”.
+learned-tripped-unknown = We do not know what number is on the breaker of { $part }, so { $amps } changes nothing. Look at it, and put that number into the plan.
+learned-meter-compare = You read { $volts } at { $part }. We expected { $least } or more with everything on. Now read an outlet of the generator, with the same things on. If it shows more than { $more }, a plug, cord or box on the way is bad. Then stop the engine, and feel each one.
+learned-meter-source = You read { $volts } at { $part }. Below { $least }, the generator is overloaded, or something is wrong with it. Switch things off. If it stays low, have the generator checked.
+learned-meter-none = A meter that shows nothing does not mean that { $part } is dead. A breaker or a GFCI might be off, or a wire broken. Stop the engine before you touch a plug there.
+learned-gfci = A GFCI cut the power at { $part }: something plugged in past it might leak. Unplug all of that. Press RESET once. Plug things in one at a time, and do not use what trips it again.
+learned-shock = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. Have a licensed electrician look at the generator, the cord and the appliance before anyone uses them.
+learned-shock-at = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. The plan now says: do not use { $part }. Do not use what was plugged in there. Have a licensed electrician look at both.
+learned-alarm = Get everyone into fresh air, now. Call { $call }, and say: carbon monoxide. Nobody goes back in until the fire department says so.
+learned-not = We understand only what happened, so leave out what did not. A reading by a meter counts only with everything on.
+learned-no-trip = If a breaker tripped, say so: “front tripped at 13 A”. Amps alone change nothing.
+learned-take-off = { $count ->
+    [one] Take off the label { $names }: there is none any more.
+   *[other] Take off the labels { $names }: there are none any more.
+  }

@@ -210,7 +210,7 @@ print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan will do.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that is left.
+print-refused = DO NOT PLUG IN: { $loads }. You must not use any of the other outlets.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 print-together-title = Together
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
@@ -226,7 +226,7 @@ print-when-afternoon = afternoon
 print-when-evening = evening
 print-when-night = night
 print-never-title = Never together
-print-never-how = Each line is one group. Never have all of a line on at once.
+print-never-how = Each ▸ starts one group. Never have all of one group on at once.
 print-start-title = With column 1 on:
 # What a meter reads at a box or outlet, at least.
 print-start-meter = { $on ->
@@ -256,7 +256,7 @@ print-test-button = At every GFCI (TEST and RESET buttons), plug in a lamp. Pres
 print-test-reset = Press RESET. The lamp must light again.
 print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
-print-stop-life = First switch { $life } to its battery. If none works, wake the user.
+print-stop-life = First switch { $life } to its battery. If it has no battery that works, wake the user.
 # After the engine is stopped and help is called, where someone’s health depends on { $life }.
 print-stopped-life = Have someone switch { $life } to its battery.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.

@@ -90,7 +90,7 @@ FIT004 = { $fix ->
        *[other] Every outlet that you may use for it is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
-    .fix-no-room = Leave { $about } at home, or something that takes an outlet it could use. Then check again.
+    .fix-no-room = Leave { $about } at home. Or free an outlet for it: leave another thing at home. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = First clear what is wrong there, or leave it at home.

@@ -42,7 +42,7 @@ SHOCK004 = { $fix ->
     [sets] Each generator joins neutral to ground
     [find-out] Neutral might be joined to ground in { $bonds } places
     [find-out-box] Neutral might be joined to ground in { $bonds } places
-   *[other] { $about } joins neutral to ground a second time
+   *[other] { $about } joins neutral to ground in a second place
   }
     .why = { $fix ->
         [find-out] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
@@ -77,7 +77,7 @@ SHOCK007 = { $first } might trip with nothing wrong
 
 SHOCK008 = { $count } GFCIs, one after another
     .why = They protect no better than one. Any of them might trip, so power might stay off after one RESET. From the generator on: { $about }.
-    .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, from the generator on. Press TEST on each to test it.
+    .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, the one nearest the generator first. Press TEST on each to test it.
 
 SHOCK009 = Two faults could shock someone and trip nothing
     .why = The neutral floats, or we do not know: a first fault gives no sign. A second one can put full voltage between two metal cases. Without a GFCI: { $about }.

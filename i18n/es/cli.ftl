@@ -29,8 +29,10 @@ cli-value-ink = TINTA
 cli-value-language = IDIOMA
 cli-value-load = APARATO
 cli-value-n = NÚMERO
+cli-value-new = NUEVO
 cli-value-name = NOMBRE
 cli-value-new-toml = NUEVO.toml
+cli-value-old = VIEJO
 cli-value-paper = PAPEL
 cli-value-plan = PLAN
 cli-value-print = IMPRESO
@@ -93,7 +95,7 @@ cli-may-format = "text" para personas; "json" para programas
 
 cli-learned = Anotar en el plan lo aprendido en el campamento: un interruptor se disparó, un cable se calentó, una lectura, las horas de un { -tank }
 cli-learned-plan = El archivo del plan; se cambia, y sus comentarios quedan
-cli-learned-words = Lo que usted vio, por ejemplo: front 13 A
+cli-learned-words = Lo que usted vio, por ejemplo: front se disparó a 13 A
 cli-learned-date = El día en que lo vio; si falta, hoy
 
 cli-reprint = Decir qué etiquetas y hojas de un plan viejo hay que imprimir de nuevo para uno nuevo

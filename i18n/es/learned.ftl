@@ -1,21 +1,26 @@
 ### Safety. What was learned at camp.
 
 # What people type for it, with spaces between.
-learned-word-hot = caliente blando blanda derretido derretida quemado quemada
+learned-word-alarm = alarma alarmas monóxido mareo mareos mareado mareada náusea náuseas desmayo
+learned-word-shock = descarga descargas calambre calambres
+learned-word-hot = caliente blando blanda derretido derretida quemado quemada quemó humo huele olor pardo parda chispa chispas
 learned-word-warm = tibio tibia
-learned-tripped = Desde ahora el plan cuenta con que { $part } se dispara a { $amps }, no a { $marked }. Pegue las etiquetas nuevas antes de enchufar otra vez.
-learned-tripped-known = El plan ya cuenta con que { $part } se dispara a { $marked }. Nada cambia.
+learned-word-very = muy demasiado
+learned-word-not = no nunca nada sin
+learned-word-trip = disparó dispara disparado saltó salta
+learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, pardo o huele, no lo use.
+learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
 learned-hot = Pare el motor y desenchufe { $part }. El plan dice ahora: no se use.
-learned-warm = Un poco de calor es normal en un cable que lleva todo lo que soporta. Extiéndalo. Revise pronto { $part } otra vez. Si está caliente o blando, pare el motor y escriba “caliente” aquí.
-learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Algo en el camino está mal. Pare el motor y toque cada clavija y cada cable hasta el generador. No use lo que esté caliente, blando, pardo o flojo. Si todo está frío, haga revisar el generador.
+learned-warm = Una parte en su límite se pone algo tibia. Extienda los cables. Pare pronto el motor y toque { $part } otra vez. Si está caliente o blando, no lo use y escriba “caliente” aquí.
+learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Algo en el camino está mal. Pare el motor y toque cada clavija y cada cable hasta el generador. No use lo que esté caliente, blando, pardo o flojo.
 learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá el neutro esté roto. Pare el motor y haga revisar el generador.
-learned-meter-fine = Esperábamos { $least } o más en { $part } con todo encendido. Usted leyó { $volts }: no hay señal de una mala conexión.
+learned-meter-fine = Esperábamos { $least } o más en { $part } con todo encendido. Usted leyó { $volts }. Si había menos encendido, mida otra vez con todo.
 learned-meter-unknown = El plan no usa nada en { $part }, así que no podemos decir qué debe marcar allí un medidor. Por debajo de { $least }, apague cosas: los motores pueden calentarse demasiado.
 learned-ran-less = Desde ahora el plan cuenta con { $hours } por { -tank } como máximo.
 learned-ran-more = El plan ya cuenta con menos de { $hours } en algún momento del día, o con lo mismo. Se queda del lado prudente.
 learned-ran-unknown = El plan no dice cuánto dura un { -tank } con qué carga, así que esto aún no cambia nada. Búsquelo en el manual y anote esas horas en el plan.
-learned-print = Imprima de nuevo: { $what }.
+learned-print = Imprima de nuevo y ponga antes de enchufar: { $what }.
 learned-no-print = No hace falta imprimir nada de nuevo.
 learned-labels = { $count ->
     [one] la etiqueta { $names }
@@ -26,8 +31,22 @@ learned-cautions = las precauciones
 learned-look = la hoja para mirar
 learned-worksheet = la hoja de cálculo
 learned-wrote = Lo anotamos en { $path }.
-learned-no-part = No sabemos a qué parte se refiere.
+learned-no-part = No sabemos a qué parte se refiere. Nombre una toma, un cable o una caja como dice su etiqueta. Si algo está caliente o huele, primero pare el motor y desenchúfelo.
 learned-parts = Nombró varias partes: { $parts }. Nombre una.
-learned-no-figure = No encontramos amperios, voltios ni horas que entendamos.
+learned-no-figure = No encontramos amperios, voltios ni horas que entendamos, o hay dos iguales.
 learned-no-breaker = El plan no tiene { -breaker } para { $parts }. Nombre la toma a la que sirve.
-learned-say = Dígalo de uno de estos modos. Sume lo que estaba encendido: “front 13 A”. Con un medidor: “box-left 109 V”. Con el { -tank } lleno: “7 h”. Al tacto: “tents caliente”.
+learned-say = Dígalo como uno de estos. Un { -breaker }: “front se disparó a 13 A”, con los amperios de todo lo encendido. Un medidor: “box-left 109 V”. El { -tank } lleno: “7 h”. Calor u olor: “tents caliente”. También: “GFCI front”, “alarma de CO”, “descarga en front”.
+learned-tripped-unknown = No sabemos qué número lleva el { -breaker } de { $part }, así que { $amps } no cambia nada. Mírelo y anote ese número en el plan.
+learned-meter-compare = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Mida ahora una toma del generador, con lo mismo encendido. Si marca más de { $more }, algo en el camino está mal: pare el motor y toque cada clavija y cada cable.
+learned-meter-source = Usted leyó { $volts } en { $part }. Por debajo de { $least }, el generador lleva demasiado o no está en orden. Apague cosas. Si sigue bajo, haga revisar el generador.
+learned-meter-none = Un medidor que no marca nada no quiere decir que { $part } esté sin tensión. Quizá un { -breaker } o un { -gfci } esté abierto, o un conductor roto. Pare el motor antes de tocar allí una clavija.
+learned-gfci = Un { -gfci } cortó la corriente en { $part }: quizá algo enchufado después tenga una fuga. Desenchufe todo eso. Pulse RESET una vez. Enchufe las cosas una por una, y no use lo que lo dispare otra vez.
+learned-shock = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. Que un { -electrician } revise el generador, el cable y el aparato antes de que alguien los use.
+learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. El plan dice ahora: no usar { $part }. No use lo que estaba enchufado allí. Que un { -electrician } revise ambos.
+learned-alarm = Todos al aire libre, ya. Llame al { $call } y diga: monóxido de carbono. Nadie vuelve a entrar hasta que los bomberos lo digan.
+learned-not = Diga lo que pasó, no lo que no pasó. Para un medidor, todo tiene que estar encendido.
+learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
+learned-take-off = { $count ->
+    [one] Quite la etiqueta { $names }: ya no la hay.
+   *[other] Quite las etiquetas { $names }: ya no las hay.
+  }

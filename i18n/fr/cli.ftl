@@ -33,8 +33,10 @@ cli-value-ink = ENCRE
 cli-value-language = LANGUE
 cli-value-load = APPAREIL
 cli-value-n = NOMBRE
+cli-value-new = NOUVEAU
 cli-value-name = NOM
 cli-value-new-toml = NOUVEAU.toml
+cli-value-old = ANCIEN
 cli-value-paper = PAPIER
 cli-value-plan = PLAN
 cli-value-print = IMPRESSION
@@ -99,7 +101,7 @@ cli-may-format = "text" pour les gens ; "json" pour les programmes
 
 cli-learned = Noter dans le plan ce qu’on a appris au camp : un disjoncteur s’est déclenché, une rallonge a chauffé, une mesure, les heures d’un réservoir
 cli-learned-plan = Le fichier du plan ; il est modifié, et ses commentaires restent
-cli-learned-words = Ce que vous avez vu, par exemple : front 13 A
+cli-learned-words = Ce que vous avez vu, par exemple : front déclenché à 13 A
 cli-learned-date = Le jour où vous l’avez vu ; sans cela, aujourd’hui
 
 cli-reprint = Dire quelles étiquettes et feuilles d’un ancien plan réimprimer pour un nouveau

@@ -230,7 +230,7 @@ print-when-afternoon = après-midi
 print-when-evening = soir
 print-when-night = nuit
 print-never-title = Jamais ensemble
-print-never-how = Chaque ligne est un groupe. Jamais toute une ligne en marche à la fois.
+print-never-how = Chaque ▸ commence un groupe. Jamais tout un groupe en marche à la fois.
 print-start-title = Avec la colonne 1 en marche :
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->

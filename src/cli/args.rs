@@ -212,9 +212,9 @@ pub(super) struct Learned {
 
 #[derive(Debug, Args)]
 pub(super) struct Reprint {
-    #[arg(value_name = "PLAN")]
+    #[arg(value_name = "OLD")]
     pub(super) old: PathBuf,
-    #[arg(value_name = "PLAN")]
+    #[arg(value_name = "NEW")]
     pub(super) new: PathBuf,
 }
 
@@ -260,10 +260,21 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
         );
     for sub in command.get_subcommands_mut() {
         let name = sub.get_name().to_owned();
+        // Under a heading of one's own the parser sorts them by their names.
+        let mut order = 0;
         *sub = std::mem::take(sub)
             .about(words.text(&format!("cli-{name}")))
             .disable_help_flag(true)
-            .mut_args(|arg| spoken(arg, &name, words))
+            .mut_args(|arg| {
+                order += 1;
+                let positional = arg.is_positional();
+                let arg = spoken(arg, &name, words);
+                if positional {
+                    arg.display_order(order)
+                } else {
+                    arg
+                }
+            })
             .arg(help_flag(words));
     }
     // The parser's own word for it is English.

@@ -48,7 +48,12 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         .unwrap_or_else(|| PathBuf::from(folder));
     // Whoever changed the demo's plan, as its own output says, keeps it.
     let there = into.join(PLAN);
-    if store::read_text(&there).is_ok_and(|found| !is_demo(&found)) {
+    let found = store::read_text(&there);
+    let theirs = match &found {
+        Ok(text) => !is_demo(text),
+        Err(error) => error.key() != "store-not-found",
+    };
+    if theirs {
         let shown = there.display().to_string();
         let text = words.with("demo-changed", [("path", shown.into())]);
         return Err(Failure::text(Kind::CannotWrite, text).hint(words.text("demo-changed-hint")));

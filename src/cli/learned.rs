@@ -30,28 +30,26 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
         let (why, instead) = words.unclear(unclear);
         Failure::text(Kind::Usage, why).hint(instead)
     };
-    let plain = words.plain_numbers(&said);
     // A number with two readings is none.
-    let plain = plain.map_err(|_| unclear(&Unclear::NoFigure))?;
-    let seen =
-        learned::understand(&before, &plain, &words.felt()).map_err(|error| unclear(&error))?;
+    let typed = |text: &str| words.plain_numbers(text).ok();
+    let seen = learned::understand(&before, &said, &words.vocabulary(), typed)
+        .map_err(|error| unclear(&error))?;
     let report = judge::build(&before);
     let learned = learned::learn(&before, &report, &seen).map_err(|error| unclear(&error))?;
 
-    let mut after = learned.plan.clone();
+    let mut merged = interview::merge(&text, &before, &learned.plan)
+        .unwrap_or_else(|| plan::write(&learned.plan));
     let today = arguments.date.map(|date| date.to_string());
     let today = today.or_else(|| date(SystemTime::now()));
-    let line = format!("{} {said}", today.unwrap_or_default());
-    let line: String = line.chars().take(plan::LONGEST_NAME).collect();
-    after.log.extend(plan::name(&line));
-    let merged = interview::merge(&text, &before, &after).unwrap_or_else(|| plan::write(&after));
+    let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
+    let _ = writeln!(merged, "# {} {line}", today.unwrap_or_default());
     // What this program writes and cannot read would be its own fault; better said now.
     let after = plan::read(&merged)
         .map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
+    store::write_atomic(path, merged.as_bytes()).map_err(|error| fail(error, Kind::CannotWrite))?;
     let now = judge::build(&after);
     let outdated = print::outdated((&before, &report), (&after, &now), words)
         .map_err(|error| Failure::text(Kind::CannotWrite, error.in_words(words)))?;
-    store::write_atomic(path, merged.as_bytes()).map_err(|error| fail(error, Kind::CannotWrite))?;
 
     let mut output = String::new();
     let mut say = |text: &str| {
@@ -64,32 +62,37 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     say(&words.with("learned-wrote", [("path", path.into())]));
     // Beside a bad reading nothing else counts, and of a plan without dangers nothing is said that sounds like leave.
     let worst = now.worst();
-    if learned.signal.is_none() && worst <= Some(Signal::Warning) && worst.is_some() {
+    let serious = worst.is_some_and(|signal| signal <= Signal::Warning);
+    if learned.signal.is_none() && serious {
         let _ = write!(output, "\n{}", words.next_list(&now, width()));
     }
-    let status = |signal| check::status(signal);
     Ok(Done {
         output,
-        status: status(worst).max(status(learned.signal)),
+        status: check::status(worst).max(check::status(learned.signal)),
     })
 }
 
 /// Which prints are to be made again.
 pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
-    let mut all: Vec<String> = Vec::new();
-    if !outdated.labels.is_empty() {
-        let names = words.list_quoted(&outdated.labels);
-        let count = outdated.labels.len();
-        all.push(words.with(
-            "learned-labels",
-            [("names", names.into()), ("count", count.into())],
-        ));
-    }
+    let labels = |key: &str, names: &[String]| {
+        let quoted = words.quoted(names.iter().map(String::as_str));
+        let count = names.len();
+        (count > 0).then(|| words.with(key, [("names", quoted.into()), ("count", count.into())]))
+    };
     let documents = outdated.documents.iter();
+    let mut all: Vec<String> = labels("learned-labels", &outdated.labels)
+        .into_iter()
+        .collect();
     all.extend(documents.map(|document| words.text(&format!("learned-{}", document.name()))));
+    let gone = labels("learned-take-off", &outdated.gone);
     if all.is_empty() {
-        return words.text("learned-no-print");
+        return gone.unwrap_or_else(|| words.text("learned-no-print"));
     }
     let all: Vec<&str> = all.iter().map(String::as_str).collect();
-    words.with("learned-print", [("what", words.list(&all).into())])
+    let again = words.with("learned-print", [("what", words.list(&all).into())]);
+    [Some(again), gone]
+        .into_iter()
+        .flatten()
+        .collect::<Vec<_>>()
+        .join(" ")
 }

@@ -31,7 +31,6 @@ pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
         cords: build.cords(),
         boxes: build.boxes(),
         loads: build.loads(),
-        log: Vec::new(),
     }
 }
 

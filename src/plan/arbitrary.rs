@@ -215,7 +215,6 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 cords: named_cords,
                 boxes: named_boxes,
                 loads,
-                log: Vec::new(),
             }
         })
 }

@@ -277,9 +277,6 @@ pub(super) const fn list<K>(of: K) -> List<K> {
     }
 }
 
-/// Lines of a log.
-pub(super) const LOG: List<Shown<String>> = list(NAME);
-
 impl<K: Kind> Kind for List<K> {
     type Value = Vec<K::Value>;
 

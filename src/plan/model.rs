@@ -201,8 +201,6 @@ pub struct Plan {
     pub boxes: Vec<DistributionBox>,
     /// What is to run.
     pub loads: Vec<Load>,
-    /// What was learned at camp, a line for each: `2026-07-04 front tripped at 13 A`.
-    pub log: Vec<String>,
 }
 
 /// Where the generator stands and who is near.
@@ -504,7 +502,7 @@ pub struct Outlet {
     pub wire: Answer<Wire>,
     /// The leg a 120 V outlet of a 120/240 V system is on.
     pub leg: Answer<Leg>,
-    /// Whether it, or a plug in it, has been felt hot or soft. Silence is a no.
+    /// Whether it, or a plug in it, has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
 }
 
@@ -554,7 +552,7 @@ pub struct Cord {
     pub coiled: Answer<bool>,
     /// Whether it has ground-fault protection built in.
     pub gfci: Answer<bool>,
-    /// Whether it, or a plug of it, has been felt hot or soft. Silence is a no.
+    /// Whether it, or a plug of it, has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
 }
 
@@ -619,7 +617,7 @@ pub struct DistributionBox {
     pub listed: Answer<bool>,
     /// Whether neutral is joined to ground inside.
     pub bond: Answer<bool>,
-    /// Whether it has been felt hot or soft. Silence is a no.
+    /// Whether it has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
     /// Its receptacles.
     pub outlets: Vec<Outlet>,
@@ -809,7 +807,7 @@ impl Plan {
         self.region.line_to_neutral()
     }
 
-    /// The cords, boxes and outlets that have been felt hot or soft.
+    /// The cords, boxes and outlets that have been felt hot or soft, or gave a shock.
     pub fn felt_hot(&self) -> impl Iterator<Item = &Id> {
         let boxes = self.boxes.iter();
         let outlets = (self.generator.outlets.iter())

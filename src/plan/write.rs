@@ -8,8 +8,7 @@ use std::fmt::Write;
 
 use rust_decimal::Decimal;
 
-use super::kinds::LOG;
-use super::row::{Kind as _, Part};
+use super::row::Part;
 use super::{Choice, FORMAT, Plan, Site};
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -22,9 +21,6 @@ pub fn write(plan: &Plan) -> String {
     );
     if let Some(language) = &plan.language {
         put(&mut out, "language", &quoted(language));
-    }
-    if !plan.log.is_empty() {
-        put(&mut out, "log", &LOG.toml(&plan.log));
     }
     if plan.site != Site::default() {
         table(&mut out, "[site]", &plan.site);

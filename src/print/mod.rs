@@ -304,6 +304,8 @@ pub fn template_data(
 pub struct Outdated {
     /// The names on the labels that are new or say something else now.
     pub labels: Vec<String>,
+    /// The names on the labels that there are none of any more.
+    pub gone: Vec<String>,
     /// Whatever else says something else now.
     pub documents: Vec<Document>,
 }
@@ -331,8 +333,11 @@ pub fn outdated(
         }
         if *document == Document::Labels {
             let before = before.map_or_else(Vec::new, |text| data::labels_in(text));
-            let now = data::labels_in(now).into_iter();
-            let new = now.filter(|label| !before.contains(label));
+            let now = data::labels_in(now);
+            let missing = |(name, _): &&_| !now.iter().any(|(other, _)| other == name);
+            let gone = before.iter().filter(missing);
+            outdated.gone.extend(gone.map(|(name, _)| name.clone()));
+            let new = now.into_iter().filter(|label| !before.contains(label));
             outdated.labels.extend(new.map(|(name, _)| name));
         } else {
             outdated.documents.push(*document);

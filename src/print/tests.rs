@@ -151,7 +151,6 @@ fn small() -> (Plan, Report) {
             ..DistributionBox::default()
         }],
         loads: Vec::new(),
-        log: Vec::new(),
     };
     let load = |name: &str, label: &str, power: i64| LoadFacts {
         id: id(name),

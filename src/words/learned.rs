@@ -1,17 +1,25 @@
 //! What was learned at camp, in words.
 
 use super::Words;
-use crate::learned::{Felt, Learned, Unclear};
+use crate::learned::{Learned, Unclear, Vocabulary};
 use crate::plan::Id;
 
 impl Words {
-    /// The words for what is felt, as a reader types them.
+    /// The words for what may be seen, as a reader types them.
     #[must_use]
-    pub fn felt(&self) -> Felt {
-        let all = |key| self.text(key).split(' ').map(str::to_owned).collect();
-        Felt {
-            hot: all("learned-word-hot"),
-            warm: all("learned-word-warm"),
+    pub fn vocabulary(&self) -> Vocabulary {
+        let all = |what: &str| {
+            let words = self.text(&format!("learned-word-{what}"));
+            words.split(' ').map(str::to_owned).collect()
+        };
+        Vocabulary {
+            alarm: all("alarm"),
+            shock: all("shock"),
+            hot: all("hot"),
+            warm: all("warm"),
+            very: all("very"),
+            not: all("not"),
+            trip: all("trip"),
         }
     }
 
@@ -27,7 +35,9 @@ impl Words {
         let (key, parts) = match unclear {
             Unclear::NoPart => ("learned-no-part", String::new()),
             Unclear::Parts(ids) => ("learned-parts", quoted(ids)),
+            Unclear::Not => ("learned-not", String::new()),
             Unclear::NoFigure => ("learned-no-figure", String::new()),
+            Unclear::NoTrip => ("learned-no-trip", String::new()),
             Unclear::NoBreaker(id) => ("learned-no-breaker", quoted(std::slice::from_ref(id))),
         };
         let why = self.with(key, [("parts", parts.into())]);

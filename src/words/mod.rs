@@ -528,17 +528,12 @@ impl Words {
     }
 
     /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
-    pub(crate) fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
+    pub fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
         let quoted: Vec<String> = ids
             .map(|id| self.with("id-quoted", [("id", id.into())]))
             .collect();
         let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
         self.list(&quoted)
-    }
-
-    /// Names in a list, likewise.
-    pub fn list_quoted(&self, names: &[String]) -> String {
-        self.quoted(names.iter().map(String::as_str))
     }
 
     /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".

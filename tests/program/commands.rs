@@ -501,7 +501,7 @@ fn what_was_learned_goes_into_the_plan() {
         "{file}"
     );
     assert!(
-        file.contains("log = [\"2026-07-04 front tripped at 13 A\"]"),
+        file.ends_with("\n# 2026-07-04 front tripped at 13 A\n"),
         "{file}"
     );
     let output = tallywatt(&["reprint", "old.toml", "new.toml"], dir.path());

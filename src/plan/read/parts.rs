@@ -4,8 +4,7 @@
 use super::fields::{Field, Fields};
 use super::problem::Refusal;
 use super::refs::{Names, Owner};
-use crate::plan::kinds::LOG;
-use crate::plan::row::{Kind as _, Part};
+use crate::plan::row::Part;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Site};
 use crate::quantity::{Amount, Quantity};
 
@@ -13,7 +12,6 @@ pub(super) const ROOT: &[&str] = &[
     "format",
     "region",
     "language",
-    "log",
     "site",
     "generator",
     "cord",
@@ -50,9 +48,6 @@ pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
         cords,
         boxes,
         loads,
-        log: root
-            .optional("log", |field| LOG.read(field))
-            .unwrap_or_default(),
     }
 }
 

@@ -326,7 +326,10 @@ fn english() -> Catalog {
 /// What a reader is told, and not what somebody types.
 fn told(item: &Item) -> bool {
     let attribute = item.key.rsplit_once('.').map(|(_, name)| name);
-    attribute != Some("also") && !item.key.starts_with("typed-")
+    attribute != Some("also")
+        && !["typed-", "learned-word-"]
+            .iter()
+            .any(|it| item.key.starts_with(it))
 }
 
 /// Whether it is the list of sources of a page.

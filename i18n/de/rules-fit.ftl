@@ -28,15 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
-    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $household ->
-        [no] { $fits ->
-            [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
-           *[no] { $free ->
-                [yes] Ist dort kein Platz, lassen Sie es ausgesteckt, und stecken Sie { $past } in { $others }. Nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $fits ->
+        [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
+       *[no] { $free ->
+            [yes] Ist dort kein Platz, lassen Sie es ausgesteckt, und stecken Sie { $past } in { $others }. Nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+           *[no] { $household ->
+                [yes] Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
                *[no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, und nehmen Sie nie ein Verteilerkabel oder einen Adapter.
               }
           }
-       *[yes] Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
       }
     .fix-loose = Stecken Sie { $place } { $fits ->
         [no] dort ein, wo der Stecker passt

@@ -101,4 +101,5 @@ OVER006 = { $half ->
 # What stops it, at the end of the sentence above.
 overload-trips = Der Schutzschalter löst aus, und alles dahinter geht aus.
 overload-early = Der Schutzschalter hat schon unter seiner Aufschrift ausgelöst.
+overload-late = Der Schutzschalter ist größer und löst zu spät aus: Es kann heiß werden und brennen.
 overload-hot = Kein bekannter Schutzschalter verhindert das: Es wird heiß.

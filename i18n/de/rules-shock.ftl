@@ -13,6 +13,7 @@ SHOCK001 = { $fix ->
   }
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.
+    .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen.
     .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Vorschriften verlangen für Wohnwagen keinen: Sie können ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein GFCI-Kabel (Tasten TEST und RESET) darf hinein: Benutzen Sie nur sein Ende.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
@@ -133,6 +134,7 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-where = Stellen Sie den Motor ab. Sehen Sie nach, in welcher Steckdose der Brückenstecker ist. Stecken Sie ihn in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-better = Besser: Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein GFCI-Kabel (Tasten TEST und RESET) ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.

@@ -28,15 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
-    .fix-lost = Look where { $about } really plugs in, and correct the plan. { $household ->
-        [no] { $fits ->
-            [yes] If it has no room there, use { $sockets }. Never use a splitter or an adapter.
-           *[no] { $free ->
-                [yes] If it has no room there, leave it unplugged, and plug { $past } into { $others }. Never use a splitter or an adapter.
+    .fix-lost = Look where { $about } really plugs in, and correct the plan. { $fits ->
+        [yes] If it has no room there, use { $sockets }. Never use a splitter or an adapter.
+       *[no] { $free ->
+            [yes] If it has no room there, leave it unplugged, and plug { $past } into { $others }. Never use a splitter or an adapter.
+           *[no] { $household ->
+                [yes] To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
                *[no] If it has no room there, use another outlet or leave it unplugged, and never use a splitter or an adapter.
               }
           }
-       *[yes] To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
       }
     .fix-loose = Plug { $place } into { $fits ->
         [no] an outlet where it fits

@@ -116,4 +116,5 @@ OVER006 = { $half ->
 # What stops it, at the end of the sentence above.
 overload-trips = Its breaker trips, and everything on it loses power.
 overload-early = Its breaker has tripped below its marking.
+overload-late = Its breaker is bigger and trips too late: it can overheat and catch fire.
 overload-hot = No known breaker stops that: it overheats and can catch fire.

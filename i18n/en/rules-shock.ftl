@@ -13,6 +13,7 @@ SHOCK001 = { $fix ->
   }
     .why = On this ground ({ $ground }), a bad cord or appliance can send power through your body, and no breaker cuts it off. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
+    .fix-better = Better: plug in a GFCI cord (TEST and RESET buttons) first, and your things into that cord. Or use an outlet that has these buttons. Before each use, plug in a lamp and press TEST: the lamp must go out.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a GFCI cord (TEST and RESET buttons), and plug things into that cord.
     .fix-named = Plug in nothing here but { shock-named }. For an appliance, use an outlet or a cord with TEST and RESET buttons (GFCI).
@@ -133,6 +134,7 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, put that in the plan, and add none.
     .fix-plug-where = Stop the engine. See which outlet the bonding plug is in. Put it into a generator outlet with no TEST and RESET buttons, on a breaker of its own.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-better = Better: plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.

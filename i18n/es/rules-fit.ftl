@@ -28,15 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
-    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $household ->
-        [no] { $fits ->
-            [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.
-           *[no] { $free ->
-                [yes] Si allí no cabe, déjelo desenchufado y enchufe { $past } en { $others }. Nunca use un derivador ni un adaptador.
+    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $fits ->
+        [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.
+       *[no] { $free ->
+            [yes] Si allí no cabe, déjelo desenchufado y enchufe { $past } en { $others }. Nunca use un derivador ni un adaptador.
+           *[no] { $household ->
+                [yes] Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
                *[no] Si allí no cabe, use otro { -receptacle } o déjelo desenchufado, y nunca un derivador ni un adaptador.
               }
           }
-       *[yes] Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
       }
     .fix-loose = Enchufe { $place } { $fits ->
         [no] donde encaje

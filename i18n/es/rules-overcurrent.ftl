@@ -101,4 +101,5 @@ OVER006 = { $half ->
 # What stops it, at the end of the sentence above.
 overload-trips = Su { -breaker } se dispara, y todo lo que hay detrás se queda sin corriente.
 overload-early = Su { -breaker } ya se ha disparado por debajo de lo marcado.
+overload-late = Su { -breaker } es mayor y se dispara tarde: puede sobrecalentarse e incendiarse.
 overload-hot = Ningún { -breaker } conocido lo impide: se calienta.

@@ -13,6 +13,7 @@ SHOCK001 = { $fix ->
   }
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no lo nota. Un { -gfci(form: "full") } está hecho para dispararse con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no lo use.
+    .fix-better = Mejor: enchufe primero un cable con GFCI (botones TEST y RESET), y sus aparatos en él. O use un { -receptacle } que tenga esos botones. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse.
     .fix-camper = Si puede, use un { -receptacle } o un cable con { -gfci }. Las normas no lo piden para una { -camper }, que puede dispararlo sin avería. Si se dispara cada vez, llame a un { -electrician }.
     .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable con GFCI (botones TEST y RESET): use solo su extremo.
     .fix-named = No enchufe ahí nada más que { shock-named }. Para un aparato, use un { -receptacle } o un cable con botones TEST y RESET ({ -gfci }).
@@ -133,6 +134,7 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-where = Pare el motor. Mire en qué toma está la clavija de unión. Póngala en un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
+    .fix-plug-better = Mejor: no enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.

@@ -28,15 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Vérifiez la forme de la fiche. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, pliez ou coupez jamais une fiche.
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
-    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $household ->
-        [no] { $fits ->
-            [yes] S’il n’y a pas de place, prenez { $sockets }, et jamais un répartiteur ni un adaptateur.
-           *[no] { $free ->
-                [yes] S’il n’y a pas de place, laissez-le débranché, et branchez { $past } à { $others }. Ne prenez jamais de répartiteur ni d’adaptateur.
+    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $fits ->
+        [yes] S’il n’y a pas de place, prenez { $sockets }, et jamais un répartiteur ni un adaptateur.
+       *[no] { $free ->
+            [yes] S’il n’y a pas de place, laissez-le débranché, et branchez { $past } à { $others }. Ne prenez jamais de répartiteur ni d’adaptateur.
+           *[no] { $household ->
+                [yes] Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
                *[no] S’il n’y a pas de place, prenez une autre prise ou laissez-le débranché, et jamais un répartiteur ni un adaptateur.
               }
           }
-       *[yes] Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
       }
     .fix-loose = Branchez { $place } { $fits ->
         [no] là où sa fiche entre

@@ -101,4 +101,5 @@ OVER006 = { $half ->
 # What stops it, at the end of the sentence above.
 overload-trips = Son disjoncteur se déclenche, et tout ce qui est derrière s’éteint.
 overload-early = Son disjoncteur s’est déjà déclenché en dessous de sa valeur marquée.
+overload-late = Son disjoncteur est plus gros et coupe trop tard : cela peut surchauffer et prendre feu.
 overload-hot = Aucun disjoncteur connu ne l’empêche : cela chauffe.

@@ -13,6 +13,7 @@ SHOCK001 = { $fix ->
   }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
+    .fix-better = Mieux : branchez d’abord un cordon GFCI (boutons TEST et RESET), puis vos appareils dans celui-ci. Ou prenez une prise qui a ces boutons. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre.
     .fix-camper = Si possible, prenez une prise ou une rallonge avec un { -gfci }. Les codes n’en demandent pas pour une { -camper }, qui peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }.
     .fix-free = N’y branchez aucun appareil. Un cordon GFCI (boutons TEST et RESET) peut y aller : n’utilisez que son bout.
     .fix-named = N’y branchez rien d’autre que { shock-named }. Pour un appareil, prenez une prise ou une rallonge avec boutons TEST et RESET ({ -gfci }).
@@ -133,6 +134,7 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-where = Arrêtez le moteur. Regardez dans quelle prise est la fiche de liaison. Mettez-la dans une prise sans boutons TEST et RESET, avec son propre disjoncteur.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’un cordon GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-better = Mieux : ne branchez rien d’autre à « { $joint } » qu’un cordon GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y un cordon GFCI (boutons TEST et RESET), puis { $parts } dans celui-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.

@@ -109,6 +109,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "plug-look"),
         ("SHOCK013", "plug-where"),
         ("SHOCK013", "plug-alone"),
+        ("SHOCK013", "plug-better"),
         ("SHOCK013", "plug-first"),
         ("SHOCK013", "shared"),
         ("SHOCK013", "plug-out"),
@@ -118,6 +119,7 @@ const DEEDS: &[Deed] = &[
     // Protection where people plug in. What fits nowhere else waits for it.
     of_all(&[
         ("SHOCK001", "protect"),
+        ("SHOCK001", "better"),
         ("SHOCK009", "*"),
         ("OVER005", "set"),
         ("FIT004", "refused"),

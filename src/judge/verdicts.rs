@@ -52,8 +52,8 @@ pub(super) fn of_points(
             id: node.id.clone(),
             bonding_plug: verdicts.holds_bonding_plug(ix),
             admits: match why {
+                _ if !only.is_empty() || plug && refused.is_none() => Admits::Named,
                 None => Admits::Everything,
-                Some(_) if !only.is_empty() || plug && refused.is_none() => Admits::Named,
                 Some(_) if verdicts.takes_guarded(ix) => Admits::Guarded,
                 Some(_) => Admits::Nothing,
             },

@@ -336,15 +336,13 @@ impl<'a> List<'a> {
             "CORD004" | "SHOCK011" => {
                 changes.extend(about.iter().cloned().map(Change::GroundedCord));
             }
-            // Another cord or box; what hangs on a hot outlet goes elsewhere.
+            // Another cord or box.
             "CORD009" => {
                 for id in about {
                     if self.cord(id).is_some() {
                         changes.push(Change::GroundedCord(id.clone()));
                     }
                     changes.extend(self.box_of(id).cloned().map(Change::ListedBox));
-                    let gear = self.gear_at(id);
-                    changes.extend(gear.iter().flat_map(|part| self.replugs(part)));
                 }
             }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
@@ -440,7 +438,7 @@ impl<'a> List<'a> {
     }
 
     /// What takes a part out of use, or a receptacle: the part itself, whatever it hangs on, and what is
-    /// plugged in there or has no other place, if it is only a wish.
+    /// plugged in there, which may go elsewhere, or has no other place, if it is only a wish.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
         let there = self
@@ -454,7 +452,10 @@ impl<'a> List<'a> {
         let hangs_on = self.ahead_of(id).chain([id]);
         let parts = hangs_on.filter_map(|id| self.part(id));
         changes.extend(parts.map(Change::SetAside));
-        changes.extend(self.gear_at(id).into_iter().map(Change::SetAside));
+        for part in self.gear_at(id) {
+            changes.extend(self.replugs(&part));
+            changes.push(Change::SetAside(part));
+        }
         changes
     }
 

@@ -62,12 +62,13 @@ pub struct SetBy {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case", tag = "when")]
 pub enum Acts {
-    /// A breaker, or the generator's own shutdown, at the limit itself.
+    /// A breaker, or the generator's own shutdown, at the limit itself, or past what a breaker was once seen to trip
+    /// at, before any part is overloaded.
     AtLimit {
         /// The outlet whose breaker it is, or the generator.
         id: Id,
     },
-    /// The same, but only at more than the limit: in between nothing does.
+    /// The same, but only at more than some part stands: in between nothing does for sure.
     Above {
         /// The outlet whose breaker it is, or the generator.
         id: Id,

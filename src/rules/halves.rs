@@ -85,17 +85,35 @@ impl<'n, 'a> Halves<'n, 'a> {
         (0..1_u32 << free.len()).map(fuller).min()
     }
 
-    /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
-    pub fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
-        let sum = |leg: usize| -> i64 { self.draws.iter().map(|draws| draws[leg]).sum() };
-        let (from, to, other) = if sum(0) > sum(1) {
+    /// What draws on the fuller half.
+    pub fn fuller(&self) -> Vec<Need<'a>> {
+        let (from, ..) = self.sides();
+        let on = self.on.iter().zip(&self.draws);
+        on.filter(|(_, draws)| draws[from] > 0)
+            .map(|(need, _)| *need)
+            .collect()
+    }
+
+    /// The fuller half, the other, and that by name.
+    fn sides(&self) -> (usize, usize, Leg) {
+        if self.sum(0) > self.sum(1) {
             (0, 1, Leg::B)
         } else {
             (1, 0, Leg::A)
-        };
+        }
+    }
+
+    fn sum(&self, leg: usize) -> i64 {
+        self.draws.iter().map(|draws| draws[leg]).sum()
+    }
+
+    /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
+    pub fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
+        let (from, to, other) = self.sides();
         let helps = |at: &usize| {
             let draw = self.draws[*at][from];
-            self.draws[*at][to] == 0 && sum(from) - draw <= limit && sum(to) + draw <= limit
+            let fit = self.sum(from) - draw <= limit && self.sum(to) + draw <= limit;
+            self.draws[*at][to] == 0 && fit
         };
         let moves = (0..self.on.len()).filter(helps);
         let mut moves: Vec<usize> = moves

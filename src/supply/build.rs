@@ -377,7 +377,8 @@ impl<'a> Builder<'a> {
         // A breaker that was seen to trip below its marking has that rating from then on.
         let early = seen.is_some_and(|seen| seen < full);
         let rating = seen.map_or(full, |seen| seen.min(full));
-        let mut node = self.node(&owner.id, NodeKind::Breaker { marked, early }, parent, legs);
+        let trips = markings().max();
+        let mut node = self.node(&owner.id, NodeKind::Breaker { marked, trips }, parent, legs);
         node.rating = rating;
         node.reason = match (early, marked) {
             (true, _) => LimitReason::TripsEarly,
@@ -388,10 +389,10 @@ impl<'a> Builder<'a> {
         let upstream = node.protected_at;
         let ix = self.push(node);
         // Protection goes by the marking, never by an early trip: see `Node::protected_at`.
-        if let Some(marked) = markings().max()
-            && upstream.is_none_or(|(_, above)| marked <= above)
+        if let Some(trips) = trips
+            && upstream.is_none_or(|(_, above)| trips <= above)
         {
-            self.supply.nodes[ix.0].protected_at = Some((ix, marked));
+            self.supply.nodes[ix.0].protected_at = Some((ix, trips));
         }
         Some(ix)
     }

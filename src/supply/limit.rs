@@ -7,9 +7,9 @@ use crate::quantity::{Current, Voltage};
 /// What acts when a limit is passed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Acts {
-    /// This node trips or shuts down at the limit itself.
+    /// This node trips or shuts down before any part is overloaded.
     At(NodeIx),
-    /// Nothing acts until this current, which is more than the limit: then this node does.
+    /// Nothing acts until this current, which is more than some part stands: then this node does.
     Above(NodeIx, Current),
     /// Nothing acts at all.
     Never,
@@ -54,13 +54,17 @@ impl Supply {
         let long = |node: &super::Node| node.rating.scaled_down(node.continuous);
         let (continuous, continuous_by) = self.least(at, long);
         let (short, short_by) = self.least(at, |node| node.rating);
-        let watching = self
+        let acting = self
             .up(at)
-            .filter(|(_, node)| node.reason.enforced())
-            .min_by_key(|(ix, node)| (node.rating, *ix));
-        let acts = match watching {
-            Some((ix, node)) if node.rating <= short => Acts::At(ix),
-            Some((ix, node)) => Acts::Above(ix, node.rating),
+            .filter_map(|(ix, node)| Some((node.acts_past()?, ix)));
+        // An early trip lowers what is planned, and the parts past it stand no less for that.
+        let stands = self
+            .up(at)
+            .map(|(_, node)| node.acts_past().unwrap_or(node.rating))
+            .min();
+        let acts = match acting.min() {
+            Some((amps, ix)) if Some(amps) <= stands => Acts::At(ix),
+            Some((amps, ix)) => Acts::Above(ix, amps),
             None => Acts::Never,
         };
         Governing {

@@ -61,8 +61,9 @@ pub enum NodeKind {
     Breaker {
         /// As marked; `None` when nobody knows.
         marked: Option<Current>,
-        /// Whether `rating` is a trip seen below the marking.
-        early: bool,
+        /// What it may let pass until it trips: of two markings the larger, whatever it was seen to trip at.
+        /// `None` when nobody knows.
+        trips: Option<Current>,
     },
     /// Fixed wiring between a breaker and its receptacle.
     Wiring,
@@ -153,13 +154,11 @@ impl LimitReason {
         }
     }
 
-    /// Whether something trips when the limit is passed. A conductor or a shape only heats.
+    /// Whether something trips when the limit is passed. A conductor or a shape only heats, and a breaker that
+    /// tripped early may not do so again.
     #[must_use]
     pub const fn enforced(self) -> bool {
-        matches!(
-            self,
-            Self::RatedPower | Self::OneLeg | Self::Breaker | Self::TripsEarly
-        )
+        matches!(self, Self::RatedPower | Self::OneLeg | Self::Breaker)
     }
 }
 
@@ -203,6 +202,15 @@ pub struct Node {
 }
 
 impl Node {
+    /// The current past which this acts, if it does.
+    #[must_use]
+    pub fn acts_past(&self) -> Option<Current> {
+        match self.kind {
+            NodeKind::Breaker { trips, .. } => trips,
+            _ => self.reason.enforced().then_some(self.rating),
+        }
+    }
+
     /// Whether this is a cord that the air leaves nothing to carry.
     #[must_use]
     pub fn too_hot(&self) -> bool {

@@ -121,8 +121,8 @@ pub struct Verdicts<'a> {
 struct Beyond {
     /// An appliance may be plugged in somewhere.
     open: bool,
-    /// Somewhere a cord that brings ground-fault protection may, since nothing else is missing.
-    guarded: bool,
+    /// Somewhere a cord that brings ground-fault protection may, since nothing but that is missing.
+    guarded: Option<Refusal>,
     /// Why none may be plugged in at those that are closed: the gravest of it.
     closed: Option<Refusal>,
 }
@@ -202,7 +202,7 @@ impl<'a> Verdicts<'a> {
             let guarded = self.refused[at.0].is_none() && self.bare[at.0] && self.wants_device(at);
             let here = &mut self.beyond[at.0];
             here.open |= closed.is_none();
-            here.guarded |= guarded;
+            here.guarded = graver(closed.filter(|_| guarded), here.guarded);
             here.closed = graver(closed, here.closed);
         }
         let part = node.kind.is_gear();
@@ -213,7 +213,7 @@ impl<'a> Verdicts<'a> {
             let here = self.beyond[at.0];
             let above = &mut self.beyond[parent.0];
             above.open |= here.open;
-            above.guarded |= here.guarded;
+            above.guarded = graver(here.guarded, above.guarded);
             above.closed = graver(here.closed, above.closed);
         }
     }
@@ -268,7 +268,12 @@ impl<'a> Verdicts<'a> {
     #[must_use]
     pub fn no_loads(&self, at: NodeIx) -> Option<Refusal> {
         if !self.is_receptacle(at) {
-            let dead_end = self.beyond[at.0].closed.filter(|_| !self.leads_on(at));
+            // What speaks for a point that takes a cord with protection says why it takes nothing else.
+            let beyond = self.beyond[at.0];
+            let dead_end = beyond
+                .guarded
+                .or(beyond.closed)
+                .filter(|_| !self.leads_on(at));
             return graver(self.refused(at), dead_end);
         }
         self.refused(at).or_else(|| {
@@ -306,7 +311,7 @@ impl<'a> Verdicts<'a> {
     /// may: nothing else is missing.
     #[must_use]
     pub fn takes_guarded(&self, at: NodeIx) -> bool {
-        !self.leads_on(at) && self.beyond[at.0].guarded
+        !self.leads_on(at) && self.beyond[at.0].guarded.is_some()
     }
 
     /// Where a cord that brings ground-fault protection goes, for a point that lacks nothing else: into the receptacle
@@ -328,20 +333,18 @@ impl<'a> Verdicts<'a> {
             .collect()
     }
 
-    /// What alone may be plugged in where no appliance may: the cords and boxes there that lead on, and whether the
-    /// bonding plug is named. Nobody is told to plug in one that may not be there, or does harm there; but beside what
-    /// else is named, or in the only socket, what is in stays in.
+    /// What alone may be plugged in where no appliance may, or where the bonding plug has the only socket: the cords and
+    /// boxes there that lead on, and whether the bonding plug is named. Nobody is told to plug in one that may not be
+    /// there, or does harm there; but beside what else is named, or in the only socket, what is in stays in.
     #[must_use]
     pub fn named(&self, at: NodeIx) -> (Vec<NodeIx>, bool) {
         let closed = self.refused(at).is_none() && self.no_loads(at).is_some();
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
         let only: Vec<NodeIx> = fed.filter(|fed| closed && self.leads_on(*fed)).collect();
-        let alone = matches!(
-            self.supply.node(at).kind,
-            NodeKind::Receptacle { sockets: 1, .. }
-        );
-        let socket = self.bonding_socket(at);
-        let plug = socket.is_some_and(|it| it.belongs || it.stays && (alone || !only.is_empty()));
+        let plug = self.full_of_bonding_plug(at)
+            || closed
+                && (self.bonding_socket(at))
+                    .is_some_and(|it| it.belongs || it.stays && !only.is_empty());
         (only, plug)
     }
 
@@ -350,6 +353,13 @@ impl<'a> Verdicts<'a> {
     pub fn holds_bonding_plug(&self, at: NodeIx) -> bool {
         let socket = self.bonding_socket(at);
         socket.is_some_and(|it| it.belongs || it.stays)
+    }
+
+    /// The same in the only socket, so that nothing else goes in.
+    #[must_use]
+    pub fn full_of_bonding_plug(&self, at: NodeIx) -> bool {
+        let one = |kind: &NodeKind| matches!(kind, NodeKind::Receptacle { sockets: 1, .. });
+        one(&self.supply.node(at).kind) && self.holds_bonding_plug(at)
     }
 
     fn bonding_socket(&self, at: NodeIx) -> Option<BondingSocket> {
@@ -607,6 +617,48 @@ mod tests {
             admits(&[left], &ids),
             [EVERYTHING, EVERYTHING, nothing, EVERYTHING]
         );
+    }
+
+    /// Of a box on wet ground one receptacle has a breaker too big for it, and the other no GFCI: for a cord with one
+    /// the box speaks, not for the first. Near miss: the other has one.
+    #[test]
+    fn what_takes_a_guarded_cord_says_why() {
+        let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
+        let right = ("gfci = true # right", "gfci = false");
+        let nothing = Some((Admits::Nothing, Some("OVER001")));
+        let guarded = Some((Admits::Guarded, Some("SHOCK001")));
+        let ids = ["box", "left", "right"];
+        assert_eq!(admits(&[left, right], &ids), [guarded, nothing, guarded]);
+        assert_eq!(admits(&[left], &ids), [EVERYTHING, nothing, EVERYTHING]);
+    }
+
+    /// The bonding plug in the only socket of an outlet: nothing else goes in, on whatever ground. Near miss: beside it
+    /// is another socket.
+    #[test]
+    fn what_holds_the_bonding_plug_takes_nothing_else() {
+        let twist = |sockets: u8, ground: &'static str| {
+            let plug = (
+                "bonding_plug = false",
+                "bonding_plug = true\nbonding_plug_in = \"front\"",
+            );
+            let one = format!("gfci = false\nsockets = {sockets}");
+            let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+            let ground = ("ground = \"wet\"", ground);
+            admits(
+                &[
+                    plug,
+                    floating,
+                    ground,
+                    ("gfci = true # front", one.as_str()),
+                ],
+                &["front"],
+            )[0]
+            .map(|(admits, _)| admits)
+        };
+        for ground in ["ground = \"dry\"", "ground = \"damp\"", "ground = \"wet\""] {
+            assert_eq!(twist(1, ground), Some(Admits::Named), "{ground}");
+        }
+        assert_eq!(twist(2, "ground = \"damp\""), Some(Admits::Everything));
     }
 
     /// A box of which nobody knows whether it joins neutral and ground is refused like one that does; a listed one is

@@ -70,6 +70,7 @@ impl Words {
                     ("signal", trouble.signal.name().into()),
                 ];
                 paragraph(&mut out, "  ", &self.with("may-but", named), width);
+                paragraph(&mut out, "  ", &text.fix, width);
             }
         }
         // After a no, an order would be read as a way round it.

@@ -1343,3 +1343,26 @@ fn a_cord_that_got_hot_is_replaced_by_its_like() {
         assert_eq!(mended.plan.cords[0].hot, None);
     }
 }
+
+/// A cord in an outlet without a GFCI goes into the one beside it that has one, and nothing is bought. Near miss: that
+/// one is taken.
+#[test]
+fn a_cord_goes_where_a_gfci_is_before_one_is_bought() {
+    let gear = |sockets: u8| {
+        let gear = format!(
+            "[[generator.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n\
+             [[cord]]\nid = \"long\"\nfrom = \"bare\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+             conductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n{}{}",
+            heater("k1", "10:00-11:00", "on = \"long\""),
+            heater("k2", "17:00-18:00", "on = \"front\""),
+        );
+        camp(&gear)
+            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+            .replacen("sockets = 2 # front", &format!("sockets = {sockets}"), 1)
+    };
+    let mended = mend(&plan(&gear(2)), false);
+    assert_eq!(keys(&mended), one("replug", "long"));
+    assert!(mended.effect.after.clear());
+    let mended = mend(&plan(&gear(1)), false);
+    assert!(keys(&mended).iter().all(|(key, _)| *key != "replug"));
+}

@@ -232,8 +232,8 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
-/// The label of a part, then those of its ends. One that must not be used speaks for them, too, as far as they are told
-/// the same.
+/// The label of a part, then those of its ends. One that must not be used speaks for them, too, where all are told the
+/// same.
 fn with_ends(
     context: &Context<'_>,
     own: Option<Label>,
@@ -244,17 +244,14 @@ fn with_ends(
         ends.insert(0, whole());
         return ends;
     };
-    let mut spoken_for = Vec::new();
-    ends.retain(|end| match end {
-        Label::Refuse(end) if end.stop == own.stop => {
-            spoken_for.push(end.id.clone());
-            false
-        }
-        _ => true,
-    });
-    if !spoken_for.is_empty() {
-        let named = spoken_for.join(", ");
-        own.ends = Some(context.say("refused-ends", &[("ends", &named)]));
+    let same = |end: &Label| match end {
+        Label::Refuse(end) if end.stop == own.stop => Some(end.id.clone()),
+        _ => None,
+    };
+    let spoken_for: Option<Vec<String>> = ends.iter().map(same).collect();
+    if let Some(named) = spoken_for.filter(|named| !named.is_empty()) {
+        own.ends = Some(context.say("refused-ends", &[("ends", &named.join(", "))]));
+        ends.clear();
     }
     ends.insert(0, Label::Refuse(own));
     ends

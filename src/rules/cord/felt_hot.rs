@@ -17,19 +17,13 @@ pub(super) const RULE: Rule = Rule {
         &[("bond = false", "bond = false\nhot = true")],
         &[("gfci = false # twist", "gfci = false\nhot = true")],
         &[("breaker = \"15 A\" # left", "breaker = \"15 A\"\nhot = true")],
+        // In the bin.
+        &[("coiled = false # long", "coiled = false\nhot = true"), ("from = \"twist\"\n", "")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         &[("coiled = false # long", "coiled = false\nhot = false")],
-        // It stays in the bin.
-        &[
-            ("coiled = false # long", "coiled = false\nhot = true"),
-            ("from = \"twist\"\n", ""),
-            ("from = \"long\"\n", ""),
-            ("on = \"left\" # kettle", "on = \"front\""),
-            ("on = \"right\" # fan", "on = \"front\""),
-        ],
     ],
 };
 
@@ -48,7 +42,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         match from {
             Some((Some(_), fix)) => tell(Signal::Danger, id, fix),
-            Some((None, _)) => {}
+            Some((None, fix)) => tell(Signal::Caution, id, fix),
             None if plan.takes(id) => tell(Signal::Danger, id, "outlet"),
             // Its label says what nobody plugs in there.
             None => tell(Signal::Caution, id, "outlet"),
@@ -75,5 +69,13 @@ mod tests {
         assert_eq!(signal(&[front]), Some(Signal::Caution));
         let kettle = ("on = \"left\" # kettle", "on = \"front\"");
         assert_eq!(signal(&[front, kettle]), Some(Signal::Danger));
+        // Nor is a cord or a box that is plugged into nothing.
+        let cord = ("coiled = false # long", "coiled = false\nhot = true");
+        let holder = ("bond = false", "bond = false\nhot = true");
+        let (no_cord, no_box) = (("from = \"twist\"\nplug", "plug"), ("from = \"long\"\ninlet", "inlet"));
+        assert_eq!(signal(&[cord]), Some(Signal::Danger));
+        assert_eq!(signal(&[cord, no_cord]), Some(Signal::Caution));
+        assert_eq!(signal(&[holder, no_box]), Some(Signal::Caution));
+        assert_eq!(signal(&[no_cord, no_box]), None);
     }
 }

@@ -632,6 +632,16 @@ mod tests {
             "[[box]]\nid = \"more\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
              [[box.outlet]]\nid = \"six\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[box]]",
         );
+        // Too much in a household outlet, and a box with room; then none of that shape.
+        let three = [
+            ("on = \"right\" # fan", "count = 2\non = \"front\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ];
+        let told = fixes(&three);
+        assert!(told.iter().any(|fix| fix.contains("use “left” or “right”")), "{told:?}");
+        let lock = [("shape = \"5-15R\" # left", "shape = \"L5-20R\""), ("shape = \"5-15R\" # right", "shape = \"L5-20R\"")];
+        let told = fixes(&[&three[..], &lock].concat());
+        assert!(told.iter().any(|fix| fix.contains("three-way cord")), "{told:?}");
         let told = fixes(&[second, fan]);
         let lost = "leave it unplugged, and plug “kettle” into ";
         assert!(told.iter().any(|fix| fix.contains(lost)), "{told:?}");

@@ -246,20 +246,19 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
 
 /// What stops it.
 fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
-    let breakers = facts.supply.up(over.parts[0]).filter_map(|(_, node)| match node.kind {
-        NodeKind::Breaker { marked, early } if node.rating < over.demand => Some((marked, early)),
-        _ => None,
-    });
-    let mut word = "overload-hot";
-    for (marked, early) in breakers {
-        if marked.is_some_and(|marked| marked < over.demand) {
-            return "overload-trips";
-        }
-        if early {
-            word = "overload-early";
-        }
+    let breakers = || {
+        let way = facts.supply.up(over.parts[0]).map(|(_, node)| node);
+        way.filter(|node| matches!(node.kind, NodeKind::Breaker { .. }))
+    };
+    let trips = breakers().filter_map(Node::acts_past).min();
+    let early = |node: &Node| node.reason == LimitReason::TripsEarly && node.rating < over.demand;
+    let is_breaker = matches!(facts.supply.node(over.parts[0]).kind, NodeKind::Breaker { .. });
+    match trips.filter(|trips| *trips < over.demand) {
+        Some(trips) if is_breaker || trips <= over.limit => "overload-trips",
+        Some(_) => "overload-late",
+        None if breakers().any(early) => "overload-early",
+        None => "overload-hot",
     }
-    word
 }
 
 /// Whether some other receptacle takes a load's plug, may be used, and hangs on none of these parts.
@@ -391,6 +390,26 @@ mod tests {
         assert_eq!(on_front(900), []);
     }
 
+    /// The ends of a cord for 15 A on a breaker of 20 A: it stops what is more than that, and not in time. Near miss: a
+    /// breaker of 15 A.
+    #[test]
+    fn a_larger_breaker_trips_too_late() {
+        let on_cord = |breaker: &str, watts: i64| {
+            let watts = format!("running = \"{watts} W\"");
+            let found = found(&[
+                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+                 "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]"),
+                ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"long\"\ninlet = \"5-15P\""),
+                ("breaker = \"20 A\" # front", breaker),
+                ("running = \"50 W\"", watts.as_str()),
+            ]);
+            found.iter().map(word).collect::<Vec<_>>()
+        };
+        assert_eq!(on_cord("breaker = \"20 A\"", 1400), ["overload-late"]);
+        assert_eq!(on_cord("breaker = \"20 A\"", 600), ["overload-hot"]);
+        assert_eq!(on_cord("breaker = \"15 A\"", 600), ["overload-trips"]);
+    }
+
     /// The same breaker trips at 17 A: 12.5 A and 4.6 A are too much, and 4.5 A are not.
     #[test]
     fn a_breaker_that_trips_early_holds_no_more_than_that() {
@@ -483,7 +502,7 @@ mod tests {
         }
     }
 
-    /// Receptacles of 15 A on a breaker of 20 A: at 16 A nothing trips.
+    /// Receptacles of 15 A on a breaker of 20 A: at 16 A nothing trips, and at 20.8 A not in time.
     #[test]
     fn a_receptacle_gets_hot_where_no_breaker_is_small_enough() {
         let on_left = |watts| {
@@ -495,7 +514,7 @@ mod tests {
                 ("running = \"50 W\"", watts.as_str()),
             ])
         };
-        for (watts, expected) in [(300, None), (420, Some("overload-hot")), (1000, Some("overload-trips"))] {
+        for (watts, expected) in [(300, None), (420, Some("overload-hot")), (1000, Some("overload-late"))] {
             let found = on_left(watts);
             assert_eq!(found.first().map(word), expected, "{watts}");
             assert!(found.iter().all(|over| over.values["limit"] == amps(15_000)), "{watts}");

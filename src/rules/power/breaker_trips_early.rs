@@ -44,3 +44,35 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::plan::Id;
+    use crate::quantity::Current;
+    use crate::report::Acts;
+    use crate::rules::testing::report;
+
+    /// A cord for 15 A on a breaker of 20 A that once tripped at 13 A: less is planned, and nothing protects the cord
+    /// that did not before. The outlet itself is for 20 A. Near miss: a breaker that is marked with 15 A.
+    #[test]
+    fn an_early_trip_protects_nothing() {
+        let acts = |breaker: &str, at: &str| {
+            let cord = "[[cord]]\nid = \"table\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+                        wire = \"12 AWG\"\nconductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
+            let report = report(&[("breaker = \"20 A\" # front", breaker), ("[[box]]", cord)]);
+            let limit = report.figures.limits.iter().find(|it| it.id.as_str() == at);
+            let limit = limit.expect("it is there").clone();
+            (limit.short_amps.milliamps(), limit.acts)
+        };
+        let id = || Id::new("front").expect("an id");
+        let above = Acts::Above { id: id(), amps: Current::from_milliamps(20_000) };
+        let early = "breaker = \"20 A\"\ntrips_at = \"13 A\"";
+        assert_eq!(acts(early, "table"), (13_000, above.clone()));
+        assert_eq!(acts(early, "front"), (13_000, Acts::AtLimit { id: id() }));
+        assert_eq!(acts("breaker = \"20 A\"", "table"), (15_000, above));
+        assert_eq!(acts("breaker = \"15 A\"", "table"), (15_000, Acts::AtLimit { id: id() }));
+        // What nobody read protects nothing.
+        let unread = "breaker = \"unknown\"\ntrips_at = \"13 A\"";
+        assert_eq!(acts(unread, "table"), (13_000, Acts::Never));
+    }
+}

@@ -202,6 +202,9 @@ impl<'a> Judge<'_, 'a> {
             }
             Beside::Nothing if self.fixes[1] == "leg" => {
                 let halves = Halves::of(facts, &busiest.on);
+                if halves.known() {
+                    about = ids(&halves.fuller());
+                }
                 let spread = halves.least().filter(|least| *least > self.limit);
                 if halves.known() || spread.is_some() {
                     // Wherever these are: no more than is certain.
@@ -312,6 +315,29 @@ mod tests {
             let found = found.iter().find(|it| it.code == "POWER001").expect("found");
             let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
             assert_eq!((found.fix.key, ids), (fix, about));
+        }
+    }
+
+    /// 12.5 A and 3.3 A on one half, and something small on the other: that is no part of it. Near miss: where nobody
+    /// knows the half of that, it may be.
+    #[test]
+    fn what_is_on_the_other_half_is_not_named() {
+        for (leg, named) in [("leg = \"B\"", vec!["kettle", "fan"]), ("", vec!["kettle", "fan", "lamp"])] {
+            let twist = format!("breaker = \"30 A\"\n{leg}");
+            let lamp = "[[load]]\nid = \"lamp\"\nname = \"Lamp\"\nkind = \"lamp\"\nrunning = \"20 W\"\n\
+                        hours = [\"18:00-23:00\"]\nplug = \"5-15P\"\non = \"right\"\n[[load]]\nid = \"fan\"";
+            let found = findings(&[
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nsockets = 2\nleg = \"A\""),
+                ("breaker = \"30 A\" # twist", twist.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("[[load]]\nid = \"fan\"", lamp),
+                ("on = \"right\" # fan", "on = \"front\""),
+                ("running = \"50 W\"", "running = \"400 W\""),
+            ]);
+            let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+            let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
+            assert_eq!(ids, named, "{leg}");
         }
     }
 

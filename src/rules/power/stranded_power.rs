@@ -188,7 +188,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .collect();
     cures.retain(|(_, id, _)| {
         let at = facts.supply.receptacle(id);
-        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
+        at.is_some_and(|at| {
+            facts.verdicts.no_loads(at).is_none() && !facts.verdicts.full_of_bonding_plug(at)
+        })
     });
     let cure = cures
         .into_iter()
@@ -231,6 +233,22 @@ mod tests {
         assert_eq!(fix(&[on_front]), Some("outlet"));
         assert!(codes(&[on_front, ("breaker = \"30 A\" # twist", "")]).contains(&"OVER001"));
         assert_eq!(fix(&[on_front, ("breaker = \"30 A\" # twist", "")]), Some("accept"));
+        // The bonding plug has the only socket of the other.
+        let second = |sockets: u8| {
+            format!(
+                "shape = \"5-20R\"\nsockets = {sockets}\nbreaker = \"20 A\""
+            )
+        };
+        for (sockets, key) in [(1, "accept"), (2, "outlet")] {
+            let plugged = [
+                on_front,
+                ("neutral = \"bonded\"", "neutral = \"floating\""),
+                ("ground = \"wet\"", "ground = \"dry\""),
+                ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"twist\""),
+                ("shape = \"L5-30R\"\nbreaker = \"30 A\"", &second(sockets)),
+            ];
+            assert_eq!(fix(&plugged), Some(key), "{sockets}");
+        }
     }
 
     /// 12.5 A and 8.3 A on a cord of 20 A, at one time and one after the other.

@@ -5,7 +5,7 @@ use crate::plan::{Answer, Neutral};
 use crate::report::Values;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
-use crate::verdict::Protection;
+use crate::verdict::{Protection, may_be_wet};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK013",
@@ -14,7 +14,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-where", "plug-alone", "plug-first", "plug-out", "box", "box-look",
+        "plug", "plug-look", "plug-where", "plug-alone", "plug-better", "plug-first", "plug-out", "box", "box-look",
         "shared", "if-any", "if-none",
     ],
     check,
@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
         &[("bonding_plug = false", "bonding_plug = \"unknown\""), AT_FRONT],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
+        &[FLOATING, PLUG, ("ground = \"wet\"", "ground = \"dry\"")],
         // A cord without one in that outlet.
         &[FLOATING, PLUG, LEAD],
         // Of no use to a bonded generator.
@@ -155,7 +156,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             at.retain(|at| *at != joint);
             at.insert(0, joint);
             let first = facts.verdicts.to_go_past(joint);
-            let alone = if first.is_empty() { "plug-alone" } else { "plug-first" };
+            let alone = match first.is_empty() {
+                // On damp or dry ground its label keeps nobody out.
+                true if !may_be_wet(facts.plan) => "plug-better",
+                true => "plug-alone",
+                false => "plug-first",
+            };
             shown.insert("parts", Value::Parts(ids(facts, &first)));
             tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown);
         } else {
@@ -231,14 +237,15 @@ mod tests {
         }
     }
 
-    /// Behind a GFCI of its own it blinds nobody, and that GFCI may cut it off unseen: a caution, wet or not.
+    /// Behind a GFCI of its own it blinds nobody, and that GFCI may cut it off unseen: a caution, wet or not. On dry
+    /// ground its label keeps nobody out, nor do the words.
     #[test]
     fn a_bonding_plug_alone_behind_a_gfci_is_a_caution() {
-        for ground in [WET, "ground = \"dry\""] {
+        for (ground, fix) in [(WET, "plug-alone"), ("ground = \"dry\"", "plug-better")] {
             let report = report(&[FLOATING, PLUG, (WET, ground)]);
             let found: Vec<_> = report.findings.iter().filter(|it| it.code == "SHOCK013").collect();
             let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
-            assert_eq!(told, [(Signal::Caution, "plug-alone")], "{ground}");
+            assert_eq!(told, [(Signal::Caution, fix)], "{ground}");
         }
     }
 

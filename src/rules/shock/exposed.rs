@@ -174,6 +174,19 @@ mod tests {
         };
         assert_eq!(found("59 °F", "4400 W"), [Signal::Danger]);
         assert_eq!(found("unknown", "4400 W"), [Signal::Danger]);
+        // Why it is there is guessed, and that there is no GFCI is not.
+        let rests = |gfci: &str| {
+            let air = ("air = \"59 °F\"", "air = \"unknown\"");
+            let starting = ("hours = [\"18:30-19:00\"]", "starting = \"4400 W\"");
+            let gfci = ("gfci = true # front", gfci);
+            let report =
+                crate::rules::testing::report(&[&kettle[..2], &[gfci, air, starting]].concat());
+            let found = report.findings.into_iter().find(|it| it.code == "SHOCK001");
+            let rests = found.expect("it is told").rests_on;
+            rests.into_iter().map(|it| it.field).collect::<Vec<_>>()
+        };
+        assert_eq!(rests("gfci = false"), [""; 0]);
+        assert_eq!(rests("gfci = \"unknown\""), ["generator.outlet.front.gfci"]);
         // More than it can ever start.
         assert_eq!(found("59 °F", "9000 W"), [Signal::Caution]);
     }

@@ -3,7 +3,7 @@
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
-use crate::verdict::{Protection, splitter};
+use crate::verdict::{Protection, may_be_wet, splitter};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
@@ -18,7 +18,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_CLASS_A,
         crate::tables::gfci::CURVE,
     ],
-    fixes: &["protect", "camper", "free", "named", "first"],
+    fixes: &["protect", "better", "camper", "free", "named", "first"],
     check,
     #[cfg(test)]
     fires: &[
@@ -113,7 +113,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         (used, rest) = (others, free);
     }
-    tell(&used, signal, "protect", values([]));
+    // On damp or dry ground nobody is kept from it, neither by the label nor by an answer.
+    let fix = if may_be_wet(facts.plan) { "protect" } else { "better" };
+    tell(&used, signal, fix, values([]));
     tell(&campers, milder(signal), "camper", values([]));
     // What is in there, and what may stay, is told of each by itself.
     for at in rest.clone() {
@@ -178,6 +180,28 @@ mod tests {
                 [signal],
                 "{ground}"
             );
+        }
+    }
+
+    /// Where nobody is kept out, by the label or by an answer, the words keep nobody out.
+    #[test]
+    fn on_damp_ground_a_gfci_is_better() {
+        for (ground, fix) in [
+            ("ground = \"wet\"", "protect"),
+            ("ground = \"unknown\"", "protect"),
+            ("ground = \"damp\"", "better"),
+            ("ground = \"dry\"", "better"),
+        ] {
+            let report = crate::rules::testing::report(&[
+                ("gfci = true # left", "gfci = false"),
+                ("ground = \"wet\"", ground),
+            ]);
+            let mut of_rule = report.findings.iter().filter(|it| it.code == "SHOCK001");
+            let told = of_rule.find(|it| it.about.iter().any(|id| id.as_str() == "left"));
+            assert_eq!(told.map(|it| it.fix.key), Some(fix), "{ground}");
+            let left = crate::plan::Id::new("left").expect("an id");
+            let open = report.verdict(&left).is_some_and(|it| it.why.is_none());
+            assert_eq!(open, fix == "better", "{ground}");
         }
     }
 

@@ -131,7 +131,7 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
         // Worked out: here, and in the section on cords.
         NodeKind::Source | NodeKind::Cord { .. } => text.into(),
         _ if node.reason == LimitReason::NotFed => text.into(),
-        NodeKind::Breaker { marked, early } if early || marked.is_some() => sheet.planned(text),
+        NodeKind::Breaker { .. } if node.reason != LimitReason::Receptacle => sheet.planned(text),
         // Nobody knows the breaker: the receptacles are all there is to go by.
         NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
         NodeKind::Wiring => {

@@ -7,14 +7,13 @@ part-asked-outlets = seine Steckdosen
 part-asked-loads = was Sie anschließen
 part-asked-site = der Platz
 part-asked-gear = Kabel und Kästen
-part-asked-fuel = Kraftstoff und Lärm
 
 interview-welcome =
     Kurze Fragen, in fünf Teilen: Ihr Generator, seine Steckdosen, was Sie anschließen, der Platz, Ihre Kabel und Kästen.
     In Klammern steht, was Enter nimmt. „Weiß ich nicht“ ist immer eine Antwort. Strg-C hört auf, und Ihre Antworten bleiben erhalten.
 
 hint-list = Pfeile oder Text, Enter. Esc: zurück
-hint-many = Enter kreuzt an, → mehr. Esc: zurück
+hint-many = Enter: an/ab. ← →: Zahl. Esc: zurück
 list-nothing = Nichts davon passt. Esc: alle
 hint-keys = ?: Hilfe, Esc: zurück
 hint-unknown = oder unbekannt
@@ -221,7 +220,7 @@ ask-outlet-list = Welche Steckdosen hat der Generator?
     .why = Jede ankreuzen, mit der Zahl ihres Schutzschalters. Suchen: 30, Dreh.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
-        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, drücken Sie →, bis dort 2 steht.
+        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
     .row = Steckdosen
 pick-outlet-list-done = Das sind alle seine Steckdosen
 
@@ -311,7 +310,7 @@ ask-load-list = Was schließen Sie an?
     .why = Suchen: Wasserkocher, Telefon. Alles ankreuzen, oder eine übliche Liste.
     .help =
         Die Watt sind typisch, eher hoch. Besser ist das Schild am Gerät selbst: Wählen Sie das Gerät hier, und ändern Sie seine Watt auf der letzten Seite.
-        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben. Haben Sie zwei gleiche, drücken Sie →, bis dort 2 steht.
+        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben. Haben Sie zwei gleiche, kreuzen Sie 2 an.
         Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
     .row = Was
 pick-load-list-done = Das ist alles
@@ -478,7 +477,7 @@ pick-site-quiet-none = keine
 
 ask-gear-list = Welche Kabel, Adapter und Kästen haben Sie?
     .why = Alles ankreuzen, auch was Sie nicht brauchen.
-    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften. Haben Sie zwei gleiche, drücken Sie →, bis dort 2 steht.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften. Haben Sie zwei gleiche, kreuzen Sie 2 an.
     .row = Was
 pick-gear-list-done = Das ist alles
 
@@ -511,8 +510,8 @@ ask-gear-plug = Welcher Stecker ist daran?
     .row = Stecker
 
 ask-gear-ends = Welche Steckdosen sind am anderen Ende?
-    .why = { $about }. Jede ankreuzen; → bei mehr gleichen.
-    .help = Sehen Sie sich die Löcher an und den Namen, der daneben steht. Kreuzen Sie jede Form an. Sind es mehr gleiche, drücken Sie →, bis dort steht, wie viele.
+    .why = { $about }. Jede ankreuzen, und wie viele.
+    .help = Sehen Sie sich die Löcher an und den Namen, der daneben steht. Kreuzen Sie jede Form an. Sind es mehr gleiche, kreuzen Sie an, wie viele es sind.
     .row = Enden
 pick-gear-ends-done = Das sind alle Enden
 
@@ -538,6 +537,11 @@ ask-gear-coiled = Bleibt etwas davon aufgerollt?
     .why = { $about }. Aufgerollt kühlt es nicht und schmilzt.
     .help = Legen Sie immer das ganze Kabel aus. Bleibt es auf einer Trommel oder auf einem Haufen, ist die Antwort ja.
     .row = Aufgerollt
+
+ask-hot = Wurde es oder ein Stecker daran je heiß oder weich?
+    .why = { $about }. Metall, das nicht mehr fest sitzt, kann brennen.
+    .help = Lauwarm ist bei viel Last normal. Konnten Sie die Hand nicht darauf lassen, oder ist es braun oder weich, antworten Sie ja. Dann sagen wir: nicht benutzen.
+    .row = Wurde heiß
 
 ask-gear-gfci = Hat es die Tasten TEST und RESET?
     .why = { $about }. Manche Kabel haben den Schutz eingebaut.
@@ -566,8 +570,8 @@ ask-gear-name = Wie soll es heißen?
     .row = Name
 
 ask-out-list = Welche Steckdosen hat der Kasten?
-    .why = { $about }. Ankreuzen; → bei mehr. Zwei hinter einem Schutzschalter: 1.
-    .help = Kreuzen Sie jede Form mit der Zahl ihres Schutzschalters an. Sind es mehr gleiche, jede mit eigenem Schutzschalter, drücken Sie →, bis dort steht, wie viele. Zählen Sie Schutzschalter, nicht Löcher.
+    .why = { $about }. Ankreuzen, und wie viele. Zwei hinter einem Schutzschalter: 1.
+    .help = Kreuzen Sie jede Form mit der Zahl ihres Schutzschalters an. Sind es mehr gleiche, jede mit eigenem Schutzschalter, kreuzen Sie an, wie viele es sind. Zählen Sie Schutzschalter, nicht Löcher.
     .row = Steckdosen
 pick-out-list-done = Das sind alle seine Steckdosen
 
@@ -581,14 +585,14 @@ ask-out-count = Wie viele so, jede mit eigenem Schutzschalter?
     .help = Zählen Sie Schutzschalter, nicht Löcher.
     .row = Wie viele
 
-ask-out-breaker = Welche Zahl steht auf jedem Schutzschalter?
-    .why = { $about }. Etwa 20 A; keine, wenn keiner da ist.
+ask-out-breaker = { $about }: Zahl auf jedem Schutzschalter?
+    .why = Etwa 20 A; keine, wenn keiner da ist.
     .help = Ein Verteilerkabel ohne Schutzschalter schützt nichts: Tippen Sie keine. Gibt es Schutzschalter ohne lesbare Zahl, tippen Sie unbekannt.
     .row = Schutzschalter
 pick-out-breaker-none = kein Schutzschalter
 
-ask-out-gfci = Haben sie die Tasten TEST und RESET?
-    .why = { $about }. Gemacht, um bei einem Schlag schnell abzuschalten.
+ask-out-gfci = { $about }: Tasten TEST und RESET?
+    .why = Gemacht, um bei einem Schlag schnell abzuschalten.
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
 
@@ -600,13 +604,13 @@ pick-out-places-across = Nebeneinander: links, rechts
 pick-out-places-down = Übereinander: oben, unten
 pick-out-places-number = Nach Nummer: 1, 2
 
-ask-out-leg = Welche Hälfte des Generators speist jede?
-    .why = { $about }. A oder B; oder je ein Buchstabe, A A B B.
+ask-out-leg = { $about }: Welche Hälfte des Generators?
+    .why = A oder B; oder je ein Buchstabe, A A B B.
     .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Ein Kasten verteilt seine Steckdosen auf beide. Seine Papiere sagen, welche auf welcher Hälfte ist; öffnen Sie den Kasten nicht. Ein Buchstabe gilt für alle. Oder tippen Sie für jede einen, von der ersten bis zur letzten: A A B B. Wenn Sie es nicht wissen, nehmen wir an, dass alle auf A sind: Dann haben sie zusammen die kleinste Leistung.
     .row = Hälfte
 
-ask-out-wire = Welche Leitung ist dahinter?
-    .why = { $about }. Etwa 12 AWG. Den Kasten nicht öffnen.
+ask-out-wire = { $about }: Welche Leitung ist dahinter?
+    .why = Etwa 12 AWG. Den Kasten nicht öffnen.
     .help = Das sagen nur seine Papiere. Öffnen Sie den Kasten nicht, um es herauszufinden.
     .row = Leitung
 
@@ -735,6 +739,8 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Bitte wählen Sie eines aus der Liste.
+reject-mark-one = Kreuzen Sie mindestens eines an.
+reject-ready-made = Eine übliche Liste zählt einmal. Haben Sie etwas zweimal, kreuzen Sie dieses Gerät mit 2 an.
 reject-yes-no = Bitte antworten Sie ja oder nein.
 reject-empty-text = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
@@ -765,7 +771,7 @@ reject-peak = Die Spitze liegt nie unter der Dauerleistung, { $rated }. Oder tip
 reject-starting = Zum Starten braucht es nie weniger als im Lauf, { $running }. Oder tippen Sie unbekannt.
 reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunter.
 reject-shares = Ein Schutzschalter hat eine einzige Zahl. Hier ist sie { $own }, dort { $other }. Gehen Sie zurück und berichtigen Sie sie, oder wählen Sie einen anderen.
-reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Klebeband darüber: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter.
+reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Klebeband darüber: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter. Kennen Sie keines, fragen Sie jemanden, der sie kennt: Strg-C hört auf und behält Ihre Antworten.
 reject-no-unknown = Ohne diese Antwort geht es nicht weiter. ? sagt, wo Sie sie finden.
 reject-no-skip = Hier ist eine Antwort nötig. ? hilft.
 reject-first = Das ist die erste Frage. Strg-C hört auf und behält Ihre Antworten.
@@ -819,7 +825,7 @@ interview-after-all = Alles zeigen, was wir gefunden haben
 interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
 interview-after-take = Änderungen in den Plan übernehmen, einzeln
 interview-take = Welche Änderungen übernehmen Sie in den Plan?
-    .why = Alle sind angekreuzt. Leertaste bei denen, die Sie nicht machen.
+    .why = Alle sind angekreuzt. Haken weg bei denen, die Sie nicht machen.
 interview-take-done = Das Angekreuzte übernehmen
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten

@@ -77,6 +77,9 @@ print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN
 print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
+# Nothing forbids to use it, but no GFCI works there: nobody is invited to.
+print-idle = HIER NICHTS GEPLANT
+print-idle-how = Hinein darf nur ein Kabel oder ein Wohnwagen, wenn der Plan es hier vorsieht.
 print-comes-from = Gespeist von
 print-leg = Seite { $leg }
 print-leg-unknown = Seite unbekannt
@@ -117,6 +120,9 @@ print-guarded-ahead-brief = ERST GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AM ENDE NUR GFCI-KABEL
 print-guarded-cord-do = Stecken Sie in jede Dose dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
+# With that cord plugged in.
+print-guarded-most = dann höchstens { $amps }
+print-guarded-do = { $fix } Dann höchstens { $amps }.
 print-behind = Der Strom kommt von „{ $id }“: nicht benutzen.
 print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
 print-refused-alt = Verbotszeichen: { $id } nicht benutzen

@@ -11,7 +11,6 @@ part-asked-outlets = its outlets
 part-asked-loads = what you plug in
 part-asked-site = the site
 part-asked-gear = cords and boxes
-part-asked-fuel = its fuel and noise
 
 # Said before the first question.
 interview-welcome =
@@ -19,7 +18,7 @@ interview-welcome =
     To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
-hint-many = Enter marks, → adds one. Esc: back
+hint-many = Enter (un)marks. ← → count. Esc: back
 list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
@@ -249,7 +248,7 @@ ask-outlet-list = Which outlets does the generator have?
     .why = Mark each, with the number on its breaker. To search, type 30 or twist.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
-        Look at the holes and at the name molded next to them. A pair side by side on one breaker is one. If there are two of the same on two breakers, press → until it shows 2.
+        Look at the holes and at the name molded next to them. A pair side by side on one breaker is one. If there are two of the same on two breakers, mark 2 of it.
     .row = Outlets
 pick-outlet-list-done = Those are all of its outlets
 
@@ -340,7 +339,7 @@ ask-load-list = What will you plug in?
     .why = Type to search: kettle, phone. Mark all, or pick a ready-made list.
     .help =
         The watts are typical, at the upper end. The nameplate on the appliance is better: pick the appliance here, and change its watts on the last page.
-        A ready-made list names several things at once. Remove later what you do not have. For two of the same, press → until it shows 2.
+        A ready-made list names several things at once. Remove later what you do not have. For two of the same, mark 2 of it.
         If it is not in the list, pick "Something else".
     .row = What
 pick-load-list-done = That is everything
@@ -511,7 +510,7 @@ pick-site-quiet-none = none
 
 ask-gear-list = What cords, adapters and boxes do you have?
     .why = Mark all of them, even what you do not plan to use.
-    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. For two of the same, press → until it shows 2.
+    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. For two of the same, mark 2 of it.
     .row = What
 pick-gear-list-done = That is everything
 
@@ -544,8 +543,8 @@ ask-gear-plug = What plug is on it?
     .row = Plug
 
 ask-gear-ends = What outlets are at its other end?
-    .why = { $about }. Mark each; → if there are more of the same.
-    .help = Look at the holes and at the name molded next to them. Mark each shape. If there are more of the same, press → until it shows how many.
+    .why = { $about }. Mark each, and how many of it.
+    .help = Look at the holes and at the name molded next to them. Mark each shape. If there are more of the same, mark how many.
     .row = Ends
 pick-gear-ends-done = Those are all of its ends
 
@@ -574,6 +573,12 @@ ask-gear-coiled = Will some of it stay coiled or on a reel?
     .why = { $about }. A coil cannot cool, and can melt.
     .help = Always lay the whole cord out. If some of it stays on a reel or in a heap, the answer is yes.
     .row = Coiled
+
+# Safety.
+ask-hot = Did it, or a plug in it, ever get hot or soft?
+    .why = { $about }. Metal that no longer holds tight can start a fire.
+    .help = Warm is normal with a heavy load. If you could not keep your hand on it, or it is brown or soft, answer yes. We then say not to use it.
+    .row = Got hot
 
 # Safety.
 ask-gear-gfci = Does it have TEST and RESET buttons?
@@ -605,8 +610,8 @@ ask-gear-name = What do you want to call it?
     .row = Name
 
 ask-out-list = Which outlets does the box have?
-    .why = { $about }. Mark each; → if more. A pair on one breaker counts as 1.
-    .help = Mark each shape with the number on its breaker. If there are more of the same, each on its own breaker, press → until it shows how many. Count breakers, not holes.
+    .why = { $about }. Mark each, and how many. A pair on one breaker counts as 1.
+    .help = Mark each shape with the number on its breaker. If there are more of the same, each on its own breaker, mark how many. Count breakers, not holes.
     .row = Outlets
 pick-out-list-done = That is all of its outlets
 
@@ -621,15 +626,15 @@ ask-out-count = How many like that, each with its own breaker?
     .row = How many
 
 # Safety.
-ask-out-breaker = What number is on each breaker?
-    .why = { $about }. Example: 20 A; none if there is none.
+ask-out-breaker = { $about }: what number is on each breaker?
+    .why = Example: 20 A; none if there is none.
     .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
     .row = Breaker
 pick-out-breaker-none = no breaker
 
 # Safety.
-ask-out-gfci = Do they have TEST and RESET buttons?
-    .why = { $about }. Made to cut power if someone gets a shock.
+ask-out-gfci = { $about }: TEST and RESET buttons?
+    .why = Made to cut power if someone gets a shock.
     .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
     .row = GFCI
 
@@ -641,14 +646,14 @@ pick-out-places-across = Side by side: left, right
 pick-out-places-down = One above another: top, bottom
 pick-out-places-number = By number: 1, 2
 
-ask-out-leg = Which half of the generator feeds each?
-    .why = { $about }. A or B; or one letter for each, A A B B.
+ask-out-leg = { $about }: which half of the generator feeds each?
+    .why = A or B; or one letter for each, A A B B.
     .help = A 120/240 V generator has two halves, A and B. A box divides its outlets between them. Its papers show which outlet is on which half. Do not open the box. One letter is for all of them. Or type one for each, from the first to the last: A A B B. If you do not know, we assume that all are on A: then they have the least power together.
     .row = Half
 
 # Safety.
-ask-out-wire = How thick is the wire inside the box, behind them?
-    .why = { $about }. Like 12 AWG, in its papers. Never open the box.
+ask-out-wire = { $about }: how thick is the wire behind them?
+    .why = Like 12 AWG, in its papers. Never open the box.
     .help = Only its papers say. AWG is the wire size: a smaller number is a thicker wire. Do not open the box to find out.
     .row = Wire
 
@@ -779,6 +784,8 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Please pick one from the list.
+reject-mark-one = Mark at least one.
+reject-ready-made = A ready-made list counts once. For two of one thing, mark 2 of that thing.
 reject-yes-no = Please answer yes or no.
 reject-empty-text = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
@@ -811,7 +818,7 @@ reject-peak = The peak is never lower than the rated power, { $rated }. Or type 
 reject-starting = Starting never takes less than running, { $running }. Or type unknown.
 reject-trips = That is above the breaker's number, { $marked }. Too early means below it.
 reject-shares = One breaker has one number. Here it is { $own }, there { $other }. Go back and fix it, or pick another.
-reject-unknown-shape = Compare it with these drawings. If none looks like it, plug nothing into it and keep it out of the plan. Put tape over it: DO NOT USE. Then pick one that you know, or go on.
+reject-unknown-shape = Compare it with these drawings. If none looks like it, plug nothing into it and keep it out of the plan. Put tape over it: DO NOT USE. Then pick one that you know, or go on. If you know none of them, ask someone who does: Ctrl-C stops and keeps your answers.
 reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
 reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
@@ -866,7 +873,7 @@ interview-after-all = Show all that we found
 interview-after-mend = Show the easiest way to clear dangers
 interview-after-take = Take changes into the plan, one by one
 interview-take = Which changes do you take into the plan?
-    .why = All are marked. Press Space at one that you will not make.
+    .why = All are marked. Take the mark off one that you will not make.
 interview-take-done = Take what is marked
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers

@@ -77,6 +77,9 @@ print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
+# Nothing forbids to use it, but no GFCI works there: nobody is invited to.
+print-idle = NOTHING PLANNED HERE
+print-idle-how = Only a cord or camper that the plan puts here may go in.
 print-comes-from = Gets power from
 print-leg = leg { $leg }
 print-leg-unknown = leg not known
@@ -118,6 +121,9 @@ print-guarded-ahead-brief = GFCI AHEAD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
+# With that cord plugged in.
+print-guarded-most = then at most { $amps }
+print-guarded-do = { $fix } Then at most { $amps }.
 print-behind = It gets its power from “{ $id }”, which you must not use.
 print-dead-end = Do not use anything it feeds. See “{ $id }”.
 print-refused-alt = Prohibition sign: do not use { $id }

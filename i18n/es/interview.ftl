@@ -7,7 +7,6 @@ part-asked-outlets = sus { -receptacle(form: "many") }
 part-asked-loads = lo que enchufa
 part-asked-site = el lugar
 part-asked-gear = cables y cajas
-part-asked-fuel = su combustible y ruido
 
 # Said before the first question.
 interview-welcome =
@@ -15,7 +14,7 @@ interview-welcome =
     Si solo presiona Enter, vale lo que está entre paréntesis. Si no lo sabe, dígalo: suponemos lo peor. Ctrl-C termina, y sus respuestas se guardan.
 
 hint-list = Flechas o texto, Enter. Esc: volver
-hint-many = Enter marca, → uno más. Esc: volver
+hint-many = Enter marca/quita. ← →: cuántos. Esc
 list-nothing = Nada así. Esc: verlo todo
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: ayuda, Esc: volver
@@ -231,7 +230,7 @@ ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
     .why = Marque cada uno, con el número de su { -breaker }. Para buscar: 30, giro.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
-        Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, detrás de un { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, pulse → hasta que diga 2.
+        Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, detrás de un { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
     .row = { -receptacle(form: "Many") }
 pick-outlet-list-done = No tiene más
 
@@ -322,7 +321,7 @@ ask-load-list = ¿Qué va a enchufar?
     .why = Para buscar, escriba: hervidor. Marque todo, o elija una lista.
     .help =
         Los vatios son típicos, del lado alto. La placa del aparato mismo es mejor: elija aquí el aparato, y cambie sus vatios en la última página.
-        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene. Si hay dos iguales, pulse → hasta que diga 2.
+        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene. Si hay dos iguales, marque 2.
         Si no está en la lista, elija “Otra cosa”.
     .row = Qué
 pick-load-list-done = Eso es todo
@@ -489,7 +488,7 @@ pick-site-quiet-none = ninguna
 
 ask-gear-list = ¿Qué cables, adaptadores y cajas tiene?
     .why = Marque todo, también lo que no piensa usar.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas. Si hay dos iguales, pulse → hasta que diga 2.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
     .row = Qué
 pick-gear-list-done = Eso es todo
 
@@ -522,8 +521,8 @@ ask-gear-plug = ¿Qué clavija tiene?
     .row = Clavija
 
 ask-gear-ends = ¿Qué { -receptacle(form: "many") } hay en el otro extremo?
-    .why = { $about }. Marque cada uno; → si hay más iguales.
-    .help = Mire los orificios y el nombre moldeado al lado. Marque cada forma. Si hay más iguales, pulse → hasta que diga cuántos.
+    .why = { $about }. Marque cada uno, y cuántos hay.
+    .help = Mire los orificios y el nombre moldeado al lado. Marque cada forma. Si hay más iguales, marque cuántos.
     .row = Extremos
 pick-gear-ends-done = No tiene más
 
@@ -549,6 +548,11 @@ ask-gear-coiled = ¿Quedará una parte enrollada o en un carrete?
     .why = { $about }. Enrollado no se enfría, y puede fundirse.
     .help = Extienda siempre todo el cable. Si queda en un carrete o amontonado, la respuesta es sí.
     .row = Enrollado
+
+ask-hot = ¿Se puso muy caliente o blando alguna vez?
+    .why = { $about }. Un metal que ya no aprieta puede causar un incendio.
+    .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está pardo o blando, responda sí. Entonces decimos que no se use.
+    .row = Se calentó
 
 ask-gear-gfci = ¿Tiene botones TEST y RESET?
     .why = { $about }. Algunos cables llevan protección contra descargas.
@@ -577,8 +581,8 @@ ask-gear-name = ¿Cómo lo llamamos?
     .row = Nombre
 
 ask-out-list = ¿Qué { -receptacle(form: "many") } tiene la caja?
-    .why = { $about }. Marque cada uno; → si hay más. Un par con un { -breaker } es 1.
-    .help = Marque cada forma con el número de su { -breaker }. Si hay más iguales, cada uno con su { -breaker }, pulse → hasta que diga cuántos. Cuente los { -breaker(form: "many") }, no los orificios.
+    .why = { $about }. Marque cada uno, y cuántos. Un par con un { -breaker } es 1.
+    .help = Marque cada forma con el número de su { -breaker }. Si hay más iguales, cada uno con su { -breaker }, marque cuántos. Cuente los { -breaker(form: "many") }, no los orificios.
     .row = { -receptacle(form: "Many") }
 pick-out-list-done = No tiene más
 
@@ -592,14 +596,14 @@ ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
     .help = Cuente los { -breaker(form: "many") }, no los orificios.
     .row = Cuántos
 
-ask-out-breaker = ¿Qué número hay en cada { -breaker }?
-    .why = { $about }. Como 20 A; “ninguno” si no lo hay.
+ask-out-breaker = { $about }: ¿qué número hay en cada { -breaker }?
+    .why = Como 20 A; “ninguno” si no lo hay.
     .help = Un derivador sin { -breaker(form: "many") } no protege nada: escriba “ninguno”. Si los hay sin un número que pueda leer, escriba “no sé”.
     .row = { -breaker(form: "One") }
 pick-out-breaker-none = sin { -breaker }
 
-ask-out-gfci = ¿Tienen botones TEST y RESET?
-    .why = { $about }. Hechos para cortar rápido en una descarga.
+ask-out-gfci = { $about }: ¿botones TEST y RESET?
+    .why = Hechos para cortar rápido en una descarga.
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
     .row = Contra descargas
 
@@ -611,13 +615,13 @@ pick-out-places-across = Uno junto al otro
 pick-out-places-down = Uno encima del otro
 pick-out-places-number = Por número: 1, 2
 
-ask-out-leg = ¿Qué mitad del generador alimenta cada uno?
-    .why = { $about }. A o B; o una letra por cada uno, A A B B.
+ask-out-leg = { $about }: ¿qué mitad del generador lo alimenta?
+    .why = A o B; o una letra por cada uno, A A B B.
     .help = Un generador de 120/240 V tiene dos mitades, A y B. Una caja reparte entre ellas sus { -receptacle(form: "many") }. Sus papeles dicen cuál está en qué mitad; no abra la caja. Una sola letra vale para todos. O escriba una por cada uno, del primero al último: A A B B. Si no lo sabe, suponemos que todos están en A: así tienen juntos la menor potencia.
     .row = Mitad
 
-ask-out-wire = ¿Qué conductor hay detrás de ellos?
-    .why = { $about }. Como 12 AWG. No abra la caja.
+ask-out-wire = { $about }: ¿qué conductor hay detrás?
+    .why = Como 12 AWG. No abra la caja.
     .help = Solo lo dicen sus papeles. No abra la caja para averiguarlo.
     .row = Conductor
 
@@ -747,6 +751,8 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Elija uno de la lista.
+reject-mark-one = Marque al menos uno.
+reject-ready-made = Una lista habitual cuenta una vez. Si hay dos iguales de algo, márquelo con un 2.
 reject-yes-no = Responda sí o no.
 reject-empty-text = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
@@ -765,7 +771,7 @@ reject-name-long = Como máximo { $most } letras, para que quepa en una etiqueta
 reject-name-signs = Ese signo no puede estar en un nombre.
 reject-wire = Un calibre, como 12 AWG o 2.5 mm².
 reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
-reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante.
+reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante. Si no conoce ninguno, pregunte a alguien que los conozca: Ctrl-C termina y guarda sus respuestas.
 reject-noise = Nivel y después distancia: 58 dBA a { example-noise-far }. O “no sé”.
 reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
 reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
@@ -832,7 +838,7 @@ interview-after-all = Mostrar todo lo que encontramos
 interview-after-mend = Mostrar lo mínimo que elimina los peligros
 interview-after-take = Incluir cambios en el plan, uno por uno
 interview-take = ¿Qué cambios incluye en el plan?
-    .why = Todos están marcados. Pulse espacio en los que no hará.
+    .why = Todos están marcados. Desmarque los que no hará.
 interview-take-done = Incluir lo marcado
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas

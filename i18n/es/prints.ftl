@@ -79,6 +79,9 @@ print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
 print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
+# Nothing forbids to use it, but no GFCI works there: nobody is invited to.
+print-idle = NADA PREVISTO AQUÍ
+print-idle-how = Solo puede entrar un cable o una { -camper } que el plan ponga aquí.
 print-comes-from = Viene de
 print-leg = fase { $leg }
 print-leg-unknown = fase desconocida
@@ -119,6 +122,9 @@ print-guarded-ahead-brief = ANTES, GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AL FINAL SOLO CABLE CON GFCI
 print-guarded-cord-do = Enchufe en cada toma de este cable solo un cable con GFCI (botones TEST y RESET). Ningún aparato. Enchufe las cosas en ese cable con GFCI.
+# With that cord plugged in.
+print-guarded-most = luego, { $amps } como máximo
+print-guarded-do = { $fix } Luego, { $amps } como máximo.
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
 print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
 print-refused-alt = Señal de prohibición: no use { $id }

@@ -7,7 +7,6 @@ part-asked-outlets = ses prises
 part-asked-loads = ce que vous branchez
 part-asked-site = le lieu
 part-asked-gear = rallonges et coffrets
-part-asked-fuel = carburant et bruit
 
 # Said before the first question.
 interview-welcome =
@@ -15,7 +14,7 @@ interview-welcome =
     Entre parenthèses se trouve ce que prend la touche Entrée. « Je ne sais pas » est toujours une réponse. Ctrl-C arrête, et vos réponses sont gardées.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
-hint-many = Entrée coche, → un de plus. Esc
+hint-many = Entrée coche/décoche. ← → nombre. Esc
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour
@@ -246,7 +245,7 @@ ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
     .why = Cochez chacune, avec le nombre de son disjoncteur. Pour chercher : 30.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
-        Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, appuyez sur → jusqu’à voir 2.
+        Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.
     .row = Prises
 pick-outlet-list-done = Ce sont toutes ses prises
 
@@ -337,7 +336,7 @@ ask-load-list = Qu’allez-vous brancher ?
     .why = Tapez pour chercher : bouilloire. Cochez tout, ou une liste habituelle.
     .help =
         Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
-        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas. S’il y en a deux pareils, appuyez sur → jusqu’à voir 2.
+        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas. S’il y en a deux pareils, cochez-en 2.
         S’il n’est pas dans la liste, choisissez « Autre chose ».
     .row = Quoi
 pick-load-list-done = C’est tout
@@ -504,7 +503,7 @@ pick-site-quiet-none = aucune
 
 ask-gear-list = Vos rallonges, adaptateurs et coffrets ?
     .why = Cochez tout, même ce que vous ne pensez pas utiliser.
-    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, appuyez sur → jusqu’à voir 2.
+    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
     .row = Quoi
 pick-gear-list-done = C’est tout
 
@@ -537,8 +536,8 @@ ask-gear-plug = Quelle fiche porte cela ?
     .row = Fiche
 
 ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
-    .why = { $about }. Cochez chacune ; → s’il y en a plus.
-    .help = Regardez les trous et le nom moulé à côté. Cochez chaque forme. S’il y en a plusieurs pareilles, appuyez sur → jusqu’à voir combien.
+    .why = { $about }. Cochez chacune, et combien.
+    .help = Regardez les trous et le nom moulé à côté. Cochez chaque forme. S’il y en a plusieurs pareilles, cochez combien.
     .row = Bouts
 pick-gear-ends-done = Ce sont tous ses bouts
 
@@ -564,6 +563,11 @@ ask-gear-coiled = En restera-t-il en rouleau ou sur un dévidoir ?
     .why = { $about }. Enroulée, elle ne refroidit pas et peut fondre.
     .help = Déroulez toujours toute la rallonge. Si elle reste sur un dévidoir ou en tas, la réponse est oui.
     .row = Enroulée
+
+ask-hot = A-t-on senti qu’il chauffait ou ramollissait ?
+    .why = { $about }. Un métal qui ne serre plus peut mettre le feu.
+    .help = Tiède est normal sous forte charge. Si vous ne pouviez pas y laisser la main, ou si c’est bruni ou mou, répondez oui. Nous disons alors de ne plus s’en servir.
+    .row = A chauffé
 
 ask-gear-gfci = A-t-elle des boutons TEST et RESET ?
     .why = { $about }. Certaines protègent contre les chocs.
@@ -592,8 +596,8 @@ ask-gear-name = Comment l’appeler ?
     .row = Nom
 
 ask-out-list = Quelles prises a le coffret ?
-    .why = { $about }. Cochez ; → s’il y en a plus. Deux sur un disjoncteur : 1.
-    .help = Cochez chaque forme avec le nombre de son disjoncteur. S’il y en a plus, chacune avec son disjoncteur, appuyez sur → jusqu’à voir combien. Comptez les disjoncteurs, pas les trous.
+    .why = { $about }. Cochez, et combien. Deux sur un disjoncteur : 1.
+    .help = Cochez chaque forme avec le nombre de son disjoncteur. S’il y en a plus, chacune avec son disjoncteur, cochez combien. Comptez les disjoncteurs, pas les trous.
     .row = Prises
 pick-out-list-done = Ce sont toutes ses prises
 
@@ -607,14 +611,14 @@ ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
     .help = Comptez les disjoncteurs, pas les trous.
     .row = Combien
 
-ask-out-breaker = Quel nombre porte chaque disjoncteur ?
-    .why = { $about }. Comme 20 A ; aucun s’il n’y en a pas.
+ask-out-breaker = { $about } : quel nombre porte chaque disjoncteur ?
+    .why = Comme 20 A ; aucun s’il n’y en a pas.
     .help = Un répartiteur sans disjoncteurs ne protège rien : tapez aucun. S’il y a des disjoncteurs sans nombre lisible, tapez inconnu.
     .row = Disjoncteur
 pick-out-breaker-none = pas de disjoncteur
 
-ask-out-gfci = Ont-elles des boutons TEST et RESET ?
-    .why = { $about }. Faits pour couper vite en cas de choc.
+ask-out-gfci = { $about } : boutons TEST et RESET ?
+    .why = Faits pour couper vite en cas de choc.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
     .row = Protection contre les chocs
 
@@ -626,13 +630,13 @@ pick-out-places-across = Côte à côte : gauche, droite
 pick-out-places-down = L’une sur l’autre : haut, bas
 pick-out-places-number = Par numéro : 1, 2
 
-ask-out-leg = Quelle moitié { -generator(form: "of") } alimente chacune ?
-    .why = { $about }. A ou B ; ou une lettre par prise, A A B B.
+ask-out-leg = { $about } : quelle moitié { -generator(form: "of") } ?
+    .why = A ou B ; ou une lettre par prise, A A B B.
     .help = Un modèle 120/240 V a deux moitiés, A et B. Un coffret répartit ses prises entre elles. Ses papiers disent laquelle est sur quelle moitié ; n’ouvrez pas le coffret. Une seule lettre vaut pour toutes. Ou tapez-en une par prise, de la première à la dernière : A A B B. Si vous ne savez pas, nous supposons que toutes sont sur A : ensemble, elles ont alors le moins de puissance.
     .row = Moitié
 
-ask-out-wire = Quel fil est derrière elles ?
-    .why = { $about }. Comme 12 AWG. N’ouvrez pas le coffret.
+ask-out-wire = { $about } : quel fil est derrière ?
+    .why = Comme 12 AWG. N’ouvrez pas le coffret.
     .help = Seuls ses papiers le disent. N’ouvrez pas le coffret pour le savoir.
     .row = Fil
 
@@ -762,6 +766,8 @@ plain-row = { $number }. { $text }
 plain-default = Entrée : { $text }
 
 reject-choice = Choisissez-en un dans la liste.
+reject-mark-one = Cochez-en au moins une.
+reject-ready-made = Une liste habituelle compte une fois. S’il y a deux fois la même chose, cochez cette chose avec 2.
 reject-yes-no = Répondez oui ou non.
 reject-empty-text = Tapez un nombre avec son unité ({ $units }).
 reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
@@ -780,7 +786,7 @@ reject-name-long = Au plus { $most } lettres, pour tenir sur une étiquette.
 reject-name-signs = Ce signe ne peut pas être dans un nom.
 reject-wire = Un calibre de fil, comme 12 AWG ou 2,5 mm².
 reject-jacket = Comme 12/3, SJTW 12/3, 14 AWG ou 3G1.5 ; ou inconnu.
-reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez.
+reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez. Si vous n’en connaissez aucune, demandez à quelqu’un qui les connaît : Ctrl-C arrête et garde vos réponses.
 reject-noise = Le niveau, puis la distance : 58 dBA à { example-noise-far }. Ou inconnu.
 reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
 reject-span = De et à : 22:00-06:00, ou 10pm-6am.
@@ -849,7 +855,7 @@ interview-after-all = Montrer tout ce que nous avons trouvé
 interview-after-mend = Montrer le moindre effort contre les dangers
 interview-after-take = Reprendre des changements, un par un
 interview-take = Quels changements reprendre dans le plan ?
-    .why = Tous sont cochés. Appuyez sur espace pour en écarter un.
+    .why = Tous sont cochés. Décochez ceux que vous ne ferez pas.
 interview-take-done = Reprendre ce qui est coché
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?

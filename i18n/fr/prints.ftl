@@ -77,6 +77,9 @@ print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON
 print-plug-in = À brancher ici
 print-plug-in-nothing = rien de prévu
+# Nothing forbids to use it, but no GFCI works there: nobody is invited to.
+print-idle = RIEN DE PRÉVU ICI
+print-idle-how = Seulement un cordon ou une { -camper } que le plan met ici.
 print-comes-from = Vient de
 print-leg = phase { $leg }
 print-leg-unknown = phase inconnue
@@ -117,6 +120,9 @@ print-guarded-ahead-brief = GFCI D’ABORD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AU BOUT, CORDON GFCI SEUL
 print-guarded-cord-do = Dans chaque prise de cette rallonge, branchez seulement un cordon GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
+# With that cord plugged in.
+print-guarded-most = puis { $amps } au plus
+print-guarded-do = { $fix } Puis { $amps } au plus.
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
 print-refused-alt = Signe d’interdiction : ne pas utiliser { $id }

@@ -201,10 +201,11 @@ pub fn run(
                 }
             }
             Err(reject) => {
-                prompter.tell(&words.refused(&reject))?;
+                // What to do stands below what to compare with, where it is still seen.
                 if reject.key == "unknown-shape" {
                     prompter.tell(&words.text("drawn-faces"))?;
                 }
+                prompter.tell(&words.refused(&reject))?;
             }
         }
         if machine.quit() {

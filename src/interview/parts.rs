@@ -523,25 +523,6 @@ pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
     free_feeds(draft, n).iter().filter(before).count() > 1
 }
 
-/// Of the places to offer a part, the last that nothing else is plugged into: the end of the cord named
-/// before a box, rather than the outlet the cord is in.
-pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
-    let layout = Layout::new(draft);
-    let fits = layout.offers(draft, n);
-    let taken: Vec<Place> = layout
-        .feeds(draft, u8::MAX)
-        .into_iter()
-        .filter(|(other, _)| *other != n)
-        .filter_map(|(_, place)| place)
-        .collect();
-    let free = |place: &&Place| !taken.contains(*place);
-    fits.iter()
-        .rev()
-        .find(free)
-        .or_else(|| fits.last())
-        .copied()
-}
-
 /// Where a part is plugged in: as chosen, or the one place it fits.
 pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
     Layout::new(draft)

@@ -213,8 +213,14 @@ impl Open {
 
     fn outs(&mut self, n: u8, outlets: &[Outlet]) -> Option<()> {
         let alike = |one: &Outlet, other: &Outlet| {
-            (one.shape, one.breaker, one.gfci, one.wire)
-                == (other.shape, other.breaker, other.gfci, other.wire)
+            (one.shape, one.breaker, one.gfci, one.wire, one.hot)
+                == (
+                    other.shape,
+                    other.breaker,
+                    other.gfci,
+                    other.wire,
+                    other.hot,
+                )
                 && one.leg.is_known() == other.leg.is_known()
         };
         let kinds: Vec<&[Outlet]> = outlets.chunk_by(alike).collect();
@@ -430,15 +436,7 @@ mod tests {
         } else {
             plan.site.people_sleep = Answer::Missing;
         }
-        // What was learned at camp is no question.
-        for outlet in outlets(&mut plan) {
-            outlet.hot = None;
-        }
-        for part in &mut plan.boxes {
-            part.hot = None;
-        }
         for cord in &mut plan.cords {
-            cord.hot = None;
             // What is printed along a cord begins with its size.
             if !cord.wire.is_known() {
                 cord.conductors = Answer::Missing;
@@ -614,6 +612,25 @@ plug = \"5-15P\"
             (site.people_sleep, site.co_alarm),
             (Answer::Missing, Answer::Known(true))
         );
+    }
+
+    /// A cord that takes the place of a hot one is not hot, in the file too.
+    #[test]
+    fn a_hot_cord_goes_from_the_file() {
+        let (id, hot) = ("[[cord]]\n", "hot = true\n");
+        let text = demo::MENDED.replacen(id, &format!("{id}{hot}"), 1);
+        let mut machine = opened(&text);
+        let before = plain(machine.draft());
+        assert_eq!(before.cords[0].hot, Some(true));
+        let mut other = before.clone();
+        other.cords[0].hot = None;
+        let other = plain(&draft_of(&other, "t").unwrap());
+        let merged = merge(&text, &before, &other).unwrap();
+        assert_eq!(merged, demo::MENDED);
+        // Or somebody takes it back.
+        answer(&mut machine, &["gear.1", "gear.1.hot", "no"]);
+        let plan = read(&merge(&text, &before, &plain(machine.draft())).unwrap()).unwrap();
+        assert_eq!(plan.cords[0].hot, Some(false));
     }
 
     /// "I don't know" stays one: from the draft into the file, and back to the same question.

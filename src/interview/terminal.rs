@@ -209,6 +209,7 @@ impl Terminal {
             .with_page_size(room(self.said).saturating_sub(2))
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)
+            .with_sorter(&likeliest_first)
             .raw_prompt();
         match picked {
             Ok(picked) => Ok(rows[picked.index].input.clone()),
@@ -237,6 +238,11 @@ impl Terminal {
         }
         Ok(())
     }
+}
+
+/// Rows that are as likely stay in their order, which the library's own way of sorting would lose.
+fn likeliest_first(rows: &mut [(usize, i64)]) {
+    rows.sort_by_key(|(_, score)| std::cmp::Reverse(*score));
 }
 
 fn is_interrupt(key: KeyEvent) -> bool {
@@ -393,12 +399,12 @@ impl Prompter for Terminal {
             } => self.pick(rows, *start)?,
             Shape::List {
                 rows,
-                start,
                 marks: Some(marks),
+                ..
             } => {
                 let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
                 let (keys, nothing) = (self.many_keys.clone(), self.nothing.clone());
-                let mut list = List::new(rows, *start, marks, keys, nothing);
+                let mut list = List::new(rows, marks, keys, nothing);
                 let input = self.hold(&mut list)?;
                 if input != Input::Back {
                     self.marked = Some((view.question.clone(), list.marks));
@@ -432,6 +438,16 @@ impl Prompter for Terminal {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn rows_that_are_as_likely_stay_in_order() {
+        let likely = |at: &usize| i64::from(at % 7 == 3);
+        let mut rows: Vec<_> = (0..200).map(|at| (at, likely(&at))).collect();
+        likeliest_first(&mut rows);
+        let wanted = (0..200).filter(|at| likely(at) == 1);
+        let wanted = wanted.chain((0..200).filter(|at| likely(at) == 0));
+        assert!(rows.iter().map(|(at, _)| *at).eq(wanted));
+    }
 
     #[test]
     fn long_rows_are_cut_and_wide_letters_counted() {

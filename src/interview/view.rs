@@ -80,6 +80,35 @@ impl Row {
     }
 }
 
+impl View {
+    /// The values that an answer to a list of several marks: nothing typed keeps those that are marked. `None` where it
+    /// names what is in no row.
+    #[must_use]
+    pub fn marked(&self, answer: &str) -> Option<Vec<String>> {
+        let Shape::List {
+            rows,
+            marks: Some(marks),
+            ..
+        } = &self.shape
+        else {
+            return None;
+        };
+        let value = |row: &Row| match &row.input {
+            Input::Answer(value) => Some(value.clone()),
+            _ => None,
+        };
+        if answer.trim().is_empty() {
+            let marked = rows.iter().zip(marks).filter(|(_, count)| **count > 0);
+            return Some(marked.filter_map(|(row, _)| value(row)).collect());
+        }
+        let picks = form::picks(answer).ok()?.into_iter();
+        let known = |pick: &str| rows.iter().any(|row| value(row).as_deref() == Some(pick));
+        picks
+            .map(|(_, pick)| known(pick).then(|| pick.to_owned()))
+            .collect()
+    }
+}
+
 /// A danger in words: what, why and what to do; short when it was told before.
 pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -> String {
     let (key, finding) = match news {

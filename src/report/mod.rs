@@ -13,6 +13,7 @@ pub mod noise;
 mod proofs;
 mod protection;
 pub mod sums;
+mod times;
 mod usable;
 mod volts;
 
@@ -28,6 +29,8 @@ pub use crate::sharing::{
 };
 pub use crate::value::{Assumption, Finding, Fix, Signal, Value, Values};
 pub use crate::verdict::{OnlyIf, Sure};
+
+use std::collections::BTreeSet;
 
 use serde::{Serialize, Serializer};
 
@@ -633,6 +636,13 @@ impl Report {
     /// The findings of a trouble, the gravest first.
     pub fn findings_of<'a>(&'a self, trouble: &'a Trouble) -> impl Iterator<Item = &'a Finding> {
         trouble.findings.iter().map(|at| &self.findings[*at])
+    }
+
+    /// Their codes, each once.
+    #[must_use]
+    pub fn codes_of(&self, trouble: &Trouble) -> String {
+        let codes: BTreeSet<&str> = self.findings_of(trouble).map(|it| it.code).collect();
+        Vec::from_iter(codes).join(" ")
     }
 
     /// The report as JSON, laid out for reading.

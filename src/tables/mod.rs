@@ -8,6 +8,7 @@ pub mod conductor;
 pub mod cooling;
 pub mod copper;
 mod data;
+pub mod day;
 pub mod derating;
 pub mod emergency;
 pub mod exhaust;

@@ -6,7 +6,7 @@ use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View}
 use tallywatt::mend::{self, Mended};
 use tallywatt::plan::{Plan, store};
 use tallywatt::print::Prints;
-use tallywatt::report::Report;
+use tallywatt::report::{Repair, Report};
 use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
@@ -157,10 +157,12 @@ fn take(
         also: String::new(),
         input: Input::Answer(value),
     };
-    let repairs = report.figures.sharing.repairs.iter();
-    let texts = repairs.map(|repair| words.repair(repair, &report.figures.loads));
+    let repairs = report.figures.sharing.repairs.iter().enumerate();
+    let is_change = |repair: &Repair| repair.key != "as-the-card";
+    let changes = repairs.filter(|(_, repair)| is_change(repair));
+    let texts = changes.map(|(at, repair)| (at, words.repair(repair, &report.figures.loads)));
     let mut rows = vec![row(words.text("interview-take-done"), "done".to_owned())];
-    rows.extend(texts.enumerate().map(|(at, text)| row(text, value(at))));
+    rows.extend(texts.map(|(at, text)| row(text, value(at))));
     let marks = rows.iter().enumerate().map(|(at, _)| u8::from(at > 0));
     let which = View {
         progress: String::new(),
@@ -174,17 +176,24 @@ fn take(
         },
         spoken: Vec::new(),
     };
-    let marked = match ask(prompter, &which, words)? {
-        Answered::Ended => return Ok(Some(After::Ended)),
-        Answered::Interrupted => return Ok(Some(After::Interrupted)),
-        Answered::Input(Input::Answer(marked)) => marked,
-        Answered::Input(_) => return Ok(None),
-    };
-    let marked: Vec<&str> = marked.split(',').map(str::trim).collect();
-    let all = marked == [""];
-    let wanted = |at: usize| all || marked.contains(&value(at).as_str());
-    let plan = mended.taken(plan, report, wanted);
-    Ok(Some(After::Take(Box::new(plan))))
+    loop {
+        let answer = match ask(prompter, &which, words)? {
+            Answered::Ended => return Ok(Some(After::Ended)),
+            Answered::Interrupted => return Ok(Some(After::Interrupted)),
+            Answered::Input(Input::Answer(answer)) => answer,
+            Answered::Input(_) => return Ok(None),
+        };
+        let Some(marked) = which.marked(&answer) else {
+            prompter
+                .tell(&words.text("reject-choice"))
+                .map_err(|error| super::terminal_failed(&error, words))?;
+            continue;
+        };
+        let repairs = &report.figures.sharing.repairs;
+        let wanted = |at: usize| !is_change(&repairs[at]) || marked.contains(&value(at));
+        let plan = mended.taken(plan, report, wanted);
+        return Ok(Some(After::Take(Box::new(plan))));
+    }
 }
 
 /// Asks for the folder of the prints; nothing when the reader goes back.

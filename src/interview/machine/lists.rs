@@ -107,6 +107,9 @@ impl List {
         for (n, _, count) in there.iter().rev() {
             let less = have.saturating_sub(wanted).min(*count);
             have -= less;
+            if less == 0 {
+                break;
+            }
             if less == *count {
                 draft.answers.insert(self.key(*n), Said::is("removed"));
             } else if let Some(key) = self.count_key(*n, value) {
@@ -129,13 +132,35 @@ impl List {
         Ok(())
     }
 
+    /// How answers refer to the places of a part.
+    fn places(&self, n: u8) -> Vec<String> {
+        match self.prefix.split('.').collect::<Vec<_>>()[..] {
+            ["outlet"] => vec![format!("outlet {n} ")],
+            ["gear"] => vec![format!("cord {n} "), format!("box {n} ")],
+            ["gear", of, _] => vec![format!("box {of} {n} ")],
+            _ => Vec::new(),
+        }
+    }
+
     /// One part more, of as many as are alike in one part; gives how many.
     fn append(&self, draft: &mut Draft, value: &str, count: u8) -> Result<u8, Refusal> {
-        let n = self.end(draft).ok_or_else(|| Refusal::new("full"))?;
-        // What was answered for a part of that number, before it was none, is of another.
+        let end = self.end(draft);
+        let removed = |n: &u8| draft.text(&self.key(*n)) == Some("removed");
+        let free = (1..=self.most).find(|n| Some(*n) == end || removed(n));
+        let n = free.ok_or_else(|| Refusal::new("full"))?;
+        // What was answered for a part of that number, or plugged into it, before it was none, is of another.
         let own = format!("{}.{n}.", self.prefix);
-        draft.answers.retain(|key, _| !key.starts_with(&own));
-        let next = (n < self.most).then(|| self.key(n + 1));
+        let places = self.places(n);
+        let in_it = |key: &str, said: &Said| {
+            let refers = [".from", ".on", ".shares", ".bonding"];
+            let token = said.text().map(|text| format!("{text} "));
+            let token = token.filter(|_| refers.iter().any(|field| key.ends_with(field)));
+            token.is_some_and(|token| places.iter().any(|place| token.starts_with(place)))
+        };
+        draft
+            .answers
+            .retain(|key, said| !key.starts_with(&own) && !in_it(key, said));
+        let next = (Some(n) == end && n < self.most).then(|| self.key(n + 1));
         draft
             .answers
             .extend(next.map(|key| (key, Said::is("done"))));
@@ -222,14 +247,21 @@ impl Machine {
                     .with("least", "1")
                     .with("most", form::MOST_PICKED.to_string()));
             }
+            if *count > 1 && value.starts_with(steps::OCCASION) {
+                return Err(Refusal::new("ready-made"));
+            }
         }
         let least = List::of(place).map_or(1, |list| list.least);
+        // What comes beside what is there may be nothing.
+        if picks.is_empty() && least > 0 && !self.is_adding() {
+            return Err(Refusal::new("mark-one"));
+        }
         let known = |value: &str| rows.iter().any(|row| row.value == value);
         let all = picks.iter().all(|(_, value)| known(value));
         let total: usize = picks.iter().map(|(count, _)| usize::from(*count)).sum();
         // The ends of a cord are one answer, of at most so many.
         let fits = List::of(place).is_some() || total <= usize::from(form::MOST_PICKED);
-        if all && picks.len() >= usize::from(least) && fits {
+        if all && fits {
             Ok(())
         } else {
             Err(Refusal::new("choice"))

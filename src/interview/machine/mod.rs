@@ -329,15 +329,32 @@ impl Machine {
     /// What Enter takes. What comes beside what is there begins with nothing.
     fn usual(&self, place: &Place) -> Option<Said> {
         if matches!(place.step.takes, Takes::Many(_)) && self.is_adding() {
-            return None;
+            return Some(Said::is("done"));
         }
         let earlier = self.earlier(place);
         let earlier = earlier.or_else(|| self.marked_so_far(place));
-        let whole = |said| steps::face_said(&self.draft, &place.key()).unwrap_or(said);
+        let whole = |said| {
+            let face = steps::face_said(&self.draft, &place.key());
+            face.or_else(|| self.both_figures(place)).unwrap_or(said)
+        };
         earlier.map(whole).or_else(|| match self.suggestion(place) {
             Suggestion::Said(said) => Some(said),
             Suggestion::Nothing => None,
         })
+    }
+
+    /// The running power and the peak, where one question took both.
+    fn both_figures(&self, place: &Place) -> Option<Said> {
+        let figure = |key: &str| {
+            self.draft
+                .text(key)
+                .filter(|_| place.step.id == "generator-rated")
+        };
+        let (rated, peak) = (figure("generator.rated")?, figure("generator.peak")?);
+        let both = format!("{rated}, {peak}");
+        // A peak below the running power is asked for by itself.
+        let told = form::watts(&both).ok()?;
+        (told == (rated.to_owned(), Some(peak.to_owned()))).then_some(Said::Is(both))
     }
 
     /// Whether what is marked in a list comes beside what is there: the page that adds led to it.
@@ -373,8 +390,18 @@ impl Machine {
                     ],
                 ))
             }
-            Group::Out => Some(Label::Plain(Ids::new(draft).gear(n))),
+            Group::Out => Some(Label::Plain(self.outs_label(place.at))),
             _ => None,
+        }
+    }
+
+    /// The outlets of a box that a question is about.
+    fn outs_label(&self, At { n, m }: At) -> String {
+        let ids = Ids::new(&self.draft);
+        let id = |copy| ids.of(parts::Place::Out(n, m, copy));
+        match parts::out_count(&self.draft, n, m) {
+            count @ 1..=3 => (1..=count).map(id).collect::<Vec<_>>().join(", "),
+            count => [id(1), id(count)].join(" … "),
         }
     }
 
@@ -502,15 +529,21 @@ impl Machine {
     /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
     fn keep(&mut self, place: &Place, said: Said) {
         let key = place.key();
+        let other = self.draft.get(&key).is_some_and(|before| *before != said);
         if place.step.id == "generator-rated"
-            && let Some(Ok((rated, Some(peak)))) = said.text().map(form::watts)
+            && let Some(Ok((rated, peak))) = said.text().map(form::watts)
         {
             let answers = &mut self.draft.answers;
+            if let Some(peak) = peak {
+                answers.insert("generator.peak".into(), Said::Is(peak));
+            } else if other {
+                // What was said beside another figure is of that one.
+                answers.remove("generator.peak");
+                answers.remove("generator.figure");
+            }
             answers.insert(key, Said::Is(rated));
-            answers.insert("generator.peak".into(), Said::Is(peak));
             return;
         }
-        let other = self.draft.get(&key).is_some_and(|before| *before != said);
         if other && place.step.id == "load-what" && said.text() != Some("removed") {
             self.forget_figures(place.at.n);
         }
@@ -536,6 +569,7 @@ impl Machine {
             Input::Answer(text) if text.trim().is_empty() => default().ok_or_else(|| {
                 match step.takes {
                     Takes::Typed(form) => form.check("").err(),
+                    Takes::Many(_) => Some(Refusal::new("mark-one")),
                     _ => None,
                 }
                 .unwrap_or_else(|| Refusal::new("choice"))

@@ -2,14 +2,17 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Takes, flow_if, or_removed, place_item, plugs, said, step,
-    words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, only_if, or_removed,
+    place_item, plugs, said, step, words,
 };
+use crate::interview::build;
 use crate::interview::draft::Draft;
 use crate::interview::form::{self, Form};
-use crate::interview::parts::{self, Ids};
-use crate::plan::bounds;
+use crate::interview::parts::{self, Ids, Place};
+use crate::plan::{Id, bounds};
+use crate::supply::Supply;
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
+use crate::verdict::Verdicts;
 
 /// The most cords, adapters and boxes.
 pub(in crate::interview) const MOST_GEAR: u8 = 30;
@@ -41,10 +44,6 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
 fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
     let words: Vec<&str> = COMMON.iter().map(|(word, ..)| *word).collect();
     self::words("gear-what", &words)
-}
-
-fn only_if(so: bool) -> Ask {
-    if so { Ask::Flow } else { Ask::No }
 }
 
 /// By what the holes look like; without a breaker of their own.
@@ -149,6 +148,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             // Nobody can see it from outside: the papers tell, and until then it counts as not known.
             Ask::Later
         }),
+    hot(Group::Gear),
 ];
 
 /// Whether both legs come in: no other box has anything to feed a receptacle for 240 V from.
@@ -223,6 +223,7 @@ pub(in crate::interview) const OUT: &[Step] = &[
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
         .rather_unknown()
         .later(),
+    hot(Group::Out),
 ];
 
 /// Asked of a cord or box after its own questions, when its ends are known.
@@ -248,7 +249,26 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
         Ask::No
     }
 })
-.suggest(|draft, at| match parts::likely_feed(draft, at.n) {
-    Some(place) => said(place.token()),
-    None => said("none"),
+.suggest(|draft, at| {
+    let offers = parts::offers(draft, at.n);
+    match likely_feed(draft, &offers) {
+        Some(place) => said(place.token()),
+        None if offers.is_empty() => said("none"),
+        None => Suggestion::Nothing,
+    }
 })];
+
+/// Of these places the nearest to the generator with a GFCI that works there and a breaker of known size. Nobody
+/// plugs in by Enter alone where one of them might be missing.
+fn likely_feed(draft: &Draft, offers: &[Place]) -> Option<Place> {
+    let plan = build::plan(draft, &|key| key.to_owned());
+    let supply = Supply::build(&plan);
+    let verdicts = Verdicts::of(&plan, &supply);
+    let ids = Ids::new(draft);
+    let good = offers.iter().filter_map(|place| {
+        let at = supply.receptacle(&Id::reference(&ids.of(*place))?)?;
+        let good = verdicts.protected(at) && supply.own_breaker(at).is_some();
+        good.then(|| (supply.up(at).count(), *place))
+    });
+    good.min().map(|(_, place)| place)
+}

@@ -1,6 +1,6 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Takes, choices, flow_if, said, step, word, words};
+use super::{Ask, At, Group, Step, Takes, choices, flow_if, only_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts;
@@ -14,19 +14,12 @@ fn more(draft: &Draft, _: At) -> Ask {
 /// Only where one figure of its power is known, which a beginner may have read off its name.
 fn one_figure(draft: &Draft, _: At) -> Ask {
     let known = |key: &str| draft.text(key).is_some();
-    if known("generator.rated") && !known("generator.peak") {
-        Ask::Flow
-    } else {
-        Ask::No
-    }
+    only_if(known("generator.rated") && !known("generator.peak"))
 }
 
 /// Only where several sets run as one.
 fn joined(draft: &Draft, _: At) -> Ask {
-    match draft.text("generator.sets") {
-        None | Some("1") => Ask::No,
-        Some(_) => Ask::Flow,
-    }
+    only_if(draft.text("generator.sets").is_some_and(|sets| sets != "1"))
 }
 
 /// Only where it may run on another fuel than its watts are given for: a diesel burns nothing else.
@@ -121,13 +114,7 @@ pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[step(
 )
 // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
 .rather_unknown()
-.when(|draft, _| {
-    if parts::has_240_volts(draft) {
-        Ask::No
-    } else {
-        Ask::Flow
-    }
-})];
+.when(|draft, _| only_if(!parts::has_240_volts(draft)))];
 
 /// Fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[

@@ -160,7 +160,7 @@ pub struct Step {
 
 impl PartialEq for Step {
     fn eq(&self, other: &Self) -> bool {
-        self.id == other.id
+        (self.group, self.id) == (other.group, other.id)
     }
 }
 
@@ -212,6 +212,11 @@ impl Step {
     }
 }
 
+/// Whether somebody felt a part hot. Silence is a no, so nobody has to answer.
+const fn hot(group: Group) -> Step {
+    step(group, "hot", "hot", Takes::YesNo).later()
+}
+
 fn said(text: impl Into<String>) -> Suggestion {
     Suggestion::Said(Said::is(text))
 }
@@ -224,6 +229,11 @@ fn word(key: impl Into<String>) -> Suggestion {
 /// In its turn if so, else only on the review page.
 const fn flow_if(now: bool) -> Ask {
     if now { Ask::Flow } else { Ask::Later }
+}
+
+/// In its turn if so, else not at all.
+const fn only_if(so: bool) -> Ask {
+    if so { Ask::Flow } else { Ask::No }
 }
 
 fn words(id: &str, values: &[&str]) -> Vec<Item> {

@@ -2,8 +2,8 @@
 
 use super::faces::{has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, or_removed, place_item, said,
-    step, words,
+    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed,
+    place_item, said, step, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
@@ -86,6 +86,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
             Ask::No
         }
     }),
+    hot(Group::Outlet),
 ];
 
 pub(in crate::interview) const OUTLETS: &[Step] = &[
@@ -141,11 +142,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
     .rather_unknown()
     .when(|draft, _| {
         let several = parts::household_outlets(draft).count() > 1;
-        if draft.text("generator.neutral") == Some("plug") && several {
-            Ask::Flow
-        } else {
-            Ask::No
-        }
+        only_if(draft.text("generator.neutral") == Some("plug") && several)
     }),
 ];
 
@@ -153,13 +150,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
 pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
     step(Group::Outlet, "gfci", "outlet-gfci", Takes::YesNo)
         .rather_unknown()
-        .when(|draft, _| {
-            if draft.text("outlets.gfci") == Some("some") {
-                Ask::Flow
-            } else {
-                Ask::No
-            }
-        }),
+        .when(|draft, _| only_if(draft.text("outlets.gfci") == Some("some"))),
     step(
         Group::Outlet,
         "shares",
@@ -179,11 +170,7 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
     )
     .when(|draft, at| {
         let others = parts::outlets(draft).any(|n| n < at.n);
-        if parts::odd(draft, "share") && others {
-            Ask::Flow
-        } else {
-            Ask::No
-        }
+        only_if(parts::odd(draft, "share") && others)
     })
     .suggest(|_, _| said("own")),
     step(
@@ -193,12 +180,6 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
         Takes::Typed(Form::Current(&bounds::TRIPS_AT)),
     )
     .none()
-    .when(|draft, _| {
-        if parts::odd(draft, "early") {
-            Ask::Flow
-        } else {
-            Ask::No
-        }
-    })
+    .when(|draft, _| only_if(parts::odd(draft, "early")))
     .suggest(|_, _| Suggestion::Said(Said::None)),
 ];

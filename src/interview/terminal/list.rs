@@ -24,25 +24,22 @@ pub(super) struct List<'a> {
     typed: Editor,
     /// Of the rows that match.
     at: usize,
+    /// The row under the cursor was just marked or counted by another key: Enter leaves that.
+    counted: bool,
     hint: String,
     nothing: String,
 }
 
 impl<'a> List<'a> {
-    pub(super) fn new(
-        rows: &'a [Row],
-        start: Option<usize>,
-        marks: Vec<u8>,
-        hint: String,
-        nothing: String,
-    ) -> Self {
+    pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
         let mut list = Self {
             order: (0..rows.len()).collect(),
             rows,
             marks,
             typed: Editor::default(),
-            at: start.unwrap_or(0),
+            at: 0,
+            counted: false,
             hint,
             nothing,
         };
@@ -111,9 +108,13 @@ impl<'a> List<'a> {
         (values, join(|row| &row.text))
     }
 
-    fn enter(&mut self, row: usize) -> Then {
+    fn enter(&mut self, row: usize, counted: bool) -> Then {
         if let Some(mark) = self.mark(row) {
-            *mark = (*mark).max(1);
+            *mark = match *mark {
+                0 => 1,
+                count if counted => count,
+                _ => 0,
+            };
             self.put_marked_first();
             self.typed.empty();
             self.at = 0;
@@ -177,6 +178,7 @@ impl Prompt for List<'_> {
     fn key(&mut self, key: KeyEvent) -> Then {
         let found = self.found();
         let row = found.get(self.at).copied();
+        let counted = std::mem::take(&mut self.counted);
         let by_word = key
             .modifiers
             .intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
@@ -193,7 +195,7 @@ impl Prompt for List<'_> {
                 self.typed.empty();
                 self.at = 0;
             }
-            (KeyCode::Enter, Some(row)) => return self.enter(row),
+            (KeyCode::Enter, Some(row)) => return self.enter(row, counted),
             (KeyCode::Char('?'), _) => {
                 if let Some(help) = self.rows.iter().find(|row| row.input == Input::Explain) {
                     return Then::Done(Input::Explain, help.text.clone());
@@ -209,17 +211,20 @@ impl Prompt for List<'_> {
             (KeyCode::End, _) if self.typed.is_empty() => self.at = step(usize::MAX, 0),
             (KeyCode::Right, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
-                    *mark = (*mark + 1).min((*mark).max(MOST_PICKED));
+                    *mark = mark.saturating_add(1).min((*mark).max(MOST_PICKED));
+                    self.counted = true;
                 }
             }
             (KeyCode::Left, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_sub(1);
+                    self.counted = true;
                 }
             }
             (KeyCode::Char(' '), Some(row)) if self.typed.is_empty() => {
                 if let Some(mark) = self.mark(row) {
                     *mark = u8::from(*mark == 0);
+                    self.counted = true;
                 }
             }
             _ => {
@@ -280,15 +285,7 @@ mod tests {
     #[test]
     fn enter_marks_what_was_typed_and_then_ends_the_list() {
         let all = rows(&["That is all", "Kettle", "Phone", "Fridge"]);
-        let many = || {
-            List::new(
-                &all,
-                Some(0),
-                vec![0; all.len()],
-                String::new(),
-                String::new(),
-            )
-        };
+        let many = || List::new(&all, vec![0; all.len()], String::new(), String::new());
         let marked = |keys: &str| press(&mut many(), keys);
         let answer = |text: &str| Some(Input::Answer(text.to_owned()));
         assert_eq!(
@@ -303,6 +300,26 @@ mod tests {
         assert_eq!(
             marked("kettle enter kettle left enter enter"),
             answer("kettle")
+        );
+        // What was marked wrongly is taken off again, and what was just counted stays.
+        assert_eq!(
+            marked("kettle enter kettle enter enter"),
+            answer("that is all")
+        );
+        assert_eq!(
+            marked("kettle enter kettle right enter enter"),
+            answer("2 x kettle")
+        );
+        assert_eq!(marked("down space enter enter"), answer("kettle"));
+        let mut most = List::new(
+            &all,
+            vec![0, u8::MAX, 0, 0, 0],
+            String::new(),
+            String::new(),
+        );
+        assert_eq!(
+            press(&mut most, "down right enter enter"),
+            answer("255 x kettle")
         );
         // Nothing, said so.
         assert_eq!(marked("enter"), answer("that is all"));
@@ -322,7 +339,7 @@ mod tests {
         let others = rows(&["That is all", "Kettle", "own"]);
         let marks = vec![0; others.len()];
         let nothing = "Nothing like that".to_owned();
-        let mut list = List::new(&others, Some(0), marks, String::new(), nothing);
+        let mut list = List::new(&others, marks, String::new(), nothing);
         let own = Input::Answer("own".to_owned());
         assert_eq!(press(&mut list, "boat"), None);
         let shown = list.lines(40, 10).0;

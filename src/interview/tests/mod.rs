@@ -127,11 +127,28 @@ fn the_common_case_and_how_many_answers_it_takes() {
 
 #[test]
 fn every_answer_is_kept_before_the_next_question() {
-    let (_, kept, _) = answers(&script(COMMON));
-    for (before, after) in kept.0.iter().zip(&kept.0[1..]) {
+    let typed = script(COMMON);
+    let (_, kept, _) = answers(&typed);
+    for ((before, after), line) in kept.0.iter().zip(&kept.0[1..]).zip(typed.lines()) {
         let new = after.answers.len() - before.answers.len();
-        let checked = after == kept.0.last().unwrap();
-        assert!(new > 0 || checked, "{before:?} {after:?}");
+        let question = Machine::new(before.clone()).question();
+        // A thing is one answer, an outlet brings its breaker, a box has a number of each; and there are no more.
+        let of_a_part = |(count, _): (u8, &str)| match question.id {
+            "outlet-list" => 2 * usize::from(count),
+            "out-list" => 2 + usize::from(count > 1),
+            _ => usize::from(count),
+        };
+        let wanted = match (question.id, question.kind) {
+            ("review", _) => 0,
+            // The running power and the peak.
+            ("generator-rated", _) => 2,
+            (_, Kind::Many(_)) => {
+                let picks = form::picks(line).expect("a list").into_iter();
+                1 + picks.map(of_a_part).sum::<usize>()
+            }
+            _ => 1,
+        };
+        assert_eq!(new, wanted, "{} {before:?} {after:?}", question.key);
         // And what is kept is enough to go on from.
         assert_eq!(&Draft::from_text(&after.to_text()).unwrap(), after);
     }
@@ -304,9 +321,9 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
         loads,
         [
             ("kettle", 3),
-            ("phone", 1),
             ("projector", 1),
             ("load", 1),
+            ("phone", 1),
             ("load-2", 1)
         ]
     );
@@ -325,7 +342,7 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
         .iter()
         .map(|it| it.id.as_str())
         .collect();
-    assert_eq!(ids, ["twist", "regular", "regular-2"]);
+    assert_eq!(ids, ["regular", "twist", "regular-2"]);
     assert_eq!(
         plan.cords[0].from.as_ref().map(plan::Id::as_str),
         Some("twist")
@@ -362,7 +379,7 @@ fn every_question_has_words_and_a_way_back() {
         for part in ["", ".why", ".help", ".row"] {
             assert!(words.has(&format!("{key}{part}")), "{key}{part}");
         }
-        let question = words.text(&key);
+        let question = words.with(&key, [("about", "".into())]);
         assert!(question.chars().count() < 60, "{question}");
         if step.none {
             assert!(words.has(&format!("pick-{}-none", step.id)), "{}", step.id);
@@ -441,6 +458,8 @@ fn all_that_is_asked_comes_from_a_language_folder() {
 
 const REJECTS: &[&str] = &[
     "choice",
+    "mark-one",
+    "ready-made",
     "yes-no",
     "empty-text",
     "no-number",
@@ -482,6 +501,24 @@ const REJECTS: &[&str] = &[
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
     assert!(said.contains("3,555\u{a0}W in all, but the generator gives 2,800\u{a0}W: not"));
+    let few = COMMON.lines().take(5).collect::<Vec<_>>().join("\n");
+    let (_, _, said) = answers(&script(&(few + "\nphone, lamp-string")));
+    let told = said
+        .lines()
+        .find(|line| line.contains("Your list adds up to"));
+    let told = told.unwrap_or_else(|| panic!("{said}"));
+    let watts = |from: &str| -> i64 {
+        let text = told.split(from).nth(1).expect(from);
+        let digits = text.chars().filter(|c| *c != ',');
+        let digits = digits.take_while(char::is_ascii_digit);
+        digits.collect::<String>().parse().expect(from)
+    };
+    assert!(told.contains("W left"), "{told}");
+    assert_eq!(
+        watts("so far. "),
+        watts(" of ") - watts("adds up to "),
+        "{told}"
+    );
 }
 
 #[test]
@@ -1089,6 +1126,38 @@ fn a_socket_that_is_taken_is_not_offered_to_a_part() {
     assert_eq!(opened(&(cord(1) + &cord(2))).question().key, "review");
 }
 
+/// What is suggested for the cord that is plugged into one of several, whose outlets are these.
+fn suggested(outlets: &[(&str, bool)]) -> Suggestion {
+    let outlet = |(id, gfci): &(&str, bool)| {
+        format!(
+            "[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = {gfci}\n"
+        )
+    };
+    let outlets = outlets.iter().map(outlet).collect::<String>();
+    let machine = opened(&format!(
+        "{outlets}[[cord]]\nid = \"c\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+         [[cord]]\nid = \"d\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\", \"5-15R\"]\n"
+    ));
+    let mut draft = machine.draft().clone();
+    draft.answers.remove("gear.1.from");
+    let mut machine = Machine::new(draft);
+    machine.cursor_for_tests("gear.1.from");
+    machine.question().default
+}
+
+/// Enter alone plugs in where a GFCI works and the breaker is known, nearest the generator; never at the end of a
+/// cord, or where nobody knows.
+#[test]
+fn enter_alone_plugs_in_where_a_gfci_works() {
+    let at = |n: u8| Suggestion::Said(Said::Is(format!("outlet {n}")));
+    assert_eq!(suggested(&[("a", false), ("b", true), ("c2", true)]), at(4));
+    assert_eq!(suggested(&[("a", true), ("b", false)]), at(3));
+    assert_eq!(
+        suggested(&[("a", false), ("b", false)]),
+        Suggestion::Nothing
+    );
+}
+
 /// So it is with loads, as far as they are on at one time, and with both together.
 #[test]
 fn a_socket_that_is_taken_is_not_offered_to_a_load() {
@@ -1134,4 +1203,135 @@ fn two_cords_alike_are_told_apart() {
     assert_eq!(cords, ["orange-cord", "blue", "cord3"]);
     let (_, _, said) = answers(&script(COMMON));
     assert!(!said.contains("What do you want to call it?"), "{said}");
+}
+
+fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {
+    let said = machine.answer(Input::Answer(line.into()));
+    said.map_err(|refusal| refusal.key)
+}
+
+/// Marked over and over a list still has room, and nothing is plugged into what came in the place of another.
+#[test]
+fn a_list_can_be_corrected_any_number_of_times() {
+    let (_, kept, _) = answers(&script(COMMON));
+    let mut draft = kept.0.last().expect("answers").clone();
+    draft
+        .answers
+        .insert("load.1.on".into(), Said::is("outlet 1"));
+    let mut machine = Machine::new(draft);
+    for _ in 0..4 {
+        for outlets in ["6 x 5-15R 15 A", "7 x 5-20R 20 A"] {
+            machine.went_back_for_tests("outlets.faces");
+            say(&mut machine, outlets).expect(outlets);
+            let plan = plan_of(machine.draft(), &|key| key.to_owned());
+            let shapes = plan.generator.outlets.iter();
+            let shapes: Vec<String> = shapes.map(|it| it.shape.to_string()).collect();
+            let (count, shape) = outlets.split_once(" x ").expect("several");
+            assert_eq!(shapes.len().to_string(), count);
+            assert!(shapes.iter().all(|it| shape.starts_with(it.as_str())));
+            assert_eq!(plan.loads[0].on, None);
+        }
+    }
+}
+
+/// The question of the watts takes two figures, shows both again, and one that differs is alone.
+#[test]
+fn another_figure_leaves_nothing_of_those_before() {
+    let rated = "generator.rated";
+    let mut machine = Machine::new(Draft::new("t"));
+    say(&mut machine, "2800 W, 3300 W").expect("two figures");
+    machine.went_back_for_tests(rated);
+    let both = Suggestion::Said(Said::is("2800 W, 3300 W"));
+    assert_eq!(machine.question().default, both);
+    say(&mut machine, "").expect("Enter");
+    let told = |machine: &Machine, key: &str| machine.draft().text(key).map(str::to_owned);
+    assert_eq!(told(&machine, "generator.peak").as_deref(), Some("3300 W"));
+    machine.went_back_for_tests(rated);
+    say(&mut machine, "1500 W").expect("one figure");
+    assert_eq!(told(&machine, "generator.peak"), None);
+    assert_eq!(machine.question().key, "generator.figure");
+    say(&mut machine, "running").expect("which it is");
+    machine.went_back_for_tests(rated);
+    say(&mut machine, "3300 W").expect("another");
+    assert_eq!(machine.question().key, "generator.figure");
+    assert_eq!(told(&machine, "generator.figure"), None);
+}
+
+/// A list without anything is none, but where it comes beside what is there.
+#[test]
+fn nothing_is_marked_where_something_is_there_already() {
+    let mut machine = Machine::new(drafted(&[("generator.rated", "2000 W")]));
+    machine.went_back_for_tests("outlets.faces");
+    for nothing in ["done", ""] {
+        assert_eq!(say(&mut machine, nothing), Err("mark-one"));
+    }
+    let (_, kept, _) = answers(&script(COMMON));
+    let before = kept.0.last().expect("answers").clone();
+    let mut machine = Machine::new(before.clone());
+    for nothing in ["done", ""] {
+        for line in ["add", "add load"] {
+            say(&mut machine, line).expect(line);
+        }
+        assert_eq!(say(&mut machine, "2 x occasion-tent"), Err("ready-made"));
+        say(&mut machine, nothing).expect("nothing more");
+        assert_eq!(machine.question().key, "review");
+        assert_eq!(machine.draft(), &before);
+    }
+}
+
+/// What a list of changes marks: those named, however many of each; those marked already by Enter; and nothing else.
+#[test]
+fn what_a_list_marks() {
+    let row = |value: &str| Row {
+        text: String::new(),
+        also: String::new(),
+        input: Input::Answer(value.into()),
+    };
+    let list = View {
+        progress: String::new(),
+        dots: String::new(),
+        question: String::new(),
+        why: String::new(),
+        shape: Shape::List {
+            rows: ["done", "change 0", "change 1", "change 2"].map(row).into(),
+            start: Some(0),
+            marks: Some(vec![0, 1, 1, 0]),
+        },
+        spoken: Vec::new(),
+    };
+    let marked = |answer: &str| list.marked(answer).map(|all| all.join(", "));
+    assert_eq!(marked("").as_deref(), Some("change 0, change 1"));
+    assert_eq!(
+        marked("2 x change 1, change 2").as_deref(),
+        Some("change 1, change 2")
+    );
+    assert_eq!(marked("done").as_deref(), Some(""));
+    assert_eq!(marked("change 3"), None);
+    assert_eq!(marked("300 x change 1"), None);
+}
+
+/// A question about several outlets of a box names them, on paper too.
+#[test]
+fn a_question_about_several_outlets_names_them() {
+    let (_, _, said) = answers(&script(COMMON));
+    assert!(said.contains("box1-1, box1-2: TEST and RESET"), "{said}");
+    let many = COMMON.replacen("2 x 5-20R 20 A", "5 x 5-20R 20 A", 1);
+    let (_, _, said) = answers(&script(&many));
+    assert!(said.contains("box1-1 … box1-5: TEST and RESET"), "{said}");
+}
+
+/// Keys are named where they are: below a list at the terminal, not in what a pipe shows too.
+#[test]
+fn no_question_speaks_of_keys() {
+    for tag in ["en", "es", "es-ES", "fr", "de"] {
+        let words = Words::new(tag, Units::Customary).expect("a language");
+        let steps = steps::all().map(|step| format!("ask-{}", step.id));
+        for key in steps.chain(["interview-take".to_owned()]) {
+            for part in ["", ".why", ".help"] {
+                let text = words.with(&format!("{key}{part}"), [("about", "".into())]);
+                assert!(!text.contains(['→', '←']), "{tag} {key}{part}: {text}");
+            }
+        }
+        assert!(words.text("hint-many").contains("← →"), "{tag}");
+    }
 }

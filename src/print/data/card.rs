@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::super::CardSize;
+use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
 use super::labels::{cord_facts, leg};
 use super::{Common, Context, choices, proofs, volts};
@@ -11,9 +12,6 @@ use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
-
-/// Sets and conflicts shown at most; the worksheet has them all.
-const SHOWN: usize = 8;
 
 /// The data of `card.typ`.
 #[derive(Debug, Serialize)]
@@ -142,7 +140,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         looks: looks(context),
         rows,
         together: together(context),
-        never_more: more(context, sharing.never.len()),
+        never_more: more(context, sharing.never.len().saturating_sub(SHOWN)),
         never: never.take(SHOWN).collect(),
         off: context.words.off(context.report),
         start: context.words.start_without(context.report),
@@ -164,10 +162,9 @@ pub(super) fn data(context: &Context<'_>) -> Card {
     }
 }
 
-/// How many more there are than shown.
-fn more(context: &Context<'_>, count: usize) -> Option<String> {
-    let more = count.checked_sub(SHOWN).filter(|more| *more > 0);
-    more.map(|more| context.say("more", &[("count", &more.to_string())]))
+/// How many there are that are not shown.
+fn more(context: &Context<'_>, hidden: usize) -> Option<String> {
+    (hidden > 0).then(|| context.say("more", &[("count", &hidden.to_string())]))
 }
 
 /// What to do before the engine stops; first of all for what somebody's health depends on.
@@ -261,10 +258,12 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
 
 fn together(context: &Context<'_>) -> Together {
     let sharing = &context.report.figures.sharing;
+    let shown = choices::shown(context);
+    let more = more(context, sharing.together.len() - shown.len());
     // Where there is nothing to choose from there is no table.
-    let one = match &*sharing.together {
-        [set] => {
-            let names = context.words.set_names(context.report, set).join(", ");
+    let one = match &*shown {
+        [one] => {
+            let names = context.words.set_names(context.report, one.set).join(", ");
             Some(context.say("together-one", &[("loads", &names)]))
         }
         _ => None,
@@ -273,6 +272,7 @@ fn together(context: &Context<'_>) -> Together {
     if all.is_some() {
         return Together {
             all,
+            more,
             ..Together::default()
         };
     }
@@ -297,20 +297,12 @@ fn together(context: &Context<'_>) -> Together {
         count if count == ids.len() => "●".to_owned(),
         count => count.to_string(),
     };
-    // Where the plan says when things run, what it never needs is left to the worksheet; but a meter reads what the
-    // first leaves.
-    let times = choices::times(context);
-    let any_hours = times.iter().any(|times| !times.is_empty());
-    let numbered = sharing.together.iter().zip(times).enumerate();
-    let sets: Vec<Choice> = numbered
-        .filter(|(at, (_, times))| !any_hours || *at == 0 || !times.is_empty())
-        .take(SHOWN)
-        .map(|(at, (set, times))| Choice {
-            number: (at + 1).to_string(),
-            times: times.join(", "),
-            has: groups.iter().map(|(_, ids)| cell(set, ids)).collect(),
-        })
-        .collect();
+    let column = |it: choices::Choice<'_>| Choice {
+        number: it.number.to_string(),
+        times: it.times,
+        has: groups.iter().map(|(_, ids)| cell(it.set, ids)).collect(),
+    };
+    let sets: Vec<Choice> = shown.into_iter().map(column).collect();
     // Only what this table has is explained.
     let mut cells = sets.iter().flat_map(|set| &set.has);
     let counted = cells.any(|cell| cell.parse::<usize>().is_ok());
@@ -324,7 +316,7 @@ fn together(context: &Context<'_>) -> Together {
         all: None,
         how: how.collect::<Vec<String>>().join(" "),
         names: groups.into_iter().map(|(name, _)| name).collect(),
-        more: more(context, sharing.together.len() + SHOWN - sets.len()),
+        more,
         sets,
     }
 }
@@ -360,7 +352,7 @@ impl Tree<'_> {
         for (index, outlet) in set.outlets.iter().enumerate() {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
-        say_once(&mut rows);
+        say_once(&self.context, self.large(), &mut rows);
         rows
     }
 
@@ -402,12 +394,13 @@ impl Tree<'_> {
             if limit.legs.len() == 1 {
                 row.facts.extend(leg(context, limit));
             }
-            self.amps(
-                &mut row,
-                limit.continuous_amps,
-                limit.short_amps,
-                limit.legs,
-            );
+            let long = limit.continuous_amps;
+            if context.idle(&limit.id) {
+                // No figure draws the eye to it.
+                row.facts.push(context.amps_on(long, limit.legs));
+            } else {
+                self.amps(&mut row, long, limit.short_amps, limit.legs);
+            }
             // Nobody relies on the buttons of one that sees no fault, or might not.
             let gfci = match limit.shock.state {
                 ShockState::Works => Some("row-gfci"),
@@ -562,17 +555,20 @@ impl Tree<'_> {
 }
 
 /// What holds of a part and of its ends alike stands beside the part; what stops one stops all that it feeds.
-fn say_once(rows: &mut [Row]) {
-    let mut above: Vec<(Option<String>, Option<String>)> = Vec::new();
+fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
+    let mut above: Vec<[Option<String>; 3]> = Vec::new();
     for row in rows {
         above.truncate(row.rails.len());
-        let own = (row.stop.clone(), row.unwatched.clone());
-        if let Some((stop, unwatched)) = above.last() {
-            row.stop.take_if(|it| Some(&*it) == stop.as_ref());
-            let end = row.kind == "receptacle";
-            row.unwatched
-                .take_if(|it| end && Some(&*it) == unwatched.as_ref());
-        }
+        let most = Id::new(&row.id).and_then(|id| context.guarded_most(&id));
+        let own = [row.stop.clone(), row.unwatched.clone(), most.clone()];
+        let [stop, unwatched, known] = above.last().cloned().unwrap_or_default();
+        row.stop.take_if(|it| stop.as_ref() == Some(it));
+        let end = row.kind == "receptacle";
+        row.unwatched
+            .take_if(|it| end && unwatched.as_ref() == Some(it));
+        let most = most.filter(|it| large && (row.stop.is_some() || known.as_ref() != Some(it)));
+        let most = most.map(|amps| context.say("guarded-most", &[("amps", &amps)]));
+        row.facts.extend(most);
         above.push(own);
     }
 }

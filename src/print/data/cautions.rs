@@ -88,20 +88,19 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         ) else {
             continue;
         };
-        let mut codes: Vec<&str> = report.findings_of(trouble).map(|it| it.code).collect();
-        codes.dedup();
-        let same = dangers.iter().any(|it: &Caution| it.why == text.why);
+        let danger = lead.signal == Signal::Danger;
+        let told = !danger || dangers.iter().any(|it: &Caution| it.why == text.why);
         let caution = Caution {
             signal: lead.signal.name(),
             word: text.signal,
-            codes: codes.join(" "),
+            codes: report.codes_of(trouble),
             symbol: symbol(lead).map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
             title: text.title,
-            why: if same { String::new() } else { text.why },
+            why: if told { String::new() } else { text.why },
             fix: text.fix,
             look: look(context, lead, &text.look),
         };
-        if lead.signal == Signal::Danger {
+        if danger {
             dangers.push(caution);
         } else {
             others.push((place(lead.code, lead.area), caution));

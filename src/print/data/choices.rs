@@ -2,72 +2,46 @@
 //! for which the plan needs them.
 
 use super::Context;
-use crate::plan::{Id, Span};
+use crate::plan::Id;
 
-/// The parts of a day, by the minute. Our own choice, no source.
-const TIMES: [(&str, Span); 5] = [
-    ("breakfast", Span { from: 300, to: 600 }),
-    ("midday", Span { from: 600, to: 840 }),
-    (
-        "afternoon",
-        Span {
-            from: 840,
-            to: 1020,
-        },
-    ),
-    (
-        "evening",
-        Span {
-            from: 1020,
-            to: 1320,
-        },
-    ),
-    (
-        "night",
-        Span {
-            from: 1320,
-            to: 300,
-        },
-    ),
-];
+/// Sets and conflicts that the card shows at most; the worksheet has them all.
+pub(super) const SHOWN: usize = 8;
 
-/// For each set of [`crate::report::Sharing::together`] the times of day for which it is the first that holds all
-/// that the plan wants on. What has no hours is asked for at none.
-pub(super) fn times(context: &Context<'_>) -> Vec<Vec<String>> {
-    let sharing = &context.report.figures.sharing;
-    let hours = |load: &Id| {
-        let of = context.load(load).map(|facts| &facts.of);
-        let load = context.plan.loads.iter().find(|it| Some(&it.id) == of);
-        load.map_or(&[][..], |load| &load.hours)
-    };
-    let mut times = vec![Vec::new(); sharing.together.len()];
-    for (name, time) in TIMES {
-        for minute in (0..Span::DAY).filter(|minute| time.contains(*minute)) {
-            let on = |load: &&Id| hours(load).iter().any(|span| span.contains(minute));
-            let placed = sharing.placed.iter().map(|placed| &placed.load);
-            let wanted: Vec<&Id> = placed.filter(on).collect();
-            let holds = |set: &Vec<Id>| wanted.iter().all(|load| set.contains(load));
-            let Some(first) = sharing.together.iter().position(holds) else {
-                continue;
-            };
-            let name = context.say(&format!("when-{name}"), &[]);
-            if !wanted.is_empty() && !times[first].contains(&name) {
-                times[first].push(name);
-            }
-        }
+/// One set of those that may run together.
+pub(super) struct Choice<'a> {
+    pub number: usize,
+    pub set: &'a [Id],
+    /// When the plan needs it.
+    pub times: String,
+}
+
+fn all<'a>(context: &Context<'a>) -> impl Iterator<Item = Choice<'a>> {
+    let sets = context.report.figures.sharing.together.iter();
+    let numbered = (1..).zip(sets.zip(context.report.times(context.plan)));
+    let said = |key: &&str| context.say(&format!("when-{key}"), &[]);
+    numbered.map(move |(number, (set, times))| Choice {
+        number,
+        set,
+        times: times.iter().map(said).collect::<Vec<_>>().join(", "),
+    })
+}
+
+/// Those that the card shows. Where the plan says when things run, what it never needs is left to the worksheet; but a
+/// meter reads what the first leaves.
+pub(super) fn shown<'a>(context: &Context<'a>) -> Vec<Choice<'a>> {
+    let mut choices: Vec<Choice<'_>> = all(context).collect();
+    if choices.iter().any(|it| !it.times.is_empty()) {
+        choices.retain(|it| it.number == 1 || !it.times.is_empty());
     }
-    times
+    choices.truncate(SHOWN);
+    choices
 }
 
 /// The numbers of the sets that have times, each with them.
 pub(super) fn titles(context: &Context<'_>) -> Vec<String> {
-    let numbered = (1..).zip(times(context));
-    let wanted = numbered.filter(|(_, times)| !times.is_empty());
-    let title = |(number, times): (usize, Vec<String>)| {
-        let args = [
-            ("number", &*number.to_string()),
-            ("times", &*times.join(", ")),
-        ];
+    let wanted = all(context).filter(|it| !it.times.is_empty());
+    let title = |it: Choice<'_>| {
+        let args = [("number", &*it.number.to_string()), ("times", &*it.times)];
         context.say("choice", &args)
     };
     wanted.map(title).collect()

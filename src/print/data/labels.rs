@@ -84,6 +84,8 @@ struct Socket {
     /// What alone may, and the same where there is little room.
     only: Option<String>,
     only_brief: Option<String>,
+    /// What may go in, where the plan has nothing for it and no GFCI works there.
+    idle: Option<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
 }
@@ -128,6 +130,8 @@ struct Part {
     /// there is little room.
     only: Option<String>,
     only_brief: Option<String>,
+    /// What may go into that receptacle, where the plan has nothing for it and no GFCI works there.
+    idle: Option<String>,
     /// Of its only receptacle: whether there is shock protection, and where its button is.
     gfci: bool,
     shock: Option<String>,
@@ -313,6 +317,11 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     } else {
         text.title
     };
+    let fix = if !forbidden && context.guarded_key(id) == "guarded-cord" {
+        context.say("guarded-cord-do", &[])
+    } else {
+        text.fix
+    };
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
         ends: None,
@@ -330,10 +339,9 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         title: context.behind(id).unwrap_or(title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
-        fix: if !forbidden && context.guarded_key(id) == "guarded-cord" {
-            context.say("guarded-cord-do", &[])
-        } else {
-            text.fix
+        fix: match context.guarded_most(id) {
+            Some(amps) => context.say("guarded-do", &[("fix", &fix), ("amps", &amps)]),
+            None => fix,
         },
     }))
 }
@@ -391,9 +399,10 @@ fn socket(
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
         shared: shared(context, limit, owner, outlet),
-        plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
+        plugs: context.plugged_into(std::slice::from_ref(&limit.id)),
         only: context.only(id),
         only_brief: context.only_briefly(id),
+        idle: idle(context, id),
         path: path(context, limit),
     }))
 }
@@ -402,6 +411,10 @@ fn socket(
 fn add_up(context: &Context<'_>, set_by: &SetBy, acts: &Acts) -> Option<String> {
     let unwatched = context.unwatched(set_by, acts);
     unwatched.map(|_| context.say("short-add-up", &[]))
+}
+
+fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
+    context.idle(id).then(|| context.say("idle-how", &[]))
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
@@ -526,7 +539,10 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
                 amps,
-                stop: stop_briefly(context, &outlet.id),
+                stop: stop_briefly(context, &outlet.id).or_else(|| {
+                    let idle = context.idle(&outlet.id);
+                    idle.then(|| context.say("plug-in-nothing", &[]))
+                }),
             })
         })
         .collect()
@@ -689,7 +705,7 @@ fn generator(context: &Context<'_>) -> Part {
 fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let ends: Vec<Id> = cord.end_ids().collect();
     let mut facts = vec![fed_by(context, &cord.id, cord.from.as_ref())];
-    let feeds = plugged_into(context, &ends);
+    let feeds = context.plugged_into(&ends);
     // Several ends have labels of their own, which say it.
     if ends.len() == 1 && !feeds.is_empty() {
         let feeds: Vec<&str> = feeds.iter().map(String::as_str).collect();
@@ -702,6 +718,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
         only_brief: context.only_briefly(&cord.id),
+        idle: idle(context, &cord.id),
         facts,
         ..Part::default()
     };
@@ -750,7 +767,8 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
     let Some(from) = from.filter(|_| context.feed(id).is_some()) else {
         return (name, context.say("plug-into-nothing", &[]));
     };
-    let others: Vec<String> = plugged_into(context, std::slice::from_ref(from))
+    let others: Vec<String> = context
+        .plugged_into(std::slice::from_ref(from))
         .into_iter()
         .filter(|other| other != id.as_str())
         .collect();
@@ -769,24 +787,6 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
         _ => from.to_string(),
     };
     (name, value)
-}
-
-/// What hangs on any of these receptacles: parts, then what else is plugged in.
-fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
-    let plan = context.plan;
-    let parts = plan
-        .cords
-        .iter()
-        .map(|cord| (&cord.id, &cord.from))
-        .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
-        .filter(|(id, from)| {
-            from.as_ref().is_some_and(|from| ids.contains(from))
-                && context.feed(id).is_some()
-                && context.report.usable(id)
-        })
-        .map(|(id, _)| id.to_string());
-    let others = ids.iter().flat_map(|id| context.plugged_in(id));
-    parts.chain(others).collect()
 }
 
 /// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.

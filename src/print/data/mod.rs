@@ -22,7 +22,9 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
 use crate::quantity::{Amount, Current, Length};
-use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
+use crate::report::{
+    Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, ShockState, Verdict,
+};
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
@@ -418,7 +420,8 @@ impl<'a> Context<'a> {
 
     /// The same in a few words.
     fn only_briefly(&self, id: &Id) -> Option<String> {
-        let these = self.only_these(id).map(|_| self.say("short-only", &[]));
+        let key = if self.idle(id) { "idle" } else { "short-only" };
+        let these = self.only_these(id).map(|_| self.say(key, &[]));
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
         these.or_else(|| {
             Some(match only_if? {
@@ -441,7 +444,46 @@ impl<'a> Context<'a> {
         let parts: Vec<String> = parts.chain(plug).collect();
         let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
         let parts = self.words.list(&parts);
-        (verdict.admits == Admits::Named).then(|| self.say("only-these", &[("parts", &parts)]))
+        let named = verdict.admits == Admits::Named;
+        let named = named.then(|| self.say("only-these", &[("parts", &parts)]));
+        named.or_else(|| self.idle(id).then(|| self.say("idle", &[])))
+    }
+
+    /// Whether a receptacle is one that the plan uses for nothing and at which no GFCI works, though nothing forbids to use
+    /// it: no print invites anybody to plug in there.
+    fn idle(&self, id: &Id) -> bool {
+        let admits = self.report.verdict(id).map(|it| it.admits);
+        let works = |limit: &Limit| limit.shock.state == ShockState::Works;
+        admits == Some(Admits::Everything)
+            && self.limit(id).is_some_and(|limit| !works(limit))
+            && self.plugged_into(std::slice::from_ref(id)).is_empty()
+    }
+
+    /// How much may be drawn where only a cord with a GFCI may go in.
+    fn guarded_most(&self, id: &Id) -> Option<String> {
+        self.report.guarded(id)?;
+        let of_limit = self.limit(id).map(|it| (it.continuous_amps, it.legs));
+        let of_feed = || self.feed(id).map(|it| (it.continuous_amps, it.legs));
+        let (amps, legs) = of_limit.or_else(of_feed)?;
+        Some(self.amps_on(amps, legs))
+    }
+
+    /// What hangs on any of these receptacles: parts, then what else is plugged in.
+    fn plugged_into(&self, ids: &[Id]) -> Vec<String> {
+        let plan = self.plan;
+        let parts = plan
+            .cords
+            .iter()
+            .map(|cord| (&cord.id, &cord.from))
+            .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
+            .filter(|(id, from)| {
+                from.as_ref().is_some_and(|from| ids.contains(from))
+                    && self.feed(id).is_some()
+                    && self.report.usable(id)
+            })
+            .map(|(id, _)| id.to_string());
+        let others = ids.iter().flat_map(|id| self.plugged_in(id));
+        parts.chain(others).collect()
     }
 
     /// What sets a figure, as a sentence; of what was only taken for the worst, that.

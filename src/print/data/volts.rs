@@ -1,8 +1,8 @@
 //! Volts on paper: what a meter should read at each step, the worst of them, and how long each cord
 //! might be.
 
-use super::Context;
 use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
+use super::{Context, choices};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
 use crate::report::{Drop, Longest, StepVolts, Through, Worst};
@@ -175,9 +175,11 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let Some(last): Option<&StepVolts> = volts.last() else {
         return Vec::new();
     };
-    // Where there is one set the card has no columns.
-    let one = context.report.figures.sharing.together.len() == 1;
-    let on = if one { "all" } else { "column" };
+    // Where it shows one set the card has no columns.
+    let on = match *choices::shown(context) {
+        [_] => "all",
+        _ => "column",
+    };
     let say = |key: &str, at: &Id, volts: Voltage| {
         let volts = context.capacity(volts);
         context.say(key, &[("on", on), ("at", at.as_str()), ("volts", &volts)])

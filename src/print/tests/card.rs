@@ -94,6 +94,21 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     assert!(one.contains("Pick one column") && !one.contains("breakfast"));
+    // Of which it needs one: that is no choice, on either side.
+    let lines = mended
+        .lines()
+        .filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
+    let [one, two] = sides(&lines.collect::<Vec<_>>().join("\n"));
+    in_order(
+        &one,
+        &[
+            "Together",
+            "You may run all of these",
+            "more, on the worksheet",
+        ],
+    );
+    assert!(!one.contains("Pick one column"), "{one}");
+    assert!(two.contains("With all of it on"), "{two}");
     // The worksheet calls them the same.
     let (plan, report) = demo(mended);
     let files = print(&plan, &report, &Options::default()).expect("printed");
@@ -110,6 +125,39 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     );
     assert!(one.contains("leg A") && one.contains("24 A on A and 24 A on B"));
     assert!(!two.contains("column 1"), "{two}");
+}
+
+/// As on its label, what the plan has no use for and no GFCI protects is no place to plug in.
+#[test]
+fn the_card_marks_what_nothing_is_planned_for() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let card = super::agree::data_of(&plan, &report, Document::Card).expect("a card");
+    let rows = card["rows"].as_array().expect("rows");
+    let only = |row: &&serde_json::Value| row["only"] == "NOTHING PLANNED HERE";
+    let marked: Vec<&serde_json::Value> = rows.iter().filter(only).collect();
+    assert_eq!(marked.len(), 1, "{marked:?}");
+    assert_eq!(marked[0]["id"], "box-through");
+    assert!(marked[0]["long"].is_null(), "{marked:?}");
+}
+
+/// Two outlets of a box that are not alike are asked about one by one, each by its name.
+#[test]
+fn the_look_sheet_asks_nothing_twice() {
+    let boxed = "[[box]]\nid = \"odd\"\nfrom = \"box-through\"\ninlet = \"L5-30P\"\nlisted = \"unknown\"\n\
+        [[box.outlet]]\nid = \"odd-1\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = \"unknown\"\n\
+        [[box.outlet]]\nid = \"odd-2\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = \"unknown\"\n";
+    let (plan, report) = demo(&format!("{}\n{boxed}", crate::plan::demo::MENDED));
+    let sheet = super::agree::data_of(&plan, &report, Document::Look).expect("a look sheet");
+    let mut asked = Vec::new();
+    for look in sheet["looks"].as_array().expect("looks") {
+        let questions = look["questions"].as_array().expect("questions");
+        asked.extend(questions.iter().filter_map(|it| it["text"].as_str()));
+    }
+    let once: std::collections::BTreeSet<&&str> = asked.iter().collect();
+    assert_eq!(once.len(), asked.len(), "{asked:?}");
+    for outlet in ["“odd-1”: Do they have", "“odd-2”: Do they have"] {
+        assert!(asked.iter().any(|it| it.starts_with(outlet)), "{asked:?}");
+    }
 }
 
 #[test]

@@ -55,6 +55,44 @@ fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
     }
 }
 
+/// An outlet that nothing forbids to use, that the plan uses for nothing, and that has no GFCI: no figure on it is larger
+/// than that, and nothing says to plug in.
+#[test]
+fn no_label_invites_to_an_outlet_without_protection_that_nothing_is_planned_for() {
+    for stock in Stock::names() {
+        let drawn = drawn(crate::plan::demo::MENDED, &stock);
+        let from = drawn.iter().rposition(|(text, _)| text == "box-through");
+        let of_it = &drawn[from.expect("its label")..];
+        let [words, amps] = ["NOTHING PLANNED", "19.2 A"].map(|it| high(of_it, "box-through", it));
+        assert!(words >= amps, "{stock}: {words} {amps}");
+        let invited = |(text, _): &(String, f64)| text.to_lowercase().contains("plug in here");
+        assert!(!of_it.iter().any(invited), "{stock}: {of_it:?}");
+    }
+}
+
+/// Through a cord with a GFCI as through anything else no more may be drawn than the outlet's limit.
+#[test]
+fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let limit = report.figures.limits.iter().find(|it| it.id == id("front"));
+    let most = Words::english().amount(
+        limit.expect("a limit").continuous_amps,
+        crate::words::Show::Capacity,
+    );
+    let spaced = |bytes: &[u8]| {
+        text_of(bytes)
+            .split_whitespace()
+            .collect::<Vec<_>>()
+            .join(" ")
+    };
+    let most = most.replace('\u{a0}', " ");
+    for (file, words) in [(0, "Then at most "), (1, "then at most ")] {
+        let text = spaced(&files[file].1).replace('\u{a0}', " ");
+        assert!(text.contains(&format!("{words}{most}")), "{most}: {text}");
+    }
+}
+
 /// One tag for the splitter and its ends, on which the order is larger than the signal word.
 #[test]
 fn what_must_not_be_used_has_one_tag() {

@@ -1,7 +1,7 @@
 //! The whole case on one page: the one-line diagram with what protects and limits each point, the
 //! generator here, neutral and ground, what is dangerous and what was assumed.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -297,10 +297,8 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     let (report, words) = (context.report, context.words);
     // As the card and the cautions count them; the title is of the gravest, the codes are of all.
     let told = |trouble: &Trouble| {
-        let codes = report.findings_of(trouble).map(|it| it.code);
-        let codes: BTreeSet<&str> = codes.collect();
-        let codes = Vec::from_iter(codes).join(" ");
-        Some((codes, words.trouble(report, trouble)?.title))
+        let title = words.trouble(report, trouble)?.title;
+        Some((report.codes_of(trouble), title))
     };
     let dangers = report.figures.troubles.iter();
     let dangers = dangers.filter(|it| it.signal == Signal::Danger);

@@ -1,0 +1,35 @@
+//! When the plan needs each of the sets that may run together.
+
+use super::Report;
+use crate::plan::{Id, Plan, Span};
+use crate::tables::day::PARTS;
+
+impl Report {
+    /// For each set of [`super::Sharing::together`] the keys of the parts of a day for which it is the first that holds
+    /// all that the plan wants on. What has no hours is asked for at none.
+    #[must_use]
+    pub fn times(&self, plan: &Plan) -> Vec<Vec<&'static str>> {
+        let sharing = &self.figures.sharing;
+        let hours = |load: &Id| {
+            let of = self.figures.load(load).map(|facts| &facts.of);
+            let load = plan.loads.iter().find(|it| Some(&it.id) == of);
+            load.map_or(&[][..], |load| &load.hours)
+        };
+        let mut times = vec![Vec::new(); sharing.together.len()];
+        for (key, time) in PARTS {
+            for minute in (0..Span::DAY).filter(|minute| time.contains(*minute)) {
+                let on = |load: &&Id| hours(load).iter().any(|span| span.contains(minute));
+                let placed = sharing.placed.iter().map(|placed| &placed.load);
+                let wanted: Vec<&Id> = placed.filter(on).collect();
+                let holds = |set: &Vec<Id>| wanted.iter().all(|load| set.contains(load));
+                let Some(first) = sharing.together.iter().position(holds) else {
+                    continue;
+                };
+                if !wanted.is_empty() && !times[first].contains(&key) {
+                    times[first].push(key);
+                }
+            }
+        }
+        times
+    }
+}

@@ -194,7 +194,7 @@ print-card-two = Face 2 : quand quelque chose tourne mal
 print-card-alarm = Avertisseur de CO où l’on dort.
 print-card-call = Appelez le { $call }
 # To be filled in by hand.
-print-card-site = Numéro d’emplacement
+print-card-site = Emplacement
 print-card-ranger = Garde
 print-card-hospital = Hôpital
 print-card-flip = Imprimez recto verso, en retournant sur le bord long.
@@ -206,7 +206,7 @@ print-card-danger = { $count ->
   }
 print-no-breaker = Additionnez les ampères : pas de disjoncteur
 print-no-breaker-below = Additionnez les ampères : disjoncteur trop gros
-print-no-breaker-below-set = Additionnez les ampères : { -generator } au-dessus de la limite
+print-no-breaker-below-set = Additionnez : rien ne coupe à temps
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-row-gfci = GFCI
@@ -230,7 +230,7 @@ print-when-afternoon = après-midi
 print-when-evening = soir
 print-when-night = nuit
 print-never-title = Jamais ensemble
-print-never-how = Chaque ▸ commence un groupe. Jamais tout un groupe en marche à la fois.
+print-never-how = Chaque ▸ est un groupe. Jamais tout un groupe à la fois.
 print-start-title = Avec la colonne 1 en marche :
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->

@@ -650,7 +650,7 @@ fn own_templates_are_used_and_a_broken_one_is_shown_in_its_place() {
         found.expect("a template").1.to_owned()
     };
     let cautions = built_in("cautions.typ");
-    let own = cautions.replace("      w.defer,", "      [Ask Robin first],");
+    let own = cautions.replace("narrow(w.defer)", "[Ask Robin first]");
     assert_ne!(own, cautions);
     let files = with("cautions.typ", own).expect("printed");
     assert!(text_of(&files[0].1).contains("Ask Robin first"));

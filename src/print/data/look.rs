@@ -45,34 +45,16 @@ pub(super) fn data(context: &Context<'_>) -> Sheet {
             read: look.read,
             ask: told.ask,
             clears: told.clears,
-            questions: questions(context, &look.fields),
+            questions: interview::questions(context.plan, &look.fields)
+                .iter()
+                .map(|asked| question(context, asked))
+                .collect(),
         }
     });
     Sheet {
         looks: looks.collect(),
         common: context.common("look-title", KEYS),
     }
-}
-
-/// One that is asked again of another part names its own.
-fn questions(context: &Context<'_>, fields: &[String]) -> Vec<Question> {
-    let asked = interview::questions(context.plan, fields);
-    let mut questions: Vec<Question> = asked.iter().map(|it| question(context, it)).collect();
-    let texts: Vec<String> = questions.iter().map(|it| it.text.clone()).collect();
-    for (question, asked) in questions.iter_mut().zip(asked) {
-        if texts.iter().filter(|text| **text == question.text).count() > 1 {
-            let of_it = |field: &&String| {
-                let alone = interview::questions(context.plan, std::slice::from_ref(*field));
-                alone.iter().any(|it| it.key == asked.key)
-            };
-            let parts = fields.iter().filter(of_it);
-            let parts = parts.filter_map(|field| field.rsplit('.').nth(1));
-            let what = context.words.quoted(parts);
-            let named = [("what", what.into()), ("ask", question.text.clone().into())];
-            question.text = context.words.with("look-at", named);
-        }
-    }
-    questions
 }
 
 fn question(context: &Context<'_>, question: &interview::Question) -> Question {

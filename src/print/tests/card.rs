@@ -155,7 +155,7 @@ fn the_look_sheet_asks_nothing_twice() {
     }
     let once: std::collections::BTreeSet<&&str> = asked.iter().collect();
     assert_eq!(once.len(), asked.len(), "{asked:?}");
-    for outlet in ["“odd-1”: Do they have", "“odd-2”: Do they have"] {
+    for outlet in ["odd-1: TEST", "odd-2: TEST"] {
         assert!(asked.iter().any(|it| it.starts_with(outlet)), "{asked:?}");
     }
 }

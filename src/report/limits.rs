@@ -3,7 +3,7 @@
 use super::{Acts, Limit, SetBy, Shock, ShockState};
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
-use crate::supply::{self, NodeIx, Supply};
+use crate::supply::{self, NodeIx, NodeKind, Supply};
 use crate::verdict::{Protection, Verdicts};
 
 /// The limit of every receptacle, in the order of the tree.
@@ -64,12 +64,12 @@ impl Feed {
         })
     }
 
-    /// What feeds a receptacle together with others of the same cord or box, and how many they are, where
-    /// it cannot feed each of them with all that its own limit lets through.
-    pub(crate) fn too_small(supply: &Supply, receptacle: &Id, part: &Id) -> Option<(usize, Self)> {
+    /// What feeds a receptacle together with others of the same cord or box, where it cannot feed each of them with all
+    /// that its own limit lets through.
+    pub(crate) fn shared(supply: &Supply, receptacle: &Id, part: &Id) -> Option<Shared> {
         let feed = Self::of(supply, part)?;
         let legs = supply.node(supply.receptacle(receptacle)?).legs.all();
-        let all: Vec<Current> = supply
+        let all: Vec<(NodeIx, Current)> = supply
             .receptacles()
             // The nearest cord or inlet is the one that a receptacle is of.
             .filter(|(at, ..)| {
@@ -78,11 +78,50 @@ impl Feed {
                 gear.is_some_and(|(_, node)| node.id == *part)
             })
             .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
-            .map(|(at, ..)| supply.limit(at).continuous)
+            .map(|(at, ..)| (at, supply.limit(at).continuous))
             .collect();
-        let asked: Current = all.iter().copied().sum();
-        (asked > feed.continuous_amps).then_some((all.len(), feed))
+        let asked: Current = all.iter().map(|(_, amps)| *amps).sum();
+        if asked <= feed.continuous_amps {
+            return None;
+        }
+        let part_at = supply
+            .up(all.first()?.0)
+            .find(|(_, node)| node.kind.is_gear());
+        let wider = part_at.and_then(|(at, _)| wider(supply, at));
+        Some(Shared {
+            ends: wider.is_none().then_some(all.len()),
+            of: wider.unwrap_or_else(|| part.clone()),
+            feed,
+        })
     }
+}
+
+/// What several receptacles have between them.
+#[derive(Clone, Debug)]
+pub(crate) struct Shared {
+    /// All that gets its power from here has it together.
+    pub of: Id,
+    /// How many receptacles that are, where they are those of one cord or box and no others.
+    pub ends: Option<usize>,
+    /// What they have.
+    pub feed: Feed,
+}
+
+/// What sets the limit of a cord or box, where it is an outlet ahead of it that feeds other things as well, or can: these
+/// draw on the same limit.
+fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
+    let by = supply.limit(part).continuous_by.node;
+    let ahead = supply.node(by);
+    if matches!(ahead.kind, NodeKind::Source) || by == part {
+        return None;
+    }
+    let on_the_way: Vec<NodeIx> = supply.up(part).map(|(at, _)| at).collect();
+    let mut others = supply.receptacles().filter(|(at, ..)| {
+        let behind = |ix: NodeIx| supply.up(*at).any(|(above, _)| above == ix);
+        behind(by) && !behind(part)
+    });
+    let more = others.any(|(at, _, _, sockets)| sockets > 1 || !on_the_way.contains(&at));
+    more.then(|| ahead.id.clone())
 }
 
 /// What sets a limit, in ids.

@@ -18,7 +18,7 @@ mod usable;
 mod volts;
 
 pub use farther::{Farther, Place};
-pub(crate) use limits::{Feed, limits};
+pub(crate) use limits::{Feed, Shared, limits};
 pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
 pub(crate) use usable::flow;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
@@ -572,7 +572,14 @@ impl Report {
     pub fn guarded(&self, id: &Id) -> Option<&Because> {
         let verdict = self.verdict(id)?;
         let why = verdict.why.as_ref()?;
-        (verdict.admits == Admits::Guarded).then_some(why)
+        (verdict.admits == Admits::Guarded && !self.goes_in(verdict)).then_some(why)
+    }
+
+    /// Whether this is a box or cord that goes in as it is, since only its own outlets lack a GFCI, and the cord that
+    /// brings one goes in there.
+    fn goes_in(&self, verdict: &Verdict) -> bool {
+        let receptacle = || self.figures.limits.iter().any(|it| it.id == verdict.id);
+        verdict.admits == Admits::Guarded && verdict.gfci_cord.is_none() && !receptacle()
     }
 
     /// Whether that cord goes in nearer the generator than here, so that it protects this as well.
@@ -587,8 +594,18 @@ impl Report {
     /// Whether something that the plan has may be plugged in here: only then has it amps to tell.
     #[must_use]
     pub fn usable(&self, id: &Id) -> bool {
+        self.verdict(id).is_none_or(|it| match it.admits {
+            Admits::Everything | Admits::Named => true,
+            Admits::Guarded => self.goes_in(it),
+            Admits::Nothing => false,
+        })
+    }
+
+    /// Whether nothing but the generator's bonding plug goes in here: it draws nothing, so that no amps are told.
+    #[must_use]
+    pub fn only_bonding_plug(&self, id: &Id) -> bool {
         let verdict = self.verdict(id);
-        verdict.is_none_or(|it| matches!(it.admits, Admits::Everything | Admits::Named))
+        verdict.is_some_and(|it| it.admits == Admits::Named && it.only.is_empty())
     }
 
     /// The finding in whose words a reason is told: of those of the same part that the same deed clears the gravest, and

@@ -389,7 +389,10 @@ impl Tree<'_> {
 
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
-        if let Some(limit) = limit.filter(|limit| context.report.usable(&limit.id)) {
+        let report = context.report;
+        let draws =
+            |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
+        if let Some(limit) = limit.filter(draws) {
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
             if limit.legs.len() == 1 {
                 row.facts.extend(leg(context, limit));

@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet};
 use crate::quantity::{Amount, Power, Wire};
-use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, ShockState, Signal};
+use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, Shared, ShockState, Signal};
 use crate::supply::NodeIx;
 
 /// The data of `labels.typ`.
@@ -62,13 +62,14 @@ struct Socket {
     double: bool,
     alt: String,
     volts: String,
-    long: Flow,
+    /// None where nothing goes in that draws anything.
+    long: Option<Flow>,
     /// None where as much holds no matter how long.
     short: Option<Flow>,
     /// The legs that feed it, where the generator has two, and the same where there is little room.
     leg: Option<String>,
     leg_brief: Option<String>,
-    set_by: String,
+    set_by: Option<String>,
     /// Whether something trips at the limit.
     trips: bool,
     /// What does not act past it, in a sentence and in a few words.
@@ -377,14 +378,15 @@ fn socket(
         return Some(label);
     }
     let shape = limit.shape.to_string();
+    let draws = (!context.report.only_bonding_plug(id)).then_some(limit);
     Some(Label::Receptacle(Socket {
         id: id.to_string(),
         alt: context.say("face-alt", &[("shape", &shape)]),
         shape,
         double: outlet.is_some_and(|outlet| outlet.sockets == Some(2)),
         volts: context.capacity(limit.volts),
-        long: long(context, limit),
-        short: short(context, limit),
+        long: draws.map(|it| long(context, it)),
+        short: draws.and_then(|it| short(context, it)),
         leg: leg(context, limit),
         leg_brief: leg(context, limit).map(|_| match limit.legs {
             [_] if !leg_known(context, limit) => context.say("leg-unknown-brief", &[]),
@@ -392,13 +394,13 @@ fn socket(
             [Leg::B] => "B".to_owned(),
             _ => context.say("leg-both-brief", &[]),
         }),
-        set_by: context.limit_set_by(limit),
-        trips: trips(limit),
-        unwatched: context.unwatched(&limit.set_by, &limit.acts),
-        unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
+        set_by: draws.map(|it| context.limit_set_by(it)),
+        trips: draws.is_some_and(trips),
+        unwatched: draws.and_then(|it| context.unwatched(&it.set_by, &it.acts)),
+        unwatched_brief: draws.and_then(|it| add_up(context, &it.set_by, &it.acts)),
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
-        shared: shared(context, limit, owner, outlet),
+        shared: draws.map_or_else(Vec::new, |it| shared(context, it, owner, outlet)),
         plugs: context.plugged_into(std::slice::from_ref(&limit.id)),
         only: context.only(id),
         only_brief: context.only_briefly(id),
@@ -600,23 +602,21 @@ fn shared(
         }
     }
     shares.extend(owner.and_then(|owner| {
-        let (count, feed) = Feed::too_small(context.supply, &limit.id, owner)?;
+        let Shared { of, ends, feed } = Feed::shared(context.supply, &limit.id, owner)?;
         let amps = context.amps_on(feed.continuous_amps, feed.legs);
-        let key = if outlet.is_some() {
-            "shared-box"
-        } else {
-            "shared-ends"
+        let key = match ends {
+            Some(_) if outlet.is_none() => "print-shared-ends",
+            _ => "print-shared-box",
         };
+        let count = ends.unwrap_or_default();
+        let values = [
+            ("owner", of.as_str().into()),
+            ("count", count.into()),
+            ("amps", amps.as_str().into()),
+        ];
         Some(Share {
-            sentence: context.words.with(
-                &format!("print-{key}"),
-                [
-                    ("owner", owner.as_str().into()),
-                    ("count", count.into()),
-                    ("amps", amps.as_str().into()),
-                ],
-            ),
-            brief: brief(&amps, owner.as_str()),
+            sentence: context.words.with(key, values),
+            brief: brief(&amps, of.as_str()),
             enforced: matches!(feed.acts, Acts::AtLimit { .. }),
         })
     }));

@@ -399,3 +399,75 @@ fn a_label_tells_what_was_assumed() {
     let (_, front) = told(&[counted]);
     assert!(front.contains("Both sockets"), "{front}");
 }
+
+/// A camper's outlet without a GFCI feeds a box whose outlets have none: the box goes in as it is and carries what it
+/// carries, and it is its own outlets that take nothing but a cord with a GFCI.
+#[test]
+fn a_box_goes_in_whose_outlet_takes_the_gfci_cord() {
+    let bare = [
+        ("gfci = true # left", "gfci = false"),
+        ("gfci = true # right", "gfci = false"),
+    ];
+    let (plan, report) = judged(&edited(&bare));
+    let kind = |id: &str| text_of(&label(&plan, &report, id), "kind").to_owned();
+    assert_eq!([kind("twist"), kind("long")], ["receptacle", "cord"]);
+    assert_eq!([kind("box"), kind("left")], ["box", "refuse"]);
+    let row = item(&plan, &report, Document::Card, "rows", "box");
+    assert!(row["long"].is_string() && row["stop"].is_null(), "{row}");
+    let row = item(&plan, &report, Document::Card, "rows", "left");
+    assert!(row["long"].is_null() && row["stop"].is_string(), "{row}");
+}
+
+/// Two splitters in one outlet that was seen to trip have between them what it gives, so the ends of neither have it for
+/// themselves. With one of them gone and one socket, they do.
+#[test]
+fn ends_share_what_other_cords_draw_on_as_well() {
+    let text = crate::plan::demo::MENDED;
+    let share = |text: &str| {
+        let (plan, report) = judged(text);
+        let label = label(&plan, &report, "tents.1");
+        plain(text_of(&label["shared"][0], "sentence"))
+    };
+    assert_eq!(share(text), "All of “front” together: 13.6 A.");
+    let from = text
+        .find("# Now in the other socket")
+        .expect("the other cord");
+    let to = text.find("[[box]]").expect("a box");
+    let one = format!("{}{}", &text[..from], &text[to..]).replace("sockets = 2", "sockets = 1");
+    assert_eq!(
+        share(&one),
+        "All 3 ends of “tents” together: 13.6 A. Not each."
+    );
+}
+
+/// The only socket of an outlet has the bonding plug in it, which draws nothing: no amps are told there, on label, card or
+/// screen. Of two sockets the other has them.
+#[test]
+fn where_only_the_bonding_plug_goes_no_amps_are_told() {
+    let told = |sockets: &str| {
+        let counted = format!("gfci = false\nsockets = {sockets}");
+        let (plan, report) = judged(&edited(&[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            (
+                "bonding_plug = false",
+                "bonding_plug = true\nbonding_plug_in = \"front\"",
+            ),
+            ("gfci = true # front", &counted),
+            ("ground = \"wet\"", "ground = \"dry\""),
+        ]));
+        let label = label(&plan, &report, "front");
+        let row = item(&plan, &report, Document::Card, "rows", "front");
+        let screen = Words::english().limits(&report, 400);
+        let line = screen
+            .lines()
+            .find(|line| line.contains("front"))
+            .expect("a line");
+        (
+            !label["long"].is_null(),
+            !row["long"].is_null(),
+            plain(line).contains(" A"),
+        )
+    };
+    assert_eq!(told("1"), (false, false, false));
+    assert_eq!(told("2"), (true, true, true));
+}

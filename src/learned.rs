@@ -15,9 +15,9 @@ use crate::tables::volts::{HIGH, SERVICE_LEAST, USE_LEAST, at_nominal};
 pub enum Seen {
     /// The alarm for carbon monoxide sounded.
     Alarm,
-    /// Somebody got a shock, there if a part is named.
+    /// Somebody got a shock, there if a part or load is named.
     Shock(Option<Id>),
-    /// It, or a plug in it, was hot or soft, or burned.
+    /// It, or a plug in it, was hot or soft, or burned: a part, or a load.
     Hot(Id),
     /// It was warm and no more.
     Warm(Id),
@@ -130,6 +130,25 @@ fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
         .collect()
 }
 
+/// The one load that these words name by its id or its name.
+fn load_named(plan: &Plan, words: &[&str]) -> Result<Id, Unclear> {
+    let says = |name: &str| {
+        let name = name.to_lowercase();
+        let name: Vec<&str> = name.split_whitespace().collect();
+        !name.is_empty() && words.windows(name.len()).any(|some| some == name)
+    };
+    let named = plan
+        .loads
+        .iter()
+        .filter(|load| says(load.id.as_str()) || says(&load.name));
+    let named: Vec<Id> = named.map(|load| load.id.clone()).collect();
+    match named.as_slice() {
+        [] => Err(Unclear::NoPart),
+        [one] => Ok(one.clone()),
+        _ => Err(Unclear::Parts(named)),
+    }
+}
+
 /// What is said in these words. `typed` makes a number with its unit what plans have.
 ///
 /// # Errors
@@ -166,8 +185,13 @@ pub fn understand(
         let cord = cords.find(|cord| cord.end_ids().any(|end| end == id));
         cord.map_or(id, |cord| cord.id.clone())
     };
+    // Of a load nothing else is learned. Beside a part it is what was in it.
+    let part_or_load = || match &part {
+        Err(Unclear::NoPart) => load_named(plan, &folded),
+        named => named.clone(),
+    };
     if says(&vocabulary.shock) {
-        return Ok(Seen::Shock(part.ok().map(whole)));
+        return Ok(Seen::Shock(part_or_load().ok().map(whole)));
     }
     // "Not hot", "was not so hot"; but not "hot, and did not trip".
     let felt = |any: &[String]| {
@@ -182,7 +206,7 @@ pub fn understand(
     };
     let warm = felt(&vocabulary.warm);
     if felt(&vocabulary.hot) || warm && says(&vocabulary.very) {
-        return part.map(whole).map(Seen::Hot);
+        return part_or_load().map(whole).map(Seen::Hot);
     }
     if says(&vocabulary.not) {
         return Err(Unclear::Not);
@@ -225,11 +249,14 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
         Seen::Alarm => ("alarm", values([])),
         // As bad as hot: not to be used, until somebody has looked.
         Seen::Shock(Some(id)) => {
-            felt_hot(&mut after, id);
-            ("shock-at", of(id))
+            let marked = mark(&mut after, report, id, true);
+            ("shock-at", values([("part", marked)]))
         }
         Seen::Shock(None) => ("shock", values([])),
-        Seen::Hot(id) => (felt_hot(&mut after, id), of(id)),
+        Seen::Hot(id) => {
+            let marked = mark(&mut after, report, id, false);
+            ("hot", values([("part", marked)]))
+        }
         Seen::Warm(id) => ("warm", of(id)),
         Seen::Gfci(id) => ("gfci", of(id)),
         Seen::Tripped { at, amps } => tripped(&mut after, report, at, *amps)?,
@@ -290,18 +317,30 @@ fn tripped(
     })
 }
 
-fn felt_hot(plan: &mut Plan, id: &Id) -> &'static str {
-    let hot = Some(true);
-    for cord in plan.cords.iter_mut().filter(|cord| cord.id == *id) {
-        cord.hot = hot;
+/// Marks a part or load as hot, and what is plugged into it there: into an outlet whatever is, and where somebody got a
+/// shock the loads. All that was marked, that part first.
+fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
+    plan.feel_hot(id);
+    let mut marked = vec![id.clone()];
+    let mut there: Vec<Id> = plan
+        .in_hot_outlets()
+        .into_iter()
+        .map(|(id, _)| id)
+        .collect();
+    if shock {
+        let ends = |at: &Id| at == id || plan.part_of(at) == Some(id);
+        let placed = report.figures.sharing.placed.iter();
+        let placed = placed.filter(|placed| ends(&placed.at));
+        let of = |unit: &Id| report.figures.loads.iter().find(|it| it.id == *unit);
+        there.extend(placed.filter_map(|placed| Some(of(&placed.load)?.of.clone())));
     }
-    for holder in plan.boxes.iter_mut().filter(|holder| holder.id == *id) {
-        holder.hot = hot;
+    for part in there {
+        if !marked.contains(&part) {
+            plan.feel_hot(&part);
+            marked.push(part);
+        }
     }
-    if let Some(outlet) = outlet_of(plan, id) {
-        outlet.hot = hot;
-    }
-    "hot"
+    Value::Parts(marked)
 }
 
 /// The volts lost on the way to a part with all on that may be on together, and nominal volts there; `None` where the
@@ -652,6 +691,37 @@ mod tests {
         );
     }
 
+    /// What got hot in an outlet is every plug in it; what gave a shock is the part and what is plugged in there, or the
+    /// load and nothing else.
+    #[test]
+    fn what_was_plugged_in_is_not_to_be_used_either() {
+        let hot = |text: &str| -> (&'static str, Vec<String>) {
+            let (key, plan) = learned(text);
+            let loads = plan.loads.iter().filter(|it| it.hot == Some(true));
+            let loads = loads.map(|it| it.id.to_string());
+            let mut all: Vec<String> = plan.felt_hot().map(ToString::to_string).collect();
+            all.extend(loads);
+            all.sort();
+            (key, all)
+        };
+        let own = |ids: &[&str]| ids.iter().map(ToString::to_string).collect::<Vec<_>>();
+        assert_eq!(hot("front hot"), ("hot", own(&["front", "table", "tents"])));
+        assert_eq!(hot("tents hot"), ("hot", own(&["tents"])));
+        let there = own(&["box-left", "griddle", "kettle"]);
+        assert_eq!(hot("shock at box-left"), ("shock-at", there));
+        assert_eq!(hot("Kettle shock"), ("shock-at", own(&["kettle"])));
+        assert_eq!(
+            hot("the Electric blanket burned"),
+            ("hot", own(&["blanket"]))
+        );
+        // Nor may it be switched on, nor has it an outlet.
+        let (_, plan) = learned("Kettle shock");
+        let report = judge::build(&plan);
+        assert!(!judge::ask::ask(&plan, &report, &[id("kettle")], &[]).may);
+        let lost = report.figures.sharing.without_place(&id("kettle"));
+        assert_eq!(lost.map(|it| it.reason), Some("hot"));
+    }
+
     /// In each language, with its own words.
     #[test]
     fn every_meaning_has_its_words() {
@@ -697,7 +767,7 @@ mod tests {
                     let seen = said(&plan, text, &words).expect(text);
                     let learned = learn(&plan, &report, &seen).expect(text);
                     keys.insert(learned.key);
-                    assert!(!words.learned(&learned).is_empty());
+                    assert!(!words.learned(&learned, &[]).is_empty());
                 }
             }
             assert!(keys.len() >= 17, "{tag}: {keys:?}");

@@ -56,9 +56,8 @@ pub struct LoadUnit {
     pub starting_apparent: ApparentPower,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
-    /// Whether it is said to draw more than its own plug is rated for: then one of the two is wrong, and it is
-    /// plugged in nowhere (rule POWER009).
-    pub impossible: bool,
+    /// Why it is plugged in nowhere, if so, as the word in `unplaced`.
+    pub barred: Option<&'static str>,
 }
 
 impl LoadUnit {
@@ -270,7 +269,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting_current,
         starting_apparent: starting_apparent.max(running_apparent),
         continuous: continuous(load, &mut assume),
-        impossible: exceeds_its_plug(load),
+        barred: barred(load),
     }
 }
 
@@ -419,6 +418,17 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     most.max(kind.running)
 }
 
+/// Why a load is plugged in nowhere, wherever there is room: `hot` where it was felt hot or gave a shock (rule CORD009),
+/// `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong (rule
+/// POWER009).
+fn barred(load: &Load) -> Option<&'static str> {
+    if load.hot == Some(true) {
+        Some("hot")
+    } else {
+        exceeds_its_plug(load).then_some("impossible")
+    }
+}
+
 /// Whether a load is said to draw more than its own plug is rated for.
 pub(crate) fn exceeds_its_plug(load: &Load) -> bool {
     let (Answer::Known(plug), Some(draw)) = (load.plug, load.running.known()) else {
@@ -540,14 +550,13 @@ fn starting(
     (power, current)
 }
 
-/// Whether the load counts as running for three hours or more. Its hours tell where the plan
-/// does not; with neither it does, which gives it the lower limit.
+/// Whether the load counts as running for three hours or more: where the plan says so, or its hours do. With neither
+/// said it does, which gives it the lower limit.
 fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
+    let for_hours = longest_stretch(&load.hours) >= CONTINUOUS_MINUTES;
     match load.continuous {
-        Answer::Known(continuous) => continuous,
-        Answer::Missing | Answer::Unknown if !load.hours.is_empty() => {
-            longest_stretch(&load.hours) >= CONTINUOUS_MINUTES
-        }
+        Answer::Known(said) => said || for_hours,
+        Answer::Missing | Answer::Unknown if !load.hours.is_empty() => for_hours,
         Answer::Missing | Answer::Unknown => {
             assume.note(
                 "continuous",
@@ -947,5 +956,10 @@ breaker = "20 A"
         );
         assert_eq!(with(""), (true, 1));
         assert_eq!(with("continuous = false"), (false, 0));
+        // Of two answers that do not agree, the one that gives less.
+        let short = "continuous = false\nhours = [\"07:00-09:59\"]";
+        assert_eq!(with(short), (false, 0));
+        let long = "continuous = false\nhours = [\"07:00-10:00\"]";
+        assert_eq!(with(long), (true, 0));
     }
 }

@@ -11,7 +11,7 @@ learned-word-trip = ausgelöst löst löste flog
 learned-tripped = Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann fühlen Sie Sicherungsautomat und Stecker. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
 learned-tripped-known = Der Plan lässt schon nur { $marked } durch { $part }. Nichts ändert sich.
 learned-tripped-made = Auf dem Sicherungsautomaten von { $part } steht { $marked }. Bei { $amps } tat er, wozu er da ist: es war zu viel an. Schalten Sie weniger zugleich ein.
-learned-hot = Stellen Sie den Motor ab, und ziehen Sie { $part } heraus. Im Plan steht jetzt: nicht benutzen.
+learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker. Im Plan steht jetzt: { $part } nicht benutzen.
 learned-warm = Ein Teil an seiner Grenze wird ein wenig warm. Legen Sie Kabel ganz aus. Stellen Sie den Motor bald ab, und fühlen Sie { $part } wieder. Ist es heiß oder weich, benutzen Sie es nicht, und geben Sie hier „heiß“ ein.
 learned-meter-low = Sie haben { $volts } an { $part } gelesen. Wir erwarteten { $least } oder mehr, wenn alles an ist. Etwas auf dem Weg ist schlecht. Stellen Sie den Motor ab, und fühlen Sie jeden Stecker und jedes Kabel bis zum Generator. Benutzen Sie nichts, was heiß, weich, braun oder locker ist.
 learned-meter-high = Sie haben { $volts } an { $part } gelesen. Mehr als { $least } kann zerstören, was eingesteckt ist, und vielleicht ist der Neutralleiter unterbrochen. Stellen Sie den Motor ab, und lassen Sie den Generator prüfen.
@@ -22,6 +22,7 @@ learned-ran-more = Der Plan rechnet zu einer Zeit des Tages schon mit weniger al
 learned-ran-unknown = Im Plan steht nicht, wie lange ein Tank bei welcher Last reicht, darum ändert das noch nichts. Sehen Sie in der Anleitung nach, und schreiben Sie diese Stunden in den Plan.
 learned-print = Neu zu drucken, und vor dem Einstecken anzubringen: { $what }.
 learned-no-print = Sie müssen nichts neu drucken.
+learned-same = Plan und Blätter ändern sich nicht. Tun Sie zuerst, was oben steht.
 learned-labels = { $count ->
     [one] das Etikett { $names }
    *[other] die Etiketten { $names }
@@ -41,8 +42,8 @@ learned-meter-compare = Sie haben { $volts } an { $part } gelesen. Wir erwartete
 learned-meter-source = Sie haben { $volts } an { $part } gelesen. Unter { $least } trägt der Generator zu viel, oder er ist nicht in Ordnung. Schalten Sie etwas aus. Bleibt es niedrig, lassen Sie den Generator prüfen.
 learned-meter-none = Zeigt ein Messgerät nichts, heißt das nicht, dass { $part } ohne Spannung ist. Ein Automat oder ein GFCI könnte aus sein, oder ein Leiter gebrochen. Stellen Sie den Motor ab, bevor Sie dort einen Stecker anfassen.
 learned-gfci = Ein GFCI hat an { $part } abgeschaltet: etwas, das dahinter steckt, könnte einen Fehler haben. Ziehen Sie alles davon heraus. Drücken Sie einmal RESET. Stecken Sie eins nach dem anderen ein, und benutzen Sie nicht, was ihn wieder auslöst.
-learned-shock = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Lassen Sie Generator, Kabel und Gerät von einer Elektrofachkraft ansehen, bevor sie jemand benutzt.
-learned-shock-at = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Im Plan steht jetzt: { $part } nicht benutzen. Benutzen Sie nicht, was dort steckte. Lassen Sie beides von einer Elektrofachkraft ansehen.
+learned-shock = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Lassen Sie Generator, Kabel und Gerät von einer Elektrofachkraft ansehen, bevor sie jemand benutzt. Schreiben Sie dann, wo es war, damit der Plan es weiß: „Schlag an kettle“.
+learned-shock-at = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Im Plan steht jetzt: { $part } nicht benutzen. Benutzen Sie auch sonst nichts, was dort steckte. Lassen Sie alles von einer Elektrofachkraft ansehen.
 learned-alarm = Alle an die frische Luft, sofort. Rufen Sie { $call }, und sagen Sie: Kohlenmonoxid. Niemand geht hinein, bis die Feuerwehr es sagt.
 learned-not = Sagen Sie, was geschah, und nicht, was nicht geschah. Bei einer Messung muss alles an sein.
 learned-no-trip = Hat ein Automat ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.

@@ -78,3 +78,4 @@ CORD009 = { $first } wurde heiß oder gab einen Schlag
     .fix-cord = Ziehen Sie { $first } heraus, und benutzen Sie es nicht mehr: nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
     .fix-box = Ziehen Sie { $first } heraus, und benutzen Sie ihn nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
+    .fix-load = { $first } ausstecken und nicht benutzen. Prüfen lassen, oder ein anderes Gerät nehmen.

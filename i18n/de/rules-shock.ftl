@@ -50,7 +50,7 @@ SHOCK004 = { $fix ->
         [find-out-box] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
        *[other] Der Neutralleiter führt den Strom zurück. Hier ist er an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Es fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
       }
-    .fix-plug = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
+    .fix-plug = Ziehen Sie bei abgestelltem Motor den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
     .fix-box = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
     .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.

@@ -11,7 +11,7 @@ learned-word-trip = trip trips tripped tripping popped
 learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
-learned-hot = Stop the engine, and unplug { $part }. The plan now says: do not use it.
+learned-hot = Stop the engine, and pull the plug. The plan now says: do not use { $part }.
 learned-warm = A part at its limit gets a little warm. Lay cords out straight. Stop the engine soon, and feel { $part } again. If it is hot or soft, do not use it, and type “hot” here.
 learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. A plug, cord or box on the way there is bad. Stop the engine, and feel each one back to the generator. Do not use what is hot, soft, brown or loose.
 learned-meter-high = You read { $volts } at { $part }. More than { $least } can burn out what is plugged in, and might mean a broken neutral. Stop the engine, and have the generator checked.
@@ -22,6 +22,7 @@ learned-ran-more = At some time of the day, the plan already counts on { $hours 
 learned-ran-unknown = The plan does not say how long a tank lasts at which load, so this changes nothing yet. Look in the manual, and put those hours into the plan.
 learned-print = Print again, and put up before you plug in: { $what }.
 learned-no-print = You do not need to print anything again.
+learned-same = The plan and the prints do not change. First do what it says above.
 learned-labels = { $count ->
     [one] the label { $names }
    *[other] the labels { $names }
@@ -41,8 +42,8 @@ learned-meter-compare = You read { $volts } at { $part }. We expected { $least }
 learned-meter-source = You read { $volts } at { $part }. Below { $least }, the generator is overloaded, or something is wrong with it. Switch things off. If it stays low, have the generator checked.
 learned-meter-none = A meter that shows nothing does not mean that { $part } is dead. A breaker or a GFCI might be off, or a wire broken. Stop the engine before you touch a plug there.
 learned-gfci = A GFCI cut the power at { $part }: something plugged in past it might leak. Unplug all of that. Press RESET once. Plug things in one at a time, and do not use what trips it again.
-learned-shock = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. Have a licensed electrician look at the generator, the cord and the appliance before anyone uses them.
-learned-shock-at = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. The plan now says: do not use { $part }. Do not use what was plugged in there. Have a licensed electrician look at both.
+learned-shock = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. Have a licensed electrician look at the generator, the cord and the appliance before anyone uses them. Then type where, so that the plan knows it: “shock at kettle”.
+learned-shock-at = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. The plan now says: do not use { $part }. Do not use anything else that was plugged in there. Have a licensed electrician look at all of it.
 learned-alarm = Get everyone into fresh air, now. Call { $call }, and say: carbon monoxide. Nobody goes back in until the fire department says so.
 learned-not = We understand only what happened, so leave out what did not. A reading by a meter counts only with everything on.
 learned-no-trip = If a breaker tripped, say so: “front tripped at 13 A”. Amps alone change nothing.

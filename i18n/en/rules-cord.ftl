@@ -84,3 +84,4 @@ CORD009 = { $first } got hot, or gave a shock
     .fix-cord = Unplug { $first }, and do not use it again: use another cord. If a plug or outlet it touched is brown, soft or loose, do not use that either.
     .fix-box = Unplug { $first }, and do not use it. Have a licensed electrician look at it.
     .fix-outlet = Do not use { $first }, or the plug that was in it. Have a licensed electrician look at it.
+    .fix-load = Unplug { $first }, and do not use it. Have it looked at, or use another.

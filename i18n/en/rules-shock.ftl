@@ -50,7 +50,7 @@ SHOCK004 = { $fix ->
         [find-out-box] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
        *[other] Neutral, the wire that carries power back, is joined to ground in { $bonds } places: that is too many. Metal that you touch carries current, and a GFCI can fail to trip.
       }
-    .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
+    .fix-plug = Take the bonding plug out while the engine is off: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself.
     .fix-find-out = Look for “bonded” or “floating neutral” in the generator’s manual, and for a bonding plug in the outlets. If you use a box, first have a licensed electrician look at it. Do not open, join or change anything yourself.

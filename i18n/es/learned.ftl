@@ -11,7 +11,7 @@ learned-word-trip = disparó dispara disparado saltó salta
 learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, pardo o huele, no lo use.
 learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
-learned-hot = Pare el motor y desenchufe { $part }. El plan dice ahora: no se use.
+learned-hot = Pare el motor y saque la clavija. El plan dice ahora: no use { $part }.
 learned-warm = Una parte en su límite se pone algo tibia. Extienda los cables. Pare pronto el motor y toque { $part } otra vez. Si está caliente o blando, no lo use y escriba “caliente” aquí.
 learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Algo en el camino está mal. Pare el motor y toque cada clavija y cada cable hasta el generador. No use lo que esté caliente, blando, pardo o flojo.
 learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá el neutro esté roto. Pare el motor y haga revisar el generador.
@@ -22,6 +22,7 @@ learned-ran-more = El plan ya cuenta con menos de { $hours } en algún momento d
 learned-ran-unknown = El plan no dice cuánto dura un { -tank } con qué carga, así que esto aún no cambia nada. Búsquelo en el manual y anote esas horas en el plan.
 learned-print = Imprima de nuevo y ponga antes de enchufar: { $what }.
 learned-no-print = No hace falta imprimir nada de nuevo.
+learned-same = El plan y las hojas no cambian. Primero haga lo que dice arriba.
 learned-labels = { $count ->
     [one] la etiqueta { $names }
    *[other] las etiquetas { $names }
@@ -41,8 +42,8 @@ learned-meter-compare = Usted leyó { $volts } en { $part }. Esperábamos { $lea
 learned-meter-source = Usted leyó { $volts } en { $part }. Por debajo de { $least }, el generador lleva demasiado o no está en orden. Apague cosas. Si sigue bajo, haga revisar el generador.
 learned-meter-none = Un medidor que no marca nada no quiere decir que { $part } esté sin tensión. Quizá un { -breaker } o un { -gfci } esté abierto, o un conductor roto. Pare el motor antes de tocar allí una clavija.
 learned-gfci = Un { -gfci } cortó la corriente en { $part }: quizá algo enchufado después tenga una fuga. Desenchufe todo eso. Pulse RESET una vez. Enchufe las cosas una por una, y no use lo que lo dispare otra vez.
-learned-shock = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. Que un { -electrician } revise el generador, el cable y el aparato antes de que alguien los use.
-learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. El plan dice ahora: no usar { $part }. No use lo que estaba enchufado allí. Que un { -electrician } revise ambos.
+learned-shock = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. Que un { -electrician } revise el generador, el cable y el aparato antes de que alguien los use. Luego escriba dónde, para que el plan lo sepa: “descarga en kettle”.
+learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. El plan dice ahora: no use { $part }. Tampoco use nada más que estuviera enchufado allí. Que un { -electrician } lo revise todo.
 learned-alarm = Todos al aire libre, ya. Llame al { $call } y diga: monóxido de carbono. Nadie vuelve a entrar hasta que los bomberos lo digan.
 learned-not = Diga lo que pasó, no lo que no pasó. Para un medidor, todo tiene que estar encendido.
 learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.

@@ -78,3 +78,4 @@ CORD009 = { $first } se calentó o dio una descarga
     .fix-cord = Desenchufe { $first } y no lo use más: use otro cable. Si una clavija o un { -receptacle } que tocó está pardo, blando o flojo, tampoco lo use.
     .fix-box = Desenchufe { $first } y no lo use. Haga que lo revise un { -electrician }.
     .fix-outlet = No use { $first } ni la clavija que estaba en él. Haga que lo revise un { -electrician }.
+    .fix-load = Desenchufe { $first } y no lo use. Hágalo revisar o use otro.

@@ -11,7 +11,7 @@ learned-word-trip = déclenché déclenche disjoncté sauté saute
 learned-tripped = Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis touchez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
 learned-tripped-known = Le plan ne laisse déjà passer que { $marked } par { $part }. Rien ne change.
 learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À { $amps }, il a fait son travail : trop de choses marchaient. Mettez-en moins en marche à la fois.
-learned-hot = Arrêtez le moteur et débranchez { $part }. Le plan dit maintenant de ne plus s’en servir.
+learned-hot = Arrêtez le moteur et retirez la fiche. Le plan dit maintenant de ne plus se servir de { $part }.
 learned-warm = Une pièce à sa limite devient un peu tiède. Déroulez les rallonges. Arrêtez bientôt le moteur et touchez { $part } à nouveau. Si c’est chaud ou mou, ne vous en servez pas, et écrivez « chaud » ici.
 learned-meter-low = Vous avez lu { $volts } à { $part }. Nous attendions { $least } ou plus, tout étant en marche. Quelque chose est mauvais sur le chemin. Arrêtez le moteur et touchez chaque fiche et chaque rallonge jusqu’à l’origine. Ne vous servez pas de ce qui est chaud, mou, bruni ou lâche.
 learned-meter-high = Vous avez lu { $volts } à { $part }. Plus de { $least } peut griller ce qui est branché, et le neutre est peut-être coupé. Arrêtez le moteur et faites vérifier { -generator(form: "the") }.
@@ -22,6 +22,7 @@ learned-ran-more = Le plan compte déjà sur moins de { $hours } à un moment du
 learned-ran-unknown = Le plan ne dit pas combien de temps dure un réservoir à quelle charge, donc cela ne change rien encore. Cherchez dans la notice, et mettez ces heures dans le plan.
 learned-print = À réimprimer, et à poser avant de brancher : { $what }.
 learned-no-print = Il n’y a rien à réimprimer.
+learned-same = Le plan et les feuilles ne changent pas. Faites d’abord ce qui est dit plus haut.
 learned-labels = { $count ->
     [one] l’étiquette { $names }
    *[other] les étiquettes { $names }
@@ -41,8 +42,8 @@ learned-meter-compare = Vous avez lu { $volts } à { $part }. Nous attendions { 
 learned-meter-source = Vous avez lu { $volts } à { $part }. Au-dessous de { $least }, { -generator(form: "the") } porte trop, ou n’est pas en ordre. Arrêtez des choses. Si cela reste bas, faites vérifier { -generator(form: "the") }.
 learned-meter-none = Un instrument qui ne montre rien ne veut pas dire que { $part } est hors tension. Un disjoncteur ou un { -gfci } est peut-être ouvert, ou un fil coupé. Arrêtez le moteur avant d’y toucher une fiche.
 learned-gfci = Un { -gfci } a coupé le courant à { $part } : quelque chose branché après lui fuit peut-être. Débranchez tout cela. Appuyez une fois sur RESET. Branchez les choses une à une, et ne vous servez pas de ce qui le fait sauter encore.
-learned-shock = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Faites vérifier { -generator(form: "the") }, la rallonge et l’appareil par un { -electrician } avant que quelqu’un s’en serve.
-learned-shock-at = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Le plan dit maintenant de ne pas utiliser { $part }. Ne vous servez pas de ce qui y était branché. Faites vérifier les deux par un { -electrician }.
+learned-shock = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Faites vérifier { -generator(form: "the") }, la rallonge et l’appareil par un { -electrician } avant que quelqu’un s’en serve. Dites ensuite où, pour que le plan le sache : « choc à kettle ».
+learned-shock-at = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Le plan dit maintenant de ne pas utiliser { $part }. Ne vous servez de rien d’autre qui y était branché. Faites tout vérifier par un { -electrician }.
 learned-alarm = Tout le monde à l’air frais, tout de suite. Appelez le { $call } et dites : monoxyde de carbone. Personne ne rentre avant que les pompiers le disent.
 learned-not = Dites ce qui s’est passé, et non ce qui ne s’est pas passé. Pour une mesure, tout doit être en marche.
 learned-no-trip = Si un disjoncteur s’est déclenché, dites-le : « front déclenché à 13 A ». Les ampères seuls ne changent rien.

@@ -78,3 +78,4 @@ CORD009 = { $first } a chauffé ou donné un choc
     .fix-cord = Débranchez { $first } et ne vous en servez plus : prenez une autre rallonge. Si une fiche ou une prise qui la touchait est brunie, molle ou lâche, ne vous en servez pas non plus.
     .fix-box = Débranchez { $first } et ne vous en servez pas. Faites-le vérifier par un { -electrician }.
     .fix-outlet = Ne vous servez pas de { $first }, ni de la fiche qui y était. Faites vérifier le tout par un { -electrician }.
+    .fix-load = Débranchez { $first } et ne l’utilisez pas. Faites-le examiner, ou prenez-en un autre.

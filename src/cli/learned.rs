@@ -55,9 +55,15 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let mut say = |text: &str| {
         let _ = writeln!(output, "{}", textwrap::fill(text, wrapping(width())));
     };
-    say(&words.learned(&learned));
+    say(&words.learned(&learned, &report.figures.loads));
     say("");
-    say(&again(&outdated, words));
+    // Of what the plan cannot know, nobody is told that the prints are still good.
+    let bad_news = learned.signal.is_some() && outdated.is_empty();
+    say(&if bad_news {
+        words.text("learned-same")
+    } else {
+        again(&outdated, words)
+    });
     let path = path.display().to_string();
     say(&words.with("learned-wrote", [("path", path.into())]));
     // Beside a bad reading nothing else counts, and of a plan without dangers nothing is said that sounds like leave.

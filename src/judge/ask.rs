@@ -62,7 +62,7 @@ pub struct Step {
     pub at: Id,
     /// The greatest current of a leg of the set in that moment.
     pub peak_amps: Current,
-    /// The legs of the set; of two, amps are those of one.
+    /// The legs of the set that anything draws on by then; of two, amps are those of one.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
@@ -74,7 +74,7 @@ pub struct AtBreaker {
     pub breaker: Id,
     /// The current with everything on, on the leg that carries most.
     pub amps: Current,
-    /// The legs that feed it; of two, amps are those of one.
+    /// The legs that anything draws on there; of two, amps are those of one.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
@@ -86,6 +86,15 @@ pub struct AtReceptacle {
     pub receptacle: Id,
     /// The voltage with everything on.
     pub volts: Voltage,
+}
+
+/// Those of one or two legs on which something is drawn.
+fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
+    match legs {
+        [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
+        [one, other] if on_leg(other) == 0 && on_leg(one) > 0 => &legs[..1],
+        _ => legs,
+    }
 }
 
 /// A warning beside the answer.
@@ -515,17 +524,19 @@ impl Scene<'_> {
             if runs(at) {
                 continue;
             }
-            let peak = fixed
-                .rows
-                .iter()
-                .map(|row| row.sum(&so_far) + row.peak_of(at))
-                .max()
-                .unwrap_or(0);
+            let on_leg = |leg: &Leg| {
+                let row = legs
+                    .iter()
+                    .position(|it| it == leg)
+                    .map(|row| &fixed.rows[row]);
+                row.map_or(0, |row| row.sum(&so_far) + row.peak_of(at))
+            };
+            let drawn_on = drawn_on(legs, on_leg);
             steps.push(Step {
                 load: self.units[on[at].0].id.clone(),
                 at: self.supply.node(on[at].1).id.clone(),
-                peak_amps: self.amps(peak),
-                legs,
+                peak_amps: self.amps(drawn_on.iter().map(on_leg).max().unwrap_or(0)),
+                legs: drawn_on,
             });
         }
         steps
@@ -551,17 +562,17 @@ impl Scene<'_> {
             .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
             .filter_map(|(index, node)| {
                 let at = NodeIx(index);
-                let legs = node.legs.all().iter();
-                let amps = legs
-                    .map(|leg| self.through(at, *leg))
-                    .map(|(long, short)| long + short)
-                    .max()
-                    .filter(|amps| *amps > 0)?;
+                let on_leg = |leg: &Leg| {
+                    let (long, short) = self.through(at, *leg);
+                    long + short
+                };
+                let legs = drawn_on(node.legs.all(), on_leg);
+                let amps = legs.iter().map(on_leg).max().filter(|amps| *amps > 0)?;
                 let sunk = settled.map_or(Current::ZERO, |flow| flow.through(at));
                 Some(AtBreaker {
                     breaker: node.id.clone(),
                     amps: self.amps(amps).max(sunk),
-                    legs: node.legs.all(),
+                    legs,
                 })
             })
             .collect()

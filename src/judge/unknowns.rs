@@ -657,6 +657,7 @@ mod tests {
         let rests = |kit: &str| -> Vec<String> {
             let kit = format!("inverter = true\nparallel = {{ sets = 2, {kit} }}");
             let report = report(&[
+                ("neutral = \"bonded\"", "neutral = \"floating\""),
                 ("inverter = false", &kit),
                 ("rated = \"3600 W\"", "rated = \"1400 W\""),
                 ("peak = \"4500 W\"", "peak = \"1800 W\""),

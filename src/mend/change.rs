@@ -433,7 +433,7 @@ impl Change {
                 ));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
-            Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, after)),
+            Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, before, after)),
             _ => {}
         }
         Repair {
@@ -454,11 +454,12 @@ fn called(ids: Vec<Id>) -> Values {
     .into()
 }
 
-/// What is to be known of the cord that a new box is at the end of, if it is.
-fn of_lead(inlet: &Id, after: &Plan) -> Values {
+/// What is to be known of the cord that a new box is at the end of, if that is new as well.
+fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     let from = after.boxes.iter().find(|it| it.id == *inlet);
     let from = from.and_then(|it| it.from.as_ref());
-    let mut cords = after.cords.iter();
+    let known = |cord: &&Cord| before.cords.iter().any(|old| old.id == cord.id);
+    let mut cords = after.cords.iter().filter(|cord| !known(cord));
     let lead = from.and_then(|from| cords.find(|cord| cord.id == *from));
     let none = || Value::Name("none".to_owned());
     let length = lead.and_then(|it| it.length.known());

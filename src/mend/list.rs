@@ -201,7 +201,7 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     // What is too much for every place, or for its own plug, gets none because something else is moved.
     let lost = |id: &Id| {
         let lost = sharing.without_place(id);
-        lost.is_some_and(|it| !matches!(it.reason, "too-large" | "impossible"))
+        lost.is_some_and(|it| !matches!(it.reason, "too-large" | "impossible" | "hot"))
     };
     let mut pairs = Vec::new();
     for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {
@@ -343,6 +343,8 @@ impl<'a> List<'a> {
                         changes.push(Change::GroundedCord(id.clone()));
                     }
                     changes.extend(self.box_of(id).cloned().map(Change::ListedBox));
+                    let load = self.plan.loads.iter().find(|load| load.id == *id);
+                    changes.extend(load.map(|load| Change::LeaveHome(load.id.clone())));
                 }
             }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {

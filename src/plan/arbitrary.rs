@@ -310,6 +310,7 @@ pub(crate) fn likely_load(load: &mut Load, shapes: &BTreeMap<Id, Receptacle>) {
     let shape = load.on.as_ref().and_then(|on| shapes.get(on));
     let shape = shape.map_or(Configuration::N5_15, |shape| shape.0);
     load.plug = Answer::Known(Plug(shape));
+    load.hot = load.hot.filter(|_| load.continuous == Answer::Unknown);
     if let Answer::Known(draw) = &mut load.running {
         *draw = match draw {
             Draw::Power(power) => Draw::Power(Power::from_milliwatts(

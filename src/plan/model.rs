@@ -458,6 +458,15 @@ impl Generator {
             _ => Answer::Unknown,
         })
     }
+
+    /// The same of sets that join neutral to ground each: whatever their maker made them for, together they join it more
+    /// than once, and run apart.
+    #[must_use]
+    pub fn run_as_one(&self) -> Option<Answer<bool>> {
+        let bonded = self.neutral == Answer::Known(Neutral::Bonded);
+        self.may_join()
+            .map(|may| if bonded { Answer::Known(false) } else { may })
+    }
 }
 
 /// One published running time.
@@ -671,6 +680,8 @@ pub struct Load {
     pub backup: Answer<bool>,
     /// Where it is plugged in now, if it may be moved: it stays there unless more can be served.
     pub now: Option<Id>,
+    /// Whether it or its plug has been felt hot or soft, or gave a shock.
+    pub hot: Option<bool>,
 }
 
 impl Default for Load {
@@ -692,6 +703,7 @@ impl Default for Load {
             on: None,
             backup: Answer::Missing,
             now: None,
+            hot: None,
         }
     }
 }
@@ -817,6 +829,40 @@ impl Plan {
         let boxes = boxes.map(|holder| (&holder.id, holder.hot));
         let all = outlets.chain(cords).chain(boxes);
         all.filter(|(_, hot)| *hot == Some(true)).map(|(id, _)| id)
+    }
+
+    /// What the plan puts into an outlet that has been felt hot: its plug was as hot, and nobody has said that it was not.
+    pub(crate) fn in_hot_outlets(&self) -> Vec<(Id, Id)> {
+        let hot: Vec<&Id> = self.felt_hot().collect();
+        if hot.is_empty() {
+            return Vec::new();
+        }
+        let cords = self.cords.iter().map(|it| (&it.id, &it.from, it.hot));
+        let boxes = self.boxes.iter().map(|it| (&it.id, &it.from, it.hot));
+        let loads = self.loads.iter().map(|it| (&it.id, &it.on, it.hot));
+        let all = cords.chain(boxes).chain(loads);
+        let there = all.filter_map(|(id, at, said)| Some((id, at.as_ref()?, said)));
+        let there = there.filter(|(_, at, said)| said.is_none() && hot.contains(at));
+        there.map(|(id, at, _)| (id.clone(), at.clone())).collect()
+    }
+
+    /// Says of a cord, a box, an outlet or a load that it has been felt hot.
+    pub(crate) fn feel_hot(&mut self, id: &Id) {
+        let hot = Some(true);
+        let of_boxes = self.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
+        let outlets = self.generator.outlets.iter_mut().chain(of_boxes);
+        for outlet in outlets.filter(|outlet| outlet.id == *id) {
+            outlet.hot = hot;
+        }
+        for cord in self.cords.iter_mut().filter(|cord| cord.id == *id) {
+            cord.hot = hot;
+        }
+        for holder in self.boxes.iter_mut().filter(|holder| holder.id == *id) {
+            holder.hot = hot;
+        }
+        for load in self.loads.iter_mut().filter(|load| load.id == *id) {
+            load.hot = hot;
+        }
     }
 
     /// Whether the plan puts a cord, a box or a load into this receptacle.

@@ -145,6 +145,7 @@ impl Part for Load {
         &row!(Load.on: REFERENCE),
         &row!(Load.backup: YesNo),
         &row!(Load.now: REFERENCE),
+        &row!(Load.hot: YesNo).best("no"),
     ];
 }
 

@@ -310,6 +310,14 @@ pub struct Outdated {
     pub documents: Vec<Document>,
 }
 
+impl Outdated {
+    /// Whether all prints are still good.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.labels.is_empty() && self.gone.is_empty() && self.documents.is_empty()
+    }
+}
+
 /// What was printed of a plan and is to be printed again of another.
 ///
 /// # Errors

@@ -608,6 +608,24 @@ impl Report {
         verdict.is_some_and(|it| it.admits == Admits::Named && it.only.is_empty())
     }
 
+    /// Whether a receptacle is one that the plan uses for nothing and at which no GFCI works, though nothing forbids to use
+    /// it: nobody is invited to plug in there.
+    #[must_use]
+    pub fn idle(&self, id: &Id) -> bool {
+        let open = |it: &Verdict| {
+            it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug
+        };
+        let limits = &self.figures.limits;
+        let works = |limit: &Limit| limit.shock.state == ShockState::Works;
+        let feeds = |beyond: &Limit| {
+            let mut way = beyond.path.iter().skip_while(|part| *part != id).skip(1);
+            beyond.id != *id && way.any(|part| self.usable(part))
+        };
+        self.verdict(id).is_some_and(open)
+            && limits.iter().any(|limit| limit.id == *id && !works(limit))
+            && !limits.iter().any(feeds)
+    }
+
     /// The finding in whose words a reason is told: of those of the same part that the same deed clears the gravest, and
     /// of equals what is known ahead of what is a guess.
     #[must_use]

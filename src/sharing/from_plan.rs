@@ -270,7 +270,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && !unit.impossible && fits_at(supply, places[*place], unit)
+                        there && unit.barred.is_none() && fits_at(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -592,8 +592,8 @@ impl<'a> Setting<'a> {
     fn reason(&self, plan: &Plan, load: usize) -> &'static str {
         let fits = &self.fits[load];
         let on = plan.loads[self.units[load].load].on.as_ref();
-        if self.units[load].impossible {
-            "impossible"
+        if let Some(why) = self.units[load].barred {
+            why
         } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
             "no-power"
         } else if fits.is_empty() && self.refused[load].or(self.taken[load]).is_some() {
@@ -616,7 +616,7 @@ impl<'a> Setting<'a> {
     /// whyever: where a GFCI works, if there is one.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
         let unit = &self.units[load];
-        if plan.loads[unit.load].on.is_none() || unit.impossible {
+        if plan.loads[unit.load].on.is_none() || unit.barred.is_some() {
             return Vec::new();
         }
         let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();

@@ -22,8 +22,8 @@ pub struct Unplaced {
     /// The load.
     pub load: Id,
     /// `no-receptacle-fits`, `no-room` or `too-large`; `no-power`: the part that the plan puts it on is plugged
-    /// into nothing; `refused`: no appliance may be plugged in where it fits; or `impossible`: the plan says that
-    /// it draws more than its own plug is rated for.
+    /// into nothing; `refused`: no appliance may be plugged in where it fits; `impossible`: the plan says that
+    /// it draws more than its own plug is rated for; or `hot`: it was felt hot, or gave a shock.
     pub reason: &'static str,
     /// Of a load that has no place where the plan puts it: the receptacles with a free socket that can run it, only
     /// those with a working GFCI where there are any.

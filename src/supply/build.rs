@@ -249,8 +249,8 @@ impl<'a> Builder<'a> {
             return false;
         };
         // They must run apart: an outlet has the power of one.
-        let may_join = self.plan.generator.may_join();
-        if may_join == Some(Answer::Known(false)) {
+        let as_one = self.plan.generator.run_as_one();
+        if as_one == Some(Answer::Known(false)) {
             return false;
         }
         let (one, volts) = (self.supply.rated, self.supply.volts);
@@ -270,7 +270,7 @@ impl<'a> Builder<'a> {
             "parallel-limit",
         );
         // The same until somebody knows more, of the kit's limit as well.
-        if may_join != Some(Answer::Known(true)) {
+        if as_one != Some(Answer::Known(true)) {
             return false;
         }
         let kit = Power::from_milliwatts(Power::of_capacity(limit, volts).milliwatts() * legs);

@@ -38,6 +38,8 @@ use crate::value::{Assumption, Value};
 /// What keeps something from being used, the gravest first. Each is told in the words of one rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cause {
+    /// It has been felt hot or soft, or gave a shock: that it is bad wherever it goes nobody has to work out.
+    FeltHot,
     /// Nothing trips before some part of it is overloaded.
     Unprotected,
     /// It gives 240 V where its shape promises 120 V or both.
@@ -54,8 +56,6 @@ pub enum Cause {
     NotFed,
     /// The air is too hot for it to carry anything.
     TooHot,
-    /// It has been felt hot or soft.
-    FeltHot,
     /// Its ground-fault protection is blind, or may be.
     BlindProtection,
     /// It has no ground-fault protection.
@@ -355,11 +355,13 @@ impl<'a> Verdicts<'a> {
         socket.is_some_and(|it| it.belongs || it.stays)
     }
 
-    /// The same in the only socket, so that nothing else goes in.
+    /// The same in the only socket, so that nothing else goes in. Where a plan puts something else in as well, rule
+    /// FIT001 tells of it.
     #[must_use]
     pub fn full_of_bonding_plug(&self, at: NodeIx) -> bool {
         let one = |kind: &NodeKind| matches!(kind, NodeKind::Receptacle { sockets: 1, .. });
-        one(&self.supply.node(at).kind) && self.holds_bonding_plug(at)
+        let taken = self.supply.fed_from(at).next().is_some();
+        one(&self.supply.node(at).kind) && self.holds_bonding_plug(at) && !taken
     }
 
     fn bonding_socket(&self, at: NodeIx) -> Option<BondingSocket> {
@@ -795,6 +797,9 @@ mod tests {
             ("ends = [\"L5-30R\"] # long", "ends = [\"5-15R\"]"),
         ];
         assert_eq!(only_if(&small), Some(OnlyIf::ThisGenerator));
+        // A coil leaves it less than this generator gives.
+        let coiled = ("coiled = false # long", "coiled = true");
+        assert_eq!(only_if(&[&small[..], &[coiled]].concat()), None);
         let twenty = (
             "from = \"twist\"\nplug = \"L5-30P\" # long",
             "from = \"front\"\nplug = \"5-15P\"",

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::own_limit::{OwnLimit, own_limit};
 use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::{Current, Wire};
-use crate::supply::{LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
+use crate::supply::{Acts, LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
 use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::Configuration;
 
@@ -116,7 +116,8 @@ impl Overcurrent {
         let allowed = |by| Self::Allowed { breaker, by };
         match node.kind {
             NodeKind::Receptacle { shape, sockets }
-                if shape.0 == Configuration::N5_15 && breaker <= CORD_SET_CIRCUIT =>
+                if matches!(shape.0, Configuration::N5_15 | Configuration::N1_15)
+                    && breaker <= CORD_SET_CIRCUIT =>
             {
                 let at_cord_end = node
                     .parent
@@ -196,7 +197,9 @@ impl OnlyIf {
                     Overcurrent::by_breaker(plan, supply, at),
                     Overcurrent::TooHigh { .. } | Overcurrent::Camper { .. }
                 )
-                .then_some(Self::ThisGenerator),
+                .then_some(Self::ThisGenerator)
+                // Where heat or a coil leaves it less than that, the generator itself overloads it.
+                .filter(|_| matches!(supply.limit(at).acts, Acts::At(_))),
                 _ => None,
             }
         })

@@ -3,6 +3,7 @@
 use super::Words;
 use crate::learned::{Learned, Unclear, Vocabulary};
 use crate::plan::Id;
+use crate::report::LoadFacts;
 
 impl Words {
     /// The words for what may be seen, as a reader types them.
@@ -24,9 +25,9 @@ impl Words {
     }
 
     /// What it means.
-    pub fn learned(&self, learned: &Learned) -> String {
+    pub fn learned(&self, learned: &Learned, loads: &[LoadFacts]) -> String {
         let key = format!("learned-{}", learned.key);
-        self.format(&key, &self.values(&learned.values, &[]))
+        self.format(&key, &self.values(&learned.values, loads))
     }
 
     /// Why it is not understood, and what to say instead.

@@ -202,23 +202,29 @@ impl Words {
     }
 
     /// What passes the generator at most in the moment of a step.
-    fn peak(&self, step: &Step) -> String {
+    fn peak(&self, step: &Step, two_legs: bool) -> String {
         if let [_, _] = step.legs {
             return self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand);
         }
         let amps = self.amount(step.peak_amps, Show::Demand);
-        self.with("amps-all", [("amps", amps.into())])
+        let key = if two_legs { "amps-one-leg" } else { "amps-all" };
+        self.with(key, [("amps", amps.into())])
     }
 
     fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
         let _ = writeln!(out, "\n{}", self.text("may-order"));
+        let two_legs = report
+            .figures
+            .limits
+            .iter()
+            .any(|limit| limit.legs.len() > 1);
         for (number, step) in answer.order.iter().enumerate() {
             let text = self.with(
                 "may-order-step",
                 [
                     ("name", load_name(report, &step.load).into()),
                     ("at", step.at.as_str().into()),
-                    ("amps", self.peak(step).into()),
+                    ("amps", self.peak(step, two_legs).into()),
                 ],
             );
             paragraph(out, &format!("{:>3}. ", number + 1), &text, width);

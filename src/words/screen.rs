@@ -223,6 +223,7 @@ impl Words {
                     refusal(of),
                     only(of),
                     report.usable(&of.id),
+                    report.idle(&of.id),
                 )
             };
             let set_by = |of: &Limit| {
@@ -363,6 +364,7 @@ impl Words {
         };
         let limit = match verdict.admits {
             Admits::Named => self.only(verdict, limit),
+            _ if report.idle(id) => format!("{} {limit}", self.text("print-idle-how")),
             _ => limit,
         };
         let only_if = verdict.only_if;

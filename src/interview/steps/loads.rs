@@ -1,8 +1,8 @@
 //! What is to run.
 
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, or_removed, place_item,
-    plugs, said, step, word, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, hot, or_removed,
+    place_item, plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
@@ -238,4 +238,5 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     )
     .later()
     .suggest(|_, _| said("any")),
+    hot(Group::Load),
 ];

@@ -25,7 +25,27 @@ pub(in crate::mend) const LENGTHS: [Length; 3] = [
 
 impl Change {
     /// Makes the change. `false` when there is nothing to make it on.
+    ///
+    /// A plug that comes out of a hot outlet stays one that was hot, wherever it goes.
     pub fn apply(&self, plan: &mut Plan) -> bool {
+        let were_hot = plan.in_hot_outlets();
+        let made = self.make(plan);
+        if !were_hot.is_empty() {
+            let still = plan.in_hot_outlets();
+            let said = |plan: &Plan, id: &Id| {
+                (plan.cords.iter()).any(|it| it.id == *id && it.hot.is_some())
+                    || plan.boxes.iter().any(|it| it.id == *id && it.hot.is_some())
+            };
+            for (id, _) in were_hot.iter().filter(|it| !still.contains(it)) {
+                if !said(plan, id) {
+                    plan.feel_hot(id);
+                }
+            }
+        }
+        made
+    }
+
+    fn make(&self, plan: &mut Plan) -> bool {
         match self {
             Self::Distance => plan.site.sleepers_at = Answer::Known(AMPLE),
             Self::NoBuilding => plan.site.feeds_building = Answer::Known(false),
@@ -265,9 +285,11 @@ fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
 /// thick as is bought for that length, or it would lose too many volts.
 fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
     let longer = longer(plan, id);
+    // What was in a hot outlet is as hot, and this was not in it.
+    let in_hot = plan.in_hot_outlets().iter().any(|(part, _)| part == id);
     edit(plan, id, |cord| {
         cord.outdoor = Answer::Known(true);
-        cord.hot = None;
+        cord.hot = in_hot.then_some(false);
         if let Some(length) = longer {
             cord.length = Answer::Known(length);
         }

@@ -225,12 +225,13 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
         // Not power, but danger keeps it out.
+        "hot" => "felt-hot",
         "refused" => "refused",
         "no-room" => "none-free",
         reason if reason != "impossible" && planned(&lost.load) => "none-free",
         _ => "unplaced",
     };
-    let said = ["unplaced", "refused", "none-free", "misplaced"].map(|key| {
+    let said = ["felt-hot", "unplaced", "refused", "none-free", "misplaced"].map(|key| {
         let unplaced = context.report.figures.sharing.unplaced.iter();
         let unplaced = unplaced.filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
@@ -398,7 +399,7 @@ impl Tree<'_> {
                 row.facts.extend(leg(context, limit));
             }
             let long = limit.continuous_amps;
-            if context.idle(&limit.id) {
+            if context.report.idle(&limit.id) {
                 // No figure draws the eye to it.
                 row.facts.push(context.amps_on(long, limit.legs));
             } else {
@@ -408,7 +409,11 @@ impl Tree<'_> {
             let gfci = match limit.shock.state {
                 ShockState::Works => Some("row-gfci"),
                 ShockState::Blind | ShockState::Doubtful => Some("tiny-no-gfci"),
-                ShockState::None => None,
+                // Where a thing is plugged in, silence would look better than that.
+                ShockState::None => report
+                    .verdict(&limit.id)
+                    .filter(|verdict| !verdict.loads.is_empty())
+                    .map(|_| "tiny-no-gfci"),
             };
             row.facts.extend(gfci.map(|key| context.say(key, &[])));
         }

@@ -6,7 +6,9 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet};
 use crate::quantity::{Amount, Power, Wire};
-use crate::report::{Acts, Assumption, Feed, Limit, Report, SetBy, Shared, ShockState, Signal};
+use crate::report::{
+    Acts, Assumption, Feed, Finding, Limit, Report, SetBy, Shared, ShockState, Signal,
+};
 use crate::supply::NodeIx;
 
 /// The data of `labels.typ`.
@@ -262,12 +264,19 @@ fn with_ends(
 /// part that is not to be used, and each by itself is as its own label says.
 fn apart(context: &Context<'_>) -> Option<Label> {
     let report = context.report;
-    let told = report.findings.iter().find(|it| it.code == "POWER008")?;
+    let keeps_apart = |it: &&Finding| {
+        matches!(
+            (it.code, it.fix.key),
+            ("POWER008", "apart" | "look") | ("SHOCK004", "sets")
+        )
+    };
+    let told = report
+        .findings
+        .iter()
+        .filter(keeps_apart)
+        .min_by_key(|it| it.signal)?;
     let mut finding = told.clone();
     finding.signal = report.signal_of(told);
-    if finding.signal > Signal::Danger {
-        return None;
-    }
     let id = &context.plan.generator.name;
     let text = context.words.finding(&finding, &report.figures.loads);
     Some(Label::Refuse(Refusal {
@@ -416,7 +425,10 @@ fn add_up(context: &Context<'_>, set_by: &SetBy, acts: &Acts) -> Option<String> 
 }
 
 fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
-    context.idle(id).then(|| context.say("idle-how", &[]))
+    context
+        .report
+        .idle(id)
+        .then(|| context.say("idle-how", &[]))
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
@@ -542,7 +554,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 shape,
                 amps,
                 stop: stop_briefly(context, &outlet.id).or_else(|| {
-                    let idle = context.idle(&outlet.id);
+                    let idle = context.report.idle(&outlet.id);
                     idle.then(|| context.say("plug-in-nothing", &[]))
                 }),
             })

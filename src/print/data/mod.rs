@@ -22,9 +22,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
 use crate::quantity::{Amount, Current, Length};
-use crate::report::{
-    Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, ShockState, Verdict,
-};
+use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
@@ -86,9 +84,16 @@ pub(super) fn all(
 pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
     let items = data["items"].as_array_mut().map(std::mem::take);
-    let name = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
-    let items = items.unwrap_or_default().into_iter();
-    items.map(|label| (name(&label), label)).collect()
+    let items = items.unwrap_or_default();
+    let id = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
+    // Generators that must run apart have a label beside their own.
+    let name = |label: &serde_json::Value| {
+        let others = items.iter().filter(|other| id(other) == id(label)).count();
+        let stop = label["stop"].as_str().filter(|_| others > 1);
+        stop.map_or_else(|| id(label), |stop| format!("{}: {stop}", id(label)))
+    };
+    let named: Vec<String> = items.iter().map(name).collect();
+    named.into_iter().zip(items).collect()
 }
 
 /// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
@@ -252,6 +257,7 @@ impl<'a> Context<'a> {
         let key = match (set.neutral, set.bonding_plug) {
             (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
             (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+            (Answer::Known(Neutral::Floating), Answer::Unknown) => "neutral-plug-unknown",
             (Answer::Known(Neutral::Floating), _) => "neutral-floating",
             _ => "neutral-unknown",
         };
@@ -420,7 +426,11 @@ impl<'a> Context<'a> {
 
     /// The same in a few words.
     fn only_briefly(&self, id: &Id) -> Option<String> {
-        let key = if self.idle(id) { "idle" } else { "short-only" };
+        let key = if self.report.idle(id) {
+            "idle"
+        } else {
+            "short-only"
+        };
         let these = self.only_these(id).map(|_| self.say(key, &[]));
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
         these.or_else(|| {
@@ -446,17 +456,7 @@ impl<'a> Context<'a> {
         let parts = self.words.list(&parts);
         let named = verdict.admits == Admits::Named;
         let named = named.then(|| self.say("only-these", &[("parts", &parts)]));
-        named.or_else(|| self.idle(id).then(|| self.say("idle", &[])))
-    }
-
-    /// Whether a receptacle is one that the plan uses for nothing and at which no GFCI works, though nothing forbids to use
-    /// it: no print invites anybody to plug in there.
-    fn idle(&self, id: &Id) -> bool {
-        let admits = self.report.verdict(id).map(|it| it.admits);
-        let works = |limit: &Limit| limit.shock.state == ShockState::Works;
-        admits == Some(Admits::Everything)
-            && self.limit(id).is_some_and(|limit| !works(limit))
-            && self.plugged_into(std::slice::from_ref(id)).is_empty()
+        named.or_else(|| self.report.idle(id).then(|| self.say("idle", &[])))
     }
 
     /// How much may be drawn where only a cord with a GFCI may go in.

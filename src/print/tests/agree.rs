@@ -265,8 +265,10 @@ proptest! {
             let Some(row) = row else { continue };
             let last = row["facts"].as_array().and_then(|facts| facts.last()?.as_str());
             let says = (last == Some("GFCI"), last == Some("GFCI: NO"));
-            let (works, none) = (limit.shock.state == ShockState::Works, limit.shock.state == ShockState::None);
-            prop_assert_eq!(says, (works, !works && !none), "{:?}", row);
+            let works = limit.shock.state == ShockState::Works;
+            let nothing_in = report.verdict(&limit.id).is_none_or(|it| it.loads.is_empty());
+            let unsaid = limit.shock.state == ShockState::None && nothing_in;
+            prop_assert_eq!(says, (works, !works && !unsaid), "{:?}", row);
             let mut items = labels["items"].as_array().into_iter().flatten();
             let told = items.find(|item| text_of(item, "id") == limit.id.as_str() && item["shock"].is_string());
             prop_assert!(told.is_none_or(|item| text_of(item, "shock").starts_with("GFCI: YES") == works), "{told:?}");
@@ -326,13 +328,14 @@ fn the_outlet_with_the_bonding_plug_says_so() {
 }
 
 /// Two generators that must run apart, or of which nobody knows: a label as grave as that, beside that of each by
-/// itself. With a kit there is none.
+/// itself. With a kit there is none, if they do not each join neutral to ground.
 #[test]
 fn a_pair_that_must_not_be_joined_has_a_label() {
-    let levels = |kit: &str| -> Vec<String> {
+    let levels = |kit: &str, neutral: &str| -> Vec<String> {
         let joined =
             format!("inverter = true\nparallel = {{ sets = 2, limit = \"30 A\", kit = {kit} }}");
-        let edits = [("inverter = false", joined.as_str())];
+        let floating = ("neutral = \"bonded\"", neutral);
+        let edits = [floating, ("inverter = false", joined.as_str())];
         let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&edits));
         let labels = data_of(&plan, &crate::judge::judge(&plan), Document::Labels).expect("labels");
         let items = labels["items"].as_array().into_iter().flatten();
@@ -341,9 +344,12 @@ fn a_pair_that_must_not_be_joined_has_a_label() {
             .map(|item| text_of(item, "level").to_owned())
             .collect()
     };
-    assert_eq!(levels("false"), ["danger", ""]);
-    assert_eq!(levels("\"unknown\""), ["danger", ""]);
-    assert_eq!(levels("true"), [""]);
+    let floating = "neutral = \"floating\"";
+    assert_eq!(levels("false", floating), ["danger", ""]);
+    assert_eq!(levels("\"unknown\"", floating), ["danger", ""]);
+    assert_eq!(levels("true", floating), [""]);
+    // Each joins neutral to ground.
+    assert_eq!(levels("true", "neutral = \"bonded\""), ["warning", ""]);
 }
 
 /// A box behind a breaker of what it carries, and one that only a generator that never stops by itself limits.

@@ -139,11 +139,11 @@ fn two_legs_have_their_amps_each() {
     let said = plain(&Words::english().may(&report, &answer, 400));
     assert!(answer.may, "{said}");
     assert!(
-        said.contains("through the breaker of “twist”: up to 12.5 A on A and up to 12.5 A on B"),
+        said.contains("through the breaker of “twist”: up to 12.5 A\n"),
         "{said}"
     );
     assert!(
-        said.contains("the generator supplies up to 12.5 A on A and up to 12.5 A on B"),
+        said.contains("the generator supplies up to 12.5 A on one leg\n"),
         "{said}"
     );
     assert!(!said.contains("in all"), "{said}");
@@ -438,6 +438,63 @@ fn ends_share_what_other_cords_draw_on_as_well() {
         share(&one),
         "All 3 ends of “tents” together: 13.6 A. Not each."
     );
+}
+
+/// That a cord got hot is told ahead of what might be wrong with it, and of what is wrong with what it hangs on: it is
+/// bad wherever it goes.
+#[test]
+fn what_got_hot_is_told_first() {
+    let title = |edits: &[(&str, &str)]| {
+        let (plan, report) = judged(&edited(edits));
+        text_of(&label(&plan, &report, "long"), "title").to_owned()
+    };
+    let hot = ("coiled = false # long", "coiled = false\nhot = true");
+    let guess = ("conductors = 3 # long", "conductors = \"unknown\"");
+    let ahead = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
+    for others in [&[][..], &[guess], &[ahead], &[guess, ahead]] {
+        let title = title(&[&[hot][..], others].concat());
+        assert_eq!(title, "“long” got hot, or gave a shock", "{others:?}");
+    }
+    assert!(!title(&[guess]).contains("hot"));
+}
+
+/// An outlet that nothing is planned for says so on the screen as on its label.
+#[test]
+fn an_idle_outlet_is_idle_on_the_screen_as_well() {
+    let told = |edits: &[(&str, &str)]| {
+        let (plan, report) = judged(&edited(edits));
+        let label = label(&plan, &report, "front");
+        let screen = Words::english().limits(&report, 400);
+        let line = screen
+            .lines()
+            .find(|line| line.contains("front"))
+            .expect("a line");
+        (
+            label["idle"].is_string(),
+            line.contains("Plug nothing in here."),
+        )
+    };
+    let dry = ("ground = \"wet\"", "ground = \"dry\"");
+    let bare = ("gfci = true # front", "gfci = false");
+    assert_eq!(told(&[dry, bare]), (true, true));
+    assert_eq!(told(&[dry]), (false, false));
+}
+
+/// Where nobody knows of a bonding plug, no label says that an open ground is normal: it may be a broken wire.
+#[test]
+fn an_open_ground_is_normal_only_without_a_bonding_plug() {
+    let told = |plug: &str| {
+        let (plan, report) = judged(&edited(&[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bonding_plug = false", plug),
+        ]));
+        label(&plan, &report, &plan.generator.name)
+            .to_string()
+            .contains("OPEN GROUND")
+    };
+    assert!(told("bonding_plug = false"));
+    assert!(!told("bonding_plug = \"unknown\""));
+    assert!(!told("bonding_plug = true"));
 }
 
 /// The only socket of an outlet has the bonding plug in it, which draws nothing: no amps are told there, on label, card or

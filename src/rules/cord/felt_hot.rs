@@ -9,7 +9,7 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     worst: Signal::Danger,
     sources: &[cite::CPSC_CORDS],
-    fixes: &["cord", "box", "outlet"],
+    fixes: &["cord", "box", "outlet", "load"],
     check,
     #[cfg(test)]
     fires: &[
@@ -17,6 +17,7 @@ pub(super) const RULE: Rule = Rule {
         &[("bond = false", "bond = false\nhot = true")],
         &[("gfci = false # twist", "gfci = false\nhot = true")],
         &[("breaker = \"15 A\" # left", "breaker = \"15 A\"\nhot = true")],
+        &[("on = \"left\" # kettle", "on = \"left\"\nhot = true")],
         // In the bin.
         &[("coiled = false # long", "coiled = false\nhot = true"), ("from = \"twist\"\n", "")],
     ],
@@ -47,6 +48,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             // Its label says what nobody plugs in there.
             None => tell(Signal::Caution, id, "outlet"),
         }
+    }
+    for load in plan.loads.iter().filter(|load| load.hot == Some(true)) {
+        tell(Signal::Danger, &load.id, "load");
     }
 }
 

@@ -94,6 +94,16 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // The same box of a maker, with a plug of 15 A on a breaker of 20 A.
         &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
+        // A lamp cord of two wires, 16 AWG, on a breaker of 20 A (240.5(B)(2)).
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"1-15P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"1-15R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("conductors = 3 # long", "conductors = 2"),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("plug = \"5-15P\" # fan\non = \"right\" # fan", "plug = \"1-15P\"\non = \"long\""),
+        ],
         // 7.5 A and a peak of 8.3 A through 100 ft of 18 AWG, marked with 7 A, whose wire carries 10 A.
         &[
             ("inverter = false", "inverter = true"),
@@ -249,7 +259,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if let (Some(breaker), "cord" | "thicker") = (breaker, fix) {
             let (cord, made) = cord_instead(facts, place.first, breaker, own);
             told.insert("cord", Value::Name(cord.to_owned()));
-            told.insert("made", made.into());
+            // Nobody sells a cord by a fraction of an ampere.
+            let whole = Current::from_milliamps((made.milliamps() + 999) / 1000 * 1000);
+            told.insert("made", whole.into());
         }
         found.add(signal, place.about, shown, fix, told);
     }

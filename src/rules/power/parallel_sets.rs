@@ -26,13 +26,24 @@ pub(super) const RULE: Rule = Rule {
             "inverter = false",
             "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
         )],
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            (
+                "inverter = false",
+                "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
+            ),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[("inverter = false", "inverter = true")],
+        // Each joins neutral to ground: there is no sum, and rule SHOCK004 keeps them apart.
         &[(
             "inverter = false",
             "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
         )],
     ],
-    #[cfg(test)]
-    spares: &[&[], &[("inverter = false", "inverter = true")]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -42,6 +53,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let (signal, fix) = match may_join {
         Answer::Known(false) => (Signal::Danger, "apart"),
+        // Sets that join neutral to ground each have no sum: SHOCK004 keeps them apart.
+        Answer::Known(true) if set.run_as_one() != Some(may_join) => return,
         Answer::Known(true) => (Signal::Notice, "sum"),
         Answer::Missing | Answer::Unknown => (Signal::Danger, "look"),
     };
@@ -63,6 +76,8 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::{report, signals};
 
+    const FLOATING: crate::rules::Edit = ("neutral = \"bonded\"", "neutral = \"floating\"");
+
     fn joined(limit: &str) -> String {
         format!("inverter = true\nparallel = {{ sets = 2, {limit}kit = true }}")
     }
@@ -79,7 +94,7 @@ mod tests {
             ("", 3600),
         ] {
             let text = joined(limit);
-            let report = report(&[("inverter = false", &text)]);
+            let report = report(&[FLOATING, ("inverter = false", &text)]);
             let rated = report.figures.usable.rated_watts;
             assert_eq!(rated.milliwatts(), watts * 1000, "{limit}");
             let said = report.figures.assumed.iter().any(|it| it.why == "parallel-limit");
@@ -92,12 +107,16 @@ mod tests {
     fn what_may_not_be_joined_has_the_power_of_one() {
         let rated = |kit: &str| {
             let text = format!("inverter = true\nparallel = {{ sets = 2, limit = \"80 A\", kit = {kit} }}");
-            report(&[("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
+            report(&[FLOATING, ("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
         };
         assert_eq!(rated("false"), 3_600_000);
         // Until somebody knows.
         assert_eq!(rated("\"unknown\""), 3_600_000);
         assert_eq!(rated("true"), 7_200_000);
+        // Each joins neutral to ground.
+        let bonded = joined("limit = \"80 A\", ");
+        let bonded = report(&[("inverter = false", &bonded)]);
+        assert_eq!(bonded.figures.usable.rated_watts.milliwatts(), 3_600_000);
     }
 
     /// Twice the tanks at half of the load each: never less fuel than one set burns.
@@ -107,7 +126,7 @@ mod tests {
             report(edits).figures.energy.fuel_per_day.expect("a figure").millilitres()
         };
         let text = joined("limit = \"80 A\", ");
-        assert!(fuel(&[("inverter = false", &text)]) > fuel(&[]));
+        assert!(fuel(&[FLOATING, ("inverter = false", &text)]) > fuel(&[FLOATING]));
     }
 
     #[test]

@@ -31,6 +31,8 @@ pub(super) const RULE: Rule = Rule {
             ("bond = false", "bond = \"unknown\""),
         ],
         &[("ground = \"wet\"", "ground = \"dry\"")],
+        // A box past the joint that blinds a GFCI is not used behind another GFCI either.
+        &[("bond = false", "bond = true")],
         // No protection beyond either: that is rule SHOCK001's.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
     ],
@@ -65,6 +67,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
         .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
         .filter(|(ix, _)| beyond(*ix).any(|(at, _)| facts.verdicts.protected(NodeIx(at))))
+        // What must not be used is not used behind a cord with a GFCI either.
+        .filter(|(ix, _)| facts.verdicts.refused(*ix).is_none())
         .filter(|(ix, _)| !facts.through(&needs, *ix).is_empty())
         .map(|(_, node)| node.id.clone())
         .collect();

@@ -249,7 +249,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",
             ("inlet", None) => "wiring",
-            ("receptacle", _) if free => "free",
+            _ if free => "free",
             (fix, _) => fix,
         };
         let mut told = values([]);
@@ -268,18 +268,25 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     own_receptacles(facts, found);
 }
 
-/// Whether this is an outlet of the generator itself that nothing is plugged into, and that nothing needs for
-/// want of another.
+/// Whether this is an outlet of the generator or of a box, or its wire, that nothing is plugged into, and that nothing
+/// needs for want of another. The ends of a cord are one with it.
 fn is_free(facts: &Facts<'_>, at: NodeIx) -> bool {
-    let node = facts.supply.node(at);
-    let NodeKind::Receptacle { shape, .. } = node.kind else {
+    let supply = facts.supply;
+    let mut above = supply.up(at).map(|(_, node)| &node.kind);
+    if matches!(above.find(|kind| kind.is_gear()), Some(NodeKind::Cord { .. })) {
+        return false;
+    }
+    let node = supply.node(at);
+    let outlet = match node.kind {
+        NodeKind::Receptacle { .. } => Some(at),
+        NodeKind::Wiring => supply.receptacle(&node.id),
+        _ => None,
+    };
+    let Some((at, NodeKind::Receptacle { shape, .. })) = outlet.map(|at| (at, &supply.node(at).kind)) else {
         return false;
     };
-    let of_gear = facts.supply.up(at).any(|(_, above)| {
-        above.kind.is_gear()
-    });
-    let wanted = |need: &Need<'_>| need.at == Some(at) || need.at.is_none() && need.fits(shape);
-    !of_gear && facts.supply.fed_from(at).next().is_none() && !facts.needs().iter().any(wanted)
+    let wanted = |need: &Need<'_>| need.at == Some(at) || need.at.is_none() && need.fits(*shape);
+    supply.fed_from(at).next().is_none() && !facts.needs().iter().any(wanted)
 }
 
 /// Whether a wire of these was taken for the thinnest because nobody knows it: that is told as what it is.
@@ -395,6 +402,21 @@ mod tests {
             let found = found.iter().find(|it| it.code == "OVER001").expect("found");
             assert_eq!(found.fix.key, fix);
         }
+    }
+
+    /// A spare outlet of a box past too large a breaker is a caution as well; one in use, and the spare end of a
+    /// splitter, are dangers.
+    #[test]
+    fn a_spare_outlet_of_a_box_is_a_caution() {
+        let over = |edits: &[(&str, &str)]| {
+            let found = findings(edits).into_iter();
+            let found = found.filter(|it| it.code == "OVER001");
+            found.map(|it| (it.signal, it.fix.key)).collect::<Vec<_>>()
+        };
+        let none = ("breaker = \"15 A\" # right", "");
+        assert_eq!(over(&[none]).first().map(|it| it.0), Some(Signal::Danger));
+        let moved = ("on = \"right\" # fan", "on = \"front\"");
+        assert_eq!(over(&[none, moved]), [(Signal::Caution, "free")]);
     }
 
     /// A spare outlet of the generator with too large a breaker: nobody can change it, and nothing goes in.

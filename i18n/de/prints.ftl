@@ -143,6 +143,7 @@ print-shared-outlets = Geteilt mit { $others }.
 print-shared-ends = Alle { $count } Enden von „{ $owner }“ zusammen: { $amps }. Nicht jedes.
 print-shared-box = Alles an „{ $owner }“ zusammen: { $amps }.
 print-short-shared = { $at }: zus. { $amps }
+print-short-shared-here = Alle Stecker zusammen
 print-plug-into = Stecken in
 print-plug-into-shared = „{ $at }“, { $amps } insgesamt mit { $others }
 print-plug-into-nothing = nichts in diesem Plan

@@ -143,6 +143,7 @@ print-shared-outlets = Shared with { $others }.
 print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
 print-shared-box = All of “{ $owner }” together: { $amps }.
 print-short-shared = { $at }: { $amps } total
+print-short-shared-here = All plugs here together
 print-plug-into = Plug into
 print-plug-into-shared = “{ $at }”: { $amps } in all, shared with { $others }
 print-plug-into-nothing = nothing in this plan

@@ -144,6 +144,7 @@ print-shared-outlets = Se comparte con { $others }.
 print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
 print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.
 print-short-shared = { $at }: total { $amps }
+print-short-shared-here = Todas las clavijas juntas
 print-plug-into = Conecte en
 print-plug-into-shared = “{ $at }”, { $amps } en total con { $others }
 print-plug-into-nothing = nada en este plan

@@ -142,6 +142,7 @@ print-shared-outlets = Limite partagée avec { $others }.
 print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps }. Pas chacune.
 print-shared-box = Tout « { $owner } » ensemble : { $amps }.
 print-short-shared = « { $at } » : { $amps } total
+print-short-shared-here = Toutes les fiches ensemble
 print-plug-into = Branchez à
 print-plug-into-shared = « { $at } », { $amps } en tout avec { $others }
 print-plug-into-nothing = rien dans ce plan

@@ -253,18 +253,19 @@ impl Words {
             paragraph(out, "  ", &text, width);
         }
         for reading in &answer.receptacles {
-            let nominal = report
-                .figures
-                .limits
-                .iter()
-                .find(|limit| limit.id == reading.receptacle)
-                .map(|limit| self.amount(limit.volts, Show::Exact));
+            let mut limits = report.figures.limits.iter();
+            let limit = limits.find(|limit| limit.id == reading.receptacle);
+            // A plug-in meter goes into no other.
+            let Some(limit) = limit.filter(|limit| limit.shape.0.household()) else {
+                continue;
+            };
+            let nominal = self.amount(limit.volts, Show::Exact);
             let text = self.with(
                 "may-meter-receptacle",
                 [
                     ("receptacle", reading.receptacle.as_str().into()),
                     ("volts", self.amount(reading.volts, Show::Capacity).into()),
-                    ("nominal", nominal.unwrap_or_default().into()),
+                    ("nominal", nominal.into()),
                 ],
             );
             paragraph(out, "  ", &text, width);

@@ -384,7 +384,7 @@ impl Words {
             Value::Count(count) => (*count).into(),
             Value::Name(id) => name_of(id, loads).to_owned().into(),
             // Any one of these will do.
-            Value::Parts(ids) if matches!(name, "others" | "sockets") => {
+            Value::Parts(ids) if matches!(name, "others" | "sockets" | "free") => {
                 self.any_of(names_of(ids, loads).into_iter()).into()
             }
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),

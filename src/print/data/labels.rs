@@ -605,10 +605,14 @@ fn shared(
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
             shares.push(Share {
                 sentence: sentences.join(" "),
-                brief: brief(
-                    &context.amps_on(limit.continuous_amps, limit.legs),
-                    &context.words.list(&all),
-                ),
+                // Of its own sockets the figure is right above.
+                brief: match all.as_slice() {
+                    [_] => context.say("short-shared-here", &[]),
+                    _ => brief(
+                        &context.amps_on(limit.continuous_amps, limit.legs),
+                        &context.words.list(&all),
+                    ),
+                },
                 enforced: trips(limit),
             });
         }

@@ -5,7 +5,7 @@ use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
 use super::{Context, choices};
 use crate::plan::Id;
 use crate::quantity::{Length, Voltage, Wire};
-use crate::report::{Drop, Longest, StepVolts, Through, Worst};
+use crate::report::{Drop, Limit, Longest, StepVolts, Through, Worst};
 use crate::supply::NodeIx;
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
@@ -185,7 +185,13 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
         context.say(key, &[("on", on), ("at", at.as_str()), ("volts", &volts)])
     };
     if context.plan.boxes.is_empty() {
-        return vec![say("start-meter-outlet", &last.receptacle, last.volts)];
+        // A plug-in meter goes into nothing else.
+        let household = |limit: &Limit| limit.shape.0.household();
+        let takes_meter = context.limit(&last.receptacle).is_some_and(household);
+        return takes_meter
+            .then(|| say("start-meter-outlet", &last.receptacle, last.volts))
+            .into_iter()
+            .collect();
     }
     let boxes = last.boxes.iter();
     let boxes = boxes.filter(|reading| context.report.usable(&reading.at));

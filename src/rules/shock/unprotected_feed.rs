@@ -66,9 +66,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         })
         // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
         .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
-        .filter(|(ix, _)| beyond(*ix).any(|(at, _)| facts.verdicts.protected(NodeIx(at))))
-        // What must not be used is not used behind a cord with a GFCI either.
-        .filter(|(ix, _)| facts.verdicts.refused(*ix).is_none())
+        // What must not be used is not used past a cord with a GFCI either.
+        .filter(|(ix, _)| {
+            let works = |at| facts.verdicts.protected(at) && facts.verdicts.refused(at).is_none();
+            beyond(*ix).any(|(at, _)| works(NodeIx(at)))
+        })
         .filter(|(ix, _)| !facts.through(&needs, *ix).is_empty())
         .map(|(_, node)| node.id.clone())
         .collect();

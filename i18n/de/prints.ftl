@@ -152,6 +152,7 @@ print-wire-unknown = Querschnitt unbekannt
 print-length-unknown = Länge unbekannt
 print-cord-unknown = Querschnitt, Länge unbekannt
 print-box-headline = Einspeisung { $inlet }
+print-camper-headline = Wohnwagen, Stecker { $inlet }
 print-generator-headline = { $rated } für Stunden · { $peak } für Sekunden
 print-neutral = Neutralleiter
 print-neutral-bonded = Mit dem Gehäuse verbunden.

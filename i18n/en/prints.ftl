@@ -152,6 +152,7 @@ print-wire-unknown = wire size unknown
 print-length-unknown = length unknown
 print-cord-unknown = size, length unknown
 print-box-headline = Inlet { $inlet }
+print-camper-headline = Camper, plug { $inlet }
 print-generator-headline = { $rated } running · { $peak } for a few seconds
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).

@@ -153,6 +153,7 @@ print-wire-unknown = calibre desconocido
 print-length-unknown = largo desconocido
 print-cord-unknown = calibre y largo desconocidos
 print-box-headline = Entrada { $inlet }
+print-camper-headline = { -camper }, clavija { $inlet }
 print-generator-headline = { $rated } durante horas · { $peak } unos segundos
 print-neutral = Neutro
 print-neutral-bonded = Unido al chasis (bonded).

@@ -151,6 +151,7 @@ print-wire-unknown = calibre inconnu
 print-length-unknown = longueur inconnue
 print-cord-unknown = calibre, longueur inconnus
 print-box-headline = Entrée { $inlet }
+print-camper-headline = { -camper }, fiche { $inlet }
 print-generator-headline = { $rated } en continu · { $peak } au démarrage
 print-neutral = Neutre
 print-neutral-bonded = Relié au châssis (bonded).

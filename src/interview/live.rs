@@ -215,7 +215,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
             },
             [
                 ("id", limit.id.as_str().into()),
-                ("shape", limit.shape.to_string().into()),
+                ("shape", limit.told_shape().into()),
                 ("amps", amps.into()),
             ],
         );

@@ -810,13 +810,24 @@ pub(super) fn cord_facts(
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])
 }
 
+/// What a box is, by its inlet.
+pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> String {
+    let inlet = part.inlet.to_string();
+    let key = if part.is_camper() {
+        "camper-headline"
+    } else {
+        "box-headline"
+    };
+    context.say(key, &[("inlet", &inlet)])
+}
+
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let label = Part {
         id: part.id.to_string(),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
-        headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
+        headline: Some(box_headline(context, part)),
         outlets: own(context, &part.outlets),
         facts,
         ..Part::default()

@@ -6,7 +6,7 @@ use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
-use crate::verdict::camper;
+use crate::verdict::of_camper;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR005",
@@ -103,7 +103,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .iter()
             .filter(|need| wanted(need))
             // It brings a cord of its own.
-            .filter(|need| !camper(need.load))
+            .filter(|need| !of_camper(facts.plan, need.load))
             // What gives nothing brings nothing nearer.
             .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
             .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))

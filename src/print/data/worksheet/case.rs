@@ -239,7 +239,8 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     };
     let point = |at: usize| {
         let Line { fed_by, nodes } = &lines[at];
-        let kinds = nodes.iter().map(|ix| &supply.node(*ix).kind);
+        let drawn = nodes.iter().filter(|ix| !supply.inside(**ix));
+        let kinds = drawn.map(|ix| &supply.node(*ix).kind);
         let id = &supply.node(nodes[0]).id;
         let source = fed_by.is_none();
         let last = *nodes.last().unwrap_or(&NodeIx(0));
@@ -253,6 +254,7 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
         let shape = nodes
             .iter()
             .rev()
+            .filter(|ix| !supply.inside(**ix))
             .find_map(|ix| match supply.node(*ix).kind {
                 NodeKind::Receptacle { shape, .. } => Some(shape.to_string()),
                 NodeKind::Inlet { plug } | NodeKind::Cord { plug, .. } => Some(plug.to_string()),

@@ -22,6 +22,18 @@ pub(super) fn protection<'a>(
         let ix = NodeIx(at);
         let part = match node.kind {
             NodeKind::Source | NodeKind::Breaker { .. } => continue,
+            // Its wires are its maker's.
+            _ if supply.inside(ix) => {
+                list.push(Protection {
+                    id: node.id.clone(),
+                    part: "wiring",
+                    rating: None,
+                    breaker: node.protected_at.map(|(_, amps)| amps),
+                    breaker_at: (node.protected_at).map(|(ix, _)| supply.node(ix).id.clone()),
+                    by: "listing",
+                });
+                continue;
+            }
             NodeKind::Wiring => "wiring",
             NodeKind::Receptacle { .. } => "receptacle",
             NodeKind::Cord { .. } => "cord",
@@ -65,7 +77,7 @@ pub(super) fn protection<'a>(
     for holder in &plan.boxes {
         for outlet in &holder.outlets {
             if supply.receptacle(&outlet.id).is_some()
-                && holder.listed == Answer::Known(true)
+                && holder.is_listed() == Answer::Known(true)
                 && !outlet.wire.is_known()
             {
                 list.push(Protection {

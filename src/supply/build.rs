@@ -687,14 +687,15 @@ impl<'a> Builder<'a> {
         let sockets = u8::try_from(count).unwrap_or(u8::MAX);
         let legs = self.supply.node(above).legs;
         let shape = Receptacle(holder.inlet.0);
-        self.receptacle(
-            &holder.id,
-            shape,
-            sockets,
-            above,
-            legs,
-            Answer::Known(false),
-        );
+        let no = Answer::Known(false);
+        self.receptacle(&holder.id, shape, sockets, above, legs, no);
+        // What its plug is made for has no lower rating for hours.
+        if let Some(inside) = self.supply.nodes.last_mut() {
+            inside.continuous = WHOLE;
+            if inside.reason == LimitReason::Receptacle {
+                inside.reason = LimitReason::Plug;
+            }
+        }
     }
 
     /// The legs a plug takes from the receptacle it is in; `None` where that is not fed.

@@ -528,6 +528,8 @@ impl Tree<'_> {
         let mut row = self.row("box", &part.id, rails);
         row.facts = self.small(box_headline(&self.context, part));
         if part.is_camper() {
+            row.facts
+                .splice(0..0, self.small(self.context.say("camper", &[])));
             row.loads = self.loads(&part.id);
         }
         rows.push(self.all_together(row, &part.id));

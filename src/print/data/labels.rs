@@ -115,6 +115,8 @@ struct Part {
     id: String,
     /// Whether it is a cord that people call an adapter.
     adapter: bool,
+    /// Whether it is a box in a camper.
+    camper: bool,
     /// The largest line under the name.
     headline: Option<String>,
     /// The signal word of what kills first, and that.
@@ -165,6 +167,7 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
+    "camper",
     "short-trips",
     "short-gfci",
     "short-no-gfci",
@@ -827,6 +830,7 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
         id: part.id.to_string(),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
+        camper: part.is_camper(),
         headline: Some(box_headline(context, part)),
         outlets: own(context, &part.outlets),
         facts,

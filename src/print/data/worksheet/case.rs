@@ -184,8 +184,9 @@ fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
 
 fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
     let context = sheet.context;
+    // Of a box with a main breaker the last is past that.
     let mut proofs = context.report.figures.protection.iter();
-    let proof = proofs.find(|proof| proof.id == *id && proof.breaker.is_some());
+    let proof = proofs.rfind(|proof| proof.id == *id && proof.breaker.is_some());
     proof.map_or_else(
         || "–".to_owned(),
         |proof| {

@@ -185,7 +185,9 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
                 }
             };
             let fed_by = line.fed_by.map(|above| lines[above].name(context));
-            let carries: Vec<String> = line.nodes.iter().map(carries).collect();
+            // Inside a camper its inlet is what limits.
+            let drawn = line.nodes.iter().filter(|ix| !supply.inside(**ix));
+            let carries: Vec<String> = drawn.map(carries).collect();
             vec![
                 line.name(context),
                 fed_by.unwrap_or_default(),

@@ -51,7 +51,8 @@ fn at_hand(field: &str, other: &str) -> bool {
     let (thing, of_other) = (reading(field).0, reading(other).0);
     let name = other.rsplit('.').next();
     let of_cord = thing.starts_with("cord.") && name == Some("coiled");
-    let of_box = thing.starts_with("box.") && name == Some("gfci");
+    // What a camper has inside is its maker's.
+    let of_box = other.contains(".outlet.") && thing.starts_with("box.") && name == Some("gfci");
     thing == of_other && (of_cord || of_box)
 }
 

@@ -2,8 +2,8 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, only_if, or_removed,
-    place_item, plugs, said, step, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, load_label, only_if,
+    or_removed, place_item, plugs, said, step, words,
 };
 use crate::interview::build;
 use crate::interview::draft::Draft;
@@ -39,6 +39,17 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box-twist-30-four", "L14-30P", ""),
     ("box-50", "14-50P", ""),
     ("box", "", ""),
+    ("camper", "", ""),
+];
+
+/// What campers plug in with, the most common first.
+const CAMPERS: [Configuration; 6] = [
+    Configuration::TT30,
+    Configuration::N14_50,
+    Configuration::L5_30,
+    Configuration::N5_15,
+    Configuration::N5_20,
+    Configuration::L14_30,
 ];
 
 fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
@@ -55,6 +66,26 @@ fn ends(_: &Draft, _: At) -> Vec<Item> {
 
 fn is_box(draft: &Draft, at: At) -> bool {
     parts::is_box(draft, at.n)
+}
+
+fn is_camper(draft: &Draft, at: At) -> bool {
+    parts::is_camper(draft, at.n)
+}
+
+/// Of a camper what is true of all is assumed, and on the review page somebody can say otherwise.
+fn if_box(draft: &Draft, at: At) -> Ask {
+    match (is_box(draft, at), is_camper(draft, at)) {
+        (false, _) => Ask::No,
+        (_, true) => Ask::Later,
+        _ => Ask::Flow,
+    }
+}
+
+/// What is to run, by its id.
+fn things(draft: &Draft, _: At) -> Vec<Item> {
+    let loads = parts::load_ids(draft, &Ids::new(draft)).into_iter();
+    let item = |(n, id)| Item::new(id, load_label(draft, n));
+    loads.map(item).collect()
 }
 
 fn if_cord(draft: &Draft, at: At) -> Ask {
@@ -84,14 +115,37 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Group::Gear,
         "plug",
         "gear-plug",
-        Takes::Pick(|_, _| plugs()),
+        Takes::Pick(|draft, at| {
+            if is_camper(draft, at) {
+                plugs(&CAMPERS)
+            } else {
+                plugs(&Configuration::ALL)
+            }
+        }),
     )
     .when(|draft, at| {
         only_if(matches!(
             draft.text(&format!("gear.{}.what", at.n)),
-            Some("cord" | "box")
+            Some("cord" | "box" | "camper")
         ))
     }),
+    step(
+        Group::Gear,
+        "breaker",
+        "gear-main",
+        Takes::Typed(Form::Current(&bounds::BREAKER)),
+    )
+    .rather_unknown()
+    // Few boxes have one, and who says so in a file says it there.
+    .when(
+        |draft, at| match draft.get(&format!("gear.{}.breaker", at.n)) {
+            _ if is_camper(draft, at) => Ask::Flow,
+            Some(_) if is_box(draft, at) => Ask::Later,
+            _ => Ask::No,
+        },
+    ),
+    step(Group::Gear, "inside", "gear-inside", Takes::Many(things))
+        .when(|draft, at| only_if(is_camper(draft, at))),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(
@@ -138,7 +192,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         .suggest(|_, _| said("no")),
     step(Group::Gear, "listed", "gear-listed", Takes::YesNo)
         .rather_unknown()
-        .when(|draft, at| only_if(is_box(draft, at))),
+        .when(if_box),
     step(Group::Gear, "bond", "gear-bond", Takes::YesNo)
         .rather_unknown()
         .when(|draft, at| {
@@ -164,7 +218,7 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 pub(in crate::interview) const OUT_LIST: &[Step] =
     &[
         step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
-            .when(|draft, at| only_if(is_box(draft, at))),
+            .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at))),
     ];
 
 pub(in crate::interview) const OUT: &[Step] = &[

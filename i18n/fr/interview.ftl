@@ -538,14 +538,14 @@ ask-gear-plug = Quelle fiche porte cela ?
     .row = Fiche
 
 # Safety.
-ask-gear-main = Quel nombre porte son disjoncteur principal ?
-    .why = { $about } : l’interrupteur marqué « Main », en ampères.
+ask-gear-main = Quel nombre porte son disjoncteur principal ?
+    .why = { $about } : l’interrupteur marqué « Main », en ampères.
     .help = Il est à l’intérieur, derrière la petite porte du tableau. Ne dévissez rien. Si vous ne savez pas, nous supposons ce pour quoi sa fiche est faite.
     .row = Disj. principal
 
-ask-gear-inside = Lesquels de ceux-ci marchent dedans ?
+ask-gear-inside = Lesquels de ceux-ci marchent dedans ?
     .why = { $about }. Cochez ce qui y est câblé ou branché.
-    .help = Cochez tout ce qui marche dedans : le climatiseur, le chauffe-eau, un ordinateur. Tout cela passe par la fiche et le disjoncteur principal, et n’a besoin d’aucune autre prise.
+    .help = Cochez tout ce qui marche dedans : le climatiseur, le chauffe-eau, un ordinateur. Tout cela passe par la fiche et le disjoncteur principal, et n’a besoin d’aucune autre prise.
     .row = Marche dedans
 pick-gear-inside-done = C’est tout ce qui est dedans
 

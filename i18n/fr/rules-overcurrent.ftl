@@ -45,7 +45,7 @@ OVER001 = { $fix ->
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
     .fix-camper = { $main ->
         [yes] N’y branchez que la { -camper }.
-       *[no] Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $any-first }. N’y branchez que la { -camper }.
+       *[no] Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $any-first }. N’y branchez que la { -camper }.
       }
 
 over-cord = { $cord ->

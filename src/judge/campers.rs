@@ -300,3 +300,31 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
         .collect();
     assert_eq!(legs, ["load.roof.legs", "load.converter.legs"]);
 }
+
+/// What is inside is moved to no other outlet, nor to the other half: only the camper is.
+#[test]
+fn what_runs_inside_is_told_to_go_nowhere_else() {
+    let words = crate::words::Words::english();
+    let told = |report: &Report| {
+        let texts = report
+            .findings
+            .iter()
+            .map(|it| words.finding(it, &report.figures.loads));
+        texts.map(|it| it.fix).collect::<Vec<_>>().join("\n")
+    };
+    let loose = told(&report(&[("from = \"rv\"\ninlet", "inlet")]));
+    assert!(loose.contains("Plug “camper” into “rv”. Write"), "{loose}");
+    // 2 x 1250 W on a breaker of 20 A.
+    let main = (
+        "inlet = \"TT-30P\"\nbreaker = \"30 A\"",
+        "inlet = \"TT-30P\"\nbreaker = \"20 A\"",
+    );
+    let two = (
+        "running = \"1350 W\"\npower_factor = 0.95",
+        "running = \"1350 W\"\npower_factor = 0.95\nwanted = \"must\"",
+    );
+    let noon = ("hours = [\"18:00-18:30\"]", "hours = [\"13:00-13:30\"]");
+    let over = report(&[main, two, noon]);
+    assert!(!found(&over, "OVER006").is_empty());
+    assert!(!told(&over).contains("move"), "{}", told(&over));
+}

@@ -862,6 +862,13 @@ impl<'a> List<'a> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
         };
+        // It stays in its camper.
+        if let Some(camper) = self.plan.around(load) {
+            let mut changes = self.load_changes(std::slice::from_ref(&load.id));
+            changes.extend(self.replugs(&camper.id));
+            changes.extend(self.wider(camper.inlet));
+            return changes;
+        }
         let plug = plug_of(load);
         // No gear here makes 240 V of what the set gives.
         let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);

@@ -418,6 +418,7 @@ print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Z
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
+print-ws-by-camper-main = nur der Hauptschutzschalter im Wohnwagen
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
 print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.

@@ -420,6 +420,7 @@ print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro 
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
+print-ws-by-camper-main = solo el { -breaker } principal de la { -camper }
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
 print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.

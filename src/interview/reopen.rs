@@ -200,6 +200,9 @@ impl Open {
             if holder.is_camper() {
                 self.is(key("what"), "camper");
                 self.is(key("inside"), "done");
+                if holder.listed == Answer::Missing {
+                    self.draft.answers.remove(&key("listed"));
+                }
             } else {
                 self.is(key("what"), what);
                 // Nobody is asked for the main breaker of any other box.

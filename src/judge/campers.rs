@@ -190,6 +190,12 @@ fn an_adapter_from_50_a_rests_on_the_main() {
             .find(|it| it.code == "OVER001")
             .cloned();
         let found = found.expect("it is told");
+        let proofs = &report.figures.protection;
+        let of_adapter = proofs
+            .iter()
+            .find(|it| it.id == id("step") && it.part == "cord");
+        let by = of_adapter.map(|it| it.by);
+        assert_eq!(by == Some("camper-main"), found.signal > Signal::Danger);
         let rests: Vec<String> = found.rests_on.iter().map(|it| it.field.clone()).collect();
         (found.signal, rests)
     };

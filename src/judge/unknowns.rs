@@ -313,6 +313,7 @@ pub(super) fn answers(
     let fields: Vec<String> = figures
         .assumed
         .iter()
+        .filter(|assumption| !assumption.of_all_campers())
         .map(|assumption| assumption.field.clone())
         .collect();
     let mut answers = Answers::default();

@@ -211,6 +211,7 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
             _ => false,
         }
     };
-    let fields = figures.assumed.iter().map(|assumption| &assumption.field);
+    let unknown = figures.assumed.iter().filter(|it| !it.of_all_campers());
+    let fields = unknown.map(|assumption| &assumption.field);
     fields.filter(|field| of_path(field)).cloned().collect()
 }

@@ -306,7 +306,8 @@ pub struct Protection {
     pub breaker_at: Option<Id>,
     /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
     /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
-    /// `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// `appliance-cord`; by the `listing` of a box; `camper-main`, the main breaker past it of the camper that it is
+    /// for, and by nothing else; or `nothing`.
     pub by: &'static str,
 }
 

@@ -54,10 +54,10 @@ pub(super) fn protection<'a>(
             },
             // Few receptacles are single ones; rule OVER001 says what to look at.
             Overcurrent::Single { sure: false, .. } => "receptacles",
-            Overcurrent::Unknown
-            | Overcurrent::TooHigh { .. }
-            | Overcurrent::Single { .. }
-            | Overcurrent::Camper { .. } => "nothing",
+            Overcurrent::Camper { .. } => "camper-main",
+            Overcurrent::Unknown | Overcurrent::TooHigh { .. } | Overcurrent::Single { .. } => {
+                "nothing"
+            }
         };
         let breaker = node.protected_at;
         list.push(Protection {

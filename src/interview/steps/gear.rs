@@ -6,7 +6,7 @@ use super::{
     or_removed, place_item, plugs, said, step, words,
 };
 use crate::interview::build;
-use crate::interview::draft::Draft;
+use crate::interview::draft::{Draft, Said};
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Id, bounds};
@@ -21,6 +21,8 @@ pub(in crate::interview) const MOST_OUTS: u8 = 8;
 
 /// Common gear: the word for it, its plug and its ends. A box has no ends here.
 pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
+    // Where nobody has to look for it: who has one has nothing else to begin with.
+    ("camper", "", ""),
     ("extension", "5-15P", "5-15R"),
     ("three-way", "5-15P", "5-15R,5-15R,5-15R"),
     ("strip", "5-15P", "5-15R,5-15R,5-15R,5-15R,5-15R,5-15R"),
@@ -39,7 +41,6 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box-twist-30-four", "L14-30P", ""),
     ("box-50", "14-50P", ""),
     ("box", "", ""),
-    ("camper", "", ""),
 ];
 
 /// What campers plug in with, the most common first.
@@ -78,6 +79,15 @@ fn if_box(draft: &Draft, at: At) -> Ask {
         (false, _) => Ask::No,
         (_, true) => Ask::Later,
         _ => Ask::Flow,
+    }
+}
+
+/// What holds of every camper unless somebody says otherwise; of any other box nobody knows.
+fn of_camper(draft: &Draft, at: At, usual: &str) -> Suggestion {
+    if is_camper(draft, at) {
+        said(usual)
+    } else {
+        Suggestion::Said(Said::Unknown)
     }
 }
 
@@ -191,10 +201,12 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         })
         .suggest(|_, _| said("no")),
     step(Group::Gear, "listed", "gear-listed", Takes::YesNo)
-        .rather_unknown()
+        .unknown()
+        .suggest(|draft, at| of_camper(draft, at, "yes"))
         .when(if_box),
     step(Group::Gear, "bond", "gear-bond", Takes::YesNo)
-        .rather_unknown()
+        .unknown()
+        .suggest(|draft, at| of_camper(draft, at, "no"))
         .when(|draft, at| {
             if !is_box(draft, at) {
                 return Ask::No;

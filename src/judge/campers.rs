@@ -1,6 +1,7 @@
 //! A camper from plan to report: what is known of it, and what is near it and wrong.
 
 use crate::plan::{self, Id};
+use crate::quantity::Current;
 use crate::report::{Admits, Report, Signal};
 use crate::supply::{LimitReason, Supply};
 
@@ -84,7 +85,7 @@ fn its_main_limits_what_runs_inside() {
         let limit = limit.expect("it has one");
         assert!(limit.inside);
         assert_eq!(limit.told_shape(), "TT-30P");
-        let amps = [limit.continuous_amps, limit.short_amps].map(|it| it.milliamps());
+        let amps = [limit.continuous_amps, limit.short_amps].map(Current::milliamps);
         assert_eq!(amps, [long, short], "{main}");
         let verdict = report.verdict(&id("camper")).expect("it has one");
         assert_eq!(verdict.admits, Admits::Everything);

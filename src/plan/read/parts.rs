@@ -136,12 +136,12 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Cord {
 
 fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> DistributionBox {
     let mut part = DistributionBox::read(fields);
-    let named = if part.is_camper() {
+    let owner = if part.is_camper() {
         Owner::Camper
     } else {
         Owner::Box
     };
-    let id = define(fields, &part.id, named, names);
+    let id = define(fields, &part.id, owner, names);
     refer(fields, "from", id.clone(), part.from.as_ref(), names);
     let owner = id.map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
     let none = (!part.is_camper()).then_some("no-outlets-box");

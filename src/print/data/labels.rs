@@ -113,10 +113,8 @@ struct Flow {
 #[derive(Clone, Debug, Default, Serialize)]
 struct Part {
     id: String,
-    /// Whether it is a cord that people call an adapter.
-    adapter: bool,
-    /// Whether it is a box in a camper.
-    camper: bool,
+    /// What people call it, by the key of the word: a cord may be an adapter, and a box a camper.
+    word: &'static str,
     /// The largest line under the name.
     headline: Option<String>,
     /// The signal word of what kills first, and that.
@@ -695,6 +693,7 @@ fn generator(context: &Context<'_>) -> Part {
     }
     Part {
         id: set.name.clone(),
+        word: "generator",
         signal: Some(context.words.signal(Signal::Danger)),
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
         long: Some(flow(context, usable.rated_watts, None, &[], "all-running")),
@@ -716,7 +715,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     }
     let part = Part {
         id: cord.id.to_string(),
-        adapter: cord.is_adapter(),
+        word: if cord.is_adapter() { "adapter" } else { "cord" },
         // A flag has no room for more than the marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
@@ -830,7 +829,7 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
         id: part.id.to_string(),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
-        camper: part.is_camper(),
+        word: if part.is_camper() { "camper" } else { "box" },
         headline: Some(box_headline(context, part)),
         outlets: own(context, &part.outlets),
         facts,

@@ -513,7 +513,7 @@ ask-gear-plug = Welcher Stecker ist daran?
 # Safety.
 ask-gear-main = Welche Zahl steht auf dem Hauptschutzschalter?
     .why = { $about }: der Schalter „Main“, mit Ampere.
-    .help = Er ist innen, hinter der kleinen Tür des Verteilers. Schrauben Sie nichts auf. Wissen Sie es nicht, nehmen wir an, wofür der Stecker gemacht ist.
+    .help = Er ist innen, bei den anderen Schutzschaltern. Schrauben Sie nichts auf. Wissen Sie es nicht, nehmen wir an, wofür der Stecker gemacht ist.
     .row = Hauptschutzschalter
 
 ask-gear-inside = Welche davon laufen darin?

@@ -548,7 +548,7 @@ ask-gear-plug = What plug is on it?
 # Safety.
 ask-gear-main = What number is on its main breaker?
     .why = { $about }: the switch marked “Main”, with amps.
-    .help = It is inside, behind the small door of the breaker panel. Do not unscrew anything. If you do not know, we assume what its plug is made for.
+    .help = It is inside, where you switch the other breakers. Do not unscrew anything. If you do not know, we assume what its plug is made for.
     .row = Main breaker
 
 ask-gear-inside = Which of these run inside?

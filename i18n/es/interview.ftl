@@ -524,7 +524,7 @@ ask-gear-plug = ¿Qué clavija tiene?
 # Safety.
 ask-gear-main = ¿Qué número dice su { -breaker } principal?
     .why = { $about }: el interruptor que dice “Main”, con amperios.
-    .help = Está dentro, tras la puertita del tablero. No desatornille nada. Si no lo sabe, suponemos aquello para lo que está hecha su clavija.
+    .help = Está dentro, junto a los demás { -breaker(form: "many") }. No desatornille nada. Si no lo sabe, suponemos aquello para lo que está hecha su clavija.
     .row = Principal
 
 ask-gear-inside = ¿Cuáles de estos funcionan dentro?

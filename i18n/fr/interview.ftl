@@ -540,7 +540,7 @@ ask-gear-plug = Quelle fiche porte cela ?
 # Safety.
 ask-gear-main = Quel nombre porte son disjoncteur principal ?
     .why = { $about } : l’interrupteur marqué « Main », en ampères.
-    .help = Il est à l’intérieur, derrière la petite porte du tableau. Ne dévissez rien. Si vous ne savez pas, nous supposons ce pour quoi sa fiche est faite.
+    .help = Il est à l’intérieur, avec les autres disjoncteurs. Ne dévissez rien. Si vous ne savez pas, nous supposons ce pour quoi sa fiche est faite.
     .row = Disj. principal
 
 ask-gear-inside = Lesquels de ceux-ci marchent dedans ?

@@ -23,6 +23,8 @@ fn reading(field: &str) -> (&str, Marking) {
         None => (path, false),
     };
     let read = match (thing.split('.').next().unwrap_or(thing), name) {
+        // A main breaker is not among the outlets.
+        ("box", "breaker") if !outlet => Marking::Other,
         ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => {
             Marking::Face
         }
@@ -243,6 +245,7 @@ mod tests {
             ("cord.long.wire", "cord.short.wire", false),
             ("cord.long.wire", "cord.long.coiled", false),
             ("box.b.listed", "box.b.outlet.a.wire", true),
+            ("box.b.breaker", "box.b.outlet.a.breaker", false),
             ("site.ground", "site.stands", false),
         ] {
             assert_eq!(together(one, other), same, "{one} {other}");

@@ -335,3 +335,26 @@ fn what_runs_inside_is_told_to_go_nowhere_else() {
     assert!(!found(&over, "OVER006").is_empty());
     assert!(!told(&over).contains("move"), "{}", told(&over));
 }
+
+/// Its own cord is ahead of an outlet that it has outside as well.
+#[test]
+fn an_outlet_outside_is_at_the_end_of_its_cord() {
+    let lights = "breaker = \"30 A\"\n\n[[box.outlet]]\nid = \"porch\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n\
+                  gfci = true\n\n[[load]]\nid = \"lights\"\nkind = \"lamp\"\nrunning = \"40 W\"\n\
+                  continuous = true\nplug = \"5-15P\"\non = \"porch\"\nhours = [\"19:00-21:00\"]\n\n[[load]]\nid = \"roof\"";
+    let sound = report(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", lights)]);
+    assert_eq!(found(&sound, "AIR005"), []);
+    let at = |id: &str| {
+        sound
+            .figures
+            .sharing
+            .placed
+            .iter()
+            .find(|it| it.load.as_str() == id)
+    };
+    assert_eq!(at("lights").map(|it| it.at.as_str()), Some("porch"));
+    // At the generator itself there is none.
+    let home = lights.replace("on = \"porch\"", "on = \"front\"");
+    let near = report(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", &home)]);
+    assert_eq!(found(&near, "AIR005").len(), 1);
+}

@@ -128,7 +128,11 @@ fn an_adapter_from_a_household_outlet_limits_all_of_it() {
     let report = report(&[&edits[..], &at_noon].concat());
     let together = &report.figures.sharing.together;
     assert!(together.iter().all(|set| set.len() < 3), "{together:?}");
-    assert!(!found(&report, "OVER006").is_empty() || !found(&report, "CORD001").is_empty());
+    assert_eq!(found(&report, "CORD001")[0].0, Signal::Warning);
+    let words = crate::words::Words::english();
+    let cord = report.findings.iter().find(|it| it.code == "CORD001");
+    let told = cord.map(|it| words.finding(it, &report.figures.loads).fix);
+    assert!(told.is_some_and(|it| it.starts_with("Run fewer things inside")));
     // The heat of the adapter is told of what makes heat for hours.
     let heater = [(
         "kind = \"electronic\"\nrunning = \"420 W\"",

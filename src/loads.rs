@@ -33,7 +33,7 @@ pub struct LoadUnit {
     /// How it behaves. One that nobody knows the kind of is taken for one that somebody's health
     /// depends on: no kind has more weight, and like most it draws more as the volts fall.
     pub kind: LoadKind,
-    /// Its plug, or what is taken for it.
+    /// Its plug, or what is taken for it; of what runs in a camper the camper's, by which it is fed.
     pub plug: Plug,
     /// Nominal voltage that its current is reckoned at: at the plug, or of one leg for a thing that may
     /// have all of its current on one.
@@ -189,11 +189,14 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         let word = "assumed-worst-kind";
         assume.note("kind", Value::Word { word }, "load-kind");
     }
-    let plug = if let Answer::Known(plug) = load.plug {
-        plug
-    } else {
-        assume.note("plug", Value::Name(UNKNOWN_PLUG.to_string()), "load-plug");
-        UNKNOWN_PLUG
+    let around = plan.around(load);
+    let plug = match (load.plug, around) {
+        (Answer::Known(plug), _) => plug,
+        (_, Some(camper)) => camper.inlet,
+        _ => {
+            assume.note("plug", Value::Name(UNKNOWN_PLUG.to_string()), "load-plug");
+            UNKNOWN_PLUG
+        }
     };
     // How a thing with both hots and a neutral shares itself out between them its watts do not tell.
     // All of it may be on one leg, whichever. Amps are told for each leg, a motor has no neutral, and what
@@ -206,7 +209,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         );
     if lopsided && plan.generator.voltage != Answer::Known(System::V120) {
         let word = "assumed-one-leg";
-        let (field, why) = if load.voltage.is_known() {
+        let (field, why) = if load.voltage.is_known() || around.is_some() {
             ("legs", "load-one-leg")
         } else {
             ("voltage", "load-voltage")
@@ -221,7 +224,9 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
     let (running, running_current, factor) = running(load, kind, plug, volts, &mut assume);
     let (running, running_current) = match load.running {
-        Answer::Known(Draw::Power(_)) => at_the_plug(load.kind, plug, running, running_current),
+        Answer::Known(Draw::Power(_)) if around.is_none() => {
+            at_the_plug(load.kind, plug, running, running_current)
+        }
         _ => (running, running_current),
     };
     let (starting, starting_current) = starting(
@@ -234,7 +239,9 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         &mut assume,
     );
     let (starting, starting_current) = match load.starting {
-        Answer::Known(_) => at_the_plug(load.kind, plug, starting, starting_current),
+        Answer::Known(_) if around.is_none() => {
+            at_the_plug(load.kind, plug, starting, starting_current)
+        }
         _ => (starting, starting_current),
     };
     let (volts, running_current, starting_current) = if lopsided {

@@ -83,6 +83,11 @@ pub struct Assumption {
 }
 
 impl Assumption {
+    /// Whether it is true of all of its kind, and was no unknown: nobody has to look.
+    pub(crate) fn of_all_campers(&self) -> bool {
+        self.why.starts_with("camper-") && self.why != "camper-main"
+    }
+
     /// Whether it is of the leg that feeds this outlet or end of a cord.
     pub(crate) fn is_leg_of(&self, id: &Id) -> bool {
         let of = self.field.strip_suffix(".leg");

@@ -503,11 +503,24 @@ pick-gear-what-box-camper-30 = Schutzschalterkasten, von TT-30
 pick-gear-what-box-twist-30-four = Schutzschalterkasten, von L14-30
 pick-gear-what-box-50 = Schutzschalterkasten, von 14-50
 pick-gear-what-box = Anderer Schutzschalterkasten
+pick-gear-what-camper = Wohnwagen oder Wohnmobil (RV)
 
 ask-gear-plug = Welcher Stecker ist daran?
     .why = { $about }: das Ende mit den Stiften.
     .help = Suchen Sie den Namen, der zwischen den Stiften steht.
     .row = Stecker
+
+# Safety.
+ask-gear-main = Welche Zahl steht auf dem Hauptschutzschalter?
+    .why = { $about }: der Schalter „Main“, mit Ampere.
+    .help = Er ist innen, bei den anderen Schutzschaltern. Schrauben Sie nichts auf. Wissen Sie es nicht, nehmen wir an, wofür der Stecker gemacht ist.
+    .row = Hauptschutzschalter
+
+ask-gear-inside = Welche davon laufen darin?
+    .why = { $about }. Kreuzen Sie an, was dort angeschlossen ist.
+    .help = Kreuzen Sie alles an, was darin läuft: die Klimaanlage, den Warmwasserbereiter, einen Laptop. All das geht durch den Stecker und den Hauptschutzschalter und braucht keine andere Steckdose.
+    .row = Läuft darin
+pick-gear-inside-done = Das ist alles darin
 
 ask-gear-ends = Welche Steckdosen sind am anderen Ende?
     .why = { $about }. Jede ankreuzen, und wie viele.
@@ -847,3 +860,4 @@ id-top = oben
 id-bottom = unten
 id-middle = mitte
 id-load = gerät
+id-our-camper = unser-wohnwagen

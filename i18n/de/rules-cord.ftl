@@ -10,7 +10,10 @@ CORD001 = { $first } soll mehr tragen, als es verträgt
     .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
     .fix-unwind-less = Rollen Sie das Kabel jedes Mal ganz ab. Das genügt nicht: Schließen Sie einen Teil woanders an, oder lassen Sie weniger Geräte zugleich daran laufen.
-    .fix-plug = Schließen Sie einen Teil davon woanders an, oder lassen Sie weniger Geräte zugleich daran laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
+    .fix-plug = { $inside ->
+        [yes] Lassen Sie innen weniger Geräte zugleich laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
+       *[no] Schließen Sie einen Teil davon woanders an, oder lassen Sie weniger Geräte zugleich daran laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
+      }
     .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
 
 cord-through = { $planned ->

@@ -41,9 +41,12 @@ FIT001 = { $fix ->
     .fix-loose = Stecken Sie { $place } { $fits ->
         [no] dort ein, wo der Stecker passt
        *[yes] in { $sockets }
-      }, oder stecken Sie { $about } { $free ->
-        [no] woanders ein
-       *[yes] in { $others }
+      }{ $inside ->
+        [yes] {""}
+       *[no] , oder stecken Sie { $about } { $free ->
+            [no] woanders ein
+           *[yes] in { $others }
+          }
       }. Schreiben Sie das in den Plan, und prüfen Sie noch einmal.
     .fix-misplaced = { $free ->
         [no] Andere passende sind belegt oder reichen nicht: Lassen Sie es ausgesteckt.

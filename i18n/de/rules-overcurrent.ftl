@@ -43,7 +43,10 @@ OVER001 = { $fix ->
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $any-first } unbenutzt.
     .fix-free = Stecken Sie nichts in { $any-first }; die Steckdose bleibt leer.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
-    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $any-first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
+    .fix-camper = { $main ->
+        [yes] Schließen Sie dahinter nur den Wohnwagen an.
+       *[no] Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $any-first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
+      }
 
 over-cord = { $cord ->
     [gauge] Nehmen Sie ein Kabel, auf dem 16, 14 oder 12 AWG steht (1,5 mm² oder mehr): Eine kleinere AWG-Zahl ist dicker.

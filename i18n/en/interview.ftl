@@ -69,7 +69,8 @@ label-row = { $title }: { $shown }
 
 # What a part is called until somebody names it, with a number behind it if need be: one short
 # word in small letters, without spaces. The first four are outlets by their shape: the household
-# kind, that for a camper, that which is twisted, the large ones.
+# kind, that for a camper, that which is twisted, the large ones. “our-camper” is the camper itself, and has a
+# number only if there are two.
 id-regular = regular
 id-camper = camper
 id-twist = twist
@@ -83,6 +84,7 @@ id-top = top
 id-bottom = bottom
 id-middle = middle
 id-load = load
+id-our-camper = our-camper
 
 shown-unknown = not known
 shown-open-one = not asked
@@ -536,11 +538,24 @@ pick-gear-what-box-camper-30 = Box with breakers, TT-30 inlet
 pick-gear-what-box-twist-30-four = Box with breakers, L14-30 inlet
 pick-gear-what-box-50 = Box with breakers, 14-50 inlet
 pick-gear-what-box = Another box with breakers
+pick-gear-what-camper = Camper or motorhome (RV)
 
 ask-gear-plug = What plug is on it?
     .why = { $about }: the end with blades.
     .help = Look for the name molded between the blades.
     .row = Plug
+
+# Safety.
+ask-gear-main = What number is on its main breaker?
+    .why = { $about }: the switch marked “Main”, with amps.
+    .help = It is inside, where you switch the other breakers. Do not unscrew anything. If you do not know, we assume what its plug is made for.
+    .row = Main breaker
+
+ask-gear-inside = Which of these run inside?
+    .why = { $about }. Mark what is wired in or plugged in there.
+    .help = Mark everything that runs inside, such as its air conditioner, its water heater or a laptop. All of it goes through the camper’s plug and its main breaker, and needs no outlet of its own.
+    .row = Runs inside
+pick-gear-inside-done = That is all that runs inside
 
 ask-gear-ends = What outlets are at its other end?
     .why = { $about }. Mark each, and how many of it.

@@ -10,7 +10,10 @@ CORD001 = The cord { $first } is overloaded
     .fix-thicker = Plug some of it in elsewhere, or run fewer things at once. Or use a thicker cord: a smaller AWG number means a thicker wire.
     .fix-unwind = Unwind the whole cord before you use it. A coil traps its own heat.
     .fix-unwind-less = Unwind the whole cord each time. That is not enough: plug some of it in elsewhere, or run fewer things at once.
-    .fix-plug = Plug some of it in elsewhere, or run fewer things on it at once. A thicker cord with the same plug does not help.
+    .fix-plug = { $inside ->
+        [yes] Run fewer things inside at once. A thicker cord with the same plug does not help.
+       *[no] Plug some of it in elsewhere, or run fewer things on it at once. A thicker cord with the same plug does not help.
+      }
     .fix-tag = Read the amps on the cord’s tag: the smaller number counts. Plug some of it in elsewhere, or run fewer things on it at once. Or use a shorter or thicker cord: a smaller AWG number means a thicker wire.
 
 cord-through = { $planned ->

@@ -41,9 +41,12 @@ FIT001 = { $fix ->
     .fix-loose = Plug { $place } into { $fits ->
         [no] an outlet where it fits
        *[yes] { $sockets }
-      }, or plug { $about } into { $free ->
-        [no] another outlet
-       *[yes] { $others }
+      }{ $inside ->
+        [yes] {""}
+       *[no] , or plug { $about } into { $free ->
+            [no] another outlet
+           *[yes] { $others }
+          }
       }. Write that in the plan, and check again.
     .fix-misplaced = { $free ->
         [no] Every other outlet that fits is taken, or cannot run it: leave it unplugged.

@@ -19,7 +19,10 @@ OVER001 = { $fix ->
           }
         [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
         [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
-        [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }: until then the adapter can overheat and catch fire.
+        [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }: until then { $main ->
+            [yes] anything but the camper can overheat it, and start a fire.
+           *[no] the adapter can overheat and catch fire.
+          }
        *[other] { $known ->
             [no] We assumed that{" "}
            *[yes] {""}
@@ -55,7 +58,10 @@ OVER001 = { $fix ->
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $any-first }.
     .fix-free = Plug nothing into { $any-first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
-    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $any-first }. Plug nothing but the camper in past it.
+    .fix-camper = { $main ->
+        [yes] Plug nothing but the camper in past it.
+       *[no] Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $any-first }. Plug nothing but the camper in past it.
+      }
 
 over-cord = { $cord ->
     [gauge] Use a cord marked 16, 14 or 12 AWG ({ $measure ->

@@ -514,11 +514,24 @@ pick-gear-what-box-camper-30 = Caja, { -breaker(form: "many") }, entrada TT-30
 pick-gear-what-box-twist-30-four = Caja, { -breaker(form: "many") }, entrada L14-30
 pick-gear-what-box-50 = Caja, { -breaker(form: "many") }, entrada 14-50
 pick-gear-what-box = Otra caja con { -breaker(form: "many") }
+pick-gear-what-camper = { -camper(form: "One") } o autocaravana (RV)
 
 ask-gear-plug = ¿Qué clavija tiene?
     .why = { $about }: el extremo con patas.
     .help = Busque el nombre moldeado entre las patas.
     .row = Clavija
+
+# Safety.
+ask-gear-main = ¿Qué número dice su { -breaker } principal?
+    .why = { $about }: el interruptor que dice “Main”, con amperios.
+    .help = Está dentro, junto a los demás { -breaker(form: "many") }. No desatornille nada. Si no lo sabe, suponemos aquello para lo que está hecha su clavija.
+    .row = Principal
+
+ask-gear-inside = ¿Cuáles de estos funcionan dentro?
+    .why = { $about }. Marque lo que está conectado o se enchufa ahí.
+    .help = Marque todo lo que funciona dentro, como su aire acondicionado, su calentador de agua o una computadora. Todo pasa por la clavija y el { -breaker } principal, y no necesita otro { -receptacle }.
+    .row = Funciona dentro
+pick-gear-inside-done = Eso es todo lo de dentro
 
 ask-gear-ends = ¿Qué { -receptacle(form: "many") } hay en el otro extremo?
     .why = { $about }. Marque cada uno, y cuántos hay.
@@ -860,3 +873,4 @@ id-top = arriba
 id-bottom = abajo
 id-middle = centro
 id-load = aparato
+id-our-camper = nuestra-casa-rodante

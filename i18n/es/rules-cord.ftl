@@ -10,7 +10,10 @@ CORD001 = A { $first } se le pide más de lo que soporta
     .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
     .fix-unwind-less = Desenrolle todo el cable cada vez. No basta: enchufe una parte en otro lugar o use menos cosas a la vez en él.
-    .fix-plug = Enchufe una parte en otro lugar o use menos cosas a la vez en él. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
+    .fix-plug = { $inside ->
+        [yes] Use dentro menos cosas a la vez. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
+       *[no] Enchufe una parte en otro lugar o use menos cosas a la vez en él. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
+      }
     .fix-tag = Lea los amperios en la etiqueta del cable; vale la cifra menor. Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más corto o más grueso (un número AWG menor es más grueso).
 
 cord-through = { $planned ->

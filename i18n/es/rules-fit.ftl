@@ -41,9 +41,12 @@ FIT001 = { $fix ->
     .fix-loose = Enchufe { $place } { $fits ->
         [no] donde encaje
        *[yes] en { $sockets }
-      }, o enchufe { $about } { $free ->
-        [no] en otro sitio
-       *[yes] en { $others }
+      }{ $inside ->
+        [yes] {""}
+       *[no] , o enchufe { $about } { $free ->
+            [no] en otro sitio
+           *[yes] en { $others }
+          }
       }. Escríbalo en el plan y revise otra vez.
     .fix-misplaced = { $free ->
         [no] Los otros donde entra están ocupados o no pueden con él: déjelo desenchufado.

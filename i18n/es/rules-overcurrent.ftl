@@ -43,7 +43,10 @@ OVER001 = { $fix ->
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $any-first }.
     .fix-free = No enchufe nada en { $any-first }; déjelo vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
-    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $any-first }. No enchufe ahí nada más que la { -camper }.
+    .fix-camper = { $main ->
+        [yes] No enchufe ahí nada más que la { -camper }.
+       *[no] Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $any-first }. No enchufe ahí nada más que la { -camper }.
+      }
 
 over-cord = { $cord ->
     [gauge] Use un cable marcado 16, 14 o 12 AWG (1,5 mm² o más): un número AWG menor es un conductor más grueso.

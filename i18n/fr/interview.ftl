@@ -80,6 +80,7 @@ id-top = haut
 id-bottom = bas
 id-middle = milieu
 id-load = appareil
+id-our-camper = notre-roulotte
 
 shown-unknown = inconnu
 shown-open-one = non demandé
@@ -529,11 +530,24 @@ pick-gear-what-box-camper-30 = Coffret, disjoncteurs, entrée TT-30
 pick-gear-what-box-twist-30-four = Coffret, disjoncteurs, entrée L14-30
 pick-gear-what-box-50 = Coffret, disjoncteurs, entrée 14-50
 pick-gear-what-box = Autre coffret à disjoncteurs
+pick-gear-what-camper = { -camper(form: "One") } ou autocaravane (VR)
 
 ask-gear-plug = Quelle fiche porte cela ?
     .why = { $about } : le bout avec des lames.
     .help = Cherchez le nom moulé entre les lames.
     .row = Fiche
+
+# Safety.
+ask-gear-main = Quel nombre porte son disjoncteur principal ?
+    .why = { $about } : l’interrupteur marqué « Main », en ampères.
+    .help = Il est à l’intérieur, avec les autres disjoncteurs. Ne dévissez rien. Si vous ne savez pas, nous supposons ce pour quoi sa fiche est faite.
+    .row = Disj. principal
+
+ask-gear-inside = Lesquels de ceux-ci marchent dedans ?
+    .why = { $about }. Cochez ce qui y est câblé ou branché.
+    .help = Cochez tout ce qui marche dedans : le climatiseur, le chauffe-eau, un ordinateur. Tout cela passe par la fiche et le disjoncteur principal, et n’a besoin d’aucune autre prise.
+    .row = Marche dedans
+pick-gear-inside-done = C’est tout ce qui est dedans
 
 ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
     .why = { $about }. Cochez chacune, et combien.

@@ -10,7 +10,10 @@ CORD001 = On demande à { $first } plus que sa limite
     .fix-thicker = Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
     .fix-unwind = Déroulez toute la rallonge avant de vous en servir. Enroulée, elle ne peut pas évacuer sa chaleur.
     .fix-unwind-less = Déroulez toute la rallonge chaque fois. Cela ne suffit pas : branchez une partie ailleurs, ou utilisez moins d’appareils à la fois.
-    .fix-plug = Branchez une partie ailleurs, ou utilisez moins d’appareils à la fois. C’est la fiche qui fixe cette limite ; une rallonge plus grosse avec la même fiche n’y change rien.
+    .fix-plug = { $inside ->
+        [yes] Utilisez moins d’appareils à la fois à l’intérieur. C’est la fiche qui fixe cette limite ; une rallonge plus grosse avec la même fiche n’y change rien.
+       *[no] Branchez une partie ailleurs, ou utilisez moins d’appareils à la fois. C’est la fiche qui fixe cette limite ; une rallonge plus grosse avec la même fiche n’y change rien.
+      }
     .fix-tag = Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte. Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus courte ou plus grosse (numéro AWG plus petit = fil plus gros).
 
 cord-through = { $planned ->

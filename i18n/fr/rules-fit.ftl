@@ -41,9 +41,12 @@ FIT001 = { $fix ->
     .fix-loose = Branchez { $place } { $fits ->
         [no] là où sa fiche entre
        *[yes] à { $sockets }
-      }, ou branchez { $about } { $free ->
-        [no] ailleurs
-       *[yes] à { $others }
+      }{ $inside ->
+        [yes] {""}
+       *[no] , ou branchez { $about } { $free ->
+            [no] ailleurs
+           *[yes] à { $others }
+          }
       }. Dites-le dans le plan, et vérifiez de nouveau.
     .fix-misplaced = { $free ->
         [no] Ailleurs, tout est pris ou trop faible : laissez-le débranché.

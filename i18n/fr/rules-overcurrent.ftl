@@ -43,7 +43,10 @@ OVER001 = { $fix ->
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $any-first }.
     .fix-free = Ne branchez rien sur { $any-first } : laissez la prise vide.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
-    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $any-first }. N’y branchez que la { -camper }.
+    .fix-camper = { $main ->
+        [yes] N’y branchez que la { -camper }.
+       *[no] Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $any-first }. N’y branchez que la { -camper }.
+      }
 
 over-cord = { $cord ->
     [gauge] Prenez une rallonge marquée 16, 14 ou 12 AWG (1,5 mm² ou plus) : un numéro AWG plus petit est plus gros.

@@ -12,8 +12,8 @@ use crate::loads::least_current;
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::row::Part;
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel, Plan,
-    Region, Site, System,
+    Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel,
+    Plan, Region, Site, System,
 };
 use crate::quantity::{Current, Power, Ratio};
 use crate::tables::shape::{Configuration, Plug};
@@ -103,6 +103,10 @@ pub(super) fn beyond_plug(
     field: &str,
     text: &str,
 ) -> Option<(Current, Plug)> {
+    // What runs in a camper has none.
+    if parts::around(draft, n).is_some() {
+        return None;
+    }
     let table = parts::appliance(draft, n);
     let said = |name: &str| {
         if name == field {
@@ -311,6 +315,9 @@ impl Build<'_> {
         let mut part = DistributionBox::default();
         self.fill(&mut part, &format!("gear.{n}"), GEAR);
         part.id = Id::new(&self.ids.gear(n))?;
+        if parts::is_camper(self.draft, n) {
+            part.kind = BoxKind::Camper;
+        }
         part.from = self.from(n);
         part.inlet = parts::gear_plug(self.draft, n)?;
         for m in parts::outs(self.draft, n) {
@@ -379,6 +386,9 @@ impl Build<'_> {
         }
         let hours = self.draft.text(&key("hours")).map(form::spans);
         load.hours = hours.and_then(Result::ok).unwrap_or_default();
+        if parts::around(self.draft, n).is_some() {
+            load.plug = Answer::Missing;
+        }
         if !parts::may_use_both(self.draft, n) {
             load.voltage = Answer::Missing;
         }

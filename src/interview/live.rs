@@ -177,7 +177,9 @@ pub(super) fn assumed(
     report: &Report,
     line_of: impl Fn(&str) -> Option<String>,
 ) -> BTreeSet<String> {
-    let fields = report.figures.assumed.iter().map(|it| it.field.as_str());
+    let unknown = report.figures.assumed.iter();
+    let unknown = unknown.filter(|it| !it.of_all_campers());
+    let fields = unknown.map(|it| it.field.as_str());
     // Hours count for the energy only.
     let is_hours =
         |field: &&str| field.starts_with("load.") && field.rsplit('.').next() == Some("hours");
@@ -215,7 +217,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
             },
             [
                 ("id", limit.id.as_str().into()),
-                ("shape", limit.shape.to_string().into()),
+                ("shape", limit.told_shape().into()),
                 ("amps", amps.into()),
             ],
         );

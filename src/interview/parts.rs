@@ -53,9 +53,12 @@ pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
     })
 }
 
-/// Whether a load's plug brings 120 V and 240 V, so that it may use the one, or both.
+/// Whether a load's plug, or that of the camper around it, brings 120 V and 240 V, so that it may use the one, or both.
 pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
-    let plug = draft.text(&format!("load.{n}.plug")).and_then(Plug::named);
+    let plug = match around(draft, n) {
+        Some(camper) => gear_plug(draft, camper),
+        None => draft.text(&format!("load.{n}.plug")).and_then(Plug::named),
+    };
     plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
 }
 
@@ -89,7 +92,19 @@ pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
 pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
     draft
         .text(&format!("gear.{n}.what"))
-        .is_some_and(|what| what.starts_with("box"))
+        .is_some_and(|what| what.starts_with("box") || what == "camper")
+}
+
+/// Whether a box is a camper.
+pub(super) fn is_camper(draft: &Draft, n: u8) -> bool {
+    draft.text(&format!("gear.{n}.what")) == Some("camper")
+}
+
+/// The camper that a load runs in.
+pub(super) fn around(draft: &Draft, load: u8) -> Option<u8> {
+    let on = draft.text(&format!("load.{load}.on"))?;
+    let mut campers = gear(draft).filter(|n| is_camper(draft, *n));
+    campers.find(|n| Place::Inside(*n).token() == on)
 }
 
 /// Whether there is another cord or box of the same kind.
@@ -209,6 +224,8 @@ pub(super) enum Place {
     End(u8, u8),
     /// Outlet of a box: the box, the kind, which of the kind; from one.
     Out(u8, u8, u8),
+    /// In a camper.
+    Inside(u8),
 }
 
 impl Place {
@@ -218,13 +235,14 @@ impl Place {
             Self::Outlet(n) => format!("outlet {n}"),
             Self::End(n, end) => format!("cord {n} {end}"),
             Self::Out(n, m, copy) => format!("box {n} {m} {copy}"),
+            Self::Inside(n) => format!("camper {n}"),
         }
     }
 
     fn part(self) -> Option<u8> {
         match self {
             Self::Outlet(_) => None,
-            Self::End(n, _) | Self::Out(n, ..) => Some(n),
+            Self::End(n, _) | Self::Out(n, ..) | Self::Inside(n) => Some(n),
         }
     }
 
@@ -239,6 +257,7 @@ impl Place {
             Self::Out(n, m, _) => draft
                 .text(&format!("gear.{n}.out.{m}.face"))
                 .and_then(Receptacle::named),
+            Self::Inside(n) => gear_plug(draft, n).map(|plug| Receptacle(plug.0)),
         }
     }
 
@@ -250,6 +269,8 @@ impl Place {
                 .and_then(|text| form::count(text, bounds::SOCKETS).ok()),
             Self::End(..) => Some(1),
             Self::Out(n, m, copy) => told_sockets(draft, n, m, copy),
+            // As many as there are.
+            Self::Inside(_) => Some(u8::MAX),
         };
         usize::from(told.unwrap_or_else(|| shape.map_or(1, Receptacle::usual_sockets)))
     }
@@ -270,6 +291,7 @@ pub(super) fn places(draft: &Draft) -> Vec<Place> {
             for m in outs(draft, n) {
                 found.extend((1..=out_count(draft, n, m)).map(|copy| Place::Out(n, m, copy)));
             }
+            found.extend(is_camper(draft, n).then_some(Place::Inside(n)));
         } else {
             let ends = u8::try_from(gear_ends(draft, n).len()).unwrap_or(u8::MAX);
             found.extend((1..=ends).map(|end| Place::End(n, end)));
@@ -401,7 +423,7 @@ impl Layout {
             .iter()
             .filter(|(_, shape)| shape.is_some_and(|shape| shape.takes(plug)))
             .map(|(place, _)| *place)
-            .filter(|place| !feeds_itself(*place))
+            .filter(|place| !matches!(place, Place::Inside(_)) && !feeds_itself(*place))
             .collect()
     }
 
@@ -481,8 +503,11 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
         .iter()
         .find(|load| load.n == n)
         .map(|load| load.place);
-    let fits = |shape: &Option<Receptacle>| shape.is_some_and(|shape| shape.takes(plug));
-    let places = layout.places.iter().filter(|(_, shape)| fits(shape));
+    // What runs in a camper needs no plug.
+    let fits = |(place, shape): &&(Place, Option<Receptacle>)| {
+        matches!(place, Place::Inside(_)) || shape.is_some_and(|shape| shape.takes(plug))
+    };
+    let places = layout.places.iter().filter(fits);
     places
         .map(|(place, _)| *place)
         .filter(|place| {
@@ -538,9 +563,21 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
 }
 
 /// The words of the code for what has no name yet: messages `id-WORD`.
-pub(super) const WORDS: [&str; 13] = [
-    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load", "left", "right", "top",
-    "bottom", "middle",
+pub(super) const WORDS: [&str; 14] = [
+    "regular",
+    "camper",
+    "twist",
+    "large",
+    "outlet",
+    "cord",
+    "box",
+    "load",
+    "left",
+    "right",
+    "top",
+    "bottom",
+    "middle",
+    "our-camper",
 ];
 
 /// The word for where this outlet of a box is, of those of its kind.
@@ -645,7 +682,10 @@ impl Ids {
     fn name_gear(&mut self, draft: &Draft) {
         let (mut cords, mut boxes) = (0, 0);
         for n in gear(draft) {
-            let (word, number) = if is_box(draft, n) {
+            // The word alone is an outlet.
+            let (word, number) = if is_camper(draft, n) {
+                ("our-camper", 1)
+            } else if is_box(draft, n) {
                 boxes += 1;
                 ("box", boxes)
             } else {
@@ -654,7 +694,10 @@ impl Ids {
             };
             if !self.gear.contains_key(&n) {
                 let own = draft.called.word(word);
-                let id = self.free(number, |number| format!("{own}{number}"));
+                let id = self.free(number, |number| match (word, number) {
+                    ("our-camper", 1) => own.to_owned(),
+                    _ => format!("{own}{number}"),
+                });
                 self.gear.insert(n, id);
             }
             let mut number = 0;
@@ -703,6 +746,7 @@ impl Ids {
             Place::End(n, _) if self.cords_with_one_end.contains(&n) => self.gear(n),
             Place::End(n, end) => format!("{}.{end}", self.gear(n)),
             Place::Out(n, m, copy) => self.outs.get(&(n, m, copy)).cloned().unwrap_or_default(),
+            Place::Inside(n) => self.gear(n),
         }
     }
 

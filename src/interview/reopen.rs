@@ -196,7 +196,20 @@ impl Open {
             let common = COMMON
                 .iter()
                 .find(|(word, with, _)| word.starts_with("box") && *with == inlet);
-            self.is(key("what"), common.map_or("box", |(word, ..)| word));
+            let what = common.map_or("box", |(word, ..)| word);
+            if holder.is_camper() {
+                self.is(key("what"), "camper");
+                self.is(key("inside"), "done");
+                if holder.listed == Answer::Missing {
+                    self.draft.answers.remove(&key("listed"));
+                }
+            } else {
+                self.is(key("what"), what);
+                // Nobody is asked for the main breaker of any other box.
+                if holder.breaker == Answer::Missing {
+                    self.draft.answers.remove(&key("breaker"));
+                }
+            }
             self.is(key("plug"), inlet);
             self.is(key("name"), holder.id.to_string());
             // Nobody is asked what is joined inside a factory-made box.
@@ -311,7 +324,7 @@ mod tests {
     use crate::tables::shape::Circuit;
     use crate::verdict::BONDING_PLUG;
     use proptest::prelude::*;
-    use std::collections::BTreeSet;
+    use std::collections::{BTreeMap, BTreeSet};
 
     fn plain(draft: &Draft) -> Plan {
         plan_of(draft, &|key| key.to_owned())
@@ -446,6 +459,9 @@ mod tests {
             outlet.shares = None;
             outlet.trips_at = None;
         }
+        let campers = plan.boxes.iter().filter(|it| it.is_camper());
+        let campers: BTreeMap<Option<Id>, _> =
+            campers.map(|it| (Some(it.id.clone()), it.inlet)).collect();
         for load in &mut plan.loads {
             load.now = None;
             // That nobody knows how it starts is said once.
@@ -453,7 +469,10 @@ mod tests {
                 load.starting_current = Answer::Missing;
                 load.starting = Answer::Unknown;
             }
-            let plug = load.plug.known();
+            let plug = match campers.get(&load.on) {
+                Some(inlet) => Some(inlet),
+                None => load.plug.known(),
+            };
             if plug.is_none_or(|plug| plug.0.circuit() != Circuit::TwoLegsNeutral) {
                 load.voltage = Answer::Missing;
             }

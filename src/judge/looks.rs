@@ -23,6 +23,8 @@ fn reading(field: &str) -> (&str, Marking) {
         None => (path, false),
     };
     let read = match (thing.split('.').next().unwrap_or(thing), name) {
+        // A main breaker is not among the outlets.
+        ("box", "breaker") if !outlet => Marking::Other,
         ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => {
             Marking::Face
         }
@@ -51,7 +53,8 @@ fn at_hand(field: &str, other: &str) -> bool {
     let (thing, of_other) = (reading(field).0, reading(other).0);
     let name = other.rsplit('.').next();
     let of_cord = thing.starts_with("cord.") && name == Some("coiled");
-    let of_box = thing.starts_with("box.") && name == Some("gfci");
+    // What a camper has inside is its maker's.
+    let of_box = other.contains(".outlet.") && thing.starts_with("box.") && name == Some("gfci");
     thing == of_other && (of_cord || of_box)
 }
 
@@ -242,6 +245,7 @@ mod tests {
             ("cord.long.wire", "cord.short.wire", false),
             ("cord.long.wire", "cord.long.coiled", false),
             ("box.b.listed", "box.b.outlet.a.wire", true),
+            ("box.b.breaker", "box.b.outlet.a.breaker", false),
             ("site.ground", "site.stands", false),
         ] {
             assert_eq!(together(one, other), same, "{one} {other}");

@@ -4,6 +4,8 @@
 //! it does not ask for.
 
 pub mod ask;
+#[cfg(test)]
+mod campers;
 mod looks;
 #[cfg(test)]
 mod properties;

@@ -27,13 +27,10 @@ pub(super) fn of_points(
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         let receptacle = matches!(node.kind, NodeKind::Receptacle { .. });
-        // A cord's only end has the id of the cord, and speaks for it.
-        let spoken_for = |ix: NodeIx| {
-            let mut ends = supply.fed_from(ix);
-            ends.any(|(_, end)| end.id == node.id)
-        };
+        // A cord's only end has the id of the cord, and speaks for it; so has what is inside a camper.
+        let spoken_for = supply.receptacle(&node.id).is_some();
         match node.kind {
-            NodeKind::Cord { .. } if spoken_for(ix) => continue,
+            NodeKind::Cord { .. } | NodeKind::Inlet { .. } if spoken_for => continue,
             NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. } => {}
             _ => continue,
         }
@@ -214,6 +211,7 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
             _ => false,
         }
     };
-    let fields = figures.assumed.iter().map(|assumption| &assumption.field);
+    let unknown = figures.assumed.iter().filter(|it| !it.of_all_campers());
+    let fields = unknown.map(|assumption| &assumption.field);
     fields.filter(|field| of_path(field)).cloned().collect()
 }

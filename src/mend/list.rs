@@ -22,7 +22,7 @@ use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
-use crate::verdict::{BONDING_PLUG, camper, wrong_anywhere};
+use crate::verdict::{BONDING_PLUG, of_camper, wrong_anywhere};
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -633,7 +633,7 @@ impl<'a> List<'a> {
             }
             // Nobody buys a smaller camper for it.
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
-            if known && !camper(load) {
+            if known && !of_camper(self.plan, load) {
                 for part in PARTS {
                     changes.push(Change::Smaller {
                         load: load.id.clone(),
@@ -864,6 +864,13 @@ impl<'a> List<'a> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
         };
+        // It stays in its camper.
+        if let Some(camper) = self.plan.around(load) {
+            let mut changes = self.load_changes(std::slice::from_ref(&load.id));
+            changes.extend(self.replugs(&camper.id));
+            changes.extend(self.wider(camper.inlet));
+            return changes;
+        }
         let plug = plug_of(load);
         // No gear here makes 240 V of what the set gives.
         let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);

@@ -8,15 +8,17 @@ use crate::report::{LoadFacts, Report};
 use crate::sharing::{AT_SET, length_of};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
-use crate::verdict::{Verdicts, camper};
+use crate::verdict::{Verdicts, of_camper};
 
-/// The receptacles of a cord or box.
+/// The receptacles of a cord or box, and of a camper the place inside.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
     let cords = plan.cords.iter().filter(|it| it.id == *part);
     let boxes = plan.boxes.iter().filter(|it| it.id == *part);
+    let inside = plan.camper(part).map(|it| it.id.clone());
     cords
         .flat_map(Cord::end_ids)
         .chain(boxes.flat_map(|it| it.outlets.iter().map(|outlet| outlet.id.clone())))
+        .chain(inside)
         .collect()
 }
 
@@ -58,8 +60,9 @@ impl<'a> Leads<'a> {
             cord.end_ids().map(move |end| (end, holder))
         });
         let boxes = plan.boxes.iter().flat_map(|it| {
-            let outlets = it.outlets.iter();
-            outlets.map(|outlet| (outlet.id.clone(), (None, it.from.as_ref())))
+            let inside = it.is_camper().then_some(&it.id);
+            let ends = it.outlets.iter().map(|outlet| &outlet.id).chain(inside);
+            ends.map(|end| (end.clone(), (None, it.from.as_ref())))
         });
         Self {
             holders: boxes.chain(cords).collect(),
@@ -96,16 +99,18 @@ impl<'a> Leads<'a> {
 
 /// Whether a thing is used where people are, and not where the set stands: by its light or its warmth, or
 /// because a life depends on it. A camper brings a cord of its own.
-fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
+fn beside_people(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
     let warms = load.may_be(LoadKind::Heater) && facts.continuous;
-    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !camper(load)
+    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical))
+        && !of_camper(plan, load)
 }
 
 /// The loads that are used where people are, or are a camper, and have their places at the set itself, on no cord to
 /// speak of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, facts, reach| {
-        (beside_people(load, facts) || camper(load)) && reach.is_some_and(|reach| reach <= AT_SET)
+        (beside_people(plan, load, facts) || of_camper(plan, load))
+            && reach.is_some_and(|reach| reach <= AT_SET)
     })
 }
 
@@ -133,7 +138,7 @@ pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTr
 /// The campers that no long cord leads to: each brings one of its own.
 pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, _, reach| {
-        camper(load) && reach.is_none_or(|reach| reach <= AT_SET)
+        of_camper(plan, load) && reach.is_none_or(|reach| reach <= AT_SET)
     })
 }
 
@@ -165,7 +170,7 @@ pub(super) fn used_apart(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     let at_set = at_the_set(plan, report);
     let apart = report.figures.loads.iter().filter(|facts| {
         let load = plan.loads.iter().find(|it| it.id == facts.of);
-        load.is_some_and(|load| beside_people(load, facts)) && !at_set.contains(&facts.of)
+        load.is_some_and(|load| beside_people(plan, load, facts)) && !at_set.contains(&facts.of)
     });
     apart.map(|facts| facts.of.clone()).collect()
 }

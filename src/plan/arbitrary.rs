@@ -10,7 +10,9 @@ use proptest::strategy::{NewTree, ValueTree};
 use proptest::test_runner::{RngAlgorithm, TestRng, TestRunner};
 
 use super::row::Part;
-use super::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Region, Site};
+use super::{
+    Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Region, Site,
+};
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -88,7 +90,13 @@ fn generator() -> impl Strategy<Value = Generator> {
 }
 
 fn distribution_box() -> impl Strategy<Value = DistributionBox> {
-    (part(), vec(part(), 1..4)).prop_map(|(part, outlets)| DistributionBox { outlets, ..part })
+    (part(), vec(part(), 1..4)).prop_map(|(mut part, outlets): (DistributionBox, _)| {
+        // One of four is a camper.
+        if part.hot.is_some() {
+            part.kind = BoxKind::Distribution;
+        }
+        DistributionBox { outlets, ..part }
+    })
 }
 
 pub(crate) fn load() -> impl Strategy<Value = Load> {
@@ -176,6 +184,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
             }
             let mut named_cords = Vec::new();
             let mut named_boxes = Vec::new();
+            let mut campers = Vec::new();
             for (at, (mut cord, from)) in cords.into_iter().enumerate() {
                 cord.id = id("cord", at);
                 cord.from = pick(&receptacles, from.as_ref());
@@ -187,15 +196,21 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 part.from = pick(&receptacles, from.as_ref());
                 let stem = format!("box{at}-outlet");
                 receptacles.extend(name_outlets(&mut part.outlets, &stem, &shares));
+                campers.extend(part.is_camper().then(|| part.id.clone()));
                 named_boxes.push(part);
             }
+            let places = [receptacles, campers.clone()].concat();
             let loads = loads
                 .into_iter()
                 .enumerate()
                 .map(|(at, (mut load, on))| {
                     load.id = id("load", at);
-                    load.on = pick(&receptacles, on.as_ref());
+                    load.on = pick(&places, on.as_ref());
                     load.now = None;
+                    if load.on.as_ref().is_some_and(|on| campers.contains(on)) {
+                        load.plug = Answer::Missing;
+                        return load;
+                    }
                     // Where it may stay, when nothing says where it must.
                     if load
                         .on
@@ -264,8 +279,16 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 shapes.insert(outlet.id.clone(), outlet.shape);
             }
         }
-        for load in &mut plan.loads {
+        let inside: Vec<bool> = plan
+            .loads
+            .iter()
+            .map(|it| plan.around(it).is_some())
+            .collect();
+        for (load, inside) in plan.loads.iter_mut().zip(inside) {
             likely_load(load, &shapes);
+            if inside {
+                load.plug = Answer::Missing;
+            }
         }
         plan
     })

@@ -613,32 +613,69 @@ impl Cord {
     }
 }
 
-/// A distribution box.
+/// What a box is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum BoxKind {
+    /// Receptacles behind an inlet, and nothing else.
+    #[default]
+    Distribution,
+    /// A camper or a vehicle with a box of its maker's: what runs inside is wired in, or plugged in there.
+    Camper,
+}
+
+impl Choice for BoxKind {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Distribution, "distribution"),
+        (Self::Camper, "camper"),
+    ];
+}
+
+/// A distribution box, or a camper, which has one inside.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct DistributionBox {
-    /// Its id.
+    /// Its id. What runs in a camper is `on` this.
     pub id: Id,
+    /// What it is.
+    pub kind: BoxKind,
     /// The receptacle it plugs into.
     pub from: Option<Id>,
-    /// Its inlet.
+    /// Its inlet; of a camper the plug that it comes with.
     pub inlet: Plug,
+    /// Its main breaker, ahead of all that it has. [`Answer::Missing`] means none, but in a camper.
+    pub breaker: Answer<Current>,
     /// Whether it is factory made and listed.
     pub listed: Answer<bool>,
     /// Whether neutral is joined to ground inside.
     pub bond: Answer<bool>,
     /// Whether it has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
-    /// Its receptacles.
+    /// Its receptacles; of a camper those that are reached from outside.
     pub outlets: Vec<Outlet>,
 }
 
 impl DistributionBox {
+    /// Whether it is a camper.
+    #[must_use]
+    pub fn is_camper(&self) -> bool {
+        self.kind == BoxKind::Camper
+    }
+
+    /// Whether it is factory made and listed, as campers are unless somebody says otherwise.
+    #[must_use]
+    pub fn is_listed(&self) -> Answer<bool> {
+        match self.listed {
+            Answer::Missing | Answer::Unknown if self.is_camper() => Answer::Known(true),
+            answer => answer,
+        }
+    }
+
     /// Whether it joins neutral and ground. Factory-made, listed boxes do not, unless somebody says
-    /// so.
+    /// so; of a camper nobody has to know.
     #[must_use]
     pub fn joins(&self) -> Answer<bool> {
         match self.bond {
             Answer::Missing if self.listed == Answer::Known(true) => Answer::Known(false),
+            Answer::Missing | Answer::Unknown if self.is_camper() => Answer::Known(false),
             answer => answer,
         }
     }
@@ -875,6 +912,19 @@ impl Plan {
         plugged.any(|at| at == receptacle)
     }
 
+    /// The camper of this id.
+    #[must_use]
+    pub fn camper(&self, id: &Id) -> Option<&DistributionBox> {
+        let mut boxes = self.boxes.iter();
+        boxes.find(|it| it.is_camper() && it.id == *id)
+    }
+
+    /// The camper that a load runs in.
+    #[must_use]
+    pub fn around(&self, load: &Load) -> Option<&DistributionBox> {
+        self.camper(load.on.as_ref()?)
+    }
+
     /// The cord or box that has this receptacle; `None` for what is the generator's, and for what is none.
     #[must_use]
     pub fn part_of(&self, receptacle: &Id) -> Option<&Id> {
@@ -883,8 +933,10 @@ impl Plan {
             receptacle.as_str().starts_with(cord.id.as_str())
                 && cord.end_ids().any(|end| end == *receptacle)
         };
-        let has_outlet =
-            |it: &&DistributionBox| it.outlets.iter().any(|outlet| outlet.id == *receptacle);
+        let has_outlet = |it: &&DistributionBox| {
+            it.outlets.iter().any(|outlet| outlet.id == *receptacle)
+                || it.is_camper() && it.id == *receptacle
+        };
         let boxes = self.boxes.iter().filter(has_outlet).map(|it| &it.id);
         let cords = self.cords.iter().filter(has_end).map(|it| &it.id);
         boxes.chain(cords).next()
@@ -973,6 +1025,7 @@ mod tests {
         hold::<System>();
         hold::<Neutral>();
         hold::<Fuel>();
+        hold::<BoxKind>();
         hold::<Leg>();
         hold::<Uses>();
         hold::<LoadKind>();

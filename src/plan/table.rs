@@ -9,8 +9,8 @@ use super::read::{Field, Fields};
 use super::row::{Kind, Part, Row, row};
 use super::write::{horsepower, quoted};
 use super::{
-    Answer, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Leg, Load, LoadKind,
-    Neutral, Noise, Outlet, Parallel, Runtime, Site, Stands, System, Uses, Wanted,
+    Answer, BoxKind, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Leg, Load,
+    LoadKind, Neutral, Noise, Outlet, Parallel, Runtime, Site, Stands, System, Uses, Wanted,
 };
 
 impl Part for Site {
@@ -118,8 +118,10 @@ impl Part for Cord {
 impl Part for DistributionBox {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
         &row!(DistributionBox.id: ID).needed(r#"id = "box""#),
+        &row!(DistributionBox.kind: BoxKind::ALL).unless(|part| part.kind == BoxKind::Distribution),
         &row!(DistributionBox.from: REFERENCE),
         &row!(DistributionBox.inlet: PLUG).needed(r#"inlet = "L5-30P""#),
+        &row!(DistributionBox.breaker: bounds::BREAKER),
         &row!(DistributionBox.listed: YesNo).best("yes"),
         &row!(DistributionBox.bond: YesNo).best("no"),
         &row!(DistributionBox.hot: YesNo).best("no"),

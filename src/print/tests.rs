@@ -60,6 +60,7 @@ fn limit(
     };
     Limit {
         id: id(name),
+        inside: false,
         shape: Receptacle::named(shape).expect("a shape"),
         volts: Voltage::from_millivolts(120_000),
         marked_amps: amps(short),

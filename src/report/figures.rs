@@ -36,6 +36,8 @@ impl Figures {
         let scene = drops::Scene::new(supply, &units, &sharing);
         let (drops, drops_alone) = drops::of_scene(&scene);
         let plugged_in = scene.placed.iter();
+        // What runs in a camper may be wired in.
+        let plugged_in = plugged_in.filter(|it| !supply.inside(it.load.at));
         let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
         Self {
             limits: limits(supply, verdicts),

@@ -15,6 +15,7 @@ pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
             let volts = supply.volts_at(ix);
             Limit {
                 id: node.id.clone(),
+                inside: supply.inside(ix),
                 shape,
                 volts,
                 marked_amps: supply.own_breaker(ix).unwrap_or(shape.0.rating()),
@@ -52,8 +53,11 @@ pub(crate) struct Feed {
 impl Feed {
     /// Of a cord or box; none of what is plugged into nothing.
     pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
-        let mut nodes = supply.nodes.iter();
-        let at = nodes.position(|node| node.id == *part && node.kind.is_gear())?;
+        let nodes = || supply.nodes.iter().enumerate();
+        nodes().find(|(_, node)| node.id == *part && node.kind.is_gear())?;
+        // A box's main breaker, and a camper's inside, have its id and come after its inlet.
+        let whole = |node: &supply::Node| !matches!(node.kind, NodeKind::Receptacle { .. });
+        let (at, _) = nodes().rfind(|(_, node)| node.id == *part && whole(node))?;
         let limit = supply.limit(NodeIx(at));
         Some(Self {
             continuous_amps: limit.continuous,

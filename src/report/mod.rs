@@ -39,7 +39,7 @@ use crate::quantity::{
     Current, Energy, Hours, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
 };
 use crate::supply::LimitReason;
-use crate::tables::shape::Receptacle;
+use crate::tables::shape::{Plug, Receptacle};
 
 /// The version of the report format.
 pub const FORMAT: u32 = 2;
@@ -192,13 +192,15 @@ fn shape_name<S: Serializer>(shape: &Receptacle, serializer: S) -> Result<S::Ok,
     serializer.collect_str(shape)
 }
 
-/// What one receptacle can carry. These numbers are the ones the rules used and the ones the
-/// label shows.
+/// What one receptacle can carry, or all that runs in a camper. These numbers are the ones the rules used and the
+/// ones the label shows.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Limit {
-    /// The receptacle.
+    /// The receptacle, or the camper.
     pub id: Id,
-    /// Its configuration.
+    /// Whether it is no receptacle, but what runs in a camper.
+    pub inside: bool,
+    /// Its configuration; of a camper that of the receptacle which its plug is made for.
     #[serde(serialize_with = "shape_name")]
     pub shape: Receptacle,
     /// Nominal volts for a single load here.
@@ -229,6 +231,18 @@ pub struct Limit {
     pub shock: Shock,
     /// From the generator's outlet to this receptacle, ids of parts.
     pub path: Vec<Id>,
+}
+
+impl Limit {
+    /// The shape to look for: a receptacle's own, or that of a camper's plug.
+    #[must_use]
+    pub fn told_shape(&self) -> String {
+        if self.inside {
+            Plug(self.shape.0).to_string()
+        } else {
+            self.shape.to_string()
+        }
+    }
 }
 
 /// Power that can and cannot be used.
@@ -292,7 +306,8 @@ pub struct Protection {
     pub breaker_at: Option<Id>,
     /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
     /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
-    /// `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// `appliance-cord`; by the `listing` of a box; `camper-main`, the main breaker past it of the camper that it is
+    /// for, and by nothing else; or `nothing`.
     pub by: &'static str,
 }
 

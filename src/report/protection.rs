@@ -22,6 +22,18 @@ pub(super) fn protection<'a>(
         let ix = NodeIx(at);
         let part = match node.kind {
             NodeKind::Source | NodeKind::Breaker { .. } => continue,
+            // Its wires are its maker's.
+            _ if supply.inside(ix) => {
+                list.push(Protection {
+                    id: node.id.clone(),
+                    part: "wiring",
+                    rating: None,
+                    breaker: node.protected_at.map(|(_, amps)| amps),
+                    breaker_at: (node.protected_at).map(|(ix, _)| supply.node(ix).id.clone()),
+                    by: "listing",
+                });
+                continue;
+            }
             NodeKind::Wiring => "wiring",
             NodeKind::Receptacle { .. } => "receptacle",
             NodeKind::Cord { .. } => "cord",
@@ -42,10 +54,10 @@ pub(super) fn protection<'a>(
             },
             // Few receptacles are single ones; rule OVER001 says what to look at.
             Overcurrent::Single { sure: false, .. } => "receptacles",
-            Overcurrent::Unknown
-            | Overcurrent::TooHigh { .. }
-            | Overcurrent::Single { .. }
-            | Overcurrent::Camper { .. } => "nothing",
+            Overcurrent::Camper { .. } => "camper-main",
+            Overcurrent::Unknown | Overcurrent::TooHigh { .. } | Overcurrent::Single { .. } => {
+                "nothing"
+            }
         };
         let breaker = node.protected_at;
         list.push(Protection {
@@ -65,7 +77,7 @@ pub(super) fn protection<'a>(
     for holder in &plan.boxes {
         for outlet in &holder.outlets {
             if supply.receptacle(&outlet.id).is_some()
-                && holder.listed == Answer::Known(true)
+                && holder.is_listed() == Answer::Known(true)
                 && !outlet.wire.is_known()
             {
                 list.push(Protection {
@@ -168,9 +180,11 @@ mod tests {
         );
     }
 
-    /// Nothing is found unprotected that the proof calls protected, nor the other way about.
+    /// Nothing is found unprotected that the proof calls protected, nor the other way about. What only a camper's own
+    /// main breaker protects is found as well.
     #[test]
     fn the_proof_and_the_rule_agree() {
+        let is_told = |by: &str| matches!(by, "nothing" | "camper-main");
         for rule in crate::rules::all() {
             for edits in rule.fires {
                 let report = report(edits);
@@ -184,7 +198,7 @@ mod tests {
                     .flat_map(|found| found.about.iter().map(crate::plan::Id::as_str))
                     .collect();
                 for proof in &report.figures.protection {
-                    if proof.by == "nothing" && proof.part != "appliance-cord" {
+                    if is_told(proof.by) && proof.part != "appliance-cord" {
                         assert!(
                             named.contains(&proof.id.as_str()),
                             "{proof:?} for {edits:?}"
@@ -193,7 +207,7 @@ mod tests {
                 }
                 let bare = |id: &&str| {
                     let mut of = report.figures.protection.iter();
-                    of.any(|proof| proof.id.as_str() == *id && proof.by == "nothing")
+                    of.any(|proof| proof.id.as_str() == *id && is_told(proof.by))
                 };
                 // A splitter may be named for the sake of its ends alone.
                 assert_eq!(named.is_empty(), !named.iter().any(bare), "{edits:?}");

@@ -3,7 +3,7 @@
 //! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
 //! the rest, so that every unknown has its line.
 
-use crate::plan::{Answer, Generator, Load, LoadKind, Plan, Site};
+use crate::plan::{Answer, DistributionBox, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
 use crate::report::{Assumption, EnergyUse, Value};
 use crate::tables::night::told;
@@ -125,7 +125,10 @@ impl List {
             }
         }
         for holder in plan.boxes.iter().filter(|holder| holder.from.is_some()) {
-            if !holder.listed.is_known() {
+            if holder.is_camper() {
+                self.camper(holder);
+            }
+            if !holder.is_listed().is_known() {
                 let field = format!("box.{}.listed", holder.id);
                 self.word(field, "assumed-no", "box-listed");
             }
@@ -134,6 +137,19 @@ impl List {
                 self.word(field, "assumed-yes", "box-bond");
             }
         }
+    }
+
+    /// What is true of every camper.
+    fn camper(&mut self, camper: &DistributionBox) {
+        let field = |name: &str| format!("box.{}.{name}", camper.id);
+        if !camper.listed.is_known() {
+            self.word(field("listed"), "assumed-yes", "camper-listed");
+        }
+        if !camper.bond.is_known() {
+            self.word(field("bond"), "assumed-no", "camper-bond");
+        }
+        self.word(field("gfci"), "assumed-yes", "camper-gfci");
+        self.word(field("cord"), "assumed-yes", "camper-cord");
     }
 }
 

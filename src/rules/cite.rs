@@ -57,7 +57,7 @@ pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::
 pub(super) const NEC_445_12: Source =
     Source::new(NEC, "445.12(A), 445.13(A)", "", Mark::Secondary).noted("exception");
 /// The 30 A supply of a camper, and its main breaker.
-pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C), 551.45", "", Mark::Memory);
+pub(crate) const NEC_551_42: Source = Source::new(NEC, "551.42(C), 551.45", "", Mark::Memory);
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source =
     Source::new(NEC, "445.20(A)", "", Mark::Secondary).noted("floating-outlets");

@@ -27,6 +27,8 @@ pub(super) struct Need<'a> {
     /// Whether it has none only because of the gear: what would take it must not be used, or carries too little,
     /// which is only a guess.
     by_gear: bool,
+    /// Whether it runs in a camper, and nowhere else.
+    inside: bool,
 }
 
 /// A time of day.
@@ -103,9 +105,9 @@ impl Need<'_> {
         self.placed
     }
 
-    /// Whether its plug goes in there, or may.
+    /// Whether its plug goes in there, or may. What runs in a camper has none.
     pub fn fits(&self, shape: Receptacle) -> bool {
-        self.load.plug.known().is_none_or(|plug| shape.takes(*plug))
+        !self.inside && self.load.plug.known().is_none_or(|plug| shape.takes(*plug))
     }
 
     /// Whether it has no place, and only because of the gear.
@@ -312,6 +314,7 @@ pub(super) fn needs<'a>(
                     .and_then(|at| supply.receptacle(at)),
                 placed: placed.is_some(),
                 by_gear,
+                inside: plan.around(load).is_some(),
             })
         })
         .collect()

@@ -153,7 +153,8 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 
 pub(crate) use assumed::assumed;
 pub(crate) use cite::{
-    NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
+    NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_551_42 as CAMPER_MAIN, NEC_DROP as DROP_ADVICE,
+    OSHA_LETTER as TESTER,
 };
 pub(crate) use night::night;
 

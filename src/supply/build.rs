@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply};
-use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet, Plan, System};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Load, Outlet, Plan, System};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::tables::conductor;
 use crate::tables::shape::{Circuit, Plug, Receptacle};
@@ -385,16 +385,24 @@ impl<'a> Builder<'a> {
             (false, Some(_)) => LimitReason::Breaker,
             (false, None) => LimitReason::Receptacle,
         };
+        Some(self.push_breaker(node))
+    }
+
+    /// A breaker with its rating. Protection goes by the marking, never by an early trip: see
+    /// [`Node::protected_at`].
+    fn push_breaker(&mut self, mut node: Node) -> NodeIx {
         node.continuous = CONTINUOUS;
+        let NodeKind::Breaker { trips, .. } = node.kind else {
+            return self.push(node);
+        };
         let upstream = node.protected_at;
         let ix = self.push(node);
-        // Protection goes by the marking, never by an early trip: see `Node::protected_at`.
         if let Some(trips) = trips
             && upstream.is_none_or(|(_, above)| trips <= above)
         {
             self.supply.nodes[ix.0].protected_at = Some((ix, trips));
         }
-        Some(ix)
+        ix
     }
 
     /// The wiring of a box outlet, where it can set the limit.
@@ -408,7 +416,7 @@ impl<'a> Builder<'a> {
         let wire = match outlet.wire {
             Answer::Known(wire) => wire,
             // The listing of a factory-made box covers its wiring.
-            _ if holder.listed == Answer::Known(true) => return above,
+            _ if holder.is_listed() == Answer::Known(true) => return above,
             _ => {
                 let field = format!("{}.wire", field_of(outlet, Some(holder)));
                 self.assume(field, Value::Name(UNKNOWN_WIRING.to_string()), "box-wire");
@@ -631,8 +639,63 @@ impl<'a> Builder<'a> {
             node.rating = holder.inlet.0.rating();
             node.reason = LimitReason::Plug;
         }
-        let ix = self.push(node);
-        self.outlets(&holder.outlets, ix, Some(holder));
+        let mut above = self.push(node);
+        if let Some(main) = self.main_breaker(holder, above) {
+            above = main;
+        }
+        self.outlets(&holder.outlets, above, Some(holder));
+        if holder.is_camper() {
+            self.inside(holder, above);
+        }
+    }
+
+    /// The main breaker of a box; `None` where it has none that anybody knows of. A camper has one for what its plug
+    /// is made for (NEC 551.45, from memory, not verified).
+    fn main_breaker(&mut self, holder: &DistributionBox, parent: NodeIx) -> Option<NodeIx> {
+        let field = format!("box.{}.breaker", holder.id);
+        let marked = match holder.breaker {
+            Answer::Known(marked) => marked,
+            Answer::Missing | Answer::Unknown if holder.is_camper() => {
+                let marked = holder.inlet.0.rating();
+                self.assume(field, marked, "camper-main");
+                marked
+            }
+            Answer::Missing => return None,
+            Answer::Unknown => {
+                let none = "assumed-none";
+                self.assume(field, Value::Word { word: none }, "no-breaker");
+                return None;
+            }
+        };
+        let kind = NodeKind::Breaker {
+            marked: Some(marked),
+            trips: Some(marked),
+        };
+        let legs = self.supply.node(parent).legs;
+        let mut node = self.node(&holder.id, kind, parent, legs);
+        node.rating = marked;
+        node.reason = LimitReason::Breaker;
+        Some(self.push_breaker(node))
+    }
+
+    /// What runs in a camper: one place, which takes what the plan says is inside and nothing else. Its wires are
+    /// its maker's, and its plug says what it is fed with.
+    fn inside(&mut self, holder: &'a DistributionBox, above: NodeIx) {
+        let on = |load: &&Load| load.on.as_ref() == Some(&holder.id);
+        let loads = self.plan.loads.iter().filter(on);
+        let count: usize = loads.map(|load| usize::from(load.count)).sum();
+        let sockets = u8::try_from(count).unwrap_or(u8::MAX);
+        let legs = self.supply.node(above).legs;
+        let shape = Receptacle(holder.inlet.0);
+        let no = Answer::Known(false);
+        self.receptacle(&holder.id, shape, sockets, above, legs, no);
+        // What its plug is made for has no lower rating for hours.
+        if let Some(inside) = self.supply.nodes.last_mut() {
+            inside.continuous = WHOLE;
+            if inside.reason == LimitReason::Receptacle {
+                inside.reason = LimitReason::Plug;
+            }
+        }
     }
 
     /// The legs a plug takes from the receptacle it is in; `None` where that is not fed.

@@ -57,7 +57,7 @@ impl Legs {
 pub enum NodeKind {
     /// The generator itself. Root of the tree.
     Source,
-    /// A breaker. Its id is that of the first outlet behind it.
+    /// A breaker. Its id is that of the first outlet behind it, or of the box whose main breaker it is.
     Breaker {
         /// As marked; `None` when nobody knows.
         marked: Option<Current>,
@@ -67,11 +67,11 @@ pub enum NodeKind {
     },
     /// Fixed wiring between a breaker and its receptacle.
     Wiring,
-    /// A receptacle of the generator, a cord or a box.
+    /// A receptacle of the generator, a cord or a box, or what is inside a camper.
     Receptacle {
-        /// Its configuration.
+        /// Its configuration; of a camper that of its own plug, which is what all inside is fed by.
         shape: Receptacle,
-        /// How many plugs it takes.
+        /// How many plugs it takes; of a camper as many as run inside.
         sockets: u8,
     },
     /// A cord, adapter or splitter.
@@ -353,6 +353,15 @@ impl Supply {
     #[must_use]
     pub fn receptacle(&self, id: &Id) -> Option<NodeIx> {
         self.by_id.get(id).copied()
+    }
+
+    /// Whether this is no receptacle, but what runs in a camper: it has the camper's own id.
+    #[must_use]
+    pub fn inside(&self, at: NodeIx) -> bool {
+        let node = self.node(at);
+        let of_gear = |above: &Node| matches!(above.kind, NodeKind::Inlet { .. });
+        matches!(node.kind, NodeKind::Receptacle { .. })
+            && (self.up(at).skip(1)).any(|(_, above)| of_gear(above) && above.id == node.id)
     }
 
     /// The nodes fed directly from this one.

@@ -332,14 +332,14 @@ pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
 pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
     of_boxes(plan, |it| match it.joins() {
         Answer::Known(joins) => joins,
-        Answer::Missing | Answer::Unknown => it.listed != Answer::Known(true),
+        Answer::Missing | Answer::Unknown => it.is_listed() != Answer::Known(true),
     })
 }
 
 /// The listed boxes that may join them, for all that is known.
 pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
     of_boxes(plan, |it| {
-        !it.joins().is_known() && it.listed == Answer::Known(true)
+        !it.joins().is_known() && it.is_listed() == Answer::Known(true)
     })
 }
 

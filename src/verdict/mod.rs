@@ -108,7 +108,7 @@ pub struct Verdicts<'a> {
     refused: Vec<Option<Refusal>>,
     /// For each node.
     protection: Vec<Protection>,
-    /// For each node: whether it is an outlet for campers, and the plan has nothing else for it.
+    /// For each node: whether it is an outlet for campers, and the plan has nothing else for it, or is inside one.
     for_campers: Vec<bool>,
     /// For each node: whether an appliance there could shock somebody with nothing tripping.
     bare: Vec<bool>,
@@ -156,9 +156,11 @@ impl<'a> Verdicts<'a> {
             .map(|at| grounding.protection(NodeIx(at)))
             .collect();
         let wet = may_be_wet(plan);
-        let for_campers: Vec<bool> = (supply.nodes.iter())
-            .map(|node| match node.kind {
-                NodeKind::Receptacle { shape, .. } => for_campers(plan, &node.id, shape),
+        let for_campers: Vec<bool> = (supply.nodes.iter().enumerate())
+            .map(|(at, node)| match node.kind {
+                NodeKind::Receptacle { shape, .. } => {
+                    supply.inside(NodeIx(at)) || for_campers(plan, &node.id, shape)
+                }
                 _ => false,
             })
             .collect();
@@ -289,7 +291,7 @@ impl<'a> Verdicts<'a> {
         })
     }
 
-    /// Whether this is an outlet for campers, and the plan has nothing else for it.
+    /// Whether this is an outlet for campers, and the plan has nothing else for it, or is inside one.
     #[must_use]
     pub fn for_campers(&self, at: NodeIx) -> bool {
         self.for_campers[at.0]
@@ -414,6 +416,11 @@ fn may_go_in(load: &Load, receptacle: &Id, shape: Receptacle) -> bool {
         Some(on) => on == receptacle && fits != Some(false),
         None => fits == Some(true),
     }
+}
+
+/// Whether a load runs in a camper that the plan tells of, or is one by its plug.
+pub(crate) fn of_camper(plan: &Plan, load: &Load) -> bool {
+    plan.around(load).is_some() || camper(load)
 }
 
 /// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper

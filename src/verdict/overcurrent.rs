@@ -32,7 +32,7 @@ fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     });
     holder.is_some_and(|it| {
         let mut wires = it.outlets.iter().filter_map(|outlet| outlet.wire.known());
-        it.listed == Answer::Known(true)
+        it.is_listed() == Answer::Known(true)
             && it.inlet.0 == Configuration::N5_15
             && wires.all(|wire| thick_enough(*wire))
     })
@@ -79,8 +79,9 @@ pub(crate) enum Overcurrent {
     TooHigh { breaker: Current },
     /// A lone 15 A receptacle on a 20 A circuit, or, where nobody said how many plugs it takes, what may be one.
     Single { breaker: Current, sure: bool },
-    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own.
-    Camper { breaker: Current },
+    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own, which somebody has
+    /// read, or must still look for.
+    Camper { breaker: Current, sure: bool },
 }
 
 impl Overcurrent {
@@ -115,6 +116,8 @@ impl Overcurrent {
         };
         let allowed = |by| Self::Allowed { breaker, by };
         match node.kind {
+            // It is its maker's, and its plug and inlet are judged.
+            NodeKind::Receptacle { .. } if supply.inside(ix) => Self::NotNeeded,
             NodeKind::Receptacle { shape, sockets }
                 if matches!(shape.0, Configuration::N5_15 | Configuration::N1_15)
                     && breaker <= CORD_SET_CIRCUIT =>
@@ -149,10 +152,12 @@ impl Overcurrent {
             {
                 allowed(Allowance::CordSet)
             }
-            _ if only_a_camper(plan, supply, ix) && breaker <= Configuration::N14_50.rating() => {
-                Self::Camper { breaker }
-            }
-            _ => Self::TooHigh { breaker },
+            _ => match only_a_camper(plan, supply, ix) {
+                Some(sure) if breaker <= Configuration::N14_50.rating() => {
+                    Self::Camper { breaker, sure }
+                }
+                _ => Self::TooHigh { breaker },
+            },
         }
     }
 
@@ -208,7 +213,8 @@ impl OnlyIf {
 
 /// Whether this is an adapter from a 50 A plug to one camper receptacle, or a camper's cord past it, that carries
 /// what the receptacle is for, and a camper is all that the plan has for it: its own main breaker is for all of that.
-fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
+/// If so, whether somebody has read that breaker.
+fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<bool> {
     const CAMPERS: Configuration = Configuration::TT30;
     let cords = supply.up(ix).filter_map(|(at, node)| match node.kind {
         NodeKind::Cord { plug, .. } => Some((at, plug.0)),
@@ -218,24 +224,29 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     let adapter = way.pop();
     let to_campers = way.iter().all(|(_, plug)| *plug == CAMPERS);
     let Some((mut cord, Configuration::N14_50)) = adapter.filter(|_| to_campers) else {
-        return false;
+        return None;
     };
     let end = loop {
         if supply.node(cord).laid_out < CAMPERS.rating() {
-            return false;
+            return None;
         }
         let mut ends = supply.fed_from(cord);
         let (Some((end, node)), None) = (ends.next(), ends.next()) else {
-            return false;
+            return None;
         };
         if !matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0 == CAMPERS) {
-            return false;
+            return None;
         }
         let mut past = supply.fed_from(end);
         match (past.next(), past.next()) {
             (None, _) => break node,
             (Some((next, it)), None) if matches!(it.kind, NodeKind::Cord { .. }) => cord = next,
-            _ => return false,
+            (Some((_, it)), None) => {
+                let main = plan.camper(&it.id)?.breaker;
+                let small = main.known().is_none_or(|main| *main <= CAMPERS.rating());
+                return small.then_some(main.is_known());
+            }
+            _ => return None,
         }
     };
     let campers: Vec<&Load> = plan
@@ -244,7 +255,7 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
         .filter(|load| load.plug.known().is_some_and(|plug| plug.0 == CAMPERS))
         .filter(|load| load.on.as_ref().is_none_or(|on| *on == end.id))
         .collect();
-    matches!(campers.as_slice(), [one] if one.count == 1)
+    matches!(campers.as_slice(), [one] if one.count == 1).then_some(false)
 }
 
 /// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.

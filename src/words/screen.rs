@@ -216,7 +216,7 @@ impl Words {
             };
             let facts = |of: &Limit| {
                 (
-                    of.shape,
+                    of.told_shape(),
                     of.continuous_amps,
                     of.short_amps,
                     of.legs.len(),
@@ -297,7 +297,8 @@ impl Words {
                 ),
             };
             let text = self.with_condition(report, &limit.id, text);
-            let first = format!("  {} ({})  ", ids.join(", "), limit.shape);
+            let shape = limit.told_shape();
+            let first = format!("  {} ({shape})  ", ids.join(", "));
             let options = wrapping(width)
                 .initial_indent(&first)
                 .subsequent_indent("      ");

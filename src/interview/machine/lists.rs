@@ -3,10 +3,14 @@
 use super::{Machine, Note, Place, part_key};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form;
+use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{self, Group};
 use crate::plan::problem::Value;
 use crate::plan::{Refusal, bounds};
 use crate::tables::occasions;
+
+/// The question of what runs in a camper: what is marked are loads, which are there already.
+const INSIDE: &str = "gear-inside";
 
 /// Where the parts of a list are kept.
 struct List {
@@ -136,7 +140,9 @@ impl List {
     fn places(&self, n: u8) -> Vec<String> {
         match self.prefix.split('.').collect::<Vec<_>>()[..] {
             ["outlet"] => vec![format!("outlet {n} ")],
-            ["gear"] => vec![format!("cord {n} "), format!("box {n} ")],
+            ["gear"] => ["cord", "box", "camper"]
+                .map(|part| format!("{part} {n} "))
+                .to_vec(),
             ["gear", of, _] => vec![format!("box {of} {n} ")],
             _ => Vec::new(),
         }
@@ -199,8 +205,37 @@ fn text_of(marked: &[(u8, String)]) -> String {
 }
 
 impl Machine {
+    /// What runs in this camper, by its id.
+    fn inside(&self, camper: u8) -> Vec<String> {
+        let loads = parts::load_ids(&self.draft, &Ids::new(&self.draft)).into_iter();
+        let inside = loads.filter(|(n, _)| parts::around(&self.draft, *n) == Some(camper));
+        inside.map(|(_, id)| id).collect()
+    }
+
+    /// Puts into a camper what was marked, and takes out what was not.
+    fn keep_inside(&mut self, place: &Place, picks: &[(u8, &str)]) {
+        let token = parts::Place::Inside(place.at.n).token();
+        for (n, id) in parts::load_ids(&self.draft, &Ids::new(&self.draft)) {
+            let marked = picks.iter().any(|(_, value)| *value == id);
+            let is_in = parts::around(&self.draft, n) == Some(place.at.n);
+            let on = if marked { &token } else { "any" };
+            if marked || is_in {
+                self.draft
+                    .answers
+                    .insert(format!("load.{n}.on"), Said::is(on));
+            }
+        }
+        self.draft.answers.insert(place.key(), Said::is("done"));
+    }
+
     /// What is marked in a list, if it was answered.
     pub(super) fn marked(&self, place: &Place) -> Option<Said> {
+        if place.step.id == INSIDE {
+            self.draft.get(&place.key())?;
+            let inside = self.inside(place.at.n);
+            let none = inside.is_empty().then(|| "done".to_owned());
+            return Some(Said::Is(none.unwrap_or_else(|| inside.join(", "))));
+        }
         let Some(list) = List::of(place) else {
             // Each of several ends stands for itself.
             let text = self.draft.text(&place.key())?;
@@ -251,7 +286,8 @@ impl Machine {
                 return Err(Refusal::new("ready-made"));
             }
         }
-        let least = List::of(place).map_or(1, |list| list.least);
+        let alone = usize::from(place.step.id != INSIDE);
+        let least = List::of(place).map_or(alone, |list| list.least.into());
         // What comes beside what is there may be nothing.
         if picks.is_empty() && least > 0 && !self.is_adding() {
             return Err(Refusal::new("mark-one"));
@@ -260,7 +296,9 @@ impl Machine {
         let all = picks.iter().all(|(_, value)| known(value));
         let total: usize = picks.iter().map(|(count, _)| usize::from(*count)).sum();
         // The ends of a cord are one answer, of at most so many.
-        let fits = List::of(place).is_some() || total <= usize::from(form::MOST_PICKED);
+        let fits = List::of(place).is_some()
+            || place.step.id == INSIDE
+            || total <= usize::from(form::MOST_PICKED);
         if all && fits {
             Ok(())
         } else {
@@ -276,6 +314,10 @@ impl Machine {
         beside: bool,
     ) -> Result<Option<Note>, Refusal> {
         let picks = form::picks(text)?;
+        if place.step.id == INSIDE {
+            self.keep_inside(place, &picks);
+            return Ok(None);
+        }
         let Some(list) = List::of(place) else {
             let each = picks
                 .iter()

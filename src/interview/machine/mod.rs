@@ -8,7 +8,7 @@ mod telling;
 use super::draft::{Draft, Said};
 use super::form::{self, Form, Start};
 use super::parts::{self, Ids};
-use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
+use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes, load_label};
 use crate::interview::build;
 use crate::plan::problem::Value;
 use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, Refusal, bounds};
@@ -768,15 +768,5 @@ fn page_cursor(page: &str) -> Cursor {
         Cursor::Front
     } else {
         Cursor::Part(page.to_owned())
-    }
-}
-
-fn load_label(draft: &Draft, n: u8) -> Label {
-    let name = draft.text(&format!("load.{n}.name"));
-    let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
-    match name {
-        Some(name) => Label::Plain(name.to_owned()),
-        _ if what == "own" => Label::word("part-load"),
-        _ => Label::word(format!("appliance-{what}")),
     }
 }

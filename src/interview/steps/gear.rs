@@ -2,11 +2,11 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, only_if, or_removed,
-    place_item, plugs, said, step, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, load_label, only_if,
+    or_removed, place_item, plugs, said, step, words,
 };
 use crate::interview::build;
-use crate::interview::draft::Draft;
+use crate::interview::draft::{Draft, Said};
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Id, bounds};
@@ -21,6 +21,8 @@ pub(in crate::interview) const MOST_OUTS: u8 = 8;
 
 /// Common gear: the word for it, its plug and its ends. A box has no ends here.
 pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
+    // Where nobody has to look for it: who has one has nothing else to begin with.
+    ("camper", "", ""),
     ("extension", "5-15P", "5-15R"),
     ("three-way", "5-15P", "5-15R,5-15R,5-15R"),
     ("strip", "5-15P", "5-15R,5-15R,5-15R,5-15R,5-15R,5-15R"),
@@ -41,6 +43,16 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box", "", ""),
 ];
 
+/// What campers plug in with, the most common first.
+const CAMPERS: [Configuration; 6] = [
+    Configuration::TT30,
+    Configuration::N14_50,
+    Configuration::L5_30,
+    Configuration::N5_15,
+    Configuration::N5_20,
+    Configuration::L14_30,
+];
+
 fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
     let words: Vec<&str> = COMMON.iter().map(|(word, ..)| *word).collect();
     self::words("gear-what", &words)
@@ -55,6 +67,35 @@ fn ends(_: &Draft, _: At) -> Vec<Item> {
 
 fn is_box(draft: &Draft, at: At) -> bool {
     parts::is_box(draft, at.n)
+}
+
+fn is_camper(draft: &Draft, at: At) -> bool {
+    parts::is_camper(draft, at.n)
+}
+
+/// Of a camper what is true of all is assumed, and on the review page somebody can say otherwise.
+fn if_box(draft: &Draft, at: At) -> Ask {
+    match (is_box(draft, at), is_camper(draft, at)) {
+        (false, _) => Ask::No,
+        (_, true) => Ask::Later,
+        _ => Ask::Flow,
+    }
+}
+
+/// What holds of every camper unless somebody says otherwise; of any other box nobody knows.
+fn of_camper(draft: &Draft, at: At, usual: &str) -> Suggestion {
+    if is_camper(draft, at) {
+        said(usual)
+    } else {
+        Suggestion::Said(Said::Unknown)
+    }
+}
+
+/// What is to run, by its id.
+fn things(draft: &Draft, _: At) -> Vec<Item> {
+    let loads = parts::load_ids(draft, &Ids::new(draft)).into_iter();
+    let item = |(n, id)| Item::new(id, load_label(draft, n));
+    loads.map(item).collect()
 }
 
 fn if_cord(draft: &Draft, at: At) -> Ask {
@@ -84,14 +125,37 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Group::Gear,
         "plug",
         "gear-plug",
-        Takes::Pick(|_, _| plugs()),
+        Takes::Pick(|draft, at| {
+            if is_camper(draft, at) {
+                plugs(&CAMPERS)
+            } else {
+                plugs(&Configuration::ALL)
+            }
+        }),
     )
     .when(|draft, at| {
         only_if(matches!(
             draft.text(&format!("gear.{}.what", at.n)),
-            Some("cord" | "box")
+            Some("cord" | "box" | "camper")
         ))
     }),
+    step(
+        Group::Gear,
+        "breaker",
+        "gear-main",
+        Takes::Typed(Form::Current(&bounds::BREAKER)),
+    )
+    .rather_unknown()
+    // Few boxes have one, and who says so in a file says it there.
+    .when(
+        |draft, at| match draft.get(&format!("gear.{}.breaker", at.n)) {
+            _ if is_camper(draft, at) => Ask::Flow,
+            Some(_) if is_box(draft, at) => Ask::Later,
+            _ => Ask::No,
+        },
+    ),
+    step(Group::Gear, "inside", "gear-inside", Takes::Many(things))
+        .when(|draft, at| only_if(is_camper(draft, at))),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(
@@ -137,10 +201,12 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         })
         .suggest(|_, _| said("no")),
     step(Group::Gear, "listed", "gear-listed", Takes::YesNo)
-        .rather_unknown()
-        .when(|draft, at| only_if(is_box(draft, at))),
+        .unknown()
+        .suggest(|draft, at| of_camper(draft, at, "yes"))
+        .when(if_box),
     step(Group::Gear, "bond", "gear-bond", Takes::YesNo)
-        .rather_unknown()
+        .unknown()
+        .suggest(|draft, at| of_camper(draft, at, "no"))
         .when(|draft, at| {
             if !is_box(draft, at) {
                 return Ask::No;
@@ -164,7 +230,7 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 pub(in crate::interview) const OUT_LIST: &[Step] =
     &[
         step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
-            .when(|draft, at| only_if(is_box(draft, at))),
+            .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at))),
     ];
 
 pub(in crate::interview) const OUT: &[Step] = &[

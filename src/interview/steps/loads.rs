@@ -181,10 +181,14 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "plug",
         "load-plug",
-        Takes::Pick(|_, _| plugs()),
+        Takes::Pick(|_, _| plugs(&Configuration::ALL)),
     )
     .unknown()
-    .when(own_first)
+    // What runs in a camper may be wired in.
+    .when(|draft, at| match parts::around(draft, at.n) {
+        Some(_) => Ask::No,
+        None => own_first(draft, at),
+    })
     .suggest(|_, _| said("5-15P")),
     step(
         Group::Load,

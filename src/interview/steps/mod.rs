@@ -256,12 +256,21 @@ fn or_removed(mut items: Vec<Item>) -> Vec<Item> {
     items
 }
 
-fn plugs() -> Vec<Item> {
-    Configuration::ALL
-        .into_iter()
-        .map(Plug)
-        .map(|plug| Item::new(plug.to_string(), Label::word(format!("shape-{plug}"))))
-        .collect()
+fn plugs(shapes: &[Configuration]) -> Vec<Item> {
+    let plugs = shapes.iter().copied().map(Plug);
+    let item = |plug: Plug| Item::new(plug.to_string(), Label::word(format!("shape-{plug}")));
+    plugs.map(item).collect()
+}
+
+/// What a load is called.
+pub(super) fn load_label(draft: &Draft, n: u8) -> Label {
+    let name = draft.text(&format!("load.{n}.name"));
+    let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
+    match name {
+        Some(name) => Label::Plain(name.to_owned()),
+        _ if what == "own" => Label::word("part-load"),
+        _ => Label::word(format!("appliance-{what}")),
+    }
 }
 
 fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {

@@ -405,6 +405,40 @@ check
     assert_eq!(legs(&plan.boxes[1]), [Answer::Missing; 2]);
 }
 
+/// Who has a camper, with what runs inside: few questions more.
+#[test]
+fn comes_in_a_camper() {
+    let plan = person(
+        "comes_in_a_camper",
+        "\
+3400 W, 4200 W
+floating
+5-20R 20 A, TT-30R 30 A
+120
+all
+air-conditioner-roof, battery-charger-large, microwave, percolator
+damp
+40 ft
+open
+yes
+no
+600 ft
+camper
+TT-30P
+unknown         # nobody has looked behind the small door
+air-conditioner-roof, battery-charger-large, microwave
+check
+",
+    );
+    let [camper] = &plan.boxes[..] else {
+        panic!("{:?}", plan.boxes)
+    };
+    assert!(camper.is_camper() && camper.from.is_some());
+    let inside = plan.loads.iter().filter(|load| plan.around(load).is_some());
+    let plugs: Vec<_> = inside.map(|load| load.plug).collect();
+    assert_eq!(plugs, [Answer::Missing; 3]);
+}
+
 #[test]
 fn no_box() {
     let plan = person(

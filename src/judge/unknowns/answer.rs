@@ -47,6 +47,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
+                (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.0.rating()),
                 (None, _) => holder.answer_best(name)?,
             }
         }

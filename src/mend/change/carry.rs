@@ -131,6 +131,11 @@ fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
 
 /// Puts a load there, or leaves open where it goes.
 fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
+    // Nobody takes it out of the camper that it runs in.
+    let mut loads = plan.loads.iter();
+    if loads.any(|it| it.id == *load && plan.around(it).is_some()) {
+        return false;
+    }
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
         return false;
     };
@@ -153,9 +158,16 @@ fn unplug(plan: &mut Plan, id: &Id) -> bool {
 
 /// Takes the loads out of these receptacles.
 fn empty(plan: &mut Plan, receptacles: &[Id]) {
+    // What runs in a camper stays in it.
+    let campers: Vec<Id> = plan
+        .boxes
+        .iter()
+        .filter(|it| it.is_camper())
+        .map(|it| it.id.clone())
+        .collect();
     for load in &mut plan.loads {
         for place in [&mut load.on, &mut load.now] {
-            place.take_if(|at| receptacles.contains(at));
+            place.take_if(|at| receptacles.contains(at) && !campers.contains(at));
         }
     }
 }

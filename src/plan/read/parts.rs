@@ -84,7 +84,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
         fields,
         &keys,
         &Owner::Generator,
-        "no-outlets-generator",
+        Some("no-outlets-generator"),
         names,
     );
     set
@@ -94,11 +94,11 @@ fn outlets(
     fields: &Fields<'_>,
     keys: &[&'static str],
     owner: &Owner,
-    none: &'static str,
+    none: Option<&'static str>,
     names: &mut Names,
 ) -> Vec<Outlet> {
     let tables = fields.tables("outlet", keys);
-    if tables.is_empty() {
+    if let Some(none) = none.filter(|_| tables.is_empty()) {
         fields.put(Refusal::new(none));
     }
     let outlet = |fields| outlet(fields, owner, names);
@@ -136,10 +136,16 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Cord {
 
 fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> DistributionBox {
     let mut part = DistributionBox::read(fields);
-    let id = define(fields, &part.id, Owner::Box, names);
+    let owner = if part.is_camper() {
+        Owner::Camper
+    } else {
+        Owner::Box
+    };
+    let id = define(fields, &part.id, owner, names);
     refer(fields, "from", id.clone(), part.from.as_ref(), names);
     let owner = id.map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
-    part.outlets = outlets(fields, &Outlet::keys(), &owner, "no-outlets-box", names);
+    let none = (!part.is_camper()).then_some("no-outlets-box");
+    part.outlets = outlets(fields, &Outlet::keys(), &owner, none, names);
     part
 }
 
@@ -148,6 +154,10 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Load {
     define(fields, &load.id, Owner::Load, names);
     refer(fields, "on", None, load.on.as_ref(), names);
     refer(fields, "now", None, load.now.as_ref(), names);
+    let inside = load.on.as_ref().filter(|on| names.is_camper(on));
+    if let (Some(camper), Some(field)) = (inside, fields.get("plug")) {
+        field.put(Refusal::new("plug-inside").with("camper", camper.to_string()));
+    }
     names.loads += usize::from(load.count);
     let (power, current) = match load.running {
         Answer::Known(Draw::Power(power)) => (Answer::Known(power), Answer::Missing),

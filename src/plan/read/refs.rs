@@ -35,6 +35,8 @@ pub(super) enum Owner {
     },
     /// A box.
     Box,
+    /// A camper, which takes loads and no cord.
+    Camper,
     /// A load.
     Load,
 }
@@ -170,6 +172,11 @@ impl Names {
             .sum()
     }
 
+    /// Whether this names a camper.
+    pub(super) fn is_camper(&self, id: &Id) -> bool {
+        matches!(self.defined.get(id), Some((_, Owner::Camper)))
+    }
+
     /// Every receptacle there is, as `from` and `on` name it, in the order of the file.
     fn receptacles(&self) -> impl Iterator<Item = Id> {
         self.order
@@ -197,7 +204,8 @@ impl Names {
         let receptacles: Vec<Id> = self.receptacles().collect();
         for reference in &self.references {
             let to = self.canonical(&reference.to);
-            if receptacles.contains(&to) || self.ends_unknown(&to) {
+            let inside = reference.key == "on" && self.is_camper(&to);
+            if inside || receptacles.contains(&to) || self.ends_unknown(&to) {
                 continue;
             }
             let base = split_end(&to).map_or_else(|| to.clone(), |(base, _)| base);
@@ -207,7 +215,9 @@ impl Names {
                 let own = (!own.is_empty()).then_some(Value::All(own));
                 Refusal::new("not-a-receptacle").near("allowed", own)
             } else {
-                let ids = receptacles.iter().map(Id::as_str);
+                let campers = self.order.iter().filter(|id| self.is_camper(id));
+                let campers = campers.filter(|_| reference.key == "on");
+                let ids = receptacles.iter().chain(campers).map(Id::as_str);
                 Refusal::new("unknown-reference").near("nearest", nearest(&found, ids))
             };
             let why = why.found(&found).with("key", reference.key);
@@ -235,7 +245,7 @@ impl Names {
     fn receptacles_of(&self, part: &Id) -> Vec<String> {
         let ids: Vec<Id> = match self.defined.get(part).map(|(_, owner)| owner) {
             Some(Owner::Cord { ends }) => ends_of(part, *ends),
-            Some(Owner::Box) => self
+            Some(Owner::Box | Owner::Camper) => self
                 .order
                 .iter()
                 .filter(|id| self.part_of(id).as_ref() == Some(part))

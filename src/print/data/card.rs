@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
-use super::labels::{cord_facts, leg};
+use super::labels::{box_headline, cord_facts, leg};
 use super::{Common, Context, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
@@ -534,8 +534,12 @@ impl Tree<'_> {
 
     fn part(&self, part: &DistributionBox, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("box", &part.id, rails);
-        let inlet = part.inlet.to_string();
-        row.facts = self.small(self.context.say("box-headline", &[("inlet", &inlet)]));
+        row.facts = self.small(box_headline(&self.context, part));
+        if part.is_camper() {
+            row.facts
+                .splice(0..0, self.small(self.context.say("camper", &[])));
+            row.loads = self.loads(&part.id);
+        }
         rows.push(self.all_together(row, &part.id));
         let count = part.outlets.len();
         for (index, outlet) in part.outlets.iter().enumerate() {

@@ -116,8 +116,8 @@ struct Flow {
 #[derive(Clone, Debug, Default, Serialize)]
 struct Part {
     id: String,
-    /// Whether it is a cord that people call an adapter.
-    adapter: bool,
+    /// What people call it, by the key of the word: a cord may be an adapter, and a box a camper.
+    word: &'static str,
     /// The largest line under the name.
     headline: Option<String>,
     /// The signal word of what kills first, and that.
@@ -168,6 +168,7 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
+    "camper",
     "short-trips",
     "short-gfci",
     "short-no-gfci",
@@ -708,6 +709,7 @@ fn generator(context: &Context<'_>) -> Part {
     }
     Part {
         id: set.name.clone(),
+        word: "generator",
         signal: Some(context.words.signal(Signal::Danger)),
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
         long: Some(flow(context, usable.rated_watts, None, &[], "all-running")),
@@ -729,7 +731,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     }
     let part = Part {
         id: cord.id.to_string(),
-        adapter: cord.is_adapter(),
+        word: if cord.is_adapter() { "adapter" } else { "cord" },
         // A flag has no room for more than the marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
@@ -826,13 +828,25 @@ pub(super) fn cord_facts(
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])
 }
 
+/// What a box is, by its inlet.
+pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> String {
+    let inlet = part.inlet.to_string();
+    let key = if part.is_camper() {
+        "camper-headline"
+    } else {
+        "box-headline"
+    };
+    context.say(key, &[("inlet", &inlet)])
+}
+
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let label = Part {
         id: part.id.to_string(),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
-        headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
+        word: if part.is_camper() { "camper" } else { "box" },
+        headline: Some(box_headline(context, part)),
         outlets: own(context, &part.outlets),
         facts,
         ..Part::default()

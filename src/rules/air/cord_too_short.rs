@@ -6,7 +6,7 @@ use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
-use crate::verdict::camper;
+use crate::verdict::of_camper;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR005",
@@ -96,6 +96,12 @@ fn reach(facts: &Facts<'_>, at: NodeIx) -> Reach {
     reach
 }
 
+/// Whether it is plugged in outside at a camper, whose own cord is ahead of it.
+fn past_camper(facts: &Facts<'_>, need: &Need<'_>) -> bool {
+    let mut way = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+    way.any(|(_, node)| facts.plan.camper(&node.id).is_some())
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let reaches = |wanted: fn(&Need<'_>) -> bool| -> Vec<(Id, Reach)> {
@@ -103,7 +109,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .iter()
             .filter(|need| wanted(need))
             // It brings a cord of its own.
-            .filter(|need| !camper(need.load))
+            .filter(|need| !of_camper(facts.plan, need.load) && !past_camper(facts, need))
             // What gives nothing brings nothing nearer.
             .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
             .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))

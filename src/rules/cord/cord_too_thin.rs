@@ -122,6 +122,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         };
         let loads = facts.plan.loads.iter().filter(|load| about.contains(&load.id));
+        // What runs in a camper goes to no other outlet.
+        let inside = loads.clone().all(|load| facts.plan.around(load).is_some());
         let there = planned(loads);
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
         let laid_out = node.laid_out;
@@ -153,7 +155,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("planned", there),
             ]),
             fix,
-            values([]),
+            values([("inside", Value::yes_no(inside))]),
         );
     }
 }

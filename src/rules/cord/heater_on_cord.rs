@@ -84,10 +84,15 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some((at, fix)) = need.at.zip(fix) else {
             continue;
         };
+        let inside = facts.plan.around(need.load).is_some();
         let cords: Vec<Id> = facts
             .supply
             .up(at)
-            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+            .filter(|(_, node)| match node.kind {
+                // A camper's own plug is made for all that it has, heat as well.
+                NodeKind::Cord { plug, .. } => !inside || plug.0.household(),
+                _ => false,
+            })
             .map(|(_, node)| node.id.clone())
             .collect();
         // Of several alike, which may hang on different cords, the first on any is enough.

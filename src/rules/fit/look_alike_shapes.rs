@@ -52,7 +52,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .figures
             .limits
             .iter()
-            .filter(|limit| limit.shape.0 == shape)
+            .filter(|limit| limit.shape.0 == shape && !limit.inside)
             // What an adapter cannot give is another rule's: its volts are not its shape's.
             .filter(|limit| limit.short_amps > Current::ZERO)
             .map(|limit| limit.id.clone())

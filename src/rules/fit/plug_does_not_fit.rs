@@ -377,8 +377,10 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let sockets = free_for_parts(facts, std::slice::from_ref(&place));
+        let inside = facts.plan.camper(&place).is_some();
         let place = Value::Parts(vec![place]);
-        let free = free_values(sockets, free_for_all(facts, &about));
+        let mut free = free_values(sockets, free_for_all(facts, &about));
+        free.insert("inside", Value::yes_no(inside));
         found.add(Signal::Warning, about, values([("place", place)]), "loose", free);
     }
     for (place, about) in lost(facts) {

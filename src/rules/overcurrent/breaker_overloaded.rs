@@ -263,7 +263,8 @@ fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
 
 /// Whether some other receptacle takes a load's plug, may be used, and hangs on none of these parts.
 fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
-    let plug = facts.plan.loads.iter().find(|it| it.id == *load).map(|it| it.plug);
+    let load = facts.plan.loads.iter().find(|it| it.id == *load);
+    let plug = load.filter(|it| facts.plan.around(it).is_none()).map(|it| it.plug);
     facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = plug.is_some_and(|plug| plug.known().is_none_or(|plug| shape.takes(*plug)));
         takes

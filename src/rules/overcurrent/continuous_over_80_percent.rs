@@ -94,9 +94,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         about.extend(loads);
         let life: Vec<Need<'_>> = busiest.on.iter().copied().filter(Need::life).collect();
         let life = ids(&life);
-        // One thing alone would be too much behind another breaker of that size as well.
+        // One thing alone would be too much behind another breaker of that size as well, and what runs in a camper
+        // goes to no other.
+        let inside = busiest.on.iter().all(|need| facts.plan.around(need.load).is_some());
         let fix = match (&life[..], about_loads) {
             ([], 1) => "rest",
+            ([], _) if inside => "rest",
             ([], _) => "move",
             _ => "life",
         };

@@ -224,8 +224,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for (_, _, place) in places {
         let (signal, breaker) = match place.failing {
-            Overcurrent::Single { breaker, sure: false } => (Signal::Caution, Some(breaker)),
-            Overcurrent::Single { breaker, .. } | Overcurrent::Camper { breaker } => {
+            Overcurrent::Single { breaker, sure: false } | Overcurrent::Camper { breaker, sure: true } => {
+                (Signal::Caution, Some(breaker))
+            }
+            Overcurrent::Single { breaker, .. } | Overcurrent::Camper { breaker, .. } => {
                 (Signal::Warning, Some(breaker))
             }
             Overcurrent::TooHigh { breaker } => (Signal::Danger, Some(breaker)),
@@ -245,6 +247,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("stops", Value::Name(if stops.is_some() { "set" } else { "breaker" }.to_owned())),
         ]);
         shown.extend(stops.map(|own| ("peak", own.peak.into())));
+        if let Overcurrent::Camper { sure, .. } = place.failing {
+            shown.insert("main", Value::yes_no(sure));
+        }
         let fits = standard_breaker(place.carries);
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",

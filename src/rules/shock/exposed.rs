@@ -31,7 +31,8 @@ pub(super) fn exposed(
     for (at, node, shape, sockets) in facts.supply.receptacles() {
         // What must not be used for another reason is told of by that rule.
         let refused = facts.verdicts.refused(at).is_some();
-        if node.reason == LimitReason::NotFed || !counts(at) {
+        // Inside a camper its maker saw to that.
+        if facts.supply.inside(at) || node.reason == LimitReason::NotFed || !counts(at) {
             continue;
         }
         // A plug that does not fit is not plugged in, wherever the plan puts it. A load that is too much for every
@@ -56,9 +57,13 @@ pub(super) fn exposed(
             there && need.fits(shape)
         });
         // A camper there takes nothing from what an appliance needs it for.
+        let camper = || {
+            let mut gear = facts.supply.fed_from(at);
+            gear.any(|(fed, it)| facts.plan.camper(&it.id).is_some() && stays(facts, fed))
+        };
         if used && !facts.verdicts.for_campers(at) {
             exposed.used.push(at);
-        } else if used {
+        } else if used || camper() {
             exposed.campers.push(at);
         } else if facts.verdicts.bare(at)
             && !refused

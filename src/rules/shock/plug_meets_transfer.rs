@@ -55,12 +55,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     ) {
         found.add(Signal::Warning, vec![], values([]), "building", values([]));
     }
-    let campers: Vec<Id> = plan
-        .loads
-        .iter()
-        .filter(|load| camper(load))
-        .map(|load| load.id.clone())
-        .collect();
+    let loads = plan.loads.iter().filter(|load| camper(load));
+    let boxes = plan.boxes.iter().filter(|it| it.is_camper() && it.from.is_some());
+    let campers = boxes.map(|it| &it.id).chain(loads.map(|load| &load.id));
+    let campers: Vec<Id> = campers.cloned().collect();
     if !campers.is_empty() {
         found.add(Signal::Notice, campers, values([]), "camper", values([]));
     }

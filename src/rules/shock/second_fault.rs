@@ -54,12 +54,18 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     }
     let needs = facts.needs();
-    let bare: Vec<&Id> = needs
+    let bare: Vec<(Option<&Id>, &Id)> = needs
         .iter()
         // A GFCI that a joint blinds is there: that joint grounds the neutral (rule SHOCK013).
         .filter(|need| need.at.is_some_and(|at| facts.supply.up(at).all(|(_, node)| !node.gfci)))
-        .map(|need| &need.load.id)
+        .map(|need| (facts.plan.around(need.load).map(|camper| &camper.id), &need.load.id))
         .collect();
+    // All that runs in a camper is one thing: its metal is joined.
+    let mut campers: Vec<&Id> = bare.iter().filter_map(|(camper, _)| *camper).collect();
+    campers.sort_unstable();
+    campers.dedup();
+    let alone = bare.iter().filter(|(camper, _)| camper.is_none());
+    let bare: Vec<&Id> = alone.map(|(_, load)| *load).chain(campers).collect();
     if bare.len() > 1 {
         let about = once(bare);
         found.add(Signal::Caution, about, values([]), "protect", values([]));

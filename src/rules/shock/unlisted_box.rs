@@ -36,7 +36,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .plan
             .boxes
             .iter()
-            .filter(|it| it.from.is_some() && wanted(it.listed))
+            .filter(|it| it.from.is_some() && wanted(it.is_listed()))
             .map(|it| it.id.clone())
             .collect()
     };

@@ -184,8 +184,9 @@ fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
 
 fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
     let context = sheet.context;
+    // Of a box with a main breaker the last is past that.
     let mut proofs = context.report.figures.protection.iter();
-    let proof = proofs.find(|proof| proof.id == *id && proof.breaker.is_some());
+    let proof = proofs.rfind(|proof| proof.id == *id && proof.breaker.is_some());
     proof.map_or_else(
         || "–".to_owned(),
         |proof| {
@@ -239,7 +240,8 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     };
     let point = |at: usize| {
         let Line { fed_by, nodes } = &lines[at];
-        let kinds = nodes.iter().map(|ix| &supply.node(*ix).kind);
+        let drawn = nodes.iter().filter(|ix| !supply.inside(**ix));
+        let kinds = drawn.map(|ix| &supply.node(*ix).kind);
         let id = &supply.node(nodes[0]).id;
         let source = fed_by.is_none();
         let last = *nodes.last().unwrap_or(&NodeIx(0));
@@ -253,6 +255,7 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
         let shape = nodes
             .iter()
             .rev()
+            .filter(|ix| !supply.inside(**ix))
             .find_map(|ix| match supply.node(*ix).kind {
                 NodeKind::Receptacle { shape, .. } => Some(shape.to_string()),
                 NodeKind::Inlet { plug } | NodeKind::Cord { plug, .. } => Some(plug.to_string()),

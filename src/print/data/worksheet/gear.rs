@@ -123,6 +123,12 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     )
 }
 
+/// Whether this is the main breaker of a camper which nobody has read.
+fn guessed_main(context: &Context<'_>, node: &Node) -> bool {
+    let camper = context.plan.camper(&node.id);
+    camper.is_some_and(|it| !it.breaker.is_known())
+}
+
 /// What a point of the tree carries, with where that is from.
 fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     let context = sheet.context;
@@ -131,6 +137,9 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
         // Worked out: here, and in the section on cords.
         NodeKind::Source | NodeKind::Cord { .. } => text.into(),
         _ if node.reason == LimitReason::NotFed => text.into(),
+        NodeKind::Breaker { .. } if guessed_main(context, node) => {
+            sheet.assumed_to_be(text, Some(&rules::CAMPER_MAIN))
+        }
         NodeKind::Breaker { .. } if node.reason != LimitReason::Receptacle => sheet.planned(text),
         // Nobody knows the breaker: the receptacles are all there is to go by.
         NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
@@ -176,7 +185,9 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
                 }
             };
             let fed_by = line.fed_by.map(|above| lines[above].name(context));
-            let carries: Vec<String> = line.nodes.iter().map(carries).collect();
+            // Inside a camper its inlet is what limits.
+            let drawn = line.nodes.iter().filter(|ix| !supply.inside(**ix));
+            let carries: Vec<String> = drawn.map(carries).collect();
             vec![
                 line.name(context),
                 fed_by.unwrap_or_default(),

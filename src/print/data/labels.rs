@@ -381,7 +381,7 @@ fn socket(
         id: id.to_string(),
         alt: context.say("face-alt", &[("shape", &shape)]),
         shape,
-        double: outlet.is_some_and(|outlet| outlet.sockets == Some(2)),
+        double: outlet.is_some_and(|outlet| outlet.plugs().1 == 2),
         volts: context.capacity(limit.volts),
         long: long(context, limit),
         short: short(context, limit),

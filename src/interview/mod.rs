@@ -57,12 +57,13 @@ pub trait Prompter {
     /// # Errors
     /// When the terminal fails.
     fn tell(&mut self, text: &str) -> std::io::Result<()>;
-    /// Says that something is dangerous.
+    /// Says what must still be seen when the next question stands below it. The first line of each says what it is, and
+    /// the last what to do.
     ///
     /// # Errors
     /// When the terminal fails.
-    fn warn(&mut self, text: &str) -> std::io::Result<()> {
-        self.tell(text)
+    fn keep(&mut self, texts: Vec<String>) -> std::io::Result<()> {
+        texts.iter().try_for_each(|text| self.tell(text.trim_end()))
     }
 }
 
@@ -194,10 +195,10 @@ pub fn run(
                     } else {
                         loads::facts(&plan_of(machine.draft(), &|key| words.text(key)))
                     };
-                    for news in news {
-                        let text = news_text(words, &news, &loads);
-                        prompter.warn(&text)?;
-                    }
+                    // What is new says most, and stays whole longest.
+                    news.sort_by_key(|news| !matches!(news, live::News::New(_)));
+                    let news = news.iter().map(|news| news_text(words, news, &loads));
+                    prompter.keep(news.collect())?;
                 }
             }
             Err(reject) => {

@@ -2,7 +2,7 @@
 //! prints.
 
 mod after;
-pub(super) mod drafts;
+mod drafts;
 mod edited;
 mod interrupt;
 
@@ -13,7 +13,7 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, Outcome, Prompter, Start};
+use tallywatt::interview::{self, Input, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts};
@@ -27,13 +27,48 @@ use edited::Edited;
 use super::args::How;
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints, say};
+use super::{Done, check, prints};
 
 /// Where tests and people with a bin of their own keep drafts.
 const DATA: &str = "TALLYWATT_DATA";
 
 /// What a new draft is called on disk.
 const STEM: &str = "plan";
+
+/// Somebody who is asked, and the words for it: what goes wrong in that is a failure of the program.
+struct Asker<'a> {
+    prompter: &'a mut dyn Prompter,
+    words: &'a Words,
+}
+
+/// What came of a question.
+enum Answered {
+    Input(Input),
+    Interrupted,
+    Ended,
+}
+
+impl Asker<'_> {
+    fn tell(&mut self, text: &str) -> Result<(), Failure> {
+        let told = self.prompter.tell(text);
+        told.map_err(|error| terminal_failed(&error, self.words))
+    }
+
+    fn keep(&mut self, texts: Vec<String>) -> Result<(), Failure> {
+        let kept = self.prompter.keep(texts);
+        kept.map_err(|error| terminal_failed(&error, self.words))
+    }
+
+    fn ask(&mut self, view: &View) -> Result<Answered, Failure> {
+        match self.prompter.ask(view) {
+            Ok(input) => Ok(Answered::Input(input)),
+            Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
+            Err(PromptError::Ended) => Ok(Answered::Ended),
+            Err(PromptError::Terminal(error)) => Err(terminal_failed(&error, self.words)),
+            Err(error) => Err(because("interview-terminal", &error, self.words)),
+        }
+    }
+}
 
 /// Interviews for a new plan, or about the one in a file.
 #[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
@@ -105,9 +140,10 @@ fn hold(
     let asked = file.map(|path| Edited::open(path, words)).transpose()?;
     let nothing_yet = Failure::text(Kind::Interrupted, words.text("interview-stopped"));
     let breaking_off = interrupt::watch(nothing_yet.shown(words));
+    let mut asker = Asker { prompter, words };
     let opened = match &asked {
-        Some(edited) => drafts::open_file(prompter, drafts, edited, words)?,
-        None => drafts::open(prompter, drafts, resume, words)?,
+        Some(edited) => drafts::open_file(&mut asker, drafts, edited)?,
+        None => drafts::open(&mut asker, drafts, resume)?,
     };
     let (kept, mut draft) = match opened {
         Opened::Draft(kept, draft) => (kept, draft),
@@ -126,7 +162,7 @@ fn hold(
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
-        let outcome = interview::run(prompter, &mut kept, words, draft, start)
+        let outcome = interview::run(asker.prompter, &mut kept, words, draft, start)
             .map_err(|error| terminal_failed(&error, words))?;
         let plan = match outcome {
             Outcome::Finished { plan, draft: now } => {
@@ -150,18 +186,18 @@ fn hold(
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
         let report = judge::build(&plan);
-        say(&check::next(&report, words))?;
         if let Some(before) = &before {
-            say(&effect(before, &report, words))?;
+            asker.tell(&effect(before, &report, words))?;
         }
-        let then = after::after(prompter, &plan, &report, edited.as_ref(), words)?;
+        asker.tell(&(words.count(&report) + "\n" + &words.text("check-defer")))?;
+        let then = after::after(&mut asker, &plan, &report, edited.as_ref())?;
         if matches!(then, After::Save | After::Print(_))
             && let Some(edited) = &edited
         {
             if Some(edited.now(words)?) != stands {
                 // Somebody else has changed the file since it was checked.
                 let path = edited.path.display().to_string();
-                say(&(words.with("interview-file-changed", [("path", path.into())]) + "\n"))?;
+                asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
                 continue;
             }
             store::write_atomic(&edited.path, text.as_bytes())
@@ -223,7 +259,7 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
         lines.push(words.text("interview-effect-none"));
     }
     lines.insert(0, words.text("interview-effect"));
-    lines.join("\n") + "\n"
+    lines.join("\n")
 }
 
 /// Nothing can be asked or said any more, and why.

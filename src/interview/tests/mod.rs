@@ -184,9 +184,9 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2.8\nlots\n2800 V\n0 W\n?\n2.8 kW\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "\"2.8\" has no unit. Type it again with its unit: W, kW.",
+        "“2.8” has no unit. Type it again with its unit: W, kW.",
         "Start with a number, then its unit (W, kW).",
-        "\"V\" does not fit here. Use one of: W, kW.",
+        "“V” does not fit here. Use one of: W, kW.",
         "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",
         "The smaller one is the running or rated power",
     ] {
@@ -409,10 +409,8 @@ fn every_choice_has_words() {
     }
     let at = steps::At { n: 1, m: 1 };
     for step in steps::all() {
-        if let steps::Takes::Pick(items) | steps::Takes::Many(items) = step.takes {
-            for item in items(&draft, at) {
-                label(&words, &item.label);
-            }
+        for item in step.items(&draft, at).into_iter().flatten() {
+            label(&words, &item.label);
         }
     }
     for reject in REJECTS {
@@ -600,12 +598,10 @@ fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
         let words = Words::new(tag, Units::Customary).unwrap();
         let mut cut = Vec::new();
         for step in steps::all() {
-            if let steps::Takes::Pick(items) | steps::Takes::Many(items) = step.takes {
-                for item in items(&draft, at) {
-                    let row = label(&words, &item.label);
-                    if row.width() > 36 {
-                        cut.push(row);
-                    }
+            for item in step.items(&draft, at).into_iter().flatten() {
+                let row = label(&words, &item.label);
+                if row.width() > 36 {
+                    cut.push(row);
                 }
             }
         }

@@ -738,6 +738,7 @@ picture-loose = Nicht angeschlossen: { $ids }
 note-unknown = Als nicht bekannt notiert.
 
 note-first-line = Nur die erste Zeile davon wurde genommen.
+note-not-bought = Am Ende sagen wir, worauf Sie beim Kauf achten.
 plain-list-long = { $count } zur Auswahl. Tippen Sie einen Teil eines Namens, um die passenden zu sehen.
 plain-list-found = Diese passen. Tippen Sie eine Nummer oder mehr vom Namen.
 plain-keys = Nummer oder Teil eines Namens tippen. ?: Hilfe, <: zurück

@@ -783,6 +783,7 @@ picture-loose = Not plugged in: { $ids }
 note-unknown = Noted: “I don’t know”.
 
 note-first-line = We took only the first line of that.
+note-not-bought = At the end we list what to look for when you buy it.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.
 plain-list-found = These match. Type a number, or more of the name.
 plain-keys = Type a number or part of a name. ?: help, <: back

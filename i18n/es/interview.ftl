@@ -749,6 +749,7 @@ picture-unplaced = Por ahora sin lugar: { $ids }
 picture-loose = Sin enchufar: { $ids }
 
 note-first-line = De eso se tomó solo la primera línea.
+note-not-bought = Al final decimos qué buscar cuando lo compre.
 note-unknown = Anotado: no se sabe.
 plain-list-long = { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.

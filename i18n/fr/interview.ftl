@@ -765,6 +765,7 @@ picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
 note-first-line = Seule la première ligne de cela a été prise.
+note-not-bought = À la fin, nous disons ce qu’il faut chercher en l’achetant.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
 plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
 plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour

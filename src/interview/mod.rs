@@ -181,7 +181,9 @@ pub fn run(
                     let values = words.spoken(&note.values);
                     prompter.tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
-                if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
+                if input == Input::NotBought {
+                    prompter.tell(&words.text("note-not-bought"))?;
+                } else if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
                     let again = explained.as_ref() == Some(&question.key);
                     prompter.tell(&not_known(words, &machine, &question, again))?;
                 }

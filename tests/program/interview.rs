@@ -986,3 +986,78 @@ wanted = "must"
     assert!(!said.contains("inside the box"), "{said}");
     assert_eq!(dangers(), 0);
 }
+
+/// Dangers that one answer makes certain are seen together with the next question, on the smallest screen: what each is.
+#[test]
+fn dangers_told_at_once_stay_on_a_small_screen() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down_at(home.path(), 24, 40, &[], &[]);
+    for (question, keys) in [
+        ("How many watts does the generator", "3500 W, 4000 W"),
+        ("“bonded neutral”?", ""),
+        ("Which outlets does the generator", "Regular T\r\r"),
+        ("What voltage", "120 V only"),
+        ("TEST and a RESET", "All of"),
+        ("What will you plug in?", "phone\r\r"),
+        ("How wet", ""),
+        ("How far from the generator", "60 ft"),
+        ("above and around", "In the open"),
+        ("carbon monoxide alarm", "yes"),
+        ("wiring of a house", "no"),
+        ("the elevation", "0 ft"),
+        ("What cords, adapters", "Extension\r\r"),
+        ("printed along the cord?", ""),
+        ("How long is it?", ""),
+        ("stay coiled", ""),
+    ] {
+        person.answers(question, keys);
+    }
+    person.is_asked("Is this right?");
+    let screen = person.screen.screen().contents();
+    let told: Vec<&str> = screen.lines().collect();
+    let first = told.iter().position(|line| line.starts_with("DANGER"));
+    let seen = &told[first.expect("a danger")..];
+    assert!(seen.len() <= 24, "{} lines\n{screen}", seen.len());
+    let dangers = seen.iter().filter(|line| line.starts_with("DANGER"));
+    assert!(dangers.count() > 1, "{screen}");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+}
+
+/// With nothing found there is nothing above to do first, and the last page does not say so.
+#[test]
+fn the_last_page_speaks_of_what_is_above_it() {
+    let home = tempfile::tempdir().unwrap();
+    for (name, text, wanted, other) in [
+        (
+            "good.toml",
+            tallywatt::plan::demo::MENDED,
+            "put the labels up before you plug in",
+            "What to do first is above",
+        ),
+        (
+            "bad.toml",
+            tallywatt::plan::demo::WEEKEND,
+            "What to do first is above",
+            "put the labels up before you plug in",
+        ),
+    ] {
+        let path = home.path().join(name);
+        tallywatt::plan::store::write_atomic(&path, text.as_bytes()).unwrap();
+        let mut person = Person::sits_down_at(home.path(), 24, 80, &[], &["ask", name]);
+        person.is_asked("Is this right?");
+        person.screen = blank(80);
+        person.types("check\r");
+        person.is_asked("to do now?");
+        let screen = person.screen.screen().contents();
+        let flat = screen.replace('\n', " ");
+        assert!(flat.contains(wanted) && !flat.contains(other), "{screen}");
+        // The first step is seen with the question.
+        let lines: Vec<&str> = screen.lines().collect();
+        let step = lines.iter().position(|line| line.starts_with("1. "));
+        assert_eq!(step.is_some(), name == "bad.toml", "{screen}");
+        assert!(lines.len() - step.unwrap_or(lines.len()) <= 24, "{screen}");
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+    }
+}

@@ -170,7 +170,9 @@ impl Machine {
             let text = said.and_then(Said::text);
             let dull = match place.step.id {
                 "load-count" | "out-count" | "generator-sets" => text.unwrap_or("1") == "1",
-                "outlets-odd" => text == Some("no"),
+                "outlets-odd" => text.unwrap_or("no") == "no",
+                // That nobody has named it tells nothing.
+                "generator-name" | "site-name" => text.is_none(),
                 _ => false,
             };
             if telling && !dull && !matches!(said, Some(Said::Unknown)) {
@@ -210,7 +212,16 @@ impl Machine {
             (Ask::Later, Suggestion::Said(said)) => Some(said),
             _ => None,
         };
+        // The only place it fits, which nobody was asked about.
+        let sole = || parts::fed_from(&self.draft, place.at.n);
         match said.or_else(suggested) {
+            None if place.step.id == "gear-from" && sole().is_some() => {
+                let at = sole().map(|at| Ids::new(&self.draft).of(at));
+                Label::Word(
+                    "shown-in".into(),
+                    vec![("place", at.unwrap_or_default().into())],
+                )
+            }
             None => Label::word("shown-open-one"),
             Some(Said::Unknown) => Label::word("shown-unknown"),
             Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),

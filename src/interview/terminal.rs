@@ -390,11 +390,11 @@ pub(super) fn wrap(text: &str) -> Vec<String> {
         .collect()
 }
 
-/// What keys do, below a prompt.
+/// What keys do, below a prompt. A key and what it does stay together.
 fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
-    folded(&format!("[{hint}]"), width)
-        .into_iter()
-        .map(|line| (line, false))
+    let joined = format!("[{}]", hint.replace(": ", ":\u{a0}"));
+    let lines = folded(&joined, width).into_iter();
+    lines.map(|line| (line.replace('\u{a0}', " "), false))
 }
 
 /// Whole words, on as many lines as they take; but for the first they stand in.

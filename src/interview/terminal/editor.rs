@@ -225,7 +225,7 @@ mod tests {
     #[test]
     fn the_line_of_keys_folds() {
         let editor = Editor::new(None, "or unknown, ?: help, Esc: back".to_owned());
-        let lines = editor.lines(24, 9).0.into_iter().map(|(line, _)| line);
+        let lines = editor.lines(27, 9).0.into_iter().map(|(line, _)| line);
         assert_eq!(
             lines.collect::<Vec<_>>(),
             ["> ", "[or unknown, ?: help,", "Esc: back]"]

@@ -276,10 +276,10 @@ fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
     };
     // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
     say("typed-unknown", "unknown", &Input::Unknown);
-    if question.none {
+    if question.allows(&Input::Skip) {
         say("typed-none", "none", &Input::Skip);
     }
-    if question.to_buy {
+    if question.allows(&Input::NotBought) {
         say("typed-not-bought", "not bought", &Input::NotBought);
     }
     say("typed-picture", "tree", &Input::Picture);
@@ -314,14 +314,14 @@ fn shape(words: &Words, question: &Question) -> Shape {
         let done = words.text(&format!("pick-{}-done", question.id));
         rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
-    if question.unknown || question.drawn() {
+    if question.allows(&Input::Unknown) || question.drawn() {
         rows.push(Row {
             text: words.text("pick-unknown"),
             also: words.text("pick-unknown.also"),
             input: Input::Unknown,
         });
     }
-    if question.to_buy {
+    if question.allows(&Input::NotBought) {
         rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
     }
     let review = question.key == "review";
@@ -365,19 +365,19 @@ fn shape(words: &Words, question: &Question) -> Shape {
 
 fn line(words: &Words, question: &Question) -> Shape {
     let mut hints = Vec::new();
-    if question.unknown {
+    if question.allows(&Input::Unknown) {
         let enter = question.default == Suggestion::Said(Said::Unknown);
         // With both there is no room on a narrow terminal for more than the words themselves.
-        hints.push(words.text(match (question.none, enter) {
+        hints.push(words.text(match (question.allows(&Input::Skip), enter) {
             (true, _) => "typed-unknown",
             (false, true) => "hint-enter-unknown",
             (false, false) => "hint-unknown",
         }));
     }
-    if question.none {
+    if question.allows(&Input::Skip) {
         hints.push(words.text("hint-none"));
     }
-    if question.to_buy {
+    if question.allows(&Input::NotBought) {
         hints.push(words.text("typed-not-bought"));
     }
     let default = match &question.default {

@@ -137,11 +137,11 @@ fn hold(
         .map(|folder| Drafts::at(Path::new(&folder)))
         .or_else(Drafts::usual);
     let drafts = drafts.as_ref();
-    let asked = file.map(|path| Edited::open(path, words)).transpose()?;
+    let in_file = file.map(|path| Edited::open(path, words)).transpose()?;
     let nothing_yet = Failure::text(Kind::Interrupted, words.text("interview-stopped"));
     let breaking_off = interrupt::watch(nothing_yet.shown(words));
     let mut asker = Asker { prompter, words };
-    let opened = match &asked {
+    let opened = match &in_file {
         Some(edited) => drafts::open_file(&mut asker, drafts, edited)?,
         None => drafts::open(&mut asker, drafts, resume)?,
     };
@@ -150,9 +150,9 @@ fn hold(
         Opened::Stopped(stopped) => return Ok(stopped),
     };
     // A draft of changes to a file goes on with that file.
-    let edited = match (asked, &draft.plan) {
+    let edited = match (in_file, &draft.plan) {
         (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
-        (asked, None) => asked,
+        (in_file, None) => in_file,
     };
     let mut kept = Keeper {
         kept,

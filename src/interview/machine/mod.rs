@@ -65,17 +65,18 @@ pub struct Question {
     pub kind: Kind,
     /// What Enter takes: the earlier answer, else what is suggested.
     pub default: Suggestion,
-    /// Whether "I don't know" is an answer.
-    pub unknown: bool,
-    /// Whether "none" is an answer.
-    pub none: bool,
-    /// Whether "not bought yet" is an answer.
-    pub to_buy: bool,
+    /// What is an answer besides: that somebody does not know, that there is none, that it is not bought yet.
+    pub besides: Vec<Input>,
     /// Whether it is asked in its turn: not one that a page led to.
     pub in_turn: bool,
 }
 
 impl Question {
+    /// Whether this is an answer besides what it takes.
+    pub(super) fn allows(&self, input: &Input) -> bool {
+        self.besides.contains(input)
+    }
+
     /// Whether it asks for a shape that a person can only tell by looking: the drawings help.
     pub(super) fn drawn(&self) -> bool {
         matches!(
@@ -328,9 +329,7 @@ impl Machine {
             default: self
                 .usual(place)
                 .map_or(Suggestion::Nothing, Suggestion::Said),
-            unknown: place.step.unknown,
-            none: place.step.none,
-            to_buy: place.step.to_buy,
+            besides: place.step.besides(),
             key,
             in_turn,
         }
@@ -628,11 +627,8 @@ impl Machine {
             Said::Is(text) => text,
         };
         match step.takes {
-            Takes::YesNo => {
-                if !matches!(text.as_str(), "yes" | "no") {
-                    return Err(Refusal::new("yes-no"));
-                }
-            }
+            Takes::YesNo if matches!(text.as_str(), "yes" | "no") => {}
+            Takes::YesNo => return Err(Refusal::new("yes-no")),
             Takes::Many(_) => self.check_marked(place, text, &place.items(&self.draft))?,
             Takes::Typed(form) => form.check(text).map_err(|reject| {
                 let row = format!("ask-{}.row", step.id);

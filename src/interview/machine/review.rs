@@ -93,9 +93,7 @@ impl Machine {
             about,
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(start)),
-            unknown: false,
-            none: false,
-            to_buy: false,
+            besides: Vec::new(),
             in_turn: false,
         }
     }

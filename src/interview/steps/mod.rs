@@ -19,6 +19,7 @@ pub(super) use site::SITE;
 
 use super::draft::{Draft, Said};
 use super::form::Form;
+use super::machine::Input;
 use super::parts::{Ids, Place};
 use crate::plan::problem::Value;
 use crate::plan::{Choice, bounds};
@@ -195,6 +196,19 @@ impl Step {
             Takes::Words(values) => Some(words(self.id, values)),
             Takes::YesNo | Takes::Typed(_) => None,
         }
+    }
+
+    /// What is an answer besides.
+    pub fn besides(&self) -> Vec<Input> {
+        let all = [
+            (self.unknown, Input::Unknown),
+            (self.none, Input::Skip),
+            (self.to_buy, Input::NotBought),
+        ];
+        all.into_iter()
+            .filter(|(is, _)| *is)
+            .map(|(_, it)| it)
+            .collect()
     }
 
     const fn unknown(mut self) -> Self {

@@ -199,10 +199,13 @@ impl Prompt for List<'_> {
                 1 => "■".to_owned(),
                 count => count.to_string(),
             };
-            let mut head = format!("{sign}{mark} ");
-            for text in &texts[place] {
-                lines.push((head + text, here));
-                head = "   ".to_owned();
+            let head = format!("{sign}{mark} ");
+            let rest = std::iter::repeat("   ");
+            for (head, text) in std::iter::once(head.as_str())
+                .chain(rest)
+                .zip(&texts[place])
+            {
+                lines.push((head.to_owned() + text, here));
             }
         }
         lines.extend(keys);

@@ -5,7 +5,7 @@
 use super::{fields_of, reading, reading_in, thing};
 use crate::judge::unknowns::{Standing, all_answered, answer_as, is_found_out};
 use crate::plan::{Answer, DistributionBox, Id, Outlet, Plan};
-use crate::quantity::{Amount, Quantity};
+use crate::quantity::{Amount, Current, Quantity};
 use crate::report::{Look, Marking, Property, Report};
 use crate::tables::shape::Receptacle;
 use crate::value::Value;
@@ -117,9 +117,6 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
     let mut all: Vec<(&'static str, Option<Value>)> = Vec::new();
     let name = |text: String| Some(Value::Name(text));
     let yes = |answer: Answer<bool>| (answer == Answer::Known(true)).then(|| Value::yes_no(true));
-    fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
-        answer.known().map(|it| Amount::of(*it).into())
-    }
     match thing.split_once('.') {
         Some(("cord", id)) => {
             let cord = best.cords.iter().find(|it| it.id.as_str() == id);
@@ -128,7 +125,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
                     ("plug", name(cord.plug.to_string())),
                     (
                         "ends",
-                        kinds(cord.ends.iter().map(|it| (*it, Answer::Missing))),
+                        Some(kinds(cord.ends.iter().map(|it| (*it, Answer::Missing)))),
                     ),
                     ("outdoor", yes(cord.outdoor)),
                     (
@@ -147,7 +144,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend(holder(best, id).into_iter().flat_map(|holder| {
                 [
                     ("inlet", name(holder.inlet.to_string())),
-                    ("outlet", of_outlets(&holder.outlets)),
+                    ("outlet", Some(of_outlets(&holder.outlets))),
                     ("gfci", protected(&holder.outlets)),
                     ("listed", yes(holder.listed)),
                 ]
@@ -158,7 +155,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend([
                 ("rated", amount(set.rated)),
                 ("peak", amount(set.peak)),
-                ("outlet", of_outlets(&set.outlets)),
+                ("outlet", Some(of_outlets(&set.outlets))),
                 ("gfci", protected(&set.outlets)),
                 ("inverter", yes(set.inverter)),
             ]);
@@ -170,10 +167,12 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
         .collect()
 }
 
+fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
+    answer.known().map(|it| Amount::of(*it).into())
+}
+
 /// Shapes with their breakers, each once with how many there are.
-fn kinds(
-    outlets: impl Iterator<Item = (Receptacle, Answer<crate::quantity::Current>)>,
-) -> Option<Value> {
+fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Value {
     let mut kinds: Vec<(String, usize)> = Vec::new();
     for (shape, breaker) in outlets {
         let breaker = breaker.known().map(|amps| format!(" {} A", amps.amount()));
@@ -187,10 +186,10 @@ fn kinds(
         1 => text,
         count => format!("{count} × {text}"),
     });
-    Some(Value::Name(text.collect::<Vec<_>>().join(", ")))
+    Value::Name(text.collect::<Vec<_>>().join(", "))
 }
 
-fn of_outlets(outlets: &[Outlet]) -> Option<Value> {
+fn of_outlets(outlets: &[Outlet]) -> Value {
     kinds(outlets.iter().map(|it| (it.shape, it.breaker)))
 }
 

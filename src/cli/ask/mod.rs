@@ -76,14 +76,9 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
     let words = &*language(file, reader);
     let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
     let said = anstream::stderr;
-    match &how.answers {
-        Some(path) if path.as_os_str() == "-" => hold(
-            &mut Lines::new(io::stdin().lock(), said()),
-            false,
-            file,
-            words,
-            reader,
-        ),
+    let mut typed = io::stdin().lock();
+    let (mut prompter, resume): (Box<dyn Prompter + '_>, bool) = match &how.answers {
+        Some(path) if path.as_os_str() == "-" => (Box::new(Lines::new(typed, said())), false),
         Some(path) => {
             let open = File::open(path).map_err(|error| {
                 let context = words.with(
@@ -92,28 +87,24 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
                 );
                 Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
             })?;
-            let mut lines = Lines::new(BufReader::new(open), said());
-            hold(&mut lines, false, file, words, reader)
+            (Box::new(Lines::new(BufReader::new(open), said())), false)
         }
         None if io::stdin().is_terminal() && plain => {
-            let mut lines = Lines::at_a_terminal(io::stdin().lock(), said(), words);
-            hold(&mut lines, true, file, words, reader)
+            (Box::new(Lines::at_a_terminal(typed, said(), words)), true)
         }
-        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words, reader),
+        None if terminal::present() => (Box::new(Terminal::new(words)), true),
+        // Piped answers, if there are any.
+        None if !io::stdin().is_terminal() && typed.fill_buf().is_ok_and(|it| !it.is_empty()) => {
+            (Box::new(Lines::new(typed, said())), false)
+        }
         None => {
-            // Piped answers, if there are any.
-            let mut input = io::stdin().lock();
-            let piped =
-                !io::stdin().is_terminal() && input.fill_buf().is_ok_and(|bytes| !bytes.is_empty());
-            if piped {
-                return hold(&mut Lines::new(input, said()), false, file, words, reader);
-            }
-            Err(
-                Failure::text(Kind::Usage, words.text("interview-no-terminal"))
-                    .hint(words.text("interview-no-terminal-help")),
-            )
+            let why = words.text("interview-no-terminal");
+            return Err(
+                Failure::text(Kind::Usage, why).hint(words.text("interview-no-terminal-help"))
+            );
         }
-    }
+    };
+    hold(&mut *prompter, resume, file, words, reader)
 }
 
 /// The language of the questions: that of the plan that is being changed, if it says one.

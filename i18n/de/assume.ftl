@@ -81,3 +81,20 @@ assume-parallel-limit = Niemand weiß, was der Verbindungssatz zwischen den Gene
     .look = Lesen Sie die Ampere auf dem Verbindungssatz.
 assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit Benzin. Also wurden { $value } angenommen.
     .look = Nennt das Typenschild Watt für Propan, schreiben Sie rated_on = "propane" in den Plan.
+
+# What is not bought yet: $list is what has to be on its package, from the messages below.
+look-buy = Kaufen Sie eines, auf dessen Packung all das steht: { $list }.
+buy-plug = Stecker { $value }
+buy-inlet = Eingang { $value }
+buy-ends = Ende { $value }
+buy-outlet = Steckdosen { $value }
+buy-outdoor = „outdoor“ (im Freien) oder ein W in seinen Buchstaben
+buy-wire = { $value }, oder eine kleinere AWG-Zahl
+buy-conductors = { $value } Adern
+buy-length = { $value } oder weniger
+buy-listed = das Zeichen eines Prüflabors
+buy-gfci = Tasten TEST und RESET (GFCI)
+buy-rated = { $value } oder mehr Dauerleistung
+buy-peak = { $value } oder mehr Spitzenleistung
+buy-inverter = „inverter“
+buy-co_alarm = Kohlenmonoxid-Melder mit Batterie und dem Zeichen eines Prüflabors, einer je Zelt oder Fahrzeug

@@ -313,6 +313,7 @@ print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nich
 print-look-title = Hier nachsehen: { $site }
 print-look-how = Nehmen Sie dieses Blatt und eine Lampe mit; der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
 print-look-none = Es gibt nichts nachzusehen: Im Plan steht alles, worauf es ankommt.
+print-look-buy = Noch zu kaufen: auf der Packung nachsehen
 print-look-first = Sehen Sie zuerst hier nach. Raten Sie nicht.
 print-look-after = Ändern Sie dann Ihre Antworten: „tallywatt ask“ mit diesem Plan, dort „Nachsehen, was niemand wusste“, und drucken Sie neu.
 # $lines: the numbers of lines on that sheet.

@@ -51,4 +51,4 @@ assume-night = Wir wissen nicht, wann geschlafen wird, also haben wir { $value }
 assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde das Schlimmste angenommen: { $value }.
     .look = Suchen Sie am Generator einen Stecker ohne Kabel.
 assume-single-socket = Wir wissen nicht, wie viele Stecker „{ $part }“ aufnimmt. Für den Schutzschalter haben wir { $value } angenommen, dann ist er zu groß; für das, was hier steckt, 2.
-    .look = Nimmt sie zwei auf, schreiben Sie sockets = 2 in den Plan.
+    .look = Zählen Sie, wie viele Stecker sie aufnimmt.

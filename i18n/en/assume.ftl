@@ -82,3 +82,20 @@ assume-parallel-limit = We do not know what the kit between the generators carri
     .look = Read the amps on the kit.
 assume-rated-on = On propane a generator gives about a tenth less than on gasoline, so we assumed { $value }.
     .look = If its nameplate gives watts for propane, put rated_on = "propane" in the plan.
+
+# What is not bought yet: $list is what has to be on its package, from the messages below.
+look-buy = Buy one with all of this on the package: { $list }.
+buy-plug = plug { $value }
+buy-inlet = inlet { $value }
+buy-ends = outlet end { $value }
+buy-outlet = outlets { $value }
+buy-outdoor = “outdoor”, or a W in its letters
+buy-wire = { $value }, or a lower AWG number
+buy-conductors = { $value } wires
+buy-length = { $value } or less
+buy-listed = a testing lab’s mark
+buy-gfci = TEST and RESET buttons (GFCI)
+buy-rated = { $value } or more of running (rated) power
+buy-peak = { $value } or more of peak power
+buy-inverter = “inverter”
+buy-co_alarm = carbon monoxide alarm on batteries with a testing lab’s mark, one for each tent or camper

@@ -45,6 +45,8 @@ typed-unit = -
     .min = minutes minute
     .gal = gallons gallon
     .L = litres litre liters liter
+typed-not-bought = not bought
+    .also = to buy, not bought yet
 typed-none = none
     .also = no, nothing
 typed-picture = tree
@@ -88,7 +90,7 @@ id-our-camper = our-camper
 
 shown-unknown = not known
 shown-open-one = not asked
-shown-open = { $count } × “I don’t know”
+shown-open = { $count } not known
 shown-in = in { $place }
 shown-times = { $count } of them
 
@@ -173,7 +175,7 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
     .why = It changes how you test outlets. Not sure? Pick “I don’t know”.
     .help =
-        The neutral is the wire that carries the power back. Look in the manual or near the outlets for "floating neutral" (joined to nothing) or "neutral bonded to frame".
+        The neutral is the wire that carries the power back. Look in the manual or near the outlets for “floating neutral” (joined to nothing) or “neutral bonded to frame”.
         Is there a plug with no cord (a bonding plug) in any outlet? Leave it in, and ask the owner. Never add one yourself, unless a licensed electrician tells you to.
         Do not open the generator or join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
@@ -184,7 +186,7 @@ pick-generator-neutral-bonded = Bonded to the frame
 ask-generator-inverter = Is it an inverter generator?
     .why = It says “inverter” on the case. Usually quiet, with a case all around.
     .help =
-        An inverter generator is usually quiet, with a case all around, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
+        An inverter generator is usually quiet, with a case all around, and has a switch that lets the engine slow down. Its nameplate or manual says “inverter”.
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
@@ -249,7 +251,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 ask-outlet-list = Which outlets does the generator have?
     .why = Mark each, with the number on its breaker. To search, type 30 or twist.
     .help =
-        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
+        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
         Look at the holes and at the name molded next to them. A pair side by side on one breaker is one. If there are two of the same on two breakers, mark 2 of it.
     .row = Outlets
 pick-outlet-list-done = Those are all of its outlets
@@ -257,7 +259,7 @@ pick-outlet-list-done = Those are all of its outlets
 ask-outlet-face = Which outlet, and what number is on its breaker?
     .why = To search, type 30 or twist or regular.
     .help =
-        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
+        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
         Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.
     .row = Shape
 # Under 37 columns: a longer row is cut on a narrow terminal.
@@ -269,7 +271,7 @@ ask-outlet-breaker = What number is on its breaker?
     .why = { $about }. A button or switch, marked like 20 A.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Type it with its unit: 20 A.
-        Check it: it is not always the number that goes with the outlet's shape. If there is no number, type unknown. We then assume that nothing protects the cords, and say so.
+        Check it: it is not always the number that goes with the outlet’s shape. If there is no number, type unknown. We then assume that nothing protects the cords, and say so.
     .row = Breaker
 
 ask-outlet-name = What do you want to call this outlet?
@@ -292,7 +294,7 @@ pick-outlet-leg-b = Half B
 ask-outlets-gfci = Which outlets have a TEST and a RESET button?
     .why = Those are GFCIs, made to cut the power if someone gets a shock.
     .help =
-        The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is not a GFCI.
+        The two buttons are on the outlet itself, or on the panel with the letters GFCI or “ground fault”. A breaker with only one button is not a GFCI.
         A GFCI is made to cut the power fast if current leaks through a person. It can fail: press TEST before each use.
         If you do not know, we assume there is no such protection, and say so.
     .row = GFCI
@@ -303,7 +305,7 @@ pick-outlets-gfci-some = Some: I will say which
 ask-outlets-odd = Is anything odd about the breakers?
     .why = If two outlets share one, or a breaker trips too soon, you get less power.
     .help =
-        Two outlets might share one breaker. Then the power you use at one is not left for the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
+        Two outlets might share one breaker. Then the power you use at one is not left for the other. The manual’s diagram shows it. So does a panel with fewer breakers than outlets.
         If a breaker has tripped below its number, we use that lower number from then on.
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
@@ -342,13 +344,13 @@ ask-load-list = What will you plug in?
     .help =
         The watts are typical, at the upper end. The nameplate on the appliance is better: pick the appliance here, and change its watts on the last page.
         A ready-made list names several things at once. Remove later what you do not have. For two of the same, mark 2 of it.
-        If it is not in the list, pick "Something else".
+        If it is not in the list, pick “Something else”.
     .row = What
 pick-load-list-done = That is everything
 
 ask-load-what = What will you plug in?
     .why = Type to search: kettle, phone.
-    .help = If it is not in the list, pick "Something else".
+    .help = If it is not in the list, pick “Something else”.
     .row = What
 pick-load-what-own = Something else: I will type it in
 pick-load-what-occasion = { $name }: { $count } things
@@ -357,25 +359,25 @@ pick-load-what-appliance = { $name }, { $watts } W
 
 ask-load-name = What is it called?
     .why = The name goes on the card.
-    .help = Any short name: air pump, Sam's amplifier.
+    .help = Any short name: air pump, Sam’s amplifier.
     .row = Name
 
 ask-load-kind = What kind of appliance is it?
     .why = { $about }. Motors need more power to start.
-    .help = If it has both a motor and a heater, like a hair dryer, pick whichever uses more power. We assume that things people cook with do not run at night. Other heat might. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, we assume the worst of every kind, and that someone's health might depend on it.
+    .help = If it has both a motor and a heater, like a hair dryer, pick whichever uses more power. We assume that things people cook with do not run at night. Other heat might. If someone’s health depends on it, a wheelchair too, always pick that. If you do not know, we assume the worst of every kind, and that someone’s health might depend on it.
     .row = Kind
 pick-load-kind-heater = Heat: rooms, beds, hair, tools
 pick-load-kind-cooker = Cooks, or heats water
 pick-load-kind-motor = Has a motor: pumps, cools, cuts
 pick-load-kind-electronic = Electronics: phone, TV, sound
 pick-load-kind-lamp = Light
-pick-load-kind-medical = Someone's health depends on it
+pick-load-kind-medical = Someone’s health depends on it
 
 ask-load-draw = How much power does it use? See its nameplate.
     .why = { $about }. Examples: 1500 W, 12.5 A or 1/2 hp.
     .help =
         The nameplate is on the back or the bottom. W is watts. A is amps at 120 V, or at 240 V for an appliance that uses 240 V. For a motor you may type horsepower, and its code letter if the nameplate has one: 1/2 hp code G.
-        A charger's nameplate has two lines: use INPUT, not output. You may type it just as it is printed: 100-240V 50/60Hz 1.5A.
+        A charger’s nameplate has two lines: use INPUT, not output. You may type it just as it is printed: 100-240V 50/60Hz 1.5A.
     .row = Uses
 
 ask-load-count = How many of them?
@@ -493,13 +495,13 @@ ask-site-building = Will it feed the wiring of a house or cabin?
     .row = Feeds a building
 
 ask-site-altitude = What is the elevation?
-    .why = Thin air cuts the generator's power. Example: { example-altitude }.
+    .why = Thin air cuts the generator’s power. Example: { example-altitude }.
     .help = Look on a map or a phone. Near the sea, type { example-sea }. If you are not sure, guess high, not low.
     .row = Elevation
 
 ask-site-air = What is the hottest it will get?
-    .why = Heat cuts the generator's power. Example: { example-air }.
-    .help = Type the forecast's high, or more if the generator is in the sun.
+    .why = Heat cuts the generator’s power. Example: { example-air }.
+    .help = Type the forecast’s high, or more if the generator is in the sun.
     .row = Hottest air
 
 ask-site-quiet = When must the camp be quiet?
@@ -580,7 +582,7 @@ ask-gear-length = How long is it?
 # Safety.
 ask-gear-outdoor = Is it marked for outdoor use?
     .why = { $about }. Sun and water crack an indoor cord.
-    .help = Look for "outdoor" on its tag, or a W in the letters along the cord.
+    .help = Look for “outdoor” on its tag, or a W in the letters along the cord.
     .row = Outdoor
 
 # Safety.
@@ -595,6 +597,12 @@ ask-hot = Did it, or a plug in it, ever get hot or soft?
     .help = Warm is normal with a heavy load. If you could not keep your hand on it, or it is brown or soft, answer yes. We then say not to use it.
     .row = Got hot
 
+ask-bought = Do you have it already?
+    .why = If you still have to buy it, we list what to look for.
+    .help = Answer No for what you only plan to buy. Answer what you know of it, and “I don’t know” for the rest. We then list what has to be on its package.
+    .row = Have it already
+pick-not-bought = Not bought yet
+
 # Safety.
 ask-gear-gfci = Does it have TEST and RESET buttons?
     .why = { $about }. They mean it has a GFCI built in.
@@ -604,18 +612,18 @@ ask-gear-gfci = Does it have TEST and RESET buttons?
 # Safety.
 ask-gear-listed = Is the box factory made, with a test lab’s mark?
     .why = { $about }. A homemade box might lack what protects you.
-    .help = Look for the mark of a testing laboratory on its label: the box is then "listed". A box that someone built is not listed, however well they built it.
+    .help = Look for the mark of a testing laboratory on its label: the box is then “listed”. A box that someone built is not listed, however well they built it.
     .row = Factory made, listed
 
 # Safety.
 ask-gear-bond = Inside the box, is the neutral joined to ground?
     .why = { $about }. Its papers say so. Do not open it.
-    .help = Look for "neutral bonded" or "isolated neutral" in its papers. Do not open it to find out. If you do not know, we tell you what that means.
+    .help = Look for “neutral bonded” or “isolated neutral” in its papers. Do not open it to find out. If you do not know, we tell you what that means.
     .row = Neutral joined inside
 
 ask-gear-from = What is it plugged into?
     .why = { $about }. If you can choose, nearest the generator is best.
-    .help = Only free outlets its plug fits are shown. If there is none, or you do not use it, pick "Nothing".
+    .help = Only free outlets its plug fits are shown. If there is none, or you do not use it, pick “Nothing”.
     .row = Plugged into
 pick-gear-from-none = Nothing: we do not use it
 
@@ -729,10 +737,10 @@ drawn-faces =
 
 ask-review = Is this right?
     .why = Pick a line to change it. A ! marks where we assumed the worst.
-    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says "not known", we assumed the more dangerous case, and the check says so.
+    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says “not known”, we assumed the more dangerous case, and the check says so.
 pick-review-check = Check this plan
 # $count: how many questions that is.
-pick-review-look = Look at what nobody knew ({ $count })
+pick-review-look = Look at what we do not know ({ $count })
 pick-review-add = Add an outlet, appliance or cord
 pick-review-add-outlet = Add an outlet
 pick-review-add-load = Add something to plug in
@@ -790,6 +798,7 @@ picture-loose = Not plugged in: { $ids }
 note-unknown = Noted: “I don’t know”.
 
 note-first-line = We took only the first line of that.
+note-not-bought = At the end we list what to look for when you buy it.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.
 plain-list-found = These match. Type a number, or more of the name.
 plain-keys = Type a number or part of a name. ?: help, <: back
@@ -804,8 +813,8 @@ reject-ready-made = A ready-made list counts once. For two of one thing, mark 2 
 reject-yes-no = Please answer yes or no.
 reject-empty-text = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = "{ $found }" has no unit. Type it again with its unit: { $units }.
-reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
+reject-no-unit = “{ $found }” has no unit. Type it again with its unit: { $units }.
+reject-unknown-unit = “{ $found }” does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-readings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
 reject-out-of-range = { $field } must be from { $least } to { $most }. Check for a typo or the wrong unit.
@@ -831,7 +840,7 @@ reject-legs = A or B for all of them, or one letter for each: A A B B. Or unknow
 reject-legs-count = One letter for all of them, or { $count } letters, one for each.
 reject-peak = The peak is never lower than the rated power, { $rated }. Or type unknown.
 reject-starting = Starting never takes less than running, { $running }. Or type unknown.
-reject-trips = That is above the breaker's number, { $marked }. Too early means below it.
+reject-trips = That is above the breaker’s number, { $marked }. Too early means below it.
 reject-shares = One breaker has one number. Here it is { $own }, there { $other }. Go back and fix it, or pick another.
 reject-unknown-shape = Compare it with these drawings. If none looks like it, plug nothing into it and keep it out of the plan. Put tape over it: DO NOT USE. Then pick one that you know, or go on. If you know none of them, ask someone who does: Ctrl-C stops and keeps your answers.
 reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
@@ -850,7 +859,7 @@ interview-terminal = the terminal stopped working: { $reason }
 interview-not-kept = We cannot keep your answers as you go ({ $reason }). If you stop before the end, they are gone. You can still save the plan at the end.
 interview-draft-lost = We cannot read the draft { $path }. We left it as it is.
 interview-stopped-lost = Stopped. Your answers were not kept.
-interview-kept = Your answers are kept, in the draft "{ $draft }".
+interview-kept = Your answers are kept, in the draft “{ $draft }”.
 interview-stopped = stopped; nothing was changed
 interview-resume = Run tallywatt again to go on from there.
 interview-resume-question = Go on with an unfinished plan?
@@ -881,12 +890,13 @@ interview-effect-none = - the findings are the same as before
 interview-file-changed = Someone else changed { $path } in the meantime. We added your changes to the new version. Please check it again.
 interview-after = What do you want to do now?
     .why = What to do first is above.
+    .none = Print it, and put the labels up before you plug in.
 interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
-interview-after-look = Look at what nobody knew, and answer it
+interview-after-look = Look at what we do not know
 interview-after-all = Show all that we found
-interview-after-mend = Show the easiest way to clear dangers
-interview-after-take = Take changes into the plan, one by one
+interview-after-mend = Show how to clear the dangers
+interview-after-take = Take changes, one by one
 interview-take = Which changes do you take into the plan?
     .why = All are marked. Take the mark off one that you will not make.
 interview-take-done = Take what is marked

@@ -85,7 +85,7 @@ plan-wrong-type = { $key } is { $found } here
     .help = It should be { $wanted }.
     .help-near = It should be { $wanted }, such as: { $example }
 plan-unknown-not-allowed = { $key } cannot be unknown
-    .help = We cannot work anything out without it. Look at the appliance's label, or ask its owner.
+    .help = We cannot work anything out without it. Look at the appliance’s label, or ask its owner.
     .help-near = Remove the line instead.
 plan-empty-text = { $key } is empty
     .help = Write something between the quotes, or remove the line.
@@ -96,7 +96,7 @@ plan-no-unit = { $key } has no unit: { $found } what?
 plan-unknown-unit = { $key } is not measured in { $found }
     .help = Write a plain number, then its unit. Units: { $allowed }. Check for a letter in the number.
 plan-volt-amperes = { $key } is given in { $found }, and volt-amperes are not watts
-    .help = Look for the watts on the appliance's label. For a load you may give the amps instead, as current = "12.5 A".
+    .help = Look for the watts on the appliance’s label. For a load you may give the amps instead, as current = "12.5 A".
 plan-no-number = { $key } has no number: { $found }
     .help = Write a number and a unit, such as "{ $example }".
 plan-no-plain-number = { $key } has no number that can be read: { $found }
@@ -124,7 +124,7 @@ plan-two-plugs = { $found } is a plug, and a cord ends in an outlet
 plan-bad-hours = { $key } cannot be { $found }
     .help = Write two times of day on the 24-hour clock with a hyphen between, such as "18:00-22:00". They can pass midnight, such as "22:00-06:00".
 plan-motor-code = No motor has the code letter { $found }
-    .help = It is one letter from A to V, except I, O and Q. On the motor's label it comes after the word "code". Remove the line if there is none.
+    .help = It is one letter from A to V, except I, O and Q. On the motor’s label it comes after the word "code". Remove the line if there is none.
 plan-two-draws = { $second } repeats { $first }
     .help = Keep the one that is on the label, and remove the other.
 plan-place-for-no-plug = { $place } names an outlet, but { $plug } says that there is no plug

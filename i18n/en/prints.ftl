@@ -313,8 +313,9 @@ print-emergency-breaker-off = If it trips again, leave that breaker off and use 
 print-look-title = Look at these: { $site }
 print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
 print-look-none = There is nothing to look at: the plan says all that matters.
+print-look-buy = Not bought yet: look on the package
 print-look-first = Look at these first. Do not guess.
-print-look-after = Then change your answers: run “tallywatt ask” on this plan, pick “Look at what nobody knew”, and print again.
+print-look-after = Then change your answers: run “tallywatt ask” on this plan, pick “Look at what we do not know”, and print again.
 # $lines: the numbers of lines on that sheet.
 print-look-see = See the look sheet, { $count ->
         [one] line { $lines }.

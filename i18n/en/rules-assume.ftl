@@ -51,4 +51,4 @@ assume-night = We do not know when people sleep, so we assumed { $value }.
 assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed the worst: { $value }.
     .look = Look for a plug with no cord in the generator’s outlets.
 assume-single-socket = We do not know how many plugs “{ $part }” takes. We assumed { $value } to judge its breaker, which is then too big, and 2 to plan what plugs in there.
-    .look = If it takes two, write sockets = 2 in the plan.
+    .look = Count the plugs it takes.

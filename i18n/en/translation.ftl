@@ -33,8 +33,8 @@ words-problem-codes = it names ({ $what }) and should name ({ $model })
 words-sheet-title = Messages side by side
 words-sheet-how =
     We fill in the values in curly brackets. Keep them as they are, and move them where the language wants them. A choice has a line for each case. The one with a star is for all other cases.
-    A hyphen and a name in curly brackets is a term of the trade from the language's file terms.ftl. Correct it there, once.
-    A double line at the left marks sentences that someone's safety depends on. When you have read one and find it right, say so, with your name and the day.
+    A hyphen and a name in curly brackets is a term of the trade from the language’s file terms.ftl. Correct it there, once.
+    A double line at the left marks sentences that someone’s safety depends on. When you have read one and find it right, say so, with your name and the day.
 words-sheet-state = { $tag } ({ $name }): { $reviewed } of { $safety } safety sentences reviewed by a native speaker of the trade.
 words-sheet-about = About
 words-sheet-safety = Safety

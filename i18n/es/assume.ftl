@@ -82,3 +82,20 @@ assume-parallel-limit = No se sabe cuánto deja pasar el kit entre los generador
     .look = Lea los amperios en el kit.
 assume-rated-on = Con propano, un generador da cerca de una décima parte menos que con gasolina. Por eso se tomó { $value }.
     .look = Si su placa da vatios para propano, ponga rated_on = "propane" en el plan.
+
+# What is not bought yet: $list is what has to be on its package, from the messages below.
+look-buy = Compre uno con todo esto en el paquete: { $list }.
+buy-plug = clavija { $value }
+buy-inlet = entrada { $value }
+buy-ends = extremo { $value }
+buy-outlet = { -receptacle(form: "many") } { $value }
+buy-outdoor = “outdoor” (exteriores) o una W en sus letras
+buy-wire = { $value }, o un número AWG menor
+buy-conductors = { $value } hilos
+buy-length = { $value } o menos
+buy-listed = la marca de un laboratorio de pruebas
+buy-gfci = botones TEST y RESET (GFCI)
+buy-rated = { $value } o más de potencia nominal
+buy-peak = { $value } o más de potencia máxima
+buy-inverter = “inverter” (inversor)
+buy-co_alarm = alarma de monóxido de carbono a pilas con la marca de un laboratorio, una para cada tienda o vehículo

@@ -27,6 +27,8 @@ hint-between = ,{" "}
 typed-unknown = no sé
     .also = no se, no lo sé, no lo se, nose, desconocido, desconocida, ni idea, no estoy seguro, no estoy segura
 # "nada" would be read as "type nothing".
+typed-not-bought = no comprado
+    .also = por comprar, aún no comprado
 typed-none = ninguno
     .also = ninguna, no, nada
 # Without an accent.
@@ -567,6 +569,12 @@ ask-hot = ¿Se puso muy caliente o blando alguna vez?
     .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está pardo o blando, responda sí. Entonces decimos que no se use.
     .row = Se calentó
 
+ask-bought = ¿Ya lo tiene?
+    .why = Si aún debe comprarlo, decimos qué buscar.
+    .help = Conteste No para lo que solo piensa comprar. Diga lo que sepa, y “No lo sé” para lo demás. Entonces decimos lo que debe estar en el paquete.
+    .row = Ya lo tiene
+pick-not-bought = Aún no comprado
+
 ask-gear-gfci = ¿Tiene botones TEST y RESET?
     .why = { $about }. Algunos cables llevan protección contra descargas.
     .help = Una caja pequeña en el cable con dos botones y las letras GFCI.
@@ -754,6 +762,7 @@ picture-unplaced = Por ahora sin lugar: { $ids }
 picture-loose = Sin enchufar: { $ids }
 
 note-first-line = De eso se tomó solo la primera línea.
+note-not-bought = Al final decimos qué buscar cuando lo compre.
 note-unknown = Anotado: no se sabe.
 plain-list-long = { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.
@@ -844,12 +853,13 @@ interview-effect-none = - se encuentra lo mismo que antes
 interview-file-changed = Mientras tanto, otra persona cambió { $path }. Los cambios de usted se ponen en él tal como está ahora. Compruébelo otra vez.
 interview-after = ¿Y ahora?
     .why = Lo primero que hay que hacer está arriba.
+    .none = Imprímalo, y ponga las etiquetas antes de enchufar.
 interview-after-save = Guardar el archivo del plan
-interview-after-print = Imprimir etiquetas, tarjeta y precauciones
-interview-after-look = Mirar lo que nadie sabía, y contestarlo
+interview-after-print = Imprimir etiquetas, tarjeta y demás
+interview-after-look = Mirar lo que nadie sabía
 interview-after-all = Mostrar todo lo que encontramos
-interview-after-mend = Mostrar lo mínimo que elimina los peligros
-interview-after-take = Incluir cambios en el plan, uno por uno
+interview-after-mend = Mostrar cómo eliminar los peligros
+interview-after-take = Incluir cambios, uno por uno
 interview-take = ¿Qué cambios incluye en el plan?
     .why = Todos están marcados. Desmarque los que no hará.
 interview-take-done = Incluir lo marcado

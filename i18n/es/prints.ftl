@@ -315,6 +315,7 @@ print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use n
 print-look-title = Mire esto: { $site }
 print-look-how = Lleve esta hoja y una luz, con el motor apagado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
 print-look-none = No hay nada que mirar: el plan dice todo lo que importa.
+print-look-buy = Por comprar: mire en el paquete
 print-look-first = Mire esto primero. No adivine.
 print-look-after = Después cambie sus respuestas: ejecute “tallywatt ask” con este plan, elija “Mirar lo que nadie sabía” e imprima de nuevo.
 # $lines: the numbers of lines on that sheet.

@@ -51,4 +51,4 @@ assume-night = No sabemos cuándo se duerme; supusimos { $value }.
 assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso lo peor: { $value }.
     .look = Busque en el generador una clavija sin cable.
 assume-single-socket = No sabemos cuántas clavijas admite “{ $part }”. Para su { -breaker } supusimos { $value }, y entonces es demasiado grande; para lo que se enchufa, 2.
-    .look = Si admite dos, escriba sockets = 2 en el plan.
+    .look = Cuente las clavijas que admite.

@@ -82,3 +82,20 @@ look-clears-warnings = { $warnings ->
         [one] Cela peut écarter un avertissement.
        *[other] Cela peut écarter { $warnings } avertissements.
     }
+
+# What is not bought yet: $list is what has to be on its package, from the messages below.
+look-buy = Achetez-en un avec tout ceci sur l’emballage : { $list }.
+buy-plug = fiche { $value }
+buy-inlet = entrée { $value }
+buy-ends = bout { $value }
+buy-outlet = prises { $value }
+buy-outdoor = « outdoor » (extérieur) ou un W dans ses lettres
+buy-wire = { $value }, ou un numéro AWG plus petit
+buy-conductors = { $value } fils
+buy-length = { $value } ou moins
+buy-listed = la marque d’un laboratoire d’essais
+buy-gfci = boutons TEST et RESET (GFCI)
+buy-rated = { $value } ou plus de puissance nominale
+buy-peak = { $value } ou plus de puissance de pointe
+buy-inverter = « inverter » (onduleur)
+buy-co_alarm = avertisseur de monoxyde de carbone à piles avec la marque d’un laboratoire, un par tente ou véhicule

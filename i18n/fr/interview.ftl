@@ -43,6 +43,8 @@ typed-unit = -
 
 typed-unknown = inconnu
     .also = inconnue, je ne sais pas, je sais pas, j'sais pas, sais pas, ne sais pas, aucune idée, aucune idee, pas sûr, pas sûre, j'ignore, unknown
+typed-not-bought = pas acheté
+    .also = à acheter, pas encore acheté
 typed-none = aucun
     .also = aucune, rien, non
 typed-picture = arbre
@@ -583,6 +585,12 @@ ask-hot = A-t-on senti qu’il chauffait ou ramollissait ?
     .help = Tiède est normal sous forte charge. Si vous ne pouviez pas y laisser la main, ou si c’est bruni ou mou, répondez oui. Nous disons alors de ne plus s’en servir.
     .row = A chauffé
 
+ask-bought = L’avez-vous déjà ?
+    .why = S’il reste à l’acheter, nous disons ce qu’il faut chercher.
+    .help = Répondez Non pour ce que vous pensez seulement acheter. Dites ce que vous savez, et « Je ne sais pas » pour le reste. Nous disons alors ce qui doit figurer sur l’emballage.
+    .row = Déjà là
+pick-not-bought = Pas encore acheté
+
 ask-gear-gfci = A-t-elle des boutons TEST et RESET ?
     .why = { $about }. Certaines protègent contre les chocs.
     .help = Un petit boîtier sur la rallonge, avec deux boutons et les lettres GFCI.
@@ -771,6 +779,7 @@ picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
 note-first-line = Seule la première ligne de cela a été prise.
+note-not-bought = À la fin, nous disons ce qu’il faut chercher en l’achetant.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
 plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
 plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour
@@ -861,12 +870,13 @@ interview-effect-none = - les constats sont les mêmes qu’avant
 interview-file-changed = { $path } a été changé entre-temps par quelqu’un d’autre. Vos changements sont mis dans ce qu’il est maintenant. Vérifiez-le de nouveau.
 interview-after = Et maintenant ?
     .why = Ce qu’il faut faire d’abord est au-dessus.
+    .none = Imprimez-le, et posez les étiquettes avant de brancher.
 interview-after-save = Enregistrer le fichier du plan
-interview-after-print = Imprimer étiquettes, carte, précautions
+interview-after-print = Imprimer les étiquettes et la carte
 interview-after-change = Changer quelque chose
-interview-after-look = Regarder ce que personne ne savait, et y répondre
-interview-after-all = Montrer tout ce que nous avons trouvé
-interview-after-mend = Montrer le moindre effort contre les dangers
+interview-after-look = Vérifier ce qu’on ignorait
+interview-after-all = Montrer tout ce qui a été trouvé
+interview-after-mend = Montrer comment lever les dangers
 interview-after-take = Reprendre des changements, un par un
 interview-take = Quels changements reprendre dans le plan ?
     .why = Tous sont cochés. Décochez ceux que vous ne ferez pas.

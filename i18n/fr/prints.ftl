@@ -318,6 +318,7 @@ print-emergency-breaker-off = S’il se déclenche encore, laissez-le coupé et 
 print-look-title = À regarder : { $site }
 print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas.
 print-look-none = Il n’y a rien à regarder : le plan dit tout ce qui compte.
+print-look-buy = À acheter : regardez sur l’emballage
 print-look-first = Regardez ceci d’abord. Ne devinez pas.
 print-look-after = Changez ensuite vos réponses : lancez « tallywatt ask » sur ce plan, choisissez « Vérifier ce qu’on ignorait », et imprimez de nouveau.
 # $lines: the numbers of lines on that sheet.

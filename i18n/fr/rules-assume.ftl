@@ -51,4 +51,4 @@ assume-night = Nous ignorons quand on dort ; nous avons donc retenu { $value }.
 assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu le pire : { $value }.
     .look = Cherchez une fiche sans fil sur les prises.
 assume-single-socket = Nous ignorons combien de fiches « { $part } » accepte. Pour son disjoncteur, nous avons supposé { $value } : il est alors trop gros. Pour ce qui s’y branche, nous avons supposé 2.
-    .look = Si elle en accepte deux, écrivez sockets = 2 dans le plan.
+    .look = Comptez les fiches qu’elle accepte.

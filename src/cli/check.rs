@@ -36,17 +36,6 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     })
 }
 
-/// The first things to do, for people, and how much there is.
-pub(super) fn next(report: &Report, words: &Words) -> String {
-    let width = width();
-    format!(
-        "{}\n{}\n{}\n",
-        words.next_list(report, width),
-        textwrap::fill(&words.count(report), wrapping(width)),
-        textwrap::fill(&words.text("check-defer"), wrapping(width)),
-    )
-}
-
 /// What to do, for people.
 pub(super) fn brief(report: &Report, words: &Words) -> String {
     let width = width();

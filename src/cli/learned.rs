@@ -1,7 +1,6 @@
 //! `learned`: what somebody saw at camp, taken into the plan.
 
 use std::fmt::Write as _;
-use std::time::SystemTime;
 
 use tallywatt::interview;
 use tallywatt::judge;
@@ -12,12 +11,11 @@ use tallywatt::report::Signal;
 use tallywatt::words::{Words, wrapping};
 
 use super::args::Learned;
-use super::ask::drafts::date;
+use super::clock;
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
 use super::{Done, check, prints, width};
 
-#[allow(clippy::disallowed_methods)] // the shell's clock
 pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure> {
     let path = &arguments.plan;
     let fail = |error, kind| prints::stored(&error, kind, &reader.words);
@@ -40,9 +38,9 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let mut merged = interview::merge(&text, &before, &learned.plan)
         .unwrap_or_else(|| plan::write(&learned.plan));
     let today = arguments.date.map(|date| date.to_string());
-    let today = today.or_else(|| date(SystemTime::now()));
+    let today = today.unwrap_or_else(clock::today);
     let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
-    let _ = writeln!(merged, "# {} {line}", today.unwrap_or_default());
+    let _ = writeln!(merged, "# {today} {line}");
     // What this program writes and cannot read would be its own fault; better said now.
     let after = plan::read(&merged)
         .map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;

@@ -6,6 +6,7 @@
 mod args;
 mod ask;
 mod check;
+mod clock;
 mod demo;
 mod explain;
 mod failure;

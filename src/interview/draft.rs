@@ -129,11 +129,13 @@ impl Draft {
     #[must_use]
     pub fn to_text(&self) -> String {
         let without = |wanted: &Said| {
-            self.answers
-                .iter()
-                .filter(|(_, said)| *said == wanted)
-                .map(|(key, _)| key.clone())
-                .collect()
+            let keys = self.answers.iter().filter(|(_, said)| *said == wanted);
+            keys.map(|(key, _)| key.clone()).collect()
+        };
+        let with = |text: fn(&Said) -> Option<&str>| {
+            let texts = self.answers.iter();
+            let texts = texts.filter_map(|(key, said)| Some((key.clone(), text(said)?.to_owned())));
+            texts.collect()
         };
         let file = File {
             format: FORMAT,
@@ -142,19 +144,11 @@ impl Draft {
             base: self.base.clone(),
             unknown: without(&Said::Unknown),
             none: without(&Said::None),
-            answers: self
-                .answers
-                .iter()
-                .filter_map(|(key, said)| Some((key.clone(), said.text()?.to_owned())))
-                .collect(),
-            words: self
-                .answers
-                .iter()
-                .filter_map(|(key, said)| match said {
-                    Said::Word(word) => Some((key.clone(), word.clone())),
-                    _ => None,
-                })
-                .collect(),
+            answers: with(Said::text),
+            words: with(|said| match said {
+                Said::Word(word) => Some(word),
+                _ => None,
+            }),
         };
         toml::to_string_pretty(&file).expect("texts are TOML")
     }
@@ -174,19 +168,13 @@ impl Draft {
             return Err(DraftError::Newer { found: format });
         }
         let file: File = toml::from_str(text)?;
-        let mut answers: BTreeMap<String, Said> = BTreeMap::new();
-        answers.extend(file.unknown.into_iter().map(|key| (key, Said::Unknown)));
-        answers.extend(file.none.into_iter().map(|key| (key, Said::None)));
-        answers.extend(
-            file.answers
-                .into_iter()
-                .map(|(key, text)| (key, Said::Is(text))),
-        );
-        answers.extend(
-            file.words
-                .into_iter()
-                .map(|(key, word)| (key, Said::Word(word))),
-        );
+        let unknown = file.unknown.into_iter().map(|key| (key, Said::Unknown));
+        let none = file.none.into_iter().map(|key| (key, Said::None));
+        let texts = file.answers.into_iter();
+        let texts = texts.map(|(key, text)| (key, Said::Is(text)));
+        let words = file.words.into_iter();
+        let words = words.map(|(key, word)| (key, Said::Word(word)));
+        let answers = unknown.chain(none).chain(texts).chain(words).collect();
         Ok(Self {
             name: file.name,
             plan: file.plan,

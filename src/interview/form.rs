@@ -53,22 +53,10 @@ impl Form {
     /// Whether the reader's way of writing numbers matters.
     #[must_use]
     pub const fn has_numbers(self) -> bool {
-        match self {
-            Self::Watts
-            | Self::Power(_)
-            | Self::Current(_)
-            | Self::Length(_)
-            | Self::Temperature(_)
-            | Self::Volume(_)
-            | Self::Ratio(_)
-            | Self::Jacket
-            | Self::Wire
-            | Self::Noise
-            | Self::Runtime
-            | Self::Draw
-            | Self::Start => true,
-            Self::Count(_) | Self::Name | Self::Ident | Self::Spans | Self::Legs => false,
-        }
+        !matches!(
+            self,
+            Self::Count(_) | Self::Name | Self::Ident | Self::Spans | Self::Legs
+        )
     }
 
     /// What a bare number is likely to be, where there is no doubt: of what a thing draws it is watts if no plug
@@ -162,16 +150,8 @@ pub(super) fn pick(piece: &str) -> Result<(u8, &str), Refusal> {
             if value == rest && !piece[number.len()..].starts_with(['x', '×']) {
                 return Ok((1, piece));
             }
-            Ok((
-                count(
-                    number,
-                    Whole {
-                        least: 1,
-                        most: u8::MAX,
-                    },
-                )?,
-                value,
-            ))
+            let (least, most) = (1, u8::MAX);
+            Ok((count(number, Whole { least, most })?, value))
         }
         _ => Ok((1, piece)),
     }
@@ -182,7 +162,7 @@ pub(super) fn picked(count: u8, value: &str) -> String {
     if count == 1 {
         value.to_owned()
     } else {
-        format!("{count} x {value}")
+        format!("{count} × {value}")
     }
 }
 

@@ -171,22 +171,6 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
     }
 }
 
-/// The parts of the plan for which an unknown is taken for the unsafe case, as the keys of lines
-/// on the review page.
-pub(super) fn assumed(
-    report: &Report,
-    line_of: impl Fn(&str) -> Option<String>,
-) -> BTreeSet<String> {
-    let unknown = report.figures.assumed.iter();
-    let unknown = unknown.filter(|it| !it.of_all_campers());
-    let fields = unknown.map(|it| it.field.as_str());
-    // Hours count for the energy only.
-    let is_hours =
-        |field: &&str| field.starts_with("load.") && field.rsplit('.').next() == Some("hours");
-    let fields = fields.filter(|field| !is_hours(field));
-    fields.filter_map(|field| line(field, &line_of)).collect()
-}
-
 /// What is plugged into what so far, each place with what it can carry, and what would stand
 /// there. One line each, so that it can be read aloud too.
 pub(super) fn picture(words: &Words, plan: &Plan) -> String {

@@ -57,12 +57,13 @@ pub trait Prompter {
     /// # Errors
     /// When the terminal fails.
     fn tell(&mut self, text: &str) -> std::io::Result<()>;
-    /// Says that something is dangerous.
+    /// Says what must still be seen when the next question stands below it. The first line of each says what it is, and
+    /// the last what to do.
     ///
     /// # Errors
     /// When the terminal fails.
-    fn warn(&mut self, text: &str) -> std::io::Result<()> {
-        self.tell(text)
+    fn keep(&mut self, texts: Vec<String>) -> std::io::Result<()> {
+        texts.iter().try_for_each(|text| self.tell(text.trim_end()))
     }
 }
 
@@ -180,7 +181,9 @@ pub fn run(
                     let values = words.spoken(&note.values);
                     prompter.tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
-                if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
+                if input == Input::NotBought {
+                    prompter.tell(&words.text("note-not-bought"))?;
+                } else if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
                     let again = explained.as_ref() == Some(&question.key);
                     prompter.tell(&not_known(words, &machine, &question, again))?;
                 }
@@ -194,10 +197,10 @@ pub fn run(
                     } else {
                         loads::facts(&plan_of(machine.draft(), &|key| words.text(key)))
                     };
-                    for news in news {
-                        let text = news_text(words, &news, &loads);
-                        prompter.warn(&text)?;
-                    }
+                    // What is new says most, and stays whole longest.
+                    news.sort_by_key(|news| !matches!(news, live::News::New(_)));
+                    let news = news.iter().map(|news| news_text(words, news, &loads));
+                    prompter.keep(news.collect())?;
                 }
             }
             Err(reject) => {

@@ -276,11 +276,15 @@ impl Place {
     }
 }
 
-/// How many plugs an outlet of a box takes, where the file that the plan was read from has told.
+/// How many plugs an outlet of a box takes, where somebody has told: one figure for all alike, or from a file one for
+/// each.
 pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> {
     let each = draft.text(&format!("gear.{n}.out.{m}.sockets"))?;
-    let told = each.split(',').nth(usize::from(copy).checked_sub(1)?)?;
-    form::count(told, bounds::SOCKETS).ok()
+    let own = usize::from(copy).checked_sub(1)?;
+    let own = each
+        .split(',')
+        .nth(if each.contains(',') { own } else { 0 })?;
+    form::count(own, bounds::SOCKETS).ok()
 }
 
 /// Every place to plug in.
@@ -750,22 +754,18 @@ impl Ids {
         }
     }
 
-    /// Every one, with the key of the answer that names it; no answer names the set's.
+    /// Every one, with the key of its part; the set's is none.
     pub(super) fn all(&self) -> impl Iterator<Item = (String, &str)> {
         let outlets = self
             .outlets
             .iter()
-            .map(|(n, id)| (format!("outlet.{n}.name"), id.as_str()));
-        let gear = self
-            .gear
-            .iter()
-            .map(|(n, id)| (format!("gear.{n}.name"), id.as_str()));
-        let outs = self
-            .outs
-            .iter()
-            .map(|((n, ..), id)| (format!("gear.{n}.name"), id.as_str()));
+            .map(|(n, id)| (format!("outlet.{n}"), id));
+        let gear = self.gear.iter().map(|(n, id)| (format!("gear.{n}"), id));
+        let outs = self.outs.iter();
+        let outs = outs.map(|((n, m, _), id)| (format!("gear.{n}.out.{m}"), id));
+        let all = outlets.chain(gear).chain(outs);
         let set = std::iter::once((String::new(), Id::SET));
-        set.chain(outlets).chain(gear).chain(outs)
+        set.chain(all.map(|(key, id)| (key, id.as_str())))
     }
 }
 

@@ -259,7 +259,15 @@ impl Open {
             if kind.iter().any(|out| out.sockets.is_some()) {
                 let sockets =
                     |out: &Outlet| out.sockets.map_or_else(String::new, |n| n.to_string());
-                self.is(key("sockets"), each(&sockets, ","));
+                let each = each(&sockets, ",");
+                // One figure where it is the same for all.
+                let first = first
+                    .sockets
+                    .filter(|first| kind.iter().all(|out| out.sockets == Some(*first)));
+                self.is(
+                    key("sockets"),
+                    first.map_or(each, |count| count.to_string()),
+                );
             }
         }
         if count < MOST_OUTS {
@@ -679,10 +687,8 @@ plug = \"5-15P\"
         assert_eq!(plan.loads[0].kind, Answer::Unknown);
         assert_eq!(read(&crate::plan::write(&plan)).expect("it reads"), plan);
         // What was taken instead is told where the question is answered so.
-        let taken = machine.taken("load.1.kind").expect("something is taken");
-        assert_eq!(
-            (taken.field.as_str(), taken.why),
-            ("load.thing.kind", "load-kind")
-        );
+        let taken = machine.taken("load.1.kind");
+        let taken: Vec<_> = taken.iter().map(|it| (it.field.as_str(), it.why)).collect();
+        assert_eq!(taken, [("load.thing.kind", "load-kind")]);
     }
 }

@@ -15,6 +15,7 @@ use self::editor::Editor;
 use self::list::List;
 use super::view::typed;
 use super::{Input, PromptError, Prompter, Row, Shape, View};
+use crate::words::Words;
 
 /// The narrowest and widest text. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
@@ -31,13 +32,8 @@ pub fn give_back() {
     if !terminal::is_raw_mode_enabled().unwrap_or(false) {
         return;
     }
-    let _ = terminal::disable_raw_mode();
-    let _ = execute!(
-        std::io::stderr(),
-        event::DisableBracketedPaste,
-        cursor::Show,
-        style::Print("\n")
-    );
+    drop(Raw);
+    let _ = execute!(std::io::stderr(), style::Print("\n"));
 }
 
 /// Keys come one by one while it lives.
@@ -75,6 +71,10 @@ trait Prompt {
     /// The lines of it, no wider than this, no more than so many; what is bold; where the cursor stands in the
     /// first.
     fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>);
+    /// How many rows it has to show.
+    fn rows(&self) -> usize {
+        0
+    }
     /// A key was pressed.
     fn key(&mut self, key: KeyEvent) -> Then;
     /// Something was pasted; false if some of it was left out.
@@ -83,55 +83,53 @@ trait Prompt {
 
 /// Asks at the terminal.
 #[derive(Debug)]
-pub struct Terminal {
-    list_keys: String,
-    many_keys: String,
-    line_keys: String,
-    nothing: String,
-    between: String,
-    first_line: String,
+pub struct Terminal<'a> {
+    words: &'a Words,
     colour: bool,
     /// What was marked in the list that was asked last, below this question: who asked for help has it still.
     marked: Option<(String, Vec<u8>)>,
-    /// How many lines were said since the last answer.
-    said: usize,
+    /// What was told and must still be seen with the next question.
+    kept: Vec<String>,
+    /// How many lines were told since the last answer, which may scroll away.
+    told: usize,
+    /// How many lines stand below them, which may not: what is kept, and the question.
+    seen: usize,
     /// The answer was the first of several lines.
     pasted: bool,
     /// Ctrl-C came right behind an answer.
     interrupted: bool,
 }
 
-impl Terminal {
-    /// With the lines that say what keys do.
+impl<'a> Terminal<'a> {
+    /// With the words for what keys do.
     #[must_use]
-    pub fn new(words: &crate::words::Words) -> Self {
+    pub fn new(words: &'a Words) -> Self {
         Self {
-            list_keys: words.text("hint-list"),
-            many_keys: words.text("hint-many"),
-            line_keys: words.text("hint-keys"),
-            nothing: words.text("list-nothing"),
-            between: words.text("hint-between"),
-            first_line: words.text("note-first-line"),
+            words,
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
             marked: None,
-            said: 0,
+            kept: Vec::new(),
+            told: 0,
+            seen: 0,
             pasted: false,
             interrupted: false,
         }
     }
 
-    fn write(text: &str, bold: bool) -> std::io::Result<()> {
+    fn write(&mut self, text: &str, bold: bool) -> std::io::Result<()> {
         let style = if bold {
             Style::new().bold()
         } else {
             Style::new()
         };
         let mut out = anstream::AutoStream::auto(std::io::stderr());
+        let mut lines = wrap(text);
         if text.is_empty() {
-            writeln!(out)?;
+            lines.push(String::new());
         }
-        for line in wrap(text) {
+        self.seen += lines.len();
+        for line in lines {
             if line.is_empty() {
                 writeln!(out)?;
             } else {
@@ -141,12 +139,26 @@ impl Terminal {
         out.flush()
     }
 
+    /// Writes what must be seen with a question that takes so many lines: as much of it as there is room for.
+    fn write_kept(&mut self, question: usize) -> std::io::Result<()> {
+        let room = usize::from(size().1).saturating_sub(question);
+        for text in fitted(&std::mem::take(&mut self.kept), room) {
+            let (first, rest) = text.split_once('\n').unwrap_or((&text, ""));
+            self.write("", false)?;
+            self.write(first, true)?;
+            if !rest.is_empty() {
+                self.write(rest, false)?;
+            }
+        }
+        Ok(())
+    }
+
     /// Lets keys work on a prompt until there is an answer.
     fn hold(&mut self, prompt: &mut dyn Prompt) -> Result<Input, PromptError> {
         let raw = Raw::new()?;
         let mut drawn = Drawn::default();
         let (input, left) = loop {
-            drawn.draw(prompt, self.said, self.colour)?;
+            drawn.draw(prompt, |rows| self.room(rows), self.colour)?;
             match event::read()? {
                 Event::Key(key) if key.kind == KeyEventKind::Release => {}
                 Event::Key(key) if is_interrupt(key) => {
@@ -165,7 +177,7 @@ impl Terminal {
         };
         drawn.clear()?;
         drop(raw);
-        Self::write(&format!("> {left}"), false)?;
+        self.write(&format!("> {left}"), false)?;
         Ok(input)
     }
 
@@ -205,8 +217,8 @@ impl Terminal {
         };
         let picked = Select::new("", shown)
             .with_render_config(self.look())
-            .with_help_message(&self.list_keys)
-            .with_page_size(room(self.said).saturating_sub(2))
+            .with_help_message(&self.words.text("hint-list"))
+            .with_page_size(self.room(rows.len()).saturating_sub(2))
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)
             .with_sorter(&likeliest_first)
@@ -218,6 +230,15 @@ impl Terminal {
             Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
             Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
         }
+    }
+
+    /// The lines for a prompt that has so many rows to show: what is free below what was told, or else as many as it takes
+    /// to see the rows of a short list.
+    fn room(&self, rows: usize) -> usize {
+        let below = usize::from(size().1).saturating_sub(self.seen + 1);
+        let wanted = (rows + 2).min(SHORT_LIST);
+        let free = below.saturating_sub(self.told).max(wanted);
+        free.min(below).clamp(SHORTEST_LIST, 40)
     }
 
     /// What is already waiting when an answer has just been given came with it in one paste: its
@@ -234,7 +255,7 @@ impl Terminal {
         }
         drop(raw);
         if dropped && !self.interrupted {
-            Self::write(&self.first_line, false)?;
+            self.write(&self.words.text("note-first-line"), false)?;
         }
         Ok(())
     }
@@ -283,10 +304,15 @@ impl Drawn {
         out.flush()
     }
 
-    fn draw(&mut self, prompt: &dyn Prompt, said: usize, bold: bool) -> std::io::Result<()> {
+    fn draw(
+        &mut self,
+        prompt: &dyn Prompt,
+        room: impl Fn(usize) -> usize,
+        bold: bool,
+    ) -> std::io::Result<()> {
         use unicode_width::UnicodeWidthStr;
         self.clear()?;
-        let (lines, caret) = prompt.lines(columns(), room(said));
+        let (lines, caret) = prompt.lines(columns(), room(prompt.rows()));
         let mut out = std::io::stderr();
         for (at, (line, strong)) in lines.iter().enumerate() {
             if at > 0 {
@@ -319,11 +345,31 @@ fn size() -> (u16, u16) {
     terminal::size().unwrap_or((80, 24))
 }
 
-/// The lines for a prompt below what was said. The question, its reason and where one is take up to two lines each where
-/// it is narrow.
-fn room(said: usize) -> usize {
-    let around = said + if columns() < 60 { 8 } else { 5 };
-    usize::from(size().1).saturating_sub(around).clamp(7, 40)
+/// The fewest lines of a list that somebody can find the way in, what is typed and the line of keys among them; and
+/// those in which a short one is seen whole.
+const SHORTEST_LIST: usize = 6;
+const SHORT_LIST: usize = 10;
+
+/// These texts in so many lines, each after a blank one. Where they take more, the last are shortened first: to their
+/// first line and the last, which says what to do, and then to the first, which says what it is.
+fn fitted(texts: &[String], room: usize) -> Vec<String> {
+    let mut texts = texts.to_vec();
+    let tall = |texts: &[String]| -> usize { texts.iter().map(|it| wrap(it).len() + 1).sum() };
+    for most in [2, 1] {
+        for at in (0..texts.len()).rev() {
+            let lines: Vec<&str> = texts[at].lines().collect();
+            if tall(&texts) > room && lines.len() > most {
+                let last = lines.last().filter(|_| most > 1).copied();
+                texts[at] = lines[..1]
+                    .iter()
+                    .copied()
+                    .chain(last)
+                    .collect::<Vec<_>>()
+                    .join("\n");
+            }
+        }
+    }
+    texts
 }
 
 fn columns() -> usize {
@@ -338,20 +384,38 @@ pub(super) fn wrap(text: &str) -> Vec<String> {
             if line.contains("  ") || line.starts_with([' ', '+', '|']) {
                 vec![line.to_owned()]
             } else {
-                textwrap::wrap(line, crate::words::wrapping(width))
-                    .into_iter()
-                    .map(std::borrow::Cow::into_owned)
-                    .collect()
+                folded(line, width)
             }
         })
         .collect()
 }
 
-/// A row that stays on one line: a list of wrapped rows cannot be read at a glance.
+/// What keys do, below a prompt. A key and what it does stay together.
+fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
+    let joined = format!("[{}]", hint.replace(": ", ":\u{a0}"));
+    let lines = folded(&joined, width).into_iter();
+    lines.map(|line| (line.replace('\u{a0}', " "), false))
+}
+
+/// Whole words, on as many lines as they take; but for the first they stand in.
+fn folded(text: &str, width: usize) -> Vec<String> {
+    let lines = textwrap::wrap(text, crate::words::wrapping(width));
+    lines
+        .into_iter()
+        .map(std::borrow::Cow::into_owned)
+        .collect()
+}
+
+/// A row that stays on one line: whole words, if there are any that fit.
 fn cut(text: &str, width: usize) -> String {
     use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
     if text.width() <= width {
         return text.to_owned();
+    }
+    let blanks = text.match_indices(' ').map(|(at, _)| &text[..at]);
+    let whole = blanks.take_while(|it| it.width() + 2 <= width).last();
+    if let Some(whole) = whole.filter(|it| it.width() * 2 > width) {
+        return format!("{} …", whole.trim_end_matches([',', ':', ';', ' ']));
     }
     let mut cut = String::new();
     let mut used = 0;
@@ -366,25 +430,43 @@ fn cut(text: &str, width: usize) -> String {
     cut
 }
 
-impl Prompter for Terminal {
+impl Prompter for Terminal<'_> {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
         if self.interrupted {
             return Err(PromptError::Interrupted);
         }
-        Self::write("", false)?;
-        if !view.progress.is_empty() {
-            Self::write(&format!("{} {}", view.dots, view.progress), false)?;
+        let at = [view.dots.as_str(), &view.progress].join(" ");
+        let head = [
+            ("", false),
+            (at.trim(), false),
+            (view.question.as_str(), true),
+            (view.why.as_str(), false),
+        ];
+        let head = head
+            .iter()
+            .enumerate()
+            .filter(|(at, (text, _))| *at == 0 || !text.is_empty());
+        let head: Vec<&(&str, bool)> = head.map(|(_, line)| line).collect();
+        let below = match &view.shape {
+            Shape::Line { .. } => 3,
+            Shape::List { rows, .. } => SHORT_LIST.min(rows.len() + 2),
+        };
+        let lines = head.iter().map(|(text, _)| wrap(text).len().max(1));
+        self.told = std::mem::take(&mut self.seen);
+        let kept = self.kept.clone();
+        self.write_kept(lines.sum::<usize>() + below + 1)?;
+        for (text, bold) in head {
+            self.write(text, *bold)?;
         }
-        Self::write(&view.question, true)?;
-        Self::write(&view.why, false)?;
         let marked = self.marked.take();
         let marked = marked.filter(|(question, _)| *question == view.question);
         let input = match &view.shape {
             Shape::Line { default, hint } => {
+                let keys = self.words.text("hint-keys");
                 let hint = if hint.is_empty() {
-                    self.line_keys.clone()
+                    keys
                 } else {
-                    [hint.as_str(), &self.line_keys].join(&self.between)
+                    [hint.as_str(), &keys].join(&self.words.text("hint-between"))
                 };
                 let mut editor = Editor::new(default.as_deref(), hint);
                 match self.hold(&mut editor)? {
@@ -403,7 +485,7 @@ impl Prompter for Terminal {
                 ..
             } => {
                 let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
-                let (keys, nothing) = (self.many_keys.clone(), self.nothing.clone());
+                let [keys, nothing] = ["hint-many", "list-nothing"].map(|key| self.words.text(key));
                 let mut list = List::new(rows, marks, keys, nothing);
                 let input = self.hold(&mut list)?;
                 if input != Input::Back {
@@ -412,26 +494,23 @@ impl Prompter for Terminal {
                 input
             }
         };
-        self.said = 0;
+        // Who asks for more is asked again.
+        if matches!(input, Input::Explain | Input::Picture) {
+            self.kept = kept;
+        }
+        self.seen = 0;
         self.drop_pasted()?;
         Ok(input)
     }
 
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
-        self.said += 1 + wrap(text).len();
-        Self::write("", false)?;
-        Self::write(text, false)
+        self.write("", false)?;
+        self.write(text, false)
     }
 
-    fn warn(&mut self, text: &str) -> std::io::Result<()> {
-        let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
-        self.said += 1 + wrap(text).len();
-        Self::write("", false)?;
-        Self::write(first, true)?;
-        if rest.is_empty() {
-            return Ok(());
-        }
-        Self::write(rest, false)
+    fn keep(&mut self, texts: Vec<String>) -> std::io::Result<()> {
+        self.kept.extend(texts);
+        Ok(())
     }
 }
 
@@ -449,10 +528,36 @@ mod tests {
         assert!(rows.iter().map(|(at, _)| *at).eq(wanted));
     }
 
+    /// At 40 columns and 24 lines two dangers take more than there is: what each is stays, of the first what to do too.
+    #[test]
+    fn what_must_be_seen_is_shortened_until_it_fits() {
+        let danger = |name: &str| {
+            let why = "Why: We do not know why, and so on.".to_owned();
+            [
+                format!("DANGER: {name}"),
+                why,
+                "Do: Stop the engine.".to_owned(),
+            ]
+            .join("\n")
+        };
+        let both = [danger("one"), danger("two")];
+        assert_eq!(fitted(&both, 8), both);
+        let shown = |room: usize| fitted(&both, room).join("|").replace('\n', " ");
+        assert_eq!(
+            shown(7),
+            "DANGER: one Why: We do not know why, and so on. Do: Stop the engine.|\
+             DANGER: two Do: Stop the engine."
+        );
+        assert_eq!(shown(5), "DANGER: one Do: Stop the engine.|DANGER: two");
+        assert_eq!(shown(1), "DANGER: one|DANGER: two");
+    }
+
     #[test]
     fn long_rows_are_cut_and_wide_letters_counted() {
         assert_eq!(cut("kettle", 6), "kettle");
         assert_eq!(cut("kettles", 6), "kettl…");
         assert_eq!(cut("電気毛布電気", 6), "電気…");
+        assert_eq!(cut("Look at it, and answer", 20), "Look at it, and …");
+        assert_eq!(cut("Look at it, and answer", 15), "Look at it …");
     }
 }

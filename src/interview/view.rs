@@ -61,6 +61,24 @@ pub struct Row {
 }
 
 impl Row {
+    /// What means this input, and nothing else finds it.
+    pub fn new(text: impl Into<String>, input: Input) -> Self {
+        Self {
+            text: text.into(),
+            also: String::new(),
+            input,
+        }
+    }
+
+    /// The answer that picking it gives, if it is one.
+    #[must_use]
+    pub fn value(&self) -> Option<&str> {
+        match &self.input {
+            Input::Answer(value) => Some(value),
+            _ => None,
+        }
+    }
+
     /// Whether each word that was typed, in small letters, is in the row or in its further words.
     pub(super) fn holds(&self, typed: &str) -> bool {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
@@ -81,6 +99,19 @@ impl Row {
 }
 
 impl View {
+    /// A question outside any part of the interview, and what it takes.
+    #[must_use]
+    pub const fn plain(question: String, why: String, shape: Shape) -> Self {
+        Self {
+            progress: String::new(),
+            dots: String::new(),
+            question,
+            why,
+            shape,
+            spoken: Vec::new(),
+        }
+    }
+
     /// The values that an answer to a list of several marks: nothing typed keeps those that are marked. `None` where it
     /// names what is in no row.
     #[must_use]
@@ -93,16 +124,13 @@ impl View {
         else {
             return None;
         };
-        let value = |row: &Row| match &row.input {
-            Input::Answer(value) => Some(value.clone()),
-            _ => None,
-        };
         if answer.trim().is_empty() {
             let marked = rows.iter().zip(marks).filter(|(_, count)| **count > 0);
-            return Some(marked.filter_map(|(row, _)| value(row)).collect());
+            let marked = marked.filter_map(|(row, _)| row.value());
+            return Some(marked.map(str::to_owned).collect());
         }
         let picks = form::picks(answer).ok()?.into_iter();
-        let known = |pick: &str| rows.iter().any(|row| value(row).as_deref() == Some(pick));
+        let known = |pick: &str| rows.iter().any(|row| row.value() == Some(pick));
         picks
             .map(|(_, pick)| known(pick).then(|| pick.to_owned()))
             .collect()
@@ -248,19 +276,17 @@ fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
     };
     // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
     say("typed-unknown", "unknown", &Input::Unknown);
-    if question.none {
+    if question.allows(&Input::Skip) {
         say("typed-none", "none", &Input::Skip);
+    }
+    if question.allows(&Input::NotBought) {
+        say("typed-not-bought", "not bought", &Input::NotBought);
     }
     say("typed-picture", "tree", &Input::Picture);
     spoken
 }
 
 fn shape(words: &Words, question: &Question) -> Shape {
-    let row = |text: String, input: Input| Row {
-        text,
-        also: String::new(),
-        input,
-    };
     let mut rows: Vec<Row> = match &question.kind {
         Kind::Choice(items) | Kind::Many(items) | Kind::Page(items) => items
             .iter()
@@ -286,25 +312,28 @@ fn shape(words: &Words, question: &Question) -> Shape {
     let many = matches!(question.kind, Kind::Many(_));
     if many {
         let done = words.text(&format!("pick-{}-done", question.id));
-        rows.insert(0, row(done, Input::Answer("done".to_owned())));
+        rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
-    if question.unknown || question.drawn() {
+    if question.allows(&Input::Unknown) || question.drawn() {
         rows.push(Row {
             text: words.text("pick-unknown"),
             also: words.text("pick-unknown.also"),
             input: Input::Unknown,
         });
     }
+    if question.allows(&Input::NotBought) {
+        rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
+    }
     let review = question.key == "review";
     if review || matches!(question.id, "gear-from" | "load-on") {
-        rows.push(row(words.text("pick-picture"), Input::Picture));
+        rows.push(Row::new(words.text("pick-picture"), Input::Picture));
     }
     if review {
         // Without a row for help: what it would tell stands above, and the whole plan has to fit
         // on one screen.
-        rows.push(row(words.text("pick-review-quit"), Input::Quit));
+        rows.push(Row::new(words.text("pick-review-quit"), Input::Quit));
     } else {
-        rows.push(row(words.text("pick-explain"), Input::Explain));
+        rows.push(Row::new(words.text("pick-explain"), Input::Explain));
     }
     let wanted = match &question.default {
         Suggestion::Said(Said::Is(text)) => Some(Input::Answer(text.clone())),
@@ -316,12 +345,9 @@ fn shape(words: &Words, question: &Question) -> Shape {
             Some(Input::Answer(text)) => form::picks(text).unwrap_or_default(),
             _ => Vec::new(),
         };
-        let mark = |row: &Row| match &row.input {
-            Input::Answer(value) => {
-                let mut these = said.iter().filter(|(_, other)| other == value);
-                these.next().map_or(0, |(count, _)| *count)
-            }
-            _ => 0,
+        let mark = |row: &Row| {
+            let mut these = said.iter().filter(|(_, value)| row.value() == Some(value));
+            these.next().map_or(0, |(count, _)| *count)
         };
         return Shape::List {
             marks: Some(rows.iter().map(mark).collect()),
@@ -339,17 +365,20 @@ fn shape(words: &Words, question: &Question) -> Shape {
 
 fn line(words: &Words, question: &Question) -> Shape {
     let mut hints = Vec::new();
-    if question.unknown {
+    if question.allows(&Input::Unknown) {
         let enter = question.default == Suggestion::Said(Said::Unknown);
         // With both there is no room on a narrow terminal for more than the words themselves.
-        hints.push(words.text(match (question.none, enter) {
+        hints.push(words.text(match (question.allows(&Input::Skip), enter) {
             (true, _) => "typed-unknown",
             (false, true) => "hint-enter-unknown",
             (false, false) => "hint-unknown",
         }));
     }
-    if question.none {
+    if question.allows(&Input::Skip) {
         hints.push(words.text("hint-none"));
+    }
+    if question.allows(&Input::NotBought) {
+        hints.push(words.text("typed-not-bought"));
     }
     let default = match &question.default {
         Suggestion::Nothing => None,
@@ -385,14 +414,16 @@ pub(super) fn not_known(
     question: &Question,
     explained: bool,
 ) -> String {
-    match machine.taken(&question.key) {
-        Some(taken) => {
-            let plan = super::plan_of(machine.draft(), &|key| words.text(key));
-            words.assumption(&taken, &loads::facts(&plan))
-        }
-        None if explained => words.text("note-unknown"),
-        None => words.text("note-unknown") + "\n" + &explanation(words, question),
+    let taken = machine.taken(&question.key);
+    if !taken.is_empty() {
+        let plan = super::plan_of(machine.draft(), &|key| words.text(key));
+        return words.assumed_together(&taken, &loads::facts(&plan));
     }
+    let noted = words.text("note-unknown");
+    if explained {
+        return noted;
+    }
+    noted + "\n" + &explanation(words, question)
 }
 
 /// What a typed line means: a spoken word, a key word for back or help, or an answer.

@@ -5,9 +5,11 @@
 //! gear and a caution rests on; what clears a danger of exhaust comes first, then what clears most dangers, most
 //! warnings, most cautions. Each is told with what goes away once it and all looks ahead of it have the best answers.
 
-use super::unknowns::{Standing, all_answered, cleared, deadly};
+use super::unknowns::{Standing, all_answered, cleared, deadly, is_found_out};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
+
+mod buy;
 
 /// As many as one sheet holds; what is left comes when these are answered.
 const MOST: usize = 9;
@@ -41,10 +43,22 @@ fn reading(field: &str) -> (&str, Marking) {
     (thing, read)
 }
 
+/// The same in this plan: of a thing that is not bought yet all stands on its package, but for how it is laid.
+fn reading_in<'f>(plan: &Plan, field: &'f str) -> (&'f str, Marking) {
+    let (thing, read) = reading(field);
+    let laid = field.rsplit('.').next() == Some("coiled");
+    let read = if !laid && buy::is_to_buy(plan, thing) {
+        Marking::Package
+    } else {
+        read
+    };
+    (thing, read)
+}
+
 /// Whether one reading answers both.
-fn together(one: &str, other: &str) -> bool {
-    let of = reading(one);
-    of == reading(other) && (of.1 != Marking::Other || one == other)
+fn together(plan: &Plan, one: &str, other: &str) -> bool {
+    let of = reading_in(plan, one);
+    of == reading_in(plan, other) && (of.1 != Marking::Other || one == other)
 }
 
 /// Whether somebody who reads one field sees the other as well, and had better: who has a cord in hand unwinds it, which
@@ -93,10 +107,7 @@ pub(super) fn looks(
     let mut left: Vec<&Finding> = told
         .filter(|it| looked_at(it).next().is_some() && !known(it))
         .collect();
-    let mut now = Standing {
-        dangers: report.count(Signal::Danger),
-        warnings: report.count(Signal::Warning),
-    };
+    let told = left.clone();
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
     while looks.len() < MOST {
@@ -109,7 +120,9 @@ pub(super) fn looks(
             let fields = fields.filter(|field| alone || *field != "site.ground");
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
-                let at = readings.iter().position(|(its, _)| together(its[0], field));
+                let at = readings
+                    .iter()
+                    .position(|(its, _)| together(plan, its[0], field));
                 let at = at.unwrap_or_else(|| {
                     readings.push((vec![field], Weight::default()));
                     readings.len() - 1
@@ -132,23 +145,69 @@ pub(super) fn looks(
         let mut fields: Vec<String> = fields.into_iter().map(str::to_owned).collect();
         fields.sort_by_key(|field| is_inside(field));
         let more = report.figures.assumed.iter().map(|it| &it.field);
-        let more = more.filter(|more| at_hand(&fields[0], more) && !answered.contains(more));
+        let at_hand = |more: &&String| {
+            let packed = reading_in(plan, more).1 == Marking::Package;
+            let packed = packed && is_found_out(plan, more) && together(plan, &fields[0], more);
+            packed || at_hand(&fields[0], more)
+        };
+        let more = more.filter(|more| at_hand(more) && !answered.contains(more));
         let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
         fields.extend(more);
         answered.extend(fields.iter().cloned());
         let found = found_with(&all_answered(plan, &answered), &answered);
-        let then = Standing::of(plan, &found);
         left.retain(|finding| !cleared(finding, &found));
         looks.push(Look {
             at: thing(&fields[0]),
-            read: reading(&fields[0]).1,
+            read: reading_in(plan, &fields[0]).1,
             fields,
-            dangers: now.dangers.saturating_sub(then.dangers),
-            warnings: now.warnings.saturating_sub(then.warnings),
+            dangers: 0,
+            warnings: 0,
+            buy: Vec::new(),
         });
+    }
+    // How much is left with these answers, and whether all that was told is cleared that can be.
+    let mut standing = |plan: &Plan, fields: &[String]| {
+        let found = found_with(plan, fields);
+        let clear = told
+            .iter()
+            .all(|it| cleared(it, &found) || left.contains(it));
+        (Standing::of(plan, &found), clear)
+    };
+    // Nobody walks for what the others make needless: the last weighs least.
+    let mut with = |looks: &[Look]| {
+        let fields = fields_of(looks);
+        standing(&all_answered(plan, &fields), &fields)
+    };
+    let best = with(&looks);
+    for at in (0..looks.len()).rev() {
+        let mut others = looks.clone();
+        others.remove(at);
+        if with(&others) == best {
+            looks = others;
+        }
+    }
+    buy::complete(plan, report, &mut looks, standing);
+    let mut now = Standing {
+        dangers: report.count(Signal::Danger),
+        warnings: report.count(Signal::Warning),
+    };
+    for at in 0..looks.len() {
+        let fields = fields_of(&looks[..=at]);
+        let found = found_with(&all_answered(plan, &fields), &fields);
+        let then = Standing::of(plan, &found);
+        looks[at].dangers = now.dangers.saturating_sub(then.dangers);
+        looks[at].warnings = now.warnings.saturating_sub(then.warnings);
         now = then;
     }
     looks
+}
+
+/// All that is answered by these.
+fn fields_of(looks: &[Look]) -> Vec<String> {
+    looks
+        .iter()
+        .flat_map(|look| look.fields.iter().cloned())
+        .collect()
 }
 
 /// What somebody looks at of what a finding rests on. For a caution nobody asks around.
@@ -234,6 +293,7 @@ mod tests {
     /// A receptacle with its buttons and its breaker is one look, the print on a cord another, and each thing has its own.
     #[test]
     fn what_is_read_at_one_thing_is_one_look() {
+        let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&[]));
         for (one, other, same) in [
             (
                 "generator.outlet.a.gfci",
@@ -248,7 +308,7 @@ mod tests {
             ("box.b.breaker", "box.b.outlet.a.breaker", false),
             ("site.ground", "site.stands", false),
         ] {
-            assert_eq!(together(one, other), same, "{one} {other}");
+            assert_eq!(together(&plan, one, other), same, "{one} {other}");
         }
         for (field, expected) in [
             ("site.ground", None),
@@ -318,7 +378,7 @@ mod tests {
             let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
             let once: BTreeSet<&str> = fields.iter().copied().collect();
             prop_assert_eq!(once.len(), fields.len());
-            for look in looks {
+            for look in looks.iter().filter(|look| look.read != Marking::Package) {
                 let first = &look.fields[0];
                 let mut asked = look.fields.iter().filter(|it| *it == first || !at_hand(first, it));
                 prop_assert!(asked.all(|field| rests.contains(field.as_str())));

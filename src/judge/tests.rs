@@ -46,7 +46,7 @@ proptest! {
     fn everything_assumed_has_words(plan in arbitrary::plan()) {
         let words = Words::english();
         for assumption in &build(&plan).figures.assumed {
-            words.assumption(assumption, &[]);
+            words.assumed_together(std::slice::from_ref(assumption), &[]);
         }
         prop_assert_eq!(words.faults(), Vec::<String>::new());
     }

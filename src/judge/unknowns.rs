@@ -6,6 +6,7 @@
 
 mod answer;
 
+pub(super) use self::answer::answer_as;
 use self::answer::{answer, answer_low};
 use super::troubles::of_findings;
 use crate::plan::{Id, Plan};
@@ -47,7 +48,7 @@ fn serious(findings: &[Finding]) -> &[Finding] {
 }
 
 /// How many troubles there are.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq, Eq)]
 pub(super) struct Standing {
     pub dangers: usize,
     pub warnings: usize,
@@ -193,6 +194,11 @@ fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
 fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>) -> Option<Plan> {
     let mut plan = plan.clone();
     answer(&mut plan, field).map(|()| plan)
+}
+
+/// Whether somebody can find out the answer to this field.
+pub(super) fn is_found_out(plan: &Plan, field: &str) -> bool {
+    answered(plan, field, answer).is_some()
 }
 
 /// The plan with the best answers to all of these.

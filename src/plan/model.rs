@@ -373,6 +373,8 @@ pub struct Generator {
     pub runtime: Vec<Runtime>,
     /// Published sound level.
     pub noise: Answer<Noise>,
+    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    pub bought: Option<bool>,
     /// Its receptacles.
     pub outlets: Vec<Outlet>,
 }
@@ -563,6 +565,8 @@ pub struct Cord {
     pub gfci: Answer<bool>,
     /// Whether it, or a plug of it, has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
+    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    pub bought: Option<bool>,
 }
 
 impl Cord {
@@ -649,6 +653,8 @@ pub struct DistributionBox {
     pub bond: Answer<bool>,
     /// Whether it has been felt hot or soft, or gave a shock. Silence is a no.
     pub hot: Option<bool>,
+    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    pub bought: Option<bool>,
     /// Its receptacles; of a camper those that are reached from outside.
     pub outlets: Vec<Outlet>,
 }

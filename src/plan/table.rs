@@ -52,6 +52,7 @@ impl Part for Generator {
         &row!(Generator.runtime: list(Inline::<Runtime>::with(" ")))
             .unless(|set| set.runtime.is_empty()),
         &row!(Generator.noise: Inline::<Noise>::with(", ")),
+        &row!(Generator.bought: YesNo),
     ];
 }
 
@@ -112,6 +113,7 @@ impl Part for Cord {
         &row!(Cord.coiled: YesNo).best("no"),
         &row!(Cord.gfci: YesNo).best("yes"),
         &row!(Cord.hot: YesNo).best("no"),
+        &row!(Cord.bought: YesNo),
     ];
 }
 
@@ -125,6 +127,7 @@ impl Part for DistributionBox {
         &row!(DistributionBox.listed: YesNo).best("yes"),
         &row!(DistributionBox.bond: YesNo).best("no"),
         &row!(DistributionBox.hot: YesNo).best("no"),
+        &row!(DistributionBox.bought: YesNo),
     ];
 }
 

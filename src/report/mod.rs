@@ -436,6 +436,8 @@ pub enum Marking {
     Maker,
     /// What is printed along a cord.
     Print,
+    /// The package of what is not bought yet.
+    Package,
     /// Something else.
     Other,
 }
@@ -453,6 +455,18 @@ pub struct Look {
     pub dangers: usize,
     /// How many warnings.
     pub warnings: usize,
+    /// Of what is not bought yet: what has to be on its package.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub buy: Vec<Property>,
+}
+
+/// What has to be on a package.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Property {
+    /// Of what: a key of the plan.
+    pub key: &'static str,
+    /// This, or better.
+    pub value: Value,
 }
 
 /// What to do next.

@@ -251,7 +251,7 @@ mod tests {
         ]);
         assert!(report.figures.assumed.len() >= 7);
         for assumption in &report.figures.assumed {
-            words.assumption(assumption, &[]);
+            words.assumed_together(std::slice::from_ref(assumption), &[]);
         }
         assert_eq!(words.faults(), Vec::<String>::new());
     }

@@ -134,7 +134,7 @@ impl Words {
             say(self.over(report, over, alone));
         }
         for assumption in &answer.rests_on {
-            say(self.assumption(assumption, &report.figures.loads));
+            say(self.assumed_together(std::slice::from_ref(assumption), &report.figures.loads));
         }
         let lives = report.lives();
         let life = |ids: &[Id], wanted: bool| -> Vec<Id> {

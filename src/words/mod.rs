@@ -28,7 +28,8 @@ use unic_langid::LanguageIdentifier;
 use crate::plan::{Id, Leg, Span};
 use crate::quantity::{Amount, Current, Unit};
 use crate::report::{
-    Assumption, Finding, LoadFacts, Look, Next, Report, Signal, Trouble, Value, Values,
+    Assumption, Finding, LoadFacts, Look, Marking, Next, Property, Report, Signal, Trouble, Value,
+    Values,
 };
 use crate::tables::cooling;
 use crate::tables::emergency::CALL;
@@ -663,15 +664,16 @@ impl Words {
             .collect()
     }
 
-    /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
-    /// the field is of, and `value`; then where to look.
-    pub fn assumption(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
-        let look = self.where_to_look(assumption);
-        let both = std::iter::once(self.assumed(assumption, loads)).chain(look);
-        both.collect::<Vec<String>>().join(" ")
+    /// What was assumed for one thing of which nobody knows, perhaps of several parts, and where to look.
+    pub fn assumed_together(&self, assumed: &[Assumption], loads: &[LoadFacts]) -> String {
+        let told = self.told_once(assumed.iter(), loads, true).into_iter();
+        told.map(|(_, text)| text)
+            .collect::<Vec<String>>()
+            .join(" ")
     }
 
-    /// The same without where to look.
+    /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
+    /// the field is of, and `value`.
     pub(crate) fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         let part = name_of(part_of(&assumption.field), loads).to_owned();
         self.with(
@@ -693,6 +695,9 @@ impl Words {
     /// What to look at, in parts: on which things, for what, and what that may clear.
     pub fn look(&self, report: &Report, look: &Look) -> LookText {
         let loads = &report.figures.loads;
+        if look.read == Marking::Package {
+            return self.purchase(look);
+        }
         let all = &report.figures.assumed;
         let assumed = look.fields.iter();
         let assumed = assumed.filter_map(|field| all.iter().find(|it| it.field == *field));
@@ -713,6 +718,37 @@ impl Words {
                 self.quoted(parts.into_iter())
             }
         });
+        LookText {
+            what,
+            ask: asks.join(" "),
+            clears: self.clears(look),
+        }
+    }
+
+    /// The same of what is not bought yet: all that has to be on its package.
+    fn purchase(&self, look: &Look) -> LookText {
+        let what = look.at.as_ref().map(|id| match id.as_str() {
+            Id::SET => self.text("look-generator"),
+            id => self.quoted(std::iter::once(id)),
+        });
+        let property = |it: &Property| {
+            let value = match &it.value {
+                // So much at most, in whichever unit.
+                Value::Amount(amount) if it.key == "length" => self.amount(*amount, Show::AtMost),
+                value => self.value(value),
+            };
+            let value = [("value", value.into())];
+            self.with(&format!("buy-{}", it.key), value)
+        };
+        let list: Vec<String> = look.buy.iter().map(property).collect();
+        LookText {
+            what,
+            ask: self.with("look-buy", [("list", list.join("; ").into())]),
+            clears: self.clears(look),
+        }
+    }
+
+    fn clears(&self, look: &Look) -> Option<String> {
         let clears = match (look.dangers, look.warnings) {
             (0, 0) => None,
             (0, _) => Some("look-clears-warnings"),
@@ -722,33 +758,41 @@ impl Words {
             ("dangers", look.dangers.into()),
             ("warnings", look.warnings.into()),
         ];
-        LookText {
-            what,
-            ask: asks.join(" "),
-            clears: clears.map(|key| self.with(key, counts)),
-        }
+        clears.map(|key| self.with(key, counts))
     }
 
-    /// The same as a paragraph.
-    pub fn look_line(&self, report: &Report, look: &Look) -> String {
+    /// The same in two sentences: what to look at for what, and what that may clear, if anything.
+    fn look_step(&self, report: &Report, look: &Look) -> [String; 2] {
         let LookText { what, ask, clears } = self.look(report, look);
         let asked = match what {
             Some(what) => self.with("look-at", [("what", what.into()), ("ask", ask.into())]),
             None => ask,
         };
-        let both: Vec<String> = std::iter::once(asked).chain(clears).collect();
-        both.join(" ")
+        [asked, clears.unwrap_or_default()]
+    }
+
+    /// The same as a paragraph.
+    pub fn look_line(&self, report: &Report, look: &Look) -> String {
+        self.look_step(report, look).join(" ").trim_end().to_owned()
     }
 
     /// What to do next, at most three things, in their order.
     pub fn next(&self, report: &Report) -> Vec<String> {
+        let steps = self.next_steps(report).into_iter();
+        steps
+            .map(|step| step.join(" ").trim_end().to_owned())
+            .collect()
+    }
+
+    /// The same, each in a line and what else there is to say of it.
+    pub fn next_steps(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = figures.next.iter().filter_map(|next| match next {
-            Next::Look(at) => Some(self.look_line(report, &figures.looks[*at])),
+            Next::Look(at) => Some(self.look_step(report, &figures.looks[*at])),
             Next::Trouble(at) => {
                 let text = self.trouble(report, &figures.troubles[*at])?;
-                let both = [("title", text.title.into()), ("fix", text.fix.into())];
-                Some(self.with("next-trouble", both))
+                let title = self.with("next-trouble", [("title", text.title.into())]);
+                Some([title, text.fix])
             }
         });
         told.collect()

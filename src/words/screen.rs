@@ -8,7 +8,9 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Look, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{
+    Admits, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict,
+};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -67,12 +69,15 @@ impl Words {
 
     /// What to look at, a paragraph each.
     fn look_list(&self, out: &mut String, report: &Report, looks: &[&Look], width: usize) {
-        if looks.is_empty() {
-            return;
-        }
-        paragraph(out, "", &self.text("check-looks"), width);
-        for look in looks {
-            paragraph(out, "  - ", &self.look_line(report, look), width);
+        let (buy, look): (Vec<&Look>, Vec<&Look>) =
+            looks.iter().partition(|look| look.read == Marking::Package);
+        for (heading, looks) in [("check-looks", look), ("check-buy", buy)] {
+            if !looks.is_empty() {
+                paragraph(out, "", &self.text(heading), width);
+            }
+            for look in looks {
+                paragraph(out, "  - ", &self.look_line(report, look), width);
+            }
         }
     }
 

@@ -150,24 +150,24 @@ impl Person {
     }
 }
 
-/// Enter marks what was typed, and the next one ends the list.
+/// Enter marks what was typed, the next goes to the row that ends the list, and the last takes it.
 const GENERATOR: &[(&str, &str)] = &[
     ("How many watts does the generator", "2800 W, 3300 W"),
     ("or “bonded neutral”?", ""),
-    ("Which outlets does the generator", "Regular T\r"),
+    ("Which outlets does the generator", "Regular T\r\r"),
     ("What voltage", "120 V only"),
     ("a TEST and a RESET button?", ""),
 ];
 
 const REST: &[(&str, &str)] = &[
-    ("What will you plug in?", "fridge small\r"),
+    ("What will you plug in?", "fridge small\r\r"),
     ("How wet", ""),
     ("How far from the generator", "40 ft"),
     ("above and around the generator", "In the open"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),
     ("the elevation", "4200 ft"),
-    ("What cords, adapters", "Extension\r"),
+    ("What cords, adapters", "Extension\r\r"),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
     ("stay coiled", ""),
@@ -223,7 +223,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("How many watts does the generator");
     person.sees("2000 W");
     person.answers("How many watts does the generator", "2.8");
-    person.is_asked("\"2.8\" has no unit.");
+    person.is_asked("“2.8” has no unit.");
     // The keys of a shell: word back, and all of the line.
     person.answers(
         "How many watts does the generator",
@@ -314,9 +314,9 @@ fn answers_from_a_file_make_the_same_plan() {
     let mut answers = String::new();
     for (_, keys) in GENERATOR.iter().chain(REST) {
         answers.push_str(match *keys {
-            "Regular T\r" => "5-20R 20 A",
-            "fridge small\r" => "fridge-small",
-            "Extension\r" => "extension",
+            "Regular T\r\r" => "5-20R 20 A",
+            "fridge small\r\r" => "fridge-small",
+            "Extension\r\r" => "extension",
             keys => keys,
         });
         answers.push('\n');
@@ -550,7 +550,7 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
     person.screen = blank(40);
     // Nobody types in the very moment in which the window changes.
     std::thread::sleep(std::time::Duration::from_millis(300));
-    person.types("something else\r\r");
+    person.types("something else\r\r\r");
     person.is_asked("What is it called?");
     // Wide letters, and an accent that combines.
     person.answers("What is it called?", "電気毛布 cafe\u{301}");
@@ -985,4 +985,79 @@ wanted = "must"
     }
     assert!(!said.contains("inside the box"), "{said}");
     assert_eq!(dangers(), 0);
+}
+
+/// Dangers that one answer makes certain are seen together with the next question, on the smallest screen: what each is.
+#[test]
+fn dangers_told_at_once_stay_on_a_small_screen() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down_at(home.path(), 24, 40, &[], &[]);
+    for (question, keys) in [
+        ("How many watts does the generator", "3500 W, 4000 W"),
+        ("“bonded neutral”?", ""),
+        ("Which outlets does the generator", "Regular T\r\r"),
+        ("What voltage", "120 V only"),
+        ("TEST and a RESET", "All of"),
+        ("What will you plug in?", "phone\r\r"),
+        ("How wet", ""),
+        ("How far from the generator", "60 ft"),
+        ("above and around", "In the open"),
+        ("carbon monoxide alarm", "yes"),
+        ("wiring of a house", "no"),
+        ("the elevation", "0 ft"),
+        ("What cords, adapters", "Extension\r\r"),
+        ("printed along the cord?", ""),
+        ("How long is it?", ""),
+        ("stay coiled", ""),
+    ] {
+        person.answers(question, keys);
+    }
+    person.is_asked("Is this right?");
+    let screen = person.screen.screen().contents();
+    let told: Vec<&str> = screen.lines().collect();
+    let first = told.iter().position(|line| line.starts_with("DANGER"));
+    let seen = &told[first.expect("a danger")..];
+    assert!(seen.len() <= 24, "{} lines\n{screen}", seen.len());
+    let dangers = seen.iter().filter(|line| line.starts_with("DANGER"));
+    assert!(dangers.count() > 1, "{screen}");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+}
+
+/// With nothing found there is nothing above to do first, and the last page does not say so.
+#[test]
+fn the_last_page_speaks_of_what_is_above_it() {
+    let home = tempfile::tempdir().unwrap();
+    for (name, text, wanted, other) in [
+        (
+            "good.toml",
+            tallywatt::plan::demo::MENDED,
+            "put the labels up before you plug in",
+            "What to do first is above",
+        ),
+        (
+            "bad.toml",
+            tallywatt::plan::demo::WEEKEND,
+            "What to do first is above",
+            "put the labels up before you plug in",
+        ),
+    ] {
+        let path = home.path().join(name);
+        tallywatt::plan::store::write_atomic(&path, text.as_bytes()).unwrap();
+        let mut person = Person::sits_down_at(home.path(), 24, 80, &[], &["ask", name]);
+        person.is_asked("Is this right?");
+        person.screen = blank(80);
+        person.types("check\r");
+        person.is_asked("to do now?");
+        let screen = person.screen.screen().contents();
+        let flat = screen.replace('\n', " ");
+        assert!(flat.contains(wanted) && !flat.contains(other), "{screen}");
+        // The first step is seen with the question.
+        let lines: Vec<&str> = screen.lines().collect();
+        let step = lines.iter().position(|line| line.starts_with("1. "));
+        assert_eq!(step.is_some(), name == "bad.toml", "{screen}");
+        assert!(lines.len() - step.unwrap_or(lines.len()) <= 24, "{screen}");
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+    }
 }

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View};
+use tallywatt::interview::{self, Input, Row, Shape, View};
 use tallywatt::mend::{self, Mended};
 use tallywatt::plan::{Plan, store};
 use tallywatt::print::Prints;
@@ -10,6 +10,7 @@ use tallywatt::report::{Repair, Report};
 use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
+use super::{Answered, Asker};
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::reader::Reader;
 use crate::cli::{Done, check, prints, say, width};
@@ -28,98 +29,94 @@ pub(super) enum After {
     Ended,
 }
 
-/// Asks for it.
+/// Asks for it, below what to do first.
 pub(super) fn after(
-    prompter: &mut dyn Prompter,
+    asker: &mut Asker<'_>,
     plan: &Plan,
     report: &Report,
     edited: Option<&Edited>,
-    words: &Words,
 ) -> Result<After, Failure> {
-    let row = |key: &str, value: &str| Row {
-        text: words.text(key),
-        also: String::new(),
-        input: Input::Answer(value.to_owned()),
+    let words = asker.words;
+    let row = |value: &str| {
+        let text = words.text(&format!("interview-after-{value}"));
+        Row::new(text, Input::Answer(value.to_owned()))
     };
     let mut mended: Option<(Report, Mended)> = None;
-    let mut rows = vec![
-        row("interview-after-print", "print"),
-        row("interview-after-all", "all"),
-        row("interview-after-change", "change"),
-        row("interview-after-leave", "leave"),
-    ];
     let tally = mend::tally(plan, report);
-    if !tally.clear() {
-        rows.insert(1, row("interview-after-mend", "mend"));
-    }
     let looks = !report.figures.looks.is_empty();
-    if looks {
-        rows.insert(1, row("interview-after-look", "look"));
-    }
-    if edited.is_some() {
-        rows.insert(0, row("interview-after-save", "save"));
-    }
+    let offered = [
+        ("save", edited.is_some()),
+        ("print", true),
+        ("look", looks),
+        ("mend", !tally.clear()),
+        ("all", true),
+        ("change", true),
+        ("leave", true),
+    ];
+    let offered = offered.into_iter().filter(|(_, there)| *there);
+    let mut rows: Vec<Row> = offered.map(|(value, _)| row(value)).collect();
     // Enter alone does not print what must not be started. Looking costs nothing.
     let first = if looks { "look" } else { "mend" };
-    let start = rows
-        .iter()
-        .position(|row| tally.dangers > 0 && row.input == Input::Answer(first.to_owned()))
-        .unwrap_or(0);
-    let view = |rows: &[Row], start: usize| View {
-        progress: String::new(),
-        dots: String::new(),
-        question: words.text("interview-after"),
-        why: words.text("interview-after.why"),
-        shape: Shape::List {
-            rows: rows.to_vec(),
-            start: Some(start),
-            marks: None,
-        },
-        spoken: Vec::new(),
+    let first = rows.iter().position(|row| row.value() == Some(first));
+    let mut start = first.filter(|_| tally.dangers > 0);
+    let steps = words.next_steps(report);
+    let mut why = if steps.is_empty() {
+        words.text("interview-after.none")
+    } else {
+        words.text("interview-after.why")
     };
-    let mut what = view(&rows, start);
+    let steps = (1..).zip(steps);
+    asker.keep(
+        steps
+            .map(|(at, [step, more])| format!("{at}. {step}\n{more}"))
+            .collect(),
+    )?;
     loop {
-        match ask(prompter, &what, words)? {
+        let list = Shape::List {
+            rows: rows.clone(),
+            start: start.or(Some(0)),
+            marks: None,
+        };
+        // Once it is answered, something else stands above.
+        let what = View::plain(
+            words.text("interview-after"),
+            std::mem::take(&mut why),
+            list,
+        );
+        match asker.ask(&what)? {
             Answered::Ended => return Ok(After::Ended),
             Answered::Interrupted => return Ok(After::Interrupted),
             Answered::Input(Input::Back) => return Ok(After::Change),
             Answered::Input(Input::Answer(value)) => match value.as_str() {
-                "print" => {}
+                "print" => {
+                    if let Some(then) = folder(asker, plan, edited)? {
+                        return Ok(then);
+                    }
+                }
                 "mend" => {
                     mended = say_repairs(plan, words)?;
                     // What is told can be taken, in the place of what told it.
-                    let asked = Input::Answer("mend".to_owned());
-                    let at = rows.iter().position(|row| row.input == asked);
+                    let at = rows.iter().position(|row| row.value() == Some("mend"));
                     if let Some(at) = at.filter(|_| mended.is_some()) {
-                        rows[at] = row("interview-after-take", "take");
-                        what = view(&rows, at);
+                        rows[at] = row("take");
+                        start = Some(at);
                     }
-                    continue;
                 }
                 "take" => {
                     let told = mended.as_ref();
-                    let taken = told
-                        .map(|told| take(prompter, plan, told, words))
-                        .transpose()?;
-                    match taken.flatten() {
-                        Some(then) => return Ok(then),
-                        None => continue,
+                    let taken = told.map(|told| take(asker, plan, told)).transpose()?;
+                    if let Some(then) = taken.flatten() {
+                        return Ok(then);
                     }
                 }
-                "all" => {
-                    say(&format!("\n{}\n", check::brief(report, words)))?;
-                    continue;
-                }
+                "all" => say(&format!("\n{}\n", check::brief(report, words)))?,
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
                 "look" => return Ok(After::Look),
                 "leave" => return Ok(After::Leave),
-                _ => continue,
+                _ => {}
             },
-            Answered::Input(_) => continue,
-        }
-        if let Some(then) = folder(prompter, plan, edited, words)? {
-            return Ok(then);
+            Answered::Input(_) => {}
         }
     }
 }
@@ -146,50 +143,46 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, F
 
 /// Asks which of the changes somebody takes; nothing when the reader goes back.
 fn take(
-    prompter: &mut dyn Prompter,
+    asker: &mut Asker<'_>,
     plan: &Plan,
     (report, mended): &(Report, Mended),
-    words: &Words,
 ) -> Result<Option<After>, Failure> {
+    let words = asker.words;
     let value = |at: usize| format!("change {at}");
-    let row = |text: String, value: String| Row {
-        text,
-        also: String::new(),
-        input: Input::Answer(value),
-    };
-    let repairs = report.figures.sharing.repairs.iter().enumerate();
+    let repairs = &report.figures.sharing.repairs;
     let is_change = |repair: &Repair| repair.key != "as-the-card";
-    let changes = repairs.filter(|(_, repair)| is_change(repair));
-    let texts = changes.map(|(at, repair)| (at, words.repair(repair, &report.figures.loads)));
-    let mut rows = vec![row(words.text("interview-take-done"), "done".to_owned())];
-    rows.extend(texts.map(|(at, text)| row(text, value(at))));
-    let marks = rows.iter().enumerate().map(|(at, _)| u8::from(at > 0));
-    let which = View {
-        progress: String::new(),
-        dots: String::new(),
-        question: words.text("interview-take"),
-        why: words.text("interview-take.why"),
-        shape: Shape::List {
-            start: Some(0),
-            marks: Some(marks.collect()),
-            rows,
-        },
-        spoken: Vec::new(),
+    let changes = repairs
+        .iter()
+        .enumerate()
+        .filter(|(_, repair)| is_change(repair));
+    let row = |(at, repair)| {
+        let text = words.repair(repair, &report.figures.loads);
+        Row::new(text, Input::Answer(value(at)))
     };
+    let done = words.text("interview-take-done");
+    let mut rows = vec![Row::new(done, Input::Answer("done".to_owned()))];
+    rows.extend(changes.map(row));
+    let marks = (0..rows.len()).map(|at| u8::from(at > 0)).collect();
+    let which = View::plain(
+        words.text("interview-take"),
+        words.text("interview-take.why"),
+        Shape::List {
+            rows,
+            start: Some(0),
+            marks: Some(marks),
+        },
+    );
     loop {
-        let answer = match ask(prompter, &which, words)? {
+        let answer = match asker.ask(&which)? {
             Answered::Ended => return Ok(Some(After::Ended)),
             Answered::Interrupted => return Ok(Some(After::Interrupted)),
             Answered::Input(Input::Answer(answer)) => answer,
             Answered::Input(_) => return Ok(None),
         };
         let Some(marked) = which.marked(&answer) else {
-            prompter
-                .tell(&words.text("reject-choice"))
-                .map_err(|error| super::terminal_failed(&error, words))?;
+            asker.tell(&words.text("reject-choice"))?;
             continue;
         };
-        let repairs = &report.figures.sharing.repairs;
         let wanted = |at: usize| !is_change(&repairs[at]) || marked.contains(&value(at));
         let plan = mended.taken(plan, report, wanted);
         return Ok(Some(After::Take(Box::new(plan))));
@@ -198,32 +191,27 @@ fn take(
 
 /// Asks for the folder of the prints; nothing when the reader goes back.
 fn folder(
-    prompter: &mut dyn Prompter,
+    asker: &mut Asker<'_>,
     plan: &Plan,
     edited: Option<&Edited>,
-    words: &Words,
 ) -> Result<Option<After>, Failure> {
+    let words = asker.words;
     let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
-    let folder = View {
-        progress: String::new(),
-        dots: String::new(),
-        question: words.text("interview-folder"),
-        why: words.text("interview-folder.why"),
-        shape: Shape::Line {
+    let folder = View::plain(
+        words.text("interview-folder"),
+        words.text("interview-folder.why"),
+        Shape::Line {
             default: Some(usual.clone()),
             hint: String::new(),
         },
-        spoken: Vec::new(),
-    };
+    );
     loop {
-        let into = match ask(prompter, &folder, words)? {
+        let into = match asker.ask(&folder)? {
             Answered::Ended => return Ok(Some(After::Ended)),
             Answered::Interrupted => return Ok(Some(After::Interrupted)),
             Answered::Input(Input::Back) => return Ok(None),
             Answered::Input(Input::Explain) => {
-                prompter
-                    .tell(&words.text("interview-folder.help"))
-                    .map_err(|error| super::terminal_failed(&error, words))?;
+                asker.tell(&words.text("interview-folder.help"))?;
                 continue;
             }
             Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
@@ -233,28 +221,10 @@ fn folder(
         let own = edited.is_some_and(|edited| edited.is(&into.join("plan.toml")));
         if !own && into.join("plan.toml").exists() || into.is_file() {
             let path = into.display().to_string();
-            prompter
-                .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
-                .map_err(|error| super::terminal_failed(&error, words))?;
+            asker.tell(&words.with("interview-folder-taken", [("dir", path.into())]))?;
             continue;
         }
         return Ok(Some(After::Print(into)));
-    }
-}
-
-enum Answered {
-    Input(Input),
-    Interrupted,
-    Ended,
-}
-
-fn ask(prompter: &mut dyn Prompter, view: &View, words: &Words) -> Result<Answered, Failure> {
-    match prompter.ask(view) {
-        Ok(input) => Ok(Answered::Input(input)),
-        Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
-        Err(PromptError::Ended) => Ok(Answered::Ended),
-        Err(PromptError::Terminal(error)) => Err(super::terminal_failed(&error, words)),
-        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
     }
 }
 

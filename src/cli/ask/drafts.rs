@@ -2,19 +2,17 @@
 
 use std::collections::BTreeMap;
 use std::io;
-use std::time::{SystemTime, UNIX_EPOCH};
+use std::time::SystemTime;
 
-use tallywatt::interview::{
-    self, Draft, Input, Keep, PromptError, Prompter, Row, Said, Shape, View,
-};
+use tallywatt::interview::{self, Draft, Input, Keep, Row, Said, Shape, View};
 use tallywatt::plan::Id;
 use tallywatt::plan::store::{self, Drafts};
 use tallywatt::words::{Words, problem};
 
-use super::STEM;
 use super::edited::Edited;
+use super::{Answered, Asker, STEM};
 use crate::cli::failure::{Failure, Kind};
-use crate::cli::{Done, prints};
+use crate::cli::{Done, clock, prints};
 
 /// Keeps the draft, but for one that changes nothing in the plan file it was made from.
 pub(super) struct Keeper {
@@ -32,13 +30,29 @@ impl Keep for Keeper {
     }
 }
 
-/// A draft on disk; none where it could not be kept.
-pub(super) struct Kept(Option<store::Draft>);
+/// A draft on disk; none where there can be none.
+pub(super) struct Kept {
+    draft: Option<store::Draft>,
+    /// What was answered last is not in it.
+    behind: bool,
+    /// That something could not be saved was told.
+    told: bool,
+}
 
 impl Kept {
+    const fn of(draft: Option<store::Draft>) -> Self {
+        Self {
+            draft,
+            behind: false,
+            told: false,
+        }
+    }
+
     /// The plan file holds all of it now.
     pub(super) fn remove(self, words: &Words) -> Result<(), Failure> {
-        let Some(draft) = self.0 else { return Ok(()) };
+        let Some(draft) = self.draft else {
+            return Ok(());
+        };
         draft
             .remove()
             .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
@@ -46,40 +60,44 @@ impl Kept {
 
     /// Whether what was answered is still there when the program has ended.
     pub(super) const fn is_kept(&self) -> bool {
-        self.0.is_some()
+        self.draft.is_some() && !self.behind
+    }
+
+    /// What the draft is called.
+    fn name(&self, stem: &str) -> String {
+        let name = self.draft.as_ref().map(|draft| draft.name().as_str());
+        name.unwrap_or(stem).to_owned()
     }
 }
 
 impl Keep for Kept {
+    /// A disk that was full may have room again: each answer is tried, and a failure is told once.
     fn keep(&mut self, draft: &Draft) -> io::Result<()> {
-        let Some(kept) = &self.0 else { return Ok(()) };
+        let Some(kept) = &self.draft else {
+            return Ok(());
+        };
         let saved = kept.save(&draft.to_text()).map_err(io::Error::other);
-        if saved.is_err() {
-            self.0 = None;
+        self.behind = saved.is_err();
+        match saved {
+            Err(_) if std::mem::replace(&mut self.told, true) => Ok(()),
+            saved => saved,
         }
-        saved
     }
 }
 
 /// A draft for what is asked now, where there can be one; else says why there is none.
-fn begin(
-    prompter: &mut dyn Prompter,
-    drafts: Option<&Drafts>,
-    stem: &str,
-    words: &Words,
-) -> Result<Kept, Failure> {
+fn begin(asker: &mut Asker<'_>, drafts: Option<&Drafts>, stem: &str) -> Result<Kept, Failure> {
+    let words = asker.words;
     let begun = Id::new(stem)
         .zip(drafts)
         .map(|(stem, drafts)| drafts.begin(&stem));
     let reason = match begun {
-        Some(Ok(draft)) => return Ok(Kept(Some(draft))),
+        Some(Ok(draft)) => return Ok(Kept::of(Some(draft))),
         Some(Err(error)) => problem::store_title(words, &error),
         None => words.text("interview-no-home"),
     };
-    prompter
-        .tell(&words.with("interview-not-kept", [("reason", reason.into())]))
-        .map_err(|error| super::terminal_failed(&error, words))?;
-    Ok(Kept(None))
+    asker.tell(&words.with("interview-not-kept", [("reason", reason.into())]))?;
+    Ok(Kept::of(None))
 }
 
 pub(super) enum Opened {
@@ -89,32 +107,22 @@ pub(super) enum Opened {
 
 /// Goes on with changes to a file that were not saved, else begins with what is in it.
 pub(super) fn open_file(
-    prompter: &mut dyn Prompter,
+    asker: &mut Asker<'_>,
     drafts: Option<&Drafts>,
     edited: &Edited,
-    words: &Words,
 ) -> Result<Opened, Failure> {
-    for (kept, mut draft, _) in unfinished(prompter, drafts, words)? {
+    for (kept, draft, _) in unfinished(asker, drafts)? {
         if draft.plan == edited.draft.plan {
-            kept.name().as_str().clone_into(&mut draft.name);
-            prompter
-                .tell(&words.text("interview-goes-on"))
-                .map_err(|error| super::terminal_failed(&error, words))?;
-            return Ok(Opened::Draft(Kept(Some(kept)), draft));
+            asker.tell(&asker.words.text("interview-goes-on"))?;
+            return Ok(Opened::Draft(Kept::of(Some(kept)), draft));
         }
     }
     let stem = edited.path.file_stem().unwrap_or_default();
     let stem = interview::stem(&stem.to_string_lossy());
-    let kept = begin(prompter, drafts, &stem, words)?;
+    let kept = begin(asker, drafts, &stem)?;
     let mut draft = edited.draft.clone();
-    draft.name = name_of(&kept, &stem);
+    draft.name = kept.name(&stem);
     Ok(Opened::Draft(kept, draft))
-}
-
-/// What a draft is called.
-fn name_of(kept: &Kept, stem: &str) -> String {
-    let name = kept.0.as_ref().map(|draft| draft.name().as_str());
-    name.unwrap_or(stem).to_owned()
 }
 
 /// A draft that may be gone on with, and when it was saved.
@@ -122,11 +130,7 @@ type Unfinished = (store::Draft, Draft, Option<SystemTime>);
 
 /// The drafts that may be gone on with, the last saved first. One that another run has open is left alone, and so is
 /// one that cannot be read, which is said.
-fn unfinished(
-    prompter: &mut dyn Prompter,
-    drafts: Option<&Drafts>,
-    words: &Words,
-) -> Result<Vec<Unfinished>, Failure> {
+fn unfinished(asker: &mut Asker<'_>, drafts: Option<&Drafts>) -> Result<Vec<Unfinished>, Failure> {
     let mut unfinished = Vec::new();
     // Without a folder there are none; why is said when one is begun.
     let Some((drafts, all)) = drafts.and_then(|drafts| Some((drafts, drafts.list().ok()?))) else {
@@ -143,9 +147,8 @@ fn unfinished(
         };
         let Some(mut draft) = read else {
             let path = kept.path().display().to_string();
-            prompter
-                .tell(&words.with("interview-draft-lost", [("path", path.into())]))
-                .map_err(|error| super::terminal_failed(&error, words))?;
+            let values = [("path", path.into())];
+            asker.tell(&asker.words.with("interview-draft-lost", values))?;
             continue;
         };
         entry.name.as_str().clone_into(&mut draft.name);
@@ -161,147 +164,78 @@ fn unfinished(
 
 /// Offers to go on with an unfinished plan, else begins a new one.
 pub(super) fn open(
-    prompter: &mut dyn Prompter,
+    asker: &mut Asker<'_>,
     drafts: Option<&Drafts>,
     resume: bool,
-    words: &Words,
 ) -> Result<Opened, Failure> {
-    let new = |prompter: &mut dyn Prompter| {
-        let kept = begin(prompter, drafts, STEM, words)?;
-        let draft = Draft::new(name_of(&kept, STEM));
+    let words = asker.words;
+    let new = |asker: &mut Asker<'_>| {
+        let kept = begin(asker, drafts, STEM)?;
+        let draft = Draft::new(kept.name(STEM));
         Ok(Opened::Draft(kept, draft))
     };
     let mut unfinished = if resume {
-        unfinished(prompter, drafts, words)?
+        unfinished(asker, drafts)?
     } else {
         Vec::new()
     };
     if unfinished.is_empty() {
-        return new(prompter);
+        return new(asker);
     }
     // No value is a number, for a number typed is that of a row.
     let value = |draft: &Draft| format!("draft {}", draft.name);
-    let mut rows: Vec<Row> = unfinished
-        .iter()
-        .map(|(_, draft, saved)| Row {
-            text: {
-                let name = called(draft);
-                let key = if name.is_empty() {
-                    "interview-resume-row-bare"
-                } else {
-                    "interview-resume-row"
-                };
-                words.with(
-                    key,
-                    [
-                        ("draft", draft.name.as_str().into()),
-                        ("date", saved.and_then(date).unwrap_or_default().into()),
-                        ("name", name.into()),
-                        ("age", age(*saved, words).into()),
-                    ],
-                )
-            },
-            also: String::new(),
-            input: Input::Answer(value(draft)),
-        })
-        .collect();
-    rows.push(Row {
-        text: words.text("interview-resume-new"),
-        also: String::new(),
-        input: Input::Skip,
-    });
-    let view = View {
-        progress: String::new(),
-        dots: String::new(),
-        question: words.text("interview-resume-question"),
-        why: words.text("interview-resume-why"),
-        shape: Shape::List {
+    let row = |(_, draft, saved): &Unfinished| {
+        let name = called(draft);
+        let key = if name.is_empty() {
+            "interview-resume-row-bare"
+        } else {
+            "interview-resume-row"
+        };
+        let date = saved.and_then(clock::date).unwrap_or_default();
+        let age = saved.map(|saved| clock::age(saved, words));
+        let values = [
+            ("draft", draft.name.as_str().into()),
+            ("date", date.into()),
+            ("name", name.into()),
+            ("age", age.unwrap_or_default().into()),
+        ];
+        Row::new(words.with(key, values), Input::Answer(value(draft)))
+    };
+    let mut rows: Vec<Row> = unfinished.iter().map(row).collect();
+    rows.push(Row::new(words.text("interview-resume-new"), Input::Skip));
+    let view = View::plain(
+        words.text("interview-resume-question"),
+        words.text("interview-resume-why"),
+        Shape::List {
             rows,
             start: Some(0),
             marks: None,
         },
-        spoken: Vec::new(),
-    };
-    let failed = |error: &io::Error| super::terminal_failed(error, words);
+    );
     // Until a row is meant: going on with the wrong plan would be found out many answers later.
     loop {
-        let key = match prompter.ask(&view) {
-            Ok(Input::Answer(text)) => {
-                let at = unfinished
-                    .iter()
-                    .position(|(_, draft, _)| value(draft) == text);
-                if let Some(at) = at {
+        let key = match asker.ask(&view)? {
+            Answered::Input(Input::Answer(text)) => {
+                let mut all = unfinished.iter();
+                if let Some(at) = all.position(|(_, draft, _)| value(draft) == text) {
                     let (kept, draft, _) = unfinished.swap_remove(at);
-                    return Ok(Opened::Draft(Kept(Some(kept)), draft));
+                    return Ok(Opened::Draft(Kept::of(Some(kept)), draft));
                 }
                 "reject-choice"
             }
-            Ok(Input::Skip) => return new(prompter),
-            Ok(Input::Explain) => "interview-resume-help",
-            Ok(Input::Back | Input::Quit) | Err(PromptError::Ended) => {
-                return Ok(Opened::Stopped(Done {
-                    output: String::new(),
-                    status: 0,
-                }));
+            Answered::Input(Input::Skip) => return new(asker),
+            Answered::Input(Input::Explain) => "interview-resume-help",
+            Answered::Input(Input::Back | Input::Quit) | Answered::Ended => {
+                return Ok(Opened::Stopped(Done::saying(String::new())));
             }
-            Ok(Input::Unknown | Input::Picture) => "reject-choice",
-            Err(PromptError::Interrupted) => {
-                return Err(Failure::text(
-                    Kind::Interrupted,
-                    words.text("interview-stopped"),
-                ));
+            Answered::Input(Input::Unknown | Input::NotBought | Input::Picture) => "reject-choice",
+            Answered::Interrupted => {
+                let text = words.text("interview-stopped");
+                return Err(Failure::text(Kind::Interrupted, text));
             }
-            Err(PromptError::Terminal(error)) => return Err(failed(&error)),
-            Err(error) => return Err(super::because("interview-terminal", &error, words)),
         };
-        prompter
-            .tell(&words.text(key))
-            .map_err(|error| failed(&error))?;
+        asker.tell(&words.text(key))?;
     }
-}
-
-/// How long ago a draft was saved.
-#[allow(clippy::disallowed_methods)] // the shell tells how old a draft is
-fn age(saved: Option<SystemTime>, words: &Words) -> String {
-    let minutes = saved
-        .and_then(|saved| saved.elapsed().ok())
-        .map_or(0, |passed| passed.as_secs() / 60);
-    let (key, count) = match minutes {
-        0..60 => ("interview-age-minutes", minutes),
-        60..1440 => ("interview-age-hours", minutes / 60),
-        _ => ("interview-age-days", minutes / 1440),
-    };
-    words.with(key, [("count", count.into())])
-}
-
-/// The day a draft was saved, as ISO 8601 writes it in every language: `2001-09-09`. It is the
-/// day in UTC, for the standard library knows no time zones, so late in an evening it may be the
-/// next; how long ago it was stands beside it. `None` before 1970.
-pub(in crate::cli) fn date(saved: SystemTime) -> Option<String> {
-    let seconds = saved.duration_since(UNIX_EPOCH).ok()?.as_secs();
-    let (year, month, day) = civil(seconds / 86_400);
-    Some(format!("{year:04}-{month:02}-{day:02}"))
-}
-
-/// Year, month and day of the Gregorian calendar, so many days after 1970-01-01.
-///
-/// Years are counted from March, so that the day a leap year adds is the last of its year, and
-/// the months before it have lengths that repeat: 153 days in five of them. A cycle of 400 years
-/// has 146,097 days; 719,468 are from 0000-03-01 to 1970-01-01.
-const fn civil(days: u64) -> (u64, u64, u64) {
-    let days = days + 719_468;
-    let in_cycle = days % 146_097;
-    let year_of_cycle = (in_cycle - in_cycle / 1460 + in_cycle / 36_524 - in_cycle / 146_096) / 365;
-    let in_year = in_cycle - (365 * year_of_cycle + year_of_cycle / 4 - year_of_cycle / 100);
-    let from_march = (5 * in_year + 2) / 153;
-    let day = in_year - (153 * from_march + 2) / 5 + 1;
-    let month = if from_march < 10 {
-        from_march + 3
-    } else {
-        from_march - 9
-    };
-    let year = days / 146_097 * 400 + year_of_cycle + (month <= 2) as u64;
-    (year, month, day)
 }
 
 /// What the user calls the weekend or the set of a draft, or else how large the set is.
@@ -315,51 +249,30 @@ fn called(draft: &Draft) -> String {
 
 #[cfg(test)]
 mod tests {
-    use std::time::Duration;
-
     use super::*;
 
-    /// As `date -u -d @SECONDS +%F` of GNU coreutils prints them.
+    /// A disk that is full for a while: told once, and what is answered later is kept.
     #[test]
-    fn days_of_known_seconds() {
-        for (seconds, day) in [
-            (0, "1970-01-01"),
-            (951_782_399, "2000-02-28"),
-            (951_782_400, "2000-02-29"),
-            (951_868_800, "2000-03-01"),
-            (1_000_000_000, "2001-09-09"),
-            (1_234_567_890, "2009-02-13"),
-            (1_798_761_599, "2026-12-31"),
-            (2_147_483_648, "2038-01-19"),
-            (4_107_456_000, "2100-02-28"),
-            (4_107_542_400, "2100-03-01"),
-        ] {
-            let saved = UNIX_EPOCH + Duration::from_secs(seconds);
-            assert_eq!(date(saved).as_deref(), Some(day), "{seconds}");
-        }
-        assert_eq!(date(UNIX_EPOCH - Duration::from_secs(1)), None);
-    }
-
-    /// Day after day for 800 years, by the lengths of the months.
-    #[test]
-    fn no_day_is_left_out_or_comes_twice() {
-        let (mut year, mut month, mut day) = (1970, 1, 1);
-        for days in 0..292_194 {
-            assert_eq!(civil(days), (year, month, day));
-            let leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
-            let length = match month {
-                2 if leap => 29,
-                2 => 28,
-                4 | 6 | 9 | 11 => 30,
-                _ => 31,
-            };
-            day += 1;
-            if day > length {
-                (month, day) = (month + 1, 1);
-            }
-            if month > 12 {
-                (year, month) = (year + 1, 1);
-            }
-        }
+    fn what_could_not_be_saved_is_tried_again_and_told_once() {
+        let home = tempfile::tempdir().unwrap();
+        let drafts = Drafts::at(home.path());
+        let begun = drafts.begin(&Id::new("plan").unwrap()).unwrap();
+        let file = begun.path().to_owned();
+        let mut kept = Kept::of(Some(begun));
+        let mut draft = Draft::new("plan");
+        kept.keep(&draft).unwrap();
+        // A file stands where the folder was.
+        std::fs::remove_dir_all(drafts.folder()).unwrap();
+        store::write_atomic(drafts.folder(), b"").unwrap();
+        let tries: Vec<bool> = (0..3).map(|_| kept.keep(&draft).is_err()).collect();
+        assert_eq!(tries, [true, false, false]);
+        assert!(!kept.is_kept());
+        std::fs::remove_file(drafts.folder()).unwrap();
+        std::fs::create_dir(drafts.folder()).unwrap();
+        let said = Said::is("2800 W");
+        draft.answers.insert("generator.rated".into(), said);
+        kept.keep(&draft).unwrap();
+        assert!(kept.is_kept());
+        assert!(store::read_text(&file).unwrap().contains("2800 W"));
     }
 }

@@ -2,7 +2,7 @@
 //! prints.
 
 mod after;
-pub(super) mod drafts;
+mod drafts;
 mod edited;
 mod interrupt;
 
@@ -13,7 +13,7 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, Outcome, Prompter, Start};
+use tallywatt::interview::{self, Input, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts};
@@ -27,7 +27,7 @@ use edited::Edited;
 use super::args::How;
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints, say};
+use super::{Done, check, prints};
 
 /// Where tests and people with a bin of their own keep drafts.
 const DATA: &str = "TALLYWATT_DATA";
@@ -35,20 +35,50 @@ const DATA: &str = "TALLYWATT_DATA";
 /// What a new draft is called on disk.
 const STEM: &str = "plan";
 
+/// Somebody who is asked, and the words for it: what goes wrong in that is a failure of the program.
+struct Asker<'a> {
+    prompter: &'a mut dyn Prompter,
+    words: &'a Words,
+}
+
+/// What came of a question.
+enum Answered {
+    Input(Input),
+    Interrupted,
+    Ended,
+}
+
+impl Asker<'_> {
+    fn tell(&mut self, text: &str) -> Result<(), Failure> {
+        let told = self.prompter.tell(text);
+        told.map_err(|error| terminal_failed(&error, self.words))
+    }
+
+    fn keep(&mut self, texts: Vec<String>) -> Result<(), Failure> {
+        let kept = self.prompter.keep(texts);
+        kept.map_err(|error| terminal_failed(&error, self.words))
+    }
+
+    fn ask(&mut self, view: &View) -> Result<Answered, Failure> {
+        match self.prompter.ask(view) {
+            Ok(input) => Ok(Answered::Input(input)),
+            Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
+            Err(PromptError::Ended) => Ok(Answered::Ended),
+            Err(PromptError::Terminal(error)) => Err(terminal_failed(&error, self.words)),
+            Err(error) => Err(because("interview-terminal", &error, self.words)),
+        }
+    }
+}
+
 /// Interviews for a new plan, or about the one in a file.
 #[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
 pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Result<Done, Failure> {
     let words = &*language(file, reader);
     let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
     let said = anstream::stderr;
-    match &how.answers {
-        Some(path) if path.as_os_str() == "-" => hold(
-            &mut Lines::new(io::stdin().lock(), said()),
-            false,
-            file,
-            words,
-            reader,
-        ),
+    let mut typed = io::stdin().lock();
+    let (mut prompter, resume): (Box<dyn Prompter + '_>, bool) = match &how.answers {
+        Some(path) if path.as_os_str() == "-" => (Box::new(Lines::new(typed, said())), false),
         Some(path) => {
             let open = File::open(path).map_err(|error| {
                 let context = words.with(
@@ -57,28 +87,24 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
                 );
                 Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
             })?;
-            let mut lines = Lines::new(BufReader::new(open), said());
-            hold(&mut lines, false, file, words, reader)
+            (Box::new(Lines::new(BufReader::new(open), said())), false)
         }
         None if io::stdin().is_terminal() && plain => {
-            let mut lines = Lines::at_a_terminal(io::stdin().lock(), said(), words);
-            hold(&mut lines, true, file, words, reader)
+            (Box::new(Lines::at_a_terminal(typed, said(), words)), true)
         }
-        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words, reader),
+        None if terminal::present() => (Box::new(Terminal::new(words)), true),
+        // Piped answers, if there are any.
+        None if !io::stdin().is_terminal() && typed.fill_buf().is_ok_and(|it| !it.is_empty()) => {
+            (Box::new(Lines::new(typed, said())), false)
+        }
         None => {
-            // Piped answers, if there are any.
-            let mut input = io::stdin().lock();
-            let piped =
-                !io::stdin().is_terminal() && input.fill_buf().is_ok_and(|bytes| !bytes.is_empty());
-            if piped {
-                return hold(&mut Lines::new(input, said()), false, file, words, reader);
-            }
-            Err(
-                Failure::text(Kind::Usage, words.text("interview-no-terminal"))
-                    .hint(words.text("interview-no-terminal-help")),
-            )
+            let why = words.text("interview-no-terminal");
+            return Err(
+                Failure::text(Kind::Usage, why).hint(words.text("interview-no-terminal-help"))
+            );
         }
-    }
+    };
+    hold(&mut *prompter, resume, file, words, reader)
 }
 
 /// The language of the questions: that of the plan that is being changed, if it says one.
@@ -102,21 +128,22 @@ fn hold(
         .map(|folder| Drafts::at(Path::new(&folder)))
         .or_else(Drafts::usual);
     let drafts = drafts.as_ref();
-    let asked = file.map(|path| Edited::open(path, words)).transpose()?;
+    let in_file = file.map(|path| Edited::open(path, words)).transpose()?;
     let nothing_yet = Failure::text(Kind::Interrupted, words.text("interview-stopped"));
     let breaking_off = interrupt::watch(nothing_yet.shown(words));
-    let opened = match &asked {
-        Some(edited) => drafts::open_file(prompter, drafts, edited, words)?,
-        None => drafts::open(prompter, drafts, resume, words)?,
+    let mut asker = Asker { prompter, words };
+    let opened = match &in_file {
+        Some(edited) => drafts::open_file(&mut asker, drafts, edited)?,
+        None => drafts::open(&mut asker, drafts, resume)?,
     };
     let (kept, mut draft) = match opened {
         Opened::Draft(kept, draft) => (kept, draft),
         Opened::Stopped(stopped) => return Ok(stopped),
     };
     // A draft of changes to a file goes on with that file.
-    let edited = match (asked, &draft.plan) {
+    let edited = match (in_file, &draft.plan) {
         (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
-        (asked, None) => asked,
+        (in_file, None) => in_file,
     };
     let mut kept = Keeper {
         kept,
@@ -126,7 +153,7 @@ fn hold(
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
-        let outcome = interview::run(prompter, &mut kept, words, draft, start)
+        let outcome = interview::run(asker.prompter, &mut kept, words, draft, start)
             .map_err(|error| terminal_failed(&error, words))?;
         let plan = match outcome {
             Outcome::Finished { plan, draft: now } => {
@@ -150,18 +177,18 @@ fn hold(
             prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
         })?;
         let report = judge::build(&plan);
-        say(&check::next(&report, words))?;
         if let Some(before) = &before {
-            say(&effect(before, &report, words))?;
+            asker.tell(&effect(before, &report, words))?;
         }
-        let then = after::after(prompter, &plan, &report, edited.as_ref(), words)?;
+        asker.tell(&(words.count(&report) + "\n" + &words.text("check-defer")))?;
+        let then = after::after(&mut asker, &plan, &report, edited.as_ref())?;
         if matches!(then, After::Save | After::Print(_))
             && let Some(edited) = &edited
         {
             if Some(edited.now(words)?) != stands {
                 // Somebody else has changed the file since it was checked.
                 let path = edited.path.display().to_string();
-                say(&(words.with("interview-file-changed", [("path", path.into())]) + "\n"))?;
+                asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
                 continue;
             }
             store::write_atomic(&edited.path, text.as_bytes())
@@ -223,7 +250,7 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
         lines.push(words.text("interview-effect-none"));
     }
     lines.insert(0, words.text("interview-effect"));
-    lines.join("\n") + "\n"
+    lines.join("\n")
 }
 
 /// Nothing can be asked or said any more, and why.

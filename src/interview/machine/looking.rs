@@ -36,7 +36,11 @@ impl Machine {
     }
 
     /// The question that asks for a field of the plan.
-    fn asks_for(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
+    pub(super) fn asks_for(
+        &self,
+        field: &str,
+        line_of: &impl Fn(&str) -> Option<String>,
+    ) -> Option<String> {
         let (path, name) = field.rsplit_once('.')?;
         let some = self.draft.text("outlets.gfci") == Some("some");
         let line = match name {

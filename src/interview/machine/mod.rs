@@ -25,6 +25,8 @@ pub enum Input {
     Skip,
     /// Does not know.
     Unknown,
+    /// Has yet to buy it: nothing can be read on it.
+    NotBought,
     /// Wants to know more about the question.
     Explain,
     /// Wants to see what is plugged into what so far.
@@ -63,15 +65,18 @@ pub struct Question {
     pub kind: Kind,
     /// What Enter takes: the earlier answer, else what is suggested.
     pub default: Suggestion,
-    /// Whether "I don't know" is an answer.
-    pub unknown: bool,
-    /// Whether "none" is an answer.
-    pub none: bool,
+    /// What is an answer besides: that somebody does not know, that there is none, that it is not bought yet.
+    pub besides: Vec<Input>,
     /// Whether it is asked in its turn: not one that a page led to.
     pub in_turn: bool,
 }
 
 impl Question {
+    /// Whether this is an answer besides what it takes.
+    pub(super) fn allows(&self, input: &Input) -> bool {
+        self.besides.contains(input)
+    }
+
     /// Whether it asks for a shape that a person can only tell by looking: the drawings help.
     pub(super) fn drawn(&self) -> bool {
         matches!(
@@ -100,13 +105,18 @@ struct Place {
 
 impl Place {
     fn key(&self) -> String {
-        key(self.step, self.at)
+        format!("{}.{}", self.part(), self.step.field)
     }
-}
 
-fn key(step: &Step, at: At) -> String {
-    let prefix = part_key(step.group, at);
-    format!("{prefix}.{}", step.field)
+    /// The key of its part.
+    fn part(&self) -> String {
+        part_key(self.step.group, self.at)
+    }
+
+    /// What there is to pick from.
+    fn items(&self, draft: &Draft) -> Vec<Item> {
+        self.step.items(draft, self.at).unwrap_or_default()
+    }
 }
 
 fn part_key(group: Group, at: At) -> String {
@@ -311,16 +321,15 @@ impl Machine {
             group: place.step.group,
             about: self.about(place),
             kind: match place.step.takes {
-                Takes::Pick(items) => Kind::Choice(items(&self.draft, place.at)),
-                Takes::Many(items) => Kind::Many(items(&self.draft, place.at)),
                 Takes::YesNo => Kind::YesNo,
                 Takes::Typed(form) => Kind::Text(form),
+                Takes::Many(_) => Kind::Many(place.items(&self.draft)),
+                _ => Kind::Choice(place.items(&self.draft)),
             },
             default: self
                 .usual(place)
                 .map_or(Suggestion::Nothing, Suggestion::Said),
-            unknown: place.step.unknown,
-            none: place.step.none,
+            besides: place.step.besides(),
             key,
             in_turn,
         }
@@ -418,6 +427,11 @@ impl Machine {
             Input::Explain | Input::Picture => Ok(Vec::new()),
             Input::Back => self.back().map(|()| Vec::new()),
             input => match self.here() {
+                Some(place) if input == Input::NotBought && place.step.to_buy => {
+                    let key = format!("{}.bought", place.part());
+                    self.draft.answers.insert(key, Said::is("no"));
+                    self.take(&place, Input::Unknown)
+                }
                 Some(place) => self.take(&place, input),
                 None => self.pick_line(input).map(|()| Vec::new()),
             },
@@ -583,7 +597,7 @@ impl Machine {
                         let words: Vec<&str> = text.split_whitespace().collect();
                         Ok(Said::Is(words.join("-")))
                     }
-                    Takes::Typed(_) | Takes::Pick(_) | Takes::Many(_) => Ok(Said::is(text)),
+                    _ => Ok(Said::is(text)),
                 }
             }
             Input::Skip if step.none => Ok(Said::None),
@@ -593,7 +607,7 @@ impl Machine {
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
             }
-            Input::Unknown => Err(Refusal::new("no-unknown")),
+            Input::Unknown | Input::NotBought => Err(Refusal::new("no-unknown")),
             Input::Back | Input::Explain | Input::Picture | Input::Quit => {
                 Err(Refusal::new("choice"))
             }
@@ -613,26 +627,21 @@ impl Machine {
             Said::Is(text) => text,
         };
         match step.takes {
-            Takes::YesNo => {
-                if !matches!(text.as_str(), "yes" | "no") {
-                    return Err(Refusal::new("yes-no"));
-                }
-            }
-            Takes::Pick(items) => {
-                if !items(&self.draft, place.at)
-                    .iter()
-                    .any(|item| item.value == *text)
-                {
-                    return Err(Refusal::new("choice"));
-                }
-            }
-            Takes::Many(items) => {
-                self.check_marked(place, text, &items(&self.draft, place.at))?;
-            }
+            Takes::YesNo if matches!(text.as_str(), "yes" | "no") => {}
+            Takes::YesNo => return Err(Refusal::new("yes-no")),
+            Takes::Many(_) => self.check_marked(place, text, &place.items(&self.draft))?,
             Takes::Typed(form) => form.check(text).map_err(|reject| {
                 let row = format!("ask-{}.row", step.id);
                 reject.with("field", Value::Word(row))
             })?,
+            _ if place
+                .items(&self.draft)
+                .iter()
+                .all(|item| item.value != *text) =>
+            {
+                return Err(Refusal::new("choice"));
+            }
+            _ => {}
         }
         self.check_against_others(place, text)
     }
@@ -644,8 +653,8 @@ impl Machine {
                 form.check(text).is_ok() && self.check_against_others(place, text).is_err()
             }
             // The socket may be taken by now.
-            (Takes::Pick(items), Some(text)) if place.step.id == "load-on" => {
-                let items = items(&self.draft, place.at);
+            (Takes::Pick(_), Some(text)) if place.step.id == "load-on" => {
+                let items = place.items(&self.draft);
                 items.iter().all(|item| item.value != text)
             }
             _ => false,
@@ -725,13 +734,15 @@ impl Machine {
             "site-sleepers" => not_zero(form::quantity(text, &bounds::SLEEPERS_AT)?),
             "gear-length" => not_zero(form::quantity(text, &bounds::LENGTH)?),
             "outlet-name" | "gear-name" => {
-                let own = place.key();
+                let own = place.part() + ".";
                 let ids = Ids::new(draft);
-                let taken = ids.all().any(|(key, id)| key != own && id == text)
-                    || parts::load_ids(draft, &ids)
-                        .iter()
-                        .any(|(_, id)| id == text);
-                if taken {
+                let loads = parts::load_ids(draft, &ids);
+                let mut taken = loads.iter().map(|(_, id)| id.as_str());
+                if taken.any(|id| id == text)
+                    || ids
+                        .all()
+                        .any(|(part, id)| id == text && !(part + ".").starts_with(&own))
+                {
                     Err(Refusal::new("ident-taken"))
                 } else {
                     Ok(())

@@ -1,11 +1,14 @@
 //! The review page: the whole plan on one screen, and a page for each of its parts.
 
-use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
+use std::collections::BTreeSet;
+
+use super::{Cursor, Kind, Machine, Place, Question, load_label};
+use crate::interview::Input;
 use crate::interview::draft::Said;
 use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{Ask, Group, Item, Label, Suggestion, Takes};
-use crate::interview::{Input, live};
 use crate::plan::Refusal;
+use crate::report::Assumption;
 
 impl Machine {
     /// The keys of the parts that have a line on the review page.
@@ -29,7 +32,7 @@ impl Machine {
     /// The questions about one part.
     pub(super) fn of_part(&self, part: &str) -> Vec<Place> {
         let mut all = self.places();
-        all.retain(|place| part_key(place.step.group, place.at) == part);
+        all.retain(|place| place.part() == part);
         all
     }
 
@@ -47,13 +50,10 @@ impl Machine {
             let mut rows: Vec<Item> = self
                 .of_part(part)
                 .iter()
-                .map(|place| Item {
-                    value: place.key(),
-                    label: Label::Row(
-                        Box::new(Label::word(format!("ask-{}.row", place.step.id))),
-                        vec![self.shown(place)],
-                    ),
-                    also: None,
+                .map(|place| {
+                    let title = Label::word(format!("ask-{}.row", place.step.id));
+                    let row = Label::Row(Box::new(title), vec![self.shown(place)]);
+                    Item::new(place.key(), row)
                 })
                 .collect();
             rows.insert(0, plain_item("back", "pick-review-back"));
@@ -67,21 +67,15 @@ impl Machine {
                     "pick-review-look".into(),
                     vec![("count", looks.to_string().into())],
                 );
-                rows.push(Item {
-                    value: "look".into(),
-                    label,
-                    also: None,
-                });
+                rows.push(Item::new("look", label));
             }
-            // A mark at what was taken for the unsafe case.
-            let assumed = live::assumed(&report, self.lines());
-            rows.extend(self.parts().iter().map(|part| {
-                let mut row = self.line(part);
-                if assumed.contains(&row.value) {
-                    row.label = Label::Marked(Box::new(row.label));
-                }
-                row
-            }));
+            // Hours count for the energy only, and what is true of every camper nobody looks up.
+            let counts = |it: &&Assumption| it.why != "all-day" && !it.of_all_campers();
+            let line_of = self.lines();
+            let assumed = report.figures.assumed.iter().filter(counts);
+            let open = assumed.filter_map(|it| self.leaves_open(&it.field, &line_of));
+            let open: BTreeSet<String> = open.collect();
+            rows.extend(self.parts().iter().map(|part| self.line(part, &open)));
             rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
         };
@@ -99,68 +93,50 @@ impl Machine {
             about,
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(start)),
-            unknown: false,
-            none: false,
+            besides: Vec::new(),
             in_turn: false,
         }
     }
 
     /// Finds the line of a part's id.
     pub(super) fn lines(&self) -> impl Fn(&str) -> Option<String> {
-        let draft = &self.draft;
-        let ids = Ids::new(draft);
-        let (places, loads) = (parts::places(draft), parts::load_ids(draft, &ids));
+        let ids = Ids::new(&self.draft);
+        let loads = parts::load_ids(&self.draft, &ids);
         move |id: &str| {
-            let named = |key: &String| key.strip_suffix(".name").map(str::to_owned);
-            let part = ids
-                .all()
-                .find(|(_, other)| *other == id)
-                .and_then(|(key, _)| named(&key));
-            let out = places.iter().find_map(|place| match place {
-                parts::Place::Out(n, m, _) if ids.of(*place) == id => {
-                    Some(format!("gear.{n}.out.{m}"))
-                }
-                _ => None,
-            });
-            let load = || {
-                let found = loads.iter().find(|(_, other)| other == id);
-                found.map(|(n, _)| format!("load.{n}"))
-            };
-            out.or(part).or_else(load)
+            let mut parts = ids.all().filter(|(part, _)| !part.is_empty());
+            let part = parts.find(|(_, other)| *other == id).map(|(part, _)| part);
+            let load = || loads.iter().find(|(_, other)| other == id);
+            part.or_else(|| load().map(|(n, _)| format!("load.{n}")))
         }
     }
 
     fn title(&self, part: &str) -> Label {
-        let draft = &self.draft;
-        let ids = Ids::new(draft);
-        let number = |prefix: &str| part.strip_prefix(prefix).and_then(|n| n.parse::<u8>().ok());
-        if let Some(n) = number("outlet.") {
-            Label::Plain(ids.outlet(n))
-        } else if let Some(n) = number("load.") {
-            load_label(draft, n)
-        } else if let Some(n) = number("gear.") {
-            Label::Plain(ids.gear(n))
-        } else if part.starts_with("gear.") {
-            let n = part
-                .split('.')
-                .nth(1)
-                .and_then(|n| n.parse().ok())
-                .unwrap_or(0);
-            Label::Word("part-out".into(), vec![("box", ids.gear(n).into())])
-        } else {
-            Label::word(format!("part-{part}"))
+        let ids = Ids::new(&self.draft);
+        let places = self.of_part(part);
+        let of = places.first().map(|place| (place.step.group, place.at.n));
+        match of {
+            Some((Group::Outlet, n)) => Label::Plain(ids.outlet(n)),
+            Some((Group::Load, n)) => load_label(&self.draft, n),
+            Some((Group::Gear, n)) => Label::Plain(ids.gear(n)),
+            Some((Group::Out, n)) => {
+                Label::Word("part-out".into(), vec![("box", ids.gear(n).into())])
+            }
+            _ => Label::word(format!("part-{part}")),
         }
     }
 
-    /// One line of the review page: what matters most about the part, and how much is not known.
-    fn line(&self, part: &str) -> Item {
+    /// One line of the review page: what matters most about the part, and how much is not known. A mark at what was
+    /// taken for the unsafe case, because the answers to these questions leave it open.
+    fn line(&self, part: &str, open: &BTreeSet<String>) -> Item {
         let mut shown = Vec::new();
-        let mut open = 0_usize;
+        let mut unknown = 0_usize;
+        let places = self.of_part(part);
+        let marked = places.iter().any(|place| open.contains(&place.key()));
         let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
-        for place in self.of_part(part).into_iter().filter(|_| asked) {
+        for place in places.into_iter().filter(|_| asked) {
             let said = self.draft.get(&place.key());
-            if matches!(said, Some(Said::Unknown)) {
-                open += 1;
+            if matches!(said, Some(Said::Unknown)) || open.contains(&place.key()) {
+                unknown += 1;
             }
             let telling = matches!(
                 place.step.id,
@@ -192,7 +168,9 @@ impl Machine {
             let text = said.and_then(Said::text);
             let dull = match place.step.id {
                 "load-count" | "out-count" | "generator-sets" => text.unwrap_or("1") == "1",
-                "outlets-odd" => text == Some("no"),
+                "outlets-odd" => text.unwrap_or("no") == "no",
+                // That nobody has named it tells nothing.
+                "generator-name" | "site-name" => text.is_none(),
                 _ => false,
             };
             if telling && !dull && !matches!(said, Some(Said::Unknown)) {
@@ -205,19 +183,23 @@ impl Machine {
                 });
             }
         }
-        if open > 0 {
+        if unknown > 0 {
             // First, where a narrow screen does not cut it.
-            let count = vec![("count", open.to_string().into())];
+            let count = vec![("count", unknown.to_string().into())];
             shown.insert(0, Label::Word("shown-open".into(), count));
         }
         if shown.is_empty() {
             shown.push(Label::word("shown-open-one"));
         }
-        Item {
-            value: part.to_owned(),
-            label: Label::Row(Box::new(self.title(part)), shown),
-            also: None,
-        }
+        let row = Label::Row(Box::new(self.title(part)), shown);
+        Item::new(
+            part,
+            if marked {
+                Label::Marked(Box::new(row))
+            } else {
+                row
+            },
+        )
     }
 
     /// The answer to a question as a reader sees it.
@@ -228,18 +210,44 @@ impl Machine {
             (Ask::Later, Suggestion::Said(said)) => Some(said),
             _ => None,
         };
+        // The only place it fits, which nobody was asked about.
+        let sole = || parts::fed_from(&self.draft, place.at.n);
         match said.or_else(suggested) {
+            None if place.step.id == "gear-from" && sole().is_some() => {
+                let at = sole().map(|at| Ids::new(&self.draft).of(at));
+                Label::Word(
+                    "shown-in".into(),
+                    vec![("place", at.unwrap_or_default().into())],
+                )
+            }
             None => Label::word("shown-open-one"),
             Some(Said::Unknown) => Label::word("shown-unknown"),
             Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),
             Some(Said::Word(word)) => Label::word(word),
+            // Those that have one, not that somebody told which.
+            Some(Said::Is(text)) if place.key() == "outlets.gfci" && text == "some" => {
+                let ids = Ids::new(&self.draft);
+                let has = |n: &u8| self.draft.text(&format!("outlet.{n}.gfci")) == Some("yes");
+                let has: Vec<String> = parts::outlets(&self.draft)
+                    .filter(has)
+                    .map(|n| ids.outlet(n))
+                    .collect();
+                if has.is_empty() {
+                    Label::word("pick-outlets-gfci-none")
+                } else {
+                    Label::Plain(has.join(", "))
+                }
+            }
             Some(Said::Is(text)) => match place.step.takes {
                 Takes::YesNo => Label::word(format!("pick-{text}")),
+                Takes::Typed(form) if form.has_numbers() => Label::Numbers(text),
+                Takes::Typed(_) | Takes::Many(_) => Label::Plain(text),
                 Takes::Pick(_) if text.ends_with('R') || text.ends_with('P') => Label::Plain(text),
                 Takes::Pick(_) if place.step.id == "load-what" && text != "own" => {
                     Label::word(format!("appliance-{text}"))
                 }
-                Takes::Pick(items) => items(&self.draft, place.at)
+                _ => place
+                    .items(&self.draft)
                     .into_iter()
                     .find(|item| item.value == text)
                     .map_or(Label::Plain(text), |item| match item.label {
@@ -248,8 +256,6 @@ impl Machine {
                         }
                         label => label,
                     }),
-                Takes::Typed(form) if form.has_numbers() => Label::Numbers(text),
-                Takes::Typed(_) | Takes::Many(_) => Label::Plain(text),
             },
         }
     }
@@ -310,9 +316,5 @@ fn add(list: &str) -> Cursor {
 }
 
 fn plain_item(value: &str, word: &str) -> Item {
-    Item {
-        value: value.to_owned(),
-        label: Label::word(word),
-        also: None,
-    }
+    Item::new(value, Label::word(word))
 }

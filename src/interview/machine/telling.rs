@@ -40,46 +40,29 @@ impl Machine {
         live::dangers(draft, &unfinished, judge)
     }
 
-    /// What the plan takes for the answer to this question, which nobody knows.
-    pub(in crate::interview) fn taken(&self, key: &str) -> Option<Assumption> {
-        let draft = &self.draft;
-        let place = self.places().into_iter().find(|place| place.key() == key)?;
-        let n = place.at.n;
-        let ids = Ids::new(draft);
-        let of = match place.step.group {
-            Group::Generator | Group::Fuel => "generator".to_owned(),
-            Group::Site => "site".into(),
-            Group::Loads | Group::Gears => return None,
-            Group::Outlets => {
-                let first = parts::outlets(draft).next()?;
-                format!("generator.outlet.{}", ids.outlet(first))
-            }
-            Group::Outlet => format!("generator.outlet.{}", ids.outlet(n)),
-            Group::Load => {
-                let loads = parts::load_ids(draft, &ids);
-                let (_, id) = loads.into_iter().find(|(other, _)| *other == n)?;
-                format!("load.{id}")
-            }
-            Group::Gear if parts::is_box(draft, n) => format!("box.{}", ids.gear(n)),
-            Group::Gear => format!("cord.{}", ids.gear(n)),
-            Group::Out => {
-                let out = ids.of(parts::Place::Out(n, place.at.m, 1));
-                format!("box.{}.outlet.{out}", ids.gear(n))
-            }
-        };
-        let field = match (place.step.group, place.step.field) {
-            (Group::Site, "alarm") => "co_alarm",
-            (Group::Generator, "kit") => "parallel.kit",
-            (Group::Generator, "limit") => "parallel.limit",
-            // What it keeps up is what nobody knows then.
-            (Group::Generator, "figure") => "rated",
-            (_, "jacket") => "wire",
-            (_, field) => field,
-        };
-        let field = format!("{of}.{field}");
-        let plan = build::plan(draft, &|key| key.to_owned());
-        let assumed = crate::judge::judge(&plan).figures.assumed;
-        assumed.into_iter().find(|taken| taken.field == field)
+    /// What the plan takes for the answer to this question, which nobody knows, of each part that it asks about. Of
+    /// an answer that says several things the first.
+    pub(in crate::interview) fn taken(&self, key: &str) -> Vec<Assumption> {
+        let line_of = self.lines();
+        let plan = build::plan(&self.draft, &|key| key.to_owned());
+        let mut taken = crate::judge::judge(&plan).figures.assumed;
+        taken.retain(|it| self.leaves_open(&it.field, &line_of).as_deref() == Some(key));
+        let why = taken.first().map(|it| it.why);
+        taken.retain(|it| Some(it.why) == why);
+        taken
+    }
+
+    /// The question whose answer leaves this field open, so that something is taken for it: of a figure that may be
+    /// the peak, the one of what it is.
+    pub(super) fn leaves_open(
+        &self,
+        field: &str,
+        line_of: &impl Fn(&str) -> Option<String>,
+    ) -> Option<String> {
+        let key = self.asks_for(field, line_of)?;
+        let figure = "generator.figure";
+        let is_figure = key == "generator.rated" && self.draft.get(figure).is_some();
+        Some(if is_figure { figure.to_owned() } else { key })
     }
 
     /// What the set has left once these are named, in watts as they stand: the rules will count

@@ -2,8 +2,8 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, flow_if, hot, load_label, only_if,
-    or_removed, place_item, plugs, said, step, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, bought, flow_if, hot, load_label,
+    only_if, or_removed, place_item, plugs, said, sockets, step, words,
 };
 use crate::interview::build;
 use crate::interview::draft::{Draft, Said};
@@ -165,6 +165,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Takes::Typed(Form::Jacket),
     )
     .rather_unknown()
+    .or_to_buy()
     .when(if_cord),
     step(
         Group::Gear,
@@ -202,6 +203,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         .suggest(|_, _| said("no")),
     step(Group::Gear, "listed", "gear-listed", Takes::YesNo)
         .unknown()
+        .or_to_buy()
         .suggest(|draft, at| of_camper(draft, at, "yes"))
         .when(if_box),
     step(Group::Gear, "bond", "gear-bond", Takes::YesNo)
@@ -215,6 +217,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             Ask::Later
         }),
     hot(Group::Gear),
+    bought(Group::Gear),
 ];
 
 /// Whether both legs come in: no other box has anything to feed a receptacle for 240 V from.
@@ -249,6 +252,7 @@ pub(in crate::interview) const OUT: &[Step] = &[
     )
     .later()
     .suggest(|_, _| said("1")),
+    sockets(Group::Out),
     step(
         Group::Out,
         "breaker",

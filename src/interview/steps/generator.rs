@@ -1,8 +1,11 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Takes, choices, flow_if, only_if, said, step, word, words};
+use super::Takes::{OneOf, Pick, Typed, Words, YesNo};
+use super::{
+    Ask, At, Group, Step, Takes, bought, choices, flow_if, only_if, said, step, word, words,
+};
 use crate::interview::draft::{Draft, Said};
-use crate::interview::form::Form;
+use crate::interview::form::Form::{Current, Name, Noise, Power, Runtime, Volume, Watts};
 use crate::interview::parts;
 use crate::plan::{Choice, Fuel, System, bounds};
 
@@ -31,60 +34,42 @@ fn other_fuel(draft: &Draft, at: At) -> Ask {
     }
 }
 
+const fn generator(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Generator, field, id, takes)
+}
+
+const fn fuel(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Fuel, field, id, takes)
+}
+
 pub(in crate::interview) const GENERATOR: &[Step] = &[
-    step(
-        Group::Generator,
-        "name",
-        "generator-name",
-        Takes::Typed(Form::Name),
-    )
-    .later()
-    .suggest(|_, _| word("suggest-generator-name")),
-    step(
-        Group::Generator,
-        "rated",
-        "generator-rated",
-        Takes::Typed(Form::Watts),
-    )
-    .rather_unknown(),
-    step(
-        Group::Generator,
-        "peak",
-        "generator-peak",
-        Takes::Typed(Form::Power(&bounds::PEAK)),
-    )
-    // The question before takes both.
-    .rather_unknown()
-    .later(),
-    step(
-        Group::Generator,
-        "figure",
-        "generator-figure",
-        Takes::Pick(|_, _| words("generator-figure", &["running", "peak"])),
-    )
-    .rather_unknown()
-    .when(one_figure),
-    step(
-        Group::Generator,
+    generator("name", "generator-name", Typed(Name))
+        .later()
+        .suggest(|_, _| word("suggest-generator-name")),
+    generator("rated", "generator-rated", Typed(Watts))
+        .rather_unknown()
+        .or_to_buy(),
+    generator("peak", "generator-peak", Typed(Power(&bounds::PEAK)))
+        // The question before takes both.
+        .rather_unknown()
+        .later(),
+    generator("figure", "generator-figure", Words(&["running", "peak"]))
+        .rather_unknown()
+        .when(one_figure),
+    generator(
         "neutral",
         "generator-neutral",
-        Takes::Pick(|_, _| words("generator-neutral", &["floating", "plug", "bonded"])),
+        Words(&["floating", "plug", "bonded"]),
     )
     .rather_unknown(),
-    step(
-        Group::Generator,
-        "inverter",
-        "generator-inverter",
-        Takes::YesNo,
-    )
-    .rather_unknown()
-    .later(),
+    generator("inverter", "generator-inverter", YesNo)
+        .rather_unknown()
+        .later(),
     // Few have two: only the review page asks, and what follows from it comes at once.
-    step(
-        Group::Generator,
+    generator(
         "sets",
         "generator-sets",
-        Takes::Pick(|_, _| {
+        Pick(|_, _| {
             let counts: Vec<String> = (1..=bounds::SETS.most).map(|n| n.to_string()).collect();
             let counts: Vec<&str> = counts.iter().map(String::as_str).collect();
             words("generator-sets", &counts)
@@ -92,77 +77,49 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     )
     .later()
     .suggest(|_, _| said("1")),
-    step(Group::Generator, "kit", "generator-kit", Takes::YesNo)
+    generator("kit", "generator-kit", YesNo)
         .rather_unknown()
         .when(joined),
-    step(
-        Group::Generator,
+    generator(
         "limit",
         "generator-limit",
-        Takes::Typed(Form::Current(&bounds::KIT_LIMIT)),
+        Typed(Current(&bounds::KIT_LIMIT)),
     )
     .rather_unknown()
     .when(joined),
+    bought(Group::Generator),
 ];
 
 /// Asked after its outlets, which may tell.
-pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[step(
-    Group::Generator,
-    "voltage",
-    "generator-voltage",
-    Takes::Pick(|_, _| choices::<System>("generator-voltage")),
-)
-// Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
-.rather_unknown()
-.when(|draft, _| only_if(!parts::has_240_volts(draft)))];
+pub(in crate::interview) const GENERATOR_AFTER: &[Step] =
+    &[
+        generator("voltage", "generator-voltage", OneOf(choices::<System>))
+            // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
+            .rather_unknown()
+            .when(|draft, _| only_if(!parts::has_240_volts(draft))),
+    ];
 
 /// Fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[
-    step(
-        Group::Fuel,
-        "fuel",
-        "generator-fuel",
-        Takes::Pick(|_, _| choices::<Fuel>("generator-fuel")),
-    )
-    .unknown()
-    .when(more)
-    .suggest(|_, _| said(Fuel::Gasoline.pick())),
-    step(
-        Group::Fuel,
+    fuel("fuel", "generator-fuel", OneOf(choices::<Fuel>))
+        .unknown()
+        .when(more)
+        .suggest(|_, _| said(Fuel::Gasoline.pick())),
+    fuel(
         "rated_on",
         "generator-rated-on",
         // No set that burns diesel burns anything else.
-        Takes::Pick(|_, _| {
-            let fuels = choices::<Fuel>("generator-rated-on").into_iter();
-            fuels
-                .filter(|fuel| fuel.value != Fuel::Diesel.pick())
-                .collect()
-        }),
+        Words(&["gasoline", "propane"]),
     )
     .rather_unknown()
     .when(other_fuel),
-    step(
-        Group::Fuel,
-        "tank",
-        "generator-tank",
-        Takes::Typed(Form::Volume(&bounds::TANK)),
-    )
-    .rather_unknown()
-    .when(more),
-    step(
-        Group::Fuel,
-        "runtime",
-        "generator-runtime",
-        Takes::Typed(Form::Runtime),
-    )
-    .rather_unknown()
-    .when(more),
-    step(
-        Group::Fuel,
-        "noise",
-        "generator-noise",
-        Takes::Typed(Form::Noise),
-    )
-    .rather_unknown()
-    .when(more),
+    fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK)))
+        .rather_unknown()
+        .when(more),
+    fuel("runtime", "generator-runtime", Typed(Runtime))
+        .rather_unknown()
+        .when(more),
+    fuel("noise", "generator-noise", Typed(Noise))
+        .rather_unknown()
+        .when(more),
 ];

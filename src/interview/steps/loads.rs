@@ -1,11 +1,12 @@
 //! What is to run.
 
+use super::Takes::{Many, OneOf, Pick, Typed, Words, YesNo};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, hot, or_removed,
-    place_item, plugs, said, step, word, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, hot, only_if,
+    or_removed, place_item, plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
-use crate::interview::form::Form;
+use crate::interview::form::Form::{Count, Draw, Name, Ratio, Spans, Start};
 use crate::interview::parts::{self, Ids};
 use crate::plan::problem::Value;
 
@@ -13,6 +14,14 @@ use crate::plan::{Choice, LoadKind, Uses, Wanted, bounds};
 use crate::quantity::Quantity;
 use crate::tables::shape::{Configuration, Plug};
 use crate::tables::{appliances, occasions};
+
+const fn load(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Load, field, id, takes)
+}
+
+const fn loads(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Loads, field, id, takes)
+}
 
 /// The most different things to run.
 pub(in crate::interview) const MOST_LOADS: u8 = 60;
@@ -60,183 +69,109 @@ fn own_first(draft: &Draft, at: At) -> Ask {
     flow_if(own(draft, at))
 }
 
-fn table(draft: &Draft, at: At) -> Option<&'static appliances::Appliance> {
-    parts::appliance(draft, at.n)
+/// What the table says of it; of what is in no table nobody knows.
+fn table(draft: &Draft, at: At, text: fn(&appliances::Appliance) -> String) -> Suggestion {
+    let listed = parts::appliance(draft, at.n);
+    listed.map_or(Suggestion::Said(Said::Unknown), |it| said(text(it)))
 }
 
 /// All at once.
-pub(in crate::interview) const LOADS: &[Step] = &[step(
-    Group::Loads,
-    "what",
-    "load-list",
-    Takes::Many(load_list),
-)];
+pub(in crate::interview) const LOADS: &[Step] = &[loads("what", "load-list", Many(load_list))];
 
 pub(in crate::interview) const LOAD: &[Step] = &[
-    step(
-        Group::Load,
+    load(
         "what",
         "load-what",
-        Takes::Pick(|draft, at| or_removed(appliance_items(draft, at))),
+        Pick(|draft, at| or_removed(appliance_items(draft, at))),
     )
     .later(),
-    step(Group::Load, "name", "load-name", Takes::Typed(Form::Name))
+    load("name", "load-name", Typed(Name))
         .when(own_first)
-        .suggest(|draft, at| {
-            table(draft, at).map_or_else(
-                || word("suggest-load-name"),
-                |a| word(format!("appliance-{}", a.key)),
-            )
+        .suggest(|draft, at| match parts::appliance(draft, at.n) {
+            Some(listed) => word(format!("appliance-{}", listed.key)),
+            None => word("suggest-load-name"),
         }),
-    step(
-        Group::Load,
-        "kind",
-        "load-kind",
-        Takes::Pick(|_, _| choices::<LoadKind>("load-kind")),
-    )
-    .unknown()
-    .when(own_first)
-    .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.pick()))
-    }),
-    step(
-        Group::Load,
-        "running",
-        "load-draw",
-        Takes::Typed(Form::Draw),
-    )
-    .unknown()
-    .when(own_first)
-    .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-            said(format!("{} W", a.running.amount()))
+    load("kind", "load-kind", OneOf(choices::<LoadKind>))
+        .unknown()
+        .when(own_first)
+        .suggest(|draft, at| table(draft, at, |it| it.kind.pick())),
+    load("running", "load-draw", Typed(Draw))
+        .unknown()
+        .when(own_first)
+        .suggest(|draft, at| table(draft, at, |it| format!("{} W", it.running.amount()))),
+    load("count", "load-count", Typed(Count(bounds::COUNT)))
+        // The list said how many.
+        .later()
+        .suggest(|_, _| said("1")),
+    load("starting", "load-starting", Typed(Start))
+        .unknown()
+        .when(|draft, at| {
+            let kind = draft.text(&format!("load.{}.kind", at.n));
+            let motor = kind.and_then(LoadKind::named) == Some(LoadKind::Motor);
+            flow_if(own(draft, at) && motor)
         })
-    }),
-    step(
-        Group::Load,
-        "count",
-        "load-count",
-        Takes::Typed(Form::Count(bounds::COUNT)),
-    )
-    // The list said how many.
-    .later()
-    .suggest(|_, _| said("1")),
-    step(
-        Group::Load,
-        "starting",
-        "load-starting",
-        Takes::Typed(Form::Start),
-    )
-    .unknown()
-    .when(|draft, at| {
-        let kind = draft.text(&format!("load.{}.kind", at.n));
-        let motor = kind.and_then(LoadKind::named) == Some(LoadKind::Motor);
-        flow_if(own(draft, at) && motor)
-    })
-    .suggest(|draft, at| {
-        // The table's starting figure belongs to the table's running figure.
-        let changed = draft.get(&format!("load.{}.running", at.n)).is_some();
-        table(draft, at)
-            .filter(|_| !changed)
-            .map_or(Suggestion::Said(Said::Unknown), |a| {
-                said(format!("{} W", a.starting.amount()))
-            })
-    }),
-    step(
-        Group::Load,
+        .suggest(|draft, at| {
+            // The table's starting figure belongs to the table's running figure.
+            if draft.get(&format!("load.{}.running", at.n)).is_some() {
+                return Suggestion::Said(Said::Unknown);
+            }
+            table(draft, at, |it| format!("{} W", it.starting.amount()))
+        }),
+    load(
         "power_factor",
         "load-factor",
-        Takes::Typed(Form::Ratio(&bounds::POWER_FACTOR)),
+        Typed(Ratio(&bounds::POWER_FACTOR)),
     )
     .unknown()
     .later()
-    .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-            said(a.power_factor.amount().to_string())
-        })
-    }),
-    step(Group::Load, "continuous", "load-continuous", Takes::YesNo)
+    .suggest(|draft, at| table(draft, at, |it| it.power_factor.amount().to_string())),
+    load("continuous", "load-continuous", YesNo)
         .unknown()
         .later()
         .suggest(|draft, at| {
-            table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-                said(if a.continuous { "yes" } else { "no" })
+            table(draft, at, |it| {
+                if it.continuous { "yes" } else { "no" }.to_owned()
             })
         }),
-    step(
-        Group::Load,
-        "backup",
-        "load-backup",
-        Takes::Pick(|_, _| words("load-backup", &["battery", "none"])),
-    )
-    .rather_unknown()
-    .when(|draft, at| {
-        if parts::is_medical(draft, at.n) {
-            Ask::Flow
-        } else {
-            Ask::No
-        }
-    }),
-    step(
-        Group::Load,
-        "plug",
-        "load-plug",
-        Takes::Pick(|_, _| plugs(&Configuration::ALL)),
-    )
-    .unknown()
-    // What runs in a camper may be wired in.
-    .when(|draft, at| match parts::around(draft, at.n) {
-        Some(_) => Ask::No,
-        None => own_first(draft, at),
-    })
-    .suggest(|_, _| said("5-15P")),
-    step(
-        Group::Load,
-        "voltage",
-        "load-voltage",
-        Takes::Pick(|_, _| choices::<Uses>("load-voltage")),
-    )
-    .rather_unknown()
-    .when(|draft, at| {
-        if parts::may_use_both(draft, at.n) {
-            own_first(draft, at)
-        } else {
-            Ask::No
-        }
-    }),
-    step(
-        Group::Load,
-        "wanted",
-        "load-wanted",
-        Takes::Pick(|_, _| choices::<Wanted>("load-wanted")),
-    )
-    .later()
-    .suggest(|_, _| said(Wanted::Must.pick())),
-    step(
-        Group::Load,
-        "hours",
-        "load-hours",
-        Takes::Typed(Form::Spans),
-    )
-    .none()
-    .later()
-    .suggest(|_, _| Suggestion::Said(Said::None)),
-    step(
-        Group::Load,
+    load("backup", "load-backup", Words(&["battery", "none"]))
+        .rather_unknown()
+        .when(|draft, at| only_if(parts::is_medical(draft, at.n))),
+    load("plug", "load-plug", Pick(|_, _| plugs(&Configuration::ALL)))
+        .unknown()
+        // What runs in a camper may be wired in.
+        .when(|draft, at| match parts::around(draft, at.n) {
+            Some(_) => Ask::No,
+            None => own_first(draft, at),
+        })
+        .suggest(|_, _| said("5-15P")),
+    load("voltage", "load-voltage", OneOf(choices::<Uses>))
+        .rather_unknown()
+        .when(|draft, at| {
+            if parts::may_use_both(draft, at.n) {
+                own_first(draft, at)
+            } else {
+                Ask::No
+            }
+        }),
+    load("wanted", "load-wanted", OneOf(choices::<Wanted>))
+        .later()
+        .suggest(|_, _| said(Wanted::Must.pick())),
+    load("hours", "load-hours", Typed(Spans))
+        .none()
+        .later()
+        .suggest(|_, _| Suggestion::Said(Said::None)),
+    load(
         "on",
         "load-on",
-        Takes::Pick(|draft, at| {
+        Pick(|draft, at| {
             let mut items = words("load-on", &["any"]);
             let ids = Ids::new(draft);
             let plug = draft
                 .text(&format!("load.{}.plug", at.n))
                 .and_then(Plug::named)
                 .unwrap_or(Plug(Configuration::N5_15));
-            items.extend(
-                parts::offers_load(draft, at.n, plug)
-                    .into_iter()
-                    .filter_map(|place| place_item(draft, &ids, place)),
-            );
+            let offers = parts::offers_load(draft, at.n, plug).into_iter();
+            items.extend(offers.filter_map(|place| place_item(draft, &ids, place)));
             items
         }),
     )

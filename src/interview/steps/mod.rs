@@ -19,9 +19,10 @@ pub(super) use site::SITE;
 
 use super::draft::{Draft, Said};
 use super::form::Form;
+use super::machine::Input;
 use super::parts::{Ids, Place};
-use crate::plan::Choice;
 use crate::plan::problem::Value;
+use crate::plan::{Choice, bounds};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part of the interview.
@@ -105,7 +106,7 @@ pub struct Item {
 }
 
 impl Item {
-    fn new(value: impl Into<String>, label: Label) -> Self {
+    pub(super) fn new(value: impl Into<String>, label: Label) -> Self {
         Self {
             value: value.into(),
             label,
@@ -119,6 +120,10 @@ impl Item {
 pub enum Takes {
     /// One of a list.
     Pick(fn(&Draft, At) -> Vec<Item>),
+    /// One of a list that is always the same, whose words the question names.
+    OneOf(fn(&str) -> Vec<Item>),
+    /// The same by its values.
+    Words(&'static [&'static str]),
     /// Several of a list, and how many of each.
     Many(fn(&Draft, At) -> Vec<Item>),
     /// Yes or no.
@@ -152,6 +157,8 @@ pub struct Step {
     pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
+    /// Whether "not bought yet" is an answer: said of the whole thing.
+    pub to_buy: bool,
     /// When it is asked.
     pub when: fn(&Draft, At) -> Ask,
     /// What is suggested.
@@ -174,12 +181,36 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
         takes,
         unknown: false,
         none: false,
+        to_buy: false,
         when: |_, _| Ask::Flow,
         suggest: |_, _| Suggestion::Nothing,
     }
 }
 
 impl Step {
+    /// What there is to pick from, if it is a list.
+    pub fn items(&self, draft: &Draft, at: At) -> Option<Vec<Item>> {
+        match self.takes {
+            Takes::Pick(items) | Takes::Many(items) => Some(items(draft, at)),
+            Takes::OneOf(items) => Some(items(self.id)),
+            Takes::Words(values) => Some(words(self.id, values)),
+            Takes::YesNo | Takes::Typed(_) => None,
+        }
+    }
+
+    /// What is an answer besides.
+    pub fn besides(&self) -> Vec<Input> {
+        let all = [
+            (self.unknown, Input::Unknown),
+            (self.none, Input::Skip),
+            (self.to_buy, Input::NotBought),
+        ];
+        all.into_iter()
+            .filter(|(is, _)| *is)
+            .map(|(_, it)| it)
+            .collect()
+    }
+
     const fn unknown(mut self) -> Self {
         self.unknown = true;
         self
@@ -187,6 +218,11 @@ impl Step {
 
     const fn none(mut self) -> Self {
         self.none = true;
+        self
+    }
+
+    const fn or_to_buy(mut self) -> Self {
+        self.to_buy = true;
         self
     }
 
@@ -215,6 +251,28 @@ impl Step {
 /// Whether somebody felt a part hot. Silence is a no, so nobody has to answer.
 const fn hot(group: Group) -> Step {
     step(group, "hot", "hot", Takes::YesNo).later()
+}
+
+/// Whether a thing is there already. Silence is a yes.
+const fn bought(group: Group) -> Step {
+    let bought = step(group, "bought", "bought", Takes::YesNo).later();
+    bought.suggest(|_, _| said("yes"))
+}
+
+/// How many plugs an outlet takes: until somebody counts them, as many as its shape mostly does.
+const fn sockets(group: Group) -> Step {
+    let takes = Takes::Typed(Form::Count(bounds::SOCKETS));
+    let sockets = step(group, "sockets", "outlet-sockets", takes).later();
+    sockets.suggest(|draft, at| {
+        let face = match at.m {
+            0 => format!("outlet.{}.face", at.n),
+            m => format!("gear.{}.out.{m}.face", at.n),
+        };
+        let shape = draft.text(&face).and_then(Receptacle::named);
+        shape.map_or(Suggestion::Nothing, |shape| {
+            said(shape.usual_sockets().to_string())
+        })
+    })
 }
 
 fn said(text: impl Into<String>) -> Suggestion {

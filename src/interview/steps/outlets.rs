@@ -1,15 +1,24 @@
 //! The outlets of the set.
 
+use super::Takes::{Many, OneOf, Pick, Typed, YesNo};
 use super::faces::{has_usual_breaker, shape_items};
 use super::{
     Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed,
-    place_item, said, step, words,
+    place_item, said, sockets, step, words,
 };
 use crate::interview::draft::{Draft, Said};
-use crate::interview::form::Form;
+use crate::interview::form::Form::{Current, Ident};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Leg, System, bounds};
 use crate::tables::shape::{Circuit, Receptacle};
+
+const fn outlet(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Outlet, field, id, takes)
+}
+
+const fn outlets(field: &'static str, id: &'static str, takes: Takes) -> Step {
+    step(Group::Outlets, field, id, takes)
+}
 
 /// The most outlets of a set.
 pub(in crate::interview) const MOST_OUTLETS: u8 = 12;
@@ -20,81 +29,48 @@ fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
 }
 
 /// All at once.
-pub(in crate::interview) const OUTLET_LIST: &[Step] = &[step(
-    Group::Outlets,
-    "faces",
-    "outlet-list",
-    Takes::Many(outlet_faces),
-)];
+pub(in crate::interview) const OUTLET_LIST: &[Step] =
+    &[outlets("faces", "outlet-list", Many(outlet_faces))];
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
-    step(
-        Group::Outlet,
+    outlet(
         "face",
         "outlet-face",
-        Takes::Pick(|draft, at| or_removed(outlet_faces(draft, at))),
+        Pick(|draft, at| or_removed(outlet_faces(draft, at))),
     )
     .later(),
-    step(
-        Group::Outlet,
+    outlet(
         "breaker",
         "outlet-breaker",
-        Takes::Typed(Form::Current(&bounds::BREAKER)),
+        Typed(Current(&bounds::BREAKER)),
     )
     .unknown()
     .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
-    step(
-        Group::Outlet,
-        "name",
-        "outlet-name",
-        Takes::Typed(Form::Ident),
-    )
-    .later()
-    .suggest(|draft, at| said(Ids::new(draft).outlet(at.n))),
-    step(
-        Group::Outlet,
-        "sockets",
-        "outlet-sockets",
-        Takes::Typed(Form::Count(bounds::SOCKETS)),
-    )
-    .later()
-    .suggest(|draft, at| {
-        Receptacle::named(
-            draft
+    outlet("name", "outlet-name", Typed(Ident))
+        .later()
+        .suggest(|draft, at| said(Ids::new(draft).outlet(at.n))),
+    sockets(Group::Outlet),
+    outlet("leg", "outlet-leg", OneOf(choices::<Leg>))
+        .rather_unknown()
+        .when(|draft, at| {
+            let face = draft
                 .text(&format!("outlet.{}.face", at.n))
-                .unwrap_or_default(),
-        )
-        .map_or(Suggestion::Nothing, |shape| {
-            said(shape.usual_sockets().to_string())
-        })
-    }),
-    step(
-        Group::Outlet,
-        "leg",
-        "outlet-leg",
-        Takes::Pick(|_, _| choices::<Leg>("outlet-leg")),
-    )
-    .rather_unknown()
-    .when(|draft, at| {
-        let face = draft
-            .text(&format!("outlet.{}.face", at.n))
-            .and_then(Receptacle::named);
-        let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
-        if one && parts::legs(draft) == Some(System::V120_240) {
-            Ask::Later
-        } else {
-            Ask::No
-        }
-    }),
+                .and_then(Receptacle::named);
+            let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
+            if one && parts::legs(draft) == Some(System::V120_240) {
+                Ask::Later
+            } else {
+                Ask::No
+            }
+        }),
     hot(Group::Outlet),
 ];
 
 pub(in crate::interview) const OUTLETS: &[Step] = &[
-    step(
-        Group::Outlets,
+    outlets(
         "gfci",
         "outlets-gfci",
-        Takes::Pick(|draft, _| {
+        Pick(|draft, _| {
             let several = parts::outlets(draft).count() > 1;
             words(
                 "outlets-gfci",
@@ -107,11 +83,10 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         }),
     )
     .rather_unknown(),
-    step(
-        Group::Outlets,
+    outlets(
         "odd",
         "outlets-odd",
-        Takes::Pick(|draft, _| {
+        Pick(|draft, _| {
             let several = parts::outlets(draft).count() > 1;
             words(
                 "outlets-odd",
@@ -127,11 +102,10 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
     .later()
     .suggest(|_, _| said("no")),
     // Without such a plug, or with one receptacle for it, there is nothing to pick.
-    step(
-        Group::Outlets,
+    outlets(
         "bonding",
         "outlets-bonding",
-        Takes::Pick(|draft, _| {
+        Pick(|draft, _| {
             let ids = Ids::new(draft);
             let items = parts::household_outlets(draft);
             items
@@ -148,14 +122,13 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
 
 /// Asked of single outlets after the questions about all.
 pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
-    step(Group::Outlet, "gfci", "outlet-gfci", Takes::YesNo)
+    outlet("gfci", "outlet-gfci", YesNo)
         .rather_unknown()
         .when(|draft, _| only_if(draft.text("outlets.gfci") == Some("some"))),
-    step(
-        Group::Outlet,
+    outlet(
         "shares",
         "outlet-shares",
-        Takes::Pick(|draft, at| {
+        Pick(|draft, at| {
             let mut items = words("outlet-shares", &["own"]);
             let ids = Ids::new(draft);
             items.extend(
@@ -173,11 +146,10 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
         only_if(parts::odd(draft, "share") && others)
     })
     .suggest(|_, _| said("own")),
-    step(
-        Group::Outlet,
+    outlet(
         "trips_at",
         "outlet-trips",
-        Takes::Typed(Form::Current(&bounds::TRIPS_AT)),
+        Typed(Current(&bounds::TRIPS_AT)),
     )
     .none()
     .when(|draft, _| only_if(parts::odd(draft, "early")))

@@ -3,7 +3,7 @@
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 use unicode_width::UnicodeWidthChar;
 
-use super::{Prompt, Then, cut};
+use super::{Prompt, Then, cut, keys_line};
 use crate::interview::Input;
 
 /// A line being typed.
@@ -120,8 +120,8 @@ impl Prompt for Editor {
         if let (true, Some(default)) = (self.is_empty(), &self.default) {
             line = format!("({default})");
         }
-        let hint = cut(&format!("[{}]", self.hint), width);
-        let lines = vec![(cut(&format!("> {line}"), width), false), (hint, false)];
+        let mut lines = vec![(cut(&format!("> {line}"), width), false)];
+        lines.extend(keys_line(&self.hint, width));
         (lines, Some(at + 2))
     }
 
@@ -219,6 +219,17 @@ mod tests {
             panic!("no answer")
         };
         assert_eq!(input, Input::Answer("4000 W".into()));
+    }
+
+    /// At 20 columns the keys are named on two lines, in whole words.
+    #[test]
+    fn the_line_of_keys_folds() {
+        let editor = Editor::new(None, "or unknown, ?: help, Esc: back".to_owned());
+        let lines = editor.lines(27, 9).0.into_iter().map(|(line, _)| line);
+        assert_eq!(
+            lines.collect::<Vec<_>>(),
+            ["> ", "[or unknown, ?: help,", "Esc: back]"]
+        );
     }
 
     #[test]

@@ -1,10 +1,11 @@
 //! A list that takes several, with arrows or by typing, and how many of each.
 
 use std::cmp::Reverse;
+use std::ops::Range;
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 
-use super::{Prompt, Then, cut};
+use super::{Prompt, Then, folded, keys_line};
 use crate::interview::form::MOST_PICKED;
 use crate::interview::terminal::editor::Editor;
 use crate::interview::{Input, Row, form};
@@ -24,7 +25,7 @@ pub(super) struct List<'a> {
     typed: Editor,
     /// Of the rows that match.
     at: usize,
-    /// The row under the cursor was just marked or counted by another key: Enter leaves that.
+    /// The row under the cursor was just marked or counted: Enter leaves that, and goes to the row that ends the list.
     counted: bool,
     hint: String,
     nothing: String,
@@ -84,40 +85,36 @@ impl<'a> List<'a> {
         self.marks.get_mut(row).filter(|_| thing)
     }
 
-    /// Everything that is marked, as the answer.
+    /// Everything that is marked, as the answer and as it is read.
     fn marked(&self) -> (String, String) {
-        let marked = self
-            .rows
-            .iter()
-            .zip(&self.marks)
-            .filter(|(_, count)| **count > 0);
-        let join = |text: fn(&Row) -> &str| {
-            let all = marked
-                .clone()
-                .map(|(row, count)| form::picked(*count, text(row)));
-            all.collect::<Vec<_>>().join(", ")
+        let all = |text: fn(&Row) -> &str| {
+            let marked = self
+                .rows
+                .iter()
+                .zip(&self.marks)
+                .filter(|(_, count)| **count > 0);
+            let each = marked.map(|(row, count)| form::picked(*count, text(row)));
+            each.collect::<Vec<_>>().join(", ")
         };
-        let value = |row: &Row| match &row.input {
-            Input::Answer(value) => value.clone(),
-            _ => String::new(),
-        };
-        let values = marked
-            .clone()
-            .map(|(row, count)| form::picked(*count, &value(row)));
-        let values = values.collect::<Vec<_>>().join(", ");
-        (values, join(|row| &row.text))
+        (
+            all(|row| row.value().unwrap_or_default()),
+            all(|row| &row.text),
+        )
     }
 
     fn enter(&mut self, row: usize, counted: bool) -> Then {
         if let Some(mark) = self.mark(row) {
-            *mark = match *mark {
-                0 => 1,
-                count if counted => count,
-                _ => 0,
-            };
-            self.put_marked_first();
-            self.typed.empty();
-            self.at = 0;
+            if !counted {
+                *mark = u8::from(*mark == 0);
+            }
+            self.counted = !counted;
+            // What was searched for stands among what is marked then.
+            if counted || !self.typed.is_empty() {
+                self.put_marked_first();
+                self.typed.empty();
+                let row = if counted { 0 } else { row };
+                self.at = self.order.iter().position(|it| *it == row).unwrap_or(0);
+            }
             return Then::On;
         }
         let input = self.rows[row].input.clone();
@@ -131,29 +128,63 @@ impl<'a> List<'a> {
     }
 }
 
+/// Which of these rows are seen in so many lines: those around one of them, from the first if they all fit.
+fn window(rows: &[Vec<String>], at: usize, room: usize) -> Range<usize> {
+    let tall = |at: usize| rows.get(at).map_or(0, |lines| lines.len().max(1));
+    let (mut from, mut to, mut used) = (at, at + 1, tall(at));
+    // Half of the room for what is above, then what is below, then what is left for what is above.
+    for most in [room / 2, room] {
+        while from > 0 && used + tall(from - 1) <= most {
+            from -= 1;
+            used += tall(from);
+        }
+        while to < rows.len() && used + tall(to) <= room {
+            used += tall(to);
+            to += 1;
+        }
+    }
+    from..to
+}
+
 impl Prompt for List<'_> {
+    fn rows(&self) -> usize {
+        self.rows.len()
+    }
+
     fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>) {
         let (typed, at) = self.typed.shown(width.saturating_sub(2));
         let mut lines = vec![(format!("> {typed}"), false)];
         let found = self.found();
         if self.is_lost() {
-            lines.push((cut(&self.nothing, width), false));
+            lines.extend(
+                folded(&self.nothing, width)
+                    .into_iter()
+                    .map(|line| (line, false)),
+            );
         }
-        let room = height.saturating_sub(2).max(5);
+        let keys: Vec<_> = keys_line(&self.hint, width).collect();
+        let room = height.saturating_sub(lines.len() + keys.len()).max(4);
         // Of a list that nobody would scroll through, which is read by typing, half as many.
         let room = if found.len() > LONGEST_SCROLLED {
-            (room / 2).max(5)
+            (room / 2).max(4)
         } else {
             room
         };
-        let from = self
-            .at
-            .saturating_sub(room / 2)
-            .min(found.len().saturating_sub(room));
-        for (place, row) in found.iter().enumerate().skip(from).take(room) {
+        let texts = found
+            .iter()
+            .map(|row| folded(&self.rows[*row].text, width.saturating_sub(3)));
+        let texts: Vec<Vec<String>> = texts.collect();
+        // The row that ends the list stays in sight.
+        let end = usize::from(found.first() == Some(&0));
+        let seen = window(&texts[end..], self.at.saturating_sub(end), room - end);
+        let seen = seen.start + end..seen.end + end;
+        for (place, row) in found.iter().enumerate() {
+            if place >= end && !seen.contains(&place) {
+                continue;
+            }
             let here = place == self.at;
-            let more = place == from && from > 0;
-            let less = place + 1 == from + room && place + 1 < found.len();
+            let more = place == seen.start && place > end;
+            let less = place + 1 == seen.end && place + 1 < found.len();
             let sign = match (here, more, less) {
                 (true, ..) => '*',
                 (_, true, _) => '^',
@@ -168,10 +199,16 @@ impl Prompt for List<'_> {
                 1 => "■".to_owned(),
                 count => count.to_string(),
             };
-            let text = format!("{sign}{mark} {}", self.rows[*row].text);
-            lines.push((cut(&text, width), here));
+            let head = format!("{sign}{mark} ");
+            let rest = std::iter::repeat("   ");
+            for (head, text) in std::iter::once(head.as_str())
+                .chain(rest)
+                .zip(&texts[place])
+            {
+                lines.push((head.to_owned() + text, here));
+            }
         }
-        lines.push((cut(&format!("[{}]", self.hint), width), false));
+        lines.extend(keys);
         (lines, Some(at + 2))
     }
 
@@ -289,26 +326,35 @@ mod tests {
         let marked = |keys: &str| press(&mut many(), keys);
         let answer = |text: &str| Some(Input::Answer(text.to_owned()));
         assert_eq!(
-            marked("kettle enter fr enter enter"),
+            marked("kettle enter fr enter enter enter"),
             answer("kettle, fridge")
+        );
+        // The cursor stays on what was marked, typed for or not: the next key counts it.
+        assert_eq!(
+            marked("kettle enter right enter enter"),
+            answer("2 × kettle")
+        );
+        assert_eq!(
+            marked("down down enter right enter enter"),
+            answer("2 × phone")
         );
         assert_eq!(
             marked("down space down right right enter enter"),
-            answer("kettle, 2 x phone")
+            answer("kettle, 2 × phone")
         );
         assert_eq!(marked("down space space enter down enter"), None);
         assert_eq!(
             marked("kettle enter kettle left enter enter"),
-            answer("kettle")
+            answer("that is all")
         );
         // What was marked wrongly is taken off again, and what was just counted stays.
         assert_eq!(
-            marked("kettle enter kettle enter enter"),
+            marked("kettle enter kettle enter enter enter"),
             answer("that is all")
         );
         assert_eq!(
             marked("kettle enter kettle right enter enter"),
-            answer("2 x kettle")
+            answer("2 × kettle")
         );
         assert_eq!(marked("down space enter enter"), answer("kettle"));
         let mut most = List::new(
@@ -319,7 +365,7 @@ mod tests {
         );
         assert_eq!(
             press(&mut most, "down right enter enter"),
-            answer("255 x kettle")
+            answer("255 × kettle")
         );
         // Nothing, said so.
         assert_eq!(marked("enter"), answer("that is all"));
@@ -330,7 +376,7 @@ mod tests {
         let many = "right ".repeat(40);
         assert_eq!(
             marked(&format!("down {many}enter enter")),
-            answer("12 x kettle")
+            answer("12 × kettle")
         );
     }
 
@@ -348,6 +394,28 @@ mod tests {
                 .iter()
                 .any(|(line, _)| line.contains("Nothing like that"))
         );
-        assert_eq!(press(&mut list, "enter enter"), Some(own));
+        assert_eq!(press(&mut list, "enter enter enter"), Some(own));
+    }
+
+    /// On a narrow screen a long row folds, and the list shows fewer of them.
+    #[test]
+    fn long_rows_fold() {
+        let all = rows(&["That is all", "Unplug the cord, and do not use it", "Phone"]);
+        let mut list = List::new(&all, vec![0; all.len()], String::new(), String::new());
+        let shown = |list: &List, height: usize| -> Vec<String> {
+            let lines = list.lines(24, height).0;
+            lines.into_iter().map(|(line, _)| line).collect()
+        };
+        let whole = [
+            "> ",
+            "*  That is all",
+            " □ Unplug the cord, and",
+            "   do not use it",
+            " □ Phone",
+        ];
+        assert_eq!(shown(&list, 20)[..5], whole);
+        assert_eq!(shown(&list, 6).len(), 6);
+        press(&mut list, "down down");
+        assert!(shown(&list, 6).contains(&"*□ Phone".to_owned()));
     }
 }

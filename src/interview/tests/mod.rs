@@ -184,9 +184,9 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2.8\nlots\n2800 V\n0 W\n?\n2.8 kW\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "\"2.8\" has no unit. Type it again with its unit: W, kW.",
+        "“2.8” has no unit. Type it again with its unit: W, kW.",
         "Start with a number, then its unit (W, kW).",
-        "\"V\" does not fit here. Use one of: W, kW.",
+        "“V” does not fit here. Use one of: W, kW.",
         "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",
         "The smaller one is the running or rated power",
     ] {
@@ -409,10 +409,8 @@ fn every_choice_has_words() {
     }
     let at = steps::At { n: 1, m: 1 };
     for step in steps::all() {
-        if let steps::Takes::Pick(items) | steps::Takes::Many(items) = step.takes {
-            for item in items(&draft, at) {
-                label(&words, &item.label);
-            }
+        for item in step.items(&draft, at).into_iter().flatten() {
+            label(&words, &item.label);
         }
     }
     for reject in REJECTS {
@@ -600,12 +598,10 @@ fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
         let words = Words::new(tag, Units::Customary).unwrap();
         let mut cut = Vec::new();
         for step in steps::all() {
-            if let steps::Takes::Pick(items) | steps::Takes::Many(items) = step.takes {
-                for item in items(&draft, at) {
-                    let row = label(&words, &item.label);
-                    if row.width() > 36 {
-                        cut.push(row);
-                    }
+            for item in step.items(&draft, at).into_iter().flatten() {
+                let row = label(&words, &item.label);
+                if row.width() > 36 {
+                    cut.push(row);
                 }
             }
         }
@@ -1334,4 +1330,53 @@ fn no_question_speaks_of_keys() {
         }
         assert!(words.text("hint-many").contains("← →"), "{tag}");
     }
+}
+
+/// A row of the review page that is marked says how much its own questions leave open, and the others leave nothing.
+#[test]
+fn the_review_page_marks_what_its_questions_leave_open() {
+    let words = Words::english();
+    let rows = |text: &str| -> Vec<String> {
+        let (_, kept, _) = answers(&script(text));
+        let machine = Machine::new(kept.0.last().expect("answers").clone());
+        let Kind::Page(rows) = machine.question().kind else {
+            panic!("no page")
+        };
+        rows.iter().map(|row| label(&words, &row.label)).collect()
+    };
+    for text in [COMMON, people::LENT_BOX] {
+        for row in rows(text) {
+            let open = row.contains(" not known") || row.contains("not asked");
+            assert_eq!(row.starts_with("! "), open, "{row}");
+        }
+    }
+    // Those that have a GFCI, and not that somebody told which.
+    let some = COMMON.replacen(
+        "none           # no shock",
+        "some\nyes\nno    # no shock",
+        1,
+    );
+    let all = rows(&some);
+    assert!(all.contains(&"GFCIs: regular".to_owned()), "{all:#?}");
+}
+
+/// How many plugs the outlets of a box take can be told on the review page, of all alike at once.
+#[test]
+fn the_plugs_of_a_box_are_counted_on_the_review_page() {
+    let (_, kept, _) = answers(&script(COMMON));
+    let mut machine = Machine::new(kept.0.last().expect("answers").clone());
+    let counted = |machine: &Machine| -> Vec<Option<u8>> {
+        let plan = plan_of(machine.draft(), &|key| key.to_owned());
+        let back = draft_of(&plan, "t").expect("a draft");
+        let back = plan_of(&back, &|key| key.to_owned());
+        back.boxes[0].outlets.iter().map(|it| it.sockets).collect()
+    };
+    assert_eq!(counted(&machine), [None, None]);
+    for line in ["gear.2.out.1", "gear.2.out.1.sockets"] {
+        say(&mut machine, line).expect(line);
+    }
+    // Until somebody counts, as many as are planned for.
+    assert_eq!(machine.question().default, Suggestion::Said(Said::is("2")));
+    say(&mut machine, "1").expect("one");
+    assert_eq!(counted(&machine), [Some(1), Some(1)]);
 }

@@ -606,7 +606,7 @@ fn a_usual_list() {
 }
 
 /// A first-time camper with a lent box: what nobody knows is said to be unknown, wherever such a person would say it.
-const LENT_BOX: &str = "\
+pub(super) const LENT_BOX: &str = "\
 3500 W          # the number in its name
 unknown         # which of the two it is
 unknown         # neutral
@@ -684,7 +684,7 @@ fn what_waits_for_the_review_page_is_assumed() {
         "gear.2.out.1.wire",
     ] {
         assert_eq!(machine.draft().get(key), None, "{key}");
-        assert!(machine.taken(key).is_some(), "{key}");
+        assert!(!machine.taken(key).is_empty(), "{key}");
     }
 }
 
@@ -697,4 +697,26 @@ fn at_most_twenty_five_questions() {
     }
     let plan = person("lent_box", LENT_BOX);
     assert_eq!(plan.cords[0].from, crate::plan::Id::reference("box1-right"));
+    // A sheet of at most six lines takes such a person to the answers.
+    let looks = crate::judge::build(&plan).figures.looks;
+    assert!((1..=6).contains(&looks.len()), "{looks:#?}");
+}
+
+/// At home, with a cord that is still to be bought: one answer, and its package is on the list of what to look at.
+#[test]
+fn before_arriving() {
+    let text = COMMON.replacen("SJTW 10/3\n75 ft", "not bought\nunknown", 1);
+    let plan = person("before_arriving", &text);
+    let cord = &plan.cords[0];
+    assert_eq!((cord.bought, cord.wire), (Some(false), Answer::Unknown));
+    let looks = crate::judge::build(&plan).figures.looks;
+    let package = looks
+        .iter()
+        .find(|it| !it.buy.is_empty())
+        .expect("a package");
+    let keys: Vec<&str> = package.buy.iter().map(|it| it.key).collect();
+    let wanted = ["plug", "ends", "outdoor", "wire", "conductors", "length"];
+    assert_eq!(keys, wanted);
+    // Nothing can be read on what is not there; how it will lie is told.
+    assert!(looks.iter().all(|it| it.at != package.at || it == package));
 }

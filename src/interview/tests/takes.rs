@@ -119,8 +119,8 @@ fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
         let input = match draw % 8 {
             0 | 1 if !matches!(question.kind, Kind::Page(_)) => usual,
             2..=5 if ends => usual,
-            2 if question.unknown => Input::Unknown,
-            3 if question.none => Input::Skip,
+            2 if question.allows(&Input::Unknown) => Input::Unknown,
+            3 if question.allows(&Input::Skip) => Input::Skip,
             _ => any_of(&question, draw / 8),
         };
         // What is refused is asked again.

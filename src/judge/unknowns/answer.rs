@@ -94,6 +94,23 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
     Some(())
 }
 
+/// Gives a plan this answer to a field of the generator, a cord or a box.
+pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> Option<()> {
+    fn take<P: Part>(part: &mut P, name: &str, text: &str) -> Option<()> {
+        P::row(name)?.take(part, Answer::Known(text));
+        Some(())
+    }
+    let (path, name) = field.rsplit_once('.')?;
+    match path.split_once('.') {
+        None => take(&mut plan.generator, name, text),
+        Some(("cord", id)) => {
+            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
+            take(cord, name, text)
+        }
+        Some(_) => None,
+    }
+}
+
 fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     let set = &mut plan.generator;
     match name {

@@ -393,7 +393,7 @@ fn socket(
         id: id.to_string(),
         alt: context.say("face-alt", &[("shape", &shape)]),
         shape,
-        double: outlet.is_some_and(|outlet| outlet.sockets == Some(2)),
+        double: outlet.is_some_and(|outlet| outlet.plugs().1 == 2),
         volts: context.capacity(limit.volts),
         long: draws.map(|it| long(context, it)),
         short: draws.and_then(|it| short(context, it)),

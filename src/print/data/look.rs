@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::{Common, Context};
 use crate::interview::{self, Input, Shape};
-use crate::report::Marking;
+use crate::report::{self, Marking};
 
 /// The data of `look.typ`.
 #[derive(Debug, Serialize)]
@@ -31,14 +31,23 @@ struct Look {
 struct Question {
     text: String,
     /// To tick; without them there is a line to write on.
-    answers: Vec<String>,
+    answers: Vec<Answer>,
 }
 
-const KEYS: &[&str] = &["look-how", "look-none", "look-after", "defer"];
+#[derive(Debug, Serialize)]
+struct Answer {
+    text: String,
+    /// Whether there is more to write: which of them it is.
+    which: bool,
+}
+
+const KEYS: &[&str] = &["look-how", "look-none", "look-buy", "look-after", "defer"];
 
 pub(super) fn data(context: &Context<'_>) -> Sheet {
-    let looks = context.report.figures.looks.iter();
-    let looks = looks.map(|look| {
+    // What is looked at, then what is bought.
+    let mut looks: Vec<&report::Look> = context.report.figures.looks.iter().collect();
+    looks.sort_by_key(|look| look.read == Marking::Package);
+    let looks = looks.into_iter().map(|look| {
         let told = context.words.look(context.report, look);
         Look {
             what: told.what,
@@ -64,7 +73,10 @@ fn question(context: &Context<'_>, question: &interview::Question) -> Question {
         Shape::List { rows, .. } => rows
             .into_iter()
             .filter(|row| matches!(row.input, Input::Answer(_)))
-            .map(|row| row.text)
+            .map(|row| Answer {
+                which: row.value() == Some("some"),
+                text: row.text,
+            })
             .collect(),
         Shape::Line { .. } => Vec::new(),
     };

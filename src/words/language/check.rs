@@ -464,8 +464,8 @@ fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
 /// How a key begins and ends, and the columns there are. The first that fits counts.
 ///
 /// A question stays on one line of a narrow window of 60 columns, its row of the review page
-/// stands in front of an answer; a hint that wraps is drawn badly by a terminal of 40, and an answer
-/// to pick is cut off there.
+/// stands in front of an answer; a hint of a list that wraps is drawn badly by a terminal of 40, and an
+/// answer to pick is cut off there.
 const WIDTHS: &[(&str, &str, usize)] = &[
     ("ask-", ".help", usize::MAX),
     ("ask-", ".row", 28),
@@ -474,6 +474,9 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("face-", "", 18),
     ("shape-", "", 52),
     ("pick-", "", 36),
+    ("interview-after-", "", 36),
+    ("interview-take-", "", 36),
+    ("interview-resume-new", "", 36),
     ("hint-list", "", 37),
     ("hint-many", "", 37),
     ("list-nothing", "", 36),

@@ -368,6 +368,24 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
 }
 
+/// What is typed is straight, on paper and on a screen what is read has printed apostrophes.
+#[test]
+fn apostrophes_are_those_of_print() {
+    for (tag, folder) in Library::built_in().folders() {
+        let items = Catalog::of(folder).items;
+        let straight = |item: &&Item| {
+            let signs: Vec<char> = item.written.chars().collect();
+            let between = |three: &[char]| {
+                three[1] == '\'' && three[0].is_alphabetic() && three[2].is_alphabetic()
+            };
+            signs.windows(3).any(between)
+        };
+        let found = items.iter().filter(|item| told(item)).filter(straight);
+        let found: Vec<&str> = found.map(|item| item.key.as_str()).collect();
+        assert_eq!(found, [""; 0], "{tag}");
+    }
+}
+
 #[test]
 fn a_finding_is_short() {
     let catalog = english();

@@ -178,9 +178,11 @@ print-air-brief = Abgase töten: { $ample } Abstand.
 print-alignment-title = Wo die Etiketten liegen
 print-alignment-head = Wo die Etiketten liegen
 print-alignment-1 = Diese Seite mit 100 % auf gewöhnliches Papier drucken. Mit einem Etikettenbogen gegen das Licht halten.
-print-alignment-2 = Liegen die Rahmen zu weit links oder zu hoch, an den Linealen ablesen, um wie viel, und noch einmal mit --offset "1 mm, 0.5 mm" drucken: erst nach rechts, dann nach unten.
+print-alignment-2 = Liegen die Rahmen zu weit links oder zu hoch, an den Linealen ablesen, um wie viel, und noch einmal mit --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    } drucken: erst nach rechts, dann nach unten.
 print-alignment-3 = Liegen sie zu weit rechts oder zu tief, ein Minus vor diese Zahl schreiben.
-print-alignment-bar = Dieser Balken muss 100 mm (3,94 in) messen.
 
 ## Karte
 

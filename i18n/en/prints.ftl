@@ -178,9 +178,11 @@ print-air-brief = Exhaust kills: stay { $ample } away.
 print-alignment-title = Where the labels land
 print-alignment-head = Where the labels land
 print-alignment-1 = Print this at 100% on plain paper. Hold it with a sheet of labels up to the light.
-print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset "1 mm, 0.5 mm": first to the right, then down.
+print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    }: first to the right, then down.
 print-alignment-3 = If they are too far right or too low, put a minus ahead of that number.
-print-alignment-bar = This bar must measure 3.94 in (100 mm).
 
 ## Safety. Card
 

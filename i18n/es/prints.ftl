@@ -179,9 +179,11 @@ print-air-brief = El escape mata: aléjese { $ample }.
 print-alignment-title = Dónde caen las etiquetas
 print-alignment-head = Dónde caen las etiquetas
 print-alignment-1 = Imprima esto al 100 % en papel normal. Póngalo a contraluz con una hoja de etiquetas.
-print-alignment-2 = Si los marcos quedan demasiado a la izquierda o demasiado arriba, lea en las reglas cuánto, e imprima otra vez con --offset "1 mm, 0.5 mm": primero hacia la derecha, después hacia abajo.
-print-alignment-3 = Si quedan demasiado a la derecha o demasiado abajo, ponga un signo menos delante de ese número.
-print-alignment-bar = Esta barra debe medir 100 mm (3.94 in).
+print-alignment-2 = Si los marcos quedan muy a la izquierda o muy arriba, lea en las reglas cuánto e imprima otra vez con --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    }: primero hacia la derecha, luego hacia abajo.
+print-alignment-3 = Si quedan muy a la derecha o muy abajo, ponga un signo menos delante de ese número.
 
 ## Card
 

@@ -182,9 +182,11 @@ print-symbol-fire = Signe d’avertissement : feu
 print-alignment-title = Où tombent les étiquettes
 print-alignment-head = Où tombent les étiquettes
 print-alignment-1 = Imprimez ceci à 100 % sur du papier ordinaire. Tenez la feuille à contre-jour avec une planche d’étiquettes.
-print-alignment-2 = Si les cadres sont trop à gauche ou trop haut, lisez de combien sur les règles, et réimprimez avec --offset "1 mm, 0.5 mm" : d’abord vers la droite, puis vers le bas.
+print-alignment-2 = Si les cadres sont trop à gauche ou trop haut, lisez de combien sur les règles, et réimprimez avec --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    } : d’abord vers la droite, puis vers le bas.
 print-alignment-3 = S’ils sont trop à droite ou trop bas, écrivez un signe moins devant ce nombre.
-print-alignment-bar = Cette barre doit mesurer 100 mm (3,94 pouces).
 
 ## Card
 

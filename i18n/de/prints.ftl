@@ -229,7 +229,6 @@ print-when-evening = Abend
 print-when-night = Nacht
 print-never-title = Nie zusammen
 print-never-how = Jedes ▸ beginnt eine Gruppe. Nie eine ganze Gruppe zugleich an.
-print-start-title = Ist Spalte 1 an:
 print-start-meter = { $on ->
     [all] Ist alles an
    *[column] Ist die ganze Spalte 1 an

@@ -229,7 +229,6 @@ print-when-evening = evening
 print-when-night = night
 print-never-title = Never together
 print-never-how = Each ▸ starts one group. Never have all of one group on at once.
-print-start-title = With column 1 on:
 # What a meter reads at a box or outlet, at least.
 print-start-meter = { $on ->
     [all] With all of it on

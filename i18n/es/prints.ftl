@@ -230,7 +230,6 @@ print-when-evening = noche
 print-when-night = madrugada
 print-never-title = Nunca a la vez
 print-never-how = Cada ▸ empieza un grupo. Nunca tenga todo un grupo encendido a la vez.
-print-start-title = Con la columna 1 encendida:
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->
     [all] Con todo encendido

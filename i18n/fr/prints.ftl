@@ -233,7 +233,6 @@ print-when-evening = soir
 print-when-night = nuit
 print-never-title = Jamais ensemble
 print-never-how = Chaque ▸ est un groupe. Jamais tout un groupe à la fois.
-print-start-title = Avec la colonne 1 en marche :
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->
     [all] Tout en marche

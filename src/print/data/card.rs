@@ -34,8 +34,6 @@ pub(super) struct Card {
     never_more: Option<String>,
     /// What stays off for what a life depends on.
     off: Option<String>,
-    /// What does not start beside the first column.
-    start: Option<String>,
     /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
     warned: Vec<String>,
     turns: Vec<String>,
@@ -109,7 +107,6 @@ const KEYS: &[&str] = &[
     "never-title",
     "never-how",
     "turns-title",
-    "start-title",
     "setup-title",
     "test-title",
     "stop-title",
@@ -143,7 +140,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         never_more: more(context, sharing.never.len().saturating_sub(SHOWN)),
         never: never.take(SHOWN).collect(),
         off: context.words.off(context.report),
-        start: context.words.start_without(context.report),
         warned: warned(context),
         meters: volts::readings(context),
         turns: sharing

@@ -367,7 +367,7 @@ pick-load-kind-cooker = Cooks, or heats water
 pick-load-kind-motor = Has a motor: pumps, cools, cuts
 pick-load-kind-electronic = Electronics: phone, TV, sound
 pick-load-kind-lamp = Light
-pick-load-kind-medical = Someone's health depends on it
+pick-load-kind-medical = Someone’s health depends on it
 
 ask-load-draw = How much power does it use? See its nameplate.
     .why = { $about }. Examples: 1500 W, 12.5 A or 1/2 hp.

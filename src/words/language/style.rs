@@ -368,6 +368,37 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
 }
 
+/// What may be printed: on the look sheet questions and answers of the interview stand beside the rest.
+const ON_PAPER: [&str; 8] = [
+    "print-",
+    "assume-",
+    "ask-",
+    "pick-",
+    "look-",
+    "next-",
+    "may-",
+    "emergency-",
+];
+
+/// On paper one apostrophe is like another. What is only typed or told on a screen may have the one of a keyboard.
+#[test]
+fn no_apostrophe_on_paper_is_straight() {
+    let catalog = english();
+    let straight: Vec<&str> = catalog
+        .items
+        .iter()
+        .filter(|item| !item.key.contains('.') && item.file != "cli.ftl")
+        .filter(|item| ON_PAPER.iter().any(|it| item.key.starts_with(it)))
+        .filter(|item| {
+            let all = Catalog::by_key([&catalog]);
+            let texts = texts(&item.pattern, &all, None, 0);
+            texts.iter().any(|text| text.contains('\''))
+        })
+        .map(|item| &*item.key)
+        .collect();
+    assert!(straight.is_empty(), "{straight:?}");
+}
+
 #[test]
 fn a_finding_is_short() {
     let catalog = english();

@@ -27,6 +27,8 @@ print-for-short = unter 3 Stunden
 print-for-any = beliebig lange
 print-brief-hours = ab 3 h
 print-brief-short = unter 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = Code { $code }
 print-for-seconds = für Sekunden
 print-all-for-hours = gesamt, ab 3 Stunden
 print-all-for-any = gesamt, beliebig lange
@@ -214,6 +216,8 @@ print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benut
 # Every outlet left is one that must not be used.
 print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, die bleibt, darf dafür benutzt werden.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es hat: { $loads }. Eine andere Steckdose reicht.
+# Of what someone’s health depends on.
+print-unplaced-life = Betreiben Sie { $life } nur mit einem Akku, der dafür gemacht ist und die ganze Nacht hält.
 print-together-title = Zusammen
 print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
@@ -548,8 +552,7 @@ print-ws-case-legs = { $volts } auf jedem von zwei Außenleitern
 print-ws-case-joined = Mit Schutzleiter verbunden in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = an { $by }
-print-ws-gfci-no = { $by }: NEIN
-print-ws-gfci-none = keiner
+print-ws-gfci-no = NEIN
 print-ws-symbol-generator = Generator
 print-ws-symbol-box = Kasten
 print-ws-column-type = Bauform

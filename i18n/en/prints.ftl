@@ -27,6 +27,8 @@ print-for-short = under 3 hours
 print-for-any = with no time limit
 print-brief-hours = 3 h or more
 print-brief-short = under 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = code { $code }
 print-for-seconds = for a few seconds
 print-all-for-hours = all together, 3 hours or more
 print-all-for-any = all together, with no time limit
@@ -214,6 +216,8 @@ print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use wi
 # Every outlet left is one that must not be used.
 print-refused = DO NOT PLUG IN: { $loads }. You must not use any of the other outlets.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
+# Of what someone’s health depends on.
+print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
 print-together-title = Together
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
 print-together-how = You may run everything with a dot at the same time, and nothing else.
@@ -562,8 +566,7 @@ print-ws-case-legs = { $volts } on each of two legs
 print-ws-case-joined = Joined to ground in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = at { $by }
-print-ws-gfci-no = { $by }: NO
-print-ws-gfci-none = none
+print-ws-gfci-no = NO
 print-ws-symbol-generator = generator
 print-ws-symbol-box = box
 print-ws-column-type = Type

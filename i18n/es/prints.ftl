@@ -27,6 +27,8 @@ print-for-short = menos de 3 horas
 print-for-any = sin límite de tiempo
 print-brief-hours = 3 h o más
 print-brief-short = menos de 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = código { $code }
 print-for-seconds = unos segundos
 print-all-for-hours = total, 3 horas o más
 print-all-for-any = total, sin límite de tiempo
@@ -215,6 +217,8 @@ print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre
 # Every outlet left is one that must not be used.
 print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } de los que quedan.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
+# Of what someone’s health depends on.
+print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
 print-together-title = A la vez
 print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
@@ -550,8 +554,7 @@ print-ws-case-legs = { $volts } en cada una de dos fases
 print-ws-case-joined = Unido a tierra en
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = en { $by }
-print-ws-gfci-no = { $by }: NO
-print-ws-gfci-none = no hay
+print-ws-gfci-no = NO
 print-ws-symbol-generator = generador
 print-ws-symbol-box = caja
 print-ws-column-type = Tipo

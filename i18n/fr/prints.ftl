@@ -27,6 +27,8 @@ print-for-short = moins de 3 heures
 print-for-any = sans limite de durée
 print-brief-hours = 3 h ou plus
 print-brief-short = moins de 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = code { $code }
 print-for-seconds = quelques secondes
 print-all-for-hours = en tout, 3 heures ou plus
 print-all-for-any = en tout, sans limite de durée
@@ -218,6 +220,8 @@ print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise n
 # Every outlet left is one that must not be used.
 print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
 print-misplaced = NE BRANCHEZ PAS là où ce plan le met : { $loads }. Une autre prise convient.
+# Of what someone’s health depends on.
+print-unplaced-life = Faites marcher { $life } uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-together-title = Ensemble
 print-together-one = Tout ceci peut marcher en même temps, et rien d’autre : { $loads }.
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
@@ -547,8 +551,7 @@ print-ws-case-legs = { $volts } sur chacune des deux phases
 print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = sur { $by }
-print-ws-gfci-no = { $by } : NON
-print-ws-gfci-none = aucun
+print-ws-gfci-no = NON
 print-ws-symbol-generator = génératrice
 print-ws-symbol-box = coffret
 print-ws-column-type = Type

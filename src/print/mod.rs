@@ -287,10 +287,10 @@ pub fn prints(
         }
         let paged = typeset(document, data, options).map_err(|error| error.of_whole(plan))?;
         if document == Document::Card {
-            let pages = paged.pages().len();
+            let count = paged.pages().len();
             card_sheets = match options.card {
-                CardSize::Sheet => pages.div_ceil(2),
-                CardSize::Half | CardSize::Pocket => pages,
+                CardSize::Sheet => count.div_ceil(2),
+                CardSize::Half | CardSize::Pocket => count,
                 CardSize::Phone => 0,
             };
         }
@@ -303,9 +303,10 @@ pub fn prints(
         if options.png || for_phone {
             for (index, page) in paged.pages().iter().enumerate() {
                 let name = format!("{}-{}.png", document.name(), index + 1);
-                let density = match for_phone {
-                    true => PIXELS_ON_A_PHONE,
-                    false => PIXELS_PER_POINT,
+                let density = if for_phone {
+                    PIXELS_ON_A_PHONE
+                } else {
+                    PIXELS_PER_POINT
                 };
                 files.push(picture(name, page, density)?);
             }

@@ -174,9 +174,10 @@ fn shown(plan: &Plan) -> Vec<(String, String)> {
         .map(|name| {
             let divided = divided(&name);
             let turned = name.chars().any(world::runs_left);
-            let shown = match turned {
-                true => format!("\u{2068}{divided}\u{2069}"),
-                false => divided,
+            let shown = if turned {
+                format!("\u{2068}{divided}\u{2069}")
+            } else {
+                divided
             };
             (name, shown)
         })
@@ -235,11 +236,14 @@ fn show_names(value: &mut serde_json::Value, names: &[(String, String)]) {
             *text = all;
         }
         serde_json::Value::Array(items) => {
-            items.iter_mut().for_each(|item| show_names(item, names));
+            for item in items {
+                show_names(item, names);
+            }
         }
         serde_json::Value::Object(fields) => {
-            let fields = fields.values_mut();
-            fields.for_each(|field| show_names(field, names));
+            for field in fields.values_mut() {
+                show_names(field, names);
+            }
         }
         _ => {}
     }
@@ -520,9 +524,10 @@ impl<'a> Context<'a> {
     /// The same in fewer words, where only such a cord may.
     fn guarded_briefly(&self, id: &Id) -> Option<String> {
         self.report.guarded(id)?;
-        let key = match self.report.guarded_ahead(id) {
-            true => "guarded-ahead-brief",
-            false => "guarded-brief",
+        let key = if self.report.guarded_ahead(id) {
+            "guarded-ahead-brief"
+        } else {
+            "guarded-brief"
         };
         Some(self.say(key, &[]))
     }

@@ -164,8 +164,8 @@ fn every_name_that_is_read_prints_on_every_size() {
                 };
                 let options = Options {
                     paper,
-                    card,
                     only,
+                    card,
                     ..Options::default()
                 };
                 let files = print(&plan, &report, &options)

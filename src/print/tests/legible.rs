@@ -344,10 +344,11 @@ fn forty() -> String {
             ("Radio", "electronic", 15),
             ("Phone charger", "electronic", 20),
         ][number % 4];
-        plan += &format!(
+        let load = format!(
             "[[load]]\nid = \"load-number-{number}\"\nname = \"{name} {number}\"\nkind = \"{kind}\"\n\
              running = \"{watts} W\"\n"
         );
+        plan += &load;
     }
     plan
 }

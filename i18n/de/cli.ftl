@@ -214,11 +214,11 @@ print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein f�
 print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card half" oder "--card sheet".
 print-labels-used = { $count ->
-        [one] 1 Etikett ist gedruckt.
-       *[other] { $count } Etiketten sind gedruckt.
+        [one] Es gibt 1 Etikett.
+       *[other] Es gibt { $count } Etiketten.
     } { $next ->
-        [0] Der letzte Etikettenbogen ist voll.
-       *[other] Das nächste freie auf dem letzten Bogen ist Nummer { $next }: Beginnen Sie dort mit "--start-at { $next }".
+        [0] Damit ist der letzte Etikettenbogen voll.
+       *[other] Nach dem Drucken ist das nächste freie auf dem letzten Bogen Nummer { $next }: Beginnen Sie beim nächsten Mal dort mit "--start-at { $next }".
     }
 templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.

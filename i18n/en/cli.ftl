@@ -226,11 +226,11 @@ print-card-sheets = The card takes { $count } sheets: one is too small for this 
 print-card-sheets-half = { print-card-sheets } A larger card might need fewer: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } A larger card might need fewer: "--card half" or "--card sheet".
 print-labels-used = { $count ->
-        [one] 1 label is printed.
-       *[other] { $count } labels are printed.
+        [one] There is 1 label.
+       *[other] There are { $count } labels.
     } { $next ->
-        [0] The last label sheet is full.
-       *[other] The next free one on the last sheet is number { $next }: start there with "--start-at { $next }".
+        [0] Printed, they fill the last label sheet.
+       *[other] Once you print, the next free one on the last sheet is number { $next }: next time, start there with "--start-at { $next }".
     }
 
 templates-exist = { $path } already exists. Nothing was written.

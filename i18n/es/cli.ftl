@@ -219,11 +219,11 @@ print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña
 print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card half" o "--card sheet".
 print-labels-used = { $count ->
-        [one] Se imprime 1 etiqueta.
-       *[other] Se imprimen { $count } etiquetas.
+        [one] Hay 1 etiqueta.
+       *[other] Hay { $count } etiquetas.
     } { $next ->
-        [0] La última hoja de etiquetas está completa.
-       *[other] La siguiente libre de la última hoja es la número { $next }: empiece ahí con "--start-at { $next }".
+        [0] Con eso, la última hoja de etiquetas queda completa.
+       *[other] Una vez impresas, la siguiente libre de la última hoja es la número { $next }: la próxima vez, empiece ahí con "--start-at { $next }".
     }
 
 templates-exist = { $path } ya existe. No se escribió nada.

@@ -226,11 +226,11 @@ print-card-sheets = La carte prend { $count } feuilles : une seule est trop peti
 print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".
 print-labels-used = { $count ->
-        [one] 1 étiquette est imprimée.
-       *[other] { $count } étiquettes sont imprimées.
+        [one] Il y a 1 étiquette.
+       *[other] Il y a { $count } étiquettes.
     } { $next ->
-        [0] La dernière planche d’étiquettes est pleine.
-       *[other] La prochaine libre de la dernière planche est la numéro { $next } : commencez-y avec "--start-at { $next }".
+        [0] La dernière planche d’étiquettes sera pleine.
+       *[other] Après l’impression, la prochaine libre de la dernière planche est la numéro { $next } : la prochaine fois, commencez-y avec "--start-at { $next }".
     }
 
 # The names in the example plan.

@@ -284,7 +284,7 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     let said = text(&output.stdout);
     let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(
-        said.contains("17 labels are printed") && said.contains("--start-at 6"),
+        said.contains("There are 17 labels") && said.contains("--start-at 6"),
         "{said}"
     );
     let before = std::fs::read(dir.path().join("paper/card.pdf")).expect("written");

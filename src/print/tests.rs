@@ -624,6 +624,10 @@ fn the_longest_ids_print() {
     let (plan, report) = demo(&with(&wide, tents));
     let files = print(&plan, &report, &Options::default()).expect("printed");
     show(&files, "wide-ids");
+    // And are told as they were typed.
+    let data = template_data(&plan, &report, &Words::english(), &Options::default());
+    let labels = data::labels_in(&data.expect("data")[0].1);
+    assert!(labels.iter().any(|(name, _)| *name == wide), "{labels:?}");
     // On small cards as well, where our own words name them in a frame.
     for card in [CardSize::Half, CardSize::Pocket, CardSize::Phone] {
         for words in hostile::languages() {

@@ -91,7 +91,11 @@ pub(super) fn all(
 pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
     let items = data["items"].as_array_mut().map(std::mem::take);
-    let name = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
+    // As somebody typed it, without the places where it may be divided.
+    let name = |label: &serde_json::Value| {
+        let shown = label["id"].as_str().unwrap_or_default();
+        shown.replace('\u{200b}', "")
+    };
     let items = items.unwrap_or_default().into_iter();
     items.map(|label| (name(&label), label)).collect()
 }

@@ -77,7 +77,7 @@ cli-print-copies = Wie oft jedes Etikett
 cli-print-offset = Die Etiketten auf dem Bogen nach rechts und unten rücken, höchstens 10 mm, für einen Drucker, der schief einzieht: "1 mm, -0.5 mm"
 cli-print-alignment = Auch eine Seite mit Linealen drucken, die zeigt, wohin die Etiketten fallen, um sie an einen Etikettenbogen zu halten
 cli-print-only = Nur diesen Druck; darf mehrmals stehen
-cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten
+cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten. Für das Telefon: eine schmale Spalte, mit Bildern
 cli-print-ink = "black" druckt schwarz auf weiß, ohne Farben und Grau
 cli-print-date = Das Datum auf jedem Blatt, das die Dateien auch zu PDF/A-2a macht; fehlt es, wird keines gedruckt
 cli-print-png = Auch ein Bild jeder Seite schreiben, und contact.png mit allen
@@ -214,6 +214,13 @@ print-dangers-left = { $count ->
 print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.
 print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card half" oder "--card sheet".
+print-labels-used = { $count ->
+        [one] Es gibt 1 Etikett.
+       *[other] Es gibt { $count } Etiketten.
+    } { $next ->
+        [0] Damit ist der letzte Etikettenbogen voll.
+       *[other] Nach dem Drucken ist das nächste freie auf dem letzten Bogen Nummer { $next }: Beginnen Sie beim nächsten Mal dort mit "--start-at { $next }".
+    }
 templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
 templates-none = in { $path } gibt es keine Vorlagen

@@ -27,7 +27,10 @@ learned-labels = { $count ->
     [one] das Etikett { $names }
    *[other] die Etiketten { $names }
   }
-learned-card = die Karte
+learned-card = { $side ->
+    [0] die Karte
+   *[other] die Karte (Seite { $side } ist neu)
+  }
 learned-cautions = die Hinweise
 learned-look = das Blatt zum Nachsehen
 learned-worksheet = das Rechenblatt

@@ -28,6 +28,8 @@ print-for-short = unter 3 Stunden
 print-for-any = beliebig lange
 print-brief-hours = ab 3 h
 print-brief-short = unter 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = Code { $code }
 print-for-seconds = für Sekunden
 print-all-for-hours = gesamt, ab 3 Stunden
 print-all-for-any = gesamt, beliebig lange
@@ -182,9 +184,11 @@ print-air-brief = Abgase töten: { $ample } Abstand.
 print-alignment-title = Wo die Etiketten liegen
 print-alignment-head = Wo die Etiketten liegen
 print-alignment-1 = Diese Seite mit 100 % auf gewöhnliches Papier drucken. Mit einem Etikettenbogen gegen das Licht halten.
-print-alignment-2 = Liegen die Rahmen zu weit links oder zu hoch, an den Linealen ablesen, um wie viel, und noch einmal mit --offset "1 mm, 0.5 mm" drucken: erst nach rechts, dann nach unten.
+print-alignment-2 = Liegen die Rahmen zu weit links oder zu hoch, an den Linealen ablesen, um wie viel, und noch einmal mit --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    } drucken: erst nach rechts, dann nach unten.
 print-alignment-3 = Liegen sie zu weit rechts oder zu tief, ein Minus vor diese Zahl schreiben.
-print-alignment-bar = Dieser Balken muss 100 mm (3,94 in) messen.
 
 ## Karte
 
@@ -217,6 +221,8 @@ print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benut
 # Every outlet left is one that must not be used.
 print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, die bleibt, darf dafür benutzt werden.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es hat: { $loads }. Eine andere Steckdose reicht.
+# Of what someone’s health depends on.
+print-unplaced-life = Betreiben Sie { $life } nur mit einem Akku, der dafür gemacht ist und die ganze Nacht hält.
 print-together-title = Zusammen
 print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
@@ -232,7 +238,6 @@ print-when-evening = Abend
 print-when-night = Nacht
 print-never-title = Nie zusammen
 print-never-how = Jedes ▸ beginnt eine Gruppe. Nie eine ganze Gruppe zugleich an.
-print-start-title = Ist Spalte 1 an:
 print-start-meter = { $on ->
     [all] Ist alles an
    *[column] Ist die ganze Spalte 1 an
@@ -555,8 +560,7 @@ print-ws-case-legs = { $volts } auf jedem von zwei Außenleitern
 print-ws-case-joined = Mit Schutzleiter verbunden in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = an { $by }
-print-ws-gfci-no = { $by }: NEIN
-print-ws-gfci-none = keiner
+print-ws-gfci-no = NEIN
 print-ws-symbol-generator = Generator
 print-ws-symbol-box = Kasten
 print-ws-column-type = Bauform

@@ -190,5 +190,4 @@ share-more = und { $count } mehr, alle auf dem Rechenblatt
 share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
-start-leave-off = Lassen Sie { $extra } neben diesen aus: Was von selbst wieder startet, würde dann mehr verlangen als die Spitze des Generators.
 print-turns-title = Abwechselnd

@@ -80,7 +80,7 @@ cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
 cli-print-only = Make only this print; repeat the option for more
-cli-print-card = The card’s size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold
+cli-print-card = The card’s size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold. For a phone: one narrow column, with pictures
 cli-print-ink = "black" prints black on white, without color or gray
 cli-print-date = The date to print on every sheet; also saves them as archive files (PDF/A-2a)
 cli-print-png = Also write a picture of each page, and contact.png with all of them
@@ -226,6 +226,13 @@ print-dangers-left = { $count ->
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each sheet says which one it is. Keep them together.
 print-card-sheets-half = { print-card-sheets } A larger card might need fewer: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } A larger card might need fewer: "--card half" or "--card sheet".
+print-labels-used = { $count ->
+        [one] There is 1 label.
+       *[other] There are { $count } labels.
+    } { $next ->
+        [0] Printed, they fill the last label sheet.
+       *[other] Once you print, the next free one on the last sheet is number { $next }: next time, start there with "--start-at { $next }".
+    }
 
 templates-exist = { $path } already exists. Nothing was written.
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". If the folder lacks a template, the program uses its own.

@@ -27,7 +27,10 @@ learned-labels = { $count ->
     [one] the label { $names }
    *[other] the labels { $names }
   }
-learned-card = the card
+learned-card = { $side ->
+    [0] the card
+   *[other] the card (new on side { $side })
+  }
 learned-cautions = the cautions
 learned-look = the look sheet
 learned-worksheet = the worksheet

@@ -28,6 +28,8 @@ print-for-short = under 3 hours
 print-for-any = with no time limit
 print-brief-hours = 3 h or more
 print-brief-short = under 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = code { $code }
 print-for-seconds = for a few seconds
 print-all-for-hours = all together, 3 hours or more
 print-all-for-any = all together, with no time limit
@@ -182,9 +184,11 @@ print-air-brief = Exhaust kills: stay { $ample } away.
 print-alignment-title = Where the labels land
 print-alignment-head = Where the labels land
 print-alignment-1 = Print this at 100% on plain paper. Hold it with a sheet of labels up to the light.
-print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset "1 mm, 0.5 mm": first to the right, then down.
+print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    }: first to the right, then down.
 print-alignment-3 = If they are too far right or too low, put a minus ahead of that number.
-print-alignment-bar = This bar must measure 3.94 in (100 mm).
 
 ## Safety. Card
 
@@ -217,6 +221,8 @@ print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use wi
 # Every outlet left is one that must not be used.
 print-refused = DO NOT PLUG IN: { $loads }. You must not use any of the other outlets.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
+# Of what someone’s health depends on.
+print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
 print-together-title = Together
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
 print-together-how = You may run everything with a dot at the same time, and nothing else.
@@ -232,7 +238,6 @@ print-when-evening = evening
 print-when-night = night
 print-never-title = Never together
 print-never-how = Each ▸ starts one group. Never have all of one group on at once.
-print-start-title = With column 1 on:
 # What a meter reads at a box or outlet, at least.
 print-start-meter = { $on ->
     [all] With all of it on
@@ -569,8 +574,7 @@ print-ws-case-legs = { $volts } on each of two legs
 print-ws-case-joined = Joined to ground in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = at { $by }
-print-ws-gfci-no = { $by }: NO
-print-ws-gfci-none = none
+print-ws-gfci-no = NO
 print-ws-symbol-generator = generator
 print-ws-symbol-box = box
 print-ws-column-type = Type

@@ -203,8 +203,4 @@ share-incomplete = The list is not complete. Run together only what it lists.
 share-off = While { $life } runs, leave off: { $off }.
 share-turns = Not everything can run whenever you want it. Take turns
 
-## Whether the order of switching on matters. $extra: what only its starting keeps out.
-
-start-leave-off = Leave { $extra } off while these are on. If one of them starts again by itself, together they need more than the generator’s peak.
-
 print-turns-title = Take turns

@@ -81,7 +81,7 @@ cli-print-copies = Cuántas de cada etiqueta
 cli-print-offset = Mover las etiquetas en su hoja hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel torcido: "1 mm, -0.5 mm"
 cli-print-alignment = Imprimir también una página con reglas que muestra dónde caen las etiquetas, para ponerla a contraluz con una hoja de etiquetas
 cli-print-only = Solo este impreso; puede darse más de una vez
-cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar
+cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar. Para el teléfono: una columna estrecha, con imágenes
 cli-print-ink = "black" imprime en negro sobre blanco, sin colores ni grises
 cli-print-date = La fecha que se imprime en cada hoja, que además hace los archivos PDF/A-2a; si falta, no se imprime ninguna
 cli-print-png = Escribir también una imagen de cada página, y contact.png con todas
@@ -219,6 +219,13 @@ print-dangers-left = { $count ->
 print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.
 print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card half" o "--card sheet".
+print-labels-used = { $count ->
+        [one] Hay 1 etiqueta.
+       *[other] Hay { $count } etiquetas.
+    } { $next ->
+        [0] Con eso, la última hoja de etiquetas queda completa.
+       *[other] Una vez impresas, la siguiente libre de la última hoja es la número { $next }: la próxima vez, empiece ahí con "--start-at { $next }".
+    }
 
 templates-exist = { $path } ya existe. No se escribió nada.
 templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Una plantilla que no está en la carpeta es la del programa.

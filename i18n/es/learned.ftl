@@ -27,7 +27,10 @@ learned-labels = { $count ->
     [one] la etiqueta { $names }
    *[other] las etiquetas { $names }
   }
-learned-card = la tarjeta
+learned-card = { $side ->
+    [0] la tarjeta
+   *[other] la tarjeta (cambia la cara { $side })
+  }
 learned-cautions = las precauciones
 learned-look = la hoja para mirar
 learned-worksheet = la hoja de cálculo

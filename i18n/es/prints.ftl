@@ -28,6 +28,8 @@ print-for-short = menos de 3 horas
 print-for-any = sin límite de tiempo
 print-brief-hours = 3 h o más
 print-brief-short = menos de 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = código { $code }
 print-for-seconds = unos segundos
 print-all-for-hours = total, 3 horas o más
 print-all-for-any = total, sin límite de tiempo
@@ -183,9 +185,11 @@ print-air-brief = El escape mata: aléjese { $ample }.
 print-alignment-title = Dónde caen las etiquetas
 print-alignment-head = Dónde caen las etiquetas
 print-alignment-1 = Imprima esto al 100 % en papel normal. Póngalo a contraluz con una hoja de etiquetas.
-print-alignment-2 = Si los marcos quedan demasiado a la izquierda o demasiado arriba, lea en las reglas cuánto, e imprima otra vez con --offset "1 mm, 0.5 mm": primero hacia la derecha, después hacia abajo.
-print-alignment-3 = Si quedan demasiado a la derecha o demasiado abajo, ponga un signo menos delante de ese número.
-print-alignment-bar = Esta barra debe medir 100 mm (3.94 in).
+print-alignment-2 = Si los marcos quedan muy a la izquierda o muy arriba, lea en las reglas cuánto e imprima otra vez con --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    }: primero hacia la derecha, luego hacia abajo.
+print-alignment-3 = Si quedan muy a la derecha o muy abajo, ponga un signo menos delante de ese número.
 
 ## Card
 
@@ -218,6 +222,8 @@ print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre
 # Every outlet left is one that must not be used.
 print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } de los que quedan.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
+# Of what someone’s health depends on.
+print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
 print-together-title = A la vez
 print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
@@ -233,7 +239,6 @@ print-when-evening = noche
 print-when-night = madrugada
 print-never-title = Nunca a la vez
 print-never-how = Cada ▸ empieza un grupo. Nunca tenga todo un grupo encendido a la vez.
-print-start-title = Con la columna 1 encendida:
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->
     [all] Con todo encendido
@@ -557,8 +562,7 @@ print-ws-case-legs = { $volts } en cada una de dos fases
 print-ws-case-joined = Unido a tierra en
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = en { $by }
-print-ws-gfci-no = { $by }: NO
-print-ws-gfci-none = no hay
+print-ws-gfci-no = NO
 print-ws-symbol-generator = generador
 print-ws-symbol-box = caja
 print-ws-column-type = Tipo

@@ -194,8 +194,4 @@ share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo 
 share-off = Junto a { $life }, deje apagado: { $off }.
 share-turns = No todo cabe cuando se quiere. Haga turnos
 
-## Whether the order of switching on matters. $extra: what only its starting keeps out.
-
-start-leave-off = No encienda { $extra } además de estos: lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
-
 print-turns-title = Por turnos

@@ -80,7 +80,7 @@ cli-print-copies = Combien de chaque étiquette
 cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de 10 mm au plus, pour une imprimante qui décale : "1 mm, -0.5 mm"
 cli-print-alignment = Imprimer aussi une page avec des règles qui montre où tombent les étiquettes, à comparer avec une planche
 cli-print-only = Seulement cette impression ; peut être donné plus d’une fois
-cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier
+cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier. Pour le téléphone : une colonne étroite, avec des images
 cli-print-ink = "black" imprime en noir sur blanc, sans couleurs ni gris
 cli-print-date = La date à imprimer sur chaque feuille, qui fait aussi des fichiers PDF/A-2a ; sans elle, aucune n’est imprimée
 cli-print-png = Écrire aussi une image de chaque page, et contact.png avec toutes
@@ -226,6 +226,13 @@ print-dangers-left = Il reste { $count ->
 print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
 print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".
+print-labels-used = { $count ->
+        [one] Il y a 1 étiquette.
+       *[other] Il y a { $count } étiquettes.
+    } { $next ->
+        [0] La dernière planche d’étiquettes sera pleine.
+       *[other] Après l’impression, la prochaine libre de la dernière planche est la numéro { $next } : la prochaine fois, commencez-y avec "--start-at { $next }".
+    }
 
 # The names in the example plan.
 demo-name-site = Fin de semaine à l’Anse-au-Genévrier

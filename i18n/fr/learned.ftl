@@ -27,7 +27,10 @@ learned-labels = { $count ->
     [one] l’étiquette { $names }
    *[other] les étiquettes { $names }
   }
-learned-card = la carte
+learned-card = { $side ->
+    [0] la carte
+   *[other] la carte (la face { $side } change)
+  }
 learned-cautions = les précautions
 learned-look = la feuille à vérifier
 learned-worksheet = la feuille de calcul

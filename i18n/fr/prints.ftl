@@ -28,6 +28,8 @@ print-for-short = moins de 3 heures
 print-for-any = sans limite de durée
 print-brief-hours = 3 h ou plus
 print-brief-short = moins de 3 h
+# An old print is told from a new one by it: $code is five digits.
+print-code = code { $code }
 print-for-seconds = quelques secondes
 print-all-for-hours = en tout, 3 heures ou plus
 print-all-for-any = en tout, sans limite de durée
@@ -186,9 +188,11 @@ print-symbol-fire = Signe d’avertissement : feu
 print-alignment-title = Où tombent les étiquettes
 print-alignment-head = Où tombent les étiquettes
 print-alignment-1 = Imprimez ceci à 100 % sur du papier ordinaire. Tenez la feuille à contre-jour avec une planche d’étiquettes.
-print-alignment-2 = Si les cadres sont trop à gauche ou trop haut, lisez de combien sur les règles, et réimprimez avec --offset "1 mm, 0.5 mm" : d’abord vers la droite, puis vers le bas.
+print-alignment-2 = Si les cadres sont trop à gauche ou trop haut, lisez de combien sur les règles, et réimprimez avec --offset { $measure ->
+        [metric] "1 mm, 0.5 mm"
+       *[customary] "0.04 in, 0.02 in"
+    } : d’abord vers la droite, puis vers le bas.
 print-alignment-3 = S’ils sont trop à droite ou trop bas, écrivez un signe moins devant ce nombre.
-print-alignment-bar = Cette barre doit mesurer 100 mm (3,94 pouces).
 
 ## Card
 
@@ -221,6 +225,8 @@ print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise n
 # Every outlet left is one that must not be used.
 print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
 print-misplaced = NE BRANCHEZ PAS là où ce plan le met : { $loads }. Une autre prise convient.
+# Of what someone’s health depends on.
+print-unplaced-life = Faites marcher { $life } uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-together-title = Ensemble
 print-together-one = Tout ceci peut marcher en même temps, et rien d’autre : { $loads }.
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
@@ -236,7 +242,6 @@ print-when-evening = soir
 print-when-night = nuit
 print-never-title = Jamais ensemble
 print-never-how = Chaque ▸ est un groupe. Jamais tout un groupe à la fois.
-print-start-title = Avec la colonne 1 en marche :
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = { $on ->
     [all] Tout en marche
@@ -554,8 +559,7 @@ print-ws-case-legs = { $volts } sur chacune des deux phases
 print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = sur { $by }
-print-ws-gfci-no = { $by } : NON
-print-ws-gfci-none = aucun
+print-ws-gfci-no = NON
 print-ws-symbol-generator = génératrice
 print-ws-symbol-box = coffret
 print-ws-column-type = Type

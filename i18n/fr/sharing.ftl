@@ -198,5 +198,4 @@ share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
 share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
-start-leave-off = Laissez { $extra } à l’arrêt à côté de ceux-ci : ce qui redémarre de lui-même demanderait alors plus que la pointe { -generator(form: "of") }.
 print-turns-title = À tour de rôle

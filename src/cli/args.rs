@@ -151,6 +151,7 @@ pub(super) enum CardSize {
     Sheet,
     Half,
     Pocket,
+    Phone,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -87,6 +87,12 @@ pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
     let mut all: Vec<String> = labels("learned-labels", &outdated.labels)
         .into_iter()
         .collect();
+    let side = match *outdated.sides {
+        [] => None,
+        [side] => Some(side),
+        _ => Some(0),
+    };
+    all.extend(side.map(|side| words.with("learned-card", [("side", side.into())])));
     all.extend(documents.map(|document| words.text(&format!("learned-{}", document.name()))));
     let gone = labels("learned-take-off", &outdated.gone);
     if all.is_empty() {

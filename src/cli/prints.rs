@@ -21,14 +21,15 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
     let options = options(&arguments.paper, words)?;
-    let (Prints { files, card_sheets }, report) = render(&plan, reader, &options)?;
+    let (prints, report) = render(&plan, reader, &options)?;
+    let files = &prints.files;
     store::write_set(
         &arguments.into,
         files.iter().map(|(name, bytes)| (name, bytes)),
     )
     .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
     let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
-    if let Some(text) = many_sheets(card_sheets, options.card, words) {
+    for text in told(&prints, options.card, words) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
     let _ = write!(
@@ -58,10 +59,24 @@ pub(super) fn wrote<N: std::fmt::Display>(
     output
 }
 
+/// What there is to tell of the paper: that the card takes more than one sheet, where it does, and how many labels
+/// are used.
+pub(super) fn told(prints: &Prints, size: print::CardSize, words: &Words) -> Vec<String> {
+    let labels = prints.labels.map(|used| {
+        let next = used.next.unwrap_or_default();
+        words.with(
+            "print-labels-used",
+            [("count", used.count.into()), ("next", next.into())],
+        )
+    });
+    let sheets = many_sheets(prints.card_sheets, size, words);
+    sheets.into_iter().chain(labels).collect()
+}
+
 /// That the card takes more than one sheet, and what to do about it, where it does.
-pub(super) fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -> Option<String> {
+fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -> Option<String> {
     let key = match size {
-        print::CardSize::Sheet => "print-card-sheets",
+        print::CardSize::Sheet | print::CardSize::Phone => "print-card-sheets",
         print::CardSize::Half => "print-card-sheets-half",
         print::CardSize::Pocket => "print-card-sheets-pocket",
     };
@@ -91,6 +106,8 @@ pub(super) fn render(
             .map_err(|error| refused(&error, &screen))?;
         // Of several languages the one that takes most.
         all.card_sheets = all.card_sheets.max(set.card_sheets);
+        // Each language begins at the same label, and has as many.
+        all.labels = set.labels;
         all.files.extend(set.files.into_iter().map(|(name, bytes)| {
             let marked = mark.and_then(|tag| {
                 let (stem, ending) = name.rsplit_once('.')?;
@@ -126,6 +143,7 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
             CardSize::Sheet => print::CardSize::Sheet,
             CardSize::Half => print::CardSize::Half,
             CardSize::Pocket => print::CardSize::Pocket,
+            CardSize::Phone => print::CardSize::Phone,
         },
         ink: match arguments.ink {
             Ink::Colour => print::Ink::Colour,

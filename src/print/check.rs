@@ -147,7 +147,7 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
             continue;
         };
         let text = match dict.get("text") {
-            Ok(Value::Str(text)) => text.to_string(),
+            Ok(Value::Str(text)) => as_typed(text),
             _ => String::new(),
         };
         let percent = match dict.get("percent") {
@@ -160,6 +160,11 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
         }
     }
     misfits
+}
+
+/// A text without the places where it may be divided.
+fn as_typed(text: &str) -> String {
+    text.replace('\u{200b}', "")
 }
 
 /// How high a capital of this text is, in millimetres, were it not scaled: its H as it is drawn, since
@@ -262,7 +267,7 @@ impl Walk<'_> {
         } else {
             Err(PrintError::OffPage {
                 document: self.document,
-                text: text.text.to_string(),
+                text: as_typed(&text.text),
                 page: self.page,
             })
         }

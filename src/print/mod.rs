@@ -30,6 +30,8 @@ pub use stock::{Offset, Stock};
 
 /// Pixels a point for pictures: 150 a inch, enough to read the smallest type on a screen.
 const PIXELS_PER_POINT: f64 = 150.0 / 72.0;
+/// And on a phone, whose screen shows 360 points in some thousand pixels.
+const PIXELS_ON_A_PHONE: f64 = 3.0;
 
 /// A size of sheet.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -134,6 +136,8 @@ pub enum CardSize {
     Half,
     /// 99 by 142 mm, folded as the half is.
     Pocket,
+    /// Each side one narrow page as long as it takes, to be read on a phone; with its pictures.
+    Phone,
 }
 
 /// What the printer prints with.
@@ -224,6 +228,28 @@ pub struct Prints {
     /// How many sheets of paper, printed on both sides where it is not folded, the card takes; 0
     /// where there is none.
     pub card_sheets: usize,
+    /// What the labels took of their sheets; none where there are no labels, or each is a piece of tape.
+    pub labels: Option<LabelsUsed>,
+}
+
+/// How much of sheets of labels is used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LabelsUsed {
+    /// The labels.
+    pub count: usize,
+    /// The first free one of the last sheet, counting from one; none where that is full.
+    pub next: Option<usize>,
+}
+
+impl LabelsUsed {
+    /// So many labels from this position of a sheet on.
+    fn of(count: usize, stock: &Stock, start_at: usize) -> Option<Self> {
+        let used = (start_at.max(1) - 1 + count) % stock.count();
+        (count > 0 && stock.paper.is_some()).then_some(Self {
+            count,
+            next: (used > 0).then_some(used + 1),
+        })
+    }
 }
 
 /// Typesets all the documents in memory. Gives file names and contents: the four PDFs and, if
@@ -252,26 +278,40 @@ pub fn prints(
 ) -> Result<Prints, PrintError> {
     let mut files = Vec::new();
     let mut card_sheets = 0;
+    let mut labels = None;
     let mut seen = Vec::new();
     for (document, data) in data::all(plan, report, words, options)? {
+        if document == Document::Labels {
+            let count = data::labels_in(&data).len();
+            labels = LabelsUsed::of(count, &options.labels_on()?, options.start_at);
+        }
         let paged = typeset(document, data, options).map_err(|error| error.of_whole(plan))?;
         if document == Document::Card {
-            let sides = if options.card == CardSize::Sheet {
-                2
-            } else {
-                1
+            let count = paged.pages().len();
+            card_sheets = match options.card {
+                CardSize::Sheet => count.div_ceil(2),
+                CardSize::Half | CardSize::Pocket => count,
+                CardSize::Phone => 0,
             };
-            card_sheets = paged.pages().len().div_ceil(sides);
         }
         files.push((
             document.file_name().to_owned(),
             export(document, &paged, options)?,
         ));
-        if options.png {
+        // A phone shows pictures without being asked to.
+        let for_phone = document == Document::Card && options.card == CardSize::Phone;
+        if options.png || for_phone {
             for (index, page) in paged.pages().iter().enumerate() {
                 let name = format!("{}-{}.png", document.name(), index + 1);
-                files.push(picture(name, page)?);
+                let density = if for_phone {
+                    PIXELS_ON_A_PHONE
+                } else {
+                    PIXELS_PER_POINT
+                };
+                files.push(picture(name, page, density)?);
             }
+        }
+        if options.png {
             seen.extend_from_slice(paged.pages());
         }
         // What the typesetter remembers of one document is of little use to the next, and
@@ -280,9 +320,17 @@ pub fn prints(
         typst::comemo::evict(0);
     }
     if options.png {
-        files.push(picture("contact.png".to_owned(), &contact::sheet(&seen))?);
+        files.push(picture(
+            "contact.png".to_owned(),
+            &contact::sheet(&seen),
+            PIXELS_PER_POINT,
+        )?);
     }
-    Ok(Prints { files, card_sheets })
+    Ok(Prints {
+        files,
+        card_sheets,
+        labels,
+    })
 }
 
 /// What the templates read as `data.json`: for whoever writes templates, and for comparing with
@@ -306,6 +354,8 @@ pub struct Outdated {
     pub labels: Vec<String>,
     /// The names on the labels that there are none of any more.
     pub gone: Vec<String>,
+    /// The sides of the card that do, counting from one.
+    pub sides: Vec<usize>,
     /// Whatever else says something else now.
     pub documents: Vec<Document>,
 }
@@ -347,6 +397,11 @@ pub fn outdated(
             outdated.gone.extend(gone.map(|(name, _)| name.clone()));
             let new = now.into_iter().filter(|label| !before.contains(label));
             outdated.labels.extend(new.map(|(name, _)| name));
+        } else if *document == Document::Card {
+            let before = before.map_or_else(Vec::new, |text| data::side_codes(text));
+            let now = data::side_codes(now).into_iter().enumerate();
+            let new = now.filter(|(at, code)| before.get(*at) != Some(code));
+            outdated.sides.extend(new.map(|(at, _)| at + 1));
         } else {
             outdated.documents.push(*document);
         }
@@ -402,6 +457,7 @@ fn export(
         .date
         .and_then(Date::datetime)
         .map(Timestamp::new_utc);
+    let two_sided = document == Document::Card && options.card == CardSize::Sheet;
     let options = PdfOptions {
         // Fixed, so that the same plan gives the same bytes.
         ident: Smart::Custom(format!("tallywatt/{}", document.name())),
@@ -422,7 +478,33 @@ fn export(
         )
     })?;
     leave_out_default(&mut pdf);
+    if two_sided {
+        ask_for_both_sides(&mut pdf);
+    }
     Ok(pdf)
+}
+
+/// The viewer preference that printing turns the sheet about its long edge (ISO 32000-1, table 150), which the exporter
+/// cannot write. Its catalog is the last object of the file: what is added there moves nothing but the table of places
+/// behind it, and where that begins is told at the end. A file that is not so is left as it is.
+fn ask_for_both_sides(pdf: &mut Vec<u8>) {
+    const PREFERENCES: &[u8] = b"/ViewerPreferences<<";
+    const DUPLEX: &[u8] = b"/Duplex/DuplexFlipLongEdge";
+    const START: &[u8] = b"startxref\n";
+    let last = |wanted: &[u8], pdf: &[u8]| pdf.windows(wanted.len()).rposition(|it| it == wanted);
+    let (Some(table), Some(start)) = (last(b"\nxref\n", pdf), last(START, pdf)) else {
+        return;
+    };
+    let object = last(b" 0 obj\n", &pdf[..table]);
+    let within = |at: &usize| object.is_some_and(|object| object < *at);
+    let Some(at) = last(PREFERENCES, &pdf[..table]).filter(within) else {
+        return;
+    };
+    let number = format!("{}\n%%EOF", table + 1 + DUPLEX.len());
+    pdf.truncate(start + START.len());
+    pdf.extend(number.bytes());
+    let at = at + PREFERENCES.len();
+    pdf.splice(at..at, DUPLEX.iter().copied());
 }
 
 /// The exporter writes that there is nothing suspect about the tags, which is what a reader takes
@@ -442,9 +524,9 @@ fn leave_out_default(pdf: &mut [u8]) {
     }
 }
 
-fn picture(name: String, page: &Page) -> Result<(String, Vec<u8>), PrintError> {
+fn picture(name: String, page: &Page, density: f64) -> Result<(String, Vec<u8>), PrintError> {
     let options = typst_render::RenderOptions {
-        pixel_per_pt: PIXELS_PER_POINT.into(),
+        pixel_per_pt: density.into(),
         render_bleed: false,
     };
     let png = typst_render::render(page, &options)

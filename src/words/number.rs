@@ -26,7 +26,8 @@ pub enum Show {
     Capacity,
     /// Few digits, never less than there is: for what a thing asks.
     Demand,
-    /// As many digits as [`Self::Exact`], never more than there is: for a distance as it is.
+    /// As many digits as [`Self::Exact`], never more than there is: for a distance as it is. Of round feet a metric reader
+    /// gets one digit less: nobody measured 15.24 m.
     AtMost,
     /// A digit less, never less than there is: for a distance as it must be. What is demanded reads the
     /// same wherever it stands: 25 ft are 7.7 m.
@@ -119,7 +120,10 @@ impl Numbers {
 
     pub(super) fn amount(&self, amount: Amount, show: Show) -> String {
         let (number, unit) = self.in_reader_units(amount);
-        let places = places(unit, show);
+        let places = match (unit, show) {
+            ("m", Show::AtMost) if whole_feet(amount.amount) => 1,
+            _ => places(unit, show),
+        };
         let strategy = match show {
             Show::Exact => RoundingStrategy::MidpointNearestEven,
             Show::Capacity | Show::AtMost => DOWN,
@@ -216,6 +220,12 @@ fn places(unit: &str, show: Show) -> u32 {
         | ("m", Show::AtLeast) => 1,
         (_, Show::Exact | Show::AtMost | Show::AtLeast) => 2,
     }
+}
+
+/// Whether these metres are a number of feet without a fraction. Lengths are kept in whole millimetres.
+fn whole_feet(metres: Decimal) -> bool {
+    let feet = (metres / FOOT).round_dp_with_strategy(0, RoundingStrategy::ToPositiveInfinity);
+    (feet * FOOT).round_dp_with_strategy(3, DOWN) == metres
 }
 
 /// Feet rounded down, and one digit up where that still reads as no more than these metres: 19.9 ft are
@@ -321,8 +331,16 @@ mod tests {
             );
         }
         let metres = Numbers::new("de-DE", Units::Metric);
-        for (show, shown) in [(Show::AtMost, "6,09\u{a0}m"), (Show::AtLeast, "6,1\u{a0}m")] {
-            assert_eq!(metres.amount(metre(6_096), show), shown);
+        for (millimetres, show, shown) in [
+            (6_097, Show::AtMost, "6,09\u{a0}m"),
+            (6_096, Show::AtLeast, "6,1\u{a0}m"),
+            // 20, 50 and 75 ft; and what somebody typed.
+            (6_096, Show::AtMost, "6\u{a0}m"),
+            (15_240, Show::AtMost, "15,2\u{a0}m"),
+            (22_860, Show::AtMost, "22,8\u{a0}m"),
+            (7_650, Show::AtMost, "7,65\u{a0}m"),
+        ] {
+            assert_eq!(metres.amount(metre(millimetres), show), shown);
         }
         // Next to every length, in whole millimetres, that may be asked for.
         for numbers in [feet, metres] {

@@ -4,7 +4,7 @@
 use super::Words;
 use super::screen::paragraph;
 use crate::plan::Id;
-use crate::report::{Report, Signal, StartVerdict};
+use crate::report::{Report, Signal};
 
 /// Sets of each sort shown on a terminal; the worksheet has them all.
 const SHOWN: usize = 4;
@@ -101,19 +101,6 @@ impl Words {
         ];
         Some(self.with("share-off", args))
     }
-
-    /// What only its starting keeps out of the first set; `None` where there is no such thing. An order in which that
-    /// could be started too is not told: what starts again by itself keeps none.
-    pub fn start_without(&self, report: &Report) -> Option<String> {
-        let sharing = &report.figures.sharing;
-        let first = sharing.together.first();
-        let extra = sharing.start.loads.iter();
-        let extra = extra.filter(|load| first.is_none_or(|first| !first.contains(load)));
-        let extra: Vec<Id> = extra.cloned().collect();
-        let matters = sharing.start.verdict != StartVerdict::AnyOrder && !extra.is_empty();
-        let named = || [("extra", self.set_quoted(report, &extra).into())];
-        matters.then(|| self.with("start-leave-off", named()))
-    }
 }
 
 #[cfg(test)]
@@ -137,24 +124,6 @@ mod tests {
             let text = words.sharing(&report, 200);
             assert_eq!(text.contains("more, all on the worksheet"), more.is_some());
             assert!(more.is_none_or(|more| text.contains(more)), "{text}");
-        }
-    }
-
-    #[test]
-    fn each_verdict_on_starting_names_what_it_is_about() {
-        let words = Words::english();
-        let mut report = report();
-        assert_eq!(words.start_without(&report), None);
-        let kettle = Id::new("kettle").expect("an id");
-        let griddle = Id::new("griddle").expect("an id");
-        let sharing = &mut report.figures.sharing;
-        sharing.together = vec![vec![griddle.clone()]];
-        sharing.start.loads = vec![griddle.clone(), kettle.clone()];
-        let name = super::super::screen::load_name(&report, &kettle).to_owned();
-        for verdict in [StartVerdict::ThisOrder, StartVerdict::NoOrder] {
-            report.figures.sharing.start.verdict = verdict;
-            let text = words.start_without(&report).expect("something is kept out");
-            assert_eq!(text.matches(&name).count(), 1, "{text}");
         }
     }
 }

@@ -5,7 +5,6 @@ use std::path::{Path, PathBuf};
 use tallywatt::interview::{self, Input, Row, Shape, View};
 use tallywatt::mend::{self, Mended};
 use tallywatt::plan::{Plan, store};
-use tallywatt::print::Prints;
 use tallywatt::report::{Repair, Report};
 use tallywatt::words::{Words, wrapping};
 
@@ -239,10 +238,8 @@ pub(super) fn print(
 ) -> Result<Done, Failure> {
     let options = prints::defaults();
     let (prints, _) = prints::render(plan, reader, &options)?;
-    let Prints {
-        mut files,
-        card_sheets,
-    } = prints;
+    let told = prints::told(&prints, options.card, words);
+    let mut files = prints.files;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
@@ -251,11 +248,8 @@ pub(super) fn print(
     store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
         .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
-    let sheets = prints::many_sheets(card_sheets, options.card, words);
-    for text in sheets
-        .into_iter()
-        .chain(prints::dangers_left(report, words))
-    {
+    let told = told.into_iter();
+    for text in told.chain(prints::dangers_left(report, words)) {
         output.push('\n');
         output.push_str(&textwrap::fill(&text, wrapping(width())));
         output.push('\n');

@@ -19,7 +19,7 @@ pub(super) fn data(context: &Context<'_>) -> Result<Alignment, PrintError> {
     let stock = context.options.labels_on()?;
     let offset = context.options.offset;
     Ok(Alignment {
-        common: context.common("alignment-title", &["alignment-head", "alignment-bar"]),
+        common: context.common("alignment-title", &["alignment-head", "scale-bar"]),
         stock: stock.data(),
         offset_across: millimetres(offset.across),
         offset_down: millimetres(offset.down),

@@ -34,8 +34,6 @@ pub(super) struct Card {
     never_more: Option<String>,
     /// What stays off for what a life depends on.
     off: Option<String>,
-    /// What does not start beside the first column.
-    start: Option<String>,
     /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
     warned: Vec<String>,
     turns: Vec<String>,
@@ -95,6 +93,17 @@ struct Choice {
     has: Vec<String>,
 }
 
+/// What stands on side 2.
+pub(super) const SIDE_TWO: &[&str] = &[
+    "call",
+    "blanks",
+    "setup",
+    "test",
+    "stop",
+    "meters",
+    "emergencies",
+];
+
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
@@ -109,7 +118,6 @@ const KEYS: &[&str] = &[
     "never-title",
     "never-how",
     "turns-title",
-    "start-title",
     "setup-title",
     "test-title",
     "stop-title",
@@ -143,7 +151,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         never_more: more(context, sharing.never.len().saturating_sub(SHOWN)),
         never: never.take(SHOWN).collect(),
         off: context.words.off(context.report),
-        start: context.words.start_without(context.report),
         warned: warned(context),
         meters: volts::readings(context),
         turns: sharing
@@ -239,7 +246,12 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         let names = context.load_names(ids).join(", ");
         (!names.is_empty()).then(|| context.say(key, &[("loads", &names)]))
     });
-    let said: Vec<String> = said.into_iter().flatten().collect();
+    let mut said: Vec<String> = said.into_iter().flatten().collect();
+    let lives = context.lives(false);
+    if !lives.is_empty() {
+        let life = context.words.set_quoted(context.report, &lives);
+        said.push(context.say("unplaced-life", &[("life", &life)]));
+    }
     (!said.is_empty()).then(|| said.join(" "))
 }
 
@@ -354,12 +366,15 @@ impl Tree<'_> {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
         say_once(&self.context, self.large(), &mut rows);
+        if !self.large() {
+            without_silent_ends(&mut rows);
+        }
         rows
     }
 
     /// Small cards have less on them: neither what a part is nor what it carries for a short time.
     fn large(&self) -> bool {
-        self.context.options.card == CardSize::Sheet
+        matches!(self.context.options.card, CardSize::Sheet | CardSize::Phone)
     }
 
     fn small(&self, facts: String) -> Vec<String> {
@@ -582,6 +597,26 @@ fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
         let most = most.map(|amps| context.say("guarded-most", &[("amps", &amps)]));
         row.facts.extend(most);
         above.push(own);
+    }
+}
+
+/// On a small card what must not be used has one row: it stands for the outlets of which there is nothing else to say, and
+/// which feed nothing.
+fn without_silent_ends(rows: &mut Vec<Row>) {
+    let mut at = 0;
+    while at < rows.len() {
+        let depth = rows[at].rails.len();
+        let fed = rows[at + 1..].iter();
+        let fed = fed.take_while(|row| row.rails.len() > depth);
+        let silent = |row: &Row| {
+            let end = row.kind == "receptacle" && row.rails.len() == depth + 1;
+            end && row.stopped && row.stop.is_none() && row.loads.is_empty()
+        };
+        let count = fed.clone().count();
+        if rows[at].stopped && fed.clone().all(silent) {
+            rows.drain(at + 1..=at + count);
+        }
+        at += 1;
     }
 }
 

@@ -41,9 +41,9 @@ pub(super) fn life_first(context: &Context<'_>) -> Option<String> {
     to_battery(context, "stop-life")
 }
 
-/// That what somebody's health depends on goes on its battery; none where there is no such thing.
+/// That what somebody's health depends on goes on its battery; none where no such thing may be plugged in.
 fn to_battery(context: &Context<'_>, key: &str) -> Option<String> {
-    let life = context.report.lives();
+    let life = context.lives(true);
     let names = context.words.set_quoted(context.report, &life);
     (!life.is_empty()).then(|| context.say(key, &[("life", &names)]))
 }

@@ -367,13 +367,7 @@ fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
 
 /// The same in fewer words.
 fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
-    match context.report.guarded(id) {
-        Some(_) if context.report.guarded_ahead(id) => {
-            Some(context.say("guarded-ahead-brief", &[]))
-        }
-        Some(_) => Some(context.say("guarded-brief", &[])),
-        None => stop(context, id),
-    }
+    context.guarded_briefly(id).or_else(|| stop(context, id))
 }
 
 /// The label of a receptacle; none if nothing feeds it.

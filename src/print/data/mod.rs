@@ -18,6 +18,7 @@ use std::collections::BTreeMap;
 
 use fluent_bundle::FluentValue;
 use serde::Serialize;
+use unicode_width::UnicodeWidthChar as _;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
@@ -63,16 +64,20 @@ pub(super) fn all(
             },
         ));
     }
+    for (document, value) in &mut documents {
+        // That page is of a label sheet, and of no plan.
+        if *document != Document::Alignment {
+            codes(*document, value, words);
+        }
+    }
     let faults = words.faults();
     if !faults.is_empty() {
         return Err(PrintError::WordsIncomplete { faults });
     }
-    let turned = turned(plan);
+    let shown = shown(plan);
     for (_, value) in &mut documents {
         printable(value)?;
-        isolate(value, &turned);
-        let code = code(value);
-        value["common"]["code"] = code.into();
+        show_names(value, &shown);
     }
     Ok(documents
         .into_iter()
@@ -85,7 +90,11 @@ pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
     let items = data["items"].as_array_mut().map(std::mem::take);
     let items = items.unwrap_or_default();
-    let id = |label: &serde_json::Value| label["id"].as_str().unwrap_or_default().to_owned();
+    // As somebody typed it, without the places where it may be divided.
+    let id = |label: &serde_json::Value| {
+        let shown = label["id"].as_str().unwrap_or_default();
+        shown.replace('\u{200b}', "")
+    };
     // Generators that must run apart have a label beside their own.
     let name = |label: &serde_json::Value| {
         let others = items.iter().filter(|other| id(other) == id(label)).count();
@@ -94,6 +103,14 @@ pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     };
     let named: Vec<String> = items.iter().map(name).collect();
     named.into_iter().zip(items).collect()
+}
+
+/// The codes of the sides of the card in its data.
+pub(super) fn side_codes(data: &str) -> Vec<String> {
+    let data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
+    let codes = data["codes"].as_array().cloned().unwrap_or_default();
+    let text = |code: serde_json::Value| code.as_str().map(str::to_owned);
+    codes.into_iter().filter_map(text).collect()
 }
 
 /// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
@@ -149,56 +166,140 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
     }
 }
 
-/// What the user wrote in a script that runs from right to left, the longest first.
-fn turned(plan: &Plan) -> Vec<&str> {
-    let names = plan.loads.iter().map(|load| &load.name);
-    let mut names: Vec<&str> = names
-        .chain([&plan.site.name, &plan.generator.name])
-        .map(String::as_str)
-        .filter(|name| name.chars().any(world::runs_left))
+/// The names in the plan that are not shown letter by letter as somebody typed them, the longest first, and how they are:
+/// a name in a script that runs from right to left is set apart, so that figures and marks beside it keep their places
+/// (Unicode's first strong isolate, U+2068, and its end, U+2069), and a word that few lines hold may be divided.
+fn shown(plan: &Plan) -> Vec<(String, String)> {
+    let loads = plan.loads.iter().map(|load| load.name.clone());
+    let outlets = plan.generator.outlets.iter();
+    let outlets = outlets.chain(plan.boxes.iter().flat_map(|part| &part.outlets));
+    let cords = plan.cords.iter().map(|cord| &cord.id);
+    let parts = cords.chain(plan.boxes.iter().map(|part| &part.id));
+    let ids = parts.chain(outlets.map(|outlet| &outlet.id));
+    let names = loads
+        .chain([plan.site.name.clone(), plan.generator.name.clone()])
+        .chain(ids.map(Id::to_string));
+    let mut shown: Vec<(String, String)> = names
+        .map(|name| {
+            let divided = divided(&name);
+            let turned = name.chars().any(world::runs_left);
+            let shown = if turned {
+                format!("\u{2068}{divided}\u{2069}")
+            } else {
+                divided
+            };
+            (name, shown)
+        })
+        .filter(|(name, shown)| name != shown)
         .collect();
-    names.sort_unstable_by_key(|name| (std::cmp::Reverse(name.len()), *name));
-    names.dedup();
-    names
-}
-
-/// Five digits that an old print is told from a new one by, if it says something else. The day it is printed on is no
-/// such thing. Digits spell nothing in any language.
-fn code(value: &serde_json::Value) -> String {
-    let mut value = value.clone();
-    value["common"]["date"] = serde_json::Value::Null;
-    // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
-    let text = value.to_string();
-    let hash = text.bytes().fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
-        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    shown.sort_unstable_by(|(one, _), (other, _)| {
+        (std::cmp::Reverse(one.len()), one).cmp(&(std::cmp::Reverse(other.len()), other))
     });
-    format!("{:05}", hash % 100_000)
+    shown.dedup();
+    shown
 }
 
-/// Sets such a name apart, so that figures and marks beside it keep their places: Unicode's first
-/// strong isolate, U+2068, and its end, U+2069.
-fn isolate(value: &mut serde_json::Value, names: &[&str]) {
+/// Letters of a word that any line here has room for. Longer ones are typed, not spoken.
+const LONG: usize = 17;
+
+/// A name in which each word longer than that may be divided: after its hyphens, underscores and dots where that is
+/// enough, else anywhere but ahead of a mark that stands on the letter before it.
+fn divided(name: &str) -> String {
+    let word = |word: &str| {
+        let at_joints: Vec<&str> = word.split_inclusive(['-', '_', '.']).collect();
+        if word.chars().count() < LONG {
+            word.to_owned()
+        } else if at_joints.iter().all(|piece| piece.chars().count() < LONG) {
+            at_joints.join("\u{200b}")
+        } else {
+            let mut divided = String::new();
+            for letter in word.chars() {
+                if !divided.is_empty() && letter.width().is_some_and(|width| width > 0) {
+                    divided.push('\u{200b}');
+                }
+                divided.push(letter);
+            }
+            divided
+        }
+    };
+    let words: Vec<String> = name.split(' ').map(word).collect();
+    words.join(" ")
+}
+
+/// Puts the names into all texts as they are shown.
+fn show_names(value: &mut serde_json::Value, names: &[(String, String)]) {
     match value {
         serde_json::Value::String(text) => {
             let mut rest = text.as_str();
-            let mut apart = String::new();
+            let mut all = String::new();
             while let Some(first) = rest.chars().next() {
-                if let Some(name) = names.iter().find(|name| rest.starts_with(**name)) {
-                    apart.extend(["\u{2068}", name, "\u{2069}"]);
+                let mut found = names.iter();
+                if let Some((name, shown)) = found.find(|(name, _)| rest.starts_with(&**name)) {
+                    all.push_str(shown);
                     rest = &rest[name.len()..];
                 } else {
-                    apart.push(first);
+                    all.push(first);
                     rest = &rest[first.len_utf8()..];
                 }
             }
-            *text = apart;
+            *text = all;
         }
-        serde_json::Value::Array(items) => items.iter_mut().for_each(|item| isolate(item, names)),
+        serde_json::Value::Array(items) => {
+            for item in items {
+                show_names(item, names);
+            }
+        }
         serde_json::Value::Object(fields) => {
-            fields.values_mut().for_each(|field| isolate(field, names));
+            for field in fields.values_mut() {
+                show_names(field, names);
+            }
         }
         _ => {}
     }
+}
+
+/// Gives every piece the code of what it says, by which an old print is told from a new one: a document, each label, and
+/// each side of the card.
+fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
+    // How and when it is printed is nothing that it says.
+    let mut said = value.clone();
+    for how in ["size", "stock", "skip", "offset_across", "offset_down"] {
+        said[how].take();
+    }
+    for how in ["date", "paper", "ink"] {
+        said["common"][how].take();
+    }
+    let say = |code: String| words.with("print-code", [("code", code.into())]);
+    let all = match document {
+        Document::Labels => {
+            for label in value["items"].as_array_mut().into_iter().flatten() {
+                label["code"] = say(code(&[&said["common"], label])).into();
+            }
+            code(&[&said])
+        }
+        Document::Card => {
+            let mut two = serde_json::json!({ "common": said["common"] });
+            for key in card::SIDE_TWO {
+                two[*key] = said[*key].take();
+            }
+            let sides = [&said, &two].map(|side| code(&[side]));
+            let all = sides.join(" ");
+            value["codes"] = sides.map(say).to_vec().into();
+            all
+        }
+        _ => code(&[&said]),
+    };
+    value["common"]["code"] = say(all).into();
+}
+
+/// Five digits for what is said. Digits spell nothing in any language.
+fn code(said: &[&serde_json::Value]) -> String {
+    // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
+    let bytes = said.iter().flat_map(|value| value.to_string().into_bytes());
+    let hash = bytes.fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
+    });
+    format!("{:05}", hash % 100_000)
 }
 
 /// What is the same on every document.
@@ -299,6 +400,20 @@ impl<'a> Context<'a> {
 
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
         self.report.figures.load(id)
+    }
+
+    /// What somebody's health depends on: of that, what has a place to plug in, if only another than planned, or what
+    /// has none.
+    fn lives(&self, placed: bool) -> Vec<Id> {
+        let sharing = &self.report.figures.sharing;
+        let free = |life: &Id| {
+            sharing
+                .without_place(life)
+                .is_none_or(|lost| !lost.free.is_empty())
+        };
+        let mut lives = self.report.lives();
+        lives.retain(|life| free(life) == placed);
+        lives
     }
 
     /// The name of a load; its id where the report does not know it.
@@ -414,6 +529,17 @@ impl<'a> Context<'a> {
         } else {
             "guarded"
         }
+    }
+
+    /// The same in fewer words, where only such a cord may.
+    fn guarded_briefly(&self, id: &Id) -> Option<String> {
+        self.report.guarded(id)?;
+        let key = if self.report.guarded_ahead(id) {
+            "guarded-ahead-brief"
+        } else {
+            "guarded-brief"
+        };
+        Some(self.say(key, &[]))
     }
 
     /// What alone may be plugged in at a receptacle, in words, where not everything may, and what must hold there.

@@ -24,7 +24,12 @@ fn with_plain_names(mut plan: Plan) -> Plan {
 #[test]
 fn every_plan_prints() {
     let languages = languages();
-    let cards = [CardSize::Sheet, CardSize::Half, CardSize::Pocket];
+    let cards = [
+        CardSize::Sheet,
+        CardSize::Half,
+        CardSize::Pocket,
+        CardSize::Phone,
+    ];
     let turn = std::cell::Cell::new(0);
     let mut runner = TestRunner::new(Config {
         cases: 9,
@@ -130,6 +135,54 @@ fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
                 words.language(),
                 printed.err()
             );
+        }
+    }
+}
+
+/// A name as long as the reader takes it, in letters as wide as there are, or with as many words as a family has: it takes
+/// more lines, and is never refused.
+#[test]
+fn every_name_that_is_read_prints_on_every_size() {
+    let wide = "W".repeat(LONGEST_NAME);
+    let many = "Aunt Wilhelmina Montgomery’s Western Meadow Family Weekend W";
+    assert_eq!(many.chars().count(), LONGEST_NAME);
+    for name in [&wide, many] {
+        let (mut plan, _) = demo(crate::plan::demo::MENDED);
+        renamed(&mut plan, name);
+        let plan = crate::plan::read(&crate::plan::write(&plan)).expect("a plan that is read");
+        let report = crate::judge::build(&plan);
+        for card in [
+            CardSize::Sheet,
+            CardSize::Half,
+            CardSize::Pocket,
+            CardSize::Phone,
+        ] {
+            for paper in [Paper::Letter, Paper::A4] {
+                let only = match card {
+                    CardSize::Sheet => Document::ALL.to_vec(),
+                    _ => vec![Document::Card],
+                };
+                let options = Options {
+                    paper,
+                    only,
+                    card,
+                    ..Options::default()
+                };
+                let files = print(&plan, &report, &options)
+                    .unwrap_or_else(|error| panic!("{name} {card:?} {paper:?}: {error}"));
+                show(&files, &format!("name-{card:?}-{paper:?}"));
+                // A title has no marks of the places where it may be divided.
+                let pdfs = files.iter().filter(|(name, _)| name.ends_with("pdf"));
+                for (_, pdf) in pdfs {
+                    let pdf = pdf_extract::Document::load_mem(pdf).expect("a PDF");
+                    let info = pdf.trailer.get(b"Info").expect("what it is");
+                    let info = pdf.get_object(info.as_reference().expect("elsewhere"));
+                    let info = info.and_then(pdf_extract::Object::as_dict).expect("what");
+                    let title = info.get(b"Title").expect("a title");
+                    let title = pdf_extract::decode_text_string(title).expect("text");
+                    assert!(title.contains(name), "{title}");
+                }
+            }
         }
     }
 }

@@ -191,14 +191,213 @@ fn the_code_goes_by_what_is_said() {
         let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
         data["common"]["code"].as_str().expect("a code").to_owned()
     };
+    // Each side its own.
+    let sides_of = |text: &str| {
+        let (plan, report) = demo(text);
+        let data = super::agree::data_of(&plan, &report, Document::Card).expect("a card");
+        let codes = data["codes"].as_array().expect("codes").clone();
+        let codes: Vec<String> = codes
+            .iter()
+            .map(|code| code.as_str().expect("a code").to_owned())
+            .collect();
+        for (side, code) in sides(text).iter().zip(&codes) {
+            assert!(side.contains(code), "{code}: {side}");
+        }
+        codes
+    };
     let mended = crate::plan::demo::MENDED;
     let own = code(mended, None);
-    assert_eq!(own.len(), 5);
+    assert_eq!(own.len(), "code 12345 12345".len());
     assert_eq!(code(mended, Some("2026-07-04")), own);
     let other = mended.replacen("length = \"25 ft\"", "length = \"26 ft\"", 1);
     assert_ne!(mended, other);
     assert_ne!(code(&other, None), own);
-    for side in sides(mended) {
-        assert!(side.contains(&own), "{own}: {side}");
+    // How it is printed is nothing that it says.
+    let (plan, report) = demo(mended);
+    let a4 = Options {
+        only: vec![Document::Card],
+        paper: Paper::A4,
+        ink: Ink::Black,
+        ..Options::default()
+    };
+    let data = template_data(&plan, &report, &Words::english(), &a4).expect("data");
+    assert!(data[0].1.contains(&own));
+    let (before, after) = (sides_of(mended), sides_of(&other));
+    assert!(
+        before[0] != after[0] && before[1] == after[1],
+        "{before:?} {after:?}"
+    );
+    let (old, new) = (demo(mended), demo(&other));
+    let words = Words::english();
+    let again = outdated((&old.0, &old.1), (&new.0, &new.1), &words).expect("told");
+    assert_eq!(again.sides, [1]);
+    let propane = mended.replacen("fuel = \"gasoline\"", "fuel = \"propane\"", 1);
+    let after = sides_of(&propane);
+    assert!(before[1] != after[1], "{before:?} {after:?}");
+}
+
+/// Where no outlet has amps, no head stands over an empty column.
+#[test]
+fn no_head_stands_over_figures_that_are_not_there() {
+    let alone = "format = 1\nregion = \"north-america\"\n[generator]\nrated = \"2000 W\"\nvoltage = \"120 V\"\n\
+        [[generator.outlet]]\nid = \"front\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n";
+    for (text, head) in [(alone, false), (crate::plan::demo::MENDED, true)] {
+        let [one, _] = sides(text);
+        assert_eq!(one.contains("3 h or more"), head, "{one}");
+    }
+}
+
+/// Nothing is told to stay off beside a column that it is not in: what may run is all that has a dot.
+#[test]
+fn the_lent_box_has_a_card_of_two_sides() {
+    let lent = include_str!("../../../tests/plans/large/lent-box.toml");
+    let [one, two] = sides(lent);
+    assert!(
+        one.contains("Never together") && !one.contains("With column 1 on"),
+        "{one}"
+    );
+    assert!(two.contains("Local codes"), "{two}");
+    let (plan, report) = demo(lent);
+    let options = Options {
+        only: vec![Document::Card],
+        ..Options::default()
+    };
+    let prints = prints(&plan, &report, &Words::english(), &options).expect("printed");
+    assert_eq!(prints.card_sheets, 1);
+}
+
+/// What must not be plugged in is not switched to its battery, as if it had been. Near miss: with a place of its own.
+#[test]
+fn a_breathing_machine_without_a_place_runs_on_its_battery_alone() {
+    let weekend = crate::plan::demo::WEEKEND;
+    let cpap = "name = \"CPAP machine\"";
+    assert!(weekend.contains(cpap));
+    let [one, two] = sides(weekend);
+    assert!(one.contains("DO NOT PLUG IN: CPAP machine"), "{one}");
+    assert!(one.contains("only on a battery"), "{one}");
+    assert!(!two.contains("to its battery"), "{two}");
+    let placed = crate::plan::demo::MENDED.replacen("kind = \"lamp\"", "kind = \"medical\"", 1);
+    let [one, two] = sides(&placed);
+    assert!(
+        !one.contains("only on a battery") && two.contains("to its battery"),
+        "{two}"
+    );
+}
+
+/// What to do when something goes wrong is on one leaf, in any language, whatever the first side takes.
+#[test]
+fn emergencies_stay_on_one_leaf() {
+    let lent = include_str!("../../../tests/plans/large/lent-box.toml");
+    for text in [crate::plan::demo::MENDED, crate::plan::demo::WEEKEND, lent] {
+        let (plan, report) = demo(text);
+        for words in super::hostile::languages() {
+            for card in [CardSize::Half, CardSize::Pocket] {
+                let options = Options {
+                    card,
+                    only: vec![Document::Card],
+                    ..Options::default()
+                };
+                let data = template_data(&plan, &report, &words, &options).expect("data");
+                let told: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
+                let titles: Vec<&str> = told["emergencies"]
+                    .as_array()
+                    .expect("emergencies")
+                    .iter()
+                    .filter_map(|it| it["title"].as_str())
+                    .collect();
+                let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
+                let on = |title: &str| {
+                    paged.pages().iter().position(|page| {
+                        let mut found = Vec::new();
+                        super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
+                        // Its first line.
+                        let begins = |text: &str| text.len() >= 3 && title.starts_with(text.trim());
+                        found.iter().any(|(_, _, _, text)| begins(text))
+                    })
+                };
+                let leaves: Vec<Option<usize>> = titles.iter().map(|title| on(title)).collect();
+                assert!(
+                    leaves[0].is_some() && leaves.iter().all(|leaf| *leaf == leaves[0]),
+                    "{} {card:?}: {leaves:?}",
+                    words.language()
+                );
+            }
+        }
+    }
+}
+
+/// For a phone each side is one page of the width of a screen, with its picture, and says what the sheet says.
+#[test]
+fn the_card_for_a_phone_is_one_narrow_column() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let options = Options {
+        card: CardSize::Phone,
+        only: vec![Document::Card],
+        ..Options::default()
+    };
+    let prints = prints(&plan, &report, &Words::english(), &options).expect("printed");
+    show(&prints.files, "phone");
+    let names: Vec<&str> = prints.files.iter().map(|(name, _)| &**name).collect();
+    assert_eq!(names, ["card.pdf", "card-1.png", "card-2.png"]);
+    assert_eq!(prints.card_sheets, 0);
+    let pdf = pdf_extract::Document::load_mem(&prints.files[0].1).expect("a PDF");
+    assert_eq!(pdf.get_pages().len(), 2);
+    for page in pdf.get_pages().into_values() {
+        let size = pdf
+            .get_dictionary(page)
+            .and_then(|page| page.get(b"MediaBox"));
+        let size = size
+            .and_then(pdf_extract::Object::as_array)
+            .expect("a size");
+        let width = size[2].as_float().expect("a width");
+        assert!((width - 360.0).abs() < 0.01, "{width}");
+    }
+    let phone = text_of(&prints.files[0].1);
+    // What is for paper alone.
+    let words = Words::english();
+    let paper = ["flip", "site", "ranger", "hospital"];
+    let paper = paper
+        .map(|key| words.text(&format!("print-card-{key}")))
+        .join(" ");
+    for word in sides(crate::plan::demo::MENDED).concat().split_whitespace() {
+        if !paper.contains(word) && word.chars().all(char::is_alphabetic) {
+            assert!(phone.contains(word), "{word}");
+        }
+    }
+}
+
+/// Printing is asked to turn the sheet about its long edge, where the card has a side on each face of it.
+#[test]
+fn the_card_asks_for_both_sides_of_its_sheet() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    for (card, date) in [
+        (CardSize::Sheet, None),
+        (CardSize::Sheet, Date::from_str("2026-07-04").ok()),
+        (CardSize::Half, None),
+    ] {
+        let options = Options {
+            card,
+            date,
+            ..Options::default()
+        };
+        for (name, bytes) in print(&plan, &report, &options).expect("printed") {
+            let pdf = pdf_extract::Document::load_mem(&bytes).expect("a PDF");
+            let wishes = pdf.catalog().and_then(|it| it.get(b"ViewerPreferences"));
+            let wishes = wishes
+                .and_then(pdf_extract::Object::as_dict)
+                .expect("wishes");
+            let duplex = wishes.get(b"Duplex").and_then(pdf_extract::Object::as_name);
+            let asked = duplex.is_ok_and(|how| how == b"DuplexFlipLongEdge");
+            assert_eq!(
+                asked,
+                name == "card.pdf" && card == CardSize::Sheet,
+                "{name} {card:?}"
+            );
+            // The table of places begins where the file says.
+            let end = String::from_utf8_lossy(&bytes[bytes.len() - 40..]).into_owned();
+            let (_, at) = end.split_once("startxref\n").expect("the end of a PDF");
+            let at: usize = at.lines().next().expect("a line").parse().expect("a place");
+            assert!(bytes[at..].starts_with(b"xref\n"), "{name}");
+        }
     }
 }

@@ -146,3 +146,78 @@ fn expected_height(stock: &str) -> f64 {
     let height = Stock::named(stock).expect("a stock").height as f64;
     height / 1000.0
 }
+
+/// Each label has a code of its own, that of the plan as it is: a label that says the same has the same.
+#[test]
+fn every_label_has_the_code_of_what_it_says() {
+    let codes = |text: &str, stock: Option<&str>| -> BTreeMap<String, String> {
+        let (plan, report) = demo(text);
+        let options = Options {
+            stock: stock.map(|name| Stock::named(name).expect("a stock")),
+            start_at: usize::from(stock.is_some()),
+            only: vec![Document::Labels],
+            ..Options::default()
+        };
+        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+        let labels = data::labels_in(&data[0].1).into_iter();
+        let code = |label: &serde_json::Value| label["code"].as_str().expect("a code").to_owned();
+        labels.map(|(name, label)| (name, code(&label))).collect()
+    };
+    let mended = crate::plan::demo::MENDED;
+    let before = codes(mended, None);
+    assert_eq!(codes(mended, Some("letter-30")), before);
+    let other = mended.replacen("name = \"Toaster\"", "name = \"Toast\"", 1);
+    assert_ne!(mended, other);
+    let after = codes(&other, None);
+    let changed: Vec<&String> = before
+        .keys()
+        .filter(|name| before[*name] != after[*name])
+        .collect();
+    assert_eq!(changed, ["box-right"]);
+    // And it is on them, where there is room.
+    let text = drawn(mended, "letter-plain-6");
+    for code in before.values() {
+        assert!(text.iter().any(|(text, _)| text == code), "{code}");
+    }
+}
+
+#[test]
+fn the_next_free_label_is_told() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let used = |stock: &str, start_at: usize| {
+        let options = Options {
+            stock: Some(Stock::named(stock).expect("a stock")),
+            start_at,
+            only: vec![Document::Labels],
+            ..Options::default()
+        };
+        prints(&plan, &report, &Words::english(), &options)
+            .expect("printed")
+            .labels
+    };
+    let told = |count: usize, next: Option<usize>| Some(LabelsUsed { count, next });
+    // Seventeen labels.
+    assert_eq!(used("letter-8", 1), told(17, Some(2)));
+    assert_eq!(used("letter-8", 8), told(17, None));
+    assert_eq!(used("letter-30", 3), told(17, Some(20)));
+    assert_eq!(used("roll-24", 1), None);
+}
+
+/// Between two words is one space, and no gap that readers take for two or for none.
+#[test]
+fn labels_are_set_with_single_spaces() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let options = Options::default();
+    let mut data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let (document, data) = data.swap_remove(0);
+    let paged = typeset(document, data, &options).expect("typeset");
+    let mut found = Vec::new();
+    for page in paged.pages() {
+        super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
+    }
+    let text: String = found.into_iter().map(|(_, _, _, text)| text).collect();
+    for words in ["Gets power from the blue one", "Plug into twist"] {
+        assert!(text.contains(words), "{words}: {text}");
+    }
+    assert!(!text.contains("  "), "{text}");
+}

@@ -271,7 +271,7 @@ fn a_full_label_says_less_and_not_smaller() {
 }
 
 /// The texts that are drawn: from where to where, on which line, what.
-fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, String)>) {
+pub(super) fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, String)>) {
     for (at, item) in frame.items() {
         let (x, y) = (x + at.x.to_pt(), y + at.y.to_pt());
         match item {
@@ -284,6 +284,94 @@ fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, Stri
                 found.push((x, right, y, text.text.to_string()));
             }
             _ => {}
+        }
+    }
+}
+
+/// All texts of a page, none of which runs into another.
+fn apart(frame: &Frame, what: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    drawn(frame, (0.0, 0.0), &mut found);
+    found.sort_by(|one, other| one.0.total_cmp(&other.0));
+    for (at, one) in found.iter().enumerate() {
+        for other in &found[at + 1..] {
+            let beside = (one.2 - other.2).abs() < 2.0;
+            assert!(
+                !beside || other.0 >= one.1 - 0.1,
+                "{what}: {one:?} runs into {other:?}"
+            );
+        }
+    }
+    found.into_iter().map(|(_, _, _, text)| text).collect()
+}
+
+/// Forty loads and twelve outlets, whose ids have 23 letters: on a box and the generator of two legs.
+fn forty() -> String {
+    let outlet = |of: &str, id: &str, shape: &str, amps: u32| {
+        format!(
+            "[[{of}.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\nbreaker = \"{amps} A\"\ngfci = true\n"
+        )
+    };
+    let mut plan = "format = 1\nregion = \"north-america\"\n[site]\nground = \"damp\"\nco_alarm = true\n\
+        stands = \"open\"\nsleepers_at = \"40 ft\"\n[generator]\nrated = \"6500 W\"\npeak = \"8000 W\"\n\
+        voltage = \"120/240 V\"\nneutral = \"floating\"\n"
+        .to_owned();
+    for letter in ["a", "b", "c"] {
+        plan += &outlet(
+            "generator",
+            &format!("generator-front-panel-{letter}"),
+            "5-20R",
+            20,
+        );
+    }
+    plan += &outlet("generator", "generator-front-panel-d", "L14-30R", 30);
+    plan += "[[cord]]\nid = \"heavy-cord-to-the-tents\"\nfrom = \"generator-front-panel-d\"\nplug = \"L14-30P\"\n\
+        ends = [\"L14-30R\"]\nwire = \"10 AWG\"\nconductors = 4\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+        [[box]]\nid = \"box-in-the-large-tent-x\"\nfrom = \"heavy-cord-to-the-tents\"\ninlet = \"L14-30P\"\n\
+        listed = true\nbond = false\n";
+    for letter in ["a", "b", "c", "d", "e", "f", "g", "h"] {
+        plan += &outlet(
+            "box",
+            &format!("box-outlet-number-long-{letter}"),
+            "5-20R",
+            20,
+        );
+    }
+    for number in 0..40 {
+        let (name, kind, watts) = [
+            ("Kettle", "cooker", 1200),
+            ("Lamps", "lamp", 40),
+            ("Radio", "electronic", 15),
+            ("Phone charger", "electronic", 20),
+        ][number % 4];
+        let load = format!(
+            "[[load]]\nid = \"load-number-{number}\"\nname = \"{name} {number}\"\nkind = \"{kind}\"\n\
+             running = \"{watts} W\"\n"
+        );
+        plan += &load;
+    }
+    plan
+}
+
+/// On page 1 of the worksheet each part keeps to its columns, and the whole case, with whoever signs, is on that page.
+#[test]
+fn forty_loads_have_room_on_every_print() {
+    let (plan, report) = demo(&forty());
+    let words = Words::english();
+    for paper in [Paper::Letter, Paper::A4] {
+        let options = Options {
+            paper,
+            only: vec![Document::Card, Document::Worksheet],
+            ..Options::default()
+        };
+        for (document, data) in data::all(&plan, &report, &words, &options).expect("worded") {
+            let paged = typeset(document, data, &options)
+                .unwrap_or_else(|error| panic!("{document:?}: {error}"));
+            let first = apart(&paged.pages()[0].frame, "forty").concat();
+            match document {
+                Document::Card => assert!(paged.pages().len() <= 4),
+                _ => assert!(first.contains("Signature"), "{first}"),
+            }
         }
     }
 }
@@ -303,19 +391,8 @@ fn nothing_on_the_cautions_runs_into_another() {
             let mut signals = 0;
             let warning = words.signal(Signal::Warning);
             for page in paged.pages() {
-                let mut found = Vec::new();
-                drawn(&page.frame, (0.0, 0.0), &mut found);
-                found.sort_by(|one, other| one.0.total_cmp(&other.0));
-                for (at, one) in found.iter().enumerate() {
-                    signals += usize::from(one.3 == warning);
-                    for other in &found[at + 1..] {
-                        let beside = (one.2 - other.2).abs() < 2.0;
-                        assert!(
-                            !beside || other.0 >= one.1 - 0.1,
-                            "{tag}: {one:?} runs into {other:?}"
-                        );
-                    }
-                }
+                let found = apart(&page.frame, &tag);
+                signals += found.iter().filter(|text| **text == warning).count();
             }
             assert!(signals > 0, "{tag}: no signal word");
         }

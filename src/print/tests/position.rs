@@ -313,7 +313,18 @@ fn the_alignment_page_frames_every_label() {
         }
         // The bar that proves the scale is as long as it says.
         if !name.starts_with("roll") {
-            assert!(pages[0].iter().any(|drawn| bar(drawn, 100.0)), "{name}");
+            assert!(pages[0].iter().any(|drawn| bar(drawn, 50.0)), "{name}");
+            // What to do with the page stands in one label.
+            let pdf = Pdf::load_mem(&files[1].1).expect("a PDF");
+            let mut glyphs = Glyphs::default();
+            output_doc(&pdf, &mut glyphs).expect("glyphs");
+            let glyphs = &glyphs.pages[0];
+            let told = |place: &Box4| glyphs.iter().filter(|(x, y)| inside(place, *x, *y)).count();
+            let full = expected(&name)
+                .iter()
+                .filter(|place| told(place) > 150)
+                .count();
+            assert_eq!(full, 1, "{name}");
         }
     }
 }

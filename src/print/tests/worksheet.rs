@@ -495,3 +495,25 @@ fn times_to_trip_are_written_as_the_reader_writes_numbers() {
         assert!(sheet.contains(right) && !sheet.contains(wrong), "{tag}");
     }
 }
+
+/// Page 1 says of an outlet what its label says: that only a GFCI cord may go in, or whether one works there.
+#[test]
+fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let sheet = sheet_of(&plan, &report, &Words::english());
+    let points = sheet["case"]["points"].as_array().expect("points");
+    let gfci = |id: &str| {
+        let mut points = points.iter();
+        let point = points.find(|point| point["id"] == id).expect("a point");
+        point["gfci"].as_str().expect("text").to_owned()
+    };
+    let told = ["front", "tents", "tents.1", "twist", "box-left"].map(gfci);
+    let expected = [
+        "GFCI CORD ONLY",
+        "GFCI AHEAD",
+        "GFCI AHEAD",
+        "NO",
+        "at box-left",
+    ];
+    assert_eq!(told, expected);
+}

@@ -16,6 +16,9 @@ use crate::supply::{Node, NodeIx, NodeKind};
 /// The most assumptions that stand on this page; the others are told in a section of their own.
 pub(super) const SHORT: usize = 6;
 
+/// The letters of them that it has room for, with those who sign below: one that names forty loads is told there, too.
+const ROOM: usize = 1_000;
+
 #[derive(Debug, Serialize)]
 pub(super) struct Case {
     /// Each with its heading.
@@ -205,16 +208,17 @@ fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
 
 fn gfci(sheet: &Sheet<'_>, id: &Id) -> String {
     let context = sheet.context;
+    // As on its label: what may be plugged in there, then whether anything cuts off a shock.
+    if let Some(only) = context.guarded_briefly(id) {
+        return only;
+    }
     let Some(limit) = context.limit(id) else {
         return "–".to_owned();
     };
-    let key = match limit.shock.state {
-        ShockState::Works => "ws-gfci-works",
-        ShockState::Blind | ShockState::Doubtful => "ws-gfci-no",
-        ShockState::None => "ws-gfci-none",
-    };
-    let by = limit.shock.by.as_ref().map_or("", Id::as_str);
-    context.say(key, &[("by", by)])
+    match (limit.shock.state, &limit.shock.by) {
+        (ShockState::Works, Some(by)) => context.say("ws-gfci-works", &[("by", by.as_str())]),
+        _ => context.say("ws-gfci-no", &[]),
+    }
 }
 
 fn points(sheet: &Sheet<'_>) -> Vec<Point> {
@@ -310,8 +314,15 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
         .into_iter()
         .map(|(_, text)| text)
         .collect();
-    let more = assumed.len().saturating_sub(SHORT);
+    let all = assumed.len();
+    let mut room = ROOM;
+    assumed.retain(|text| {
+        let left = room.checked_sub(text.chars().count());
+        room = left.unwrap_or(room);
+        left.is_some()
+    });
     assumed.truncate(SHORT);
+    let more = all - assumed.len();
     Case {
         facts: facts(sheet),
         points: points(sheet),

@@ -557,12 +557,14 @@ fn starting(
     (power, current)
 }
 
-/// Whether the load counts as running for three hours or more: where the plan says so, or its hours do. With neither
-/// said it does, which gives it the lower limit.
+/// Whether the load counts as running for three hours or more. Its hours tell where the plan does not; with neither
+/// it does, which gives it the lower limit. A tool is used now and then all day, if the plan says so; what makes heat for
+/// a room or a bed is on for all of its hours.
 fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
     let for_hours = longest_stretch(&load.hours) >= CONTINUOUS_MINUTES;
+    let may_heat_rooms = load.may_be(LoadKind::Heater);
     match load.continuous {
-        Answer::Known(said) => said || for_hours,
+        Answer::Known(said) => said || for_hours && may_heat_rooms,
         Answer::Missing | Answer::Unknown if !load.hours.is_empty() => for_hours,
         Answer::Missing | Answer::Unknown => {
             assume.note(
@@ -963,7 +965,7 @@ breaker = "20 A"
         );
         assert_eq!(with(""), (true, 1));
         assert_eq!(with("continuous = false"), (false, 0));
-        // Of two answers that do not agree, the one that gives less.
+        // Of two answers that do not agree on a heater, the one that gives less.
         let short = "continuous = false\nhours = [\"07:00-09:59\"]";
         assert_eq!(with(short), (false, 0));
         let long = "continuous = false\nhours = [\"07:00-10:00\"]";

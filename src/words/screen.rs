@@ -30,6 +30,12 @@ pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
         .word_splitter(textwrap::WordSplitter::NoHyphenation)
 }
 
+/// What must not be used at a receptacle, that itself or what it hangs on, and the rule that says why.
+fn refusal(report: &Report, limit: &Limit) -> Option<(Option<Id>, &'static str)> {
+    let why = report.refused(&limit.id)?;
+    Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
+}
+
 impl Words {
     /// The troubles, worst first, then what was assumed, wrapped to `width` columns.
     pub fn troubles(&self, report: &Report, width: usize) -> String {
@@ -209,11 +215,6 @@ impl Words {
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         paragraph(&mut out, "", &self.text("check-limits"), width);
-        // What must not be used there, itself or what it hangs on, and why.
-        let refusal = |limit: &Limit| -> Option<(Option<Id>, &'static str)> {
-            let why = report.refused(&limit.id)?;
-            Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
-        };
         let alike = |one: &Limit, other: &Limit| {
             let only = |of: &Limit| {
                 let verdict = report.verdict(&of.id);
@@ -225,7 +226,7 @@ impl Words {
                     of.continuous_amps,
                     of.short_amps,
                     of.legs.len(),
-                    refusal(of),
+                    refusal(report, of),
                     only(of),
                     report.usable(&of.id),
                     report.idle(&of.id),
@@ -267,7 +268,7 @@ impl Words {
                 ))
             };
             let guarded = report.guarded(&limit.id).map(|why| why.code);
-            let text = match refusal(limit) {
+            let text = match refusal(report, limit) {
                 None if guarded.is_some() => self.with(
                     if report.guarded_ahead(&limit.id) {
                         "check-limit-guarded-ahead"

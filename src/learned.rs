@@ -15,6 +15,8 @@ use crate::tables::volts::{HIGH, SERVICE_LEAST, USE_LEAST, at_nominal};
 pub enum Seen {
     /// The alarm for carbon monoxide sounded.
     Alarm,
+    /// Something burns.
+    Fire,
     /// Somebody got a shock, there if a part or load is named.
     Shock(Option<Id>),
     /// It, or a plug in it, was hot or soft, or burned: a part, or a load.
@@ -63,6 +65,8 @@ pub enum Unclear {
 pub struct Vocabulary {
     /// For an alarm.
     pub alarm: Vec<String>,
+    /// For flames.
+    pub fire: Vec<String>,
     /// For an electric shock.
     pub shock: Vec<String>,
     /// For what is hot, soft or burned.
@@ -167,6 +171,9 @@ pub fn understand(
     if says(&vocabulary.alarm) {
         return Ok(Seen::Alarm);
     }
+    if says(&vocabulary.fire) {
+        return Ok(Seen::Fire);
+    }
     let is_named = |word: &str, id: &Id| id.as_str().to_lowercase() == word;
     let mut named = parts(plan);
     named.retain(|id| folded.iter().any(|word| is_named(word, id)));
@@ -247,6 +254,7 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
     let of = |id: &Id| values([("part", named(id))]);
     let (key, told) = match seen {
         Seen::Alarm => ("alarm", values([])),
+        Seen::Fire => ("fire", values([])),
         // As bad as hot: not to be used, until somebody has looked.
         Seen::Shock(Some(id)) => {
             let marked = mark(&mut after, report, id, true);
@@ -264,7 +272,7 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
         Seen::Ran(hours) => ran(&mut after, *hours),
     };
     let signal = match key {
-        "alarm" | "shock" | "shock-at" | "meter-high" => Some(Signal::Danger),
+        "alarm" | "fire" | "shock" | "shock-at" | "meter-high" => Some(Signal::Danger),
         "gfci" | "meter-low" | "meter-source" | "meter-none" => Some(Signal::Warning),
         _ => None,
     };
@@ -509,6 +517,10 @@ mod tests {
         for text in ["the CO alarm will not stop", "I feel dizzy, not hot"] {
             assert_eq!(understood(text), Ok(Seen::Alarm), "{text}");
         }
+        // Nobody is sent to pull a plug out of a fire.
+        for text in ["fire", "the cord tents is on fire", "flames at box-left"] {
+            assert_eq!(understood(text), Ok(Seen::Fire), "{text}");
+        }
     }
 
     /// A name that ends in a figure, or is in capitals, is a name.
@@ -750,6 +762,7 @@ mod tests {
                 format!("front {}", of.shock[0]),
                 of.shock[0].clone(),
                 of.alarm[0].clone(),
+                format!("long {}", of.fire[0]),
             ];
             let mut keys = std::collections::BTreeSet::new();
             for (unknown, clear) in [(false, false), (true, true)] {
@@ -770,7 +783,7 @@ mod tests {
                     assert!(!words.learned(&learned, &[]).is_empty());
                 }
             }
-            assert!(keys.len() >= 17, "{tag}: {keys:?}");
+            assert!(keys.len() >= 18, "{tag}: {keys:?}");
             plan = super::tests::plan();
             for unclear in [
                 Unclear::Not,

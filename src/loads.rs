@@ -276,7 +276,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting_current,
         starting_apparent: starting_apparent.max(running_apparent),
         continuous: continuous(load, &mut assume),
-        barred: barred(load),
+        barred: barred(plan, load),
     }
 }
 
@@ -425,11 +425,13 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     most.max(kind.running)
 }
 
-/// Why a load is plugged in nowhere, wherever there is room: `hot` where it was felt hot or gave a shock (rule CORD009),
+/// Why a load is plugged in nowhere, wherever there is room: `hot` where it or its outlet was felt hot or gave a shock (rule
+/// CORD009),
 /// `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong (rule
 /// POWER009).
-fn barred(load: &Load) -> Option<&'static str> {
-    if load.hot == Some(true) {
+fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
+    let in_hot = || plan.in_hot_outlets().iter().any(|(id, _)| *id == load.id);
+    if load.hot == Some(true) || in_hot() {
         Some("hot")
     } else {
         exceeds_its_plug(load).then_some("impossible")

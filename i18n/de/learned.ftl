@@ -2,6 +2,7 @@
 
 # What people type for it, with spaces between.
 learned-word-alarm = alarm warner kohlenmonoxid kopfschmerzen kopfweh schwindlig schwindel übel übelkeit ohnmächtig
+learned-word-fire = feuer brand flamme flammen brennt
 learned-word-shock = schlag stromschlag kribbelt
 learned-word-hot = heiß weich geschmolzen verbrannt verschmort rauch raucht riecht geruch braun funken
 learned-word-warm = warm
@@ -48,6 +49,7 @@ learned-gfci = Ein GFCI hat an { $part } abgeschaltet: etwas, das dahinter steck
 learned-shock = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Lassen Sie Generator, Kabel und Gerät von einer Elektrofachkraft ansehen, bevor sie jemand benutzt. Schreiben Sie dann, wo es war, damit der Plan es weiß: „Schlag an kettle“.
 learned-shock-at = Stellen Sie den Motor ab, dann ziehen Sie das Kabel am Generator heraus. Rufen Sie { $call }, wenn es gerade geschah. Gehen Sie nach jedem Schlag zum Arzt, auch nach einem kleinen. Im Plan steht jetzt: { $part } nicht benutzen. Benutzen Sie auch sonst nichts, was dort steckte. Lassen Sie alles von einer Elektrofachkraft ansehen.
 learned-alarm = Alle an die frische Luft, sofort. Rufen Sie { $call }, und sagen Sie: Kohlenmonoxid. Niemand geht hinein, bis die Feuerwehr es sagt.
+learned-fire = Alle weg, sofort. Rufen Sie { $call }. Den Motor nur abstellen, wenn der Weg dorthin frei ist. Kein Wasser auf brennenden Kraftstoff oder auf etwas, das unter Spannung stehen kann.
 learned-not = Sagen Sie, was geschah, und nicht, was nicht geschah. Bei einer Messung muss alles an sein.
 learned-no-trip = Hat ein Automat ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.
 learned-take-off = { $count ->

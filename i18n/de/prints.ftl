@@ -78,6 +78,7 @@ print-short-no-gfci = Kein Stromschlag-Schutz
 # Where there is least room.
 print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN
+print-tiny-gfci-unknown = GFCI: UNBEKANNT
 print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
@@ -216,7 +217,7 @@ print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei 
 print-row-gfci = GFCI
 print-loose = Nicht angeschlossen:
 print-unplaced = NICHT EINSTECKEN: { $loads }. Keine Steckdose in diesem Plan reicht dafür.
-print-felt-hot = NICHT EINSTECKEN: { $loads }. Heiß geworden, oder hat einen Schlag gegeben.
+print-felt-hot = NICHT EINSTECKEN: { $loads }. Gerät oder Steckdose wurde heiß oder gab einen Schlag.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
 # Every outlet left is one that must not be used.
 print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, die bleibt, darf dafür benutzt werden.
@@ -241,11 +242,11 @@ print-never-how = Jedes ▸ beginnt eine Gruppe. Nie eine ganze Gruppe zugleich 
 print-start-meter = { $on ->
     [all] Ist alles an
    *[column] Ist die ganze Spalte 1 an
-  }, muss ein Steckdosen-Messgerät in jeder Dose von „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
+  }, muss ein Steckdosen-Messgerät in jeder Dose von „{ $at }“ mindestens { $volts } zeigen, wenn die Dose am Generator { $nominal } zeigt. Viel weniger: etwas ausschalten.
 print-start-meter-outlet = { $on ->
     [all] Ist alles an
    *[column] Ist die ganze Spalte 1 an
-  }, muss ein Steckdosen-Messgerät an „{ $at }“ mindestens { $volts } zeigen. Weniger: etwas ausschalten.
+  }, muss ein Steckdosen-Messgerät an „{ $at }“ mindestens { $volts } zeigen, wenn die Dose am Generator { $nominal } zeigt. Viel weniger: etwas ausschalten.
 print-setup-title = Aufbauen
 print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, wo geschlafen wird.
 print-setup-alarm-test = Prüftaste jedes Kohlenmonoxid-Melders drücken, wo geschlafen wird: Er muss anschlagen.
@@ -467,7 +468,7 @@ print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf nicht benutzt werden
 print-ws-too-large = es verlangt mehr, als eine Steckdose dafür geben darf
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
-print-ws-hot = ist heiß geworden oder hat einen Schlag gegeben
+print-ws-hot = Gerät oder Steckdose wurde heiß oder gab einen Schlag
 print-ws-no-power = woran es hängt, ist nirgends eingesteckt
 print-ws-refused = die Steckdose, in die es käme, darf nicht benutzt werden
 print-ws-energy = Energie und Kraftstoff

@@ -76,9 +76,12 @@ CORD008 = { $first } heizt stundenlang am Ende eines Kabels
     .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn doch: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
     .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
 
-CORD009 = { $first } wurde heiß oder gab einen Schlag
+CORD009 = { $fix ->
+    [load] Hitze oder Schlag, wo { $first } steckte
+   *[other] { $first } wurde heiß oder gab einen Schlag
+  }
     .why = Ein heißer oder weicher Stecker heißt: sein Metall sitzt nicht mehr fest. Er kann schmelzen und Feuer fangen, und kein Sicherungsautomat merkt es.
     .fix-cord = Ziehen Sie { $first } heraus, und benutzen Sie es nicht mehr: nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
     .fix-box = Ziehen Sie { $first } heraus, und benutzen Sie ihn nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
-    .fix-load = { $first } ausstecken und nicht benutzen. Prüfen lassen, oder ein anderes Gerät nehmen.
+    .fix-load = { $first } ausstecken und nicht benutzen. Prüfen lassen, oder ein anderes Gerät nehmen. Ist die Steckdose dazu braun, weich oder locker, auch diese nicht benutzen.

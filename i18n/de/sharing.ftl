@@ -93,7 +93,7 @@ mend-tally = { $dangers ->
         [one] 1 Warnung
        *[other] { $warnings } Warnungen
     }, { $musts ->
-        [0] alles, was laufen muss, hat einen Platz
+        [0] alles, was hier laufen muss, hat einen Platz
         [one] 1 Gerät, das laufen muss, kann es nicht
        *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
     }

@@ -1,7 +1,8 @@
 ### Safety. What was learned at camp.
 
 # What people type for it, with spaces between.
-learned-word-alarm = alarm alarms monoxide co headache headaches dizzy dizziness sick nausea nauseous faint fainted
+learned-word-alarm = alarm alarms monoxide co headache headaches dizzy dizziness sick nausea nauseous faint fainted vomit vomiting unconscious
+learned-word-fire = fire fires flame flames
 learned-word-shock = shock shocked shocks tingle tingles tingled zap zaps zapped electrocuted
 learned-word-hot = hot soft melt melts melted melting burn burns burned burning brown scorched smoke smokes smoked smoking smell smells smelled spark sparks sparked sizzle sizzles buzz buzzes buzzing
 learned-word-warm = warm
@@ -48,6 +49,7 @@ learned-gfci = A GFCI cut the power at { $part }: something plugged in past it m
 learned-shock = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. Have a licensed electrician look at the generator, the cord and the appliance before anyone uses them. Then type where, so that the plan knows it: “shock at kettle”.
 learned-shock-at = Stop the engine, then unplug the cord at the generator. Call { $call } if it just happened. See a doctor after any shock, even a small one. The plan now says: do not use { $part }. Do not use anything else that was plugged in there. Have a licensed electrician look at all of it.
 learned-alarm = Get everyone into fresh air, now. Call { $call }, and say: carbon monoxide. Nobody goes back in until the fire department says so.
+learned-fire = Get everyone away, now. Call { $call }. Stop the engine only if the way to it is clear. Put no water on burning fuel, or on anything that might have power.
 learned-not = We understand only what happened, so leave out what did not. A reading by a meter counts only with everything on.
 learned-no-trip = If a breaker tripped, say so: “front tripped at 13 A”. Amps alone change nothing.
 learned-take-off = { $count ->

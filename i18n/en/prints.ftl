@@ -78,6 +78,7 @@ print-short-no-gfci = No GFCI
 # Where there is least room.
 print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO
+print-tiny-gfci-unknown = GFCI: NOT KNOWN
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
@@ -216,7 +217,7 @@ print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen 
 print-row-gfci = GFCI
 print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan will do.
-print-felt-hot = DO NOT PLUG IN: { $loads }. It got hot, or gave a shock.
+print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
 print-refused = DO NOT PLUG IN: { $loads }. You must not use any of the other outlets.
@@ -242,11 +243,11 @@ print-never-how = Each ▸ starts one group. Never have all of one group on at o
 print-start-meter = { $on ->
     [all] With all of it on
    *[column] With all of column 1 on
-  }, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more. If less, switch something off.
+  }, a plug-in meter in “{ $at }” should read { $volts } or more, if the generator gives { $nominal }. If it reads much less, switch something off.
 print-start-meter-outlet = { $on ->
     [all] With all of it on
    *[column] With all of column 1 on
-  }, a plug-in meter at “{ $at }” should read { $volts } or more. If less, switch something off.
+  }, a plug-in meter at “{ $at }” should read { $volts } or more, if the generator gives { $nominal }. If it reads much less, switch something off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of each carbon monoxide alarm where people sleep: it must beep.
@@ -482,7 +483,7 @@ print-ws-no-receptacle-fits = no free outlet fits its plug
 print-ws-no-room = every outlet that fits its plug is full, or must not be used
 print-ws-too-large = no outlet that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
-print-ws-hot = it got hot, or gave a shock
+print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
 print-ws-refused = you must not use any outlet left for it
 print-ws-energy = Energy and fuel

@@ -82,9 +82,12 @@ CORD008 = { $first } makes heat for hours on a cord
     .fix-warm = Keep warm with bedding and clothes, or run the heater for less than three hours. If you use a cord all the same: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
     .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
 
-CORD009 = { $first } got hot, or gave a shock
+CORD009 = { $fix ->
+    [load] Heat or a shock where { $first } was plugged in
+   *[other] { $first } got hot, or gave a shock
+  }
     .why = A hot or soft plug means that its metal no longer holds tight. It can melt and start a fire, and no breaker notices.
     .fix-cord = Unplug { $first }, and do not use it again: use another cord. If a plug or outlet it touched is brown, soft or loose, do not use that either.
     .fix-box = Unplug { $first }, and do not use it. Have a licensed electrician look at it.
     .fix-outlet = Do not use { $first }, or the plug that was in it. Have a licensed electrician look at it.
-    .fix-load = Unplug { $first }, and do not use it. Have it looked at, or use another.
+    .fix-load = Unplug { $first }, and do not use it. Have it looked at, or use another. If the outlet it was in is brown, soft or loose, do not use that either.

@@ -96,7 +96,7 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] every must-have has an outlet
+        [0] every must-have here has an outlet
         [one] 1 must-have cannot run when you want it
        *[other] { $musts } must-haves cannot run when you want them
     }

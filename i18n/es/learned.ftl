@@ -2,6 +2,7 @@
 
 # What people type for it, with spaces between.
 learned-word-alarm = alarma alarmas monóxido mareo mareos mareado mareada náusea náuseas desmayo
+learned-word-fire = fuego incendio llama llamas
 learned-word-shock = descarga descargas calambre calambres
 learned-word-hot = caliente blando blanda derretido derretida quemado quemada quemó humo huele olor pardo parda chispa chispas
 learned-word-warm = tibio tibia
@@ -48,6 +49,7 @@ learned-gfci = Un { -gfci } cortó la corriente en { $part }: quizá algo enchuf
 learned-shock = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. Que un { -electrician } revise el generador, el cable y el aparato antes de que alguien los use. Luego escriba dónde, para que el plan lo sepa: “descarga en kettle”.
 learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Llame al { $call } si acaba de pasar. Vaya al médico después de toda descarga, también de una pequeña. El plan dice ahora: no use { $part }. Tampoco use nada más que estuviera enchufado allí. Que un { -electrician } lo revise todo.
 learned-alarm = Todos al aire libre, ya. Llame al { $call } y diga: monóxido de carbono. Nadie vuelve a entrar hasta que los bomberos lo digan.
+learned-fire = Aleje a todos, ya. Llame al { $call }. Pare el motor solo si el camino hasta él está libre. No eche agua sobre combustible que arde ni sobre nada que pueda tener corriente.
 learned-not = Diga lo que pasó, no lo que no pasó. Para un medidor, todo tiene que estar encendido.
 learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
 learned-take-off = { $count ->

@@ -80,6 +80,7 @@ print-short-no-gfci = Sin protección GFCI
 # Where there is least room.
 print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
+print-tiny-gfci-unknown = GFCI: NO SE SABE
 print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
@@ -217,7 +218,7 @@ print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara c
 print-row-gfci = { -gfci }
 print-loose = Sin enchufar:
 print-unplaced = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } de este plan.
-print-felt-hot = NO ENCHUFE: { $loads }. Se calentó o dio una descarga.
+print-felt-hot = NO ENCHUFE: { $loads }. El aparato o su toma se calentó o dio una descarga.
 print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre que se pueda usar.
 # Every outlet left is one that must not be used.
 print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } de los que quedan.
@@ -243,11 +244,11 @@ print-never-how = Cada ▸ empieza un grupo. Nunca tenga todo un grupo encendido
 print-start-meter = { $on ->
     [all] Con todo encendido
    *[column] Con toda la columna 1 encendida
-  }, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
+  }, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más, si la toma del generador marca { $nominal }. Si es mucho menos, apague algo.
 print-start-meter-outlet = { $on ->
     [all] Con todo encendido
    *[column] Con toda la columna 1 encendida
-  }, un medidor enchufado en “{ $at }” debe marcar { $volts } o más. Si es menos, apague algo.
+  }, un medidor enchufado en “{ $at }” debe marcar { $volts } o más, si la toma del generador marca { $nominal }. Si es mucho menos, apague algo.
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
 print-setup-alarm-test = Presione el botón de prueba de cada alarma de monóxido de carbono donde se duerme: debe sonar.
@@ -469,7 +470,7 @@ print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle } que puede usar
 print-ws-impossible = se dice que pide más de lo que admite su propia clavija
-print-ws-hot = se calentó o dio una descarga
+print-ws-hot = el aparato o su toma se calentó o dio una descarga
 print-ws-no-power = aquello de lo que cuelga no está enchufado en nada
 print-ws-refused = no se debe usar el { -receptacle } donde iría
 print-ws-energy = Energía y combustible

@@ -76,9 +76,12 @@ CORD008 = { $first } calienta durante horas al final de un cable
     .fix-warm = Abríguese con ropa y ropa de cama, o úselo menos de tres horas. Si lo usa: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija al cuarto de hora: si una está caliente, pare.
     .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija al cuarto de hora: si una está caliente, pare.
 
-CORD009 = { $first } se calentó o dio una descarga
+CORD009 = { $fix ->
+    [load] Calor o descarga donde estaba enchufado { $first }
+   *[other] { $first } se calentó o dio una descarga
+  }
     .why = Una clavija caliente o blanda quiere decir que su metal ya no aprieta. Puede derretirse y causar un incendio, y ningún { -breaker } lo nota.
     .fix-cord = Desenchufe { $first } y no lo use más: use otro cable. Si una clavija o un { -receptacle } que tocó está pardo, blando o flojo, tampoco lo use.
     .fix-box = Desenchufe { $first } y no lo use. Haga que lo revise un { -electrician }.
     .fix-outlet = No use { $first } ni la clavija que estaba en él. Haga que lo revise un { -electrician }.
-    .fix-load = Desenchufe { $first } y no lo use. Hágalo revisar o use otro.
+    .fix-load = Desenchufe { $first } y no lo use. Hágalo revisar o use otro. Si la toma donde estaba está parda, blanda o floja, tampoco la use.

@@ -93,7 +93,7 @@ mend-tally = { $dangers ->
         [one] 1 advertencia
        *[other] { $warnings } advertencias
     }, { $musts ->
-        [0] todo lo que debe funcionar tiene sitio
+        [0] todo lo que debe funcionar aquí tiene sitio
         [one] 1 cosa que debe funcionar no puede
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
     }

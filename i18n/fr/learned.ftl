@@ -2,6 +2,7 @@
 
 # What people type for it, with spaces between.
 learned-word-alarm = alarme alarmes monoxyde vertige vertiges nausée nausées évanoui évanouie
+learned-word-fire = feu incendie flamme flammes
 learned-word-shock = choc chocs décharge picote
 learned-word-hot = chaud chaude mou molle fondu fondue brûlé brûlée fumée odeur sent bruni brunie étincelle étincelles
 learned-word-warm = tiède
@@ -48,6 +49,7 @@ learned-gfci = Un { -gfci } a coupé le courant à { $part } : quelque chose bra
 learned-shock = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Faites vérifier { -generator(form: "the") }, la rallonge et l’appareil par un { -electrician } avant que quelqu’un s’en serve. Dites ensuite où, pour que le plan le sache : « choc à kettle ».
 learned-shock-at = Arrêtez le moteur, puis débranchez la rallonge à la source. Appelez le { $call } si cela vient d’arriver. Voyez un médecin après tout choc, même petit. Le plan dit maintenant de ne pas utiliser { $part }. Ne vous servez de rien d’autre qui y était branché. Faites tout vérifier par un { -electrician }.
 learned-alarm = Tout le monde à l’air frais, tout de suite. Appelez le { $call } et dites : monoxyde de carbone. Personne ne rentre avant que les pompiers le disent.
+learned-fire = Éloignez tout le monde, tout de suite. Appelez le { $call }. N’arrêtez le moteur que si le chemin est libre. Pas d’eau sur du carburant qui brûle, ni sur ce qui peut être sous tension.
 learned-not = Dites ce qui s’est passé, et non ce qui ne s’est pas passé. Pour une mesure, tout doit être en marche.
 learned-no-trip = Si un disjoncteur s’est déclenché, dites-le : « front déclenché à 13 A ». Les ampères seuls ne changent rien.
 learned-take-off = { $count ->

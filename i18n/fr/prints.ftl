@@ -78,6 +78,7 @@ print-short-no-gfci = Chocs : aucune protection
 # Where there is least room.
 print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON
+print-tiny-gfci-unknown = GFCI : INCONNU
 print-plug-in = À brancher ici
 print-plug-in-nothing = rien de prévu
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
@@ -220,7 +221,7 @@ print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche
 print-row-gfci = GFCI
 print-loose = Non branché :
 print-unplaced = NE BRANCHEZ PAS : { $loads }. Aucune prise de ce plan ne convient.
-print-felt-hot = NE BRANCHEZ PAS : { $loads }. A chauffé ou donné un choc.
+print-felt-hot = NE BRANCHEZ PAS : { $loads }. L’appareil ou sa prise a chauffé ou donné un choc.
 print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise ne convient.
 # Every outlet left is one that must not be used.
 print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
@@ -246,11 +247,11 @@ print-never-how = Chaque ▸ est un groupe. Jamais tout un groupe à la fois.
 print-start-meter = { $on ->
     [all] Tout en marche
    *[column] Toute la colonne 1 en marche
-  }, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
+  }, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus, si la prise { -generator(form: "of") } montre { $nominal }. Bien moins : arrêtez un appareil.
 print-start-meter-outlet = { $on ->
     [all] Tout en marche
    *[column] Toute la colonne 1 en marche
-  }, un voltmètre en « { $at } » doit montrer { $volts } ou plus. Sinon, arrêtez un appareil.
+  }, un voltmètre en « { $at } » doit montrer { $volts } ou plus, si la prise { -generator(form: "of") } montre { $nominal }. Bien moins : arrêtez un appareil.
 print-setup-title = Mise en place
 print-setup-alarm = Un { -alarm } de monoxyde de carbone qui marche là où l’on dort.
 print-setup-alarm-test = Appuyez sur le bouton de chaque { -alarm } de monoxyde de carbone, là où l’on dort : il doit sonner.
@@ -485,7 +486,7 @@ print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
 print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines, ou ne doivent pas servir
 print-ws-too-large = demande plus que ne peut donner une prise à sa portée
 print-ws-impossible = dit demander plus que sa propre fiche ne supporte
-print-ws-hot = a chauffé ou donné un choc
+print-ws-hot = l’appareil ou sa prise a chauffé ou donné un choc
 print-ws-no-power = ce dont il dépend n’est branché sur rien
 print-ws-refused = il ne faut pas utiliser la prise où il irait
 print-ws-noise-published = Niveau publié

@@ -76,9 +76,12 @@ CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
     .fix-warm = Réchauffez-vous avec de la literie et des habits, ou faites marcher l’appareil moins de trois heures. Si vous vous en servez : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
     .fix-less = Servez-vous-en moins de trois heures de suite. Si c’est plus long : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
 
-CORD009 = { $first } a chauffé ou donné un choc
+CORD009 = { $fix ->
+    [load] Chaleur ou choc là où { $first } était branché
+   *[other] { $first } a chauffé ou donné un choc
+  }
     .why = Une fiche chaude ou molle, c’est un métal qui ne serre plus. Elle peut fondre et mettre le feu, et aucun disjoncteur ne le remarque.
     .fix-cord = Débranchez { $first } et ne vous en servez plus : prenez une autre rallonge. Si une fiche ou une prise qui la touchait est brunie, molle ou lâche, ne vous en servez pas non plus.
     .fix-box = Débranchez { $first } et ne vous en servez pas. Faites-le vérifier par un { -electrician }.
     .fix-outlet = Ne vous servez pas de { $first }, ni de la fiche qui y était. Faites vérifier le tout par un { -electrician }.
-    .fix-load = Débranchez { $first } et ne l’utilisez pas. Faites-le examiner, ou prenez-en un autre.
+    .fix-load = Débranchez { $first } et ne l’utilisez pas. Faites-le examiner, ou prenez-en un autre. Si la prise où il était est brunie, molle ou lâche, ne vous en servez pas non plus.

@@ -96,7 +96,7 @@ mend-tally = { $dangers ->
         [one] 1 avertissement
        *[other] { $warnings } avertissements
     }, { $musts ->
-        [0] tout ce qui doit fonctionner a une place
+        [0] tout ce qui doit fonctionner ici a une place
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }

@@ -10,7 +10,7 @@ use crate::judge::unknowns;
 use crate::loads::{LoadUnit, units};
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
-use crate::report::{Assumption, Report, Signal, Trouble, leg_names};
+use crate::report::{Assumption, Finding, Report, Signal, Trouble, leg_names};
 use crate::sharing::model::{Fixed, FixedRow};
 use crate::sharing::set::LoadSet;
 use crate::sharing::start;
@@ -262,10 +262,21 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         Signal::Danger | Signal::Notice => false,
     });
     let warnings = warnings.filter_map(|(at, trouble)| {
-        let concerns =
-            |about: &[Id]| about.is_empty() || about.iter().any(|id| on_the_way.contains(&id));
+        let on = |id: &&Id| on_the_way.contains(id);
+        let is_load = |id: &&Id| {
+            report
+                .figures
+                .loads
+                .iter()
+                .any(|it| [&it.id, &it.of].contains(id))
+        };
+        let concerns = |found: &Finding| match found.code {
+            // Of what is too much together, all of it is on, or it is not this.
+            "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
+            _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
+        };
         let mut findings = report.findings_of(trouble);
-        if !findings.any(|found| concerns(&found.about)) {
+        if !findings.any(concerns) {
             return None;
         }
         let found = report.findings_of(trouble).next()?;
@@ -803,6 +814,14 @@ mod tests {
             ("gfci = true # front", "gfci = false"),
         ];
         assert_eq!(told(&bonds, "kettle"), (true, vec!["SHOCK004"], 1));
+        // Kettle and fan are too much together, and the fan alone is not.
+        let much = [
+            ("rated = \"3600 W\"", "rated = \"2000 W\""),
+            ("peak = \"4500 W\"", "peak = \"2200 W\""),
+            ("running = \"50 W\"", "running = \"900 W\""),
+        ];
+        let codes = |load| told(&much, load).1;
+        assert!(!codes("fan").contains(&"POWER001"), "{:?}", codes("fan"));
         let life = [("kind = \"electronic\" # fan", "kind = \"medical\"")];
         assert_eq!(told(&life, "fan"), (true, vec!["HEALTH001"], 1));
         assert_eq!(told(&life, "kettle"), (true, vec![], 0));

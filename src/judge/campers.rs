@@ -362,3 +362,54 @@ fn an_outlet_outside_is_at_the_end_of_its_cord() {
     let near = report(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", &home)]);
     assert_eq!(found(&near, "AIR005").len(), 1);
 }
+
+/// A camper is no box that another is bought for: what is hot on it stays hot, and what is wrong in it stays wrong.
+#[test]
+fn no_box_is_bought_in_the_place_of_a_camper() {
+    let outlet = "breaker = \"30 A\"\n\n[[box.outlet]]\nid = \"porch\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\n\
+                  gfci = true\nHOT\n[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"20 W\"\nplug = \"5-15P\"\n\
+                  on = \"porch\"\n\n[[load]]\nid = \"roof\"";
+    for (hot, more) in [("hot = true\n", ""), ("", "bond = true\nlisted = false\n")] {
+        let outlet = outlet.replace("HOT", hot);
+        let outlet = format!("{more}{outlet}");
+        let before = edited(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", &outlet)]);
+        let mended = crate::mend::mend(&before, true);
+        let was = before.boxes.first().expect("a camper");
+        let is = mended.plan.boxes.first().expect("a camper");
+        assert_eq!((is.bond, is.listed), (was.bond, was.listed));
+        assert_eq!(is.outlets[0].hot, was.outlets[0].hot, "{:?}", mended.steps);
+    }
+}
+
+/// Of one that somebody made at home nobody takes for granted that its neutral is apart; of a factory's, one does.
+#[test]
+fn a_homemade_camper_may_join_neutral_and_ground() {
+    let joins = |listed: &str| {
+        let listed = format!("inlet = \"TT-30P\"\n{listed}");
+        let plan = edited(&[("inlet = \"TT-30P\"", &listed)]);
+        plan.boxes[0].joins()
+    };
+    assert_eq!(joins(""), plan::Answer::Known(false));
+    assert_eq!(joins("listed = true\n"), plan::Answer::Known(false));
+    assert!(!joins("listed = false\n").is_known());
+}
+
+/// Nobody has read the main breaker: its plug sets the limit, and no label says that the breaker does.
+#[test]
+fn a_main_that_nobody_has_read_is_told_as_none() {
+    let by_main = |breaker: &str| {
+        let breaker = format!("inlet = \"5-15P\"\n{breaker}");
+        let report = report(&[
+            ("from = \"rv\"", "from = \"front\""),
+            ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", &breaker),
+        ]);
+        let mut limits = report.figures.limits.iter();
+        let limit = limits.find(|it| it.id == id("camper")).expect("it has one");
+        (
+            limit.set_by.id == id("camper"),
+            limit.set_by.reason == LimitReason::Breaker,
+        )
+    };
+    assert_eq!(by_main("breaker = \"12 A\"\n"), (true, true));
+    assert_eq!(by_main(""), (true, false));
+}

@@ -54,7 +54,6 @@ const DEEDS: &[Deed] = &[
         ("CORD004", "replace"),
         ("CORD005", "*"),
         ("CORD006", "less"),
-        ("CORD009", "cord"),
         ("OVER001", "cord"),
         ("OVER001", "thicker"),
         ("OVER001", "splitter"),
@@ -91,7 +90,6 @@ const DEEDS: &[Deed] = &[
         ("SHOCK005", "known"),
         ("SHOCK006", "home-made"),
         ("SHOCK013", "box"),
-        ("CORD009", "box"),
         ("FIT004", "too-large"),
     ]),
     // Look for the mark on it.
@@ -591,6 +589,23 @@ mod tests {
             ("on = \"right\" # fan", "on = \"front\""),
         ];
         assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
+    }
+
+    /// That a cord got hot is known, and no print on it is looked at for that: it is told by itself beside what is only
+    /// taken for the worst, and stands in no other's shadow.
+    #[test]
+    fn what_got_hot_is_a_trouble_of_its_own() {
+        let hot = ("coiled = false # long", "coiled = false\nhot = true");
+        for guess in [
+            ("wire = \"10 AWG\" # long", "wire = \"unknown\""),
+            ("conductors = 3 # long", "conductors = \"unknown\""),
+        ] {
+            let found = report(&[hot, guess]);
+            let mut troubles = found.figures.troubles.iter();
+            let first = |trouble: &crate::report::Trouble| found.findings[trouble.findings[0]].code;
+            let own = troubles.find(|it| first(it) == "CORD009").expect("told");
+            assert_eq!(own.signal, crate::report::Signal::Danger);
+        }
     }
 
     /// Two cords with one fault each are two things to do.

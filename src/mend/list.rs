@@ -296,6 +296,14 @@ impl<'a> List<'a> {
             Problem::Waits(loads) => self.for_waiting(loads),
             Problem::AtTheSet(load) => self.for_brought(load),
         };
+        // Nobody puts a box in the place of a camper.
+        let camper = |id: &Id| {
+            self.plan
+                .boxes
+                .iter()
+                .any(|it| it.is_camper() && it.id == *id)
+        };
+        changes.retain(|change| !matches!(change, Change::ListedBox(id) if camper(id)));
         changes.sort();
         changes.dedup();
         changes
@@ -343,8 +351,7 @@ impl<'a> List<'a> {
                         changes.push(Change::GroundedCord(id.clone()));
                     }
                     changes.extend(self.box_of(id).cloned().map(Change::ListedBox));
-                    let load = self.plan.loads.iter().find(|load| load.id == *id);
-                    changes.extend(load.map(|load| Change::LeaveHome(load.id.clone())));
+                    changes.extend(self.left_home(id));
                 }
             }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {

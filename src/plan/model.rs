@@ -676,12 +676,16 @@ impl DistributionBox {
     }
 
     /// Whether it joins neutral and ground. Factory-made, listed boxes do not, unless somebody says
-    /// so; of a camper nobody has to know.
+    /// so; of a camper nobody has to know, but of one that somebody made at home.
     #[must_use]
     pub fn joins(&self) -> Answer<bool> {
         match self.bond {
             Answer::Missing if self.listed == Answer::Known(true) => Answer::Known(false),
-            Answer::Missing | Answer::Unknown if self.is_camper() => Answer::Known(false),
+            Answer::Missing | Answer::Unknown
+                if self.is_camper() && self.listed != Answer::Known(false) =>
+            {
+                Answer::Known(false)
+            }
             answer => answer,
         }
     }
@@ -876,7 +880,10 @@ impl Plan {
 
     /// What the plan puts into an outlet that has been felt hot: its plug was as hot, and nobody has said that it was not.
     pub(crate) fn in_hot_outlets(&self) -> Vec<(Id, Id)> {
-        let hot: Vec<&Id> = self.felt_hot().collect();
+        let of_boxes = self.boxes.iter().flat_map(|holder| &holder.outlets);
+        let outlets = self.generator.outlets.iter().chain(of_boxes);
+        let hot = outlets.filter(|outlet| outlet.hot == Some(true));
+        let hot: Vec<&Id> = hot.map(|outlet| &outlet.id).collect();
         if hot.is_empty() {
             return Vec::new();
         }

@@ -145,7 +145,7 @@ impl List {
         if !camper.listed.is_known() {
             self.word(field("listed"), "assumed-yes", "camper-listed");
         }
-        if !camper.bond.is_known() {
+        if !camper.bond.is_known() && camper.joins().is_known() {
             self.word(field("bond"), "assumed-no", "camper-bond");
         }
         self.word(field("gfci"), "assumed-yes", "camper-gfci");

@@ -616,7 +616,10 @@ impl<'a> Setting<'a> {
     /// whyever: where a GFCI works, if there is one.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
         let unit = &self.units[load];
-        if plan.loads[unit.load].on.is_none() || unit.barred.is_some() {
+        let on = plan.loads[unit.load].on.as_ref();
+        let in_camper =
+            on.is_some_and(|on| plan.boxes.iter().any(|it| it.is_camper() && it.id == *on));
+        if on.is_none() || in_camper || unit.barred.is_some() {
             return Vec::new();
         }
         let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();

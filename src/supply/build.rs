@@ -674,7 +674,11 @@ impl<'a> Builder<'a> {
         let legs = self.supply.node(parent).legs;
         let mut node = self.node(&holder.id, kind, parent, legs);
         node.rating = marked;
-        node.reason = LimitReason::Breaker;
+        // Of one that nobody has read, no label says that it trips.
+        node.reason = match holder.breaker {
+            Answer::Known(_) => LimitReason::Breaker,
+            Answer::Missing | Answer::Unknown => LimitReason::Plug,
+        };
         Some(self.push_breaker(node))
     }
 

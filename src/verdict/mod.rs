@@ -276,7 +276,11 @@ impl<'a> Verdicts<'a> {
                 .guarded
                 .or(beyond.closed)
                 .filter(|_| !self.leads_on(at));
-            return graver(self.refused(at), dead_end);
+            // What it hangs on has to be put right before anything past it.
+            return match self.refused(at) {
+                Some(above) if above.at != at => Some(above),
+                own => graver(own, dead_end),
+            };
         }
         self.refused(at).or_else(|| {
             self.bare[at.0].then(|| Refusal {

@@ -15,6 +15,7 @@ impl Words {
         };
         Vocabulary {
             alarm: all("alarm"),
+            fire: all("fire"),
             shock: all("shock"),
             hot: all("hot"),
             warm: all("warm"),

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
-use super::labels::{box_headline, cord_facts, leg};
+use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
 use super::{Common, Context, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
@@ -428,7 +428,10 @@ impl Tree<'_> {
                 ShockState::None => report
                     .verdict(&limit.id)
                     .filter(|verdict| !verdict.loads.is_empty())
-                    .map(|_| "tiny-no-gfci"),
+                    .map(|_| match gfci_unknown(context, limit) {
+                        true => "tiny-gfci-unknown",
+                        false => "tiny-no-gfci",
+                    }),
             };
             row.facts.extend(gfci.map(|key| context.say(key, &[])));
         }

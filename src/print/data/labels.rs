@@ -209,6 +209,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     let plan = context.plan;
     let mut labels = vec![Label::Generator(generator(context))];
     labels.extend(apart(context));
+    labels.extend(hot_loads(context));
     for outlet in &plan.generator.outlets {
         labels.extend(socket(context, &outlet.id, None, Some(outlet)));
     }
@@ -276,24 +277,46 @@ fn apart(context: &Context<'_>) -> Option<Label> {
         .iter()
         .filter(keeps_apart)
         .min_by_key(|it| it.signal)?;
-    let mut finding = told.clone();
-    finding.signal = report.signal_of(told);
     let id = &context.plan.generator.name;
-    let text = context.words.finding(&finding, &report.figures.loads);
-    Some(Label::Refuse(Refusal {
-        id: id.clone(),
+    let stop = ["apart", "apart-brief"].map(|key| context.say(key, &[]));
+    Some(forbidden(context, told, id, stop))
+}
+
+/// The label of each load that is plugged in nowhere because it got hot or gave a shock.
+fn hot_loads(context: &Context<'_>) -> Vec<Label> {
+    let findings = context.report.findings.iter();
+    let hot = findings.filter(|it| (it.code, it.fix.key) == ("CORD009", "load"));
+    let labels = hot.filter_map(|told| {
+        let mut loads = context.plan.loads.iter();
+        let load = loads.find(|load| told.about.contains(&load.id))?;
+        let stop = ["do-not-use"; 2].map(|key| context.say(key, &[]));
+        Some(forbidden(context, told, &load.name, stop))
+    });
+    labels.collect()
+}
+
+/// The label of something that must not be used, in the words of the finding that says so.
+fn forbidden(context: &Context<'_>, told: &Finding, name: &str, stop: [String; 2]) -> Label {
+    let mut finding = told.clone();
+    finding.signal = context.report.signal_of(told);
+    let text = context
+        .words
+        .finding(&finding, &context.report.figures.loads);
+    let [stop, stop_brief] = stop;
+    Label::Refuse(Refusal {
+        id: name.to_owned(),
         ends: None,
-        alt: context.say("apart", &[]),
+        alt: stop.clone(),
         shape: None,
         level: finding.signal.name(),
         signal: text.signal,
-        stop: context.say("apart", &[]),
-        stop_brief: context.say("apart-brief", &[]),
+        stop,
+        stop_brief,
         forbidden: true,
         title: text.title,
         why: text.look.into_iter().next().unwrap_or(text.why),
         fix: text.fix,
-    }))
+    })
 }
 
 /// The label of what must not be used, or only for a cord with protection built in, in the words of the finding
@@ -399,7 +422,7 @@ fn socket(
             _ => context.say("leg-both-brief", &[]),
         }),
         set_by: draws.map(|it| context.limit_set_by(it)),
-        trips: draws.is_some_and(trips),
+        trips: draws.is_some_and(|it| trips(context, it)),
         unwatched: draws.and_then(|it| context.unwatched(&it.set_by, &it.acts)),
         unwatched_brief: draws.and_then(|it| add_up(context, &it.set_by, &it.acts)),
         gfci: limit.shock.state == ShockState::Works,
@@ -457,9 +480,13 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     )
 }
 
-/// Whether something trips at a limit.
-const fn trips(limit: &Limit) -> bool {
-    matches!(limit.acts, Acts::AtLimit { .. })
+/// Whether something trips at a limit, and not only the main breaker of a camper that nobody has read.
+fn trips(context: &Context<'_>, limit: &Limit) -> bool {
+    let unread = |id: &Id| {
+        let mut boxes = context.plan.boxes.iter();
+        boxes.any(|it| it.id == *id && it.is_camper() && !it.breaker.is_known())
+    };
+    matches!(&limit.acts, Acts::AtLimit { id } if !unread(id))
 }
 
 /// The legs that feed a receptacle, where the generator has two.
@@ -484,7 +511,7 @@ fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
 }
 
 /// Whether nobody knows if anything on the way to a receptacle has a GFCI.
-fn gfci_unknown(context: &Context<'_>, limit: &Limit) -> bool {
+pub(super) fn gfci_unknown(context: &Context<'_>, limit: &Limit) -> bool {
     let verdict = context.report.verdict(&limit.id);
     let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
     verdict.is_some_and(|it| it.assumed.iter().any(of_gfci))
@@ -608,7 +635,7 @@ fn shared(
                         &context.words.list(&all),
                     ),
                 },
-                enforced: trips(limit),
+                enforced: trips(context, limit),
             });
         }
     }
@@ -745,7 +772,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.limit_set_by(limit)),
             gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
-            trips: trips(limit),
+            trips: trips(context, limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             ..part

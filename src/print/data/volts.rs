@@ -182,7 +182,14 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     };
     let say = |key: &str, at: &Id, volts: Voltage| {
         let volts = context.capacity(volts);
-        context.say(key, &[("on", on), ("at", at.as_str()), ("volts", &volts)])
+        let nominal = context.exact(context.plan.line_to_neutral());
+        let values = [
+            ("on", on),
+            ("at", at.as_str()),
+            ("volts", &volts),
+            ("nominal", &nominal),
+        ];
+        context.say(key, &values)
     };
     if context.plan.boxes.is_empty() {
         // A plug-in meter goes into nothing else.

@@ -254,7 +254,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",
             ("inlet", None) => "wiring",
-            _ if free => "free",
+            ("receptacle" | "wiring", _) if free => "free",
             (fix, _) => fix,
         };
         let mut told = values([]);

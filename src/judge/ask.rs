@@ -88,6 +88,47 @@ pub struct AtReceptacle {
     pub volts: Voltage,
 }
 
+/// The warnings of what is on and on the way to it.
+fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
+    let warnings = report.figures.troubles.iter().enumerate();
+    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
+    let doubtful = |trouble: &Trouble| {
+        let mut findings = report.findings_of(trouble);
+        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
+    };
+    let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
+        Signal::Warning => true,
+        Signal::Caution => doubtful(trouble),
+        Signal::Danger | Signal::Notice => false,
+    });
+    let told = warnings.filter_map(|(at, trouble)| {
+        let on = |id: &&Id| on_the_way.contains(id);
+        let is_load = |id: &&Id| {
+            report
+                .figures
+                .loads
+                .iter()
+                .any(|it| [&it.id, &it.of].contains(id))
+        };
+        let concerns = |found: &Finding| match found.code {
+            // Of what is too much together, all of it is on, or it is not this.
+            "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
+            _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
+        };
+        let mut findings = report.findings_of(trouble);
+        if !findings.any(concerns) {
+            return None;
+        }
+        let found = report.findings_of(trouble).next()?;
+        Some(Warned {
+            code: found.code,
+            about: found.about.clone(),
+            trouble: at,
+        })
+    });
+    told.collect()
+}
+
 /// Those of one or two legs on which something is drawn.
 fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
     match legs {
@@ -250,46 +291,10 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         let way = place(*load).into_iter().flat_map(|at| supply.up(at));
         on_the_way.extend(way.map(|(_, node)| &node.id));
     }
-    let warnings = report.figures.troubles.iter().enumerate();
-    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
-    let doubtful = |trouble: &Trouble| {
-        let mut findings = report.findings_of(trouble);
-        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
-    };
-    let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
-        Signal::Warning => true,
-        Signal::Caution => doubtful(trouble),
-        Signal::Danger | Signal::Notice => false,
-    });
-    let warnings = warnings.filter_map(|(at, trouble)| {
-        let on = |id: &&Id| on_the_way.contains(id);
-        let is_load = |id: &&Id| {
-            report
-                .figures
-                .loads
-                .iter()
-                .any(|it| [&it.id, &it.of].contains(id))
-        };
-        let concerns = |found: &Finding| match found.code {
-            // Of what is too much together, all of it is on, or it is not this.
-            "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
-            _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
-        };
-        let mut findings = report.findings_of(trouble);
-        if !findings.any(concerns) {
-            return None;
-        }
-        let found = report.findings_of(trouble).next()?;
-        Some(Warned {
-            code: found.code,
-            about: found.about.clone(),
-            trouble: at,
-        })
-    });
     let flowing = scene.flowing();
     let settled = supply.settled_flow(&flowing);
     Answer {
-        warnings: warnings.collect(),
+        warnings: warned(report, &on_the_way),
         may: dangers.is_empty()
             && no_place.is_empty()
             && taken.is_empty()

@@ -428,9 +428,12 @@ impl Tree<'_> {
                 ShockState::None => report
                     .verdict(&limit.id)
                     .filter(|verdict| !verdict.loads.is_empty())
-                    .map(|_| match gfci_unknown(context, limit) {
-                        true => "tiny-gfci-unknown",
-                        false => "tiny-no-gfci",
+                    .map(|_| {
+                        if gfci_unknown(context, limit) {
+                            "tiny-gfci-unknown"
+                        } else {
+                            "tiny-no-gfci"
+                        }
                     }),
             };
             row.facts.extend(gfci.map(|key| context.say(key, &[])));

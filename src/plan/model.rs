@@ -666,26 +666,22 @@ impl DistributionBox {
         self.kind == BoxKind::Camper
     }
 
-    /// Whether it is factory made and listed, as campers are unless somebody says otherwise.
+    /// Whether it is factory made and listed, as campers are of which nothing is said. Whoever says that nobody knows has a
+    /// doubt.
     #[must_use]
     pub fn is_listed(&self) -> Answer<bool> {
         match self.listed {
-            Answer::Missing | Answer::Unknown if self.is_camper() => Answer::Known(true),
+            Answer::Missing if self.is_camper() => Answer::Known(true),
             answer => answer,
         }
     }
 
     /// Whether it joins neutral and ground. Factory-made, listed boxes do not, unless somebody says
-    /// so; of a camper nobody has to know, but of one that somebody made at home.
+    /// so, nor do campers.
     #[must_use]
     pub fn joins(&self) -> Answer<bool> {
         match self.bond {
-            Answer::Missing if self.listed == Answer::Known(true) => Answer::Known(false),
-            Answer::Missing | Answer::Unknown
-                if self.is_camper() && self.listed != Answer::Known(false) =>
-            {
-                Answer::Known(false)
-            }
+            Answer::Missing if self.is_listed() == Answer::Known(true) => Answer::Known(false),
             answer => answer,
         }
     }

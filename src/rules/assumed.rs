@@ -142,10 +142,10 @@ impl List {
     /// What is true of every camper.
     fn camper(&mut self, camper: &DistributionBox) {
         let field = |name: &str| format!("box.{}.{name}", camper.id);
-        if !camper.listed.is_known() {
+        if camper.listed == Answer::Missing {
             self.word(field("listed"), "assumed-yes", "camper-listed");
         }
-        if !camper.bond.is_known() && camper.joins().is_known() {
+        if camper.bond == Answer::Missing && camper.joins().is_known() {
             self.word(field("bond"), "assumed-no", "camper-bond");
         }
         self.word(field("gfci"), "assumed-yes", "camper-gfci");

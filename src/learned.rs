@@ -102,10 +102,8 @@ const GFCI: &str = "gfci";
 
 /// Every part of a plan that a label may name, with the ends of cords.
 fn parts(plan: &Plan) -> Vec<Id> {
-    let outlets = plan.generator.outlets.iter();
-    let outlets = outlets.chain(plan.boxes.iter().flat_map(|holder| &holder.outlets));
     let ends = plan.cords.iter().flat_map(Cord::end_ids);
-    let mut all: Vec<Id> = outlets.map(|outlet| outlet.id.clone()).collect();
+    let mut all: Vec<Id> = plan.outlets().map(|outlet| outlet.id.clone()).collect();
     all.extend(plan.cords.iter().map(|cord| cord.id.clone()));
     all.extend(plan.boxes.iter().map(|holder| holder.id.clone()));
     all.extend(ends);
@@ -289,9 +287,7 @@ fn named(id: &Id) -> Value {
 }
 
 fn outlet_of<'a>(plan: &'a mut Plan, id: &Id) -> Option<&'a mut Outlet> {
-    let of_boxes = plan.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
-    let mut all = plan.generator.outlets.iter_mut().chain(of_boxes);
-    all.find(|outlet| outlet.id == *id)
+    plan.outlets_mut().find(|outlet| outlet.id == *id)
 }
 
 fn tripped(

@@ -430,8 +430,12 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
 /// `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong (rule
 /// POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
-    let in_hot = || plan.in_hot_outlets().iter().any(|(id, _)| *id == load.id);
-    if load.hot == Some(true) || in_hot() {
+    let is_hot = |at: &Id| {
+        plan.outlets()
+            .any(|it| it.id == *at && it.hot == Some(true))
+    };
+    let in_hot = || load.on.as_ref().is_some_and(is_hot);
+    if load.hot.unwrap_or_else(in_hot) {
         Some("hot")
     } else {
         exceeds_its_plug(load).then_some("impossible")

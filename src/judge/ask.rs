@@ -88,56 +88,6 @@ pub struct AtReceptacle {
     pub volts: Voltage,
 }
 
-/// The warnings of what is on and on the way to it.
-fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
-    let warnings = report.figures.troubles.iter().enumerate();
-    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
-    let doubtful = |trouble: &Trouble| {
-        let mut findings = report.findings_of(trouble);
-        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
-    };
-    let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
-        Signal::Warning => true,
-        Signal::Caution => doubtful(trouble),
-        Signal::Danger | Signal::Notice => false,
-    });
-    let told = warnings.filter_map(|(at, trouble)| {
-        let on = |id: &&Id| on_the_way.contains(id);
-        let is_load = |id: &&Id| {
-            report
-                .figures
-                .loads
-                .iter()
-                .any(|it| [&it.id, &it.of].contains(id))
-        };
-        let concerns = |found: &Finding| match found.code {
-            // Of what is too much together, all of it is on, or it is not this.
-            "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
-            _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
-        };
-        let mut findings = report.findings_of(trouble);
-        if !findings.any(concerns) {
-            return None;
-        }
-        let found = report.findings_of(trouble).next()?;
-        Some(Warned {
-            code: found.code,
-            about: found.about.clone(),
-            trouble: at,
-        })
-    });
-    told.collect()
-}
-
-/// Those of one or two legs on which something is drawn.
-fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
-    match legs {
-        [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
-        [one, other] if on_leg(other) == 0 && on_leg(one) > 0 => &legs[..1],
-        _ => legs,
-    }
-}
-
 /// A warning beside the answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Warned {
@@ -311,6 +261,56 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         taken,
         over,
         rests_on,
+    }
+}
+
+/// The warnings of what is on and on the way to it.
+fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
+    let warnings = report.figures.troubles.iter().enumerate();
+    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
+    let doubtful = |trouble: &Trouble| {
+        let mut findings = report.findings_of(trouble);
+        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
+    };
+    let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
+        Signal::Warning => true,
+        Signal::Caution => doubtful(trouble),
+        Signal::Danger | Signal::Notice => false,
+    });
+    let told = warnings.filter_map(|(at, trouble)| {
+        let on = |id: &&Id| on_the_way.contains(id);
+        let is_load = |id: &&Id| {
+            report
+                .figures
+                .loads
+                .iter()
+                .any(|it| [&it.id, &it.of].contains(id))
+        };
+        let concerns = |found: &Finding| match found.code {
+            // Of what is too much together, all of it is on, or it is not this.
+            "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
+            _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
+        };
+        let mut findings = report.findings_of(trouble);
+        if !findings.any(concerns) {
+            return None;
+        }
+        let found = report.findings_of(trouble).next()?;
+        Some(Warned {
+            code: found.code,
+            about: found.about.clone(),
+            trouble: at,
+        })
+    });
+    told.collect()
+}
+
+/// Those of one or two legs on which something is drawn.
+fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
+    match legs {
+        [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
+        [one, other] if on_leg(other) == 0 && on_leg(one) > 0 => &legs[..1],
+        _ => legs,
     }
 }
 

@@ -5,6 +5,8 @@
 //! gear and a caution rests on; what clears a danger of exhaust comes first, then what clears most dangers, most
 //! warnings, most cautions. Each is told with what goes away once it and all looks ahead of it have the best answers.
 
+use std::collections::BTreeMap;
+
 use super::unknowns::{Standing, all_answered, cleared, deadly, is_found_out};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
@@ -94,8 +96,13 @@ fn thing(field: &str) -> Option<Id> {
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
-    mut found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
+    found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
 ) -> Vec<Look> {
+    let mut trials = Trials {
+        plan,
+        found_with,
+        known: BTreeMap::new(),
+    };
     let told = report.figures.troubles.iter();
     let told = told.filter_map(|trouble| report.findings_of(trouble).next());
     let refused = |id: &Id| {
@@ -154,8 +161,8 @@ pub(super) fn looks(
         let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
         fields.extend(more);
         answered.extend(fields.iter().cloned());
-        let found = found_with(&all_answered(plan, &answered), &answered);
-        left.retain(|finding| !cleared(finding, &found));
+        let found = trials.found(&answered);
+        left.retain(|finding| !cleared(finding, found));
         looks.push(Look {
             at: thing(&fields[0]),
             read: reading_in(plan, &fields[0]).1,
@@ -166,40 +173,49 @@ pub(super) fn looks(
         });
     }
     // How much is left with these answers, and whether all that was told is cleared that can be.
-    let mut standing = |plan: &Plan, fields: &[String]| {
-        let found = found_with(plan, fields);
-        let clear = told
-            .iter()
-            .all(|it| cleared(it, &found) || left.contains(it));
-        (Standing::of(plan, &found), clear)
+    let standing = |found: &[Finding]| {
+        let mut told = told.iter();
+        let clear = told.all(|it| cleared(it, found) || left.contains(it));
+        (Standing::of(plan, found), clear)
     };
     // Nobody walks for what the others make needless: the last weighs least.
-    let mut with = |looks: &[Look]| {
-        let fields = fields_of(looks);
-        standing(&all_answered(plan, &fields), &fields)
-    };
-    let best = with(&looks);
+    let best = standing(trials.found(&fields_of(&looks)));
     for at in (0..looks.len()).rev() {
         let mut others = looks.clone();
         others.remove(at);
-        if with(&others) == best {
+        if standing(trials.found(&fields_of(&others))) == best {
             looks = others;
         }
     }
-    buy::complete(plan, report, &mut looks, standing);
+    buy::complete(plan, report, &mut looks, |other, fields| {
+        standing(&(trials.found_with)(other, fields))
+    });
     let mut now = Standing {
         dangers: report.count(Signal::Danger),
         warnings: report.count(Signal::Warning),
     };
     for at in 0..looks.len() {
-        let fields = fields_of(&looks[..=at]);
-        let found = found_with(&all_answered(plan, &fields), &fields);
-        let then = Standing::of(plan, &found);
+        let then = Standing::of(plan, trials.found(&fields_of(&looks[..=at])));
         looks[at].dangers = now.dangers.saturating_sub(then.dangers);
         looks[at].warnings = now.warnings.saturating_sub(then.warnings);
         now = then;
     }
     looks
+}
+
+/// What is found with the best answers to some fields, each set of them tried once.
+struct Trials<'a, F> {
+    plan: &'a Plan,
+    found_with: F,
+    known: BTreeMap<Vec<String>, Vec<Finding>>,
+}
+
+impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
+    fn found(&mut self, fields: &[String]) -> &[Finding] {
+        let (plan, found_with) = (self.plan, &mut self.found_with);
+        let known = self.known.entry(fields.to_vec());
+        known.or_insert_with(|| found_with(&all_answered(plan, fields), fields))
+    }
 }
 
 /// All that is answered by these.

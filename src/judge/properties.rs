@@ -72,12 +72,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     };
     let maybe = |id: &Option<Id>| id.as_ref().map(one);
     let mut plan = plan.clone();
-    for outlet in plan
-        .generator
-        .outlets
-        .iter_mut()
-        .chain(plan.boxes.iter_mut().flat_map(|part| &mut part.outlets))
-    {
+    for outlet in plan.outlets_mut() {
         outlet.id = one(&outlet.id);
         outlet.shares = maybe(&outlet.shares);
     }
@@ -270,10 +265,7 @@ proptest! {
         let before = judge(&plan);
         let mut bigger = plan.clone();
         let mut breakers: Vec<&mut Answer<Current>> = bigger
-            .generator
-            .outlets
-            .iter_mut()
-            .chain(bigger.boxes.iter_mut().flat_map(|part| &mut part.outlets))
+            .outlets_mut()
             .map(|outlet| &mut outlet.breaker)
             .filter(|breaker| breaker.is_known())
             .collect();

@@ -297,12 +297,7 @@ impl<'a> List<'a> {
             Problem::AtTheSet(load) => self.for_brought(load),
         };
         // Nobody puts a box in the place of a camper.
-        let camper = |id: &Id| {
-            self.plan
-                .boxes
-                .iter()
-                .any(|it| it.is_camper() && it.id == *id)
-        };
+        let camper = |id: &Id| self.plan.camper(id).is_some();
         changes.retain(|change| !matches!(change, Change::ListedBox(id) if camper(id)));
         changes.sort();
         changes.dedup();

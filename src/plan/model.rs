@@ -862,23 +862,30 @@ impl Plan {
         self.region.line_to_neutral()
     }
 
+    /// The outlets of the generator, then those of the boxes.
+    pub fn outlets(&self) -> impl Iterator<Item = &Outlet> + Clone {
+        let of_boxes = self.boxes.iter().flat_map(|holder| &holder.outlets);
+        self.generator.outlets.iter().chain(of_boxes)
+    }
+
+    /// The same, to change them.
+    pub(crate) fn outlets_mut(&mut self) -> impl Iterator<Item = &mut Outlet> {
+        let of_boxes = self.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
+        self.generator.outlets.iter_mut().chain(of_boxes)
+    }
+
     /// The cords, boxes and outlets that have been felt hot or soft, or gave a shock.
     pub fn felt_hot(&self) -> impl Iterator<Item = &Id> {
-        let boxes = self.boxes.iter();
-        let outlets = (self.generator.outlets.iter())
-            .chain(boxes.clone().flat_map(|holder| &holder.outlets))
-            .map(|outlet| (&outlet.id, outlet.hot));
+        let outlets = self.outlets().map(|outlet| (&outlet.id, outlet.hot));
         let cords = self.cords.iter().map(|cord| (&cord.id, cord.hot));
-        let boxes = boxes.map(|holder| (&holder.id, holder.hot));
+        let boxes = self.boxes.iter().map(|holder| (&holder.id, holder.hot));
         let all = outlets.chain(cords).chain(boxes);
         all.filter(|(_, hot)| *hot == Some(true)).map(|(id, _)| id)
     }
 
     /// What the plan puts into an outlet that has been felt hot: its plug was as hot, and nobody has said that it was not.
     pub(crate) fn in_hot_outlets(&self) -> Vec<(Id, Id)> {
-        let of_boxes = self.boxes.iter().flat_map(|holder| &holder.outlets);
-        let outlets = self.generator.outlets.iter().chain(of_boxes);
-        let hot = outlets.filter(|outlet| outlet.hot == Some(true));
+        let hot = self.outlets().filter(|outlet| outlet.hot == Some(true));
         let hot: Vec<&Id> = hot.map(|outlet| &outlet.id).collect();
         if hot.is_empty() {
             return Vec::new();
@@ -895,9 +902,7 @@ impl Plan {
     /// Says of a cord, a box, an outlet or a load that it has been felt hot.
     pub(crate) fn feel_hot(&mut self, id: &Id) {
         let hot = Some(true);
-        let of_boxes = self.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
-        let outlets = self.generator.outlets.iter_mut().chain(of_boxes);
-        for outlet in outlets.filter(|outlet| outlet.id == *id) {
+        for outlet in self.outlets_mut().filter(|outlet| outlet.id == *id) {
             outlet.hot = hot;
         }
         for cord in self.cords.iter_mut().filter(|cord| cord.id == *id) {

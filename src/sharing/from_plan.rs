@@ -616,10 +616,9 @@ impl<'a> Setting<'a> {
     /// whyever: where a GFCI works, if there is one.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
         let unit = &self.units[load];
-        let on = plan.loads[unit.load].on.as_ref();
-        let in_camper =
-            on.is_some_and(|on| plan.boxes.iter().any(|it| it.is_camper() && it.id == *on));
-        if on.is_none() || in_camper || unit.barred.is_some() {
+        let told = &plan.loads[unit.load];
+        // What runs in a camper goes to no other outlet.
+        if told.on.is_none() || plan.around(told).is_some() || unit.barred.is_some() {
             return Vec::new();
         }
         let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();

@@ -820,9 +820,8 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
 /// The leg that outlets are put on of which nobody knows it: where the most is that somebody knows of, since
 /// beside that they have least.
 pub(crate) fn leg_taken(plan: &Plan) -> Leg {
-    let boxes = plan.boxes.iter().flat_map(|holder| &holder.outlets);
-    let outlets = plan.generator.outlets.iter().chain(boxes);
-    let known: Vec<(Leg, Current)> = outlets
+    let known: Vec<(Leg, Current)> = plan
+        .outlets()
         .filter(|outlet| outlet.shape.0.circuit() == Circuit::OneLeg)
         .filter_map(|outlet| Some((*outlet.leg.known()?, outlet.shape.0.rating())))
         .collect();

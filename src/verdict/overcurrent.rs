@@ -269,9 +269,7 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
 
 /// How many plugs a receptacle of the generator or of a box takes at least.
 fn fewest_plugs(plan: &Plan, receptacle: &Id) -> u8 {
-    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
-    let mut outlets = plan.generator.outlets.iter().chain(boxes);
-    let outlet = outlets.find(|outlet| outlet.id == *receptacle);
+    let outlet = plan.outlets().find(|outlet| outlet.id == *receptacle);
     outlet.map_or(1, |outlet| outlet.plugs().0)
 }
 

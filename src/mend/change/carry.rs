@@ -513,16 +513,13 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
 
 /// The shape of a receptacle of the plan.
 pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
-    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
-    let outlets = plan.generator.outlets.iter().chain(boxes);
     let of_cord = || {
         plan.cords.iter().find_map(|cord| {
             let end = cord.end_ids().position(|end| end == *at)?;
             Some(cord.ends[end])
         })
     };
-    outlets
-        .clone()
+    plan.outlets()
         .find(|outlet| outlet.id == *at)
         .map(|outlet| outlet.shape)
         .or_else(of_cord)

@@ -34,13 +34,11 @@ fn ids(plan: &Plan) -> BTreeSet<Id> {
 
 /// Every receptacle with its sockets.
 fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
-    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
-    let outlets = plan.generator.outlets.iter().chain(boxes);
     let ends = plan
         .cords
         .iter()
         .flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
-    outlets
+    plan.outlets()
         .map(|it| (it.id.clone(), usize::from(it.plugs().1)))
         .chain(ends)
         .collect()

@@ -482,10 +482,8 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
 
 /// Whether something trips at a limit, and not only the main breaker of a camper that nobody has read.
 fn trips(context: &Context<'_>, limit: &Limit) -> bool {
-    let unread = |id: &Id| {
-        let mut boxes = context.plan.boxes.iter();
-        boxes.any(|it| it.id == *id && it.is_camper() && !it.breaker.is_known())
-    };
+    let camper = |id: &Id| context.plan.camper(id);
+    let unread = |id: &Id| camper(id).is_some_and(|it| !it.breaker.is_known());
     matches!(&limit.acts, Acts::AtLimit { id } if !unread(id))
 }
 
@@ -606,12 +604,7 @@ fn shared(
                 [("count", usize::from(sockets).into())],
             ));
         }
-        let siblings = context
-            .plan
-            .generator
-            .outlets
-            .iter()
-            .chain(context.plan.boxes.iter().flat_map(|part| &part.outlets));
+        let siblings = context.plan.outlets();
         let breaker = |other: &Outlet| other.shares.clone().unwrap_or_else(|| other.id.clone());
         let others: Vec<&str> = siblings
             .filter(|other| other.id != outlet.id && breaker(other) == breaker(outlet))

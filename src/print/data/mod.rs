@@ -171,11 +171,9 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
 /// (Unicode's first strong isolate, U+2068, and its end, U+2069), and a word that few lines hold may be divided.
 fn shown(plan: &Plan) -> Vec<(String, String)> {
     let loads = plan.loads.iter().map(|load| load.name.clone());
-    let outlets = plan.generator.outlets.iter();
-    let outlets = outlets.chain(plan.boxes.iter().flat_map(|part| &part.outlets));
     let cords = plan.cords.iter().map(|cord| &cord.id);
     let parts = cords.chain(plan.boxes.iter().map(|part| &part.id));
-    let ids = parts.chain(outlets.map(|outlet| &outlet.id));
+    let ids = parts.chain(plan.outlets().map(|outlet| &outlet.id));
     let names = loads
         .chain([plan.site.name.clone(), plan.generator.name.clone()])
         .chain(ids.map(Id::to_string));

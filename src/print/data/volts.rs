@@ -203,14 +203,7 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let boxes = last.boxes.iter();
     let boxes = boxes.filter(|reading| context.report.usable(&reading.at));
     // What is lost in a camper's own cord and wires nobody knows.
-    let of_camper = |at: &Id| {
-        context
-            .plan
-            .boxes
-            .iter()
-            .any(|it| it.is_camper() && it.id == *at)
-    };
-    let boxes = boxes.filter(|reading| !of_camper(&reading.at));
+    let boxes = boxes.filter(|reading| context.plan.camper(&reading.at).is_none());
     boxes
         .map(|reading| say("start-meter", &reading.at, reading.volts))
         .collect()

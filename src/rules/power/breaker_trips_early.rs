@@ -21,14 +21,12 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let boxes = facts.plan.boxes.iter().flat_map(|it| &it.outlets);
-    let outlets = facts.plan.generator.outlets.iter().chain(boxes);
     for Outlet {
         id,
         breaker,
         trips_at,
         ..
-    } in outlets
+    } in facts.plan.outlets()
     {
         if let (Some(marked), Some(trips)) = (breaker.known(), trips_at)
             && trips != marked

@@ -567,11 +567,10 @@ fn starting(
 /// it does, which gives it the lower limit. A tool is used now and then all day, if the plan says so; what makes heat for
 /// a room or a bed is on for all of its hours.
 fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
-    let for_hours = longest_stretch(&load.hours) >= CONTINUOUS_MINUTES;
-    let may_heat_rooms = load.may_be(LoadKind::Heater);
+    let for_hours = || longest_stretch(&load.hours) >= CONTINUOUS_MINUTES;
     match load.continuous {
-        Answer::Known(said) => said || for_hours && may_heat_rooms,
-        Answer::Missing | Answer::Unknown if !load.hours.is_empty() => for_hours,
+        Answer::Known(said) => said || load.may_be(LoadKind::Heater) && for_hours(),
+        Answer::Missing | Answer::Unknown if !load.hours.is_empty() => for_hours(),
         Answer::Missing | Answer::Unknown => {
             assume.note(
                 "continuous",

@@ -426,15 +426,14 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
 }
 
 /// Why a load is plugged in nowhere, wherever there is room: `hot` where it or its outlet was felt hot or gave a shock (rule
-/// CORD009),
-/// `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong (rule
-/// POWER009).
+/// CORD009), `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong
+/// (rule POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
-    let is_hot = |at: &Id| {
+    let felt_hot = |at: &Id| {
         plan.outlets()
             .any(|it| it.id == *at && it.hot == Some(true))
     };
-    let in_hot = || load.on.as_ref().is_some_and(is_hot);
+    let in_hot = || load.on.as_ref().is_some_and(felt_hot);
     if load.hot.unwrap_or_else(in_hot) {
         Some("hot")
     } else {

@@ -19,7 +19,7 @@ const PLUG_VOLTS: Voltage = Voltage::from_millivolts(125_000);
 const HORSEPOWER: i64 = 745;
 const UNITY: Ratio = Ratio::from_permille(1000);
 /// Three hours: from here on a load is continuous (NEC article 100).
-pub(crate) const CONTINUOUS_MINUTES: usize = 180;
+pub(crate) const CONTINUOUS_MINUTES: u16 = 180;
 
 /// One thing that takes one socket: a load, or one of several alike.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -584,9 +584,9 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
 }
 
 /// The longest run of minutes that the spans cover together, past midnight too.
-fn longest_stretch(spans: &[Span]) -> usize {
+pub(crate) fn longest_stretch(spans: &[Span]) -> u16 {
     if let [span] = spans {
-        return usize::from(span.minutes());
+        return span.minutes();
     }
     let (mut longest, mut current) = (0, 0);
     // Two days, so that a stretch that passes midnight is seen whole.
@@ -598,7 +598,7 @@ fn longest_stretch(spans: &[Span]) -> usize {
         };
         longest = longest.max(current);
     }
-    longest.min(usize::from(Span::DAY))
+    longest.min(Span::DAY)
 }
 
 #[cfg(test)]

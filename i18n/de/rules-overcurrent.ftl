@@ -55,9 +55,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = { $fix ->
-        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
-       *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = { $lasts ->
+        [all] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
+        [in-a-row] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und mit dem, was davor und danach läuft, so lange nie weniger als { $long }. Betroffen: { $about }.
+       *[part] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
       }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Machen Sie eine Pause, bevor drei Stunden um sind. Oder stellen Sie es kleiner.

@@ -73,9 +73,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = { $fix ->
-        [rest] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
-       *[other] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
+    .why = { $lasts ->
+        [all] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, all of it for three hours or more. Look at: { $about }.
+        [in-a-row] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, and what runs before and after keeps it at { $long } or more all that time. Look at: { $about }.
+       *[part] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
       }
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Give it a rest before three hours are up. Or turn it down.

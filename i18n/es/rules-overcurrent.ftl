@@ -55,9 +55,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Demasiado durante horas en { $first }
-    .why = { $fix ->
-        [rest] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y así durante horas. Intervienen: { $about }.
-       *[other] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+    .why = { $lasts ->
+        [all] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y así durante horas. Intervienen: { $about }.
+        [in-a-row] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y con lo que funciona antes y después no baja de { $long } en todo ese tiempo. Intervienen: { $about }.
+       *[part] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.

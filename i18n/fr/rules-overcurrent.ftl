@@ -55,9 +55,10 @@ over-cord = { $cord ->
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = { $fix ->
-        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
-       *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = { $lasts ->
+        [all] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
+        [in-a-row] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, et avec ce qui marche avant et après, jamais moins de { $long } pendant tout ce temps. En cause : { $about }.
+       *[part] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
       }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Faites-lui faire une pause avant trois heures. Ou baissez-le.

@@ -211,7 +211,7 @@ pub(super) fn busy<'a, M: Ord>(
 }
 
 /// What is on, minute by minute. It changes only where some hours begin, or it is less, so those are enough.
-fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a>> {
+pub(super) fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a>> {
     let hours = needs.iter().flat_map(|need| &need.load.hours);
     let mut begins: Vec<u16> = hours.map(|span: &Span| span.from).collect();
     begins.push(0);

@@ -216,15 +216,15 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
 
 /// A stretch cut to half an hour less than what counts as continuous.
 fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
-    const LESS: usize = 30;
-    let long = |span: &Span| usize::from(span.minutes()) >= CONTINUOUS_MINUTES;
+    const LESS: u16 = 30;
+    let long = |span: &Span| span.minutes() >= CONTINUOUS_MINUTES;
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
         return false;
     };
     let Some(hours) = load.hours.get_mut(span).filter(|hours| long(hours)) else {
         return false;
     };
-    let minutes = u16::try_from(CONTINUOUS_MINUTES - LESS).unwrap_or(0);
+    let minutes = CONTINUOUS_MINUTES - LESS;
     let to = (hours.from + minutes) % Span::DAY;
     hours.to = if to == 0 { Span::DAY } else { to };
     // Whoever said that it runs for long said so of these hours.

@@ -1,8 +1,11 @@
 #![doc = include_str!("../../../i18n/en/explain/OVER002.md")]
 
-use crate::plan::Leg;
+use std::cmp::Reverse;
+
+use crate::loads::{CONTINUOUS_MINUTES, longest_stretch};
+use crate::plan::{Leg, Span};
 use crate::quantity::{ApparentPower, Current};
-use crate::rules::demand::{Busiest, Need, busiest, ids, when};
+use crate::rules::demand::{Busiest, Need, ids, minutes, when};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
 
@@ -26,6 +29,8 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"50 W\"", "running = \"300 W\""),
             ("on = \"right\" # fan", "on = \"left\""),
         ],
+        // 12.5 A for two hours, and 12.1 A for the next two.
+        &IN_A_ROW,
         // The fan is what somebody breathes with.
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
@@ -47,19 +52,102 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-20:00\"]"),
             ("continuous = true # fan", "continuous = false"),
         ],
+        // One after another as the two found, but with an hour between them.
+        &[
+            IN_A_ROW[0], IN_A_ROW[1], IN_A_ROW[2], IN_A_ROW[3],
+            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-22:00\"]"),
+        ],
+        // Two and three quarters of an hour in all.
+        &[
+            IN_A_ROW[0], IN_A_ROW[1], IN_A_ROW[2], IN_A_ROW[3],
+            ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-19:45\"]"),
+        ],
     ],
 };
 
-/// What the point must be rated for, in millivolt-amperes scaled by thousandths of its continuous
-/// share, so that nothing is rounded: others × share + continuous, against rating × share.
-fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
-    let share = i128::from(node.continuous.permille());
-    let sum = |long: bool, leg: Leg| {
-        let these = on.iter().filter(|need| need.continuous() == long);
-        i128::from(facts.apparent_on_leg(these, leg).millivolt_amps())
+/// Two heavy loads on one outlet, one after the other.
+#[cfg(test)]
+const IN_A_ROW: [(&str, &str); 5] = [
+    ("running = \"50 W\"", "running = \"1452 W\""),
+    ("continuous = true # fan", "continuous = false"),
+    ("on = \"right\" # fan", "on = \"left\""),
+    ("hours = [\"18:30-19:00\"]", "hours = [\"17:00-19:00\"]"),
+    ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]"),
+];
+
+/// What is on at a part in one minute, and how much of it is there for hours.
+struct Minute<'a> {
+    minute: u16,
+    on: Vec<Need<'a>>,
+    /// What flows for three hours or more, on the leg that asks for most.
+    long: ApparentPower,
+    /// What runs before and after, where only with that it is for hours.
+    in_a_row: Vec<Need<'a>>,
+    /// What the part must be rated for, scaled as `room` is, so that nothing is rounded: others × share +
+    /// continuous, against rating × share.
+    asked: i128,
+}
+
+impl<'a> Minute<'a> {
+    fn of(facts: &Facts<'a>, node: &Node, these: &[Need<'a>], at: Busiest<'a>) -> Self {
+        let share = i128::from(node.continuous.permille());
+        let long: Vec<_> = at.on.iter().copied().filter(Need::continuous).collect();
+        let legs = [Leg::B, Leg::A].map(|leg| {
+            let all = facts.apparent_on_leg(&at.on, leg);
+            let (level, in_a_row) = in_a_row(facts, these, at.minute, leg);
+            let long = facts.apparent_on_leg(&long, leg) + level;
+            let [all, lasts] = [all, long].map(|it| i128::from(it.millivolt_amps()));
+            (all * share + lasts * (1000 - share), long, in_a_row)
+        });
+        // Of equals leg A, which comes last.
+        let [b, a] = legs;
+        let (asked, long, in_a_row) = if b.0 > a.0 { b } else { a };
+        Self { minute: at.minute, on: at.on, long, in_a_row, asked }
+    }
+
+    fn busiest(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Self> {
+        let minutes = minutes(these).map(|at| Self::of(facts, node, these, at));
+        minutes.reduce(|most, next| if next.asked > most.asked { next } else { most })
+    }
+}
+
+/// What other things ask for all through some three hours around a minute, and which they are: one after another
+/// heats a breaker as one thing does. Those that run for hours themselves are counted by themselves.
+fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) -> (ApparentPower, Vec<Need<'a>>) {
+    const DAY: u16 = Span::DAY;
+    let back = |minutes: u16| (minute + DAY - minutes) % DAY;
+    let since = |from: u16, at: u16| (at + DAY - from) % DAY;
+    // Of what the plan calls short though its own hours are long, not all of them are spent running.
+    let others = these.iter().filter(|need| match need.continuous() {
+        true => !need.on(minute),
+        false => !need.load.hours.is_empty() && longest_stretch(&need.load.hours) < CONTINUOUS_MINUTES,
+    });
+    let others: Vec<Need<'a>> = others.copied().collect();
+    let level = |at: u16| {
+        let on: Vec<_> = others.iter().copied().filter(|need| need.on(at)).collect();
+        facts.apparent_on_leg(&on, leg)
     };
-    let legs = [Leg::A, Leg::B].map(|leg| sum(false, leg) * share + sum(true, leg) * 1000);
-    legs[0].max(legs[1])
+    let none = (ApparentPower::default(), Vec::new());
+    if level(minute) == none.0 {
+        return none;
+    }
+    let hours = others.iter().flat_map(|need| &need.load.hours);
+    let edges: Vec<u16> = hours.flat_map(|span| [span.from, span.to % DAY]).collect();
+    // Of all three hours with the minute in them those that begin where something changes, or end with it.
+    let begins = edges.iter().copied().filter(|edge| since(*edge, minute) < CONTINUOUS_MINUTES);
+    let least = |from: u16| {
+        let within = edges.iter().copied().filter(|edge| since(from, *edge) < CONTINUOUS_MINUTES);
+        within.chain([from]).map(level).min().map(|least| (least, from))
+    };
+    let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(least);
+    let Some((level, from)) = all.max_by_key(|(level, _)| *level).filter(|(level, _)| *level > none.0) else {
+        return none;
+    };
+    let runs = |need: &Need<'_>| {
+        let starts = |span: &Span| since(from, span.from) < CONTINUOUS_MINUTES;
+        need.on(from) || need.load.hours.iter().any(starts)
+    };
+    (level, others.into_iter().filter(runs).collect())
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -75,8 +163,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let through = facts.placed_through(ix);
-        // No minute asks for more than all of them at once.
-        if scaled(facts, node, through) <= room(facts, node) {
+        if fits_for_hours(facts, node, through) {
             continue;
         }
         let mut waits_for_nothing = through.to_vec();
@@ -86,29 +173,39 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some(busiest) = clash.or_else(|| too_long(facts, node, through)) else {
             continue;
         };
-        let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
         named.push(ix);
         let mut about = vec![node.id.clone()];
-        let loads = busiest.ids();
+        let mut all = busiest.on.clone();
+        all.sort_by_key(|need| Reverse(need.running()));
+        all.extend(&busiest.in_a_row);
+        let loads = ids(&all);
         let about_loads = loads.len();
         about.extend(loads);
-        let life: Vec<Need<'_>> = busiest.on.iter().copied().filter(Need::life).collect();
+        let life: Vec<Need<'_>> = all.iter().copied().filter(Need::life).collect();
         let life = ids(&life);
         // One thing alone would be too much behind another breaker of that size as well, and what runs in a camper
         // goes to no other.
-        let inside = busiest.on.iter().all(|need| facts.plan.around(need.load).is_some());
+        let inside = all.iter().all(|need| facts.plan.around(need.load).is_some());
         let fix = match (&life[..], about_loads) {
             ([], 1) => "rest",
             ([], _) if inside => "rest",
             ([], _) => "move",
             _ => "life",
         };
+        let demand = facts.worst_leg(&busiest.on);
+        let long = Current::of_apparent(busiest.long, facts.supply.volts);
+        let lasts = match busiest.in_a_row.is_empty() {
+            false => "in-a-row",
+            true if long == demand => "all",
+            true => "part",
+        };
         found.add(
             signal,
             about,
             values([
-                ("demand", facts.worst_leg(&busiest.on).into()),
-                ("long", facts.worst_leg(&long).into()),
+                ("demand", demand.into()),
+                ("long", long.into()),
+                ("lasts", Value::Name(lasts.to_owned())),
                 ("limit", node.rating.scaled_down(node.continuous).into()),
             ])
             .into_iter()
@@ -126,28 +223,33 @@ fn room(facts: &Facts<'_>, node: &Node) -> i128 {
     i128::from(room.millivolt_amps()) * i128::from(node.continuous.permille())
 }
 
+/// Whether even all of these at once, for hours, are not too much: no minute asks for more.
+fn fits_for_hours(facts: &Facts<'_>, node: &Node, these: &[Need<'_>]) -> bool {
+    let legs = [Leg::A, Leg::B].map(|leg| facts.apparent_on_leg(these, leg));
+    i128::from(legs[0].max(legs[1]).millivolt_amps()) * 1000 <= room(facts, node)
+}
+
 /// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
 pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
     let parts = facts.supply.nodes.iter().enumerate();
     let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
     parts.any(|(at, node)| {
         let through = facts.placed_through(NodeIx(at));
-        let busiest = busiest(through, |on| scaled(facts, node, on));
-        scaled(facts, node, &busiest.on) > room(facts, node)
+        !fits_for_hours(facts, node, through)
+            && Minute::busiest(facts, node, through).is_some_and(|busiest| busiest.asked > room(facts, node))
     })
 }
 
 /// The busiest minute of these, where what runs for hours is too much in it.
-fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
-    let busiest = busiest(these, |on| scaled(facts, node, on));
-    let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
+fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Minute<'a>> {
+    let busiest = Minute::busiest(facts, node, these)?;
     // What is too much even for a short time, here or anywhere on the way, is other rules' to tell: a rest would
     // leave that as it is.
     let mut on_the_way = busiest.on.iter().filter_map(|need| need.at).flat_map(|at| facts.supply.up(at));
     let passed = |ix: NodeIx| facts.worst_leg(&facts.through(&busiest.on, ix)) > facts.supply.node(ix).rating;
-    let too_long = facts.worst_leg(&long) > Current::ZERO
+    let too_long = busiest.long > ApparentPower::default()
         && !on_the_way.any(|(ix, _)| passed(ix))
-        && scaled(facts, node, &busiest.on) > room(facts, node);
+        && busiest.asked > room(facts, node);
     too_long.then_some(busiest)
 }
 

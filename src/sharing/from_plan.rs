@@ -303,7 +303,7 @@ impl<'a> Setting<'a> {
                 let now = plan.loads[unit.load].now.as_ref();
                 let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
                 let now = load.allowed.iter().copied().find(is_now);
-                costs(load, far, now, units.len(), &out)
+                costs(load, far, now, units.len(), &out, &protected)
             });
         let costs = costs.collect();
 
@@ -822,18 +822,27 @@ fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Len
     if long > AT_SET { long } else { Length::ZERO }
 }
 
-/// What it costs that a load is at each place: nothing where it is used; elsewhere the more the more it
-/// weighs, and one besides for a cord moved, which all together never outdo one load away.
-fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length]) -> Vec<i64> {
+/// What it costs that a load is at each place: where it is not used, the more the more it weighs; besides, one
+/// for a cord moved there and two for a place without a GFCI that works, where the ground is dry enough to offer
+/// it. These all together never outdo one load away.
+fn costs(
+    load: &Load,
+    far: &[usize],
+    now: Option<usize>,
+    count: usize,
+    out: &[Length],
+    protected: &[bool],
+) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
-    let away = i64::try_from(load.weight).unwrap_or(1)
-        * (i64::try_from(count).unwrap_or(i64::MAX - 1) + 1);
-    let cost = |place| {
+    let count = i64::try_from(count).unwrap_or(i64::MAX / 4);
+    let away = i64::try_from(load.weight).unwrap_or(1) * (3 * count + 1);
+    let cost = |place: usize| {
+        let bare = |place: usize| 2 * i64::from(!protected[place]);
         if near.is_empty() || near.contains(&place) {
-            0
+            bare(place)
         } else {
-            away + i64::from(now.is_some_and(|now| now != place))
+            away + bare(place) + i64::from(now.is_some_and(|now| now != place))
         }
     };
     (0..out.len()).map(cost).collect()

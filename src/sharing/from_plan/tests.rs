@@ -72,6 +72,23 @@ fn every_load_of_the_demo_plans_has_a_place_unless_its_place_must_not_be_used() 
     }
 }
 
+/// On dry ground an outlet without a GFCI may be used; a free one with a GFCI that works still comes first.
+#[test]
+fn on_dry_ground_too_a_load_goes_where_a_gfci_works() {
+    for guarded in ["front", "side"] {
+        let shape = if guarded == "front" { "5-20R" } else { "5-15R" };
+        let shape = format!("shape = \"{shape}\"");
+        let text =
+            plan(&heater("heater", 1000, "")).replace(&shape, &format!("{shape}\ngfci = true"));
+        let text = text.replace(
+            "voltage = \"120 V\"",
+            "voltage = \"120 V\"\nneutral = \"bonded\"",
+        );
+        let placed = shared(&text).placed;
+        assert_eq!(placed[0].at.as_str(), guarded);
+    }
+}
+
 /// Where the ground may be wet and nothing protects, no load is sent, and none that the plan puts there is
 /// counted on. A receptacle with protection in the same plan takes it.
 #[test]

@@ -530,9 +530,18 @@ proptest! {
         // Who plugs in where may change with an answer, and then what each part is asked to carry.
         prop_assume!(forgotten && before.figures.sharing.placed == after.figures.sharing.placed);
         let dangers_told = dangers(&less, &before);
-        // What must not be used is not used: that no breaker protects it either, or that the air is too hot for
-        // it, is no news.
-        let refused = |part: &Option<Id>| part.as_ref().is_some_and(|part| before.refused(part).is_some());
+        // What must not be used is not used, nor is an outlet for it: that no breaker protects it either, or that
+        // the air is too hot for it, is no news.
+        let refused = |part: &Option<Id>| {
+            let fed = |id: &Id| {
+                let cords = less.cords.iter().map(|cord| (&cord.id, &cord.from));
+                let boxes = less.boxes.iter().map(|part| (&part.id, &part.from));
+                let from = |from: &Option<Id>| from.as_ref() == Some(id);
+                let fed: Vec<&Id> = cords.chain(boxes).filter(|(_, at)| from(at)).map(|(id, _)| id).collect();
+                !fed.is_empty() && fed.iter().all(|id| before.refused(id).is_some())
+            };
+            part.as_ref().is_some_and(|part| before.refused(part).is_some() || fed(part))
+        };
         for least in [Signal::Danger, Signal::Warning] {
             let told = match least {
                 Signal::Danger => serious(&less, &before, Signal::Danger),
@@ -559,10 +568,10 @@ proptest! {
                         || (it.0 == found.0 || hours || bonds || silenced.contains(&it.0))
                         && (found.1.is_none() || it.1 == found.1)
                 };
-                // Nor that a camper there would have no GFCI ahead of it, which is a warning.
+                // Nor that a camper there would have no GFCI ahead of it, or a blind one, which is a warning.
                 let no_news = match least {
                     Signal::Danger => &["OVER001", "CORD006"][..],
-                    _ => &["OVER001", "CORD006", "SHOCK001"],
+                    _ => &["OVER001", "CORD006", "SHOCK001", "SHOCK013"],
                 };
                 if dangers_told.iter().any(worse) || no_news.contains(&found.0) && refused(&found.1) {
                     continue;

@@ -218,16 +218,6 @@ impl Rule {
     }
 }
 
-/// Declares the rules of an area: a module for each name, and the list of them.
-macro_rules! area {
-    ($($rule:ident),* $(,)?) => {
-        $(mod $rule;)*
-        /// The rules of this area, in the order of their codes.
-        pub(super) const RULES: &[crate::rules::Rule] = &[$($rule::RULE),*];
-    };
-}
-pub(crate) use area;
-
 /// What nearly every rule's file needs.
 mod prelude {
     pub(super) use super::{Facts, Findings, Rule, cite, values};

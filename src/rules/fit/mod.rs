@@ -1,11 +1,22 @@
 //! Rules on what plugs in where.
 
-crate::rules::area! {
-    plug_does_not_fit,
-    adapter_raises_rating,
-    receptacle_not_fed,
-    load_without_place,
-    look_alike_shapes,
-    wrong_voltage,
-    where_240_volts,
-}
+mod adapter_raises_rating;
+mod load_without_place;
+mod look_alike_shapes;
+mod plug_does_not_fit;
+mod receptacle_not_fed;
+mod where_240_volts;
+mod wrong_voltage;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[
+    plug_does_not_fit::RULE,
+    adapter_raises_rating::RULE,
+    receptacle_not_fed::RULE,
+    load_without_place::RULE,
+    look_alike_shapes::RULE,
+    wrong_voltage::RULE,
+    where_240_volts::RULE,
+];

@@ -1,7 +1,10 @@
 //! Rules on fuel.
 
-crate::rules::area! {
-    refuelling,
-    sparks,
-    spare_fuel,
-}
+mod refuelling;
+mod spare_fuel;
+mod sparks;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[refuelling::RULE, sparks::RULE, spare_fuel::RULE];

@@ -1,6 +1,9 @@
 //! Rules on health.
 
-crate::rules::area! {
-    medical_load,
-    heat_while_asleep,
-}
+mod heat_while_asleep;
+mod medical_load;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[medical_load::RULE, heat_while_asleep::RULE];

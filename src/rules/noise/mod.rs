@@ -1,6 +1,9 @@
 //! Rules on noise.
 
-crate::rules::area! {
-    noise_at_50_ft,
-    quiet_hours,
-}
+mod noise_at_50_ft;
+mod quiet_hours;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[noise_at_50_ft::RULE, quiet_hours::RULE];

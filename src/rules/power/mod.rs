@@ -1,13 +1,26 @@
 //! Rules on power: what the set can make, and what of it arrives.
 
-crate::rules::area! {
-    rated_power_exceeded,
-    peak_exceeded,
-    stranded_power,
-    breaker_trips_early,
-    peak_taken_for_rated,
-    legs_out_of_balance,
-    economy_idle,
-    parallel_sets,
-    plug_too_small,
-}
+mod breaker_trips_early;
+mod economy_idle;
+mod legs_out_of_balance;
+mod parallel_sets;
+mod peak_exceeded;
+mod peak_taken_for_rated;
+mod plug_too_small;
+mod rated_power_exceeded;
+mod stranded_power;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[
+    rated_power_exceeded::RULE,
+    peak_exceeded::RULE,
+    stranded_power::RULE,
+    breaker_trips_early::RULE,
+    peak_taken_for_rated::RULE,
+    legs_out_of_balance::RULE,
+    economy_idle::RULE,
+    parallel_sets::RULE,
+    plug_too_small::RULE,
+];

@@ -1,19 +1,35 @@
 //! Rules on electric shock.
 
-crate::rules::area! {
-    no_ground_fault_protection,
-    floating_neutral_tester,
-    feeds_building,
-    two_bonds,
-    bond_in_box,
-    unlisted_box,
-    leakage_trips_protection,
-    protection_in_series,
-    second_fault,
-    plug_meets_transfer,
-    lost_neutral,
-    unprotected_feed,
-    blind_protection,
-}
-
+mod blind_protection;
+mod bond_in_box;
 mod exposed;
+mod feeds_building;
+mod floating_neutral_tester;
+mod leakage_trips_protection;
+mod lost_neutral;
+mod no_ground_fault_protection;
+mod plug_meets_transfer;
+mod protection_in_series;
+mod second_fault;
+mod two_bonds;
+mod unlisted_box;
+mod unprotected_feed;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[
+    no_ground_fault_protection::RULE,
+    floating_neutral_tester::RULE,
+    feeds_building::RULE,
+    two_bonds::RULE,
+    bond_in_box::RULE,
+    unlisted_box::RULE,
+    leakage_trips_protection::RULE,
+    protection_in_series::RULE,
+    second_fault::RULE,
+    plug_meets_transfer::RULE,
+    lost_neutral::RULE,
+    unprotected_feed::RULE,
+    blind_protection::RULE,
+];

@@ -1,3 +1,8 @@
 //! Rules on voltage: what is lost on the way.
 
-crate::rules::area! { voltage_drop }
+mod voltage_drop;
+
+use super::Rule;
+
+/// The rules of this area, in the order of their codes.
+pub(super) const RULES: &[Rule] = &[voltage_drop::RULE];

@@ -16,6 +16,9 @@ mod buy;
 /// As many as one sheet holds; what is left comes when these are answered.
 const MOST: usize = 9;
 
+/// As many as anyone takes a sheet for, unless a danger needs more.
+const ENOUGH: usize = 6;
+
 /// As many as somebody keeps in mind on the way to the generator.
 const MOST_NEXT: usize = 3;
 
@@ -199,6 +202,9 @@ pub(super) fn looks(
         looks[at].dangers = now.dangers.saturating_sub(then.dangers);
         looks[at].warnings = now.warnings.saturating_sub(then.warnings);
         now = then;
+    }
+    while looks.len() > ENOUGH && looks.last().is_some_and(|last| last.dangers == 0) {
+        looks.pop();
     }
     looks
 }

@@ -7,6 +7,8 @@ mod current_limited_fault;
 mod unprotected_rating;
 
 use super::Rule;
+pub(super) use breaker_overloaded::{Overload, overloads};
+pub(super) use continuous_over_80_percent::crowded;
 
 /// The rules of this area, in the order of their codes.
 pub(super) const RULES: &[Rule] = &[
@@ -16,6 +18,3 @@ pub(super) const RULES: &[Rule] = &[
     current_limited_fault::RULE,
     breaker_overloaded::RULE,
 ];
-
-pub(super) use breaker_overloaded::{Overload, overloads};
-pub(super) use continuous_over_80_percent::crowded;

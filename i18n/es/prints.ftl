@@ -73,7 +73,7 @@ print-shock-no = GFCI: NO. Nada aquí corta una descarga.
 print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
-print-short-gfci = GFCI: antes, presione TEST.
+print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
 print-short-no-gfci = Sin GFCI
@@ -177,7 +177,7 @@ print-tank-value-with = cerca de { $hours } con { $with } en marcha
 print-refuel = Combustible
 print-refuel-value = Pare el motor y déjelo enfriar { $cooling } minutos. Nunca cargue en marcha.
 print-air = Escape
-print-air-value = Mata, y no se huele. Solo al aire libre, dirigido lejos de la gente, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
+print-air-value = Mata, y no se huele. Solo al aire libre, apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
 
 print-air-brief = El escape mata: aléjese { $ample }.
 

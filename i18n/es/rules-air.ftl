@@ -36,7 +36,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede darle una descarga. Si lo mete en una { -tent } o un porche, los gases de escape matan.
-    .fix-roof = Si llueve, pare el motor, y vuelva a instalarlo solo bajo un techo alto, abierto por todos lados. Nunca ponga una lona encima ni justo por encima de él. Mantenga clavijas, puntas de cables y cajas fuera del suelo mojado, y séquese las manos antes de tocar una clavija.
+    .fix-roof = Si llueve, pare el motor, y vuelva a instalarlo solo bajo un techo alto, abierto por todos lados. Nunca ponga una lona sobre él ni justo encima. Mantenga clavijas, puntas de cables y cajas fuera del suelo mojado, y séquese las manos antes de tocar una clavija.
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto

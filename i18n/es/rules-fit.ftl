@@ -25,8 +25,8 @@ FIT001 = { $fix ->
         [dead] Hay donde entra su clavija. Pero ahí no llega corriente, o llega otra tensión que la que dice su forma.
        *[other] Una clavija que no encaja no debe ir ahí: la forma evita los voltios o amperios equivocados.
       }
-    .fix-load = Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
-    .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
+    .fix-load = Use un cable o una caja certificados que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
+    .fix-dead = Déjelo desenchufado. Use un cable o una caja certificados con el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $fits ->
         [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.

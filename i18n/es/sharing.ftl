@@ -44,7 +44,7 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
    *[no] {""}
 }{" "}También lo llamamos { $first }.
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
-change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
+change-protected-cord = Ponga un cable o un adaptador certificado con { -gfci } donde se enchufa { $first }, o use en su lugar un cable certificado con { -gfci }.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
        *[other] { $sockets } tomas

@@ -2,10 +2,10 @@
 
 appliance-toaster-oven = Horno de sobremesa
     .also = pan hornear tostador
-appliance-hot-plate = Hornillo eléctrico, un fuego
-    .also = cocinar cocina electrico placa
-appliance-hot-plate-double = Hornillo eléctrico doble
-    .also = cocinar cocina electrico placa
+appliance-hot-plate = Hornillo de un fuego
+    .also = cocinar cocina eléctrico electrico placa
+appliance-hot-plate-double = Hornillo de dos fuegos
+    .also = cocinar cocina eléctrico electrico placa doble
 appliance-waffle-iron = Gofrera
     .also = gofre waffle desayuno
 appliance-pressure-cooker = Olla a presión eléctrica
@@ -34,3 +34,5 @@ appliance-leaf-blower = Soplador de hojas
     .also = jardín jardin sopladora
 appliance-soldering = Soldador
     .also = herramienta soldar estaño cautín
+appliance-tablet = Cargador de tablet
+    .also = tableta usb

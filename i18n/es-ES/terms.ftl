@@ -20,6 +20,8 @@
 -gfci = { $form ->
    *[one] diferencial
     [many] diferenciales
+    [One] Diferencial
+    [Many] Diferenciales
     [full] interruptor diferencial (GFCI)
 }
 

@@ -9,11 +9,11 @@ cli-heading-usage = Uso:
 cli-heading-commands = Comandos
 cli-heading-options = Opciones
 cli-heading-arguments = Argumentos
-cli-arg-answers = Respuestas a las preguntas, una por línea, en vez de preguntar; "-" lee la entrada estándar
+cli-arg-answers = Leer las respuestas de este archivo, una por línea, en vez de preguntar; "-" lee la entrada estándar
 cli-arg-plain = Preguntar línea por línea sin redibujar nada, como conviene a los lectores de pantalla
 cli-arg-help = Mostrar esta ayuda
 cli-arg-version = Mostrar la versión
-cli-arg-language = El idioma en que hablar e imprimir, como es o fr-CA, digan lo que digan el plan y el sistema
+cli-arg-language = El idioma de la pantalla y de los impresos, como es o fr-CA; si falta, el del plan o el del sistema
 cli-arg-units = Pies, galones y °F, o metros, litros y °C; si falta, como es usual en la región del idioma
 cli-arg-print-language = El idioma de los impresos, si no es el de la pantalla; con varios se hace un juego de cada uno: es,fr
 
@@ -44,25 +44,25 @@ cli-values = [{ $values }]
 cli-default = [por omisión: { $value }]
 
 # A call that is wrong.
-usage-unknown-argument = aquí no hay nada llamado { $argument }
+usage-unknown-argument = aquí no hay ninguna opción ni argumento { $argument }
 usage-unknown-command = no hay ningún comando { $argument }
 usage-wrong-value = { $argument } no puede ser “{ $value }”
 usage-no-value = { $argument } necesita un valor
-usage-missing = falta esto: { $argument }
+usage-missing = falta { $argument }
 usage-conflict = { $argument } y { $other } no pueden ir juntos
 usage-twice = { $argument } está dos veces
 usage-answers = --answers solo va con las preguntas: sin comando, o con ask
-usage-other = esta llamada no se entiende: { $argument }
-usage-allowed = Puede ser { $allowed }.
+usage-other = no se entiende esta llamada: { $argument }
+usage-allowed = Elija uno de estos: { $allowed }.
 usage-nearest = ¿Quiso decir { $nearest }?
-usage-help = “{ $help }” dice lo que hay.
+usage-help = Ejecute “{ $help }” para ver las opciones.
 usage-no-language = aquí no hay ningún idioma “{ $tag }”
 
 cli-ask = Cambiar un archivo de plan respondiendo preguntas; sus comentarios y su orden se conservan
 cli-ask-plan = El archivo del plan
 cli-ask-answers = { cli-arg-answers }
 cli-ask-plain = { cli-arg-plain }
-cli-demo = Hacer todos los impresos de un fin de semana inventado, sin preguntar nada
+cli-demo = Hacer todos los impresos de un fin de semana de ejemplo, sin preguntar nada
 cli-demo-fixed = El mismo fin de semana sin sus peligros
 cli-demo-into = La carpeta en la que escribir, si no es tallywatt-demo
 
@@ -78,7 +78,7 @@ cli-print-paper = El papel de la impresora
 cli-print-stock = La hoja de etiquetas por su nombre, como letter-30 o roll-24 (un nombre equivocado los muestra todos), o un archivo propio que termine en .toml
 cli-print-start-at = La primera posición de etiqueta que se usa en una hoja ya empezada
 cli-print-copies = Cuántas de cada etiqueta
-cli-print-offset = Mover las etiquetas en su hoja hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel torcido: "1 mm, -0.5 mm"
+cli-print-offset = Mover las etiquetas hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel descentrado: "1 mm, -0.5 mm"
 cli-print-alignment = Imprimir también una página con reglas que muestra dónde caen las etiquetas, para ponerla a contraluz con una hoja de etiquetas
 cli-print-only = Solo este impreso; puede darse más de una vez
 cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar. Para el teléfono: una columna estrecha, con imágenes
@@ -89,11 +89,11 @@ cli-print-templates = Una carpeta con plantillas propias; "tallywatt templates" 
 
 cli-may = Preguntar antes de enchufar: si se puede encender esto, en qué orden, y qué muestra un medidor
 cli-may-plan = El archivo del plan; "-" lo lee de la entrada estándar
-cli-may-loads = Lo que se quiere encender: identificadores o nombres, entre comillas si llevan espacios
+cli-may-loads = Lo que quiere encender, por su nombre; un nombre con espacios va entre comillas
 cli-may-while = Lo que ya funciona
 cli-may-format = "text" para personas; "json" para programas
 
-cli-learned = Anotar en el plan lo aprendido en el campamento: un interruptor se disparó, un cable se calentó, una lectura, las horas de un { -tank }
+cli-learned = Anotar en el plan lo que vio en el campamento: qué se disparó, qué se calentó, una lectura de un medidor, las horas de un { -tank }
 cli-learned-plan = El archivo del plan; se cambia, y sus comentarios quedan
 cli-learned-words = Lo que usted vio, por ejemplo: front se disparó a 13 A
 cli-learned-date = El día en que lo vio; si falta, hoy
@@ -102,7 +102,7 @@ cli-reprint = Decir qué etiquetas y hojas de un plan viejo hay que imprimir de 
 cli-reprint-old = El plan que usted imprimió
 cli-reprint-new = El plan como es ahora
 
-cli-mend = Buscar lo menos trabajoso que elimina peligros y deja funcionar todo lo que debe funcionar, y decir lo que queda
+cli-mend = Buscar los cambios más fáciles que eliminan peligros y dejan funcionar todo lo que debe funcionar, y decir lo que queda
 cli-mend-plan = El archivo del plan; "-" lo lee de la entrada estándar
 cli-mend-into = Escribir el plan cambiado en este archivo nuevo; un archivo que ya existe no se toca
 cli-mend-warnings = Eliminar también las advertencias, hasta donde los cambios puedan
@@ -127,7 +127,7 @@ failure-no-rule-hint = "tallywatt explain" las lista todas.
 failure-json = no se puede escribir el informe como JSON
 
 check-plan = { $name }
-check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.
+check-none = No encontramos problemas en este plan. Algunos se nos pueden escapar.
 check-dangers = Elimine esto antes de arrancar el motor:
 check-next = Qué hacer ahora
 next-none = Ninguna regla encontró un peligro o una advertencia. Aun así, deciden { -local-codes }.
@@ -153,56 +153,56 @@ check-count = { $dangers ->
 check-label-why = Por qué
 check-label-look = Mire
 check-label-do = Haga
-check-label-also = También
+check-label-also = Arregla también
 trouble-too = También desaparecen estos problemas: { $troubles }
 trouble-also = { $title } ({ $code })
-trouble-assumed = No lo sabemos, así que supusimos: { $title }
-trouble-assumed-why = Este es el peor de los casos. { $why }
+trouble-assumed = Peor caso: { $title }
+trouble-assumed-why = No lo sabemos, así que supusimos lo peor. { $why }
 trouble-look = Cuando lo sepa, cambie su respuesta y compruebe otra vez.
-check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
+check-more = Para saber más sobre cualquiera de estos, ejecute "tallywatt explain CÓDIGO".
 check-limits = Lo que soporta cada { -receptacle }, sin nada más encendido
 check-limit-amps = { $amps } (unos { $watts })
 check-limit-two = { $long } durante 3 horas o más; lo limita { $long_by }. { $short } por menos de 3 horas; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
-check-limit-guarded = Solo un cable con GFCI (botones TEST y RESET). Vea { $code }.
-check-limit-guarded-ahead = Va antes un cable con GFCI (botones TEST y RESET). Vea { $code }.
+check-limit-guarded = Use solo un cable con GFCI (botones TEST y RESET). Vea { $code }.
+check-limit-guarded-ahead = Úselo solo con un cable con GFCI (botones TEST y RESET) enchufado antes, más cerca del generador. Vea { $code }.
 check-limit-behind = NO USAR: { $count ->
-        [one] recibe
-       *[other] reciben
-    } la corriente de { $id }, que no se debe usar. Vea { $code }.
+    [one] recibe
+   *[other] reciben
+} la corriente de “{ $id }”, que no se debe usar. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante 3 horas o más, { $short } por menos de 3 horas. Lo limita { $short_by }.
-check-limit-share = el 80 % de { $id } ({ $reason })
-check-limit-share-own = el 80 % de { $reason }
-check-limit-by = { $id } ({ $reason })
-check-limit-only = Aquí solo { $parts }. { $limit }
-check-limit-bonding-plug = Aquí solo la clavija de unión.
-check-assumed = Tomado por el peor caso, porque nadie lo sabe
-check-defer = Deciden { -local-codes } y un { -electrician }. Esta herramienta no.
+check-limit-share = “{ $id }” ({ $reason }; por tanto tiempo, cuente solo con el 80 %)
+check-limit-share-own = { $reason } (por tanto tiempo, cuente solo con el 80 %)
+check-limit-by = “{ $id }” ({ $reason })
+check-limit-only = No enchufe aquí nada más que { $parts }. { $limit }
+check-limit-bonding-plug = No enchufe aquí nada más que la clavija de unión.
+check-assumed = No sabemos esto, así que supusimos el peor caso
+check-defer = Deciden { -local-codes } y un { -electrician }, no esta herramienta.
 
-reason-rated-power = lo que puede dar el generador
-reason-rated-power-unguarded = lo que puede dar el generador; puede no cortar por sí solo
-reason-one-leg = media potencia del generador, una fase
-reason-one-leg-unguarded = media potencia del generador, una fase; puede no cortar por sí solo
+reason-rated-power = la potencia del generador
+reason-rated-power-unguarded = la potencia del generador, que quizá no se corte si se supera
+reason-one-leg = una mitad del generador
+reason-one-leg-unguarded = una mitad del generador, que quizá no se corte si se supera
 reason-breaker = su { -breaker }
-reason-trips-early = un { -breaker } que se disparó antes de tiempo
+reason-trips-early = su { -breaker }, que se dispara antes de tiempo
 reason-receptacle = lo que admite el propio { -receptacle }
 reason-plug = lo que admite la clavija
-reason-cord-ampacity = el conductor del cable; ningún { -breaker } lo vigila
+reason-cord-ampacity = el conductor del cable; ningún { -breaker } lo protege
 reason-cord-mark = lo que suele indicar un cable así de delgado y largo; lea el suyo, vale la cifra menor
-reason-coiled-cord = el cable está enrollado; ningún { -breaker } lo vigila
+reason-coiled-cord = el cable enrollado; ningún { -breaker } lo protege
 reason-parallel-kit = el kit entre los generadores
-reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vigila
+reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo protege
 reason-wiring = el cableado de la caja
-reason-not-fed = no son los voltios de su forma; trátelo como con tensión
+reason-not-fed = tensión equivocada para su forma; trátelo como si tuviera tensión
 
 demo-changed = { $path } ya no es el de la demostración: alguien lo cambió. No escribimos nada.
 demo-changed-hint = Para imprimirlo: tallywatt print PLAN --into CARPETA. Para la demostración, indique otra carpeta con --into.
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras
-demo-file-look = la hoja para mirar: qué mirar, con espacio para escribir
-demo-file-cautions = la lista para marcar, lo peor primero
+demo-file-look = la hoja de revisión: qué ir a mirar, con espacio para escribir
+demo-file-cautions = la hoja de precauciones para marcar, lo peor primero
 demo-file-worksheet = todos los números, para un electricista
 demo-file-report = el informe para otros programas
 demo-file-plan = el plan mismo: cámbielo y ejecute "tallywatt print"
@@ -213,9 +213,12 @@ working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:
 # Safety.
 print-dangers-left = { $count ->
-        [one] Queda 1 peligro
-       *[other] Quedan { $count } peligros
-    } en este plan. No arranque el generador. Lea primero las precauciones.
+    [one] Queda 1 peligro
+   *[other] Quedan { $count } peligros
+} en este plan. No arranque el generador hasta { $count ->
+    [one] haberlo eliminado
+   *[other] haberlos eliminado todos
+}. La hoja de precauciones dice cómo.
 print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.
 print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card half" o "--card sheet".
@@ -228,7 +231,7 @@ print-labels-used = { $count ->
     }
 
 templates-exist = { $path } ya existe. No se escribió nada.
-templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Una plantilla que no está en la carpeta es la del programa.
+templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Si a la carpeta le falta una plantilla, el programa usa la suya.
 templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.
 

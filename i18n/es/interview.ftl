@@ -11,7 +11,7 @@ part-asked-gear = cables y cajas
 # Said before the first question.
 interview-welcome =
     Preguntas cortas, en cinco partes: su generador, sus { -receptacle(form: "many") }, lo que enchufa, el lugar, sus cables y cajas.
-    Si solo presiona Enter, vale lo que está entre paréntesis. Si no lo sabe, dígalo: suponemos lo peor. Ctrl-C termina, y sus respuestas se guardan.
+    Para elegir la respuesta entre paréntesis o marcada con *, presione Enter. Si tiene dudas, elija “No lo sé”. Entonces suponemos la respuesta más peligrosa, y lo decimos. Ctrl-C termina y guarda sus respuestas.
 
 hint-list = Flechas o texto, Enter. Esc: volver
 hint-many = Enter marca/quita. ← →: cuántos. Esc
@@ -72,7 +72,7 @@ shown-unknown = no se sabe
 shown-open-one = sin preguntar
 shown-open = { $count } sin respuesta
 shown-in = en { $place }
-shown-times = { $count } de ellos
+shown-times = { $count } unidades
 
 suggest-generator-name = generador
 suggest-load-name = Algo
@@ -120,24 +120,24 @@ ask-generator-name = ¿Cómo llama usted a su generador?
     .row = Nombre
 
 ask-generator-rated = ¿Cuánta potencia da el generador?
-    .why = Vea su placa. Si hay dos números, escriba ambos: 2800 W, 3300 W.
+    .why = Vea su placa. Si hay dos números, escriba ambos: 2800 W, 3300 W.
     .help =
         Busque dos números en su placa o en su manual. El menor es la potencia nominal (“running” o “rated”): la que da durante horas. El mayor es la potencia máxima: la que da unos segundos, para que arranque un motor. Escriba ambos, separados con una coma.
         Si solo hay uno, escriba ese. Después preguntamos cuál de los dos es. El número grande de su nombre es a menudo la potencia máxima.
-        Si la placa solo da amperios y voltios, multiplíquelos: 20 A a 120 V son 2400 W.
+        Si la placa solo da amperios y voltios, multiplíquelos: 20 A a 120 V son 2400 W.
     .row = Potencia nominal
 
-ask-generator-peak = ¿Y cuánta como máximo, durante unos segundos?
+ask-generator-peak = ¿Cuántos vatios da como máximo, por unos segundos?
     .why = En su placa: vatios “starting”, “surge” o “peak”.
     .help =
-        Los motores, como el de un { -fridge }, toman al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima dice si pueden.
+        Un motor, como el de un { -fridge }, toma al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima nos dice si el generador puede arrancarlo.
     .row = Potencia máxima
 
 ask-generator-figure = ¿Es esa su potencia nominal o la máxima?
     .why = El número de su nombre suele ser la máxima.
     .help =
         Usted dio un solo número. Si es parte del nombre, o el único de la caja, suele ser la potencia máxima: la que da unos segundos. Si al lado dice “running”, “rated” o “continuous”, es la nominal.
-        Si no lo sabe, lo tomamos por la máxima, y tres cuartos de él por la nominal.
+        Si no lo sabe, suponemos que es la máxima, y que la nominal es tres cuartos de ella.
     .row = Ese número es
 pick-generator-figure-running = La potencia nominal
 pick-generator-figure-peak = La potencia máxima
@@ -145,33 +145,32 @@ pick-generator-figure-peak = La potencia máxima
 ask-generator-voltage = ¿Qué tensión da?
     .why = Casi todos los pequeños dan solo 120 V. Vea su placa.
     .help =
-        120 V es el { -receptacle } doméstico. Un generador de 120/240 V tiene también un { -receptacle } con cuatro ranuras para clavijas grandes, o dice 120/240 V en su placa.
+        Un { -receptacle } doméstico normal es de 120 V. Un generador de 120/240 V tiene también un { -receptacle } con cuatro ranuras para clavijas grandes, o dice 120/240 V en su placa.
         Un generador así tiene dos mitades. Cada { -receptacle } de 120 V puede usar solo una mitad de la potencia.
     .row = Tensión
 pick-generator-voltage-120 = Solo 120 V
 pick-generator-voltage-120-240 = 120 V y 240 V
 
-ask-generator-neutral = ¿Su neutro es flotante o está unido a tierra?
-    .why = De eso depende qué pruebas valen. Vea su manual.
+ask-generator-neutral = ¿Dice su manual “floating” o “bonded neutral”?
+    .why = Cambia cómo se prueban las tomas. ¿Tiene dudas? Elija “No lo sé”.
     .help =
-        Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante) o “neutral bonded to frame” (neutro unido al chasis).
-        Flotante: nada une por dentro el neutro al chasis. Unido: el fabricante los ha unido.
-        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Mire: ¿hay una clavija sin cable en algún { -receptacle }? Si la hay, déjela y pregunte al dueño. Nunca ponga una usted mismo, salvo que un { -electrician } se lo diga.
-        No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, para las pruebas lo damos por flotante, y para las descargas por lo que sea peor.
+        El neutro es el conductor por el que vuelve la corriente. Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante: no está unido a nada) o “neutral bonded to frame” (neutro unido al chasis).
+        ¿Hay en algún { -receptacle } una clavija sin cable (una clavija de unión neutro-tierra)? Déjela puesta y pregunte al dueño. Nunca ponga una usted mismo, salvo que un { -electrician } se lo diga.
+        No abra el generador ni conecte nada por su cuenta. Si no lo sabe, para las pruebas suponemos que es flotante, y para las descargas, lo peor de los dos.
     .row = Neutro
 pick-generator-neutral-floating = Flotante
-pick-generator-neutral-plug = Flotante, con una clavija de unión
+pick-generator-neutral-plug = Clavija de unión (sin cable) puesta
 pick-generator-neutral-bonded = Unido al chasis
 
 ask-generator-inverter = ¿Es un generador inversor?
-    .why = Esos limitan ellos mismos su corriente. Vea su placa.
+    .why = En la carcasa dice “inverter”. Suele ser silencioso y cerrado.
     .help =
-        Un generador inversor suele ser silencioso y cerrado, y tiene un interruptor que deja al motor ir más despacio. Su placa o su manual dice “inverter”.
-        Uno de armazón abierto con un { -tank } redondo encima por lo general no lo es.
+        Un generador inversor suele ser silencioso, con carcasa por todos lados, y tiene un interruptor que deja al motor ir más despacio. Su placa o su manual dice “inverter”.
+        Uno de bastidor abierto con un { -tank } redondo encima por lo general no lo es.
     .row = Inversor
 
-ask-generator-sets = ¿Funcionan varios generadores juntos, como uno?
-    .why = Unidos por un kit. Si van separados: un plan para cada uno.
+ask-generator-sets = ¿Funcionan dos o más generadores unidos entre sí?
+    .why = Unidos por un kit (en paralelo). Si no lo están: un plan para cada uno.
     .help =
         Solo algunos generadores inversores pueden unirse, y solo con el kit que su fabricante vende para ellos.
         Dos generadores que van separados, cada uno con sus cables, no están unidos: haga un plan para cada uno.
@@ -182,19 +181,19 @@ pick-generator-sets-3 = Tres como uno
 pick-generator-sets-4 = Cuatro como uno
 
 # Safety.
-ask-generator-kit = ¿Es el kit del fabricante para justo estos?
-    .why = Unidos de otro modo se queman, y quedan patas con tensión al aire.
+ask-generator-kit = ¿Es el kit del fabricante para justo estos modelos?
+    .why = Unidos de otro modo pueden quemarse y dejar patas con tensión al aire.
     .help = El manual del kit nombra los generadores para los que sirve. Si los suyos no están, o el cable entre ellos es casero, la respuesta es no. Si no lo sabe, suponemos que no.
     .row = Kit del fabricante
 
-ask-generator-limit = ¿Cuántos amperios deja pasar el kit?
-    .why = Por ejemplo 30 A. Está en el kit o en su { -breaker }.
-    .help = Si no lo sabe, suponemos que no deja pasar más de lo que da uno solo.
-    .row = El kit deja pasar
+ask-generator-limit = ¿Para cuántos amperios está hecho el kit?
+    .why = Está en el kit, junto a su { -receptacle } o { -breaker }. Por ejemplo: 30 A.
+    .help = Si no lo sabe, suponemos que no está hecho para más de lo que da un solo generador.
+    .row = Kit hecho para
 
 ask-generator-fuel = ¿Qué combustible quema?
-    .why = Por su potencia, y por cuánto dura un { -tank }.
-    .help = Si quema más de uno, diga el que va a llevar. Si no lo sabe, suponemos propano, con el que da un poco menos.
+    .why = El combustible cambia la potencia y lo que dura un { -tank }.
+    .help = Si quema más de uno, elija el que va a llevar. Si no lo sabe, suponemos propano. Con propano, un generador da un poco menos de potencia.
     .row = Combustible
 pick-generator-fuel-gasoline = Gasolina
 pick-generator-fuel-propane = Propano
@@ -202,28 +201,28 @@ pick-generator-fuel-diesel = Diésel
 
 ask-generator-rated-on = ¿Para qué combustible son sus vatios?
     .why = Con propano da cerca de un décimo menos. Vea la placa.
-    .help = Un generador para dos combustibles trae dos líneas de vatios en su manual. ¿Cuál escribió como su potencia? Si no lo sabe, suponemos que era la de gasolina, y un décimo menos para propano.
+    .help = El manual de un generador para dos combustibles trae dos líneas de vatios. ¿Cuál escribió como su potencia? Si no lo sabe, suponemos que era la de gasolina, y contamos un décimo menos para propano.
     .row = Vatios dados para
 pick-generator-rated-on-gasoline = Gasolina
 pick-generator-rated-on-propane = Propano
 
 ask-generator-tank = ¿Cuánto combustible cabe en su { -tank }?
     .why = Como { example-tank }. Vea el manual.
-    .help = Para propano, escriba lo que contiene su botella como líquido, o “no sé”.
+    .help = Para propano, escriba lo que contiene su cilindro como líquido, o “no sé”.
     .row = Capacidad
 
 ask-generator-runtime = ¿Cuánto tiempo funciona con un { -tank }?
     .why = Como: 25 % 8.5 h, 100 % 3.1 h. Vea el manual.
     .help =
-        Los fabricantes publican las horas a una parte de la carga nominal. Escriba la parte y después las horas; si son varias, sepárelas con comas.
+        Los fabricantes publican las horas a un porcentaje de la carga nominal. Escriba el porcentaje y después las horas. Si son varios pares, sepárelos con comas.
         Un par basta. Dos son mejor.
     .row = Tiempo de marcha
 
 ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
     .why = Como: 58 dBA a { example-noise-far }, 25 %. Vea el manual.
     .help =
-        El número por sí solo dice poco: 58 dBA a { example-noise-far } es más ruido que 58 dBA a { example-noise-near }. La mayoría mide a { example-noise-far } y con un cuarto de la carga.
-        La parte de la carga, al final, puede faltar.
+        El número por sí solo dice poco: 58 dBA a { example-noise-far } es más ruido que 58 dBA a { example-noise-near }. La mayoría de los fabricantes mide a { example-noise-far } y con un cuarto de la carga.
+        El porcentaje de carga, al final, puede faltar.
     .row = Ruido
 
 # ---- Its outlets
@@ -231,16 +230,16 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
     .why = Marque cada uno, con el número de su { -breaker }. Para buscar: 30, giro.
     .help =
-        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
-        Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, detrás de un { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
+        Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
     .row = { -receptacle(form: "Many") }
 pick-outlet-list-done = No tiene más
 
 ask-outlet-face = ¿Qué { -receptacle }, y qué número en su { -breaker }?
-    .why = Para buscar, escriba 30, giro o grande.
+    .why = Para buscar, escriba 30, giro o doméstico.
     .help =
-        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
-        Mire los orificios y el nombre moldeado al lado. Un par de { -receptacle(form: "many") } iguales, uno junto al otro, es un tipo. Los que están detrás de { -breaker(form: "many") } distintos se nombran uno por uno.
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
+        Mire los orificios y el nombre moldeado al lado. Un par de { -receptacle(form: "many") } iguales, uno junto al otro, es un tipo. Los que tienen { -breaker(form: "many") } distintos se nombran uno por uno.
     .row = Forma
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), con { $amps } A
@@ -250,43 +249,43 @@ pick-face-end = { $shape } ({ $code })
 ask-outlet-breaker = ¿Qué número hay en su { -breaker }?
     .why = { $about }. Un botón o interruptor, como 20 A.
     .help =
-        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Escríbalo con su unidad: 20 A.
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Escríbalo con su unidad: 20 A.
         Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si no hay número, escriba “no sé”. Entonces suponemos que nada protege los cables, y lo decimos.
     .row = { -breaker(form: "One") }
 
-ask-outlet-name = ¿Cómo llamamos a este { -receptacle }?
+ask-outlet-name = ¿Cómo quiere llamar a este { -receptacle }?
     .why = { $about }. Corto, sin espacios: frente, giro.
     .help = Letras y cifras, - y _, sin espacios. Va en la etiqueta junto al { -receptacle }.
     .row = Nombre
 
 ask-outlet-sockets = ¿Cuántas clavijas admite?
     .why = { $about }. Uno doble admite 2.
-    .help = Cuente los lugares para una clavija detrás de este único { -breaker }.
+    .help = Cuente los lugares para una clavija que dependen de este único { -breaker }.
     .row = Clavijas
 
 ask-outlet-leg = ¿Qué mitad del generador lo alimenta?
     .why = { $about }. Vea el esquema en el manual.
-    .help = Un generador de 120/240 V tiene dos mitades, A y B. Si no lo sabe, tomamos la peor.
+    .help = Un generador de 120/240 V tiene dos mitades, A y B. Si no lo sabe, suponemos la peor.
     .row = Mitad
 pick-outlet-leg-a = Mitad A
 pick-outlet-leg-b = Mitad B
 
 ask-outlets-gfci = ¿Qué { -receptacle(form: "many") } tienen botones TEST y RESET?
-    .why = Esos (GFCI) están hechos para cortar rápido en una descarga.
+    .why = Son GFCI, hechos para cortar la corriente si alguien recibe una descarga.
     .help =
-        Los dos botones están en el { -receptacle } mismo, o en el panel con las letras GFCI o “ground fault” (falla a tierra). Un { -breaker } con un solo botón no lo es.
+        Los dos botones están en el { -receptacle } mismo, o en el panel con las letras GFCI o “ground fault” (falla a tierra). Un { -breaker } con un solo botón no es un GFCI.
         Un GFCI está hecho para cortar rápido si la corriente pasa por una persona. Puede fallar: presione TEST antes de cada uso.
-        Si no lo sabe, suponemos que no hay tal protección, y lo decimos.
-    .row = Contra descargas
+        Si no lo sabe, suponemos que no lo hay, y lo decimos.
+    .row = { -gfci(form: "One") }
 pick-outlets-gfci-all = Todos
 pick-outlets-gfci-none = Ninguno
 pick-outlets-gfci-some = Algunos: diré cuáles
 
-ask-outlets-odd = ¿Algo especial en sus { -breaker(form: "many") }?
-    .why = Uno compartido o débil da menos que su número.
+ask-outlets-odd = ¿Hay algo raro en sus { -breaker(form: "many") }?
+    .why = Uno compartido, o que se dispara antes de tiempo, da menos potencia.
     .help =
         Dos { -receptacle(form: "many") } pueden compartir un { -breaker }: entonces lo que se toma de uno le falta al otro. Lo muestra el esquema del manual; también un panel con menos { -breaker(form: "many") } que { -receptacle(form: "many") }.
-        Un { -breaker } que se ha disparado por debajo de su número da desde entonces ese número menor.
+        Si un { -breaker } se ha disparado por debajo de su número, desde entonces contamos con ese número menor.
     .row = { -breaker(form: "Many") }
 pick-outlets-odd-no = Nada que yo sepa
 pick-outlets-odd-share = Dos o más comparten uno
@@ -296,18 +295,18 @@ pick-outlets-odd-both = Ambas cosas: compartido y pronto
 ask-outlet-gfci = ¿Tiene este botones TEST y RESET?
     .why = { $about }.
     .help = Los dos botones están en el { -receptacle }, o al lado en el panel.
-    .row = Contra descargas
+    .row = { -gfci(form: "One") }
 
 ask-outlets-bonding = ¿En qué { -receptacle } está la clavija de unión?
-    .why = Detrás de un GFCI (TEST y RESET) impide que se dispare.
+    .why = Puesta en un GFCI (TEST y RESET), impide que se dispare.
     .help =
         La clavija de unión es una clavija sin cable. Mire los { -receptacle(form: "many") } domésticos del generador.
-        Debe ir en uno sin botones TEST y RESET. No abra ni conecte nada.
+        Debe ir en uno sin botones TEST y RESET. No abra nada ni toque el cableado.
     .row = Clavija de unión en
 
-ask-outlet-shares = ¿Detrás de qué { -breaker } está?
-    .why = { $about }. Apague el { -breaker } y vea qué se apaga.
-    .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras están detrás de él.
+ask-outlet-shares = ¿Con qué { -receptacle } comparte el { -breaker }?
+    .why = { $about }. Apague un { -breaker } y vea qué se apaga.
+    .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras dependen de él.
     .row = Comparte { -breaker } con
 pick-outlet-shares-own = Con ninguno: tiene el suyo
 
@@ -323,7 +322,7 @@ ask-load-list = ¿Qué va a enchufar?
     .why = Para buscar, escriba: hervidor. Marque todo, o elija una lista.
     .help =
         Los vatios son típicos, del lado alto. La placa del aparato mismo es mejor: elija aquí el aparato, y cambie sus vatios en la última página.
-        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene. Si hay dos iguales, marque 2.
+        Las listas ya hechas nombran varias cosas a la vez. Después, quite lo que no tiene. Si hay dos iguales, marque 2.
         Si no está en la lista, elija “Otra cosa”.
     .row = Qué
 pick-load-list-done = Eso es todo
@@ -332,7 +331,7 @@ ask-load-what = ¿Qué va a enchufar?
     .why = Para buscar, escriba: hervidor, { -phone }.
     .help = Si no está en la lista, elija “Otra cosa”.
     .row = Qué
-pick-load-what-own = Otra cosa: tengo su placa
+pick-load-what-own = Otra cosa: la escribo yo
 pick-load-what-appliance = { $name }, { $watts } W
 pick-load-what-occasion = { $name }: { $count } cosas
     .also = habitual lista ocasión ocasion
@@ -343,13 +342,13 @@ ask-load-name = ¿Cómo se llama?
     .row = Nombre
 
 ask-load-kind = ¿Qué hace sobre todo?
-    .why = { $about }. Los motores piden más para arrancar.
-    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. No se supone que se cocine de noche; otro calor, sí. Si la salud de alguien depende de ello, también una silla de ruedas, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
+    .why = { $about }. Los motores necesitan más para arrancar.
+    .help = Si tiene motor y también da calor, como un secador de pelo, elija lo que más potencia toma. Suponemos que lo que cocina no funciona de noche. Otro calor, quizá sí. Si la salud de alguien depende de ello, también una silla de ruedas, elija siempre eso. Si no lo sabe, suponemos lo peor de cada tipo, y que la salud de alguien puede depender de ello.
     .row = Tipo
 pick-load-kind-heater = Da calor: cuarto, cama, pelo, taller
 pick-load-kind-cooker = Cocina o calienta agua
 pick-load-kind-motor = Mueve un motor, bombea o enfría
-pick-load-kind-electronic = Electrónica: móvil, PC, TV, sonido
+pick-load-kind-electronic = Electrónica: { -phone }, TV, sonido
 pick-load-kind-lamp = Da luz
 pick-load-kind-medical = La salud de alguien depende de ello
 
@@ -365,14 +364,14 @@ ask-load-count = ¿Cuántos son?
     .help = Diez tiras de luces enchufadas una en otra son una clavija; diez cargadores son diez.
     .row = Cuántos
 
-ask-load-starting = ¿Cuánto en el momento en que arranca?
+ask-load-starting = ¿Cuánto toma en el momento en que arranca?
     .why = { $about }. Como 2400 W o LRA 39; o “no sé”.
-    .help = La placa puede decir “starting”, “surge” o LRA (amperios con el rotor bloqueado). Escriba los vatios como 2400 W y los amperios como 39 A o LRA 39, tal como están en la placa. Si no lo sabe, se toma un valor prudente según su tipo, y se dice.
+    .help = La placa puede decir “starting”, “surge” o LRA (amperios con el rotor bloqueado). Escriba los vatios como 2400 W y los amperios como 39 A o LRA 39, tal como están en la placa. Si no lo sabe, suponemos un valor prudente según su tipo, y lo decimos.
     .row = Arranque
 
-ask-load-factor = ¿Cuál es su factor de potencia?
-    .why = { $about }. Entre 0.1 y 1. Vea la placa.
-    .help = Busque PF o cos φ en la placa. Lo que solo da calor tiene 1. Si no lo sabe, se toma un valor prudente.
+ask-load-factor = ¿Qué número sigue a PF en su placa?
+    .why = { $about }. Entre 0.1 y 1. Uno bajo significa más amperios.
+    .help = PF es el factor de potencia. La placa puede decir también cos φ. Lo que solo da calor tiene 1. Si no lo sabe, suponemos un valor prudente.
     .row = Factor de potencia
 
 ask-load-continuous = ¿Funciona tres horas o más seguidas?
@@ -381,13 +380,13 @@ ask-load-continuous = ¿Funciona tres horas o más seguidas?
     .row = Tres horas o más
 
 # Safety.
-ask-load-backup = ¿Qué lo alimenta cuando el generador se para?
+ask-load-backup = ¿Qué lo mantiene en marcha si el generador se para?
     .why = { $about }. Un generador se para, también de noche.
     .help =
-        Un generador se queda sin combustible, salta su protección, o alguien lo apaga. Quien duerme quizá no lo note.
-        Su batería: una hecha para este aparato, que dura toda la noche. Una batería de coche con un convertidor, o una que nadie ha probado, no lo es.
+        Un generador se queda sin combustible, se dispara un { -breaker }, o alguien lo apaga. Quien duerme quizá no lo note.
+        Su batería: una hecha para este aparato, que dura toda la noche. Una batería de vehículo con un inversor, o una que usted nunca ha probado, no cuenta.
         Si no lo sabe, suponemos que nada.
-    .row = Si se va la energía
+    .row = Si se corta la corriente
 pick-load-backup-battery = Su batería, toda la noche
 pick-load-backup-none = Sin batería, o no toda la noche
 
@@ -398,7 +397,7 @@ ask-load-plug = ¿Qué clavija tiene?
 
 ask-load-voltage = ¿Usa solo 240 V?
     .why = { $about }. Su placa dice 240 V, o 120/240 V.
-    .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede ponerlo todo en una mitad. Si no lo sabe, suponemos eso.
+    .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
 pick-load-voltage-120-240 = También 120 V
@@ -417,10 +416,10 @@ ask-load-hours = ¿Cuándo funciona?
 pick-load-hours-none = a cualquier hora
 
 ask-load-on = ¿Dónde se enchufa?
-    .why = { $about }. Déjelo a nuestro cargo, o diga dónde debe estar.
-    .help = Solo se muestran los lugares libres donde encaja su clavija. Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
+    .why = { $about }. Déjenos elegir, o diga dónde debe estar.
+    .help = Solo se muestran los { -receptacle(form: "many") } libres donde entra su clavija. Si nos deja elegir, el plan busca aquellos con los que más cosas pueden funcionar a la vez.
     .row = Se enchufa en
-pick-load-on-any = Buscar el mejor lugar
+pick-load-on-any = Buscar el mejor { -receptacle }
 
 # ---- The site
 
@@ -429,18 +428,18 @@ ask-site-name = ¿Cómo se llama este fin de semana?
     .help = Como: Fin de semana en Cala Enebro.
     .row = Nombre
 
-ask-site-ground = ¿Cómo está el suelo donde se toca el equipo?
+ask-site-ground = ¿Está mojado el suelo donde se usa el equipo?
     .why = En suelo mojado, una descarga es mucho más peligrosa.
-    .help = Lluvia, hierba mojada, charcos, pies descalzos que salen de un lago: mojado. Rocío o tierra húmeda: húmedo. Un piso seco bajo techo: seco. Si puede llover, diga mojado.
+    .help = Mojado: lluvia, hierba mojada, charcos, pies descalzos mojados. Húmedo: rocío o tierra húmeda. Seco: un piso seco bajo techo. Si puede llover, elija mojado.
     .row = Suelo
 pick-site-ground-wet = Mojado: lluvia, hierba, charcos
 pick-site-ground-damp = Húmedo: rocío, tierra húmeda
 pick-site-ground-dry = Seco: suelo seco, bajo techo
 
-ask-site-sleepers = ¿A qué distancia del generador hay gente?
-    .why = Los gases matan a quien duerme. Como { example-near }.
+ask-site-sleepers = ¿A qué distancia del generador está la gente más cercana?
+    .why = El escape mata a quien duerme. Escriba la distancia: { example-near }.
     .help =
-        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como { $step }: mejor de menos que de más.
+        Mida desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado, mida hasta donde está la gente. Cuente cada paso como { $step }. Es mejor calcular de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
     .row = Gente más cercana
 
@@ -448,18 +447,18 @@ ask-site-stands = ¿Qué hay encima y alrededor del generador?
     .why = Los gases deben poder irse. Si llueve, pare el motor.
     .help =
         Si lo cambia de sitio cuando llueve, responda por ese sitio.
-        Al aire libre: nada encima, y { $clear } libres alrededor. Bajo techo: un techo bien por encima, abierto por todos lados.
-        Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo o una carpa plegable encima o una pared cerca es estar cubierto.
+        Al aire libre: nada encima, y { $clear } libres por todos lados. Bajo techo: un techo bien por encima, abierto por todos lados.
+        Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador cuenta como cubierto. También un toldo o una carpa plegable encima, o una pared cerca.
         Si no lo sabe, suponemos que está dentro o debajo de algo, y lo decimos.
     .row = Sitio del generador
-pick-site-stands-open = Al aire libre, { $clear } despejados
+pick-site-stands-open = Aire libre, { $clear } libres alrededor
 pick-site-stands-roof = Bajo techo alto, abierto alrededor
 pick-site-stands-covered = Bajo lona o toldo, o junto a pared
 pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
 
 ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
     .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
-    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Elija “Nadie …” solo si no duerme nadie, tampoco los vecinos: un mercado o una jornada de trabajo de día.
+    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Elija “Nadie …” solo si no duerme nadie, tampoco los vecinos: un mercado o una jornada de trabajo durante el día.
     .row = Alarma de monóxido
 pick-site-alarm-yes = Sí, en cada lugar
 pick-site-alarm-no = No, o no en todos
@@ -472,12 +471,12 @@ ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
 
 ask-site-altitude = ¿A qué altura sobre el mar está?
     .why = La altura resta potencia. Como { example-altitude }.
-    .help = Lo dice un mapa o un teléfono. Cerca del mar, escriba { example-sea }. Basta un número aproximado; redondee hacia arriba.
+    .help = Lo dice un mapa o un teléfono. Cerca del mar, escriba { example-sea }. Si no está claro, calcule hacia arriba, no hacia abajo.
     .row = Altura
 
 ask-site-air = ¿Cuánto calor hará, como máximo?
     .why = El calor resta potencia. Como { example-air }.
-    .help = La máxima del pronóstico, y más si el generador está al sol.
+    .help = Escriba la máxima del pronóstico, o más si el generador está al sol.
     .row = Aire más caliente
 
 ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
@@ -490,13 +489,13 @@ pick-site-quiet-none = ninguna
 
 ask-gear-list = ¿Qué cables, adaptadores y cajas tiene?
     .why = Marque todo, también lo que no piensa usar.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
     .row = Qué
 pick-gear-list-done = Eso es todo
 
-ask-gear-what = ¿Qué hay en su baúl: cables, adaptadores, cajas?
+ask-gear-what = ¿Qué cables, adaptadores y cajas tiene?
     .why = Elija lo que es.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas.
     .row = Qué
 pick-gear-what-extension = Extensión doméstica (5-15)
 pick-gear-what-three-way = Cable de 3 salidas domésticas (5-15)
@@ -510,13 +509,13 @@ pick-gear-what-camper-to-twist = Adaptador clavija L5-30 a TT-30
 pick-gear-what-camper-to-home = Adaptador clavija 5-15 a TT-30
 pick-gear-what-home-to-camper = Adaptador clavija TT-30 a 5-15
 pick-gear-what-four-to-twist = Adaptador clavija L14-30 a L5-30
-pick-gear-what-cord = Otro cable o adaptador: lo digo yo
+pick-gear-what-cord = Otro cable o adaptador
 pick-gear-what-box-twist-30 = Caja, { -breaker(form: "many") }, entrada L5-30
 pick-gear-what-box-camper-30 = Caja, { -breaker(form: "many") }, entrada TT-30
 pick-gear-what-box-twist-30-four = Caja, { -breaker(form: "many") }, entrada L14-30
 pick-gear-what-box-50 = Caja, { -breaker(form: "many") }, entrada 14-50
 pick-gear-what-box = Otra caja con { -breaker(form: "many") }
-pick-gear-what-camper = { -camper(form: "One") } o autocaravana (RV)
+pick-gear-what-camper = { -camper(form: "One") } o motorhome (RV)
 
 ask-gear-plug = ¿Qué clavija tiene?
     .why = { $about }: el extremo con patas.
@@ -524,14 +523,14 @@ ask-gear-plug = ¿Qué clavija tiene?
     .row = Clavija
 
 # Safety.
-ask-gear-main = ¿Qué número dice su { -breaker } principal?
+ask-gear-main = ¿Qué número hay en su { -breaker } principal?
     .why = { $about }: el interruptor que dice “Main”, con amperios.
     .help = Está dentro, junto a los demás { -breaker(form: "many") }. No desatornille nada. Si no lo sabe, suponemos aquello para lo que está hecha su clavija.
     .row = Principal
 
 ask-gear-inside = ¿Cuáles de estos funcionan dentro?
     .why = { $about }. Marque lo que está conectado o se enchufa ahí.
-    .help = Marque todo lo que funciona dentro, como su aire acondicionado, su calentador de agua o una computadora. Todo pasa por la clavija y el { -breaker } principal, y no necesita otro { -receptacle }.
+    .help = Marque todo lo que funciona dentro, como su aire acondicionado, su calentador de agua o un televisor. Todo pasa por la clavija y el { -breaker } principal, y no necesita otro { -receptacle }.
     .row = Funciona dentro
 pick-gear-inside-done = Eso es todo lo de dentro
 
@@ -544,9 +543,9 @@ pick-gear-ends-done = No tiene más
 ask-gear-jacket = ¿Qué hay impreso a lo largo del cable?
     .why = { $about }. Como SJTW 12/3; basta con 12/3.
     .help =
-        Lo impreso se repite a lo largo de la cubierta. 12/3 significa conductores de calibre 12, tres de ellos. Un número menor es un conductor más grueso. Las letras dicen la cubierta: si hay una W entre ellas, puede usarse al aire libre.
+        Lo impreso se repite a lo largo de la cubierta. 12/3 significa tres conductores de calibre 12. Un número de calibre menor (AWG) es un conductor más grueso. Las letras dicen de qué es la cubierta: si hay una W entre ellas, puede usarlo al aire libre.
         Los cables métricos dicen 3G1.5 o 3x2.5 mm2.
-        Si no lo puede leer, escriba “no sé”. Entonces lo tomamos por un cable delgado de interior, y lo decimos.
+        Si no lo puede leer, escriba “no sé”. Entonces suponemos que es un cable delgado de interior, y lo decimos.
     .row = Impreso en él
 
 ask-gear-length = ¿Cuánto mide?
@@ -564,9 +563,9 @@ ask-gear-coiled = ¿Quedará una parte enrollada o en un carrete?
     .help = Extienda siempre todo el cable. Si queda en un carrete o amontonado, la respuesta es sí.
     .row = Enrollado
 
-ask-hot = ¿Se puso muy caliente o blando alguna vez?
+ask-hot = ¿Se puso caliente o blando, o alguna de sus clavijas?
     .why = { $about }. Un metal que ya no aprieta puede causar un incendio.
-    .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está pardo o blando, responda sí. Entonces decimos que no se use.
+    .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está marrón o blando, responda sí. Entonces decimos que no se use.
     .row = Se calentó
 
 ask-bought = ¿Ya lo tiene?
@@ -576,27 +575,27 @@ ask-bought = ¿Ya lo tiene?
 pick-not-bought = Aún no comprado
 
 ask-gear-gfci = ¿Tiene botones TEST y RESET?
-    .why = { $about }. Algunos cables llevan protección contra descargas.
-    .help = Una caja pequeña en el cable con dos botones y las letras GFCI.
-    .row = Contra descargas
+    .why = { $about }. Si los tiene, lleva un GFCI incorporado.
+    .help = Busque una caja pequeña en el cable con dos botones y las letras GFCI.
+    .row = { -gfci(form: "One") }
 
-ask-gear-listed = ¿Es la caja de fábrica y certificada?
+ask-gear-listed = ¿Es la caja de fábrica, con marca de un laboratorio?
     .why = { $about }. A una casera puede faltarle lo que protege.
-    .help = Busque en su etiqueta la marca de un laboratorio de pruebas. Una caja que alguien construyó no está certificada, por bien hecha que esté.
+    .help = Busque en su etiqueta la marca de un laboratorio de pruebas: entonces está certificada (“listed”). Una caja que alguien construyó no está certificada, por bien hecha que esté.
     .row = De fábrica, certificada
 
 ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
     .why = { $about }. Lo dicen sus papeles. No la abra.
-    .help = Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado). No la abra para averiguarlo. Si no lo sabe, decimos qué se sigue de eso.
+    .help = Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado). No la abra para averiguarlo. Si no lo sabe, le decimos qué significa eso.
     .row = Neutro unido dentro
 
 ask-gear-from = ¿En qué se enchufa?
-    .why = { $about }. Elija el lugar más cercano al generador.
-    .help = Solo se muestran los lugares libres donde encaja su clavija. Si no hay, o no se usa, elija “En nada”.
+    .why = { $about }. Si puede elegir, mejor lo más cerca del generador.
+    .help = Solo se muestran los { -receptacle(form: "many") } libres donde entra su clavija. Si no hay, o no se usa, elija “En nada”.
     .row = Se enchufa en
-pick-gear-from-none = En nada: se queda en el baúl
+pick-gear-from-none = En nada: no lo usamos
 
-ask-gear-name = ¿Cómo lo llamamos?
+ask-gear-name = ¿Cómo quiere llamarlo?
     .why = { $about }. Su color o su propia palabra: cable naranja.
     .help = Letras y cifras, - y _. Va en su etiqueta, para que sepa cuál es cuál.
     .row = Nombre
@@ -613,7 +612,7 @@ ask-out-face = ¿Qué { -receptacle(form: "many") }, y qué { -breaker } tiene c
     .row = Forma
 
 ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
-    .why = { $about }. Un par detrás de un { -breaker } cuenta como 1.
+    .why = { $about }. Un par con un solo { -breaker } cuenta como 1.
     .help = Cuente los { -breaker(form: "many") }, no los orificios.
     .row = Cuántos
 
@@ -624,9 +623,9 @@ ask-out-breaker = { $about }: ¿qué número hay en cada { -breaker }?
 pick-out-breaker-none = sin { -breaker }
 
 ask-out-gfci = { $about }: ¿botones TEST y RESET?
-    .why = Hechos para cortar rápido en una descarga.
+    .why = Hechos para cortar la corriente si alguien recibe una descarga.
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
-    .row = Contra descargas
+    .row = { -gfci(form: "One") }
 
 ask-out-places = ¿Cómo están dispuestos?
     .why = { $about }. Así los nombran las etiquetas y la tarjeta.
@@ -636,14 +635,14 @@ pick-out-places-across = Uno junto al otro
 pick-out-places-down = Uno encima del otro
 pick-out-places-number = Por número: 1, 2
 
-ask-out-leg = { $about }: ¿qué mitad del generador lo alimenta?
+ask-out-leg = { $about }: ¿qué mitad del generador alimenta cada uno?
     .why = A o B; o una letra por cada uno, A A B B.
     .help = Un generador de 120/240 V tiene dos mitades, A y B. Una caja reparte entre ellas sus { -receptacle(form: "many") }. Sus papeles dicen cuál está en qué mitad; no abra la caja. Una sola letra vale para todos. O escriba una por cada uno, del primero al último: A A B B. Si no lo sabe, suponemos que todos están en A: así tienen juntos la menor potencia.
     .row = Mitad
 
-ask-out-wire = { $about }: ¿qué conductor hay detrás?
-    .why = Como 12 AWG. No abra la caja.
-    .help = Solo lo dicen sus papeles. No abra la caja para averiguarlo.
+ask-out-wire = { $about }: ¿qué grosor tiene el conductor de detrás?
+    .why = Como 12 AWG, en sus papeles. Nunca abra la caja.
+    .help = Solo lo dicen sus papeles. AWG es el calibre: un número menor es un conductor más grueso. No abra la caja para averiguarlo.
     .row = Conductor
 
 # ---- The shapes, in short
@@ -685,9 +684,9 @@ shape-1-15P = Doméstica, sin tierra (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =
-    Decide el nombre moldeado al lado de
-    los orificios. Dibujo de memoria; en
-    el suyo puede estar al revés.
+    Vale el nombre moldeado al lado de los
+    orificios, no solo el dibujo. Es de
+    memoria; el suyo puede estar al revés.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
     {" "}  o       o       o       o
@@ -703,39 +702,39 @@ drawn-faces =
 
 ask-review = ¿Está bien así?
     .why = Elija una línea para cambiarla. Con ! suponemos lo peor.
-    .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. “No se sabe” se toma por el peor caso, y la comprobación lo dice.
+    .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. Donde dice “no se sabe”, supusimos el caso más peligroso, y la comprobación lo dice.
 pick-review-check = Comprobar este plan
 # $count: how many questions that is.
-pick-review-look = Mirar lo que nadie sabía ({ $count })
-pick-review-add = Añadir una toma, aparato o cable
+pick-review-look = Mirar lo que no sabemos ({ $count })
+pick-review-add = Añadir toma, aparato o cable
 pick-review-add-outlet = Añadir un { -receptacle }
 pick-review-add-load = Añadir algo que enchufar
 pick-review-add-gear = Añadir un cable, adaptador o caja
 pick-review-quit = Parar ahora y guardar mis respuestas
 
-ask-review-add = ¿Qué añadimos?
+ask-review-add = ¿Qué quiere añadir?
     .why = Después vienen sus preguntas.
     .help = Esc vuelve al plan entero.
 
-ask-review-part = { $about }: ¿qué cambiamos?
+ask-review-part = { $about }: ¿qué quiere cambiar?
     .why = Elija una línea para responderla otra vez.
     .help = Esc vuelve al plan entero.
 pick-review-back = Nada más aquí: volver
 
 part-generator = Generador
 part-fuel = Combustible y ruido
-part-outlets = Protección contra descargas
+part-outlets = { -gfci(form: "Many") }
 part-site = Lugar
 part-load = Otra cosa
 part-out = { -receptacle(form: "Many") } de { $box }
 
 # ---- Between questions
 
-note-load-left = { $all } de { $rated } nombrados hasta ahora. Quedan { $left }, menos a gran altura y con calor.
-note-load-named = { $all } nombrados hasta ahora. No se sabe lo que da el generador.
-note-load-turns = { $all } nombrados, el generador da { $rated }: no todo a la vez. Pueden turnarse.
+note-load-left = Su lista suma { $all } de { $rated } hasta ahora. Quedan { $left }, menos a gran altura o con calor.
+note-load-named = Su lista suma { $all } hasta ahora. No sabemos cuánto da el generador.
+note-load-turns = { $all } en total, pero el generador da { $rated }: no todo a la vez. Pueden turnarse.
 note-load-cannot-start = { $load }: para arrancar toma { $starting } por un momento. El generador da { $peak } como máximo: no puede arrancarlo.
-note-load-too-large = { $load }: solo esto ya pide { $this }. El generador da { $rated }: no puede con ello.
+note-load-too-large = { $load }: consume por sí solo { $this }. El generador da { $rated }: no puede con tanto.
 
 # The first line stands out.
 note-danger =
@@ -746,25 +745,25 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Haga: { $fix }
-note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
+note-danger-also = { $signal }, lo mismo que antes. { $title }
 note-danger-gone = Ese peligro ya no está: { $title }
 # A bare number, with the unit it was taken in.
-note-unit = Se entendió { $answer }.
+note-unit = Entendimos { $answer }.
 note-added = Añadido ({ $count }): { $things }.
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): no usar
-picture-guarded = - { $id } ({ $shape }): solo un cable con GFCI
-picture-guarded-ahead = - { $id } ({ $shape }): va antes un cable con GFCI
+picture-guarded = - { $id } ({ $shape }): enchufe solo un cable con GFCI
+picture-guarded-ahead = - { $id } ({ $shape }): enchufe antes un cable con GFCI
 picture-load = * { $load }
-picture-unplaced = Por ahora sin lugar: { $ids }
+picture-unplaced = Por ahora sin { -receptacle }: { $ids }
 picture-loose = Sin enchufar: { $ids }
 
-note-first-line = De eso se tomó solo la primera línea.
-note-not-bought = Al final decimos qué buscar cuando lo compre.
-note-unknown = Anotado: no se sabe.
-plain-list-long = { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
+note-first-line = De eso tomamos solo la primera línea.
+note-not-bought = Al final le decimos qué buscar cuando lo compre.
+note-unknown = Anotado: “No lo sé”.
+plain-list-long = Hay { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.
 plain-keys = Escriba un número o parte de un nombre. ?: ayuda, <: volver
 plain-many-keys = Escriba números o nombres, con comas. 2 x 5 es dos veces el número 5. ?: ayuda, <: volver
@@ -774,15 +773,15 @@ plain-default = Enter: { $text }
 
 reject-choice = Elija uno de la lista.
 reject-mark-one = Marque al menos uno.
-reject-ready-made = Una lista habitual cuenta una vez. Si hay dos iguales de algo, márquelo con un 2.
+reject-ready-made = Una lista ya hecha cuenta una vez. Si hay dos iguales de algo, marque 2 de eso.
 reject-yes-no = Responda sí o no.
 reject-empty-text = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
-reject-no-unit = ¿{ $found } qué? Escríbalo con una de estas unidades: { $units }.
+reject-no-unit = A “{ $found }” le falta la unidad. Escríbalo con una de estas: { $units }.
 # $decimals is the one reading, $thousands the other.
 reject-two-readings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
-reject-out-of-range = { $field }: se admite de { $least } a { $most }. Vea si sobra o falta una cifra, o si la unidad es otra.
+reject-out-of-range = { $field }: debe ser de { $least } a { $most }. Vea si sobra o falta una cifra, o si la unidad es otra.
 reject-zero = Debe ser más que cero.
 reject-ratio = Un número de { $least } a { $most }, como 0.8.
 reject-count = Un número entero de { $least } a { $most }.
@@ -793,9 +792,9 @@ reject-name-long = Como máximo { $most } letras, para que quepa en una etiqueta
 reject-name-signs = Ese signo no puede estar en un nombre.
 reject-wire = Un calibre, como 12 AWG o 2.5 mm².
 reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
-reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante. Si no conoce ninguno, pregunte a alguien que los conozca: Ctrl-C termina y guarda sus respuestas.
+reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, no enchufe nada en él y déjelo fuera del plan. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante. Si no conoce ninguno, pregunte a alguien que los conozca: Ctrl-C termina y guarda sus respuestas.
 reject-noise = Nivel y después distancia: 58 dBA a { example-noise-far }. O “no sé”.
-reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
+reject-runtime = Un porcentaje y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
 reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
 reject-draw = Vatios, amperios o caballos: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = La letra de código es una letra de la A a la V: 1/2 hp code G.
@@ -813,7 +812,7 @@ reject-first = Esta es la primera pregunta. Ctrl-C termina y guarda sus respuest
 reject-full = Un plan no admite más.
 
 interview-no-terminal = las preguntas necesitan una terminal o respuestas, y aquí no hay ninguna de las dos
-interview-no-terminal-help = Compruebe en su lugar un archivo de plan: tallywatt check PLAN. O dé las respuestas, una por línea: tallywatt --answers ARCHIVO.
+interview-no-terminal-help = Compruebe en su lugar un archivo de plan: tallywatt check PLAN. O dé las respuestas en un archivo, una por línea: tallywatt --answers ARCHIVO.
 interview-too-large = { $path } tiene más partes de las que pueden recorrer las preguntas
 interview-too-large-help = Cámbielo con un editor de texto, y después: tallywatt check PLAN.
 interview-saved = Guardado { $path }. Para imprimir: tallywatt print PLAN --into CARPETA.
@@ -827,8 +826,8 @@ interview-kept = Sus respuestas están guardadas, en el borrador “{ $draft }�
 interview-stopped = detenido; no ha cambiado nada
 interview-resume = Ejecute tallywatt otra vez para seguir desde ahí.
 interview-resume-question = ¿Seguir con un plan sin terminar?
-interview-resume-why = Cada uno se guarda hasta que se imprime.
-interview-resume-help = Elija uno por su número o por el principio de su línea, y siga donde lo dejó. Los que no toque se guardan.
+interview-resume-why = Guardamos cada uno hasta que usted lo imprima.
+interview-resume-help = Elija uno por su número o por el principio de su línea. Sigue donde lo dejó. Los demás quedan guardados.
 interview-resume-row = { $draft }, { $date }: { $name }, { $age }
 interview-resume-row-bare = { $draft }, { $date }, { $age }
 interview-age-minutes = { $count ->
@@ -849,14 +848,14 @@ interview-resume-new = Empezar un plan nuevo
 interview-effect = Lo que hizo su cambio:
 interview-effect-gone = - ya no está: { $signal }, { $title }
 interview-effect-new = - nuevo: { $signal }, { $title }
-interview-effect-none = - se encuentra lo mismo que antes
-interview-file-changed = Mientras tanto, otra persona cambió { $path }. Los cambios de usted se ponen en él tal como está ahora. Compruébelo otra vez.
-interview-after = ¿Y ahora?
+interview-effect-none = - los hallazgos son los mismos que antes
+interview-file-changed = Mientras tanto, otra persona cambió { $path }. Pusimos sus cambios en la versión nueva. Compruébelo otra vez.
+interview-after = ¿Qué quiere hacer ahora?
     .why = Lo primero que hay que hacer está arriba.
     .none = Imprímalo, y ponga las etiquetas antes de enchufar.
 interview-after-save = Guardar el archivo del plan
 interview-after-print = Imprimir etiquetas, tarjeta y demás
-interview-after-look = Mirar lo que nadie sabía
+interview-after-look = Mirar lo que no sabemos
 interview-after-all = Mostrar todo lo que encontramos
 interview-after-mend = Mostrar cómo eliminar los peligros
 interview-after-take = Incluir cambios, uno por uno
@@ -865,9 +864,9 @@ interview-take = ¿Qué cambios incluye en el plan?
 interview-take-done = Incluir lo marcado
 interview-after-change = Cambiar algo
 interview-after-leave = Parar ahora y guardar mis respuestas
-interview-folder = ¿En qué carpeta los ponemos?
+interview-folder = ¿En qué carpeta van?
     .why = Se crea si no existe. El plan también va ahí.
-    .help = Escriba un nombre, como: impresos. Enter toma el nombre que se muestra. No se toma una carpeta que contiene otro plan.
+    .help = Escriba un nombre, como: impresos. Presione Enter para usar el nombre que se muestra. No sirve una carpeta que contiene otro plan.
 interview-folder-taken = Ya hay un plan en { $dir }. Indique otra carpeta.
 
 id-regular = normal

@@ -27,7 +27,7 @@ plan-type-table = una tabla
 plan-type-tables = una lista de tablas, cada una con su propio encabezado
 
 # The TOML itself.
-plan-duplicate-key = Esto está dicho dos veces
+plan-duplicate-key = Esto está dos veces
     .help = Cada clave puede estar solo una vez bajo un encabezado. Quédese con una de las dos. Un segundo cable, caja, { -receptacle } o aparato empieza con un encabezado propio, como [[cord]].
 plan-unquoted = Este texto no tiene comillas
     .help = Póngalo entre comillas dobles. Solo los números enteros, true y false van sin ellas.
@@ -62,10 +62,10 @@ plan-empty = No hay nada en este archivo
 plan-no-format = El archivo no dice qué formato tiene
     .help = Ponga esto al principio del archivo: format = 1
 plan-newer-format = Este plan lo escribió un tallywatt más nuevo: formato { $found }, y este lee el formato { $ours }
-    .help = Consiga el tallywatt más nuevo. Cambiar el número no serviría: el resto podría leerse mal, y aquí un número equivocado puede herir a alguien.
+    .help = Consiga el tallywatt más nuevo. No cambie sin más el número: el resto podría leerse mal, y aquí un número equivocado puede herir a alguien.
 plan-no-such-format = No hay ningún formato { $found }
     .help = Escriba: format = { $ours }
-plan-too-many = Hay { $found } { $what }, y un plan puede tener { $most }
+plan-too-many = Hay { $found } { $what }, pero un plan solo puede tener { $most }
     .help = Haga un plan para cada generador, o quite lo que nunca se usa.
     .parts = partes
     .loads = aparatos
@@ -76,11 +76,11 @@ plan-missing-table = El plan no dice nada de { $table }
 plan-missing-key = Aquí falta { $key }
     .help = Añada una línea como: { $example }
 plan-unknown-key = "{ $found } = " no significa nada aquí
-    .help = Lo que puede estar aquí: { $allowed }.
-    .help-near = ¿Quiso decir { $nearest }? Lo que puede estar aquí: { $allowed }.
+    .help = Puede escribir: { $allowed }.
+    .help-near = ¿Quiso decir { $nearest }? Puede escribir: { $allowed }.
 plan-unknown-heading = [{ $found }] no significa nada aquí
-    .help = Lo que puede estar aquí: { $allowed }.
-    .help-near = ¿Quiso decir { $nearest }? Lo que puede estar aquí: { $allowed }.
+    .help = Puede escribir: { $allowed }.
+    .help-near = ¿Quiso decir { $nearest }? Puede escribir: { $allowed }.
 plan-wrong-type = Aquí { $key } es { $found }
     .help = Debería ser { $wanted }.
     .help-near = Debería ser { $wanted }, como: { $example }
@@ -94,7 +94,7 @@ plan-bad-text = { $key } es demasiado largo para imprimirlo, o tiene caracteres 
 plan-no-unit = A { $key } le falta la unidad: ¿{ $found } qué?
     .help = Escríbalo entre comillas con su unidad, como "{ $example }". Unidades: { $allowed }.
 plan-unknown-unit = { $key } no se mide en { $found }
-    .help = Unidades: { $allowed }.
+    .help = Escriba solo un número y después su unidad. Unidades: { $allowed }. Mire si hay una letra en el número.
 plan-volt-amperes = { $key } está dado en { $found }, y los voltamperios no son vatios
     .help = Busque los vatios en la placa del aparato. Para un aparato puede dar en su lugar los amperios, como current = "12.5 A".
 plan-no-number = { $key } no tiene número: { $found }
@@ -104,7 +104,7 @@ plan-no-plain-number = { $key } no tiene ningún número que se pueda leer: { $f
 plan-two-readings = { $key } puede significar dos cosas: { $found }
     .help = Unos leen { $decimals } y otros { $thousands }. Escriba "{ $decimals }" o "{ $thousands }", según lo que sea.
 plan-out-of-range = { $key } no puede ser { $found }
-    .help = Se admite de { $least } a { $most }. Busque una cifra corrida o una unidad equivocada.
+    .help = Use un valor de { $least } a { $most }. Busque una errata o una unidad equivocada.
 plan-wire-size = Ningún conductor tiene el calibre { $found }
     .help = Los calibres van de 0 a 30 AWG, en números enteros. Los tamaños en mm² van de 0.1 a 400. El tamaño está impreso en la cubierta del cable.
 plan-not-a-choice = { $key } no puede ser { $found }
@@ -112,15 +112,15 @@ plan-not-a-choice = { $key } no puede ser { $found }
     .help-near = ¿Quiso decir { $nearest }? Escriba uno de estos: { $allowed }.
 plan-not-a-language = { $found } no es el código de un idioma
     .help = Escriba uno como "en", "es", "fr-CA" o "de", o quite la línea.
-plan-unknown-shape = { $found } no es una forma conocida aquí
+plan-unknown-shape = No conocemos la forma { $found }
     .help = Formas para { $key }: { $allowed }.
     .help-near = ¿Quiso decir { $nearest }? Formas para { $key }: { $allowed }.
-plan-wrong-half = { $found } es un { -receptacle }, y aquí toca una clavija
+plan-wrong-half = { $found } es un { -receptacle }, pero aquí va una clavija
     .help = Un nombre que termina en P es una clavija, con patas; uno que termina en R es un { -receptacle }, con ranuras. Aquí sería { $meant }.
-plan-wrong-half-receptacle = { $found } es una clavija, y aquí toca un { -receptacle }
+plan-wrong-half-receptacle = { $found } es una clavija, pero aquí va un { -receptacle }
     .help = Un nombre que termina en P es una clavija, con patas; uno que termina en R es un { -receptacle }, con ranuras. Aquí sería { $meant }.
 plan-two-plugs = { $found } es una clavija, y el extremo de un cable es un { -receptacle }
-    .help = Si se refería al { -receptacle }, escriba { $meant }. Un cable con una clavija en cada extremo tiene patas al descubierto y con tensión, y puede matar: no lo use, y no haga uno.
+    .help = Si se refería al { -receptacle }, escriba { $meant }. Un cable con una clavija en cada extremo tiene patas al descubierto y con tensión, y puede matar. No lo use. No haga uno.
 plan-bad-hours = { $key } no puede ser { $found }
     .help = Escriba dos horas del día en el reloj de 24 horas con un guion entre ellas, como "18:00-22:00". Pueden pasar de medianoche, como "22:00-06:00".
 plan-motor-code = Ningún motor tiene la letra de código { $found }
@@ -129,8 +129,8 @@ plan-two-draws = { $second } dice otra vez lo que dice { $first }
     .help = Quédese con el que está en la placa, y quite el otro.
 plan-place-for-no-plug = { $place } nombra un { -receptacle }, pero { $plug } dice que no hay clavija
     .help = Mire el generador. Si tiene una clavija de unión neutro-tierra, escriba { $plug } = true. Si no tiene ninguna, quite la línea { $place }.
-plan-less-than = { $key } es menor que { $other }: { $found } y { $least }
-    .help = { $key } no puede ser el menor de los dos. Busque una cifra corrida, o dos valores que cambiaron de lugar.
+plan-less-than = { $key } es menor que { $other }: { $found } está por debajo de { $least }
+    .help = { $key } no puede ser el menor de los dos. Busque una errata, o dos valores que cambiaron de lugar.
 
 # Names.
 plan-bad-id = { $found } no puede ser un identificador

@@ -5,12 +5,12 @@
 print-error-words-incomplete = Faltan palabras, así que no se imprimió nada: { $faults }
 print-error-no-glyph = “{ $text }” no se puede imprimir: no hay letra para { $characters }. Escríbalo con otras letras.
 print-error-too-long = { $percent ->
-    [0] { $document }: no hay sitio para “{ $text }”. Hay demasiadas piezas enchufadas una en otra.
+    [0] { $document }: no hay sitio para “{ $text }”. Hay demasiadas partes enchufadas una en otra.
    *[other] { $document }: “{ $text }” es demasiado largo para imprimirlo con letra legible. Acórtelo a cerca del { $percent } % de su longitud.
   }
 print-error-off-page = { $document }, página { $page }: “{ $text }” se saldría del papel. No se imprimió nada.
-print-error-too-small = { $document }, página { $page }: “{ $text }” sería demasiado pequeño para leerlo, con el { $percent } % de la altura que necesita. No se imprimió nada. Agrándelo en su plantilla, o quítelo.
-print-error-unknown-stock = No hay ninguna hoja de etiquetas llamada “{ $name }”. Hay { $known }.
+print-error-too-small = { $document }, página { $page }: “{ $text }” sería demasiado pequeño para leerlo, con el { $percent } % de la altura que necesita. No se imprimió nada. Agrándelo en su plantilla, o quítelo.
+print-error-unknown-stock = No hay ninguna hoja de etiquetas llamada “{ $name }”. Elija una de estas: { $known }.
 print-error-bad-stock = La hoja de etiquetas “{ $name }” no se puede usar: { $message }
 print-error-bad-start = La hoja tiene { $count } etiquetas, así que no se puede empezar a imprimir en la { $start }.
 print-error-template = La plantilla { $file } falló en la línea { $line }, columna { $column }: { $message }
@@ -49,15 +49,15 @@ print-set-by-plug = Límite de la clavija de “{ $id }”.
 print-set-by-cord-ampacity = Límite del conductor del cable “{ $id }”.
 print-set-by-cord-mark = Un cable como “{ $id }” suele indicar esto. Lea el suyo; vale la cifra menor.
 print-set-by-coiled-cord = El cable “{ $id }”, enrollado, soporta menos. Desenróllelo todo.
-print-set-by-coiled-cord-guessed = No se sabe si “{ $id }” está extendido: cuenta como enrollado. Desenróllelo todo.
+print-set-by-coiled-cord-guessed = No sabemos si “{ $id }” está enrollado: supusimos que sí. Desenróllelo todo.
 print-set-by-hot-cord = Con calor, el cable “{ $id }” soporta menos. Póngalo a la sombra.
-print-set-by-hot-cord-guessed = Nadie dijo cuánto calor hará: “{ $id }” cuenta como en aire de { $air }. Póngalo a la sombra.
+print-set-by-hot-cord-guessed = No sabemos cuánto calor hará: supusimos { $air } en “{ $id }”. Póngalo a la sombra.
 print-set-by-wiring = Límite del cableado de “{ $id }”.
-print-set-by-not-fed = No son los voltios de su forma. Trátelo como con tensión.
-print-set-by-share-breaker = 80 % del { -breaker } de “{ $id }”.
-print-set-by-share-trips-early = 80 % del valor con que se disparó el { -breaker } de “{ $id }”.
-print-set-by-share-receptacle = 80 % de lo que admite “{ $id }”.
-print-set-by-share-wiring = 80 % de lo que soporta el cableado de “{ $id }”.
+print-set-by-not-fed = Tensión equivocada. Trátelo como si tuviera tensión.
+print-set-by-share-breaker = 80 % del { -breaker } de “{ $id }”; más puede dispararlo.
+print-set-by-share-trips-early = 80 % del valor con que se disparó el { -breaker } de “{ $id }”.
+print-set-by-share-receptacle = 80 % de lo que admite “{ $id }”.
+print-set-by-share-wiring = 80 % de lo que soporta el cableado de “{ $id }”.
 print-set-by-two = 3 horas o más: { $hours } Menos: { $past }
 
 ## Labels
@@ -67,16 +67,16 @@ print-face-alt = Frente de un { -receptacle } { $shape }
 print-nothing-trips = Ningún { -breaker } protege esto. Sume los amperios y no pase del límite.
 print-nothing-below = El { -breaker } no protege esto: se dispara a { $amps }. Sume los amperios y no pase del límite.
 print-nothing-below-set = El generador no protege esto: solo se apaga por encima de { $amps }. Sume los amperios y no pase del límite.
-print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
-print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en “{ $at }”.
-print-shock-no = Protección contra descargas (GFCI): NO.
-print-shock-unknown = Protección contra descargas (GFCI): NO SE SABE, cuenta como NO. Busque los botones TEST y RESET.
+print-shock-yes = GFCI: SÍ. Presione TEST antes de usar.
+print-shock-yes-at = GFCI: SÍ. Presione TEST en “{ $at }” antes de usar.
+print-shock-no = GFCI: NO. Nada aquí corta una descarga.
+print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
-print-short-no-gfci = Sin protección GFCI
+print-short-no-gfci = Sin GFCI
 # Where there is least room.
 print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
@@ -86,7 +86,7 @@ print-plug-in-nothing = nada previsto
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NADA PREVISTO AQUÍ
 print-idle-how = No enchufe nada aquí. Para usarlo, póngalo en el plan y compruebe de nuevo.
-print-comes-from = Viene de
+print-comes-from = Recibe de
 print-leg = fase { $leg }
 print-leg-unknown = fase desconocida
 print-leg-unknown-brief = fase ?
@@ -111,10 +111,10 @@ only-if-generator = SOLO con este generador: con otro puede sobrecargarse.
 print-bonding-plug = clavija de unión
 print-bonding-plug-stays = La clavija de unión se queda. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = Protección contra descargas (GFCI): NO. Con “{ $joint }” enchufado, no ve averías.
-print-shock-blind-plug = Protección contra descargas (GFCI): NO. Con la clavija de unión en “{ $joint }”, no ve averías.
-print-shock-doubtful = Protección contra descargas (GFCI): NO. Con “{ $joint }” enchufado, quizá no vea averías.
-print-shock-doubtful-plug = Protección contra descargas (GFCI): NO. Con una clavija de unión en “{ $joint }”, quizá no vea averías.
+print-shock-blind = GFCI: NO. Con “{ $joint }” enchufado, no detecta averías.
+print-shock-blind-plug = GFCI: NO. Con la clavija de unión en “{ $joint }”, no detecta averías.
+print-shock-doubtful = GFCI: NO. Con “{ $joint }” enchufado, quizá no detecte averías.
+print-shock-doubtful-plug = GFCI: NO. Con una clavija de unión en “{ $joint }”, quizá no detecte averías.
 print-do-not-use = NO USAR
 print-apart = NO USAR EN PARALELO
 print-apart-brief = NO UNIR
@@ -130,7 +130,7 @@ print-guarded-cord-do = Enchufe en cada toma de este cable solo un cable con GFC
 print-guarded-most = luego, { $amps } como máximo
 print-guarded-do = { $fix } Luego, { $amps } como máximo.
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
-print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
+print-dead-end = No use nada de lo que alimenta. Vea “{ $id }”.
 print-refused-alt = Señal de prohibición: no use { $id }
 # Of a cord or box that must not be used: its outlets.
 print-refused-ends = Con { $ends }
@@ -162,20 +162,20 @@ print-camper-headline = Clavija { $inlet }
 print-generator-headline = { $rated } durante horas · { $peak } unos segundos
 print-neutral = Neutro
 print-neutral-bonded = Unido al chasis (bonded).
-print-neutral-floating = Flotante. Un probador de { -receptacle(form: "many") } muestra OPEN GROUND.
+print-neutral-floating = Flotante. En un probador, OPEN GROUND es normal aquí.
 print-neutral-plug = Flotante, unido a tierra por una clavija de unión.
-print-neutral-plug-unknown = Flotante, si no hay una clavija de unión en una toma. Búsquela.
+print-neutral-plug-unknown = Flotante, salvo que haya una clavija de unión en una toma. Búsquela.
 print-neutral-unknown = Desconocido. Consulte a un { -electrician }.
 print-reachable = Por los { -receptacle(form: "many") } en uso
 print-reachable-value = { $reachable } de { $rated } disponibles
 print-rated-guessed = Su potencia
-print-rated-guessed-value = No se sabe: se tomó { $taken }. Lea su placa.
-print-rated-guessed-less = No se sabe: se tomó { $taken }; quedan { $left } a esta altitud y con este calor. Lea su placa.
+print-rated-guessed-value = No se sabe: supusimos { $taken }. Lea su placa.
+print-rated-guessed-less = No se sabe: supusimos { $taken }; quedan { $left } a esta altura y con este calor. Lea su placa.
 print-tank = Un { -tank }
 print-tank-value = cerca de { $hours }
 print-tank-value-with = cerca de { $hours } con { $with } en marcha
 print-refuel = Combustible
-print-refuel-value = Apagado y frío { $cooling } minutos. Nunca en marcha.
+print-refuel-value = Pare el motor y déjelo enfriar { $cooling } minutos. Nunca cargue en marcha.
 print-air = Escape
 print-air-value = Mata, y no se huele. Solo al aire libre, apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
 
@@ -207,8 +207,8 @@ print-card-flip = Imprima por las dos caras, con giro por el lado largo.
 print-card-fold = Imprima por una cara. Doble por el medio, con lo impreso hacia fuera.
 print-card-trim = Recorte por las esquinas. La funda sella 3 mm alrededor.
 print-card-danger = { $count ->
-    [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea las precauciones.
-   *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea las precauciones.
+    [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
+   *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
   }
 print-no-breaker = Sume los amperios: sin { -breaker }
 print-no-breaker-below = Sume los amperios: { -breaker } demasiado grande
@@ -252,27 +252,27 @@ print-start-meter-outlet = { $on ->
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
 print-setup-alarm-test = Presione el botón de prueba de cada alarma de monóxido de carbono donde se duerme: debe sonar.
-print-setup-place = Ponga el generador al aire libre, al menos a { $ample } de cada { -tent }, vehículo, puerta, ventana y persona. El escape apunta lejos de todos.
-print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima salvo un techo bien alto, abierto por todos los lados.
-print-setup-look = Mire cada cable y clavija. No use un cable cortado o quemado, ni una clavija floja o con el contacto de tierra arrancado.
+print-setup-place = Ponga el generador al aire libre, al menos a { $ample } de cada { -tent }, vehículo, puerta, ventana y persona. Dirija el escape lejos de todos.
+print-setup-clear = Suelo seco y plano, con { $clear } libres por todos lados. Nada encima del generador salvo un techo alto, abierto por todos lados.
+print-setup-look = Mire cada cable y clavija. No use un cable cortado o quemado, ni una clavija floja o con el contacto redondo arrancado.
 print-setup-uncoil = Desenrolle del todo cada cable. Ninguna clavija en la hierba mojada.
-print-setup-plug = Ningún aparato enchufado. Conecte cables y cajas desde el generador hacia fuera, solo como muestra la cara 1.
-print-setup-plug-skip = Omita lo que diga { print-do-not-use }.
+print-setup-plug = Deje los aparatos sin enchufar. Enchufe cables y cajas desde el generador hacia fuera, solo como muestra la cara 1.
+print-setup-plug-skip = Deje sin enchufar lo que diga { print-do-not-use }.
 print-setup-plug-guarded = Donde diga { print-guarded-brief }, enchufe ahí primero un cable con GFCI.
-print-setup-plug-ahead = { print-guarded-ahead-brief } ({ print-guarded-ahead }): enchufe un cable con GFCI más cerca del generador.
+print-setup-plug-ahead = Donde diga { print-guarded-ahead-brief } ({ print-guarded-ahead }), enchufe un cable con GFCI entre eso y el generador.
 print-setup-start = Arranque el motor. Déjelo andar dos minutos.
 print-setup-test = Haga siempre todo lo que dice “Prueba”.
 print-setup-load = Ahora enchufe los aparatos, apagados, solo donde muestra la cara 1. Enciéndalos de uno en uno.
 print-test-title = Prueba
-print-test-button = En cada { -gfci } enchufe una lámpara. Presione TEST: debe hacer clic y la lámpara apagarse. Si no, no lo use.
-print-test-reset = Presione RESET. La lámpara debe encenderse.
-print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que tenga protección contra descargas (GFCI) que funcione. En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
+print-test-button = En cada { -gfci } (botones TEST y RESET), enchufe una lámpara. Presione TEST: debe hacer clic y la lámpara apagarse. Si no, no use esa toma.
+print-test-reset = Presione RESET. La lámpara debe encenderse otra vez.
+print-test-none = No sabemos de ningún { -receptacle } suyo con un { -gfci } que funcione. En suelo mojado, use solo un cable con GFCI certificado (con la marca de un laboratorio).
 print-stop-title = Apagar y cargar combustible
-print-stop-life = Primero pase { $life } a su batería. Si no hay, despierte a la persona.
+print-stop-life = Primero pase { $life } a su batería. Si no tiene una que funcione, despierte a la persona.
 print-stopped-life = Que alguien pase { $life } a su batería.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
 print-stop-2 = Espere { $cooling } minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
-print-stop-3 = Si se derrama: aléjese y deje que el vapor se disipe antes de arrancar. Combustible al aire libre, lejos de las { -tent(form: "many") }.
+print-stop-3 = Si se derrama combustible, aléjese. Arranque el motor solo cuando no quede vapor. Guárdelo al aire libre, lejos de las { -tent(form: "many") }.
 print-stop-2-propane = Espere { $cooling } minutos a que se enfríe. Cierre la válvula. Solo entonces cambie el cilindro, lejos de llamas y personas.
 print-stop-3-propane = Si huele a gas: cierre la válvula, aléjese y deje que se disipe. Cilindros de pie al aire libre, lejos de las { -tent(form: "many") }.
 print-plot-title = Más lejos
@@ -284,24 +284,24 @@ print-plot-lost = { $percent } perdidos
 print-plot-along = Largo del cable “{ $cord }”
 print-plot-alt = Curvas. El punto es este plan: con el cable “{ $cord }” de { $length }, a { $load } le quedan { $volts }.
 print-plot-alt-noise = Donde se duerme hay un ruido de { $noise }.
-print-defer = Deciden { -local-codes } y un { -electrician }. Nunca abra nada, cambie el cableado ni una el neutro y la tierra por su cuenta.
+print-defer = Deciden { -local-codes } y un { -electrician }. Nunca abra nada, cambie el cableado ni conecte el neutro con la tierra.
 
 ## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
 
 print-emergency-title = Cuando algo sale mal
 print-emergency-fire = Fuego
-print-emergency-fire-away = Todos lejos. Despierte a quien duerme. Llame al { $call }.
+print-emergency-fire-away = Aleje a todos. Despierte a todos. Llame al { $call }.
 print-emergency-fire-engine = Pare el motor solo si el camino hasta él está libre.
-print-emergency-fire-water = Nada de agua sobre combustible ardiendo ni sobre nada que pueda tener corriente.
-print-emergency-fire-extinguisher = Solo un fuego pequeño, solo con la salida a su espalda: use un extintor ABC. Si crece, váyase.
+print-emergency-fire-water = No eche agua sobre combustible ardiendo ni sobre nada que pueda tener corriente.
+print-emergency-fire-extinguisher = Use un extintor ABC solo con un fuego pequeño, y solo con la salida a su espalda. Si crece, váyase.
 print-emergency-fire-clothes = Ropa en llamas: párese, tírese al suelo, ruede.
-print-emergency-burns = Quemaduras: póngalas bajo agua corriente fresca durante { $burn } minutos.
-print-emergency-alarm = Alarma, mareo, náuseas, debilidad, dolor de cabeza
+print-emergency-burns = Quemaduras: manténgalas bajo agua corriente fresca { $burn } minutos.
+print-emergency-alarm = Alarma de CO, mareo, náuseas, debilidad, dolor de cabeza
 print-emergency-alarm-out = Aunque solo una persona se sienta mal: todos al aire libre, ya. Despierte a todos. Cuente a las personas.
 print-emergency-alarm-call = Llame al { $call }. Diga: monóxido de carbono.
-print-emergency-alarm-sleeper = Si alguien no despierta: desde fuera, abra bien puertas, ventanas y { -tent(form: "many") }. No entre: el gas puede tumbarlo a usted también. Espere a los bomberos.
-print-emergency-alarm-cpr = Solo al aire libre: si alguien no respira, o solo da bocanadas, RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
-print-emergency-cpr = No respira, o solo da bocanadas: RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
+print-emergency-alarm-sleeper = Si alguien no despierta: desde fuera, abra bien puertas, ventanas y { -tent(form: "many") }. No entre: usted también puede desmayarse. Espere a los bomberos.
+print-emergency-alarm-cpr = Solo al aire libre: si alguien no respira, o solo boquea, empiece la RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
+print-emergency-cpr = Si no respira, o solo boquea, empiece la RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
 print-emergency-alarm-engine = Pare el motor solo si puede hacerlo sin respirar sus gases.
 print-emergency-alarm-back = Nadie vuelve a entrar hasta que lo digan los bomberos, aunque se sienta mejor.
 print-emergency-shock = Alguien recibe una descarga
@@ -309,26 +309,26 @@ print-emergency-shock-off = Todavía no toque a esa persona. Pare el motor. Desp
 print-emergency-shock-touch = Llame al { $call }. Tóquela solo cuando el motor esté parado y el cable desenchufado.
 print-emergency-shock-doctor = Después de toda descarga, aunque sea pequeña, vaya al médico.
 print-emergency-breaker = Se dispara un { -breaker }
-print-emergency-breaker-stop = Pare el motor antes de que alguien toque un cable.
-print-emergency-breaker-feel = Palpe por fuera el cable y las clavijas. Caliente, blando o con olor: no lo use más.
-print-emergency-breaker-once = Apague todo lo que hay en él. Arranque el motor. Vuelva a conectar el { -breaker } una vez. Luego encienda menos cosas.
-print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use nada de lo que hay en él.
+print-emergency-breaker-stop = Pare el motor. No toque ningún cable mientras funcione.
+print-emergency-breaker-feel = Palpe el cable y las clavijas. Si algo está caliente, blando o huele a quemado, no lo use más.
+print-emergency-breaker-once = Apague todo lo que alimenta ese { -breaker }. Arranque el motor. Vuelva a conectar el { -breaker } una sola vez. Luego use menos cosas.
+print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use nada de lo que alimenta.
 
 ## Cautions
 
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Mire esto: { $site }
-print-look-how = Lleve esta hoja y una luz, con el motor apagado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
+print-look-how = Lleve esta hoja y una luz hasta el equipo, con el motor parado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
 print-look-none = No hay nada que mirar: el plan dice todo lo que importa.
 print-look-buy = Por comprar: mire en el paquete
 print-look-first = Mire esto primero. No adivine.
-print-look-after = Después cambie sus respuestas: ejecute “tallywatt ask” con este plan, elija “Mirar lo que nadie sabía” e imprima de nuevo.
+print-look-after = Después cambie sus respuestas: ejecute “tallywatt ask” con este plan, elija “Mirar lo que no sabemos” e imprima de nuevo.
 # $lines: the numbers of lines on that sheet.
-print-look-see = Vea la hoja para mirar, { $count ->
-        [one] línea { $lines }.
-       *[other] líneas { $lines }.
-    }
+print-look-see = Vea la hoja de revisión, { $count ->
+    [one] línea { $lines }.
+   *[other] líneas { $lines }.
+}
 print-next-title = Qué hacer ahora
 
 print-cautions-title = Precauciones: { $site }
@@ -359,13 +359,13 @@ print-symbol-hot = Señal de advertencia: calor
 print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
 print-ws-no-danger = Ninguna regla encontró un peligro. Eso no es una promesa.
-print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
-print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas. El escape lleva monóxido de carbono. No se huele, y mata.
-print-always-2 = Alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.
-print-always-3 = Cada cable desenrollado y fuera de suelo mojado. Ningún cable cortado o quemado, ninguna clavija floja ni sin su contacto de tierra.
-print-always-4 = Cada { -gfci } probado (botones TEST y RESET) con una lámpara: se apagó.
+print-none-found = No encontramos nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
+print-always-1 = Generador solo al aire libre, con el escape lejos de la gente, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas. El escape lleva monóxido de carbono. No se huele, y mata.
+print-always-2 = Ponga una alarma de monóxido de carbono donde se duerme. Presione su botón de prueba: debe sonar.
+print-always-3 = Desenrolle cada cable, fuera del suelo mojado. No use un cable cortado o quemado, ni una clavija floja o sin su contacto redondo.
+print-always-4 = Pruebe cada { -gfci } (botones TEST y RESET) con una lámpara enchufada: debe apagarse.
 print-always-5 = Nunca conecte un generador a la instalación de un edificio.
-print-always-6 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
+print-always-6 = Antes de cargar combustible: pare el motor y déjelo enfriar { $cooling } minutos. Sin llamas.
 
 ## Worksheet
 
@@ -376,9 +376,15 @@ print-ws-not-known = no se sabe
 print-ws-power = Potencia del generador
 print-ws-symbols-power = P₀ potencia marcada, P₀′ potencia aquí; h altura, t temperatura del aire; k pérdida por cada paso Δ por encima de h₀ o t₀
 print-ws-symbols-limits = I amperios: h durante horas, s por poco tiempo, c lo que soporta la parte; s cuota durante horas; ′ de lo que la alimenta; P vatios, U voltios
-print-ws-symbols-cords = R ohmios de ida y vuelta, r ohmios de un conductor por largo, l largo; I amperios: p la clavija, w el conductor, m la marca usual; a parte con este aire; el tercio solo si está enrollado
+print-ws-symbols-cords = R ohmios de ida y vuelta, r ohmios de un conductor por cada { $measure ->
+    [metric] metro
+   *[customary] pie
+}, l largo; I amperios: p la clavija, w el conductor, m la marca usual; a parte con este aire; el tercio solo si está enrollado
 print-ws-symbols-loads = I amperios, P vatios, U voltios, λ factor de potencia; st al arrancar, con k veces los amperios
-print-ws-symbols-longest = l largo, d parte de los voltios perdida, U voltios, I amperios, r ohmios de un conductor por largo
+print-ws-symbols-longest = l largo, d parte de los voltios perdida, U voltios, I amperios, r ohmios de un conductor por cada { $measure ->
+    [metric] metro
+   *[customary] pie
+}
 print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios, U voltios
 print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; n qué parte de un { -tank }, t₀ cuánto dura uno con ese consumo; V combustible, V₀ lo que cabe en uno
 print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀; max en el minuto de mayor carga; x la carga entonces, b la carga a la que se midió, ambas en por ciento y no menos de 25
@@ -400,7 +406,7 @@ print-ws-limits = Límite de cada { -receptacle }
 print-ws-limits-long = Horas = lo menor entre cada amperaje de la fila × su cuota y las horas de lo que la alimenta. Sin cuota cuenta entero.
 print-ws-limits-short = Corto = lo menor entre cada amperaje de la fila y el corto de lo que la alimenta.
 print-ws-limits-watts = Vatios (en la página 1) = amperios × voltios.
-print-ws-limits-80 = El código limita todo lo que alimenta un { -receptacle } (210.21(B)(2)), y cada cosa enchufada (210.23(B)(1) y (C)), a 12, 16 o 24 A en circuitos de 15, 20 o 30 A con varias salidas. Aquí ese es el límite para horas. Por poco tiempo cuenta toda la marca.
+print-ws-limits-80 = El código limita a 12, 16 o 24 A cada { -receptacle } en circuitos de 15, 20 o 30 A con varias salidas. Eso vale para todo lo que alimenta un { -receptacle } (210.21(B)(2)), y para cada cosa enchufada (210.23(B)(1) y (C)). Aquí ese es el límite para horas. Por poco tiempo cuenta toda la marca.
 print-ws-limits-first = La primera línea es el generador: su potencia nominal aquí ÷ voltios; con dos fases, la mitad en cada una. Lo que soporta un cable se calcula en la sección siguiente.
 print-ws-reason-rated-power = potencia nominal
 print-ws-reason-rated-power-unguarded = potencia nominal
@@ -418,7 +424,10 @@ print-ws-reason-hot-cord = conductor, con aire caliente
 print-ws-reason-wiring = cableado
 print-ws-reason-not-fed = otros voltios
 print-ws-cords = Cables
-print-ws-cords-ohms = Ohmios = ohmios por largo × largo × 2, ida y vuelta, a { $hot }.
+print-ws-cords-ohms = Ohmios = ohmios por cada { $measure ->
+    [metric] metro
+   *[customary] pie
+} × largo × 2, ida y vuelta, a { $hot }.
 print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (con aire por encima de { $air } su parte, y un tercio de eso si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 print-ws-cords-two = Dos conductores llevan corriente. La tierra no cuenta, ni el neutro entre dos fases, que lleva solo su diferencia (NEC 400.5(A), 2023).
 print-ws-protection = Partes menores que su { -breaker }
@@ -426,16 +435,16 @@ print-ws-protection-how = La página 1 tiene el { -breaker } de cada parte. No d
 print-ws-part-receptacle = { -receptacle }
 print-ws-part-cord = cable
 print-ws-by-generator = el propio generador: no puede dar más
-print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-camper-main = solo el { -breaker } principal de la { -camper }
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
-print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.
-print-ws-loads-start = Arranque: los vatios dados, o los amperios de arranque de la placa × voltios, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
-print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
+print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.
+print-ws-loads-start = Arranque: los vatios dados, o los amperios de arranque de la placa × voltios, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
+print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
 print-ws-drops-start = Mientras algo arranca: los amperios de los aparatos a plena tensión, y del que arranca, los de arranque.
@@ -446,14 +455,14 @@ print-ws-sharing-times = Por hora del día, los grupos son { $groups }.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 print-ws-sums = Las sumas que deciden
 print-ws-symbols-sums = S voltamperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador
-print-ws-sums-how = En cada parte: los voltamperios (amperios × voltios) de lo que pasa por ella, sumados; los de lo que funciona tres horas o más, ÷ la parte del límite para horas. El límite es lo que la parte soporta × voltios.
-print-ws-sums-start = Al encender: los voltamperios de todo lo que funciona y, del aparato que más pide de más, los de arranque menos los de marcha. Cuentan los voltamperios como vatios.
-print-ws-sums-which = De un grupo que puede funcionar a la vez: el generador y la parte más llena detrás de él. De uno que no puede: la parte que más pasa de su límite. De cada una de esas partes figuran dos grupos: el que más la llena y puede, y el que menos se pasa.
+print-ws-sums-how = En cada parte: sume los voltamperios (amperios × voltios) de lo que pasa por ella. Antes, divida los de lo que funciona tres horas o más entre la parte del límite para horas. El límite es lo que la parte soporta × voltios.
+print-ws-sums-start = Al encender: los voltamperios de todo lo que funciona y, del aparato que más añade, los de arranque menos los de marcha. Los voltamperios cuentan como vatios.
+print-ws-sums-which = De un grupo que puede funcionar a la vez: el generador y la parte más llena después de él. De uno que no puede: la parte que más pasa de su límite. De cada una de esas partes figuran dos grupos: el que más la llena y puede, y el que menos se pasa.
 print-ws-sum-peak = al arrancar
 print-ws-sum-leg = { $part }, fase { $leg }
 print-ws-starts = Al encender: los picos, y lo que marca un medidor
 print-ws-symbols-starts = S voltamperios: on lo que ya funciona, st del que arranca, pk el pico
-print-ws-starts-how = Pico = voltamperios de lo que ya funciona + voltamperios de arranque del que arranca. Cuentan los voltamperios como vatios, así que los vatios reales no son más.
+print-ws-starts-how = Pico = voltamperios de lo que ya funciona + voltamperios de arranque del que arranca. Los voltamperios cuentan como vatios, así que los vatios reales no son más.
 print-ws-starts-then = “Luego” es lo que funciona cuando ya ha arrancado: ya encendido + sus voltamperios de marcha. Con eso empieza la fila siguiente. Los aparatos de una misma clase son una fila, contada para el último.
 print-ws-starts-more = Aquí solo están los primeros { $count } pasos.
 print-ws-column-set = Grupo
@@ -468,11 +477,11 @@ print-ws-set = grupo { $number }
 print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
-print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle } que puede usar
-print-ws-impossible = se dice que pide más de lo que admite su propia clavija
+print-ws-too-large = ningún { -receptacle } que puede usar le da bastante
+print-ws-impossible = según el plan, consume más de lo que admite su propia clavija
 print-ws-hot = el aparato o su toma se calentó o dio una descarga
-print-ws-no-power = aquello de lo que cuelga no está enchufado en nada
-print-ws-refused = no se debe usar el { -receptacle } donde iría
+print-ws-no-power = aquello en lo que se enchufa no está enchufado en nada
+print-ws-refused = no se debe usar ningún { -receptacle } que queda para ello
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.
 print-ws-energy-between = Un { -tank }: entre dos tiempos publicados, lo quemado en una hora (1 ÷ tiempo) está en línea recta según la carga, más una décima parte, hasta lo de la siguiente carga publicada. Por encima de la carga mayor el tiempo baja en proporción; por debajo de la menor ya no crece.
@@ -497,17 +506,17 @@ print-ws-noise-50ft = Donde miden los parques nacionales
 print-ws-noise-sleepers-busiest = Donde se duerme, en el minuto de mayor carga
 print-ws-noise-50ft-busiest = Donde miden los parques nacionales, en el minuto de mayor carga
 print-ws-noise-sets-formula = Generadores uno junto a otro: 10 × log₁₀(cuántos son) más.
-print-ws-noise-busiest-formula = En el minuto de mayor carga: nivel + lo que añade más carga. Ninguna placa dice cuánto: supusimos 10 dB(A) de un cuarto de la plena carga, o menos, a la plena carga. Entre ambos: 10 dB(A) × (carga entonces − carga a la que se midió) ÷ 75 %.
-print-ws-assumed = Tomado por el peor caso
-print-ws-assumed-how = Lo que nadie sabía se tomó por el peor caso.
+print-ws-noise-busiest-formula = En el minuto de mayor carga: nivel + lo que añade más carga. Ninguna placa dice cuánto: supusimos 10 dB(A) de un cuarto de la plena carga, o menos, a la plena carga. Entre ambos: 10 dB(A) × (carga entonces − carga a la que se midió) ÷ 75 %.
+print-ws-assumed = Lo que supusimos
+print-ws-assumed-how = De lo que no sabíamos, supusimos el peor caso.
 print-ws-column-what = Qué
 print-ws-column-figure = Valor
 print-ws-column-part = Parte
-print-ws-column-fed-by = Viene de
+print-ws-column-fed-by = Recibe de
 print-ws-column-factor = λ
 print-ws-column-breaker = { -breaker(form: "One") }
 print-ws-column-breaker-at = { -breaker(form: "One") } de
-print-ws-column-protected-by = Basta por
+print-ws-column-protected-by = Lo protege
 print-ws-column-plug-amps = Clavija
 print-ws-column-hours = Horas, A
 print-ws-column-short = Corto, A
@@ -543,12 +552,12 @@ print-ws-column-assumption = Suposición
 print-ws-column-air-share = Aire
 print-ws-column-distance = Distancia
 
-print-ws-noise-free-field = En campo abierto, con una fuente pequeña: 6 dB menos cada vez que se duplica la distancia.
+print-ws-noise-free-field = En campo abierto, con una fuente pequeña: 6 dB menos cada vez que se duplica la distancia.
 print-ws-marks = Detrás de un valor:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = de su plan
 print-ws-mark-assumed = S
-print-ws-mark-assumed-is = supuesto, porque nadie lo sabía
+print-ws-mark-assumed-is = no se sabe, así que lo supusimos
 
 ## Hoja de cálculo, página 1
 

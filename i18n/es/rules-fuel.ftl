@@ -3,27 +3,27 @@
 FUEL001 = { $fix ->
     [find-out] No sabemos si un { -tank } alcanza
     [life-find-out] No sabemos si un { -tank } alcanza
-   *[other] Un { -tank } no alcanza
+   *[other] Un { -tank } no alcanza hasta la próxima pausa
   }
     .why = { $fix ->
-        [find-out] De { $from } a { $to } no hay pausa para cargar combustible. No sabemos cuánto dura un { -tank }; supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. No sabemos cuánto dura un { -tank }; supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-pause] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable }.
-       *[other] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). El combustible sobre un motor caliente se incendia.
+        [find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
+        [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
+        [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable }.
+       *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno), y el combustible sobre un motor caliente se incendia.
       }
-    .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas entonces. Apague el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca con lluvia ni cerca de llamas.
-    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche: motor apagado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
-    .fix-life-pause = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-pause }
-    .fix-life-find-out = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-find-out }
+    .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Pare el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca cargue con lluvia ni cerca de llamas.
+    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche. Pare el motor, déjelo enfriar { $cooling } minutos, y cargue combustible lejos de la lluvia y de las llamas.
+    .fix-life-pause = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Después prevea una pausa de media hora dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
+    .fix-life-find-out = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Ponga en el plan cuántas horas dura un { -tank }. Hasta entonces, prevea una pausa dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
 
-FUEL002 = Suelo reseco: las chispas y el silenciador caliente pueden prenderlo
-    .why = Del escape salen partículas encendidas, y el silenciador prende la hierba que lo toca. Con restricciones de fuego, los motores pueden estar prohibidos.
-    .fix-arrester = Pregunte al encargado del lugar si hay restricciones de fuego y si hoy se permiten motores. Busque un parachispas aprobado en el escape. Ponga el generador sobre tierra sin hierba o roca, con { $clear } libres alrededor y agua o un extintor al lado.
+FUEL002 = Las chispas pueden incendiar el suelo seco
+    .why = Del escape salen chispas, y el silenciador caliente prende la hierba que lo toca. Con restricciones de fuego, los motores pueden estar prohibidos.
+    .fix-arrester = Pregunte al encargado del lugar si hay restricciones de fuego y si se permiten generadores. Ponga el generador sobre tierra sin hierba o roca, con { $clear } libres por todos lados y agua o un extintor al lado. Vea en su manual si el escape tiene un parachispas aprobado.
 
 FUEL003 = Un día necesita más de un { -tank }
     .why = { $fix ->
-        [store-propane] Un día de este plan quema el { $burns } de un { -tank } (100 % es un { -tank } lleno); por eso hay un cilindro de reserva en el campamento. El gas que escapa baja y se arrastra por el suelo hasta cualquier cosa caliente.
-       *[other] Un día de este plan quema el { $burns } de un { -tank } (100 % es un { -tank } lleno); por eso hay combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
+        [store-propane] Un { -tank } lleno es 100 %, y este plan quema el { $burns } cada día: tendrá un cilindro de reserva en el campamento. El gas que escapa se arrastra por el suelo hasta cualquier cosa caliente.
+       *[other] Un { -tank } lleno es 100 %, y este plan quema el { $burns } cada día: tendrá combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
       }
-    .fix-store = Guárdelo en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor apagado y frío. Si derrama algo, aléjese y deje que el vapor se disipe antes de arrancar.
-    .fix-store-propane = Déjelo de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cámbielo con el motor apagado y frío y la válvula cerrada. Si huele a gas, cierre la válvula, aléjese y deje que se disipe.
+    .fix-store = Guarde el combustible de reserva en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor parado y frío. Si se derrama, aléjese, y arranque el motor solo cuando no quede vapor.
+    .fix-store-propane = Deje el cilindro de reserva de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cámbielo con el motor parado y frío y la válvula cerrada. Si huele a gas, cierre la válvula, aléjese, y arranque el motor solo cuando ya no huela.

@@ -1,47 +1,62 @@
 ### Rules on overcurrent: what trips, and what only gets hot.
 
 OVER001 = { $fix ->
-    [unknown] Ningún { -breaker } conocido protege { $first }
-    [splitter] { $first } pone { -receptacle(form: "many") } pequeños detrás de un { -breaker } grande
-    [single] { $first } es un solo { -receptacle } de 15 A con un { -breaker } más grande
-    [single-look] { $first } puede ser un solo { -receptacle } de 15 A con un { -breaker } más grande
-    [own] No se conoce el { -breaker } de { $about }
+    [unknown] No sabemos qué { -breaker } protege { $first }
+    [splitter] { $first } pone { -receptacle(form: "many") } pequeños en un { -breaker } grande
+    [single] Un { -receptacle } de 15 A con un { -breaker } más grande: { $first }
+    [single-look] El { -breaker } quizá sea demasiado grande para { $first }
+    [own] No conocemos el { -breaker } de { $about }
     [camper] El { -breaker } es demasiado grande para el adaptador { $first }
    *[other] El { -breaker } es demasiado grande para { $first }
   }
     .why = { $fix ->
-        [unknown] No se sabe con cuántos amperios se dispara este tramo. { $known ->
-            [no] Se supone que la parte más débil está hecha
-           *[yes] La parte más débil está hecha
-          } para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
-        [own] El propio generador mantiene { $demand } y se para por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
-        [single-look] Un solo { -receptacle } de { $rating } no debe estar único en un { -breaker } de { $breaker }: nada se dispara antes de que se sobrecargue. Dos o más sí.
-        [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
+        [unknown] No sabemos con cuántos amperios se dispara este tramo. Si nada se dispara, su parte más débil ({ $known ->
+            [no] supusimos
+           *[yes] hecha para
+          } { $rating }) se sobrecalienta y puede arder.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Partes: { $about }.
+          }
+        [own] El generador puede dar { $demand } y se para solo por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
+        [single-look] Un solo { -receptacle } de { $rating } no debe ser el único en un { -breaker } de { $breaker }: se sobrecarga antes de que algo se dispare. Dos o más sí se permiten.
+        [camper] El adaptador está hecho para { $rating }. El { -breaker } que hay antes solo se dispara por encima de { $breaker }: hasta entonces { $main ->
+            [yes] cualquier cosa que no sea la { -camper } puede sobrecalentarlo y causar un incendio.
+           *[no] el adaptador puede sobrecalentarse y arder.
+          }
        *[other] { $known ->
-            [no] Suponemos que el límite de
-           *[yes] El límite de
-          } { $alone ->
+            [no] Supusimos que{" "}
+           *[yes] {""}
+          }{ $alone ->
             [yes] { $first }
-           *[no] la parte más débil
-          } es de { $rating }. { $stops ->
-            [set] El generador da hasta { $peak } antes de pararse solo, y el { -breaker } se dispara aún más tarde: la parte se calienta y puede arder.
-           *[breaker] El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder.
+           *[no] { $known ->
+                [no] la parte más débil aquí
+               *[yes] La parte más débil aquí
+              }
+          } soporta { $rating }. { $stops ->
+            [set] El generador puede hacer pasar hasta { $peak } por ahí antes de que algo se dispare: { $alone ->
+                [yes] { $first } puede sobrecalentarse y arder.
+               *[no] esa parte puede sobrecalentarse y arder.
+              }
+           *[breaker] El { -breaker } que hay antes solo se dispara por encima de { $breaker }: hasta entonces { $alone ->
+                [yes] { $first } puede sobrecalentarse y arder.
+               *[no] esa parte puede sobrecalentarse y arder.
+              }
           }{ $alone ->
             [yes] {""}
            *[no] {" "}Partes: { $about }.
           }
       }
-    .fix-splitter = No use { $any-first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
+    .fix-splitter = No use { $any-first } para nada. Use una caja hecha en fábrica con la marca de un laboratorio de pruebas (certificada), con un { -breaker } por { -receptacle }.
     .fix-receptacle = No use { $any-first }. Haga que un { -electrician } revise su { -breaker }.
-    .fix-no-breaker = No use { $any-first }. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
+    .fix-no-breaker = No use { $any-first }. Use una caja hecha en fábrica con la marca de un laboratorio de pruebas (certificada), con un { -breaker } por { -receptacle }.
     .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
-    .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si es una: no pase de { $rating }, y haga que un { -electrician } lo revise.
-    .fix-cord = No use { $any-first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
+    .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si admite una, no pase de { $rating }, y haga que un { -electrician } lo revise.
+    .fix-cord = No use { $any-first } aquí. { over-cord } Use { $first } solo donde el { -breaker } sea de { $fits } o menos.
     .fix-thicker = No use { $any-first } aquí. { over-cord }
-    .fix-inlet = No use { $any-first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
-    .fix-wiring = No use { $any-first }: el { -breaker } es demasiado grande para los conductores. No cambie el { -breaker }. Haga que un { -electrician } revise la caja.
+    .fix-inlet = No use { $any-first } aquí. Debe alimentarse solo desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
+    .fix-wiring = No use { $any-first }: el { -breaker } que hay antes es demasiado grande para los conductores de dentro. No cambie el { -breaker }. Haga que un { -electrician } revise la caja.
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $any-first }.
-    .fix-free = No enchufe nada en { $any-first }; déjelo vacío.
+    .fix-free = No enchufe nada en { $any-first }: que quede vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
     .fix-camper = { $main ->
         [yes] No enchufe ahí nada más que la { -camper }.
@@ -49,53 +64,56 @@ OVER001 = { $fix ->
       }
 
 over-cord = { $cord ->
-    [gauge] Use un cable marcado 16, 14 o 12 AWG (1,5 mm² o más): un número AWG menor es un conductor más grueso.
-    [none] Ningún cable con su clavija está hecho para { $made }: ponga delante una caja, certificada por un laboratorio, con { -breaker(form: "many") } más pequeños.
+    [gauge] Use un cable marcado 16, 14 o 12 AWG ({ $measure ->
+          [metric] 1.5 mm² o más
+         *[customary] calibre
+        }): un número AWG menor es un conductor más grueso.
+    [none] Ningún cable con su clavija está hecho para { $made }: ponga antes una caja certificada por un laboratorio, con { -breaker(form: "many") } más pequeños.
    *[amps] Use un cable hecho para { $made }.
   }
 
-OVER002 = Demasiado durante horas en { $first }
+OVER002 = { $first } lleva demasiado por demasiado tiempo
     .why = { $lasts ->
-        [all] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y así durante horas. Intervienen: { $about }.
-        [in-a-row] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y con lo que funciona antes y después no baja de { $long } en todo ese tiempo. Intervienen: { $about }.
-       *[part] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+        [all] Durante tres horas o más, el límite en { $first } es { $limit }. { when-first } lleva { $demand }, todo durante tres horas o más. Mire: { $about }.
+        [in-a-row] Durante tres horas o más, el límite en { $first } es { $limit }. { when-first } lleva { $demand }, y con lo que funciona antes y después no baja de { $long } en todo ese tiempo. Mire: { $about }.
+       *[part] Durante tres horas o más, el límite en { $first } es { $limit }. { when-first } lleva { $demand }, y de eso { $long } durante tres horas o más. Mire: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.
-    .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
+    .fix-life = Nunca baje ni pare { $life }. Pase todo lo demás de aquí a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
-OVER003 = { $first } soporta menos de lo que permite su { -breaker }
-    .why = { $first } soporta { $limit }, y el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable, pero ningún { -breaker } le impide sobrecargarlo.
+OVER003 = El cable { $first } soporta menos de lo que permite su { -breaker }
+    .why = { $first } soporta { $limit }, pero el { -breaker } que hay antes solo se dispara por encima de { $breaker }. Eso está permitido para este cable, pero ningún { -breaker } le impide sobrecargarlo.
     .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 
 OVER005 = { $fix ->
-    [set] En un cortocircuito se para el generador, no salta el { -breaker }
-    [look] No se sabe si un cortocircuito dispara el { -breaker }
-   *[other] El cable es tan largo y delgado que un cortocircuito puede no disparar el { -breaker }
+    [set] Solo el propio generador detiene un cortocircuito
+    [look] Un cortocircuito quizá no dispare ningún { -breaker }
+   *[other] El cable quizá impida que se dispare el { -breaker }
   }
     .why = { $fix ->
-        [set] Primero actúa el apagado propio del generador: a un cortocircuito da unos { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
-        [look] No se sabe si es un generador inverter; por eso se ha supuesto que no da más de unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
-       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
+        [set] El generador se para antes: un cortocircuito toma unos { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
+        [look] No sabemos qué tipo de generador es, así que supusimos que un cortocircuito toma { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
+       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }: hasta entonces el cable se sobrecalienta. Lugares: { $about }.
       }
-    .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
-    .fix-look = Busque la palabra “inverter” en el generador. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
-    .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.
+    .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, desenchufe y después busque la causa.
+    .fix-look = Busque la palabra “inverter” en el generador, y póngalo en el plan. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, desenchufe y después busque la causa.
+    .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado, pare el motor, desenchufe y después busque la causa.
 
 OVER006 = { $half ->
-    [assumed] Quizá demasiado a la vez para { $first }
-   *[known] Demasiado a la vez para { $first }
+    [assumed] Quizá haya demasiado encendido en { $first }
+   *[known] Hay demasiado encendido en { $first }
   }
     .why = { $half ->
-        [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand }{ when }, y aguanta { $limit }: { $loads }. { $what }
+        [assumed] Si todos estos están en una misma mitad, como supusimos, toman { $demand }{ when }, pero su límite es { $limit }: { $loads }. { $what }
        *[known] { $planned ->
-            [yes] { when-first } estos toman por { $first } { $demand }, y aguanta { $limit }: { $loads }. { $what }
-           *[no] Si todos estos se enchufan ahí, toman { $demand }{ when }, y aguanta { $limit }: { $loads }. { $what }
+            [yes] { when-first } estos toman { $demand } por { $first }, pero su límite es { $limit }: { $loads }. { $what }
+           *[no] Si todos estos se enchufan ahí, toman { $demand }{ when }, pero su límite es { $limit }: { $loads }. { $what }
         }
       }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.
     .fix-turns-only = Haga funcionar estos por turnos.
-    .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.
+    .fix-hours = Ponga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.
     .fix-leg-look = { POWER001.fix-leg-look }
     .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }
@@ -103,7 +121,7 @@ OVER006 = { $half ->
     .fix-life-apart = Enchufe { $life } en { -receptacle(form: "many") } con distintos { -breaker(form: "many") }. Nunca baje ninguno.
 
 # What stops it, at the end of the sentence above.
-overload-trips = Su { -breaker } se dispara, y todo lo que hay detrás se queda sin corriente.
+overload-trips = Su { -breaker } se dispara, y todo lo que está en él se queda sin corriente.
 overload-early = Su { -breaker } ya se ha disparado por debajo de lo marcado.
-overload-late = Su { -breaker } es mayor y se dispara tarde: puede sobrecalentarse e incendiarse.
-overload-hot = Ningún { -breaker } conocido lo impide: se calienta.
+overload-late = Su { -breaker } es mayor y se dispara tarde: puede sobrecalentarse y arder.
+overload-hot = Ningún { -breaker } conocido lo impide: se sobrecalienta y puede arder.

@@ -2,49 +2,49 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
+change-more-distance = Pare el motor y deje que se enfríe. Lleve el generador a un lugar a { $distance } o más de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-open-air = { $stands ->
-        [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Cuando esté apagado y frío, sáquelo al aire libre.
-        [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
-       *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, llame al { $call } desde fuera, y que solo entren los bomberos. Cuando esté apagado y frío, sáquelo al aire libre.
-    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
+    [enclosed] Si el generador funciona ahora en un lugar cerrado: todos fuera, y llame al { $call }. Que solo los bomberos entren a pararlo. Muévalo solo cuando esté apagado y frío.
+    [covered] Pare el motor. Muévalo solo cuando esté frío.
+   *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, y llame al { $call }. Que solo entren los bomberos. Muévalo solo cuando esté apagado y frío.
+} Póngalo al aire libre, al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres por todos lados. Nada encima salvo un techo alto, abierto por todos lados. Dirija el escape lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle el cable { $first } y extiéndalo suelto.
 change-run-alone = Pare todos los motores. Quite lo que une los generadores y haga funcionar uno solo.
-change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
+change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchúfelo y guárdelo.
 change-set-aside = Desenchufe { $first } y todo lo conectado a él, y { $wrong ->
         [yes] no lo use
        *[other] déjelo desenchufado
     }.
 change-unplug = Desenchufe { $first }.
-change-bonding-plug-out = Pare el motor. Saque la clavija de unión neutro-tierra: el neutro de este generador ya está unido a tierra.
-change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
-change-replug = Enchufe { $first } en “{ $to }”.
+change-bonding-plug-out = Pare el motor. Saque la clavija de unión: el neutro del generador ya está unido a tierra.
+change-bonding-plug = Pare el motor. Enchufe la clavija de unión en “{ $to }”, que no tiene { -gfci }.
+change-replug = Enchufe { $first } en el { -receptacle } “{ $to }”.
 change-move = { $some ->
     [yes] Enchufe en { $to } { $count } de los { $total } { $first }, da igual cuáles, y deje el resto desenchufado.
    *[no] Enchufe { $first } en { $to }.
   }
-change-by-the-card = el lugar que muestra la tarjeta
+change-by-the-card = el { -receptacle } que muestra la tarjeta nueva
 change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
-change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
+change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente se duerma.
 change-other-cord = En lugar del cable { $first }, use uno marcado para exteriores.{ $wires ->
-        [none] {""}
-        [4] {" "}Necesita cuatro conductores, con neutro y { -ground-wire }.
-       *[other] {" "}Necesita contacto de tierra y { -ground-wire }.
-    }{ $wire ->
-        [none] {""}
-       *[other] {" "}Necesita { $wire } o más grueso.
-    }{ $length ->
-        [none] {""}
-       *[other] {" "}Mide { $length }.
-    }{ $gfci ->
-        [yes] {" "}Necesita un { -gfci } (botones TEST y RESET).
-       *[no] {""}
-    }{" "}También se llama { $first }.
+    [none] {""}
+    [4] {" "}Necesita cuatro conductores, con neutro y { -ground-wire }.
+   *[other] {" "}Necesita contacto de tierra y { -ground-wire }.
+}{ $wire ->
+    [none] {""}
+   *[other] {" "}Necesita conductores de { $wire } o más gruesos.
+}{ $length ->
+    [none] {""}
+   *[other] {" "}Mide { $length }.
+}{ $gfci ->
+    [yes] {" "}Necesita un { -gfci } (botones TEST y RESET).
+   *[no] {""}
+}{" "}También lo llamamos { $first }.
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
-change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
+change-protected-cord = Ponga un cable o un adaptador certificado con { -gfci } donde se enchufa { $first }, o use en su lugar un cable certificado con { -gfci }.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
        *[other] { $sockets } tomas
@@ -52,23 +52,23 @@ change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certifica
         [yes] {" "}Lo llamamos { $names }.
        *[no] {""}
     }
-change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.{ $named ->
-        [yes] {" "}Lo llamamos { $names }.
-       *[no] {""}
-    }
+change-three-way-cord = Enchufe en { $first } un cable certificado (con la marca de un laboratorio) de { $length }. Debe tener tres salidas, un { -gfci } (botones TEST y RESET) y conductores de 12 AWG, y estar marcado para exteriores.{ $named ->
+    [yes] {" "}Lo llamamos { $names }.
+   *[no] {""}
+} Un número AWG menor es un conductor más grueso.
 change-smaller-appliance = { $starts ->
     [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar. No enchufe el de { $old }.
    *[no] Use un aparato de { $power } o menos en lugar de { $first }, no el de { $old }.
   }{ $apart ->
-    [yes] {" "}Se usa donde hay gente, lejos del generador: no lo lleve allí.
+    [yes] {" "}La gente lo usa lejos del generador: no lo lleve junto a él.
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] En lugar de { $first }, use una caja de distribución certificada por un laboratorio.
-       *[other] En lugar de { $first }, use un cable certificado de { $length } y { $wire }, marcado para exteriores. Lo llamamos { $names }. Enchufe en su extremo una caja de distribución certificada por un laboratorio.
-    } La caja necesita un { -breaker } y un { -gfci } para cada { -receptacle }.
-change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
-change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }.
+    [none] En lugar de { $first }, use una caja hecha en fábrica con la marca de un laboratorio (certificada).
+   *[other] En lugar de { $first }, use un cable certificado de { $length } con conductores de { $wire }, marcado para exteriores. Lo llamamos { $names }. Enchufe en su extremo una caja hecha en fábrica con la marca de un laboratorio (certificada).
+} La caja debe tener un { -breaker } y un { -gfci } para cada { -receptacle }.
+change-listed-box = En lugar de { $first }, use una caja hecha en fábrica con la marca de un laboratorio (certificada). Debe tener un { -breaker } y un { -gfci } para cada { -receptacle }.
+change-new-box = Enchufe en { $first } una caja hecha en fábrica con la marca de un laboratorio (certificada). Debe tener un { -breaker } y un { -gfci } para cada { -receptacle }.
 
 ## tallywatt mend
 
@@ -81,7 +81,7 @@ mend-title = { $how ->
         [one] {" "}Elimina { $cleared } de 1 peligro.
        *[other] {" "}Elimina { $cleared } de { $all } peligros.
     }
-mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar tiene sitio. No se cambia nada.
+mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar tiene { -receptacle }. No se cambia nada.
 mend-before = Como está
 mend-after = Con todo hecho
 mend-tally = { $dangers ->
@@ -98,16 +98,16 @@ mend-tally = { $dangers ->
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
     }
 mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
-mend-proven = Nada más barato de la lista de cambios elimina tanto.
-mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
-mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
-mend-stays = Queda
-mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
-mend-kept = { $path } no se escribió: el plan queda como estaba.
-mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
-mend-people-left = El equipo no ha cambiado todavía: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
+mend-proven = No conocemos un modo más fácil.
+mend-unproven = Quizá haya un modo más fácil: no lo probamos todo.
+mend-left = No conocemos ningún cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
+mend-stays = Sin eliminar
+mend-wrote = Escribimos el plan cambiado en { $path }, sin las notas del archivo anterior. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
+mend-kept = Nada cambió en el plan, así que no escribimos { $path }.
+mend-people = Su equipo aún no ha cambiado: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
+mend-people-left = Su equipo aún no ha cambiado: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
 mend-try = Para guardar el plan cambiado en un archivo nuevo: tallywatt mend PLAN --into NUEVO.toml
-mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
+mend-exists = { $path } ya existe, así que no escribimos nada. Indique un archivo nuevo.
 
 print-ws-mend = Cambios que eliminarían los peligros
 print-ws-mend-before = Como está: { $tally }.
@@ -128,40 +128,46 @@ load-at = { $loads } en “{ $at }”
 
 ## tallywatt may
 
-may-yes = SÍ: se puede encender { $wanted }, con todo lo demás apagado.
-may-yes-while = SÍ: se puede encender { $wanted } mientras { $count ->
-        [one] funciona
-       *[other] funcionan
-    } { $running }, con todo lo demás apagado.
+may-yes = SÍ: puede encender { $wanted }, con todo lo demás apagado.
+may-yes-while = SÍ: puede encender { $wanted } mientras { $count ->
+    [one] funciona
+   *[other] funcionan
+} { $running }, con todo lo demás apagado.
 may-no = NO: no encienda { $wanted }.
 may-no-together = NO: no use { $wanted } a la vez.
 may-no-while = NO: no encienda { $wanted } mientras { $count ->
-        [one] funciona
-       *[other] funcionan
-    } { $running }, con todo lo demás apagado.
+    [one] funciona
+   *[other] funcionan
+} { $running }.
 may-dangers = Este plan tiene { $count ->
-        [one] un peligro
-       *[other] { $count } peligros
-    } ({ $codes }). Si el motor está en marcha, párelo, pero nunca entre en un lugar cerrado para eso. Déjelo apagado hasta que no quede ningún peligro. “tallywatt check” dice cómo.
+    [one] un peligro
+   *[other] { $count } peligros
+} (vea { $codes }). Si el motor está en marcha, párelo, pero nunca entre en un lugar cerrado para eso. Déjelo apagado hasta que no quede ningún peligro. Para ver cómo, ejecute “tallywatt check”.
 may-but = El plan tiene además { $signal ->
         [warning] una advertencia
        *[other] una precaución
     }: { $title } ({ $code }).
-may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
-may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
-may-no-place = En este plan no hay sitio para { $names }: { $reason }.
-may-refused = No enchufe { $names }: no se debe usar ningún { -receptacle } que queda. “tallywatt check” dice por qué.
+may-but-amps = Hay bastante potencia, pero el peligro sigue ahí. Deje el motor apagado.
+may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte otra vez.
+may-no-place = Este plan no tiene { -receptacle } para { $names }: { $reason }.
+may-refused = No enchufe { $names }: no se debe usar ningún { -receptacle } que queda. Ejecute “tallywatt check” para ver por qué.
 may-wrong-place = No enchufe { $names } donde lo pone el plan. Libre, y puede con ello: { $free }. Anótelo en el plan y pregunte otra vez.
 may-taken = { $names } { $count ->
-        [one] comparte su toma
-       *[other] comparten su toma
-    } con otra cosa que usted nombra. Desenchufe esa primero, y enchufe una cada vez.
-may-nothing = Todo lo que nombra ya funciona.
-may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
-may-over-hours = { $at }: soporta { $limit } durante tres horas o más. Estos cuentan como { $asks }: { $over } de más.
-may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
-may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo del generador es { $limit }: { $over } de más.
-may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
+    [one] comparte su toma
+   *[other] comparten su toma
+} con otra cosa que usted nombró. Desenchufe esa primero, y enchufe una cada vez.
+may-nothing = Todo lo que nombró ya está encendido.
+may-over-short = { $of ->
+    [set] El generador puede dar { $limit }.
+   *[part] El límite en { $at } es { $limit }.
+  } Estos necesitan { $asks }: { $over } de más.
+may-over-hours = { $of ->
+    [set] El generador puede dar { $limit } durante tres horas o más.
+   *[part] El límite en { $at } es { $limit } durante tres horas o más.
+  } Estos cuentan como { $asks }: { $over } de más.
+may-over-starting = Cuando arranca { $by } con lo demás encendido, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
+may-over-starting-alone = Arrancar { $by }, sin nada más, toma { $asks }. El máximo del generador es { $limit }: { $over } de más.
+may-order-only = Si los enciende en el orden correcto, arrancan todos. Pero lo que tiene termostato o motor vuelve a arrancar solo más tarde, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”
 # Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
@@ -169,29 +175,29 @@ may-part = “{ $id }”
 amps-both = { $amps } en A y { $amps } en B
 amps-one-leg = { $amps } en una fase
 amps-both-at-most = { $amps } en A y hasta { $amps } en B
-amps-all = { $amps }
+amps-all = { $amps } en total
 may-order = Encienda en este orden
 may-order-step = { $name } en “{ $at }”: con lo demás, el generador da entonces hasta { $amps } por un instante
 may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
-may-meter = Cuando todo funciona, cuente con
+may-meter = Cuando todo esté encendido, espere
 may-meter-breaker = por el { -breaker } de “{ $breaker }”: hasta { $amps }
 may-meter-receptacle = en un medidor enchufable en “{ $receptacle }”: { $volts } o un poco más, si el generador da { $nominal }
-may-meter-if = No abra nada para medir. Más amperios durante más de unos segundos, o claramente menos voltios: pare el motor, palpe los cables y las clavijas, y busque qué es distinto.
-may-as-placed = Esto vale con todo enchufado como en la tarjeta.
-may-no-load = Ningún aparato se llama { $asked }.
+may-meter-if = No abra nada para medir. Si un medidor enchufable muestra más amperios durante más de unos segundos, o mucho menos voltios, pare el motor. Después palpe los cables y las clavijas, y vea si hay algo más enchufado.
+may-as-placed = Esto supone que todo está enchufado como muestra la tarjeta.
+may-no-load = Este plan no tiene { $asked }.
 may-no-load-nearest = ¿Quiso decir “{ $nearest }”?
-may-no-load-known = Hay { $known }.
+may-no-load-known = Tiene: { $known }.
 
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
-share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada peligro: hasta entonces, el motor queda apagado.
+share-danger = La lista que sigue mira solo la potencia, no el peligro. Deje el motor apagado hasta haber eliminado cada peligro.
 share-all = En cuanto a potencia, todo puede estar encendido a la vez.
-share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
+share-together = Puede usar a la vez todo lo de una línea, y nada más.
 share-never = Nunca a la vez
-share-alone = { $name }, tal como está planeado ni siquiera sin lo demás
-share-more = y { $count } más, todo en la hoja de cálculo
-share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
-share-off = Junto a { $life }, deje apagado: { $off }.
-share-turns = No todo cabe cuando se quiere. Haga turnos
+share-alone = { $name }: tal como está planeado, ni siquiera sin lo demás
+share-more = y { $count } más, todo en la memoria de cálculo
+share-incomplete = La lista no está completa. Use a la vez solo lo que está en ella.
+share-off = Mientras funcione { $life }, deje apagado: { $off }.
+share-turns = No todo puede funcionar cuando usted quiere. Haga turnos
 
 print-turns-title = Por turnos

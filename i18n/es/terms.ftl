@@ -24,6 +24,8 @@
 -gfci = { $form ->
    *[one] GFCI
     [many] GFCI
+    [One] GFCI
+    [Many] GFCI
     [full] interruptor de circuito por falla a tierra (GFCI)
 }
 

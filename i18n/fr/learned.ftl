@@ -1,14 +1,14 @@
 ### Safety. What was learned at camp.
 
 # What people type for it, with spaces between.
-learned-word-alarm = alarme alarmes monoxyde vertige vertiges nausée nausées évanoui évanouie
-learned-word-fire = feu incendie flamme flammes
-learned-word-shock = choc chocs décharge picote
-learned-word-hot = chaud chaude mou molle fondu fondue brûlé brûlée fumée odeur sent bruni brunie étincelle étincelles
-learned-word-warm = tiède
+learned-word-alarm = alarme l’alarme l'alarme d’alarme d'alarme alarmes avertisseur l’avertisseur l'avertisseur d’avertisseur d'avertisseur monoxyde co tête migraine vertige vertiges étourdi étourdie étourdissement étourdissements nausée nausées malade malades vomi vomit vomissements évanoui évanouie évanouis inconscient inconsciente tete etourdi etourdie nausee evanoui evanouie
+learned-word-fire = feu feux incendie l’incendie l'incendie d’incendie d'incendie incendies flamme flammes flambe
+learned-word-shock = choc chocs décharge décharges picote picotement picotements jus électrocuté électrocutée decharge electrocute
+learned-word-hot = chaud chaude chauds chaudes brûlant brûlante mou molle mous molles ramolli ramollie fond fondu fondue brûle brûlé brûlée roussi roussie bruni brunie fume fumée odeur l’odeur l'odeur d’odeur d'odeur sent étincelle étincelles grésille bourdonne brule fumee etincelle
+learned-word-warm = tiède tièdes tiede
 learned-word-very = très trop
-learned-word-not = pas jamais rien sans
-learned-word-trip = déclenché déclenche disjoncté sauté saute
+learned-word-not = pas jamais rien sans ni aucun aucune
+learned-word-trip = déclenché déclenchée déclenche disjoncté disjoncte sauté saute declenche
 learned-tripped = Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
 learned-tripped-known = Le plan ne laisse déjà passer que { $marked } par { $part }. Rien ne change.
 learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À { $amps }, il a fait son travail : trop d’appareils marchaient. Mettez-en moins en marche à la fois.

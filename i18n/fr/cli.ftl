@@ -235,11 +235,11 @@ print-labels-used = { $count ->
     }
 
 # The names in the example plan.
-demo-name-site = Fin de semaine à l’Anse-au-Genévrier
-demo-name-generator = la bleue
+demo-name-site = Séjour à l’Anse-au-Genévrier
+demo-name-generator = le modèle bleu
 demo-name-kettle = Bouilloire
 demo-name-toaster = Grille-pain
-demo-name-griddle = Plaque de cuisson
+demo-name-griddle = Plaque à griller
 demo-name-coolbox = Glacière
 demo-name-blanket = Couverture chauffante
 demo-name-cpap = Appareil PPC

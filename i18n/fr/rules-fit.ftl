@@ -65,8 +65,8 @@ FIT003 = { $fix ->
    *[other] { $about } : mauvaise tension pour sa forme
   }
     .why = { $fix ->
-        [look] Cette forme est pour { $twice } seulement. Beaucoup de petits modèles ne les donnent pas : elle est alors sous tension, mais à la mauvaise tension.
-       *[other] Il lui faut les deux moitiés d’un modèle de 120/240 V, ou un neutre, et elle ne les a pas : aucun adaptateur ne peut ajouter cela. Mais elle est sous tension.
+        [look] Cette forme est pour { $twice } seulement. Beaucoup de petits modèles de { -generator } ne les donnent pas : elle est alors sous tension, mais à la mauvaise tension.
+       *[other] Il lui faut les deux moitiés d’{ -generator(form: "a") } de 120/240 V, ou un neutre, et elle ne les a pas : aucun adaptateur ne peut ajouter cela. Mais elle est sous tension.
       }
     .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Prenez une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
     .fix-look = Cherchez « { $twice } » sur la plaque { -generator(form: "of") }. D’ici là, n’y branchez rien, et traitez-la comme sous tension.
@@ -112,7 +112,7 @@ FIT006 = { $fix ->
     .why = { $fix ->
         [adapter] Il y arrive { $twice } et aucun neutre. Un appareil fait pour { $volts } y prend quatre fois sa puissance, et brûle avant qu’un disjoncteur se déclenche.
         [leave] Sa fiche dit { $twice }, mais il y arrive { $volts } au plus, et aucun adaptateur n’y change rien. Un moteur bourdonne, ne démarre pas et surchauffe.
-        [look] Sa fiche dit { $twice }. Beaucoup de petits modèles ne donnent que { $volts }, et aucun adaptateur n’y change rien.
+        [look] Sa fiche dit { $twice }. Beaucoup de petits modèles de { -generator } ne donnent que { $volts }, et aucun adaptateur n’y change rien.
        *[other] Sa fiche prend { $volts } et { $twice }. Ici il n’arrive que { $volts } : ses parties à { $twice } ne marchent pas.
       }
     .fix-adapter = N’y branchez rien. Laissez à la maison l’adaptateur ou la rallonge qui finit ainsi.

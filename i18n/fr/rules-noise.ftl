@@ -21,8 +21,8 @@ NOISE002 = { $fix ->
    *[other] En marche aux heures de silence : { $about }
   }
     .why = { $fix ->
-        [move-assumed] Nous ignorons quand le camping doit être silencieux et avons donc supposé { $quiet }.
-        [life-assumed] Nous ignorons quand le camping doit être silencieux et avons donc supposé { $quiet }.
+        [move-assumed] Nous ignorons quand le camping doit être silencieux et avons donc supposé : { $quiet }.
+        [life-assumed] Nous ignorons quand le camping doit être silencieux et avons donc supposé : { $quiet }.
        *[other] Le camping doit être silencieux : { $quiet }.
       }
     .fix-move = { night-instead }

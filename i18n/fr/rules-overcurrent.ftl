@@ -19,7 +19,7 @@ OVER001 = { $fix ->
           }
         [own] { -generator(form: "The") } peut fournir { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
         [single-look] Une prise simple de { $rating } ne doit pas être seule sur un disjoncteur de { $breaker } : elle est surchargée avant que rien se déclenche. Deux ou plus, c’est permis.
-        [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : d’ici là, { $main ->
+        [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : avant cela, { $main ->
             [yes] tout autre appareil que la { -camper } peut le faire surchauffer et mettre le feu.
            *[no] l’adaptateur peut surchauffer et prendre feu.
           }
@@ -34,7 +34,7 @@ OVER001 = { $fix ->
                 [yes] { $first } peut surchauffer et prendre feu.
                *[no] cette partie peut surchauffer et prendre feu.
               }
-           *[breaker] Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : d’ici là, { $alone ->
+           *[breaker] Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : avant cela, { $alone ->
                 [yes] { $first } peut surchauffer et prendre feu.
                *[no] cette partie peut surchauffer et prendre feu.
               }

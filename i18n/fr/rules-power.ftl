@@ -69,8 +69,8 @@ POWER002 = { $fix ->
         [alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La pointe { -generator(form: "of") } est ici de { $limit } : il manque { $over }.
         [amps-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La pointe { -generator(form: "of") } est ici de { $limit } : il manque { $over }.
         [leg-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. Une moitié { -generator(form: "of") } donne { $limit } au plus : il manque { $over }.
-        [again] { when-first }, la puissance suffit si { $first } démarre en premier, mais un thermostat ou un moteur redémarre tout seul. En dernier, il faut { $demand }, et { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
-        [amps-again] { when-first }, la puissance suffit si { $first } démarre en premier, mais un thermostat ou un moteur redémarre tout seul. En dernier, il faut { $demand }, et { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
+        [again] { when-first }, la puissance suffit si { $first } démarre en premier, mais un thermostat ou un moteur redémarre tout seul. Si cela démarre en dernier, il faut { $demand }, et { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
+        [amps-again] { when-first }, la puissance suffit si { $first } démarre en premier, mais un thermostat ou un moteur redémarre tout seul. Si cela démarre en dernier, il faut { $demand }, et { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
         [life-alone] { life-it } Le démarrage demande { $demand } un instant, mais { -generator(form: "the") } donne { $limit } au plus : il manque { $over }.
         [life-together] { life-on } { when-first }, ceux-ci demandent jusqu’à { $demand } quand l’un démarre, mais { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
         [life-off] { life-on } { when-first }, ceux-ci demandent jusqu’à { $demand } quand l’un démarre, mais { -generator(form: "the") } donne { $limit } au plus : il manque { $over }. Ensemble : { $about }.
@@ -102,7 +102,7 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Il porte { $marked }, mais ne s’est déclenché qu’à { $trips }. Tout disjoncteur laisse passer plus pendant peu de temps : nous comptons donc toujours { $marked }.
-       *[other] Il porte { $marked }, mais il s’est déclenché à { $trips }. Comptez { $trips }, mais ne vous fiez pas à ce qu’il se déclenche encore là.
+       *[other] Il porte { $marked }, mais il s’est déclenché à { $trips }. Comptez { $trips }, mais ne comptez pas qu’il se déclenche encore là.
       }
     .fix-service = Faites-le examiner par un atelier d’entretien ou un { -electrician }. Ne vous en servez plus s’il sent, brunit ou chauffe.
     .fix-late = Comptez { $marked }, le nombre inscrit. S’il y passe plus pendant une heure, ne vous en servez plus avant qu’un { -electrician } l’ait examiné.

@@ -30,8 +30,8 @@ change-move = { $some ->
   }
 change-by-the-card = l’endroit indiqué sur la carte
 change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
-change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
-change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
+change-another-hour = Faites fonctionner { $first } de { $to }, et non de { $from }.
+change-off-at-night = Faites fonctionner { $first } seulement de { $to }, et éteignez avant que les gens dorment.
 change-other-cord = À la place de la rallonge { $first }, prenez-en une marquée pour l’extérieur.{ $wires ->
         [none] {""}
         [4] {" "}Il lui faut quatre fils, avec neutre et { -ground-wire }.
@@ -100,7 +100,7 @@ mend-tally = { $dangers ->
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }
-mend-turns = Tout ne peut pas fonctionner quand on le voudrait. La nouvelle carte montre ce qui marche quand.
+mend-turns = Tout ne peut pas fonctionner quand vous le voulez. La nouvelle carte montre ce qui marche quand.
 mend-proven = Nous ne connaissons rien de plus simple.
 mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé.
 mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
@@ -161,7 +161,7 @@ may-taken = { $names } { $count ->
         [one] partage sa place
        *[other] partagent leur place
     } avec un autre appareil que vous nommez. Débranchez d’abord celui-là, et n’en branchez qu’un à la fois.
-may-nothing = Tout ce que vous nommez fonctionne déjà.
+may-nothing = Tout ce que vous nommez est déjà en marche.
 may-over-short = { $of ->
     [set] { -generator(form: "The") } peut fournir { $limit }.
    *[part] La limite à { $at } est { $limit }.

@@ -399,7 +399,7 @@ ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
     .why = { $about }. Un moteur s’arrête, la nuit aussi.
     .help =
         { -generator(form: "A") } tombe en panne sèche, un disjoncteur se déclenche, ou quelqu’un arrête le moteur. Une personne endormie ne s’en aperçoit peut-être pas.
-        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie d’auto avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
+        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie de voiture avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
         Si vous ne savez pas, nous supposons que rien ne l’alimente.
     .row = Si le courant s’arrête
 pick-load-backup-battery = Sa batterie, toute la nuit

@@ -17,10 +17,12 @@
 }
     .gender = masculine
 
-# m. Short for "dispositif différentiel". From memory, not verified.
+# m. Short for "dispositif différentiel", with what stands on the device and on the labels. From memory, not
+# verified.
 -gfci = { $form ->
-   *[one] différentiel
-    [many] différentiels
+   *[one] différentiel GFCI
+    [One] Différentiel GFCI
+    [many] différentiels GFCI
     [full] dispositif différentiel (GFCI)
 }
 

@@ -1,23 +1,20 @@
 # The command line: help, results and failures.
 
-cli-about = Planifie { -generator(form: "a") } pour un campement : ce que chaque prise peut supporter, ce qui peut fonctionner ensemble, ce qui est dangereux, et les étiquettes et la carte qui le disent.
-cli-after =
-    Sans commande, tallywatt vous pose une question à la fois et imprime à la fin.
-
-    Ce qu’il vous dit ne remplace ni { -local-codes } ni un { -electrician }.
+cli-about = Tapez simplement tallywatt : il vous pose une question à la fois, et imprime à la fin. Il planifie le courant d’un campement avec { -generator(form: "a") } : ce que chaque prise peut supporter, ce qui peut fonctionner ensemble, ce qui est dangereux. Il imprime les étiquettes et la carte qui le disent.
+cli-after = Ce qu’il vous dit ne remplace ni { -local-codes } ni un { -electrician }.
 cli-heading-usage = Utilisation :
 cli-heading-commands = Commandes
 cli-heading-options = Options
 cli-heading-arguments = Arguments
-cli-arg-answers = Les réponses aux questions, une par ligne, au lieu de les poser ; "-" lit l’entrée standard
-cli-arg-plain = Demander ligne par ligne sans rien redessiner, comme l’aiment les lecteurs d’écran
-cli-arg-language = La langue de l’écran et de l’impression, comme es ou fr-CA, quoi que disent le plan et le système
-cli-arg-units = Pieds, gallons et °F, ou mètres, litres et °C ; sans cela, selon la région de la langue
-cli-arg-print-language = La langue des impressions, si ce n’est pas celle de l’écran ; plusieurs font un jeu chacune : es,fr
+cli-arg-answers = Lire les réponses dans ce fichier, une par ligne, au lieu de poser les questions ; "-" lit l’entrée standard
+cli-arg-plain = Demander ligne par ligne, l’une après l’autre, pour les lecteurs d’écran
+cli-arg-language = La langue de l’écran et des impressions, comme es ou fr-CA ; par défaut, celle du plan ou du système
+cli-arg-units = Pieds, gallons et °F, ou mètres, litres et °C ; par défaut, selon la région de la langue
+cli-arg-print-language = La langue des impressions, si ce n’est pas celle de l’écran ; énumérez-en plusieurs (es,fr) pour les avoir dans chacune
 cli-arg-help = Montrer cette aide
 cli-arg-version = Montrer la version
 
-cli-ask = Changer un fichier du plan en répondant à des questions ; ses commentaires et son ordre restent
+cli-ask = Changer un fichier du plan en répondant à des questions ; les commentaires que vous y avez écrits restent en place
 cli-ask-plan = Le fichier du plan
 cli-ask-answers = { cli-arg-answers }
 cli-ask-plain = { cli-arg-plain }
@@ -45,70 +42,70 @@ cli-value-units = UNITÉS
 cli-value-words = MOTS
 cli-value-yyyy-mm-dd = AAAA-MM-JJ
 cli-values = [{ $values }]
-cli-default = [d’habitude : { $value }]
+cli-default = [par défaut : { $value }]
 
 # A call that is wrong.
-usage-unknown-argument = rien ne s’appelle { $argument } ici
+usage-unknown-argument = il n’y a pas d’option ni d’argument { $argument } ici
 usage-unknown-command = il n’y a pas de commande { $argument }
 usage-wrong-value = { $argument } ne peut pas être « { $value } »
 usage-no-value = { $argument } demande une valeur
-usage-missing = il manque ceci : { $argument }
+usage-missing = { $argument } manque
 usage-conflict = { $argument } et { $other } ne vont pas ensemble
-usage-twice = { $argument } est là deux fois
-usage-answers = --answers ne va qu’avec les questions : seul, ou avec ask
-usage-other = cet appel est incompréhensible : { $argument }
-usage-allowed = Ce peut être { $allowed }.
+usage-twice = { $argument } a été donné deux fois
+usage-answers = --answers ne s’emploie qu’avec les questions : seul, ou avec ask
+usage-other = impossible de comprendre cet appel : { $argument }
+usage-allowed = Choisissez parmi : { $allowed }.
 usage-nearest = Vouliez-vous dire { $nearest } ?
-usage-help = « { $help } » dit ce qu’il y a.
+usage-help = Lancez « { $help } » pour voir les options.
 usage-no-language = il n’y a pas de langue « { $tag } » ici
 cli-demo = Faire toutes les impressions d’un exemple inventé, sans aucune question
 cli-demo-fixed = Le même exemple, ses dangers éliminés
-cli-demo-into = Le dossier où écrire, si ce n’est pas tallywatt-demo
+cli-demo-into = Le dossier où écrire ; par défaut, tallywatt-demo
 
 cli-check = Vérifier des plans et dire ce qui ne va pas, le pire d’abord
 cli-check-plans = Fichiers de plan ; "-" en lit un sur l’entrée standard
 cli-check-long = Dire aussi pourquoi, et ce que chaque prise supporte
 cli-check-format = "text" pour les gens ; "json" pour les programmes, un rapport par plan
 
-cli-print = Imprimer les étiquettes, la carte, les précautions et la note de calcul d’un plan
+cli-print = Imprimer un plan : étiquettes pour le matériel, carte à suspendre, précautions à cocher, feuille de calcul de tous les nombres
 cli-print-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-print-into = Le dossier où écrire
 cli-print-paper = Le papier dans l’imprimante
-cli-print-stock = La planche d’étiquettes par son nom, comme letter-30 ou roll-24 (un nom faux les montre tous), ou votre propre fichier qui finit en .toml
-cli-print-start-at = La première position à utiliser sur une planche entamée
+cli-print-stock = La planche d’étiquettes par son nom, comme letter-30 ou roll-24, ou votre propre fichier en .toml ; un nom inconnu affiche la liste
+cli-print-start-at = La première étiquette à imprimer, si la planche est entamée
 cli-print-copies = Combien de chaque étiquette
 cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de 10 mm au plus, pour une imprimante qui décale : "1 mm, -0.5 mm"
 cli-print-alignment = Imprimer aussi une page avec des règles qui montre où tombent les étiquettes, à comparer avec une planche
-cli-print-only = Seulement cette impression ; peut être donné plus d’une fois
-cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier. Pour le téléphone : une colonne étroite, avec des images
+cli-print-only = Faire seulement cette impression ; répétez l’option pour plusieurs
+cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier. Pour le téléphone : une colonne étroite, avec des images
 cli-print-ink = "black" imprime en noir sur blanc, sans couleurs ni gris
-cli-print-date = La date à imprimer sur chaque feuille, qui fait aussi des fichiers PDF/A-2a ; sans elle, aucune n’est imprimée
+cli-print-date = La date à imprimer sur chaque feuille ; elle en fait aussi des fichiers d’archives (PDF/A-2a)
 cli-print-png = Écrire aussi une image de chaque page, et contact.png avec toutes
 cli-print-templates = Un dossier avec vos propres modèles ; "tallywatt templates" écrit ceux dont on part
 
 cli-templates = Écrire les modèles des impressions dans un dossier, pour les changer et imprimer avec les vôtres
 cli-templates-into = Le dossier où écrire ; un fichier qui existe n’est pas touché
 templates-exist = { $path } existe déjà. Rien n’a été écrit.
-templates-how = Changez ce que vous voulez. Puis imprimez avec "tallywatt print PLAN --into DOSSIER --templates { $dir }". Un modèle qui n’est pas dans le dossier est celui du programme.
+templates-how = Changez ce que vous voulez. Puis imprimez avec "tallywatt print PLAN --into DOSSIER --templates { $dir }". S’il manque un modèle dans le dossier, le programme prend le sien.
 templates-none = il n’y a pas de modèles dans { $path }
 templates-none-hint = "tallywatt templates --into DOSSIER" écrit ceux dont on part.
 
-cli-may = Demander avant de brancher : peut-on mettre ceci en marche, dans quel ordre, et que montre un instrument de mesure
+cli-may = Demander avant de brancher : peut-on mettre ceci en marche, dans quel ordre, et que montrera un voltmètre
 cli-may-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
-cli-may-loads = Ce qu’on veut mettre en marche : ids ou noms, entre guillemets s’ils ont des espaces
+cli-may-loads = Ce que vous voulez mettre en marche, par son nom ; mettez entre guillemets un nom qui a des espaces
 cli-may-while = Ce qui fonctionne déjà
 cli-may-format = "text" pour les gens ; "json" pour les programmes
 
-cli-learned = Noter dans le plan ce qu’on a appris au camp : un disjoncteur s’est déclenché, une rallonge a chauffé, une mesure, les heures d’un réservoir
-cli-learned-plan = Le fichier du plan ; il est modifié, et ses commentaires restent
-cli-learned-words = Ce que vous avez vu, par exemple : front déclenché à 13 A
-cli-learned-date = Le jour où vous l’avez vu ; sans cela, aujourd’hui
+cli-learned = Mettre dans le plan ce que vous avez vu au camp : ce qui s’est déclenché, ce qui a chauffé, une mesure, les heures d’un réservoir
+cli-learned-plan = Le fichier du plan ; il est modifié, et ses commentaires restent
+cli-learned-words = Ce que vous avez vu, par exemple : front déclenché à 13 A
+cli-learned-date = Le jour où vous l’avez vu ; par défaut, aujourd’hui
 
 cli-reprint = Dire quelles étiquettes et feuilles d’un ancien plan réimprimer pour un nouveau
 cli-reprint-old = Le plan que vous avez imprimé
 cli-reprint-new = Le plan tel qu’il est maintenant
 
-cli-mend = Trouver ce qui, avec le moins de peine, élimine des dangers et laisse fonctionner tout ce qui le doit, et dire ce qui reste
+cli-mend = Trouver les changements les plus simples qui éliminent des dangers et laissent marcher tout l’indispensable, et dire ce qui reste
 cli-mend-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-mend-into = Écrire le plan changé dans ce nouveau fichier ; un fichier qui existe n’est pas touché
 cli-mend-warnings = Éliminer aussi les avertissements, autant que des changements le peuvent
@@ -118,7 +115,7 @@ cli-explain = Expliquer une règle : ce qu’elle vérifie, pourquoi c’est da
 cli-explain-code = Le code de la règle, comme AIR001 ; sans lui, toutes les règles sont énumérées
 
 cli-words = Pour les traducteurs : imprimer chaque message à côté de ses traductions, en une page pour le navigateur
-cli-words-languages = Dossiers de langue ; sans eux, tous
+cli-words-languages = Dossiers de langue ; par défaut, tous
 cli-words-check = Dire plutôt ce qui ne va pas dans ces dossiers
 cli-words-from = Lire les dossiers de langue dans ce dossier au lieu de ceux du programme
 
@@ -130,16 +127,16 @@ failure-no-rule-hint = "tallywatt explain" les énumère toutes.
 failure-json = impossible d’écrire le rapport en JSON
 
 check-plan = { $name }
-check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.
-check-dangers = À éliminer avant de démarrer le moteur :
+check-none = Nous n’avons trouvé aucun problème dans ce plan. Nous pouvons en manquer.
+check-dangers = À éliminer avant de démarrer le moteur :
 check-next = Que faire maintenant
-next-none = Aucune règle n’a trouvé de danger ni d’avertissement. { -local-codes(form: "One") } décident quand même.
+next-none = Aucune règle n’a trouvé de danger ni d’avertissement. { -local-codes(form: "One") } ont quand même le dernier mot.
 next-trouble = { $title }.
-check-looks = Regardez aussi ceci, dans cet ordre. Ne devinez pas.
+check-looks = Vérifiez aussi ceci, dans cet ordre. Ne devinez pas.
 check-buy = Pas encore acheté
-check-guessed = Nous n’en savons pas assez ici et avons supposé le pire. Regardez d’abord.
+check-guessed = Nous n’en savons pas assez ici et avons donc supposé le pire. Vérifiez d’abord.
 check-found = Tout ce que nous avons trouvé
-check-long = Pour savoir pourquoi, et ce que chaque prise supporte, lancez « tallywatt check --long » sur ce plan.
+check-long = Pour savoir pourquoi, et ce que chaque prise supporte, lancez « tallywatt check --long » sur ce plan.
 check-count = { $dangers ->
         [0] aucun danger
         [one] 1 danger
@@ -160,86 +157,89 @@ check-count = { $dangers ->
 check-label-why = Pourquoi
 check-label-look = Vérifier
 check-label-do = À faire
-check-label-also = Aussi
-trouble-too = Ces problèmes disparaissent aussi : { $troubles }
+check-label-also = Règle aussi
+trouble-too = { $troubles }
 trouble-also = { $title } ({ $code })
-trouble-assumed = Nous l’ignorons, nous avons donc supposé : { $title }
-trouble-assumed-why = C’est le pire des cas. { $why }
+trouble-assumed = Au pire : { $title }
+trouble-assumed-why = Nous ne le savons pas et avons donc supposé le pire. { $why }
 trouble-look = Quand vous le savez, changez votre réponse et vérifiez de nouveau.
-check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
+check-more = Pour en savoir plus sur l’un de ces points, lancez "tallywatt explain CODE".
 check-limits = Ce que chaque prise peut supporter, sans rien d’autre en marche
 check-limit-amps = { $amps } (environ { $watts })
 check-limit-two = { $long } pour 3 heures ou plus, fixé par { $long_by }. { $short } pour moins de 3 heures, fixé par { $short_by }.
-check-limit-refused = NE PAS UTILISER. Voir { $code }.
-check-limit-guarded = Seulement un cordon GFCI (boutons TEST et RESET). Voir { $code }.
-check-limit-guarded-ahead = Un cordon GFCI (boutons TEST et RESET) va d’abord. Voir { $code }.
+check-limit-refused = NE PAS UTILISER. Voyez { $code }.
+check-limit-guarded = Seulement une rallonge GFCI (boutons TEST et RESET). Voyez { $code }.
+check-limit-guarded-ahead = Seulement avec une rallonge GFCI (boutons TEST et RESET) en amont, plus près { -generator(form: "of") }. Voyez { $code }.
 check-limit-behind = NE PAS UTILISER : { $count ->
         [one] elle reçoit
        *[other] elles reçoivent
-    } le courant de { $id }, à ne pas utiliser. Voir { $code }.
+    } le courant de « { $id } », à ne pas utiliser. Voyez { $code }.
 check-limit-one = { $long }. Fixé par { $short_by }.
 check-limit-same = { $long } pour 3 heures ou plus, { $short } pour moins de 3 heures. Fixé par { $short_by }.
-check-limit-share = 80 % de { $id } ({ $reason })
-check-limit-share-own = 80 % de { $reason }
-check-limit-by = { $id } ({ $reason })
-check-limit-only = Ici, seulement { $parts }. { $limit }
-check-limit-bonding-plug = Ici, seulement la fiche de liaison.
-check-assumed = Compté pour le cas dangereux, parce que personne ne le sait
-check-defer = { -local-codes(form: "One") } et un { -electrician } décident. Cet outil ne décide pas.
+check-limit-share = « { $id } » ({ $reason } ; si longtemps, ne comptez que sur 80 %)
+check-limit-share-own = { $reason } (si longtemps, ne comptez que sur 80 %)
+check-limit-by = « { $id } » ({ $reason })
+check-limit-only = N’y branchez que { $parts }. { $limit }
+check-limit-bonding-plug = N’y branchez que la fiche de liaison.
+check-assumed = Nous ignorons ceci et avons donc supposé le cas dangereux
+check-defer = { -local-codes(form: "One") } et un { -electrician } ont le dernier mot, pas cet outil.
 
-reason-rated-power = ce que { -generator(form: "the") } peut donner
-reason-rated-power-unguarded = ce que { -generator(form: "the") } peut donner ; peut-être pas de coupure au-delà
-reason-one-leg = la moitié { -generator(form: "of") }, une phase
-reason-one-leg-unguarded = la moitié { -generator(form: "of") }, une phase ; peut-être pas de coupure au-delà
+reason-rated-power = la puissance { -generator(form: "of") }
+reason-rated-power-unguarded = la puissance { -generator(form: "of") }, qui peut ne pas se couper au-delà
+reason-one-leg = une moitié { -generator(form: "of") }
+reason-one-leg-unguarded = une moitié { -generator(form: "of") }, qui peut ne pas se couper au-delà
 reason-breaker = son disjoncteur
-reason-trips-early = un disjoncteur qu’on a vu se déclencher trop tôt
+reason-trips-early = son disjoncteur, qui se déclenche trop tôt
 reason-receptacle = la capacité de la prise elle-même
 reason-plug = la capacité de la fiche
-reason-cord-ampacity = le fil de la rallonge ; aucun disjoncteur ne la surveille
-reason-cord-mark = le marquage usuel d’une rallonge si fine et si longue ; lisez le sien, le plus petit compte
-reason-coiled-cord = la rallonge est enroulée ; aucun disjoncteur ne la surveille
-reason-hot-cord = la rallonge dans un air si chaud ; aucun disjoncteur ne la surveille
+reason-cord-ampacity = le fil de la rallonge ; aucun disjoncteur ne la protège
+reason-cord-mark = les ampères souvent marqués sur une rallonge si mince et si longue ; lisez son étiquette, le plus petit nombre compte
+reason-coiled-cord = la rallonge enroulée ; aucun disjoncteur ne la protège
+reason-hot-cord = la rallonge dans un air si chaud ; aucun disjoncteur ne la protège
 reason-wiring = le câblage du coffret
-reason-not-fed = pas les volts de sa forme ; traitez-la comme sous tension
-reason-parallel-kit = le kit de mise en parallèle
+reason-not-fed = mauvaise tension pour sa forme ; traitez-la comme sous tension
+reason-parallel-kit = le kit qui joint les { -generator(form: "many") }
 
-demo-changed = { $path } n’est plus celui de la démonstration : quelqu’un l’a modifié. Rien n’a été écrit.
-demo-changed-hint = Pour l’imprimer : tallywatt print PLAN --into DOSSIER. Pour la démonstration, indiquez un autre dossier avec --into.
+demo-changed = { $path } n’est plus celui de la démonstration : quelqu’un l’a modifié. Nous n’avons rien écrit.
+demo-changed-hint = Pour l’imprimer : tallywatt print PLAN --into DOSSIER. Pour la démonstration, indiquez un autre dossier avec --into.
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces
-demo-file-look = la feuille à regarder : quoi vérifier, avec de la place pour écrire
-demo-file-cautions = la liste à cocher, le pire d’abord
+demo-file-look = la feuille de vérification : quoi aller voir, avec de la place pour écrire
+demo-file-cautions = les précautions : quoi cocher, le pire d’abord
 demo-file-worksheet = tous les nombres, pour un électricien
 demo-file-report = le rapport pour d’autres programmes
 demo-file-plan = le plan lui-même : changez-le et lancez "tallywatt print"
 demo-other = "tallywatt demo --fixed" fait le même exemple, ses dangers éliminés.
 
 
-working = En cours. Ctrl-C arrête tout, et rien n’est écrit.
+working = En cours. Ctrl-C arrête, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :
 # Safety.
-print-dangers-left = Il reste { $count ->
-        [one] 1 danger
-       *[other] { $count } dangers
-    } dans ce plan. Ne démarrez pas { -generator(form: "the") }. Lisez d’abord les précautions.
-print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
-print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
-print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".
+print-dangers-left = { $count ->
+    [one] Il reste 1 danger
+   *[other] Il reste { $count } dangers
+  } dans ce plan. Ne démarrez pas { -generator(form: "the") } avant { $count ->
+    [one] de l’avoir éliminé
+   *[other] de les avoir tous éliminés
+  }. La feuille des précautions montre comment.
+print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
+print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".
 print-labels-used = { $count ->
         [one] Il y a 1 étiquette.
        *[other] Il y a { $count } étiquettes.
     } { $next ->
         [0] La dernière planche d’étiquettes sera pleine.
-       *[other] Après l’impression, la prochaine libre de la dernière planche est la numéro { $next } : la prochaine fois, commencez-y avec "--start-at { $next }".
+       *[other] Après l’impression, la prochaine libre de la dernière planche est la numéro { $next } : la prochaine fois, commencez-y avec "--start-at { $next }".
     }
 
 # The names in the example plan.
-demo-name-site = Fin de semaine à l’Anse-au-Genévrier
-demo-name-generator = la bleue
+demo-name-site = Séjour à l’Anse-au-Genévrier
+demo-name-generator = le modèle bleu
 demo-name-kettle = Bouilloire
 demo-name-toaster = Grille-pain
-demo-name-griddle = Plaque de cuisson
+demo-name-griddle = Plaque à griller
 demo-name-coolbox = Glacière
 demo-name-blanket = Couverture chauffante
 demo-name-cpap = Appareil PPC

@@ -1,7 +1,7 @@
 # The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
-progress = Partie { $number } sur { $total } : { $part }
+progress = Partie { $number } sur { $total } : { $part }
 part-asked-generator = { -generator(form: "the") }
 part-asked-outlets = ses prises
 part-asked-loads = ce que vous branchez
@@ -10,12 +10,12 @@ part-asked-gear = rallonges et coffrets
 
 # Said before the first question.
 interview-welcome =
-    De courtes questions, en cinq parties : { -generator(form: "the") }, ses prises, ce que vous branchez, le lieu, vos rallonges et coffrets.
-    Entre parenthèses se trouve ce que prend la touche Entrée. « Je ne sais pas » est toujours une réponse. Ctrl-C arrête, et vos réponses sont gardées.
+    De courtes questions, en cinq parties : { -generator(form: "the") }, ses prises, ce que vous branchez, le lieu, vos rallonges et coffrets.
+    Entrée prend la réponse entre parenthèses ou marquée *. Dans le doute, choisissez « Je ne sais pas » : nous supposons alors la réponse la plus dangereuse, et nous le disons. Ctrl-C arrête et garde vos réponses.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
 hint-many = Entrée coche/décoche. ← → nombre. Esc
-list-nothing = Rien de tel. Esc : tout revoir
+list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour
 hint-unknown = ou inconnu
@@ -58,7 +58,7 @@ pick-no = Non
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
 pick-explain = ? Dites-m’en plus
-pick-picture = Montrer l’arbre jusqu’ici
+pick-picture = Montrer les branchements jusqu’ici
 pick-removed = Retirer ceci
 
 label-place = { $id } ({ $shape })
@@ -82,7 +82,7 @@ id-top = haut
 id-bottom = bas
 id-middle = milieu
 id-load = appareil
-id-our-camper = notre-roulotte
+id-our-camper = notre-{ -camper }
 
 shown-unknown = inconnu
 shown-open-one = non demandé
@@ -125,7 +125,7 @@ example-air = { $measure ->
 }
 example-length = { $measure ->
     [metric] 15 m
-   *[customary] 50 ft
+   *[customary] 50 ft
 }
 
 # ---- The generator
@@ -135,127 +135,125 @@ ask-generator-name = Comment appelez-vous { -generator(form: "the") } ?
     .help = N’importe quel nom court : sa couleur, son propriétaire. Vous pourrez le changer plus tard.
     .row = Nom
 
-ask-generator-rated = Combien de watts donne { -generator(form: "the") } ?
-    .why = Voir sa plaque. S’il y a deux nombres, tapez les deux : 2800 W, 3300 W.
+ask-generator-rated = Combien de watts donne { -generator(form: "the") } ?
+    .why = Lisez sa plaque. S’il y a deux nombres, tapez les deux : 2800 W, 3300 W.
     .help =
-        Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. Le plus grand est la pointe : quelques secondes, pour démarrer un moteur. Tapez les deux, séparés par une virgule.
-        S’il n’y en a qu’un, tapez celui-là. On demande ensuite laquelle des deux c’est. Le grand nombre du nom du modèle est souvent la pointe.
-        Si la plaque ne donne que des ampères et des volts, multipliez-les : 20 A à 120 V font 2400 W.
+        Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. Le plus grand est la pointe : quelques secondes, pour démarrer un moteur. Tapez les deux, séparés par une virgule.
+        S’il n’y en a qu’un, tapez celui-là. Nous demandons ensuite laquelle des deux c’est. Le grand nombre du nom du modèle est souvent la pointe.
+        Si la plaque ne donne que des ampères et des volts, multipliez-les : 20 A à 120 V font 2400 W.
     .row = Puissance nominale
 
-ask-generator-peak = Et au plus, pendant quelques secondes ?
-    .why = Sur sa plaque : watts de pointe, starting, surge ou peak.
-    .help =
-        Un moteur, comme celui d’un frigo, prend un instant deux à six fois sa puissance habituelle quand il démarre. La pointe dit s’il le peut.
+ask-generator-peak = Combien de watts au plus, pendant quelques secondes ?
+    .why = Cherchez sur sa plaque : watts de pointe, starting, surge ou peak.
+    .help = Un moteur prend un instant deux à six fois sa puissance de marche quand il démarre. Un frigo en a un. La pointe nous dit si { -generator(form: "the") } peut le démarrer.
     .row = Puissance de pointe
 
 ask-generator-figure = Est-ce la puissance nominale ou la pointe ?
-    .why = Le nombre du nom du modèle est le plus souvent la pointe.
+    .why = Le nombre dans le nom du modèle est souvent la pointe.
     .help =
-        Vous avez donné un seul nombre. S’il fait partie du nom, ou s’il est seul sur la boîte, c’est le plus souvent la pointe : ce que l’on a quelques secondes. S’il porte « running », « rated » ou « continuous », c’est la puissance nominale.
-        Si vous ne savez pas, on le prend pour la pointe, et trois quarts pour la puissance nominale.
+        Vous avez donné un seul nombre. S’il fait partie du nom, ou s’il est seul sur la boîte, c’est souvent la pointe : ce que l’on a quelques secondes. S’il porte « running », « rated » ou « continuous », c’est la puissance nominale.
+        Si vous ne savez pas, nous supposons que c’est la pointe, et que la puissance nominale en est les trois quarts.
     .row = Ce nombre est
 pick-generator-figure-running = La puissance nominale
 pick-generator-figure-peak = La puissance de pointe
 
-ask-generator-voltage = Quelle tension est disponible ?
-    .why = Petits modèles : souvent 120 V seulement. Voir la plaque.
+ask-generator-voltage = Quelle tension donne { -generator(form: "the") } ?
+    .why = La plupart des petits modèles ne donnent que 120 V. Lisez la plaque.
     .help =
-        120 V, c’est la prise de maison nord-américaine. Un modèle 120/240 V a aussi une prise à quatre fentes pour de grosses fiches, ou porte 120/240 V sur sa plaque.
-        Un tel modèle a deux moitiés. Chaque prise de 120 V n’utilise qu’une moitié de la puissance.
+        La prise ordinaire d’une maison nord-américaine est de 120 V. Un modèle 120/240 V a aussi une prise à quatre fentes pour de grosses fiches, ou porte 120/240 V sur sa plaque.
+        Un tel modèle a deux moitiés. Chaque prise de 120 V ne peut utiliser qu’une moitié de la puissance.
     .row = Tension
 pick-generator-voltage-120 = 120 V seulement
 pick-generator-voltage-120-240 = 120 V et 240 V
 
-ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
-    .why = Les essais de protection en dépendent. Voir le manuel.
+ask-generator-neutral = Son manuel dit-il neutre flottant ou neutre relié ?
+    .why = L’essai des prises en dépend. Dans le doute : « Je ne sais pas ».
     .help =
-        Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant) ou « neutral bonded to frame » (neutre relié au châssis).
-        Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
-        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Regardez : y a-t-il une fiche sans cordon dans une prise ? Si oui, laissez-la et demandez au propriétaire. N’en mettez jamais une vous-même, sauf si un { -electrician } le dit.
-        N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant pour les essais, et au pire pour les chocs.
+        Le neutre est le fil par où le courant revient. Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant : relié à rien) ou « neutral bonded to frame » (neutre relié au châssis).
+        Y a-t-il dans une prise une fiche sans cordon (une fiche de liaison) ? Laissez-la, et demandez au propriétaire. N’en mettez jamais une vous-même, sauf si un { -electrician } vous le dit.
+        N’ouvrez pas { -generator(form: "the") }, et ne reliez rien vous-même. Si vous ne savez pas, nous supposons flottant pour les essais, et le pire des deux pour les chocs.
     .row = Neutre
 pick-generator-neutral-floating = Flottant
-pick-generator-neutral-plug = Flottant, avec une fiche de liaison
+pick-generator-neutral-plug = Avec fiche de liaison (sans cordon)
 pick-generator-neutral-bonded = Relié au châssis
 
 ask-generator-inverter = Est-ce { -generator(form: "a") } à onduleur ?
-    .why = Ceux-là limitent leur courant. Voir la plaque.
+    .why = « Inverter » est écrit dessus. Souvent silencieux, fermé de partout.
     .help =
         Un modèle à onduleur est d’habitude silencieux, fermé, avec un interrupteur qui laisse ralentir le moteur. Sa plaque ou son manuel dit « inverter » (onduleur).
         Un cadre ouvert avec un réservoir rond sur le dessus n’en est en général pas un.
     .row = Onduleur
 
-ask-generator-sets = Plusieurs machines tournent-elles ensemble ?
-    .why = Jointes par un kit. À part : un plan pour chacune.
+ask-generator-sets = Joignez-vous plusieurs { -generator(form: "many") } ?
+    .why = Par un kit (en parallèle). À part : un plan pour chaque { -generator }.
     .help =
         Seuls certains modèles à onduleur peuvent être joints, et seulement par le kit que leur fabricant vend pour eux.
-        Deux machines qui tournent à part, chacune avec ses cordons, ne sont pas jointes : faites un plan pour chacune.
-    .row = Machines jointes
-pick-generator-sets-1 = Non, une seule
+        Deux modèles qui tournent à part, chacun avec ses rallonges, ne sont pas joints : faites un plan pour chacun.
+    .row = En parallèle
+pick-generator-sets-1 = Non, rien de joint
 pick-generator-sets-2 = Deux ensemble
 pick-generator-sets-3 = Trois ensemble
 pick-generator-sets-4 = Quatre ensemble
 
 # Safety.
-ask-generator-kit = Est-ce le kit du fabricant, prévu pour elles ?
-    .why = Jointes autrement, elles brûlent, et des lames nues sont sous tension.
+ask-generator-kit = Est-ce le kit du fabricant pour ces modèles exacts ?
+    .why = Avec autre chose, tout peut brûler, et des lames restent nues sous tension.
     .help = Le manuel du kit nomme les modèles auxquels il convient. Si les vôtres n’y sont pas, ou si le cordon entre eux est fait maison, la réponse est non. Si vous ne savez pas, nous supposons que non.
     .row = Kit du fabricant
 
-ask-generator-limit = Combien d’ampères le kit laisse-t-il passer ?
-    .why = Par exemple 30 A. Sur le kit, près de sa prise.
-    .help = Si vous ne savez pas, nous supposons qu’il ne laisse pas passer plus que ce que donne une seule machine.
-    .row = Le kit laisse passer
+ask-generator-limit = Pour combien d’ampères le kit est-il fait ?
+    .why = Sur le kit, près de sa prise ou de son disjoncteur. Exemple : 30 A.
+    .help = Si vous ne savez pas, nous supposons qu’il n’est pas fait pour plus que n’en donne un seul modèle.
+    .row = Kit fait pour
 
 ask-generator-fuel = Quel carburant utilise le moteur ?
-    .why = Pour la puissance, et pour la durée d’un réservoir.
+    .why = Il change la puissance et la durée d’un réservoir.
     .help = S’il en brûle plusieurs, nommez celui que vous apporterez. Si vous ne savez pas, nous supposons le propane, avec lequel il donne un peu moins.
     .row = Carburant
 pick-generator-fuel-gasoline = Essence
 pick-generator-fuel-propane = Propane
 pick-generator-fuel-diesel = Diesel
 
-ask-generator-rated-on = Ses watts sont donnés pour quel carburant ?
-    .why = Au propane, environ un dixième de moins. Voir sa plaque.
-    .help = Un modèle à deux carburants a deux lignes de watts dans son manuel. Laquelle avez-vous donnée comme puissance ? Si vous ne savez pas, nous supposons que c’était celle de l’essence, et un dixième de moins au propane.
+ask-generator-rated-on = Pour quel carburant ces watts sont-ils donnés ?
+    .why = Au propane, environ un dixième de moins. Lisez sa plaque.
+    .help = Un modèle à deux carburants a deux lignes de watts dans son manuel. Laquelle avez-vous donnée comme puissance ? Si vous ne savez pas, nous supposons que c’était celle de l’essence, et comptons un dixième de moins au propane.
     .row = Watts donnés pour
 pick-generator-rated-on-gasoline = Essence
 pick-generator-rated-on-propane = Propane
 
 ask-generator-tank = Combien de carburant contient le réservoir ?
-    .why = Comme { example-tank }. Voir le manuel.
+    .why = Voyez le manuel. Exemple : { example-tank }.
     .help = Pour le propane, tapez ce que la bouteille contient en liquide, ou inconnu.
     .row = Réservoir
 
 ask-generator-runtime = Combien de temps dure un réservoir ?
-    .why = Comme : 25 % 8,5 h, 100 % 3,1 h. Voir le manuel.
+    .why = Voyez le manuel. Exemple : 25 % 8,5 h, 100 % 3,1 h.
     .help =
-        Les fabricants publient des heures pour une part de la charge nominale. Tapez la part, puis les heures ; séparez-en plusieurs par des virgules.
+        Les fabricants publient des heures pour une part de la charge nominale. Tapez le pourcentage, puis les heures, avec une virgule entre les paires.
         Une paire suffit. Deux, c’est mieux.
     .row = Durée
 
 ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
-    .why = Comme : 58 dBA à { example-noise-far }, 25 %. Voir le manuel.
+    .why = Voyez le manuel. Exemple : 58 dBA à { example-noise-far }, 25 %.
     .help =
         Le nombre seul dit peu : 58 dBA à { example-noise-far } est plus bruyant que 58 dBA à { example-noise-near }. La plupart des fabricants mesurent à { example-noise-far } et à un quart de la charge.
-        La part de la charge, à la fin, peut être omise.
+        Vous pouvez omettre le pourcentage de charge, à la fin.
     .row = Bruit
 
 # ---- Its outlets
 
-ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
-    .why = Cochez chacune, avec le nombre de son disjoncteur. Pour chercher : 30.
+ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
+    .why = Cochez-les, avec le nombre du disjoncteur. Pour chercher : 30 ou tourner.
     .help =
-        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.
     .row = Prises
 pick-outlet-list-done = Ce sont toutes ses prises
 
 ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
-    .why = Pour chercher, tapez 30, tourner ou maison.
+    .why = Pour chercher, tapez 30, tourner ou ordinaire.
     .help =
-        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises pareilles côte à côte sont une seule sorte. Les prises qui ont des disjoncteurs différents se nomment une par une.
     .row = Forme
 # Under 37 columns: a longer row is cut on a narrow terminal.
@@ -266,8 +264,8 @@ pick-face-end = { $shape } ({ $code })
 ask-outlet-breaker = Quel nombre porte son disjoncteur ?
     .why = { $about }. Un bouton ou interrupteur, comme 20 A.
     .help =
-        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Tapez-le avec son unité : 20 A.
-        Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il n’y a pas de nombre, tapez inconnu. On compte alors que rien ne protège les rallonges, et on le dit.
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Tapez-le avec son unité : 20 A.
+        Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il n’y a pas de nombre, tapez inconnu. Nous supposons alors que rien ne protège les rallonges, et nous le disons.
     .row = Disjoncteur
 
 ask-outlet-name = Comment appeler cette prise ?
@@ -277,32 +275,32 @@ ask-outlet-name = Comment appeler cette prise ?
 
 ask-outlet-sockets = Combien de fiches reçoit-elle ?
     .why = { $about }. Une prise double en reçoit 2.
-    .help = Comptez les places pour une fiche derrière ce seul disjoncteur.
+    .help = Comptez les endroits où brancher une fiche, sur ce seul disjoncteur.
     .row = Fiches
 
 ask-outlet-leg = Quelle moitié { -generator(form: "of") } l’alimente ?
     .why = { $about }. Voyez le schéma du manuel.
-    .help = Un modèle 120/240 V a deux moitiés, A et B. Si vous ne savez pas, on prend la pire.
+    .help = Un modèle 120/240 V a deux moitiés, A et B. Si vous ne savez pas, nous supposons la pire.
     .row = Moitié
 pick-outlet-leg-a = Moitié A
 pick-outlet-leg-b = Moitié B
 
 ask-outlets-gfci = Quelles prises ont des boutons TEST et RESET ?
-    .why = Ce sont des GFCI, faits pour couper vite en cas de choc.
+    .why = Ce sont des { -gfci(form: "many") }, faits pour couper en cas de choc.
     .help =
-        Les deux boutons sont sur la prise, ou sur le panneau avec les lettres GFCI ou « ground fault ». Un disjoncteur à un seul bouton n’est pas un GFCI.
-        Un GFCI est fait pour couper vite si du courant traverse une personne. Il peut tomber en panne : appuyez sur TEST avant chaque usage.
-        Si vous ne savez pas, on compte qu’il n’y a pas cette protection, et on le dit.
-    .row = Protection contre les chocs
+        Les deux boutons sont sur la prise, ou sur le panneau avec les lettres GFCI ou « ground fault ». Un disjoncteur à un seul bouton n’est pas un { -gfci }.
+        Un { -gfci } est fait pour couper vite si du courant traverse une personne. Il peut tomber en panne : appuyez sur TEST avant chaque usage.
+        Si vous ne savez pas, nous supposons qu’il n’y en a pas, et nous le disons.
+    .row = { -gfci(form: "One") }
 pick-outlets-gfci-all = Toutes
 pick-outlets-gfci-none = Aucune
 pick-outlets-gfci-some = Certaines : je dirai lesquelles
 
 ask-outlets-odd = Ses disjoncteurs ont-ils quelque chose de spécial ?
-    .why = Partagé ou faible, un disjoncteur donne moins que son nombre.
+    .why = Partagé ou déclenché trop tôt, un disjoncteur donne moins de courant.
     .help =
         Deux prises peuvent se partager un disjoncteur : ce que vous prenez à l’une manque alors à l’autre. Le schéma du manuel le montre ; un panneau avec moins de disjoncteurs que de prises aussi.
-        Un disjoncteur qui s’est déclenché au-dessous de son nombre ne donne désormais que ce nombre plus bas.
+        Si un disjoncteur s’est déclenché au-dessous de son nombre, nous comptons désormais ce nombre plus bas.
     .row = Disjoncteurs
 pick-outlets-odd-no = Rien que je sache
 pick-outlets-odd-share = Des prises en partagent un
@@ -312,45 +310,45 @@ pick-outlets-odd-both = Les deux : partagé, et trop tôt
 ask-outlet-gfci = Celle-ci a-t-elle des boutons TEST et RESET ?
     .why = { $about }.
     .help = Les deux boutons sont sur la prise, ou à côté sur le panneau.
-    .row = Protection contre les chocs
+    .row = { -gfci(form: "One") }
 
-ask-outlets-bonding = Dans quelle prise est la fiche de liaison ?
-    .why = Derrière un GFCI (TEST et RESET), elle l’empêche de couper.
+ask-outlets-bonding = Dans quelle prise est la fiche de liaison ?
+    .why = Dans un { -gfci } (TEST et RESET), elle l’empêche de se déclencher.
     .help =
-        Une fiche de liaison est une fiche sans fil. Regardez les prises domestiques du générateur.
+        Une fiche de liaison est une fiche sans cordon. Regardez les prises ordinaires { -generator(form: "of") }.
         Sa place est dans une prise sans boutons TEST et RESET. N’ouvrez rien, ne câblez rien.
     .row = Fiche de liaison dans
 
-ask-outlet-shares = Derrière quel disjoncteur est cette prise ?
+ask-outlet-shares = De quelle prise partage-t-elle le disjoncteur ?
     .why = { $about }. Coupez le disjoncteur : qu’est-ce qui s’éteint ?
-    .help = Avec une lampe dans chaque prise, coupez un disjoncteur. Les prises qui s’éteignent sont derrière lui.
+    .help = Mettez une lampe dans chaque prise et coupez un disjoncteur. Les lampes qui s’éteignent sont sur ce disjoncteur.
     .row = Partage le disjoncteur de
 pick-outlet-shares-own = Le sien
 
 ask-outlet-trips = À combien d’ampères s’est-il déclenché ?
-    .why = { $about }. Comme 17 A, ou aucun s’il ne l’a pas fait.
+    .why = { $about }. Exemple : 17 A ; ou aucun.
     .help = Additionnez ce qui marchait quand il s’est déclenché : des watts divisés par 120 font des ampères. S’il ne s’est jamais déclenché au-dessous de son nombre, tapez aucun.
     .row = S’est déclenché à
 pick-outlet-trips-none = jamais trop tôt
 
 # ---- What is to run
 
-ask-load-list = Qu’allez-vous brancher ?
-    .why = Tapez pour chercher : bouilloire. Cochez tout, ou une liste habituelle.
+ask-load-list = Qu’allez-vous brancher ?
+    .why = Tapez pour chercher : bouilloire. Cochez tout, ou une liste toute faite.
     .help =
-        Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
-        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas. S’il y en a deux pareils, cochez-en 2.
-        S’il n’est pas dans la liste, choisissez « Autre chose ».
+        Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
+        Les listes toutes faites nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas. S’il y en a deux pareils, cochez-en 2.
+        S’il n’est pas dans la liste, choisissez « Autre chose ».
     .row = Quoi
 pick-load-list-done = C’est tout
 
 ask-load-what = Qu’allez-vous brancher ?
-    .why = Tapez pour chercher : bouilloire.
-    .help = S’il n’est pas dans la liste, choisissez « Autre chose ».
+    .why = Tapez pour chercher : bouilloire.
+    .help = S’il n’est pas dans la liste, choisissez « Autre chose ».
     .row = Quoi
-pick-load-what-own = Autre chose : j’ai sa plaque
+pick-load-what-own = Autre chose, que je décrirai
 pick-load-what-appliance = { $name }, { $watts } W
-pick-load-what-occasion = { $name } : { $count } appareils
+pick-load-what-occasion = { $name } : { $count } appareils
     .also = habituel liste occasion modèle
 
 ask-load-name = Comment s’appelle-t-il ?
@@ -359,10 +357,10 @@ ask-load-name = Comment s’appelle-t-il ?
     .row = Nom
 
 ask-load-kind = Que fait-il surtout ?
-    .why = { $about }. Un moteur demande plus pour démarrer.
-    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. On ne suppose pas que l’on cuisine la nuit ; d’une autre chaleur, si. Si la santé de quelqu’un en dépend, un fauteuil roulant aussi, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
+    .why = { $about }. Un moteur prend plus de puissance au démarrage.
+    .help = S’il a un moteur et un élément chauffant, comme un sèche-cheveux, choisissez ce qui prend le plus de puissance. Nous supposons que ce qui sert à cuisiner ne marche pas la nuit. Le reste de ce qui chauffe, peut-être. Si la santé de quelqu’un en dépend, un fauteuil roulant aussi, choisissez toujours cela. Si vous ne savez pas, nous supposons le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
     .row = Genre
-pick-load-kind-heater = Chauffe : pièce, lit, cheveux, outil
+pick-load-kind-heater = Chauffe : pièce, lit, cheveux, outil
 pick-load-kind-cooker = Cuisine, ou chauffe de l’eau
 pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)
 pick-load-kind-electronic = Électronique : chargeur, télé, son
@@ -370,7 +368,7 @@ pick-load-kind-lamp = Éclaire
 pick-load-kind-medical = La santé de quelqu’un en dépend
 
 ask-load-draw = Combien consomme-t-il ? Voyez sa plaque.
-    .why = { $about }. Comme 1500 W, 12,5 A ou 1/2 hp.
+    .why = { $about }. Exemples : 1500 W, 12,5 A ou 1/2 hp.
     .help =
         La plaque est derrière ou dessous. W veut dire watts, A veut dire ampères à 120 V, ou à 240 V pour un appareil qui utilise 240 V. Pour un moteur, vous pouvez taper les chevaux (hp), et sa lettre de code si la plaque en a une : 1/2 hp code G.
         La plaque d’un chargeur a deux lignes : prenez INPUT (entrée), pas output (sortie). Vous pouvez la taper telle quelle : 100-240V 50/60Hz 1.5A.
@@ -381,18 +379,18 @@ ask-load-count = Combien y en a-t-il ?
     .help = Dix guirlandes branchées l’une dans l’autre font une fiche ; dix chargeurs en font dix.
     .row = Combien
 
-ask-load-starting = Combien au moment de démarrer ?
-    .why = { $about }. Comme 2400 W ou LRA 39 ; ou inconnu.
-    .help = La plaque peut dire starting, surge (démarrage) ou LRA (ampères à rotor bloqué). Tapez les watts comme 2400 W, les ampères comme 39 A ou LRA 39, tels que la plaque les donne. Si vous ne savez pas, on prend une valeur prudente pour son genre, et on le dit.
+ask-load-starting = Combien prend-il au moment de démarrer ?
+    .why = { $about }. Exemples : 2400 W, LRA 39 ; ou inconnu.
+    .help = La plaque peut dire starting, surge (démarrage) ou LRA (ampères à rotor bloqué). Tapez les watts comme 2400 W, les ampères comme 39 A ou LRA 39, tels que la plaque les donne. Si vous ne savez pas, nous supposons une valeur prudente pour son genre, et nous le disons.
     .row = Démarrage
 
-ask-load-factor = Quel est son facteur de puissance ?
-    .why = { $about }. Entre 0,1 et 1. Voyez la plaque.
-    .help = Cherchez PF ou cos φ sur la plaque. Ce qui ne fait que chauffer a 1. Si vous ne savez pas, on prend une valeur prudente.
+ask-load-factor = Quel nombre suit PF sur sa plaque ?
+    .why = { $about }. Entre 0,1 et 1. Plus il est bas, plus il faut d’ampères.
+    .help = PF est le facteur de puissance. La plaque peut aussi dire cos φ. Ce qui ne fait que chauffer a 1. Si vous ne savez pas, nous supposons une valeur prudente.
     .row = Facteur de puissance
 
 ask-load-continuous = Marche-t-il trois heures ou plus d’affilée ?
-    .why = { $about }. La durée chauffe rallonges et disjoncteurs.
+    .why = { $about }. À la longue, rallonges et disjoncteurs chauffent.
     .help = Un frigo, un chauffage la nuit, des lumières pour la soirée : oui. Une bouilloire : non.
     .row = Trois heures ou plus
 
@@ -400,15 +398,15 @@ ask-load-continuous = Marche-t-il trois heures ou plus d’affilée ?
 ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
     .why = { $about }. Un moteur s’arrête, la nuit aussi.
     .help =
-        Un moteur tombe en panne sèche, son disjoncteur coupe, ou quelqu’un l’arrête. Qui dort ne s’en aperçoit peut-être pas.
-        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie d’auto avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
+        { -generator(form: "A") } tombe en panne sèche, un disjoncteur se déclenche, ou quelqu’un arrête le moteur. Une personne endormie ne s’en aperçoit peut-être pas.
+        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie de voiture avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
         Si vous ne savez pas, nous supposons que rien ne l’alimente.
     .row = Si le courant s’arrête
 pick-load-backup-battery = Sa batterie, toute la nuit
 pick-load-backup-none = Sans batterie, ou pas toute la nuit
 
 ask-load-plug = Quelle fiche a-t-il ?
-    .why = { $about }. La plupart ont la fiche de maison.
+    .why = { $about }. La plupart ont la fiche ordinaire.
     .help = Deux lames et une broche ronde : 5-15P. Deux lames seulement : 1-15P.
     .row = Fiche
 
@@ -419,33 +417,33 @@ ask-load-voltage = N’utilise-t-il que 240 V ?
 pick-load-voltage-240 = 240 V seulement
 pick-load-voltage-120-240 = 120 V aussi
 
-ask-load-wanted = À quel point compte-t-il ?
+ask-load-wanted = Quelle est son importance ?
     .why = { $about }. S’il manque de puissance, le facultatif attend.
-    .help = Un appareil obligatoire a toujours son courant d’abord. Le facultatif prend son tour quand il en reste.
+    .help = L’indispensable a toujours son courant d’abord. Le facultatif prend son tour quand il en reste.
     .row = Importance
-pick-load-wanted-must = Il doit fonctionner
+pick-load-wanted-must = Indispensable : il doit marcher
 pick-load-wanted-wish = Facultatif
 
 ask-load-hours = Quand fonctionne-t-il ?
-    .why = { $about }. Comme 07:00-07:20, 19-21 ; aucun : à toute heure.
-    .help = Des heures de la journée, de et à, séparées par des virgules. Avec aucun, il peut fonctionner à toute heure.
+    .why = { $about }. Exemple : 07:00-07:20, 19-21 ; aucun : à toute heure.
+    .help = Tapez des heures de la journée, début et fin, avec des virgules entre les plages. Avec aucun, nous supposons qu’il peut fonctionner à toute heure.
     .row = Heures
 pick-load-hours-none = à toute heure
 
 ask-load-on = Où est-il branché ?
     .why = { $about }. Laissez-nous choisir, ou dites où il doit l’être.
-    .help = Seules les places libres où sa fiche entre sont montrées. Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
+    .help = Seules les prises libres où sa fiche entre sont montrées. Si vous nous laissez choisir, le plan trouve les prises où le plus d’appareils peuvent fonctionner à la fois.
     .row = Branché à
-pick-load-on-any = Trouver la meilleure place
+pick-load-on-any = Trouver la meilleure prise
 
 # ---- The site
 
 ask-site-name = Comment s’appelle cette sortie ?
     .why = Ce nom va sur chaque page imprimée.
-    .help = Comme : Sortie à l’anse aux Genévriers.
+    .help = Exemple : Sortie à l’anse aux Genévriers.
     .row = Nom
 
-ask-site-ground = Est-ce mouillé là où l’on touche le matériel ?
+ask-site-ground = Comment est le sol là où vous utilisez le matériel ?
     .why = Un sol mouillé rend un choc bien plus dangereux.
     .help = Pluie, herbe mouillée, flaques, pieds nus au sortir du lac : mouillé. Rosée ou terre humide : humide. Un plancher sec sous un toit : sec. S’il peut pleuvoir, dites mouillé.
     .row = Sol
@@ -453,75 +451,75 @@ pick-site-ground-wet = Mouillé : pluie, herbe, flaques
 pick-site-ground-damp = Humide : rosée, terre humide
 pick-site-ground-dry = Sec : sol sec, sous un toit
 
-ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
-    .why = L’échappement tue ceux qui dorment. Comme { example-near }.
+ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
+    .why = Les gaz d’échappement tuent ceux qui dorment. Exemple : { example-near }.
     .help =
-        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour { $step } : plutôt trop près que trop loin.
-        L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
+        Mesurez { -generator(form: "of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché, mesurez jusqu’où se tiennent les gens. Comptez chaque pas pour { $step }. Mieux vaut estimer trop court que trop long.
+        Les gaz d’échappement contiennent du monoxyde de carbone, qui n’a pas d’odeur. Si vous ne connaissez pas la distance, nous supposons que c’est trop près, et nous le disons.
     .row = Gens les plus proches
 
-ask-site-alarm = Un { -alarm } de monoxyde de carbone où l’on dort ?
-    .why = Dans chaque tente ou véhicule, en état, piles neuves.
-    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Choisissez « Personne … » seulement si personne ne dort, les voisins non plus : un marché ou une corvée de jour.
+ask-site-alarm = Un { -alarm } de monoxyde de carbone là où l’on dort ?
+    .why = Un dans chaque tente ou véhicule, en état de marche, piles neuves.
+    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Choisissez « Personne … » seulement si personne ne dort, les voisins non plus : un marché ou une corvée de jour.
     .row = { -alarm(form: "One") } de CO
 pick-site-alarm-yes = Oui, à chaque endroit
 pick-site-alarm-no = Non, ou pas partout
 pick-site-alarm-nobody = Personne ne dort ici ni à côté
 
-ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
-    .why = L’échappement doit s’échapper. S’il pleut, arrêtez le moteur.
+ask-site-stands = Qu’y a-t-il au-dessus et autour { -generator(form: "of") } ?
+    .why = Les gaz doivent pouvoir s’échapper. S’il pleut, arrêtez le moteur.
     .help =
-        Si vous le déplacez quand il pleut, répondez pour cet endroit.
+        Si vous déplacez { -generator(form: "the") } quand il pleut, répondez pour cet endroit.
         À l’air libre : rien au-dessus, et { $clear } libres tout autour. Sous un toit : un toit bien au-dessus, ouvert de tous côtés.
-        Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent ou une tonnelle pliante au-dessus ou un mur tout près, c’est couvert.
-        Si vous ne savez pas, nous supposons qu’il est dans ou sous quelque chose, et nous le disons.
+        Une tente même ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent ou une tonnelle pliante au-dessus ou un mur tout près, c’est couvert.
+        Si vous ne savez pas, nous supposons que c’est dans ou sous quelque chose, et nous le disons.
     .row = Endroit du moteur
 pick-site-stands-open = À l’air libre, { $clear } libres autour
 pick-site-stands-roof = Sous un toit haut, ouvert autour
 pick-site-stands-covered = Sous bâche, auvent ou près d’un mur
 pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
-ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
-    .why = Cela peut tuer des gens sur la ligne, et vous.
-    .help = Répondez Non si vous branchez seulement des choses sur { -generator(form: "the") }, ses cordons et ses coffrets. Répondez Oui si un cordon va de là à une prise murale, une entrée ou un panneau d’un bâtiment. Ne tirez jamais un tel cordon. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
+ask-site-building = Alimentera-t-on le câblage d’une maison ou d’un chalet ?
+    .why = Cela peut tuer ceux qui travaillent sur la ligne, et vous.
+    .help = Répondez Non si vous branchez seulement des choses sur { -generator(form: "the") }, ses rallonges et ses coffrets. Répondez Oui si une rallonge va de là à une prise murale, une entrée ou un panneau d’un bâtiment. Ne branchez jamais une telle rallonge. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?
-    .why = L’air mince coûte de la puissance. Comme { example-altitude }.
-    .help = Une carte ou un téléphone le dit. Près de la mer, tapez { example-sea }. Un nombre approximatif suffit ; arrondissez vers le haut.
+    .why = L’air raréfié fait perdre de la puissance. Exemple : { example-altitude }.
+    .help = Une carte ou un téléphone le dit. Près de la mer, tapez { example-sea }. Dans le doute, tapez trop haut plutôt que trop bas.
     .row = Altitude
 
-ask-site-air = Quelle chaleur fera-t-il, au plus ?
-    .why = La chaleur coûte de la puissance. Comme { example-air }.
-    .help = Le maximum prévu, et plus si le moteur est au soleil.
+ask-site-air = Quelle température fera-t-il au plus chaud ?
+    .why = La chaleur fait perdre de la puissance. Exemple : { example-air }.
+    .help = Tapez le maximum prévu, et plus si le moteur est au soleil.
     .row = Air le plus chaud
 
 ask-site-quiet = Quand faut-il le silence au camping ?
-    .why = Comme 22:00-06:00, 10pm-6am, ou aucun.
-    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
+    .why = Exemples : 22:00-06:00, 10pm-6am ; ou aucun.
+    .help = Bien des campings interdisent les { -generator(form: "many") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
     .row = Heures de silence
 pick-site-quiet-none = aucune
 
 # ---- Cords, adapters and boxes
 
-ask-gear-list = Vos rallonges, adaptateurs et coffrets ?
+ask-gear-list = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Cochez tout, même ce que vous ne pensez pas utiliser.
-    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
     .row = Quoi
 pick-gear-list-done = C’est tout
 
-ask-gear-what = Vos rallonges, adaptateurs et coffrets ?
+ask-gear-what = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Choisissez ce que c’est.
-    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
     .row = Quoi
-pick-gear-what-extension = Rallonge ordinaire, maison (5-15)
-pick-gear-what-three-way = Rallonge à 3 prises maison (5-15)
-pick-gear-what-strip = Multiprise, 6 places (5-15)
+pick-gear-what-extension = Rallonge ordinaire (5-15)
+pick-gear-what-three-way = Rallonge, 3 prises ordinaires (5-15)
+pick-gear-what-strip = Multiprise, 6 prises (5-15)
 pick-gear-what-twist-30 = Rallonge 30 A à tourner (L5-30)
 pick-gear-what-camper-30 = Cordon 30 A de { -camper } (TT-30)
 pick-gear-what-twist-30-four = Rallonge 30 A à tourner, 4 (L14-30)
-pick-gear-what-split-30 = Répartiteur L5-30 vers 3 maison
-pick-gear-what-split-30-four = Répartiteur L14-30 vers 4 maison
+pick-gear-what-split-30 = Répartiteur L5-30 vers 3 ordinaires
+pick-gear-what-split-30-four = Répartiteur L14-30 vers 4 ordinaires
 pick-gear-what-camper-to-twist = Adaptateur fiche L5-30 vers TT-30
 pick-gear-what-camper-to-home = Adaptateur fiche 5-15 vers TT-30
 pick-gear-what-home-to-camper = Adaptateur fiche TT-30 vers 5-15
@@ -534,7 +532,7 @@ pick-gear-what-box-50 = Coffret, disjoncteurs, entrée 14-50
 pick-gear-what-box = Autre coffret à disjoncteurs
 pick-gear-what-camper = { -camper(form: "One") } ou autocaravane (VR)
 
-ask-gear-plug = Quelle fiche porte cela ?
+ask-gear-plug = Quelle fiche y a-t-il dessus ?
     .why = { $about } : le bout avec des lames.
     .help = Cherchez le nom moulé entre les lames.
     .row = Fiche
@@ -545,33 +543,33 @@ ask-gear-main = Quel nombre porte son disjoncteur principal ?
     .help = Il est à l’intérieur, avec les autres disjoncteurs. Ne dévissez rien. Si vous ne savez pas, nous supposons ce pour quoi sa fiche est faite.
     .row = Disj. principal
 
-ask-gear-inside = Lesquels de ceux-ci marchent dedans ?
+ask-gear-inside = Qu’est-ce qui marche à l’intérieur ?
     .why = { $about }. Cochez ce qui y est câblé ou branché.
     .help = Cochez tout ce qui marche dedans : le climatiseur, le chauffe-eau, un ordinateur. Tout cela passe par la fiche et le disjoncteur principal, et n’a besoin d’aucune autre prise.
-    .row = Marche dedans
-pick-gear-inside-done = C’est tout ce qui est dedans
+    .row = Marche à l’intérieur
+pick-gear-inside-done = C’est tout ce qui marche dedans
 
-ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
+ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
     .why = { $about }. Cochez chacune, et combien.
     .help = Regardez les trous et le nom moulé à côté. Cochez chaque forme. S’il y en a plusieurs pareilles, cochez combien.
     .row = Bouts
 pick-gear-ends-done = Ce sont tous ses bouts
 
-ask-gear-jacket = Qu’est-il imprimé le long de la rallonge ?
-    .why = { $about }. Comme SJTW 12/3 ; 12/3 seul suffit.
+ask-gear-jacket = Qu’est-ce qui est imprimé le long de la rallonge ?
+    .why = { $about }. Exemple : SJTW 12/3. 12/3 seul suffit.
     .help =
-        C’est imprimé le long de la gaine, à peu près à chaque pied. 12/3 veut dire des fils de calibre 12, au nombre de trois. Un nombre plus petit est un fil plus gros. Les lettres disent la gaine : avec un W, elle peut servir dehors.
+        C’est imprimé le long de la gaine, à peu près à chaque pied. 12/3 veut dire trois fils de calibre 12. Un numéro plus petit (AWG, le calibre américain) est un fil plus gros. Les lettres disent de quoi est faite la gaine : avec un W, elle peut servir dehors.
         Les rallonges métriques disent 3G1.5 ou 3x2.5 mm2.
-        Si vous ne pouvez pas lire, tapez inconnu. On compte alors une rallonge mince, d’intérieur, et on le dit.
+        Si vous ne pouvez pas lire, tapez inconnu. Nous supposons alors une rallonge mince, d’intérieur, et nous le disons.
     .row = Imprimé dessus
 
 ask-gear-length = Quelle est sa longueur ?
-    .why = { $about }. Comme { example-length }.
+    .why = { $about }. Exemple : { example-length }.
     .help = L’envergure de vos bras est à peu près votre taille : comptez les brassées le long de la rallonge.
     .row = Longueur
 
 ask-gear-outdoor = Est-elle marquée pour l’extérieur ?
-    .why = { $about }. Soleil et eau fendent une gaine d’intérieur.
+    .why = { $about }. Le soleil et l’eau fendent une gaine d’intérieur.
     .help = Cherchez « outdoor » (extérieur) sur son étiquette, ou un W dans les lettres le long de la gaine.
     .row = Extérieur
 
@@ -580,45 +578,45 @@ ask-gear-coiled = En restera-t-il en rouleau ou sur un dévidoir ?
     .help = Déroulez toujours toute la rallonge. Si elle reste sur un dévidoir ou en tas, la réponse est oui.
     .row = Enroulée
 
-ask-hot = A-t-on senti qu’il chauffait ou ramollissait ?
+ask-hot = Cela a-t-il déjà chauffé ou ramolli, fiche comprise ?
     .why = { $about }. Un métal qui ne serre plus peut mettre le feu.
     .help = Tiède est normal sous forte charge. Si vous ne pouviez pas y laisser la main, ou si c’est bruni ou mou, répondez oui. Nous disons alors de ne plus s’en servir.
     .row = A chauffé
 
-ask-bought = L’avez-vous déjà ?
+ask-bought = L’avez-vous déjà ?
     .why = S’il reste à l’acheter, nous disons ce qu’il faut chercher.
-    .help = Répondez Non pour ce que vous pensez seulement acheter. Dites ce que vous savez, et « Je ne sais pas » pour le reste. Nous disons alors ce qui doit figurer sur l’emballage.
+    .help = Répondez Non pour ce que vous pensez seulement acheter. Dites ce que vous savez, et « Je ne sais pas » pour le reste. Nous disons alors ce qui doit figurer sur l’emballage.
     .row = Déjà là
 pick-not-bought = Pas encore acheté
 
 ask-gear-gfci = A-t-elle des boutons TEST et RESET ?
-    .why = { $about }. Certaines protègent contre les chocs.
+    .why = { $about }. Ils veulent dire qu’elle a un { -gfci } intégré.
     .help = Un petit boîtier sur la rallonge, avec deux boutons et les lettres GFCI.
-    .row = Protection contre les chocs
+    .row = { -gfci(form: "One") }
 
-ask-gear-listed = Coffret d’usine, certifié par un laboratoire ?
+ask-gear-listed = Le coffret est-il d’usine, certifié par un laboratoire ?
     .why = { $about }. Fait maison, il peut lui manquer ce qui protège.
-    .help = Cherchez la marque d’un laboratoire d’essai sur son étiquette. Un coffret que quelqu’un a monté n’est pas certifié, si bien monté soit-il.
+    .help = Cherchez la marque d’un laboratoire d’essai sur son étiquette : le coffret est alors certifié (« listed »). Un coffret que quelqu’un a monté n’est pas certifié, si bien monté soit-il.
     .row = D’usine, certifié
 
 ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
     .why = { $about }. Ses papiers le disent. Ne l’ouvrez pas.
-    .help = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, on dit ce qui s’ensuit.
+    .help = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, nous vous disons ce que cela veut dire.
     .row = Neutre relié dedans
 
 ask-gear-from = À quoi est-ce branché ?
-    .why = { $about }. Prenez la place la plus en amont.
-    .help = Seules les places libres où sa fiche entre sont montrées. S’il n’y en a pas, ou si cela ne sert pas, choisissez « Rien ».
+    .why = { $about }. Si vous avez le choix : au plus près { -generator(form: "of") }.
+    .help = Seules les prises libres où sa fiche entre sont montrées. S’il n’y en a pas, ou si cela ne sert pas, choisissez « Rien ».
     .row = Branché à
-pick-gear-from-none = Rien : cela reste dans le bac
+pick-gear-from-none = Rien : cela ne sert pas
 
 ask-gear-name = Comment l’appeler ?
-    .why = { $about }. Sa couleur ou votre mot : rallonge orange.
+    .why = { $about }. Sa couleur ou votre mot : rallonge orange.
     .help = Lettres et chiffres, - et _. Ce nom va sur son étiquette, pour savoir laquelle est laquelle.
     .row = Nom
 
-ask-out-list = Quelles prises a le coffret ?
-    .why = { $about }. Cochez, et combien. Deux sur un disjoncteur : 1.
+ask-out-list = Quelles prises a le coffret ?
+    .why = { $about }. Cochez, et combien. Deux sur un disjoncteur : 1.
     .help = Cochez chaque forme avec le nombre de son disjoncteur. S’il y en a plus, chacune avec son disjoncteur, cochez combien. Comptez les disjoncteurs, pas les trous.
     .row = Prises
 pick-out-list-done = Ce sont toutes ses prises
@@ -633,39 +631,39 @@ ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
     .help = Comptez les disjoncteurs, pas les trous.
     .row = Combien
 
-ask-out-breaker = { $about } : quel nombre porte chaque disjoncteur ?
-    .why = Comme 20 A ; aucun s’il n’y en a pas.
+ask-out-breaker = { $about } : quel nombre porte chaque disjoncteur ?
+    .why = Exemple : 20 A ; aucun s’il n’y en a pas.
     .help = Un répartiteur sans disjoncteurs ne protège rien : tapez aucun. S’il y a des disjoncteurs sans nombre lisible, tapez inconnu.
     .row = Disjoncteur
 pick-out-breaker-none = pas de disjoncteur
 
-ask-out-gfci = { $about } : boutons TEST et RESET ?
-    .why = Faits pour couper vite en cas de choc.
+ask-out-gfci = { $about } : boutons TEST et RESET ?
+    .why = Ils sont faits pour couper en cas de choc.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
-    .row = Protection contre les chocs
+    .row = { -gfci(form: "One") }
 
-ask-out-places = Comment sont-elles disposées ?
+ask-out-places = Comment sont-elles disposées ?
     .why = { $about }. Les étiquettes et la carte les nomment ainsi.
     .help = Côte à côte, elles s’appellent gauche et droite. L’une au-dessus de l’autre, haut et bas. Avec des numéros, vous choisissez laquelle est la 1 en collant les étiquettes.
     .row = Disposition
-pick-out-places-across = Côte à côte : gauche, droite
-pick-out-places-down = L’une sur l’autre : haut, bas
-pick-out-places-number = Par numéro : 1, 2
+pick-out-places-across = Côte à côte : gauche, droite
+pick-out-places-down = L’une sur l’autre : haut, bas
+pick-out-places-number = Par numéro : 1, 2
 
-ask-out-leg = { $about } : quelle moitié { -generator(form: "of") } ?
+ask-out-leg = { $about } : quelle moitié { -generator(form: "of") } ?
     .why = A ou B ; ou une lettre par prise, A A B B.
     .help = Un modèle 120/240 V a deux moitiés, A et B. Un coffret répartit ses prises entre elles. Ses papiers disent laquelle est sur quelle moitié ; n’ouvrez pas le coffret. Une seule lettre vaut pour toutes. Ou tapez-en une par prise, de la première à la dernière : A A B B. Si vous ne savez pas, nous supposons que toutes sont sur A : ensemble, elles ont alors le moins de puissance.
     .row = Moitié
 
-ask-out-wire = { $about } : quel fil est derrière ?
-    .why = Comme 12 AWG. N’ouvrez pas le coffret.
-    .help = Seuls ses papiers le disent. N’ouvrez pas le coffret pour le savoir.
+ask-out-wire = { $about } : quelle grosseur de fil derrière ?
+    .why = Exemple : 12 AWG, dans ses papiers. N’ouvrez jamais le coffret.
+    .help = Seuls ses papiers le disent. AWG est le calibre du fil : un numéro plus petit est un fil plus gros. N’ouvrez pas le coffret pour le savoir.
     .row = Fil
 
 # ---- The shapes, in short
 
-face-5-15R = Maison
-face-5-20R = Maison, en T
+face-5-15R = Ordinaire
+face-5-20R = Ordinaire, en T
 face-TT-30R = { -camper(form: "One") }
 face-L5-20R = À tourner, 3
 face-L5-30R = À tourner, 3
@@ -676,8 +674,8 @@ face-14-50R = Grosse, 4
 face-6-20R = 240 V seul
 face-1-15R = Sans terre
 
-shape-5-15R = Maison, 15 A (5-15R)
-shape-5-20R = Maison avec fente en T, 20 A (5-20R)
+shape-5-15R = Ordinaire, 15 A (5-15R)
+shape-5-20R = Ordinaire avec fente en T, 20 A (5-20R)
 shape-TT-30R = { -camper(form: "One") }, 30 A (TT-30R)
 shape-L5-20R = À tourner, 3 fentes, 20 A (L5-20R)
 shape-L5-30R = À tourner, 3 fentes, 30 A (L5-30R)
@@ -686,9 +684,9 @@ shape-L14-30R = À tourner, 4 fentes, 30 A (L14-30R)
 shape-14-30R = Droite, 4 fentes, 30 A (14-30R)
 shape-14-50R = Droite, 4 fentes, 50 A (14-50R)
 shape-6-20R = 240 V seulement, 20 A (6-20R)
-shape-1-15R = Maison, sans terre, 15 A (1-15R)
-shape-5-15P = Maison, 3 broches, 15 A (5-15P)
-shape-5-20P = Maison, une lame tournée (5-20P)
+shape-1-15R = Ordinaire, sans terre, 15 A (1-15R)
+shape-5-15P = Ordinaire, 3 broches, 15 A (5-15P)
+shape-5-20P = Ordinaire, une lame tournée (5-20P)
 shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
 shape-L5-20P = À tourner, 3 lames, 20 A (L5-20P)
 shape-L5-30P = À tourner, 3 lames, 30 A (L5-30P)
@@ -697,7 +695,7 @@ shape-L14-30P = À tourner, 4 lames, 30 A (L14-30P)
 shape-14-30P = Droite, 4 lames, 30 A (14-30P)
 shape-14-50P = Droite, 4 lames, 50 A (14-50P)
 shape-6-20P = 240 V seulement, 20 A (6-20P)
-shape-1-15P = Maison, sans terre (1-15P)
+shape-1-15P = Ordinaire, sans terre (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =
@@ -718,11 +716,11 @@ drawn-faces =
 # ---- The review page
 
 ask-review = Est-ce juste ?
-    .why = Choisissez une ligne à changer. Avec !, on compte le pire.
-    .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. « inconnu » est compté pour le pire cas, et la vérification le dit.
+    .why = Choisissez une ligne à changer. ! : nous avons supposé le pire.
+    .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. Là où il y a « inconnu », nous avons supposé le cas le plus dangereux, et la vérification le dit.
 pick-review-check = Vérifier ce plan
 # $count: how many questions that is.
-pick-review-look = Vérifier ce qu’on ignorait ({ $count })
+pick-review-look = Vérifier ce que nous ignorons ({ $count })
 pick-review-add = Ajouter prise, appareil ou rallonge
 pick-review-add-outlet = Ajouter une prise
 pick-review-add-load = Ajouter un appareil à brancher
@@ -740,7 +738,7 @@ pick-review-back = Rien de plus ici : retour
 
 part-generator = { -generator(form: "One") }
 part-fuel = Carburant et bruit
-part-outlets = Protection contre les chocs
+part-outlets = { -gfci(form: "One") }
 part-site = Lieu
 part-load = Autre chose
 part-out = Prises de { $box }
@@ -748,13 +746,13 @@ part-out = Prises de { $box }
 # ---- Between questions
 
 # A bare number, with the unit it was taken in.
-note-unit = Compris : { $answer }.
+note-unit = Compris : { $answer }.
 note-added = Ajouté ({ $count }) : { $things }.
-note-load-left = { $all } sur { $rated } nommés jusqu’ici. Reste { $left }, moins en altitude et par chaleur.
-note-load-named = { $all } nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.
-note-load-turns = { $all } nommés, { $rated } disponibles : pas tout à la fois. Ils peuvent marcher à tour de rôle.
-note-load-cannot-start = { $load } : pour démarrer, il faut { $starting } un instant. { -generator(form: "The") } donne { $peak } au plus : cet appareil ne peut pas démarrer.
-note-load-too-large = { $load } : cet appareil seul demande { $this }. { -generator(form: "The") } donne { $rated } : il ne peut pas fonctionner.
+note-load-left = Votre liste fait { $all } sur { $rated } jusqu’ici. Reste { $left }, moins en altitude ou par temps chaud.
+note-load-named = Votre liste fait { $all } jusqu’ici. Nous ignorons ce que { -generator(form: "the") } donne.
+note-load-turns = { $all } en tout, mais { -generator(form: "the") } donne { $rated } : pas tout à la fois. Les appareils peuvent marcher à tour de rôle.
+note-load-cannot-start = { $load } : pour démarrer, il faut { $starting } un instant. { -generator(form: "The") } donne { $peak } au plus : cet appareil ne peut pas démarrer.
+note-load-too-large = { $load } : cet appareil seul demande { $this }. { -generator(form: "The") } donne { $rated } : il ne peut pas fonctionner.
 
 # The first line stands out.
 note-danger =
@@ -771,32 +769,32 @@ note-danger-gone = Ce danger est éliminé : { $title }
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }) : { $amps }
 picture-refused = - { $id } ({ $shape }) : ne pas utiliser
-picture-guarded = - { $id } ({ $shape }) : seulement un cordon GFCI
-picture-guarded-ahead = - { $id } ({ $shape }) : un cordon GFCI va d’abord
+picture-guarded = - { $id } ({ $shape }) : branchez seulement une rallonge GFCI
+picture-guarded-ahead = - { $id } ({ $shape }) : branchez une rallonge GFCI en amont
 picture-load = * { $load }
-picture-unplaced = Pas de place jusqu’ici pour : { $ids }
+picture-unplaced = Pas de prise jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
-note-first-line = Seule la première ligne de cela a été prise.
+note-first-line = Nous n’en avons pris que la première ligne.
 note-not-bought = À la fin, nous disons ce qu’il faut chercher en l’achetant.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
 plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
 plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour
-plain-many-keys = Tapez des numéros ou des noms, avec des virgules. 2 x 5 : deux fois le numéro 5. ? : aide, < : retour
+plain-many-keys = Tapez des numéros ou des noms, avec des virgules. 2 x 5 : deux fois le numéro 5. ? : aide, < : retour
 plain-line-keys = ? : aide, < : retour
 plain-row = { $number }. { $text }
 plain-default = Entrée : { $text }
 
 reject-choice = Choisissez-en un dans la liste.
 reject-mark-one = Cochez-en au moins une.
-reject-ready-made = Une liste habituelle compte une fois. S’il y a deux fois la même chose, cochez cette chose avec 2.
+reject-ready-made = Une liste toute faite compte une fois. S’il y a deux fois la même chose, cochez cette chose avec 2.
 reject-yes-no = Répondez oui ou non.
 reject-empty-text = Tapez un nombre avec son unité ({ $units }).
 reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
-reject-no-unit = { $found } quoi ? Tapez-le avec l’une de ces unités : { $units }.
-reject-unknown-unit = « { $found } » ne va pas ici. Prenez une de celles-ci : { $units }.
-reject-out-of-range = { $field } : de { $least } à { $most } est accepté. Cherchez un chiffre de trop ou une mauvaise unité.
+reject-no-unit = « { $found } » n’a pas d’unité. Tapez-le encore avec son unité : { $units }.
+reject-unknown-unit = « { $found } » ne va pas ici. Prenez l’une de ces unités : { $units }.
+reject-out-of-range = { $field } : il faut de { $least } à { $most }. Cherchez une faute de frappe ou une mauvaise unité.
 reject-zero = Il faut plus que zéro.
 reject-ratio = Un nombre de { $least } à { $most }, comme 0,8.
 reject-count = Un nombre entier de { $least } à { $most }.
@@ -809,9 +807,9 @@ reject-name-long = Au plus { $most } lettres, pour tenir sur une étiquette.
 reject-name-signs = Ce signe ne peut pas être dans un nom.
 reject-wire = Un calibre de fil, comme 12 AWG ou 2,5 mm².
 reject-jacket = Comme 12/3, SJTW 12/3, 14 AWG ou 3G1.5 ; ou inconnu.
-reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez. Si vous n’en connaissez aucune, demandez à quelqu’un qui les connaît : Ctrl-C arrête et garde vos réponses.
+reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez. Si vous n’en connaissez aucune, demandez à quelqu’un qui les connaît : Ctrl-C arrête et garde vos réponses.
 reject-noise = Le niveau, puis la distance : 58 dBA à { example-noise-far }. Ou inconnu.
-reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
+reject-runtime = Un pourcentage, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
 reject-span = De et à : 22:00-06:00, ou 10pm-6am.
 reject-draw = Watts, ampères ou chevaux : 1500 W, 12,5 A, 1/2 hp.
 reject-draw-code = La lettre de code est une lettre de A à V : 1/2 hp code G.
@@ -833,18 +831,18 @@ interview-no-terminal-help = Vérifiez plutôt un fichier du plan : tallywatt c
 interview-too-large = { $path } a plus de parties que les questions ne peuvent en parcourir
 interview-too-large-help = Changez-le avec un éditeur de texte, puis : tallywatt check PLAN.
 interview-saved = Enregistré dans { $path }. Pour imprimer : tallywatt print PLAN --into DOSSIER.
-interview-goes-on = On reprend les changements de ce plan qui n’étaient pas encore enregistrés.
-interview-no-home = il n’y a pas de dossier pour elles ; indiquez-en un dans TALLYWATT_DATA
+interview-goes-on = Nous reprenons vos changements de ce plan qui n’étaient pas encore enregistrés.
+interview-no-home = il n’y a pas de dossier pour elles ; indiquez-en un dans TALLYWATT_DATA
 interview-terminal = le terminal ne répond plus : { $reason }
 interview-not-kept = Nous ne pouvons pas garder vos réponses au fur et à mesure ({ $reason }). Si vous arrêtez avant la fin, elles sont perdues. À la fin, vous pouvez encore enregistrer le plan.
 interview-draft-lost = Nous ne pouvons pas lire le brouillon { $path }. Il reste tel quel.
 interview-stopped-lost = Arrêté. Vos réponses n’ont pas été gardées.
-interview-kept = Vos réponses sont gardées, dans l’ébauche « { $draft } ».
+interview-kept = Vos réponses sont gardées, dans le brouillon « { $draft } ».
 interview-stopped = arrêté ; rien n’a changé
 interview-resume = Lancez de nouveau tallywatt pour continuer à partir de là.
 interview-resume-question = Continuer un plan inachevé ?
-interview-resume-why = Chacun est gardé jusqu’à l’impression.
-interview-resume-help = Choisissez-en un par son numéro ou par le début de sa ligne, et continuez là où vous étiez. Ceux que vous laissez sont gardés.
+interview-resume-why = Nous gardons chacun jusqu’à l’impression.
+interview-resume-help = Choisissez-en un par son numéro ou par le début de sa ligne, et continuez là où vous étiez. Nous gardons les autres.
 # Cut after 36 columns on a small screen, so what tells drafts apart comes first and the age last.
 interview-resume-row = { $draft }, { $date } : { $name }, { $age }
 interview-resume-row-bare = { $draft }, { $date }, { $age }
@@ -867,20 +865,20 @@ interview-effect = Ce que votre changement a fait :
 interview-effect-gone = - éliminé : { $signal }, { $title }
 interview-effect-new = - nouveau : { $signal }, { $title }
 interview-effect-none = - les constats sont les mêmes qu’avant
-interview-file-changed = { $path } a été changé entre-temps par quelqu’un d’autre. Vos changements sont mis dans ce qu’il est maintenant. Vérifiez-le de nouveau.
+interview-file-changed = Quelqu’un d’autre a changé { $path } entre-temps. Nous avons ajouté vos changements à la nouvelle version. Vérifiez de nouveau.
 interview-after = Et maintenant ?
     .why = Ce qu’il faut faire d’abord est au-dessus.
     .none = Imprimez-le, et posez les étiquettes avant de brancher.
 interview-after-save = Enregistrer le fichier du plan
 interview-after-print = Imprimer les étiquettes et la carte
 interview-after-change = Changer quelque chose
-interview-after-look = Vérifier ce qu’on ignorait
-interview-after-all = Montrer tout ce qui a été trouvé
-interview-after-mend = Montrer comment lever les dangers
-interview-after-take = Reprendre des changements, un par un
-interview-take = Quels changements reprendre dans le plan ?
+interview-after-look = Vérifier ce que nous ignorons
+interview-after-all = Voir tout ce que nous avons trouvé
+interview-after-mend = Montrer comment éliminer les dangers
+interview-after-take = Choisir des changements, un par un
+interview-take = Quels changements mettre dans le plan ?
     .why = Tous sont cochés. Décochez ceux que vous ne ferez pas.
-interview-take-done = Reprendre ce qui est coché
+interview-take-done = Mettre dans le plan ce qui est coché
 interview-after-leave = Arrêter ici, garder mes réponses
 interview-folder = Dans quel dossier les mettre ?
     .why = Il est créé s’il n’existe pas. Le plan y va aussi.

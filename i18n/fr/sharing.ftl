@@ -2,13 +2,13 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
+change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Voyez si les rallonges vont encore assez loin. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
 change-open-air = { $stands ->
-        [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
+        [enclosed] Si le moteur tourne en ce moment dans un endroit fermé, faites sortir tout le monde et appelez le { $call }. Que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
         [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
-       *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
-    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
-change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
+       *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise, faites sortir tout le monde et appelez le { $call }. Que seuls les pompiers entrent. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
+    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Dirigez l’échappement à l’opposé des gens. Voyez si les rallonges vont encore assez loin. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
+change-no-building = Ne reliez { -generator(form: "the") } au câblage d’aucun bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez la rallonge { $first } et étendez-la sans la serrer.
 change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -generator(form: "many") }, et n’en faites tourner { -generator.gender ->
@@ -18,20 +18,20 @@ change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -genera
 change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
 change-set-aside = Débranchez { $first } et tout ce qui y est branché, et { $wrong ->
         [yes] ne vous en servez pas
-       *[other] laissez-le débranché
+       *[other] laissez le tout débranché
     }.
 change-unplug = Débranchez { $first }.
-change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison neutre-terre : le neutre { -generator(form: "of") } est déjà relié à la terre.
-change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
+change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
+change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison à « { $to } », qui n’a pas de { -gfci }.
 change-replug = Branchez { $first } à « { $to } ».
 change-move = { $some ->
     [yes] Branchez à { $to } { $count } des { $total } { $first }, n’importe lesquels, et laissez le reste débranché.
    *[no] Branchez { $first } à { $to }.
   }
 change-by-the-card = l’endroit indiqué sur la carte
-change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
-change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
-change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
+change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
+change-another-hour = Faites fonctionner { $first } de { $to }, et non de { $from }.
+change-off-at-night = Faites fonctionner { $first } seulement de { $to }, et éteignez avant que les gens dorment.
 change-other-cord = À la place de la rallonge { $first }, prenez-en une marquée pour l’extérieur.{ $wires ->
         [none] {""}
         [4] {" "}Il lui faut quatre fils, avec neutre et { -ground-wire }.
@@ -47,7 +47,7 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
        *[no] {""}
     }{" "}Nous l’appelons aussi { $first }.
 change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
-change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
+change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à la place une rallonge GFCI certifiée.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
        *[other] { $sockets } places
@@ -55,7 +55,7 @@ change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié pa
         [yes] {" "}Nous l’appelons { $names }.
        *[no] {""}
     }
-change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.{ $named ->
+change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est un fil plus gros), marquée pour l’extérieur.{ $named ->
         [yes] {" "}Nous l’appelons { $names }.
        *[no] {""}
     }
@@ -63,15 +63,15 @@ change-smaller-appliance = { $starts ->
     [yes] À la place de { $first }, prenez un appareil de { $power } ou moins en marche et { $starting } ou moins au démarrage. Ne branchez pas celui de { $old }.
    *[no] Prenez un appareil de { $power } ou moins à la place de { $first }, pas celui de { $old }.
   }{ $apart ->
-    [yes] {" "}On s’en sert loin { -generator(form: "of") } : ne l’y apportez pas.
+    [yes] {" "}Les gens s’en servent loin { -generator(form: "of") } : ne l’en rapprochez pas.
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire.
-       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Nous l’appelons { $names }. Branchez au bout un coffret de distribution certifié par un laboratoire.
-    } Il faut au coffret un disjoncteur et un GFCI par prise.
-change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
-change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
+        [none] À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire.
+       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Nous l’appelons { $names }. Branchez au bout un coffret d’usine certifié par un laboratoire.
+    } Il faut au coffret un disjoncteur et un { -gfci } par prise.
+change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un { -gfci } par prise.
+change-new-box = Branchez à { $first } un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un { -gfci } par prise.
 
 ## tallywatt mend
 
@@ -100,17 +100,17 @@ mend-tally = { $dangers ->
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }
-mend-turns = Tout ne peut pas fonctionner quand on le voudrait. La nouvelle carte montre à qui le tour.
-mend-proven = Rien de moins coûteux dans la liste des changements n’en élimine autant.
-mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
-mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.
-mend-stays = Reste
-mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne.
-mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
-mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
-mend-people-left = Rien n’est encore changé au matériel : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
+mend-turns = Tout ne peut pas fonctionner quand vous le voulez. La nouvelle carte montre ce qui marche quand.
+mend-proven = Nous ne connaissons rien de plus simple.
+mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé.
+mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
+mend-stays = Pas éliminé
+mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne carte.
+mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $path }.
+mend-people = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
+mend-people-left = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
 mend-try = Pour enregistrer le plan changé dans un nouveau fichier : tallywatt mend PLAN --into NOUVEAU.toml
-mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
+mend-exists = { $path } existe déjà, donc nous n’avons rien écrit. Donnez le nom d’un nouveau fichier.
 
 print-ws-mend = Changements qui élimineraient les dangers
 print-ws-mend-before = Tel quel : { $tally }.
@@ -137,7 +137,7 @@ may-yes = OUI : vous pouvez mettre en marche { $wanted }, tout le reste éteint
 may-yes-while = OUI : vous pouvez mettre en marche { $wanted } pendant que { $running } { $count ->
         [one] fonctionne
        *[other] fonctionnent
-    }.
+    }, tout le reste éteint.
 may-no = NON : ne mettez pas en marche { $wanted }.
 may-no-together = NON : ne faites pas marcher { $wanted } en même temps.
 may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running } { $count ->
@@ -147,26 +147,32 @@ may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running
 may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
-    } ({ $codes }). Si le moteur tourne, arrêtez-le, mais n’entrez jamais dans un lieu fermé pour cela. Laissez-le arrêté tant qu’il reste un danger. « tallywatt check » dit comment.
+    } (voyez { $codes }). Si le moteur tourne, arrêtez-le, mais n’entrez jamais dans un lieu fermé pour cela. Laissez-le arrêté tant qu’il reste un danger. « tallywatt check » dit comment.
 may-but = Le plan a aussi { $signal ->
         [warning] un avertissement
-       *[other] une mise en garde
+       *[other] un point d’attention
     } : { $title } ({ $code }).
-may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
+may-but-amps = Il y a assez de puissance, mais le danger est toujours là. Laissez le moteur arrêté.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
-may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
-may-refused = Ne branchez pas { $names } : il ne faut utiliser aucune prise qui reste. « tallywatt check » dit pourquoi.
-may-wrong-place = Ne branchez pas { $names } là où le plan le met. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
+may-no-place = Ce plan n’a pas de prise pour { $names } : { $reason }.
+may-refused = Ne branchez pas { $names } : il ne faut utiliser aucune des prises qui restent. « tallywatt check » dit pourquoi.
+may-wrong-place = Ne branchez pas { $names } à la prise que donne le plan. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place
        *[other] partagent leur place
     } avec un autre appareil que vous nommez. Débranchez d’abord celui-là, et n’en branchez qu’un à la fois.
-may-nothing = Tout ce que vous nommez fonctionne déjà.
-may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
-may-over-hours = { $at } : limite de { $limit } pour trois heures ou plus. Ceux-ci comptent pour { $asks } : { $over } de trop.
-may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
-may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }. La pointe { -generator(form: "of") } est de { $limit } : { $over } de trop.
-may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
+may-nothing = Tout ce que vous nommez est déjà en marche.
+may-over-short = { $of ->
+    [set] { -generator(form: "The") } peut fournir { $limit }.
+   *[part] La limite à { $at } est { $limit }.
+  } Ceux-ci demandent { $asks } : { $over } de trop.
+may-over-hours = { $of ->
+    [set] { -generator(form: "The") } peut fournir { $limit } pendant trois heures ou plus.
+   *[part] La limite à { $at } est { $limit } pendant trois heures ou plus.
+  } Ceux-ci comptent pour { $asks } : { $over } de trop.
+may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit fournir { $asks }. La pointe est de { $limit } : { $over } de trop.
+may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }. La pointe { -generator(form: "of") } est de { $limit } : { $over } de trop.
+may-order-only = Mis en marche dans le bon ordre, chacun démarre. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même plus tard, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »
 # Amps of a part that both legs of the generator feed: those that it carries, what is asked of one of them, and
@@ -174,28 +180,28 @@ may-part = « { $id } »
 amps-both = { $amps } sur A et { $amps } sur B
 amps-one-leg = { $amps } sur une phase
 amps-both-at-most = { $amps } sur A et jusqu’à { $amps } sur B
-amps-all = { $amps }
+amps-all = { $amps } en tout
 may-order = Mettez en marche dans cet ordre
-may-order-step = { $name } à « { $at } » : avec le reste, { -generator(form: "the") } donne alors jusqu’à { $amps } un instant
+may-order-step = { $name } à « { $at } » : à ce moment, { -generator(form: "the") } fournit jusqu’à { $amps }
 may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
 may-meter = Quand tout tourne, comptez
-may-meter-breaker = à travers le disjoncteur de « { $breaker } » : jusqu’à { $amps }
-may-meter-receptacle = à un instrument enfichable à « { $receptacle } » : { $volts } ou un peu plus, si { -generator(form: "the") } donne { $nominal }
-may-meter-if = N’ouvrez rien pour mesurer. S’il y a plus d’ampères pendant plus de quelques secondes, ou nettement moins de volts : arrêtez le moteur, tâtez rallonges et fiches, et cherchez ce qui est différent.
-may-as-placed = Ceci vaut pour les branchements que montre la carte.
-may-no-load = Aucun appareil n’a le nom { $asked }.
+may-meter-breaker = à travers le disjoncteur de « { $breaker } » : jusqu’à { $amps }
+may-meter-receptacle = à un voltmètre de prise à « { $receptacle } » : { $volts } ou un peu plus, si { -generator(form: "the") } donne { $nominal }
+may-meter-if = N’ouvrez rien pour mesurer. Si un appareil de mesure de prise montre plus d’ampères pendant plus de quelques secondes, ou bien moins de volts, arrêtez le moteur. Puis tâtez les rallonges et les fiches, et voyez si autre chose est branché.
+may-as-placed = Ceci suppose que tout est branché comme le montre la carte.
+may-no-load = Ce plan n’a pas de { $asked }.
 may-no-load-nearest = Vouliez-vous dire « { $nearest } » ?
-may-no-load-known = Il y a { $known }.
+may-no-load-known = Il a : { $known }.
 
 ## Who may run together, in what order.
 
-share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaque danger : d’ici là, le moteur reste arrêté.
+share-danger = La liste qui suit ne regarde que la puissance, pas le danger. Laissez le moteur arrêté tant que vous n’avez pas éliminé chaque danger.
 share-all = Pour la puissance, tout peut fonctionner en même temps.
-share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
+share-together = Vous pouvez faire marcher en même temps tout ce qui est sur une ligne, et rien d’autre.
 share-never = Jamais ensemble
-share-alone = { $name }, tel que prévu, même sans rien d’autre
+share-alone = { $name } : pas même sans rien d’autre, selon le plan actuel
 share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
-share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
-share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
+share-off = Pendant que { $life } fonctionne, laissez à l’arrêt : { $off }.
+share-turns = Tout ne peut pas marcher quand vous le voulez. À tour de rôle
 print-turns-title = À tour de rôle

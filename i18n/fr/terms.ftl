@@ -21,11 +21,12 @@
 }
     .gender = feminine
 
-# m. Code de construction du Québec, chapitre V, from a secondary copy: "disjoncteur différentiel",
-# in short DDFT. "GFCI" is what stands on the device.
+# m. "GFCI" is what stands on the device and what people call it. Code de construction du Québec, chapitre V,
+# from a secondary copy: "disjoncteur différentiel", in short DDFT.
 -gfci = { $form ->
-   *[one] DDFT
-    [many] DDFT
+   *[one] GFCI
+    [One] GFCI
+    [many] GFCI
     [full] disjoncteur différentiel (DDFT, GFCI)
 }
 

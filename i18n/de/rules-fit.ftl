@@ -131,7 +131,7 @@ FIT007 = { $fix ->
         [these] Die brauchen sie: { $needs }. Alle anderen Steckdosen geben { $volts }.
        *[other] Nichts im Plan braucht sie. Alle anderen Steckdosen geben { $volts }.
       }
-    .fix-nothing = Stecken Sie dort nur Kabel, Kästen und Adapter ein, die für 120/240 V geprüft sind. Kleben Sie das gedruckte Etikett an.
-    .fix-these = Stecken Sie dort nur ein, was laut Schild für { $twice } ist, und Kabel, Kästen und Adapter, die für 120/240 V geprüft sind.
-    .fix-maybe = Suchen Sie „120/240 V“ auf dem Schild des Generators. Bis dahin dort nur Kabel, Kästen und Adapter einstecken, die für 120/240 V geprüft sind.
+    .fix-nothing = Stecken Sie dort nur Kabel, Kästen und Adapter ein, die für 120/240 V zugelassen sind. Kleben Sie das gedruckte Etikett an.
+    .fix-these = Stecken Sie dort nur ein, was laut Schild für { $twice } ist, und Kabel, Kästen und Adapter, die für 120/240 V zugelassen sind.
+    .fix-maybe = Suchen Sie „120/240 V“ auf dem Schild des Generators. Bis dahin dort nur Kabel, Kästen und Adapter einstecken, die für 120/240 V zugelassen sind.
     .fix-plate = Bevor Sie den Motor starten, suchen Sie „120 V“ oder „120/240 V“ auf dem Schild des Generators. Steht dort „120/240 V“, schreiben Sie es in den Plan, und drucken Sie neue Etiketten und eine neue Karte.

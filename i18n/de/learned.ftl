@@ -1,7 +1,7 @@
 ### Safety. What was learned at camp.
 
 # What people type for it, with spaces between.
-learned-word-alarm = alarm warner melder kohlenmonoxid monoxid co kopfschmerzen kopfweh schwindlig schwindel übel übelkeit erbrochen ohnmächtig bewusstlos
+learned-word-alarm = alarm co-alarm warner co-warner melder co-melder kohlenmonoxid-melder kohlenmonoxid monoxid co kopfschmerzen kopfweh schwindlig schwindel übel übelkeit erbrochen ohnmächtig bewusstlos
 learned-word-fire = feuer brand flamme flammen brennt
 learned-word-shock = schlag stromschlag kribbelt gekribbelt elektrisiert
 learned-word-hot = heiß weich geschmolzen schmilzt verbrannt verschmort schmort rauch raucht qualm qualmt riecht stinkt geruch braun funken funkt
@@ -40,7 +40,7 @@ learned-no-part = Wir wissen nicht, welches Teil Sie meinen. Nennen Sie Steckdos
 learned-parts = Sie haben mehrere Teile genannt: { $parts }. Nennen Sie eines.
 learned-no-figure = Wir haben keine Ampere, Volt oder Stunden gefunden, die wir verstehen, oder zwei von einer Sorte.
 learned-no-breaker = Der Plan hat für { $parts } keinen Schutzschalter. Nennen Sie die Steckdose, zu der er gehört.
-learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst bei 13 A“, mit den Ampere von allem, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
+learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst bei 13 A“, mit den Ampere von allem, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
 learned-tripped-unknown = Wir wissen nicht, welche Zahl auf dem Schutzschalter von { $part } steht, darum ändern { $amps } nichts. Sehen Sie nach, und schreiben Sie die Zahl in den Plan.
 learned-meter-compare = Sie haben an { $part } { $volts } abgelesen. Wir hatten { $least } oder mehr erwartet, wenn alles an ist. Messen Sie jetzt an einer Steckdose des Generators, mit denselben Dingen an. Zeigt sie mehr als { $more }, ist ein Stecker, Kabel oder Kasten auf dem Weg schadhaft: Stellen Sie den Motor ab, und tasten Sie alles ab.
 learned-meter-source = Sie haben an { $part } { $volts } abgelesen. Unter { $least } ist der Generator überlastet oder nicht in Ordnung. Schalten Sie etwas aus. Bleibt es niedrig, lassen Sie den Generator prüfen.

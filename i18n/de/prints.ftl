@@ -54,10 +54,10 @@ print-set-by-coiled-cord = Kabel „{ $id }“ ist aufgerollt und verträgt desh
 print-set-by-coiled-cord-guessed = Wir wissen nicht, ob „{ $id }“ abgerollt ist: aufgerollt angenommen. Ganz abrollen.
 print-set-by-wiring = Die Leitung in „{ $id }“ setzt diese Grenze.
 print-set-by-not-fed = Falsche Spannung für diese Form. Wie unter Spannung behandeln.
-print-set-by-share-breaker = Über 80 % kann Schutzschalter „{ $id }“ auslösen.
-print-set-by-share-trips-early = 80 % des Werts, bei dem der Schutzschalter an „{ $id }“ ausgelöst hat.
-print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
-print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
+print-set-by-share-breaker = Über 80 % kann Schutzschalter „{ $id }“ auslösen.
+print-set-by-share-trips-early = 80 % des Werts, bei dem der Schutzschalter an „{ $id }“ ausgelöst hat.
+print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
+print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
 print-set-by-two = Ab 3 Stunden: { $hours } Kürzer: { $past }
 
 ## Etiketten
@@ -204,7 +204,7 @@ print-card-ranger = Platzwart
 print-card-hospital = Krankenhaus
 print-card-flip = Beidseitig drucken, an der langen Kante wenden.
 print-card-fold = Einseitig drucken. In der Mitte falten, Druck nach außen.
-print-card-trim = An den Eckmarken zuschneiden. Die Folie siegelt ringsum 3 mm.
+print-card-trim = An den Eckmarken zuschneiden. Die Folie siegelt ringsum 3 mm.
 print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
@@ -398,7 +398,7 @@ print-ws-limits = Grenze jeder Steckdose
 print-ws-limits-long = Für Stunden = das Kleinste von jedem Wert der Zeile × seinem Anteil und „für Stunden“ dessen, was sie speist. Ohne Anteil zählt er ganz.
 print-ws-limits-short = Kurz = das Kleinste von jedem Wert der Zeile und „kurz“ dessen, was sie speist.
 print-ws-limits-watts = Watt (auf Seite 1) = Ampere × Volt.
-print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
+print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
 print-ws-limits-first = Die erste Zeile ist der Generator: seine Dauerleistung hier ÷ Volt, bei zwei Außenleitern je die Hälfte. Was ein Kabel verträgt, ist im nächsten Abschnitt gerechnet.
 print-ws-reason-rated-power = Dauerleistung
 print-ws-reason-rated-power-unguarded = Dauerleistung
@@ -424,16 +424,16 @@ print-ws-protection-how = Seite 1 nennt den Schutzschalter jedes Teils. Er darf 
 print-ws-part-receptacle = Steckdose
 print-ws-part-cord = Kabel
 print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
-print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-camper-main = nur der Hauptschutzschalter im Wohnwagen
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
-print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
-print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
-print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Hälfte, bei 120 V, gleich welcher. Trägt sein Stecker das nicht: auf jeder Hälfte, was der Stecker trägt, oder die halbe Last, wenn sie mehr ist.
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
+print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
+print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Hälfte, bei 120 V, gleich welcher. Trägt sein Stecker das nicht: auf jeder Hälfte, was der Stecker trägt, oder die halbe Last, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, ziehen Heizgeräte weniger Ampere und alles andere mehr: Diese stehen hier.
 print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller Spannung, und von dem, das startet, seine Startampere.

@@ -66,7 +66,7 @@ FIT003 = { $fix ->
   }
     .why = { $fix ->
         [look] Sie ist nur für { $twice }. Viele kleine Generatoren geben das nicht: Dann steht sie unter Spannung, aber der falschen.
-       *[other] Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Unter Spannung steht sie trotzdem.
+       *[other] Eine Steckdose für 240 V braucht beide Hälften eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Unter Spannung steht sie trotzdem.
       }
     .fix-leave = Stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
     .fix-look = Suchen Sie „{ $twice }“ auf dem Schild des Generators. Bis dahin stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung.

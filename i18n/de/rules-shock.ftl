@@ -14,7 +14,7 @@ SHOCK001 = { $fix ->
     .why = Auf diesem Boden ({ $ground }) kann ein schadhaftes Kabel oder Gerät Strom durch Ihren Körper schicken, und kein Leitungsschutzschalter schaltet ihn ab. Ein FI-Schutzschalter (GFCI, Tasten TEST und RESET) ist gemacht, um bei 6 Tausendstel Ampere Fehlerstrom abzuschalten.
     .fix-protect = Benutzen Sie nur Steckdosen, Kabel oder Kästen mit den Tasten TEST und RESET (GFCI). Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen. Wenn nicht, benutzen Sie diese Steckdose nicht.
     .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen.
-    .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Vorschriften verlangen an Wohnwagen-Steckdosen keinen, denn ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er immer wieder aus, rufen Sie eine Elektrofachkraft.
+    .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit GFCI. Vorschriften verlangen an Wohnwagen-Steckdosen keinen, denn ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er immer wieder aus, rufen Sie eine Elektrofachkraft.
     .fix-free = Stecken Sie hier kein Gerät ein. Stecken Sie nur ein GFCI-Kabel (Tasten TEST und RESET) ein, und Geräte in dieses Kabel.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
     .fix-first = Ziehen Sie { $parts } aus { $place }. Stecken Sie in { $place } ein GFCI-Kabel (Tasten TEST und RESET), und { $parts } in dieses.
@@ -28,7 +28,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Ein Steckdosenprüfer kann hier täuschen
     .why = Wir wissen nicht, ob der Neutralleiter erdfrei ist (nicht mit dem Schutzleiter verbunden). Wenn ja, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der GFCI funktioniert.
-    .fix-find-out = Haben Sie einen FI-Schutzschalter (GFCI), prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+    .fix-find-out = Haben Sie einen GFCI, prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK003 = { $fix ->
     [ask] Damit werden vielleicht die Leitungen eines Gebäudes gespeist
@@ -118,17 +118,17 @@ SHOCK013 = { $fix ->
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
     .why = { $fix ->
-        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
-        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
-        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
-        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [if-none] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem GFCI, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen GFCI vom Auslösen abhalten. Der Boden ist hier { $ground }.
+        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [if-any] Wir wissen nicht, ob „{ $device }“ einen GFCI hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [if-none] Wir wissen nicht, ob „{ $device }“ einen GFCI hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir das angenommen: Dann löst bei einem Fehler nichts aus. Der Boden ist hier { $ground }.
-       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
+       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser GFCI nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.

@@ -72,7 +72,7 @@ CORD006 = { $fix ->
 
 CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
     .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Dosen hängen an einem dünnen Kabel. Betroffen: { $about }.
-    .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen zugelassenen Kasten (Zeichen eines Prüflabors) mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose des Generators oder eines Kastens, und halten Sie sie trocken.
+    .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen zugelassenen Kasten (Zeichen eines Prüflabors) mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose, und halten Sie sie trocken.
 
 CORD008 = { $first } heizt stundenlang am Ende eines Kabels
     .why = Es braucht { $amps } ({ $watts }) über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. { $fix ->

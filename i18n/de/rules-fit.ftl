@@ -25,8 +25,8 @@ FIT001 = { $fix ->
         [dead] Der Stecker passt in etwas, das keinen Strom bekommt oder eine andere Spannung gibt, als seine Form verspricht.
        *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
       }
-    .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder schneiden Sie nie an einem Stecker.
-    .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Ändern Sie nie einen Stecker.
+    .fix-load = Nehmen Sie ein zugelassenes Kabel oder einen zugelassenen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder schneiden Sie nie an einem Stecker.
+    .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein zugelassenes Kabel oder einen zugelassenen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Ändern Sie nie einen Stecker.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder schneiden Sie nie an einem Stecker.
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $fits ->
         [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
@@ -66,7 +66,7 @@ FIT003 = { $fix ->
   }
     .why = { $fix ->
         [look] Sie ist nur für { $twice }. Viele kleine Generatoren geben das nicht: Dann steht sie unter Spannung, aber der falschen.
-       *[other] Eine Steckdose für 240 V braucht beide Hälften eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Unter Spannung steht sie trotzdem.
+       *[other] Sie braucht beide Hälften eines 120/240-V-Generators oder einen Neutralleiter und bekommt das nicht: Kein Adapter kann das ergänzen. Unter Spannung steht sie trotzdem.
       }
     .fix-leave = Stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
     .fix-look = Suchen Sie „{ $twice }“ auf dem Schild des Generators. Bis dahin stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung.

@@ -8,7 +8,7 @@ night-life = Fragen Sie den Arzt, die Ärztin oder den Lieferanten nach einer Ba
 night-sleep = Stellen Sie den Motor ab, bevor jemand einschläft.
 
 life-cannot = Verlassen Sie sich für { $about } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nutzen Sie die Ersatzversorgung Ihres Lieferanten. Ändern Sie nie die Einstellung des Geräts.
-life-off = Lassen Sie neben { $life } ausgeschaltet: { $off }. Stellen Sie nie herunter oder ab, wovon ein Leben abhängt.
+life-off = Neben { $life } bleibt aus: { $off }. Stellen Sie nie herunter oder ab, wovon ein Leben abhängt.
 life-turns = Stecken Sie { $life } nie für anderes aus, und stellen Sie daran nichts herunter. Lassen Sie das Übrige abwechselnd laufen.
 life-it = { $sure ->
     [yes] Davon hängt die Gesundheit eines Menschen ab.

@@ -3,7 +3,7 @@
 ground-wet = nass
 ground-damp = feucht
 ground-dry = trocken
-ground-unknown = uns nicht bekannt, also als nass angenommen
+ground-unknown = nicht bekannt, also als nass angenommen
 
 SHOCK001 = { $fix ->
     [free] Kein GFCI schützt { $any }

@@ -11,7 +11,7 @@ cli-heading-options = Optionen
 cli-heading-arguments = Argumente
 cli-arg-answers = Antworten auf die Fragen, eine je Zeile, statt zu fragen; "-" liest die Standardeingabe
 cli-arg-plain = Zeile für Zeile fragen, ohne etwas neu zu zeichnen, wie es Bildschirmleser mögen
-cli-arg-language = Die Sprache für Bildschirm und Drucke, etwa es oder fr-CA, was auch immer Plan und System sagen
+cli-arg-language = Die Sprache für Bildschirm und Drucke, etwa es oder fr-CA; fehlt sie, die des Plans oder des Systems
 cli-arg-units = Fuß, Gallonen und °F, oder Meter, Liter und °C; fehlt es, wie es in der Region der Sprache üblich ist
 cli-arg-print-language = Die Sprache der Drucke, wenn es nicht die des Bildschirms ist; mehrere machen je einen Satz: es,fr
 cli-arg-help = Diese Hilfe zeigen
@@ -44,7 +44,7 @@ cli-value-units = EINHEITEN
 cli-value-words = WORTE
 cli-value-yyyy-mm-dd = JJJJ-MM-TT
 cli-values = [{ $values }]
-cli-default = [üblich: { $value }]
+cli-default = [Vorgabe: { $value }]
 usage-unknown-argument = { $argument } gibt es hier nicht
 usage-unknown-command = es gibt keinen Befehl { $argument }
 usage-wrong-value = { $argument } kann nicht „{ $value }“ sein
@@ -67,7 +67,7 @@ cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
 cli-check-long = Auch sagen, warum, und was jede Steckdose verträgt
 cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
 
-cli-print = Etiketten, Karte, Vorsichtsliste und Berechnung eines Plans drucken
+cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
 cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-print-into = Der Ordner, in den geschrieben wird
 cli-print-paper = Das Papier im Drucker
@@ -89,7 +89,7 @@ cli-may-loads = Was eingeschaltet werden soll: Kürzel oder Namen, in Anführung
 cli-may-while = Was schon läuft
 cli-may-format = "text" für Menschen; "json" für Programme
 
-cli-learned = In den Plan aufnehmen, was sich im Camp gezeigt hat: ein Automat löste aus, ein Kabel wurde heiß, eine Messung, die Stunden eines Tanks
+cli-learned = In den Plan aufnehmen, was sich auf dem Platz gezeigt hat: was auslöste, was heiß wurde, eine Messung, die Stunden eines Tanks
 cli-learned-plan = Die Plandatei; sie wird geändert, und ihre Kommentare bleiben
 cli-learned-words = Was Sie gesehen haben, etwa: front ausgelöst bei 13 A
 cli-learned-date = Der Tag, an dem Sie es gesehen haben; fehlt er, heute
@@ -98,7 +98,7 @@ cli-reprint = Sagen, welche Etiketten und Blätter eines alten Plans für einen 
 cli-reprint-old = Der Plan, den Sie gedruckt haben
 cli-reprint-new = Der Plan, wie er jetzt ist
 
-cli-mend = Den kleinsten Aufwand finden, der Gefahren behebt und alles laufen lässt, was laufen muss, und sagen, was übrig ist
+cli-mend = Die einfachsten Änderungen finden, die Gefahren beheben und alles laufen lassen, was laufen muss, und sagen, was übrig ist
 cli-mend-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-mend-into = Den geänderten Plan in diese neue Datei schreiben; eine vorhandene bleibt, wie sie ist
 cli-mend-warnings = Auch die Warnungen beheben, soweit Änderungen es können
@@ -122,7 +122,7 @@ failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
 failure-json = der Bericht kann nicht als JSON geschrieben werden
 
 check-plan = { $name }
-check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
+check-none = Wir haben in diesem Plan nichts gefunden. Wir können etwas übersehen.
 check-dangers = Das beheben, bevor der Motor startet:
 check-next = Was jetzt zu tun ist
 next-none = Keine Regel fand eine Gefahr oder eine Warnung. Es entscheiden trotzdem die örtlichen Vorschriften.
@@ -146,58 +146,58 @@ check-count = { $dangers ->
        *[other] { $notices } Hinweise
     }.
 check-label-why = Warum
-check-label-look = Suchen
+check-label-look = Nachsehen
 check-label-do = Tun
 check-label-also = Auch
 trouble-too = Damit verschwindet auch: { $troubles }
 trouble-also = { $title } ({ $code })
-trouble-assumed = Wir wissen es nicht und haben angenommen: { $title }
-trouble-assumed-why = Das ist der schlimmste Fall. { $why }
+trouble-assumed = Schlimmster Fall: { $title }
+trouble-assumed-why = Wir wissen es nicht und haben das Schlimmste angenommen. { $why }
 trouble-look = Wenn Sie es wissen, ändern Sie Ihre Antwort und prüfen Sie noch einmal.
 check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt, wenn sonst nichts an ist
 check-limit-amps = { $amps } (etwa { $watts })
-check-limit-two = { $long } für 3 Stunden oder länger, gesetzt von { $long_by }. { $short } für weniger als 3 Stunden, gesetzt von { $short_by }.
+check-limit-two = { $long } für 3 Stunden oder länger (Grenze: { $long_by }). { $short } für weniger als 3 Stunden (Grenze: { $short_by }).
 check-limit-refused = GESPERRT. Siehe { $code }.
 check-limit-guarded = Nur ein GFCI-Kabel (Tasten TEST und RESET). Siehe { $code }.
 check-limit-guarded-ahead = Erst ein GFCI-Kabel (Tasten TEST und RESET) davor stecken. Siehe { $code }.
 check-limit-behind = GESPERRT: { $count ->
         [one] bekommt
        *[other] bekommen
-    } den Strom von { $id }, das gesperrt ist. Siehe { $code }.
-check-limit-one = { $long }. Gesetzt von { $short_by }.
-check-limit-same = { $long } für 3 Stunden oder länger, { $short } für weniger als 3 Stunden. Gesetzt von { $short_by }.
-check-limit-share = 80 % von { $id } ({ $reason })
-check-limit-share-own = 80 % von: { $reason }
-check-limit-by = { $id } ({ $reason })
+    } den Strom von „{ $id }“, das auch gesperrt ist. Siehe { $code }.
+check-limit-one = { $long }. Grenze: { $short_by }.
+check-limit-same = { $long } für 3 Stunden oder länger, { $short } für weniger als 3 Stunden. Grenze: { $short_by }.
+check-limit-share = 80 % von „{ $id }“ ({ $reason })
+check-limit-share-own = 80 % von: { $reason }
+check-limit-by = „{ $id }“ ({ $reason })
 check-limit-only = Hier nur { $parts }. { $limit }
 check-limit-bonding-plug = Hier nur der Brückenstecker.
-check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß
-check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Dieses Programm nicht.
+check-assumed = Das wissen wir nicht, also haben wir den gefährlicheren Fall angenommen
+check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden, nicht dieses Programm.
 
-reason-rated-power = was der Generator geben kann
-reason-rated-power-unguarded = was der Generator geben kann; er schaltet vielleicht nicht von selbst ab
-reason-one-leg = die Hälfte des Generators, eine Seite
-reason-one-leg-unguarded = die Hälfte des Generators, eine Seite; er schaltet vielleicht nicht von selbst ab
+reason-rated-power = die Leistung des Generators
+reason-rated-power-unguarded = die Leistung des Generators, der darüber vielleicht nicht abschaltet
+reason-one-leg = eine Hälfte des Generators
+reason-one-leg-unguarded = eine Hälfte des Generators, der darüber vielleicht nicht abschaltet
 reason-breaker = der Schutzschalter
 reason-trips-early = ein Schutzschalter, der zu früh auslöst
 reason-receptacle = was die Steckdose selbst verträgt
 reason-plug = was der Stecker verträgt
-reason-cord-ampacity = die Leiter des Kabels; kein Schutzschalter wacht darüber
+reason-cord-ampacity = die Leiter des Kabels; kein Schutzschalter schützt sie
 reason-cord-mark = die übliche Angabe auf so dünnen, langen Kabeln; Schild lesen, das Kleinere gilt
-reason-coiled-cord = das Kabel ist aufgerollt; kein Schutzschalter wacht darüber
+reason-coiled-cord = das aufgerollte Kabel; kein Schutzschalter schützt es
 reason-parallel-kit = der Verbindungssatz zwischen den Generatoren
-reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüber
+reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter schützt es
 reason-wiring = die Leitung des Kastens
-reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behandeln
+reason-not-fed = falsche Spannung für ihre Form; wie unter Spannung behandeln
 
-demo-changed = { $path } ist nicht mehr der Plan der Vorführung: jemand hat ihn geändert. Wir haben nichts geschrieben.
+demo-changed = { $path } ist nicht mehr der Plan der Vorführung: Jemand hat ihn geändert. Wir haben nichts geschrieben.
 demo-changed-hint = Zum Drucken: tallywatt print PLAN --into ORDNER. Für die Vorführung nennen Sie mit --into einen anderen Ordner.
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten
 demo-file-look = das Blatt zum Nachsehen: was zu prüfen ist, mit Platz zum Schreiben
-demo-file-cautions = die Liste zum Abhaken, das Schlimmste zuerst
+demo-file-cautions = die Vorsichtsliste zum Abhaken, das Schlimmste zuerst
 demo-file-worksheet = jede Zahl, für eine Elektrofachkraft
 demo-file-report = der Bericht für andere Programme
 demo-file-plan = der Plan selbst: ändern Sie ihn, dann "tallywatt print"
@@ -210,7 +210,10 @@ print-wrote = Geschrieben nach { $dir }:
 print-dangers-left = { $count ->
         [one] In diesem Plan ist noch 1 Gefahr
        *[other] In diesem Plan sind noch { $count } Gefahren
-    }. Starten Sie den Generator nicht. Lesen Sie zuerst die Vorsichtsliste.
+    }. Starten Sie den Generator erst, wenn { $count ->
+    [one] sie behoben ist
+   *[other] alle behoben sind
+  }. Die Vorsichtsliste zeigt, wie.
 print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.
 print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card half" oder "--card sheet".

@@ -10,7 +10,7 @@ part-asked-gear = Kabel und Kästen
 
 interview-welcome =
     Kurze Fragen, in fünf Teilen: Ihr Generator, seine Steckdosen, was Sie anschließen, der Platz, Ihre Kabel und Kästen.
-    In Klammern steht, was Enter nimmt. „Weiß ich nicht“ ist immer eine Antwort. Strg-C hört auf, und Ihre Antworten bleiben erhalten.
+    Enter nimmt die Antwort in Klammern oder mit *. Wenn Sie es nicht wissen, wählen Sie „Weiß ich nicht“: Dann nehmen wir die gefährlichere Antwort an und sagen es. Strg-C hört auf und behält Ihre Antworten.
 
 hint-list = Pfeile oder Text, Enter. Esc: zurück
 hint-many = Enter: an/ab. ← →: Zahl. Esc: zurück
@@ -109,25 +109,25 @@ ask-generator-name = Wie nennen Sie Ihren Generator?
     .help = Ein beliebiger kurzer Name: die Farbe, wem er gehört. Sie können ihn später ändern.
     .row = Name
 
-ask-generator-rated = Welche Leistung gibt der Generator?
-    .why = Siehe Typenschild. Stehen dort zwei Zahlen, dann beide: 2800 W, 3300 W.
+ask-generator-rated = Wie viel Watt gibt der Generator?
+    .why = Siehe Typenschild. Stehen dort zwei Zahlen, dann beide: 2800 W, 3300 W.
     .help =
         Suchen Sie zwei Zahlen auf dem Typenschild oder in der Anleitung. Die kleinere ist die Dauerleistung (running, rated): was er stundenlang gibt. Die größere ist die Spitze: was er ein paar Sekunden lang gibt, damit ein Motor startet. Tippen Sie beide, mit einem Komma dazwischen.
         Steht dort nur eine, tippen Sie diese. Wir fragen dann, welche der beiden es ist. Die große Zahl in seinem Namen ist oft die Spitze.
-        Stehen auf dem Schild nur Ampere und Volt, multiplizieren Sie: 20 A bei 120 V sind 2400 W.
+        Stehen auf dem Schild nur Ampere und Volt, multiplizieren Sie: 20 A bei 120 V sind 2400 W.
     .row = Dauerleistung
 
-ask-generator-peak = Und höchstens, für ein paar Sekunden?
+ask-generator-peak = Wie viel Watt gibt er höchstens für ein paar Sekunden?
     .why = Typenschild: starting, surge oder peak watts.
     .help =
-        Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt, ob sie es können.
+        Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt uns, ob der Generator sie starten kann.
     .row = Spitzenleistung
 
 ask-generator-figure = Ist das seine Dauer- oder seine Spitzenleistung?
     .why = Die Zahl in seinem Namen ist meist die Spitze.
     .help =
         Sie haben eine einzige Zahl angegeben. Gehört sie zum Namen oder steht sie allein auf dem Karton, ist sie meist die Spitze: was er ein paar Sekunden lang gibt. Steht „running“, „rated“ oder „continuous“ dabei, ist sie die Dauerleistung.
-        Wenn Sie es nicht wissen, nehmen wir sie als Spitze, und drei Viertel davon als Dauerleistung.
+        Wenn Sie es nicht wissen, nehmen wir an, dass sie die Spitze ist und die Dauerleistung drei Viertel davon.
     .row = Diese Zahl ist
 pick-generator-figure-running = Die Dauerleistung
 pick-generator-figure-peak = Die Spitzenleistung
@@ -142,38 +142,38 @@ pick-generator-voltage-120 = Nur 120 V
 pick-generator-voltage-120-240 = 120 V und 240 V
 
 ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
-    .why = Danach richten sich die Prüfungen. Siehe Anleitung.
+    .why = Danach richten sich die Prüfungen. Unklar? „Weiß ich nicht“ wählen.
     .help =
-        Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
+        Der Neutralleiter führt den Strom zurück. Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
         Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
         Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Stecken Sie nie selbst einen ein, außer eine Elektrofachkraft sagt es.
         Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir für die Prüfungen „erdfrei“ an und für Stromschläge das Schlimmere.
     .row = Neutralleiter
 pick-generator-neutral-floating = Erdfrei
-pick-generator-neutral-plug = Erdfrei, mit Brückenstecker darin
+pick-generator-neutral-plug = Brückenstecker (ohne Kabel) steckt
 pick-generator-neutral-bonded = Mit dem Gehäuse verbunden
 
 ask-generator-inverter = Ist es ein Inverter-Generator?
-    .why = Der begrenzt seinen Strom selbst. Siehe Schild.
+    .why = „inverter“ steht auf dem Gehäuse. Meist leise und ringsum geschlossen.
     .help =
         Ein Inverter-Generator ist meist leise, hat ein geschlossenes Gehäuse und einen Schalter, der den Motor langsamer laufen lässt. Auf dem Schild oder in der Anleitung steht „inverter“.
         Ein offener Rahmen mit rundem Tank obenauf ist meist keiner.
     .row = Inverter
 
-ask-generator-sets = Laufen mehrere Generatoren zusammen als einer?
+ask-generator-sets = Laufen mehrere Generatoren miteinander verbunden?
     .why = Durch einen Verbindungssatz verbunden. Getrennte: je ein eigener Plan.
     .help =
         Nur manche Inverter-Generatoren lassen sich verbinden, und nur mit dem Verbindungssatz, den ihr Hersteller dafür verkauft.
         Zwei Generatoren, die getrennt laufen, jeder mit eigenen Kabeln, sind nicht verbunden: Machen Sie für jeden einen Plan.
     .row = Verbundene Generatoren
 pick-generator-sets-1 = Nein, nur dieser
-pick-generator-sets-2 = Zwei als einer
-pick-generator-sets-3 = Drei als einer
-pick-generator-sets-4 = Vier als einer
+pick-generator-sets-2 = Zwei miteinander verbunden
+pick-generator-sets-3 = Drei miteinander verbunden
+pick-generator-sets-4 = Vier miteinander verbunden
 
 # Safety.
 ask-generator-kit = Ist es der Verbindungssatz des Herstellers für genau diese?
-    .why = Anders verbunden brennen sie, und blanke Stifte sind unter Spannung.
+    .why = Anders verbunden brennen sie, und blanke Stifte stehen unter Spannung.
     .help = Die Anleitung des Verbindungssatzes nennt die Generatoren, für die er ist. Stehen Ihre nicht darin, oder ist das Kabel dazwischen selbst gemacht, ist die Antwort nein. Wenn Sie es nicht wissen, nehmen wir nein an.
     .row = Satz vom Hersteller
 
@@ -221,16 +221,16 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 ask-outlet-list = Welche Steckdosen hat der Generator?
     .why = Jede ankreuzen, mit der Zahl ihres Schutzschalters. Suchen: 30, Dreh.
     .help =
-        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
-        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
+        Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
     .row = Steckdosen
 pick-outlet-list-done = Das sind alle seine Steckdosen
 
 ask-outlet-face = Welche Steckdose, welche Zahl am Schutzschalter?
     .why = Suchen: 30, Dreh, Haushalt.
     .help =
-        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
-        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei gleiche Steckdosen nebeneinander sind eine Art. Steckdosen hinter verschiedenen Schutzschaltern nennen Sie einzeln.
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
+        Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei gleiche Steckdosen nebeneinander sind eine Art. Steckdosen hinter verschiedenen Schutzschaltern nennen Sie einzeln.
     .row = Form
 pick-face-usual = { $shape } ({ $code }), Schutz { $amps } A
 pick-face-other = { $shape } ({ $code }), andere Zahl
@@ -239,7 +239,7 @@ pick-face-end = { $shape } ({ $code })
 ask-outlet-breaker = Welche Zahl steht auf dem Schutzschalter?
     .why = { $about }. Ein Knopf oder Schalter, etwa 20 A.
     .help =
-        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Tippen Sie sie mit Einheit: 20 A.
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Tippen Sie sie mit Einheit: 20 A.
         Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Steht keine Zahl da, tippen Sie unbekannt. Wir nehmen dann an, dass nichts die Kabel schützt, und sagen es.
     .row = Schutzschalter
 
@@ -248,20 +248,20 @@ ask-outlet-name = Wie soll diese Steckdose heißen?
     .help = Buchstaben und Ziffern, - und _, keine Leerzeichen. Der Name kommt auf das Etikett neben der Steckdose.
     .row = Name
 
-ask-outlet-sockets = Wie viele Stecker nimmt sie?
-    .why = { $about }. Eine Doppelsteckdose nimmt 2.
-    .help = Zählen Sie die Plätze für Stecker hinter diesem einen Schutzschalter.
+ask-outlet-sockets = Wie viele Stecker passen hinein?
+    .why = { $about }. Eine Doppelsteckdose: 2.
+    .help = Zählen Sie die Dosen hinter diesem einen Schutzschalter.
     .row = Stecker
 
 ask-outlet-leg = Welche Hälfte des Generators speist sie?
     .why = { $about }. Siehe Schaltplan in der Anleitung.
-    .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Wenn Sie es nicht wissen, nehmen wir die schlechtere.
+    .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Wenn Sie es nicht wissen, nehmen wir die schlechtere an.
     .row = Hälfte
 pick-outlet-leg-a = Hälfte A
 pick-outlet-leg-b = Hälfte B
 
 ask-outlets-gfci = Welche haben die Tasten TEST und RESET?
-    .why = Das sind GFCI, gemacht, um bei einem Schlag schnell abzuschalten.
+    .why = Das sind FI-Schutzschalter (GFCI), gemacht, um bei Schlag abzuschalten.
     .help =
         Die zwei Tasten sind an der Steckdose selbst oder auf dem Bedienfeld bei den Buchstaben GFCI oder „ground fault“. Ein Schutzschalter mit nur einem Knopf ist keiner.
         Ein GFCI ist gemacht, um schnell abzuschalten, wenn Strom durch einen Menschen fließt. Er kann versagen: Drücken Sie vor jeder Benutzung TEST.
@@ -272,7 +272,7 @@ pick-outlets-gfci-none = Keine
 pick-outlets-gfci-some = Manche: ich sage, welche
 
 ask-outlets-odd = Ist an den Schutzschaltern etwas Besonderes?
-    .why = Geteilt oder schwach gibt er weniger als seine Zahl.
+    .why = Geteilt oder zu früh ausgelöst: Dann haben Sie weniger Leistung.
     .help =
         Zwei Steckdosen können sich einen Schutzschalter teilen: Was Sie der einen entnehmen, fehlt der anderen. Der Schaltplan in der Anleitung zeigt es; ebenso ein Bedienfeld mit weniger Schutzschaltern als Steckdosen.
         Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an nur noch diese kleinere Zahl.
@@ -309,22 +309,22 @@ pick-outlet-trips-none = nie zu früh
 # ---- Was laufen soll
 
 ask-load-list = Was schließen Sie an?
-    .why = Suchen: Wasserkocher, Telefon. Alles ankreuzen, oder eine übliche Liste.
+    .why = Suchen: Wasserkocher, Handy. Alles ankreuzen, oder eine fertige Liste.
     .help =
         Die Watt sind typisch, eher hoch. Besser ist das Schild am Gerät selbst: Wählen Sie das Gerät hier, und ändern Sie seine Watt auf der letzten Seite.
-        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben. Haben Sie zwei gleiche, kreuzen Sie 2 an.
+        Die fertigen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben. Haben Sie zwei gleiche, kreuzen Sie 2 an.
         Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
     .row = Was
 pick-load-list-done = Das ist alles
 
 ask-load-what = Was schließen Sie an?
-    .why = Suchen: Wasserkocher, Telefon.
+    .why = Suchen: Wasserkocher, Handy.
     .help = Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
     .row = Was
-pick-load-what-own = Etwas anderes: Ich habe sein Schild
+pick-load-what-own = Etwas anderes: Ich tippe es ein
 pick-load-what-appliance = { $name }, { $watts } W
 pick-load-what-occasion = { $name }: { $count } Geräte
-    .also = üblich liste vorlage anlass
+    .also = fertig üblich liste vorlage anlass
 
 ask-load-name = Wie heißt es?
     .why = Der Name kommt auf die Karte.
@@ -333,7 +333,7 @@ ask-load-name = Wie heißt es?
 
 ask-load-kind = Was tut es vor allem?
     .why = { $about }. Motoren brauchen zum Starten mehr.
-    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Dass nachts gekocht wird, nehmen wir nicht an; andere Wärme schon. Hängt die Gesundheit eines Menschen davon ab, auch ein Rollstuhl, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
+    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Dass nachts gekocht wird, nehmen wir nicht an; andere Wärme schon. Hängt die Gesundheit eines Menschen davon ab, auch ein Rollstuhl, wählen Sie immer das. Wenn Sie es nicht wissen, nehmen wir das Schlimmste jeder Art an, und dass die Gesundheit eines Menschen davon abhängen kann.
     .row = Art
 pick-load-kind-heater = Wärme: Raum, Bett, Haar, Werkzeug
 pick-load-kind-cooker = Kocht oder erhitzt Wasser
@@ -356,12 +356,12 @@ ask-load-count = Wie viele davon?
 
 ask-load-starting = Wie viel in dem Augenblick, in dem es startet?
     .why = { $about }. Etwa 2400 W oder LRA 39; oder unbekannt.
-    .help = Auf dem Schild kann starting, surge oder LRA stehen (Ampere bei blockiertem Läufer). Tippen Sie Watt als 2400 W, Ampere als 39 A oder LRA 39, so wie sie dastehen. Wenn Sie es nicht wissen, wird eine vorsichtige Zahl für diese Art genommen, und das wird gesagt.
+    .help = Auf dem Schild kann starting, surge oder LRA stehen (Ampere bei blockiertem Läufer). Tippen Sie Watt als 2400 W, Ampere als 39 A oder LRA 39, so wie sie dastehen. Wenn Sie es nicht wissen, nehmen wir eine vorsichtige Zahl für diese Art und sagen es.
     .row = Start
 
-ask-load-factor = Wie groß ist sein Leistungsfaktor?
-    .why = { $about }. Zwischen 0,1 und 1. Siehe Schild.
-    .help = Suchen Sie PF oder cos φ auf dem Schild. Was nur heizt, hat 1. Wenn Sie es nicht wissen, wird eine vorsichtige Zahl genommen.
+ask-load-factor = Welche Zahl steht hinter PF auf seinem Schild?
+    .why = { $about }. Zwischen 0,1 und 1. Kleiner heißt mehr Ampere.
+    .help = PF ist der Leistungsfaktor. Auf dem Schild kann auch cos φ stehen. Was nur heizt, hat 1. Wenn Sie es nicht wissen, nehmen wir eine vorsichtige Zahl.
     .row = Leistungsfaktor
 
 ask-load-continuous = Läuft es drei Stunden oder länger am Stück?
@@ -401,15 +401,15 @@ pick-load-wanted-wish = Verzichtbar
 
 ask-load-hours = Wann läuft es?
     .why = { $about }. Etwa 07:00-07:20, 19-21; keine: jederzeit.
-    .help = Uhrzeiten von und bis, durch Komma getrennt. Ohne Zeiten kann es jederzeit laufen.
+    .help = Tippen Sie Uhrzeiten von und bis, durch Komma getrennt. Ohne Zeiten nehmen wir an, dass es jederzeit laufen kann.
     .row = Stunden
 pick-load-hours-none = jederzeit
 
 ask-load-on = Wo ist es angeschlossen?
     .why = { $about }. Überlassen Sie es uns, oder sagen Sie es.
-    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
+    .help = Nur freie Steckdosen, in die der Stecker passt, werden gezeigt. Wenn Sie es uns überlassen, findet der Plan die Steckdosen, an denen am meisten zugleich laufen kann.
     .row = Angeschlossen an
-pick-load-on-any = Den besten Platz dafür finden
+pick-load-on-any = Die beste Steckdose dafür finden
 
 # ---- Der Platz
 
@@ -418,9 +418,9 @@ ask-site-name = Wie heißt dieses Wochenende?
     .help = Etwa: Wochenende in der Wacholderbucht.
     .row = Name
 
-ask-site-ground = Wie nass ist es, wo man die Sachen anfasst?
+ask-site-ground = Wie nass ist der Boden, wo Sie die Sachen benutzen?
     .why = Nasser Boden macht einen Schlag viel gefährlicher.
-    .help = Regen, nasses Gras, Pfützen, nackte Füße vom See: nass. Tau oder feuchte Erde: feucht. Ein trockener Boden unter einem Dach: trocken. Wenn es regnen kann, sagen Sie nass.
+    .help = Nass: Regen, nasses Gras, Pfützen, nasse nackte Füße. Feucht: Tau oder feuchte Erde. Trocken: ein trockener Boden unter einem Dach. Wenn es regnen kann, wählen Sie nass.
     .row = Boden
 pick-site-ground-wet = Nass: Regen, nasses Gras, Pfützen
 pick-site-ground-damp = Feucht: Tau, feuchte Erde
@@ -429,32 +429,32 @@ pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
     .why = Abgase töten Schlafende. Etwa { example-near }.
     .help =
-        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als { $step }: lieber zu nah als zu weit.
+        Messen Sie vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als { $step }. Schätzen Sie den Abstand lieber zu kurz als zu lang.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
     .row = Nächste Menschen
 
 ask-site-stands = Was ist über dem Generator und um ihn herum?
     .why = Abgase müssen weg. Bei Regen: Motor abstellen.
     .help =
-        Stellen Sie ihn bei Regen um, antworten Sie für diesen Ort.
+        Wenn Sie ihn bei Regen umstellen würden, antworten Sie für jenen Ort.
         Im Freien: nichts darüber, und ringsum { $clear } frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
-        Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise oder ein Faltpavillon darüber oder eine Wand nahe bei ihm heißt abgedeckt.
+        Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise oder ein Faltpavillon darüber oder eine Wand nahe bei ihm zählen als abgedeckt.
         Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
     .row = Generator steht
 pick-site-stands-open = Im Freien, ringsum { $clear } frei
 pick-site-stands-roof = Hohes Dach, ringsum offen
-pick-site-stands-covered = Unter Plane, Markise, an Wand
+pick-site-stands-covered = Plane, Pavillon, Markise oder Wand
 pick-site-stands-enclosed = In Zelt, Vorzelt, Auto, Schuppen
 
 ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
-    .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
+    .why = Einer in jedem Zelt oder Fahrzeug, geprüft, mit frischen Batterien.
     .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein. Wählen Sie „Niemand …“ nur, wenn hier niemand schläft, auch kein Nachbar: ein Markt oder ein Arbeitseinsatz am Tag.
     .row = Kohlenmonoxid-Melder
 pick-site-alarm-yes = Ja, an jedem Schlafplatz
 pick-site-alarm-no = Nein, oder nicht an jedem
 pick-site-alarm-nobody = Niemand schläft hier oder nebenan
 
-ask-site-building = Speist er die Leitungen eines Hauses?
+ask-site-building = Speist er die Leitungen von Haus oder Hütte?
     .why = Das kann Menschen an der Leitung töten, und Sie.
     .help = Antworten Sie Nein, wenn Sie nur in den Generator, seine Kabel und Kästen etwas einstecken. Antworten Sie Ja, wenn ein Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes geht. Legen Sie nie ein solches Kabel. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter. Wenn Sie es nicht wissen, nehmen wir an: ja.
     .row = Speist ein Gebäude
@@ -479,37 +479,37 @@ pick-site-quiet-none = keine
 
 ask-gear-list = Welche Kabel, Adapter und Kästen haben Sie?
     .why = Alles ankreuzen, auch was Sie nicht brauchen.
-    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften. Haben Sie zwei gleiche, kreuzen Sie 2 an.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er ist bei den Löchern oder Stiften eingeprägt. Haben Sie zwei gleiche, kreuzen Sie 2 an.
     .row = Was
 pick-gear-list-done = Das ist alles
 
-ask-gear-what = Was ist in der Kiste: Kabel, Adapter, Kästen?
+ask-gear-what = Welche Kabel, Adapter und Kästen haben Sie?
     .why = Wählen Sie, was es ist.
-    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er ist bei den Löchern oder Stiften eingeprägt.
     .row = Was
 pick-gear-what-extension = Verlängerung, Haushalt (5-15)
 pick-gear-what-three-way = Kabel mit 3 Haushaltsenden (5-15)
-pick-gear-what-strip = Steckdosenleiste, 6 Plätze (5-15)
-pick-gear-what-twist-30 = Drehkabel 30 A (L5-30)
+pick-gear-what-strip = Steckdosenleiste, 6 Dosen (5-15)
+pick-gear-what-twist-30 = Kabel 30 A, Drehstecker (L5-30)
 pick-gear-what-camper-30 = Wohnwagenkabel 30 A (TT-30)
-pick-gear-what-twist-30-four = Drehkabel 30 A, 4 Stifte (L14-30)
-pick-gear-what-split-30 = Verteiler L5-30 auf 3 Haushalt
-pick-gear-what-split-30-four = Verteiler L14-30 auf 4 Haushalt
+pick-gear-what-twist-30-four = Kabel 30 A, Dreh, 4 Stifte (L14-30)
+pick-gear-what-split-30 = Verteilerkabel L5-30 auf 3 Haushalt
+pick-gear-what-split-30-four = Verteilerkabel L14-30 auf 4 Haushalt
 pick-gear-what-camper-to-twist = Adapter Stecker L5-30 auf TT-30
 pick-gear-what-camper-to-home = Adapter Stecker 5-15 auf TT-30
 pick-gear-what-home-to-camper = Adapter Stecker TT-30 auf 5-15
 pick-gear-what-four-to-twist = Adapter Stecker L14-30 auf L5-30
 pick-gear-what-cord = Anderes Kabel, anderer Adapter
-pick-gear-what-box-twist-30 = Schutzschalterkasten, von L5-30
-pick-gear-what-box-camper-30 = Schutzschalterkasten, von TT-30
-pick-gear-what-box-twist-30-four = Schutzschalterkasten, von L14-30
-pick-gear-what-box-50 = Schutzschalterkasten, von 14-50
-pick-gear-what-box = Anderer Schutzschalterkasten
+pick-gear-what-box-twist-30 = Kasten mit Schutzschaltern, L5-30
+pick-gear-what-box-camper-30 = Kasten mit Schutzschaltern, TT-30
+pick-gear-what-box-twist-30-four = Kasten mit Schutzschaltern, L14-30
+pick-gear-what-box-50 = Kasten mit Schutzschaltern, 14-50
+pick-gear-what-box = Anderer Kasten mit Schutzschaltern
 pick-gear-what-camper = Wohnwagen oder Wohnmobil (RV)
 
 ask-gear-plug = Welcher Stecker ist daran?
     .why = { $about }: das Ende mit den Stiften.
-    .help = Suchen Sie den Namen, der zwischen den Stiften steht.
+    .help = Suchen Sie den Namen, der zwischen den Stiften eingeprägt ist.
     .row = Stecker
 
 # Safety.
@@ -526,21 +526,21 @@ pick-gear-inside-done = Das ist alles darin
 
 ask-gear-ends = Welche Steckdosen sind am anderen Ende?
     .why = { $about }. Jede ankreuzen, und wie viele.
-    .help = Sehen Sie sich die Löcher an und den Namen, der daneben steht. Kreuzen Sie jede Form an. Sind es mehr gleiche, kreuzen Sie an, wie viele es sind.
+    .help = Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Kreuzen Sie jede Form an. Sind es mehr gleiche, kreuzen Sie an, wie viele es sind.
     .row = Enden
 pick-gear-ends-done = Das sind alle Enden
 
 ask-gear-jacket = Was ist auf das Kabel gedruckt?
     .why = { $about }. Etwa SJTW 12/3; 12/3 allein genügt.
     .help =
-        Der Aufdruck wiederholt sich in kurzen Abständen am Mantel. 12/3 heißt Leiter der Größe 12, drei davon. Eine kleinere Zahl ist ein dickerer Leiter. Die Buchstaben nennen den Mantel: Mit einem W darin darf er draußen benutzt werden.
+        Der Aufdruck wiederholt sich in kurzen Abständen am Mantel. 12/3 heißt drei Adern der Größe 12. Eine kleinere Zahl (AWG) ist eine dickere Ader. Die Buchstaben nennen den Mantel: Mit einem W darin darf er draußen benutzt werden.
         Auf metrischen Kabeln steht 3G1.5 oder 3x2.5 mm2.
-        Wenn Sie es nicht lesen können, tippen Sie unbekannt. Wir nehmen es dann für ein dünnes Kabel für innen und sagen es.
+        Wenn Sie es nicht lesen können, tippen Sie unbekannt. Wir nehmen dann ein dünnes Kabel für drinnen an und sagen es.
     .row = Aufdruck
 
 ask-gear-length = Wie lang ist es?
     .why = { $about }. Etwa { example-length }.
-    .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie so am Kabel entlang.
+    .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie, wie oft das in die Länge des Kabels geht.
     .row = Länge
 
 ask-gear-outdoor = Ist es für draußen gekennzeichnet?
@@ -549,28 +549,28 @@ ask-gear-outdoor = Ist es für draußen gekennzeichnet?
     .row = Für draußen
 
 ask-gear-coiled = Bleibt etwas davon aufgerollt?
-    .why = { $about }. Aufgerollt kühlt es nicht und schmilzt.
+    .why = { $about }. Aufgerollt kühlt es nicht und kann schmelzen.
     .help = Legen Sie immer das ganze Kabel aus. Bleibt es auf einer Trommel oder auf einem Haufen, ist die Antwort ja.
     .row = Aufgerollt
 
 ask-hot = Wurde es oder ein Stecker daran je heiß oder weich?
-    .why = { $about }. Metall, das nicht mehr fest sitzt, kann brennen.
-    .help = Lauwarm ist bei viel Last normal. Konnten Sie die Hand nicht darauf lassen, oder ist es braun oder weich, antworten Sie ja. Dann sagen wir: nicht benutzen.
+    .why = { $about }. Metall, das nicht mehr fest sitzt, kann Feuer auslösen.
+    .help = Lauwarm ist bei viel Last normal. Konnten Sie die Hand nicht darauf lassen, oder ist es braun oder weich, antworten Sie ja. Dann sagen wir, dass Sie es nicht benutzen sollen.
     .row = Wurde heiß
 
 ask-bought = Haben Sie es schon?
-    .why = Müssen Sie es noch kaufen, so sagen wir, worauf Sie achten.
-    .help = Antworten Sie Nein für das, was Sie erst kaufen wollen. Sagen Sie, was Sie davon wissen, und „Ich weiß es nicht“ für das Übrige. Wir sagen dann, was auf der Packung stehen muss.
+    .why = Wenn nicht, sagen wir, worauf Sie beim Kauf achten.
+    .help = Antworten Sie Nein für das, was Sie erst kaufen wollen. Sagen Sie, was Sie davon wissen, und „Weiß ich nicht“ für das Übrige. Wir sagen dann, was auf der Packung stehen muss.
     .row = Schon da
 pick-not-bought = Noch nicht gekauft
 
 ask-gear-gfci = Hat es die Tasten TEST und RESET?
-    .why = { $about }. Manche Kabel haben den Schutz eingebaut.
+    .why = { $about }. Dann ist ein GFCI eingebaut.
     .help = Ein kleiner Kasten am Kabel mit zwei Tasten und den Buchstaben GFCI.
     .row = Stromschlag-Schutz
 
 ask-gear-listed = Ist der Kasten aus der Fabrik und zugelassen?
-    .why = { $about }. Selbst gebaut fehlt vielleicht der Schutz.
+    .why = { $about }. Einem selbst gebauten fehlt vielleicht, was Sie schützt.
     .help = Suchen Sie auf seinem Etikett das Zeichen eines Prüflabors. Ein Kasten, den jemand selbst gebaut hat, ist nicht zugelassen, so gut er auch gebaut ist.
     .row = Fabrik, zugelassen
 
@@ -580,10 +580,10 @@ ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
     .row = Innen verbunden
 
 ask-gear-from = Woran ist es angeschlossen?
-    .why = { $about }. Die Stelle, die dem Generator am nächsten ist.
-    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Gibt es keine oder wird es nicht benutzt, wählen Sie „Nichts“.
+    .why = { $about }. Wenn Sie wählen können: dem Generator am nächsten.
+    .help = Nur freie Steckdosen, in die der Stecker passt, werden gezeigt. Gibt es keine oder wird es nicht benutzt, wählen Sie „Nichts“.
     .row = Angeschlossen an
-pick-gear-from-none = Nichts: Es bleibt in der Kiste
+pick-gear-from-none = Nichts: Wir benutzen es nicht
 
 ask-gear-name = Wie soll es heißen?
     .why = { $about }. Seine Farbe oder Ihr Wort: Kabel orange.
@@ -613,7 +613,7 @@ ask-out-breaker = { $about }: Zahl auf jedem Schutzschalter?
 pick-out-breaker-none = kein Schutzschalter
 
 ask-out-gfci = { $about }: Tasten TEST und RESET?
-    .why = Gemacht, um bei einem Schlag schnell abzuschalten.
+    .why = Gemacht, um bei einem Schlag abzuschalten.
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
 
@@ -630,9 +630,9 @@ ask-out-leg = { $about }: Welche Hälfte des Generators?
     .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Ein Kasten verteilt seine Steckdosen auf beide. Seine Papiere sagen, welche auf welcher Hälfte ist; öffnen Sie den Kasten nicht. Ein Buchstabe gilt für alle. Oder tippen Sie für jede einen, von der ersten bis zur letzten: A A B B. Wenn Sie es nicht wissen, nehmen wir an, dass alle auf A sind: Dann haben sie zusammen die kleinste Leistung.
     .row = Hälfte
 
-ask-out-wire = { $about }: Welche Leitung ist dahinter?
+ask-out-wire = { $about }: Wie dick ist die Leitung dahinter?
     .why = Etwa 12 AWG. Den Kasten nicht öffnen.
-    .help = Das sagen nur seine Papiere. Öffnen Sie den Kasten nicht, um es herauszufinden.
+    .help = Das sagen nur seine Papiere. AWG ist die Größe: Eine kleinere Zahl ist dicker. Öffnen Sie den Kasten nicht, um es herauszufinden.
     .row = Leitung
 
 # ---- Die Formen, kurz
@@ -675,7 +675,7 @@ shape-1-15P = Haushalt, ohne Erdstift (1-15P)
 drawn-faces =
     Der Name bei den Löchern entscheidet.
     Aus dem Gedächtnis gezeichnet; bei
-    Ihnen hängen sie vielleicht kopfüber.
+    Ihnen stehen sie vielleicht kopf.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
     {" "}  o       o       o       o
@@ -690,11 +690,11 @@ drawn-faces =
 # ---- Die Übersicht
 
 ask-review = Stimmt das?
-    .why = Zeile wählen und ändern. Bei ! gilt das Schlimmste.
-    .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. „Nicht bekannt“ wird als der schlechtere Fall genommen, und die Prüfung sagt es.
+    .why = Zeile wählen und ändern. Bei ! haben wir das Schlimmste angenommen.
+    .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. Wo „nicht bekannt“ steht, haben wir den gefährlicheren Fall angenommen, und die Prüfung sagt es.
 pick-review-check = Diesen Plan prüfen
 # $count: how many questions that is.
-pick-review-look = Nachsehen, was niemand wusste ({ $count })
+pick-review-look = Nachsehen, was wir nicht wissen ({ $count })
 pick-review-add = Steckdose, Gerät oder Kabel dazu
 pick-review-add-outlet = Eine Steckdose dazu
 pick-review-add-load = Ein Gerät dazu
@@ -722,11 +722,11 @@ part-out = Steckdosen von { $box }
 # A bare number, with the unit it was taken in.
 note-unit = Verstanden als { $answer }.
 note-added = Dazugekommen ({ $count }): { $things }.
-note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in der Höhe und bei Hitze.
+note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in großer Höhe und bei Hitze.
 note-load-named = Bisher { $all } genannt. Was der Generator gibt, ist nicht bekannt.
 note-load-turns = { $all } genannt, der Generator gibt { $rated }: nicht alles zugleich. Es geht abwechselnd.
 note-load-cannot-start = { $load }: Zum Starten braucht es einen Augenblick lang { $starting }. Der Generator gibt höchstens { $peak }: Er kann es nicht starten.
-note-load-too-large = { $load }: Das allein verlangt { $this }. Der Generator gibt { $rated }: Er kann es nicht betreiben.
+note-load-too-large = { $load }: Das allein braucht { $this }. Der Generator gibt { $rated }: Er kann es nicht betreiben.
 
 note-danger =
     { $signal }: { $title }
@@ -745,12 +745,12 @@ picture-refused = - { $id } ({ $shape }): nicht benutzen
 picture-guarded = - { $id } ({ $shape }): nur ein GFCI-Kabel
 picture-guarded-ahead = - { $id } ({ $shape }): erst ein GFCI-Kabel davor stecken
 picture-load = * { $load }
-picture-unplaced = Bis jetzt kein Platz für: { $ids }
+picture-unplaced = Bis jetzt keine Steckdose für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }
 
 note-unknown = Als nicht bekannt notiert.
 
-note-first-line = Nur die erste Zeile davon wurde genommen.
+note-first-line = Wir haben nur die erste Zeile davon genommen.
 note-not-bought = Am Ende sagen wir, worauf Sie beim Kauf achten.
 plain-list-long = { $count } zur Auswahl. Tippen Sie einen Teil eines Namens, um die passenden zu sehen.
 plain-list-found = Diese passen. Tippen Sie eine Nummer oder mehr vom Namen.
@@ -762,7 +762,7 @@ plain-default = Enter: { $text }
 
 reject-choice = Bitte wählen Sie eines aus der Liste.
 reject-mark-one = Kreuzen Sie mindestens eines an.
-reject-ready-made = Eine übliche Liste zählt einmal. Haben Sie etwas zweimal, kreuzen Sie dieses Gerät mit 2 an.
+reject-ready-made = Eine fertige Liste zählt einmal. Haben Sie etwas zweimal, kreuzen Sie dieses Gerät mit 2 an.
 reject-yes-no = Bitte antworten Sie ja oder nein.
 reject-empty-text = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
@@ -778,7 +778,7 @@ reject-ident-taken = Ein anderes Teil heißt schon so. Bitte einen anderen Namen
 reject-name-empty = Bitte tippen Sie einen Namen.
 reject-name-long = Höchstens { $most } Buchstaben, damit es auf ein Etikett passt.
 reject-name-signs = Dieses Zeichen darf nicht in einem Namen stehen.
-reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
+reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
 reject-jacket = Etwa 12/3, SJTW 12/3, 14 AWG oder 3G1.5; oder unbekannt.
 reject-noise = Pegel, dann Abstand: 58 dBA in { example-noise-far }. Oder unbekannt.
 reject-runtime = Ein Anteil, dann Stunden: 25 % 8,5 h, 100 % 3,1 h. Oder unbekannt.
@@ -790,10 +790,10 @@ reject-plug-amps = Das sind { $amps }. Sein Stecker, { $plug }, ist für { $rati
 reject-legs = A oder B für alle, oder je ein Buchstabe: A A B B. Oder unbekannt.
 reject-legs-count = Ein Buchstabe für alle, oder { $count } Buchstaben, für jede einer.
 reject-peak = Die Spitze liegt nie unter der Dauerleistung, { $rated }. Oder tippen Sie unbekannt.
-reject-starting = Zum Starten braucht es nie weniger als im Lauf, { $running }. Oder tippen Sie unbekannt.
+reject-starting = Zum Starten braucht es nie weniger als im Betrieb, { $running }. Oder tippen Sie unbekannt.
 reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunter.
 reject-shares = Ein Schutzschalter hat eine einzige Zahl. Hier ist sie { $own }, dort { $other }. Gehen Sie zurück und berichtigen Sie sie, oder wählen Sie einen anderen.
-reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Klebeband darüber: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter. Kennen Sie keines, fragen Sie jemanden, der sie kennt: Strg-C hört auf und behält Ihre Antworten.
+reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, schließen Sie nichts daran an, und nehmen Sie es nicht in den Plan auf. Kleben Sie es zu, und schreiben Sie darauf: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter. Kennen Sie keines, fragen Sie jemanden, der sie kennt: Strg-C hört auf und behält Ihre Antworten.
 reject-no-unknown = Ohne diese Antwort geht es nicht weiter. ? sagt, wo Sie sie finden.
 reject-no-skip = Hier ist eine Antwort nötig. ? hilft.
 reject-first = Das ist die erste Frage. Strg-C hört auf und behält Ihre Antworten.
@@ -843,12 +843,12 @@ interview-after = Was nun?
     .none = Drucken Sie ihn, und kleben Sie die Etiketten auf, bevor Sie etwas einstecken.
 interview-after-save = Die Plandatei speichern
 interview-after-print = Etiketten, Karte und Listen drucken
-interview-after-look = Nachsehen, was niemand wusste
+interview-after-look = Nachsehen, was wir nicht wissen
 interview-after-all = Alles zeigen, was wir gefunden haben
 interview-after-mend = Zeigen, was die Gefahren behebt
 interview-after-take = Änderungen einzeln übernehmen
 interview-take = Welche Änderungen übernehmen Sie in den Plan?
-    .why = Alle sind angekreuzt. Haken weg bei denen, die Sie nicht machen.
+    .why = Alle sind angekreuzt. Kreuz weg bei denen, die Sie nicht machen.
 interview-take-done = Das Angekreuzte übernehmen
 interview-after-change = Etwas ändern
 interview-after-leave = Vorerst aufhören, Antworten behalten

@@ -30,7 +30,7 @@ print-brief-hours = ab 3 h
 print-brief-short = unter 3 h
 # An old print is told from a new one by it: $code is five digits.
 print-code = Code { $code }
-print-for-seconds = für Sekunden
+print-for-seconds = für wenige Sekunden
 print-all-for-hours = gesamt, ab 3 Stunden
 print-all-for-any = gesamt, beliebig lange
 print-all-running = gesamt, dauernd
@@ -38,26 +38,26 @@ print-all-running = gesamt, dauernd
 ## Was eine Grenze setzt. $id ist der Teil.
 
 print-set-by-rated-power = Der Generator setzt diese Grenze. Darüber schaltet er ab oder bleibt stehen.
-print-set-by-rated-power-unguarded = Grenze des Generators. Darüber schaltet nichts ab: Er kann zu heiß werden.
+print-set-by-rated-power-unguarded = Grenze des Generators. Darüber schaltet ihn nichts ab: Er kann überhitzen.
 print-set-by-one-leg = Grenze einer Generatorhälfte. Darüber schaltet er ab oder bleibt stehen.
-print-set-by-one-leg-unguarded = Grenze einer Generatorhälfte. Darüber schaltet nichts ab: Er kann zu heiß werden.
+print-set-by-one-leg-unguarded = Grenze einer Generatorhälfte. Darüber schaltet ihn nichts ab: Er kann überhitzen.
 print-set-by-parallel-kit = Der Verbindungssatz setzt diese Grenze. Er löst darüber vielleicht nicht aus.
-print-set-by-breaker = Der Schutzschalter an „{ $id }“ setzt diese Grenze und löst darüber aus.
-print-set-by-trips-early = Der Schutzschalter an „{ $id }“ hat hier ausgelöst. Bleiben Sie darunter.
+print-set-by-breaker = Grenze des Schutzschalters an „{ $id }“. Darüber löst er aus.
+print-set-by-trips-early = Der Schutzschalter an „{ $id }“ hat hier ausgelöst. Darunter bleiben.
 print-set-by-receptacle = Die Steckdose „{ $id }“ setzt diese Grenze.
 print-set-by-plug = Der Stecker von „{ $id }“ setzt diese Grenze.
 print-set-by-cord-ampacity = Die Leiter von Kabel „{ $id }“ setzen diese Grenze.
 print-set-by-cord-mark = Übliche Angabe auf Kabeln wie „{ $id }“. Schild lesen; das Kleinere gilt.
 print-set-by-hot-cord = Kabel „{ $id }“ verträgt in so heißer Luft weniger. In den Schatten legen.
-print-set-by-hot-cord-guessed = Niemand hat gesagt, wie heiß es wird: „{ $id }“ zählt wie in Luft von { $air }. In den Schatten legen.
+print-set-by-hot-cord-guessed = Wir wissen nicht, wie heiß es wird: { $air } bei „{ $id }“ angenommen. In den Schatten legen.
 print-set-by-coiled-cord = Kabel „{ $id }“ ist aufgerollt und verträgt deshalb weniger. Ganz abrollen.
-print-set-by-coiled-cord-guessed = Niemand weiß, ob „{ $id }“ abgerollt ist: Es zählt als aufgerollt. Ganz abrollen.
+print-set-by-coiled-cord-guessed = Wir wissen nicht, ob „{ $id }“ abgerollt ist: aufgerollt angenommen. Ganz abrollen.
 print-set-by-wiring = Die Leitung in „{ $id }“ setzt diese Grenze.
-print-set-by-not-fed = Andere Spannung als die Form sagt. Wie unter Spannung behandeln.
-print-set-by-share-breaker = 80 % des Schutzschalters an „{ $id }“.
-print-set-by-share-trips-early = 80 % dessen, womit der Schutzschalter an „{ $id }“ ausgelöst hat.
-print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
-print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
+print-set-by-not-fed = Falsche Spannung für diese Form. Wie unter Spannung behandeln.
+print-set-by-share-breaker = Über 80 % kann Schutzschalter „{ $id }“ auslösen.
+print-set-by-share-trips-early = 80 % des Werts, bei dem der Schutzschalter an „{ $id }“ ausgelöst hat.
+print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
+print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
 print-set-by-two = Ab 3 Stunden: { $hours } Kürzer: { $past }
 
 ## Etiketten
@@ -83,35 +83,35 @@ print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = HIER NICHTS GEPLANT
-print-idle-how = Stecken Sie hier nichts ein. Zum Benutzen in den Plan aufnehmen und neu prüfen.
+print-idle-how = Hier nichts einstecken. Zum Benutzen in den Plan aufnehmen und neu prüfen.
 print-comes-from = Gespeist von
-print-leg = Seite { $leg }
-print-leg-unknown = Seite unbekannt
-print-leg-unknown-brief = Seite ?
+print-leg = Hälfte { $leg }
+print-leg-unknown = Hälfte unbekannt
+print-leg-unknown-brief = Hälfte ?
 # Where both feed it; and the same on a label with little room.
-print-leg-both = Seiten A und B
+print-leg-both = Hälften A und B
 print-leg-both-brief = A und B
 # After the amps of a leg, in front of how long they hold.
 print-on-both = auf A und { $amps } auf B, { $how_long }
 # In a table of outlets.
 print-amps-both-brief = A: { $amps }, B: { $amps }
-print-legs = Seiten
+print-legs = Hälften
 print-legs-value = A und B: die zwei Hälften seiner Leistung.
 print-not-all-at-once = nicht alles zugleich: { $loads }
 print-not-together = { $loads }; nicht zugleich: { $sets }
 print-one-at-a-time = nur eins zugleich: { $loads }
 print-only-these = HIER NUR { $parts }. Kein Gerät einstecken.
 print-short-only = KEIN GERÄT HIER
-print-short-only-camper = HAUPTSCHALTER: { $amps }
+print-short-only-camper = WOHNWAGEN-HAUPTSCHALTER: { $amps }
 print-short-only-generator = NUR DIESER GENERATOR
 only-if-camper = NUR für einen Wohnwagen, auf dessen Hauptschutzschalter { $amps } oder weniger steht.
 only-if-generator = NUR mit diesem Generator: Ein anderer kann das Teil überlasten.
 print-bonding-plug = Brückenstecker
 print-bonding-plug-stays = Der Brückenstecker bleibt. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Steckt „{ $joint }“, sieht er keinen Fehler.
+print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, sieht er keinen Fehler.
 print-shock-blind-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit dem Brückenstecker in „{ $joint }“ sieht er keinen Fehler.
-print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Steckt „{ $joint }“, sieht er vielleicht keinen Fehler.
+print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, sieht er vielleicht keinen Fehler.
 print-shock-doubtful-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit einem Brückenstecker in „{ $joint }“ sieht er vielleicht keinen Fehler.
 print-do-not-use = GESPERRT
 print-apart = NICHT PARALLEL BETREIBEN
@@ -123,7 +123,7 @@ print-guarded-ahead = ERST EIN GFCI-KABEL
 print-guarded-ahead-brief = ERST GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AM ENDE NUR GFCI-KABEL
-print-guarded-cord-do = Stecken Sie in jede Dose dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
+print-guarded-cord-do = In jede Dose dieses Kabels nur ein GFCI-Kabel stecken (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
 # With that cord plugged in.
 print-guarded-most = dann höchstens { $amps }
 print-guarded-do = { $fix } Dann höchstens { $amps }.
@@ -132,7 +132,7 @@ print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
 print-refused-alt = Verbotszeichen: { $id } nicht benutzen
 # Of a cord or box that must not be used: its outlets.
 print-refused-ends = Mit { $ends }
-print-do = Das tun
+print-do = Zu tun
 print-fold = Hier um das Kabel falten
 print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
 print-scale-bar = Dieser Balken muss 50 mm (1,97 in) messen. Wenn nicht, noch einmal mit 100 % drucken.
@@ -158,12 +158,12 @@ print-length-unknown = Länge unbekannt
 print-cord-unknown = Querschnitt, Länge unbekannt
 print-box-headline = Einspeisung { $inlet }
 print-camper-headline = Stecker { $inlet }
-print-generator-headline = { $rated } für Stunden · { $peak } für Sekunden
+print-generator-headline = { $rated } dauernd · { $peak } wenige Sekunden
 print-neutral = Neutralleiter
 print-neutral-bonded = Mit dem Gehäuse verbunden.
-print-neutral-floating = Erdfrei. Ein Prüfer zeigt OPEN GROUND.
+print-neutral-floating = Erdfrei. OPEN GROUND am Steckdosenprüfer ist hier normal.
 print-neutral-plug = Erdfrei, durch einen Brückenstecker mit dem Schutzleiter verbunden.
-print-neutral-plug-unknown = Erdfrei, wenn kein Brückenstecker steckt. Sehen Sie nach.
+print-neutral-plug-unknown = Erdfrei, wenn kein Brückenstecker steckt. Nachsehen.
 print-neutral-unknown = Unbekannt. Elektrofachkraft fragen.
 print-reachable = Durch benutzte Dosen
 print-reachable-value = { $reachable } von { $rated } erreichbar
@@ -174,9 +174,9 @@ print-tank = Eine Tankfüllung
 print-tank-value = etwa { $hours }
 print-tank-value-with = etwa { $hours }, wenn { $with } läuft
 print-refuel = Tanken
-print-refuel-value = Aus, { $cooling } Minuten abkühlen. Nie im Betrieb.
+print-refuel-value = Motor aus, { $cooling } Minuten abkühlen. Nie bei laufendem Motor.
 print-air = Auspuff
-print-air-value = Tötet, ohne Geruch. Nur im Freien, weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
+print-air-value = Tötet, und man riecht es nicht. Nur im Freien, weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
 
 print-air-brief = Abgase töten: { $ample } Abstand.
 
@@ -204,7 +204,7 @@ print-card-ranger = Platzwart
 print-card-hospital = Krankenhaus
 print-card-flip = Beidseitig drucken, an der langen Kante wenden.
 print-card-fold = Einseitig drucken. In der Mitte falten, Druck nach außen.
-print-card-trim = An den Ecken entlang schneiden. Die Folie schließt ringsum mit 3 mm.
+print-card-trim = An den Eckmarken zuschneiden. Die Folie siegelt ringsum 3 mm.
 print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
@@ -220,16 +220,16 @@ print-unplaced = NICHT EINSTECKEN: { $loads }. Keine Steckdose in diesem Plan re
 print-felt-hot = NICHT EINSTECKEN: { $loads }. Gerät oder Steckdose wurde heiß oder gab einen Schlag.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
 # Every outlet left is one that must not be used.
-print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, die bleibt, darf dafür benutzt werden.
-print-misplaced = NICHT EINSTECKEN, wo dieser Plan es hat: { $loads }. Eine andere Steckdose reicht.
+print-refused = NICHT EINSTECKEN: { $loads }. Keine der übrigen Steckdosen darf benutzt werden.
+print-misplaced = NICHT EINSTECKEN, wo dieser Plan es vorsieht: { $loads }. Für jedes reicht eine andere Steckdose.
 # Of what someone’s health depends on.
-print-unplaced-life = Betreiben Sie { $life } nur mit einem Akku, der dafür gemacht ist und die ganze Nacht hält.
+print-unplaced-life = { $life } nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
 print-together-title = Zusammen
 print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
-print-more = … und { $count } mehr, in der Berechnung.
+print-more = … und { $count } mehr, auf dem Rechenblatt.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = Frühstück
@@ -238,7 +238,7 @@ print-when-afternoon = Nachmittag
 print-when-evening = Abend
 print-when-night = Nacht
 print-never-title = Nie zusammen
-print-never-how = Jedes ▸ beginnt eine Gruppe. Nie eine ganze Gruppe zugleich an.
+print-never-how = Jedes ▸ beginnt eine Gruppe. Nie alles aus einer Gruppe zugleich an.
 print-start-meter = { $on ->
     [all] Ist alles an
    *[column] Ist die ganze Spalte 1 an
@@ -249,13 +249,13 @@ print-start-meter-outlet = { $on ->
   }, muss ein Steckdosen-Messgerät an „{ $at }“ mindestens { $volts } zeigen, wenn die Dose am Generator { $nominal } zeigt. Viel weniger: etwas ausschalten.
 print-setup-title = Aufbauen
 print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, wo geschlafen wird.
-print-setup-alarm-test = Prüftaste jedes Kohlenmonoxid-Melders drücken, wo geschlafen wird: Er muss anschlagen.
-print-setup-place = Generator im Freien aufstellen, mindestens { $ample } von jedem Zelt, Fahrzeug, Menschen, jeder Tür und jedem Fenster. Auspuff von allen weg.
+print-setup-alarm-test = Prüftaste jedes Kohlenmonoxid-Melders drücken, wo geschlafen wird: Er muss piepen.
+print-setup-place = Generator im Freien aufstellen, mindestens { $ample } von jedem Zelt, Fahrzeug, Menschen, jeder Tür und jedem Fenster. Auspuff von allem weg richten.
 print-setup-clear = Ringsum { $clear } frei halten. Trockener, ebener Boden, nichts darüber außer einem Dach weit oben, an allen Seiten offen.
-print-setup-look = Jedes Kabel und jeden Stecker ansehen. Nicht benutzen: Kabel mit Schnitt oder Brandspur, Stecker, die lose sind oder deren Schutzkontakt fehlt.
-print-setup-uncoil = Jedes Kabel ganz abrollen. Kein Stecker liegt in nassem Gras.
-print-setup-plug = Kein Gerät ist eingesteckt. Kabel und Kästen vom Generator nach außen verbinden, nur wie Seite 1 zeigt.
-print-setup-plug-skip = Auslassen, was { print-do-not-use } ist.
+print-setup-look = Jedes Kabel und jeden Stecker ansehen. Nicht benutzen: Kabel mit Schnitt oder Brandspur, Stecker, die lose sind oder deren runder Stift fehlt.
+print-setup-uncoil = Jedes Kabel ganz abrollen. Keinen Stecker in nasses Gras legen.
+print-setup-plug = Noch kein Gerät einstecken. Kabel und Kästen vom Generator nach außen verbinden, nur wie Seite 1 zeigt.
+print-setup-plug-skip = Nicht anschließen, was { print-do-not-use } ist.
 print-setup-plug-guarded = Wo { print-guarded-brief } steht, dort zuerst ein GFCI-Kabel einstecken.
 print-setup-plug-ahead = { print-guarded-ahead-brief } ({ print-guarded-ahead }): ein GFCI-Kabel näher am Generator einstecken.
 print-setup-start = Motor starten. Zwei Minuten laufen lassen.
@@ -264,15 +264,15 @@ print-setup-load = Jetzt Geräte einstecken, ausgeschaltet, nur wie auf Seite 1.
 print-test-title = Prüfen
 print-test-button = An jedem GFCI eine Lampe einstecken. TEST drücken: Es muss klicken, und die Lampe muss ausgehen. Wenn nicht: nicht benutzen.
 print-test-reset = RESET drücken. Die Lampe muss wieder leuchten.
-print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie wirksamen Schutz gegen Stromschlag (GFCI) hat. Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
+print-test-none = Bei keiner Ihrer Steckdosen wissen wir von einem GFCI, der wirkt. Auf nassem Boden nur ein zugelassenes GFCI-Kabel benutzen (mit dem Zeichen eines Prüflabors).
 print-stop-title = Abstellen und tanken
-print-stop-life = Zuerst { $life } auf die eigene Batterie umstellen. Gibt es keine, die Person wecken.
-print-stopped-life = Jemand stellt { $life } auf Batterie um.
+print-stop-life = Zuerst { $life } auf die eigene Batterie umstellen. Ohne funktionierende Batterie: die Person wecken.
+print-stopped-life = Jemand soll { $life } auf Batterie umstellen.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
-print-stop-2 = { $cooling } Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
-print-stop-3 = Verschüttetes: weggehen, Dampf abziehen lassen, erst dann starten. Kraftstoff draußen lagern, fern von Zelten.
-print-stop-2-propane = { $cooling } Minuten warten, bis er kalt ist. Ventil schließen. Dann die Flasche wechseln, fern von Flammen und Menschen.
-print-stop-3-propane = Gasgeruch: Ventil schließen, weggehen, abziehen lassen. Flaschen stehen aufrecht draußen, fern von Zelten.
+print-stop-2 = { $cooling } Minuten abkühlen lassen. Dann tanken, fern von Flammen und Menschen.
+print-stop-3 = Verschüttet: weggehen, Dampf abziehen lassen, erst dann starten. Kraftstoff draußen lagern, fern von Zelten.
+print-stop-2-propane = { $cooling } Minuten abkühlen lassen. Ventil schließen. Dann die Flasche wechseln, fern von Flammen und Menschen.
+print-stop-3-propane = Gasgeruch: Ventil schließen, weggehen, abziehen lassen. Flaschen aufrecht draußen lagern, fern von Zelten.
 print-plot-title = Weiter weg
 print-plot-how = Wenn Kabel „{ $cord }“ länger als { $length } wäre und der Generator um ebenso viel weiter weg stünde. Der Punkt ist dieser Plan.
 print-plot-how-volts = Wenn Kabel „{ $cord }“ länger als { $length } wäre. Der Punkt ist dieser Plan.
@@ -282,7 +282,7 @@ print-plot-lost = { $percent } verloren
 print-plot-along = Länge von Kabel „{ $cord }“
 print-plot-alt = Kurven. Der Punkt ist dieser Plan: Bei Kabel „{ $cord }“ mit { $length } bleiben für { $load } { $volts }.
 print-plot-alt-noise = Wo geschlafen wird, ist es { $noise } laut.
-print-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Nie selbst etwas öffnen, neu verdrahten oder verbinden.
+print-defer = Örtliche Vorschriften und eine Elektrofachkraft entscheiden. Nie etwas öffnen, neu verdrahten oder Neutral- und Schutzleiter verbinden.
 
 ## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
 
@@ -291,25 +291,25 @@ print-emergency-fire = Feuer
 print-emergency-fire-away = Alle weg. Schlafende wecken. { $call } anrufen.
 print-emergency-fire-engine = Motor nur abstellen, wenn der Weg dorthin frei ist.
 print-emergency-fire-water = Kein Wasser auf brennenden Kraftstoff oder auf etwas, das unter Strom stehen kann.
-print-emergency-fire-extinguisher = Nur ein kleines Feuer, nur mit dem Fluchtweg im Rücken: ABC-Löscher. Wird es größer: weg.
+print-emergency-fire-extinguisher = ABC-Löscher nur bei kleinem Feuer, nur mit dem Fluchtweg im Rücken. Wird es größer: weg.
 print-emergency-fire-clothes = Kleidung brennt: stehen bleiben, hinwerfen, wälzen.
 print-emergency-burns = Verbrennungen: { $burn } Minuten unter kühles, fließendes Wasser halten.
-print-emergency-alarm = Melder, Schwindel, Übelkeit, Schwäche, Kopfweh
+print-emergency-alarm = CO-Alarm oder Schwindel, Übelkeit, Schwäche, Kopfweh
 print-emergency-alarm-out = Auch wenn nur einem schlecht ist: alle sofort ins Freie. Alle wecken. Durchzählen.
 print-emergency-alarm-call = { $call } anrufen. Sagen: Kohlenmonoxid.
-print-emergency-alarm-sleeper = Wacht jemand nicht auf: von draußen Türen, Fenster und Zelte weit öffnen. Nicht hineingehen: Das Gas kann auch Sie umwerfen. Auf die Feuerwehr warten.
-print-emergency-alarm-cpr = Nur draußen: Wer nicht oder nur schnappend atmet, wiederbeleben. Fest und schnell mitten auf die Brust drücken. Defibrillator (AED) holen.
-print-emergency-cpr = Keine Atmung oder nur Schnappen nach Luft: wiederbeleben. Fest und schnell mitten auf die Brust drücken. Defibrillator (AED) holen.
+print-emergency-alarm-sleeper = Wacht jemand nicht auf: von draußen Türen, Fenster und Zelte weit öffnen. Nicht hineingehen: Auch Sie können ohnmächtig werden. Auf die Feuerwehr warten.
+print-emergency-alarm-cpr = Nur im Freien: Atmet jemand nicht oder schnappt nur nach Luft, wiederbeleben. Fest und schnell mitten auf die Brust drücken. Defibrillator (AED) holen lassen.
+print-emergency-cpr = Keine Atmung oder nur Schnappen nach Luft: wiederbeleben. Fest und schnell mitten auf die Brust drücken. Defibrillator (AED) holen lassen.
 print-emergency-alarm-engine = Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
 print-emergency-alarm-back = Niemand geht wieder hinein, bevor die Feuerwehr es sagt, auch wer sich besser fühlt.
-print-emergency-shock = Jemand hat einen Stromschlag
-print-emergency-shock-off = Person nicht anfassen. Motor abstellen. Dann das Kabel am Generator ausstecken.
+print-emergency-shock = Jemand bekommt einen Stromschlag
+print-emergency-shock-off = Person noch nicht anfassen. Motor abstellen. Dann das Kabel am Generator ausstecken.
 print-emergency-shock-touch = { $call } anrufen. Erst anfassen, wenn Motor aus und Kabel ausgesteckt.
 print-emergency-shock-doctor = Nach jedem Stromschlag zum Arzt, auch nach einem kleinen.
 print-emergency-breaker = Ein Schutzschalter löst aus
-print-emergency-breaker-stop = Motor abstellen, bevor jemand ein Kabel abtastet.
-print-emergency-breaker-feel = Kabel und Stecker abtasten. Heiß, weich oder mit Geruch: nicht mehr benutzen.
-print-emergency-breaker-once = Alles daran ausschalten. Motor wieder starten. Schutzschalter einmal einschalten. Dann weniger anschalten.
+print-emergency-breaker-stop = Motor abstellen. Kein Kabel abtasten, solange er läuft.
+print-emergency-breaker-feel = Kabel und Stecker abtasten. Heiß, weich oder Brandgeruch: nicht mehr benutzen.
+print-emergency-breaker-once = Alles daran ausschalten. Motor wieder starten. Schutzschalter einschalten, nur ein Mal. Dann weniger anschalten.
 print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nichts daran benutzen.
 
 ## Vorsichtsliste
@@ -317,11 +317,11 @@ print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nich
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Hier nachsehen: { $site }
-print-look-how = Nehmen Sie dieses Blatt und eine Lampe mit; der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
+print-look-how = Gehen Sie mit diesem Blatt und einer Lampe zu den Sachen, der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
 print-look-none = Es gibt nichts nachzusehen: Im Plan steht alles, worauf es ankommt.
 print-look-buy = Noch zu kaufen: auf der Packung nachsehen
 print-look-first = Sehen Sie zuerst hier nach. Raten Sie nicht.
-print-look-after = Ändern Sie dann Ihre Antworten: „tallywatt ask“ mit diesem Plan, dort „Nachsehen, was niemand wusste“, und drucken Sie neu.
+print-look-after = Ändern Sie dann Ihre Antworten: „tallywatt ask“ mit diesem Plan, dort „Nachsehen, was wir nicht wissen“, und drucken Sie neu.
 # $lines: the numbers of lines on that sheet.
 print-look-see = Siehe das Blatt zum Nachsehen, { $count ->
         [one] Zeile { $lines }.
@@ -347,7 +347,7 @@ print-cautions-stop = Starten Sie den Generator erst, wenn jeder Punkt behoben i
 print-cautions-always = Haken Sie jeden Punkt bei jedem Aufbau ab.
 print-cautions-generator = Am Generator
 print-cautions-people = Wo geschlafen wird
-print-cautions-gear = Kabel, Verteiler und Steckdosen
+print-cautions-gear = Kabel, Kästen und Steckdosen
 print-cautions-fuel = Kraftstoff
 print-look = Zuerst nachsehen
 print-look-then = In manchen Kästen steht „{ print-look }“. Wenn Sie es wissen, ändern Sie Ihre Antwort im Plan und prüfen Sie noch einmal.
@@ -358,16 +358,16 @@ print-symbol-toxic = Warnzeichen: Gift
 print-symbol-fire = Warnzeichen: Feuer
 print-ws-no-danger = Keine Regel hat eine Gefahr gefunden. Das ist kein Versprechen.
 print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte oben gelten trotzdem.
-print-always-1 = Generator im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch. Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
-print-always-2 = Kohlenmonoxid-Melder, wo geschlafen wird. Prüftaste drücken: Er muss anschlagen.
-print-always-3 = Jedes Kabel abgerollt und nicht auf nassem Boden. Keines mit Schnitt oder Brandspur, kein Stecker lose, kein Schutzkontakt abgebrochen.
+print-always-1 = Generator nur im Freien, Auspuff weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch. Abgase enthalten Kohlenmonoxid. Man riecht es nicht, und es tötet.
+print-always-2 = Kohlenmonoxid-Melder, wo geschlafen wird. Prüftaste drücken: Er muss piepen.
+print-always-3 = Jedes Kabel abgerollt und nicht auf nassem Boden. Keines mit Schnitt oder Brandspur, kein Stecker lose, kein runder Stift abgebrochen.
 print-always-4 = Jeder GFCI geprüft (Tasten TEST und RESET) mit einer Lampe: Sie ging aus.
 print-always-5 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
-print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
+print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Keine Flammen.
 
 ## Rechenblatt
 
-print-ws-title = Berechnung: { $site }
+print-ws-title = Rechenblatt: { $site }
 print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen. Eine Nummer hinter einem Wert ist seine Quelle, am Ende genannt. Ein Wert ohne Zeichen ist aus den anderen berechnet.
 print-ws-source = Aus
 print-ws-not-known = nicht bekannt
@@ -398,7 +398,7 @@ print-ws-limits = Grenze jeder Steckdose
 print-ws-limits-long = Für Stunden = das Kleinste von jedem Wert der Zeile × seinem Anteil und „für Stunden“ dessen, was sie speist. Ohne Anteil zählt er ganz.
 print-ws-limits-short = Kurz = das Kleinste von jedem Wert der Zeile und „kurz“ dessen, was sie speist.
 print-ws-limits-watts = Watt (auf Seite 1) = Ampere × Volt.
-print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
+print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
 print-ws-limits-first = Die erste Zeile ist der Generator: seine Dauerleistung hier ÷ Volt, bei zwei Außenleitern je die Hälfte. Was ein Kabel verträgt, ist im nächsten Abschnitt gerechnet.
 print-ws-reason-rated-power = Dauerleistung
 print-ws-reason-rated-power-unguarded = Dauerleistung
@@ -414,7 +414,7 @@ print-ws-reason-cord-mark = übliche Angabe
 print-ws-reason-coiled-cord = Leiter, aufgerollt
 print-ws-reason-hot-cord = Leiter, in heißer Luft
 print-ws-reason-wiring = Leitung
-print-ws-reason-not-fed = falsche Volt
+print-ws-reason-not-fed = falsche Spannung
 print-ws-cords = Kabel
 print-ws-cords-ohms = Ohm = Ohm je Länge × Länge × 2, hin und zurück, bei { $hot }.
 print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über { $air } ihr Anteil, aufgerollt ein Drittel davon) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
@@ -424,18 +424,18 @@ print-ws-protection-how = Seite 1 nennt den Schutzschalter jedes Teils. Er darf 
 print-ws-part-receptacle = Steckdose
 print-ws-part-cord = Kabel
 print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
-print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-camper-main = nur der Hauptschutzschalter im Wohnwagen
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
-print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
-print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
-print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
+print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
+print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Hälfte, bei 120 V, gleich welcher. Trägt sein Stecker das nicht: auf jeder Hälfte, was der Stecker trägt, oder die halbe Last, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
-print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
+print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, ziehen Heizgeräte weniger Ampere und alles andere mehr: Diese stehen hier.
 print-ws-drops-start = Während etwas startet: die Ampere der Geräte bei voller Spannung, und von dem, das startet, seine Startampere.
 print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin und zurück, als wäre der andere unbelastet. Sind beide belastet, geht weniger verloren.
 print-ws-sharing = Was zusammen laufen darf
@@ -445,10 +445,10 @@ print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin st
 print-ws-sums = Die Summen, die entscheiden
 print-ws-symbols-sums = S Voltampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
 print-ws-sums-how = An jedem Teil: die Voltampere (Ampere × Volt) von allem, was durch das Teil geht, zusammengezählt; die von dem, was drei Stunden oder länger läuft, ÷ den Anteil des Teils für Stunden. Die Grenze ist, was das Teil trägt, × Volt.
-print-ws-sums-start = Beim Einschalten: die Voltampere von allem, was läuft, und von dem Gerät, das zusätzlich am meisten verlangt, die beim Start weniger die im Betrieb. Voltampere zählen darin als Watt.
+print-ws-sums-start = Beim Einschalten: die Voltampere von allem, was läuft, und von dem Gerät, das am meisten dazugibt, die beim Start weniger die im Betrieb. Voltampere zählen darin als Watt.
 print-ws-sums-which = Von einer Gruppe, die zusammen laufen darf: der Generator und das vollste Teil dahinter. Von einer, die es nicht darf: das Teil, das am weitesten über seiner Grenze liegt. Für jedes solche Teil stehen hier zwei Gruppen: die vollste, die laufen darf, und die, die am wenigsten zu viel ist.
 print-ws-sum-peak = beim Start
-print-ws-sum-leg = { $part }, Seite { $leg }
+print-ws-sum-leg = { $part }, Hälfte { $leg }
 print-ws-starts = Einschalten: Spitzen, und was ein Messgerät zeigt
 print-ws-symbols-starts = S Voltampere: on was schon läuft, st von dem, das startet, pk die Spitze
 print-ws-starts-how = Spitze = Voltampere von allem, was schon läuft + Voltampere beim Start von dem, das startet. Voltampere zählen darin als Watt, die wirklichen Watt sind also nicht mehr.
@@ -463,14 +463,14 @@ print-ws-column-then = Dann
 print-ws-together-row = Zusammen, Gruppe { $number }
 print-ws-never-row = Nie zusammen { $number }
 print-ws-set = Gruppe { $number }
-print-ws-unplaced-row = Kein Platz für { $load }
+print-ws-unplaced-row = Keine Dose für { $load }
 print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf nicht benutzt werden
-print-ws-too-large = es verlangt mehr, als eine Steckdose dafür geben darf
+print-ws-too-large = keine Steckdose, die es benutzen darf, gibt genug
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
 print-ws-hot = Gerät oder Steckdose wurde heiß oder gab einen Schlag
 print-ws-no-power = woran es hängt, ist nirgends eingesteckt
-print-ws-refused = die Steckdose, in die es käme, darf nicht benutzt werden
+print-ws-refused = keine der übrigen Steckdosen darf benutzt werden
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.
 print-ws-energy-between = Eine Tankfüllung: zwischen zwei veröffentlichten Laufzeiten liegen die Füllungen je Stunde (1 ÷ Laufzeit) über der Last auf einer Geraden, und ein Zehntel kommt dazu, höchstens bis zu denen der nächsten veröffentlichten Last. Über der größten Last fällt die Laufzeit im Verhältnis; unter der kleinsten wächst sie nicht mehr.
@@ -487,17 +487,17 @@ print-ws-noise = Lärm
 print-ws-noise-formula = Pegel = veröffentlichter Pegel − 20 × log₁₀(Abstand ÷ veröffentlichter Abstand). Bäume, Hänge und Wände ändern ihn.
 print-ws-noise-published = Veröffentlichter Pegel
 print-ws-noise-load = Last, bei der gemessen wurde
-print-ws-noise-sets = { $sets } solche Generatoren nebeneinander geben dazu
+print-ws-noise-sets = Zuschlag für { $sets } solche Generatoren nebeneinander
 print-ws-noise-busiest-load = Last in der Minute mit der größten Last
-print-ws-noise-busiest = Was diese Last dazugibt
+print-ws-noise-busiest = Zuschlag für diese Last
 print-ws-noise-sleepers = Wo geschlafen wird
 print-ws-noise-50ft = Wo Nationalparks messen
 print-ws-noise-sleepers-busiest = Wo geschlafen wird, bei der größten Last
 print-ws-noise-50ft-busiest = Wo Nationalparks messen, bei der größten Last
 print-ws-noise-sets-formula = Generatoren nebeneinander: 10 × log₁₀(ihre Zahl) mehr.
-print-ws-noise-busiest-formula = In der Minute mit der größten Last: Pegel + was mehr Last dazugibt. Kein Typenschild sagt, wie viel: Wir haben 10 dB(A) von einem Viertel der vollen Last, oder weniger, bis zur vollen Last angenommen. Dazwischen: 10 dB(A) × (Last dann − Last bei der Messung) ÷ 75 %.
-print-ws-assumed = Für den ungünstigsten Fall gehalten
-print-ws-assumed-how = Was niemand wusste, wurde für den gefährlicheren Fall genommen.
+print-ws-noise-busiest-formula = In der Minute mit der größten Last: Pegel + Zuschlag für mehr Last. Kein Typenschild sagt, wie viel: Wir haben 10 dB(A) von einem Viertel der vollen Last, oder weniger, bis zur vollen Last angenommen. Dazwischen: 10 dB(A) × (Last dann − Last bei der Messung) ÷ 75 %.
+print-ws-assumed = Was wir angenommen haben
+print-ws-assumed-how = Wo wir etwas nicht wussten, haben wir den gefährlicheren Fall angenommen.
 print-ws-column-what = Was
 print-ws-column-figure = Wert
 print-ws-column-part = Teil
@@ -505,7 +505,7 @@ print-ws-column-fed-by = Von
 print-ws-column-factor = λ
 print-ws-column-breaker = Schutz
 print-ws-column-breaker-at = Schutz von
-print-ws-column-protected-by = Genügt durch
+print-ws-column-protected-by = Schutz durch
 print-ws-column-plug-amps = Stecker
 print-ws-column-hours = Std., A
 print-ws-column-short = Kurz, A
@@ -546,7 +546,7 @@ print-ws-marks = Hinter einem Wert:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = aus Ihrem Plan
 print-ws-mark-assumed = N
-print-ws-mark-assumed-is = angenommen, weil es niemand wusste
+print-ws-mark-assumed-is = nicht bekannt, von uns angenommen
 
 ## Rechenblatt, Seite 1
 

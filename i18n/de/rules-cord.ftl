@@ -1,6 +1,6 @@
 ### Regeln zu Kabeln.
 
-CORD001 = { $first } soll mehr tragen, als es verträgt
+CORD001 = Das Kabel { $first } ist überlastet
     .why = { $fix ->
         [plug] Der Stecker von { $first } ist für { $limit } gemacht. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Der Stecker überhitzt und kann in Brand geraten. Betroffen: { $about }.
         [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
@@ -17,71 +17,77 @@ CORD001 = { $first } soll mehr tragen, als es verträgt
     .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
 
 cord-through = { $planned ->
-    [yes] Verlangt werden { $demand }
-   *[no] Steckt alles dort, werden { $demand } verlangt
+    [yes] Es fließen { $demand }
+   *[no] Steckt alles dort, fließen { $demand }
   }
 
 CORD002 = { $fix ->
-    [replace] Kabel für innen wird draußen benutzt: { $about }
-   *[other] Niemand weiß, ob dieses Kabel für draußen ist: { $about }
+    [replace] Kabel für drinnen wird draußen benutzt: { $about }
+   *[other] Das ist vielleicht ein Kabel für drinnen: { $about }
   }
-    .why = Ein Mantel für innen wird in Sonne und Kälte rissig und lässt Wasser ein. Füße und Heringe beschädigen ihn. Ein blanker Draht in nassem Gras kann töten.
+    .why = Sonne, Kälte, Füße und Heringe machen den Mantel eines Kabels für drinnen rissig. Ein blanker Draht in nassem Gras kann töten.
     .fix-replace = Nehmen Sie ein Kabel, das für draußen gekennzeichnet ist: ein „W“ in der Typenbezeichnung oder die Worte „for outdoor use“ (für draußen).
     .fix-look = Lesen Sie den Aufdruck auf dem Mantel. Steht kein „W“ in der Typenbezeichnung und auch nicht „for outdoor use“ (für draußen), nehmen Sie ein anderes Kabel.
 
 CORD003 = { $fix ->
     [unwind] { $first } bleibt im Betrieb aufgerollt
-   *[other] Niemand weiß, ob { $first } aufgerollt bleibt
+   *[other] Wir wissen nicht, ob { $first } aufgerollt bleibt
   }
-    .why = Aufgerollt wird ein Kabel seine Wärme nicht los und schmilzt von innen. Benutzen Sie es nicht aufgerollt: Seine Grenze ist dann nur { $limit }. Kein Schutzschalter weiß, dass es aufgerollt ist.
+    .why = Aufgerollt wird ein Kabel seine Wärme nicht los und kann von innen schmelzen, und kein Schutzschalter merkt es. Benutzen Sie es nie aufgerollt: Es verträgt dann nur { $limit }.
     .fix-unwind = Rollen Sie das ganze Kabel ab, und legen Sie es locker aus. Ist es viel zu lang, nehmen Sie ein kürzeres.
-    .fix-look = Rollen Sie jedes Mal das ganze Kabel ab, und schreiben Sie es in den Plan.
+    .fix-look = Rollen Sie jedes Mal das ganze Kabel ab. Wenn Sie das tun werden, ändern Sie Ihre Antwort.
 
 CORD004 = { $fix ->
-    [replace] Der Schutzleiter endet an { $first }
-   *[other] Niemand weiß, ob { $first } einen Schutzleiter hat
+    [replace] Kein Schutzleiter hinter { $first }
+   *[other] { $first } hat vielleicht keinen Schutzleiter
   }
     .why = { $fix ->
-        [replace] Dahinter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt. Betroffen: { $about }.
-       *[other] Ohne Schutzleiter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt. Betroffen: { $about }.
+        [replace] Dahinter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Betroffen: { $about }.
+          }
+       *[other] Ohne Schutzleiter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Betroffen: { $about }.
+          }
       }
-    .fix-replace = Lassen Sie { $first } weg. Nehmen Sie ein Kabel mit Schutzleiter und heilem Schutzkontakt.
-    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: „/3“ hinter dem Querschnitt heißt drei Leiter, mit Schutzleiter. „/2“ hat keinen Schutzleiter: nicht benutzen.
+    .fix-replace = Benutzen Sie { $first } nicht. Nehmen Sie eines mit Schutzleiter und heilem Schutzkontakt (runder Stift).
+    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: „/3“ hinter der Größe heißt drei Adern, mit Schutzleiter. „/2“ hat keinen Schutzleiter: Benutzen Sie es nicht.
 
 CORD005 = { $count } lange Kabel hintereinander
-    .why = Die Verbindung liegt am Boden und kann auseinandergehen. Halb herausgezogen liegen ihre Stifte blank und unter Spannung. Hintereinander: { $about }.
+    .why = Die Verbindung liegt am Boden und kann auseinandergehen. Halb herausgezogen liegen ihre Stifte blank und stehen unter Spannung. Hintereinander: { $about }.
     .fix-one-cord = Nehmen Sie ein Kabel, das lang genug ist. Bis dahin halten Sie die Verbindung vom Boden und von Nässe fern, und binden Sie sie so fest, dass sie nicht auseinandergehen kann.
 
 CORD006 = { $fix ->
     [cooler] In Luft von { $air } verträgt das Kabel { $first } nichts
-   *[other] { $first } soll in so heißer Luft zu viel tragen
+   *[other] Das Kabel { $first } ist bei dieser Hitze überlastet
   }
     .why = { $fix ->
         [cooler] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
-       *[other] Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
+       *[other] Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Es fließen { $demand }, und bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
       }
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
     .fix-unwind = { CORD003.fix-unwind }
     .fix-cooler = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
 
 CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
-    .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Plätze hängen an einem dünnen Kabel. Betroffen: { $about }.
-    .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen geprüften Kasten mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose des Generators oder eines Kastens, und halten Sie sie trocken.
+    .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Dosen hängen an einem dünnen Kabel. Betroffen: { $about }.
+    .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen zugelassenen Kasten (Zeichen eines Prüflabors) mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose, und halten Sie sie trocken.
 
 CORD008 = { $first } heizt stundenlang am Ende eines Kabels
     .why = Es braucht { $amps } ({ $watts }) über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. { $fix ->
         [warm] Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste.
        *[other] Von Heizgeräten sagt die Feuerwehr: nie an ein Kabel oder eine Leiste.
       } Betroffen: { $about }.
-    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn doch: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
-    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
+    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn Sie doch ein Kabel nehmen: ein dickes, ganz abgerollt, sonst nichts daran. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
+    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, ganz abgerollt, sonst nichts daran. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
 
 CORD009 = { $fix ->
     [load] Hitze oder Schlag, wo { $first } steckte
    *[other] { $first } wurde heiß oder gab einen Schlag
   }
-    .why = Ein heißer oder weicher Stecker heißt: sein Metall sitzt nicht mehr fest. Er kann schmelzen und Feuer fangen, und kein Sicherungsautomat merkt es.
-    .fix-cord = Ziehen Sie { $first } heraus, und benutzen Sie es nicht mehr: nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
-    .fix-box = Ziehen Sie { $first } heraus, und benutzen Sie ihn nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
+    .why = Ein heißer oder weicher Stecker heißt: Sein Metall sitzt nicht mehr fest. Er kann schmelzen und ein Feuer auslösen, und kein Schutzschalter merkt es.
+    .fix-cord = Stecken Sie { $first } aus, und benutzen Sie es nicht mehr: Nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
+    .fix-box = Stecken Sie { $first } aus, und benutzen Sie den Kasten nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
-    .fix-load = { $first } ausstecken und nicht benutzen. Prüfen lassen, oder ein anderes Gerät nehmen. Ist die Steckdose dazu braun, weich oder locker, auch diese nicht benutzen.
+    .fix-load = Stecken Sie { $first } aus, und benutzen Sie es nicht. Lassen Sie es prüfen, oder nehmen Sie ein anderes Gerät. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.

@@ -3,7 +3,7 @@
 FUEL001 = { $fix ->
     [find-out] Wir wissen nicht, ob eine Tankfüllung reicht
     [life-find-out] Wir wissen nicht, ob eine Tankfüllung reicht
-   *[other] Eine Tankfüllung reicht nicht
+   *[other] Eine Tankfüllung reicht nicht bis zur nächsten Pause
   }
     .why = { $fix ->
         [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
@@ -13,17 +13,17 @@ FUEL001 = { $fix ->
       }
     .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
     .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin in dieser Zeit, aber nicht in der Nacht, eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
-    .fix-life-pause = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
-    .fix-life-find-out = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
+    .fix-life-pause = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
+    .fix-life-find-out = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 
-FUEL002 = Trockener Boden: Funken und ein heißer Auspuff können ihn entzünden
-    .why = Glühende Teilchen verlassen den Auspuff, und der Schalldämpfer entzündet Gras, das ihn berührt. Bei Waldbrandgefahr können Motoren verboten sein.
-    .fix-arrester = Fragen Sie den Platzwart, ob Feuer eingeschränkt ist und ob heute Motoren laufen dürfen. Suchen Sie im Auspuff einen zugelassenen Funkenfänger. Stellen Sie den Generator auf nackten Boden oder Fels, ringsum { $clear } frei, mit Wasser oder Feuerlöscher daneben.
+FUEL002 = Funken können den trockenen Boden in Brand setzen
+    .why = Aus dem Auspuff fliegen Funken, und der heiße Schalldämpfer entzündet Gras, das ihn berührt. Bei einem Feuerverbot können Motoren verboten sein.
+    .fix-arrester = Fragen Sie den Platzwart, ob Feuerverbot herrscht und ob Generatoren laufen dürfen. Stellen Sie den Generator auf nackten Boden oder Fels, ringsum { $clear } frei, mit Wasser oder Feuerlöscher daneben. Sehen Sie in der Anleitung nach, ob der Auspuff einen zugelassenen Funkenfänger hat.
 
 FUEL003 = Ein Tag braucht mehr als eine Tankfüllung
     .why = { $fix ->
         [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
        *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
       }
-    .fix-store = Lagern Sie ihn in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Verschüttet: weggehen, und den Dampf abziehen lassen, bevor Sie starten.
-    .fix-store-propane = Stellen Sie sie aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor und geschlossenem Ventil. Riecht es nach Gas: Ventil zu, weggehen, und abziehen lassen.
+    .fix-store = Lagern Sie den Ersatzkraftstoff in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Ist etwas verschüttet: weggehen, und den Motor erst starten, wenn der Dampf abgezogen ist.
+    .fix-store-propane = Stellen Sie die Ersatzflasche aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor und geschlossenem Ventil. Riecht es nach Gas: Ventil zu, weggehen, und den Motor erst starten, wenn der Geruch weg ist.

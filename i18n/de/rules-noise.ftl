@@ -1,12 +1,12 @@
 ### Regeln zum Lärm.
 
 NOISE001 = { $fix ->
-    [look] Wir wissen nicht, wie laut der Generator ist
+    [look] Der Generator ist vielleicht zu laut
     [quieter] Lauter, als viele Plätze erlauben
    *[other] Bei seiner größten Last ist er vielleicht zu laut
   }
     .why = { $fix ->
-        [look] Nationalparks der USA erlauben { $limit } in { $distance } Entfernung, und viele Plätze halten es ebenso. Generatoren im offenen Rahmen sind meist lauter.
+        [look] Wir wissen nicht, wie laut er ist, und Generatoren im offenen Rahmen sind meist lauter als { $limit } in { $distance } Entfernung. Nationalparks der USA und viele Plätze erlauben nicht mehr.
         [quieter] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
        *[other] In der Minute mit der größten Last haben wir { $more } mehr angenommen, als gemessen wurde: im Freien etwa { $busiest } in { $distance } Entfernung. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
       }
@@ -16,9 +16,9 @@ NOISE001 = { $fix ->
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
 
 NOISE002 = { $fix ->
-    [move-assumed] In der Nacht würden laufen: { $about }
-    [life-assumed] In der Nacht würden laufen: { $about }
-   *[other] In der Ruhezeit würden laufen: { $about }
+    [move-assumed] Nachts in Betrieb: { $about }
+    [life-assumed] Nachts in Betrieb: { $about }
+   *[other] In der Ruhezeit in Betrieb: { $about }
   }
     .why = { $fix ->
         [move-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen.
@@ -26,6 +26,6 @@ NOISE002 = { $fix ->
        *[other] Auf dem Platz muss es ruhig sein: { $quiet }.
       }
     .fix-move = { night-instead }
-    .fix-life = Fragen Sie den Platzwart, bevor Sie kommen, ob es zu diesen Zeiten laufen darf. Wenn nicht, bleiben seine Stunden. { night-life }
+    .fix-life = Fragen Sie den Platzwart vor der Anreise, ob der Generator dann laufen darf, und kürzen Sie nie die Stunden von { $life }. { night-life }
     .fix-move-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-move }
     .fix-life-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-life }

@@ -12,41 +12,41 @@ when = { $timed ->
 
 POWER001 = { $fix ->
     [hours] Der Generator kann das nicht alles zugleich betreiben
-    [leg-alone] Eine Seite des Generators schafft { $about } nicht
+    [leg-alone] Eine Hälfte des Generators schafft { $about } nicht
     [alone] Der Generator schafft { $about } nicht
     [amps-alone] Der Generator schafft { $about } nicht
     [life-alone] Dieser Generator kann { $about } nicht betreiben
     [life-off] { when-first } ist neben { $life } zu viel an
     [life-turns] { when-first } ist neben { $life } zu viel an
-    [leg] Von einer Seite des Generators wird{ when } zu viel verlangt
-    [leg-turns] Von einer Seite des Generators wird{ when } zu viel verlangt
-    [leg-look] Von einer Seite des Generators wird{ when } vielleicht zu viel verlangt
-    [leg-cord] Von einer Seite des Generators wird{ when } vielleicht zu viel verlangt
+    [leg] Eine Hälfte des Generators ist{ when } überlastet
+    [leg-turns] Eine Hälfte des Generators ist{ when } überlastet
+    [leg-look] Eine Hälfte des Generators ist{ when } vielleicht überlastet
+    [leg-cord] Eine Hälfte des Generators ist{ when } vielleicht überlastet
    *[other] { when-first } ist zu viel auf einmal an
   }
     .why = { $fix ->
-        [hours] Niemand hat gesagt, wann diese laufen, also zählen alle zugleich: { $about }. Zusammen verlangen sie { $demand }. Der Generator kann auf Dauer { $limit } geben.
-        [turns] Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [leg-alone] Es zieht { $demand } auf einer Seite. Jede Seite gibt { $limit } und nicht mehr, also { $over } zu viel, auf jeder Seite.
-        [alone] Es allein verlangt { $demand }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [amps-alone] Es allein zieht { $demand }, mehr, als seine Watt erwarten lassen. Der Generator gibt { $limit }, also sind es { $over } zu viel.
-        [life-alone] { life-it } Verlangt werden { $demand }, und der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
-        [life-off] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [life-turns] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
-        [leg-turns] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
-        [leg-look] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
-        [leg-cord] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
-       *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel. Manche ziehen mehr, als ihre Watt erwarten lassen.
+        [hours] Sie haben nicht gesagt, wann diese laufen, also haben wir alle zugleich gezählt: { $about }. Zusammen brauchen sie { $demand }, aber der Generator kann auf Dauer { $limit } geben.
+        [turns] Diese brauchen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [leg-alone] Es zieht { $demand } auf einer Hälfte. Jede Hälfte gibt { $limit } und nicht mehr, also sind es { $over } zu viel, gleich auf welcher.
+        [alone] Es braucht { $demand }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [amps-alone] Es zieht { $demand }. Der Generator gibt { $limit }, also sind es { $over } zu viel.
+        [life-alone] { life-it } Nötig sind { $demand }, aber der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
+        [life-off] { life-on } Diese brauchen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [life-turns] { life-on } Diese brauchen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [leg] Diese ziehen auf einer Hälfte { $demand }: { $about }. Jede Hälfte gibt { $limit }, also sind es { $over } zu viel.
+        [leg-turns] Diese ziehen auf einer Hälfte { $demand }: { $about }. Jede Hälfte gibt { $limit }, also sind es { $over } zu viel.
+        [leg-look] Liegen diese alle auf einer Hälfte, ziehen sie dort { $demand }: { $about }. Jede Hälfte gibt { $limit }, also sind es { $over } zu viel.
+        [leg-cord] Liegen diese alle auf einer Hälfte, ziehen sie dort { $demand }: { $about }. Jede Hälfte gibt { $limit }, also sind es { $over } zu viel.
+       *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel.
       }
-    .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
+    .fix-turns = Lassen Sie sie abwechselnd laufen, oder lassen Sie eines zu Hause. Geben Sie im Plan jedem eigene Stunden. Beginnen Sie mit { $first }: Nichts hier braucht mehr.
     .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.
-    .fix-leg = Schließen Sie { $move } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
+    .fix-leg = Schließen Sie { $move } an eine Steckdose der anderen Hälfte an, oder lassen Sie diese abwechselnd laufen.
     .fix-leg-turns = Lassen Sie diese abwechselnd laufen, oder lassen Sie eines zu Hause.
-    .fix-leg-look = Finden Sie heraus, auf welcher Seite jede Steckdose liegt, und schreiben Sie es in den Plan. Bis dahin lassen Sie diese abwechselnd laufen.
-    .fix-leg-cord = Lassen Sie diese abwechselnd laufen. Kein Plan weiß, auf welcher Seite welches Ende eines Kabels liegt. Fragen Sie eine Elektrofachkraft, bevor sie zusammen laufen.
-    .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator.
-    .fix-amps = Lassen Sie sie abwechselnd laufen. Sehen Sie zuerst { $first } an: Es zieht am meisten.
+    .fix-leg-look = Finden Sie heraus, welche Hälfte jede Steckdose speist, und schreiben Sie es in den Plan. Bis dahin lassen Sie diese abwechselnd laufen.
+    .fix-leg-cord = Lassen Sie diese abwechselnd laufen. Kein Plan weiß, welche Hälfte welches Ende eines Kabels speist. Fragen Sie eine Elektrofachkraft, bevor sie zusammen laufen.
+    .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator mit.
+    .fix-amps = Lassen Sie sie nacheinander laufen. Geben Sie im Plan jedem eigene Stunden. Beginnen Sie mit { $first }: Nichts hier zieht mehr.
     .fix-alone = { POWER001.fix-leg-alone }
     .fix-amps-alone = { POWER001.fix-leg-alone }
     .fix-life-alone = { life-cannot }
@@ -56,27 +56,27 @@ POWER001 = { $fix ->
 POWER002 = { $fix ->
     [alone] Der Generator kann { $about } nicht starten
     [amps-alone] Der Generator kann { $about } nicht starten
-    [leg-alone] Eine Seite des Generators kann { $about } nicht starten
+    [leg-alone] Eine Hälfte des Generators kann { $about } nicht starten
     [again] Diese dürfen nicht alle zusammen an bleiben
     [amps-again] Diese dürfen nicht alle zusammen an bleiben
     [life-alone] Dieser Generator kann { $about } nicht starten
     [life-together] Dieser Generator kann nicht alle diese starten: { $life }
-    [life-off] Was zusätzlich zu { $life } startet, kann es zum Stehen bringen
-    [life-turns] Was zusätzlich zu { $life } startet, kann es zum Stehen bringen
+    [life-off] Startet noch etwas anderes, kann der Strom für { $life } ausgehen
+    [life-turns] Startet noch etwas anderes, kann der Strom für { $life } ausgehen
    *[other] Nicht alle davon können starten
   }
     .why = { $fix ->
         [alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
         [amps-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
-        [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Der Generator hat zwei Seiten, jede mit der Hälfte seiner Leistung. Eine Seite gibt höchstens { $limit }, also fehlen { $over }.
-        [again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
-        [amps-again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
-        [life-alone] { life-it } Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-together] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-off] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-turns] { life-on } { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [amps-fewer] { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
-       *[other] { when-first } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
+        [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Eine Hälfte des Generators gibt höchstens { $limit }, also fehlen { $over }.
+        [again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }. Startet es zuerst, reicht die Leistung. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [amps-again] { when-first } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }. Startet es zuerst, reicht die Leistung. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [life-alone] { life-it } Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }.
+        [life-together] { life-on } { when-first } laufen diese zusammen: { $about }. Startet eines davon, brauchen sie zusammen bis zu { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }.
+        [life-off] { life-on } { when-first } laufen diese zusammen: { $about }. Startet eines davon, brauchen sie zusammen bis zu { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }.
+        [life-turns] { life-on } { when-first } laufen diese zusammen: { $about }. Startet eines davon, brauchen sie zusammen bis zu { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen { $over }.
+        [amps-fewer] { when-first } laufen diese zusammen: { $about }. Startet eines davon, brauchen sie zusammen bis zu { $demand }. Der Generator gibt dann höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
+       *[other] { when-first } laufen diese zusammen: { $about }. Startet eines davon, brauchen sie zusammen bis zu { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
       }
     .fix-alone = Lassen Sie { $about } zu Hause, oder nehmen Sie einen größeren Generator mit.
     .fix-again = Lassen Sie diese abwechselnd laufen, wie die Karte zeigt. Schalten Sie { $first } ein, während etwas anderes aus ist.
@@ -86,22 +86,22 @@ POWER002 = { $fix ->
     .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
     .fix-life-alone = { life-cannot }
-    .fix-life-together = Verlassen Sie sich für { $life } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie das Ersatzgerät Ihres Lieferanten. Nie die Einstellung eines Geräts ändern.
+    .fix-life-together = Verlassen Sie sich für { $life } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nutzen Sie die Ersatzversorgung Ihres Lieferanten. Ändern Sie nie die Einstellung eines Geräts.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
-    .why = Der Generator kann auf Dauer { $rated } geben. Die benutzten Steckdosen geben { $reachable } weiter ({ $about }). Der Rest bleibt zurück.
+POWER003 = { $stranded } der Generatorleistung können Sie nicht nutzen
+    .why = Der Generator kann auf Dauer { $rated } geben. Die Steckdosen, die Sie benutzen, lassen nur { $reachable } durch ({ $about }).
     .fix-outlet = Um { $reach } zu erreichen, benutzen Sie auch die Steckdose „{ $outlet }“. Legen Sie von ihr ein eigenes Kabel. Verbinden Sie nie zwei Steckdosen miteinander.
-    .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
-    .fix-accept = Rechnen Sie mit { $reachable }. Mit den Steckdosen und Teilen, die Sie benutzen dürfen, gibt nichts Ihnen mehr.
+    .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Dose von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
+    .fix-accept = Rechnen Sie mit { $reachable }. Mehr ist mit den Steckdosen und Teilen, die Sie benutzen dürfen, nicht zu haben.
 
 POWER004 = { $fix ->
     [late] Der Schutzschalter von { $first } hat erst über seiner Zahl ausgelöst
    *[other] Der Schutzschalter von { $first } löst zu früh aus
   }
     .why = { $fix ->
-        [late] Darauf steht { $marked }, und Sie sahen ihn bei { $trips } auslösen. Jeder Schutzschalter lässt kurze Zeit mehr durch: Hier gilt { $marked }.
+        [late] Darauf steht { $marked }, aber er hat erst bei { $trips } ausgelöst. Jeder Schutzschalter lässt kurze Zeit mehr durch, also zählen wir weiter { $marked }.
        *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie mit { $trips }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
       }
     .fix-service = Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
@@ -111,21 +111,21 @@ POWER005 = Dauerleistung und Spitzenleistung sind fast gleich
     .why = Der Plan sagt { $rated } auf Dauer und { $peak } als Spitze. Bei den meisten Generatoren ist die Dauerleistung deutlich kleiner. Die große Zahl auf dem Karton ist die Spitze.
     .fix-plate = Lesen Sie das Typenschild: Suchen Sie Watt bei „running“, „rated“ oder „continuous“ (Dauer). Schreiben Sie diese Zahl in den Plan.
 
-POWER006 = Fast alles hängt an einer Seite des Generators
-    .why = { when-first } trägt eine Seite { $heavy } und die andere { $light }. Jede Seite gibt { $leg } und nicht mehr, und die Hälfte des Generators bleibt ungenutzt. Betroffen: { $about }.
-    .fix-move = Schließen Sie { $first } an eine Steckdose der anderen Seite an, wenn es geht.
+POWER006 = Fast alles hängt an einer Hälfte des Generators
+    .why = { when-first } trägt eine Hälfte { $heavy } und die andere { $light }. Jede Hälfte gibt { $leg } und nicht mehr, also bleibt die halbe Leistung ungenutzt. Betroffen: { $about }.
+    .fix-move = Schließen Sie { $first } an eine Steckdose der anderen Hälfte an, wenn es geht.
 
-POWER007 = Die Sparstufe kann { $first } abwürgen
+POWER007 = In der Sparstufe kann { $first } den Motor abwürgen
     .why = Zum Starten braucht es einen Augenblick lang { $starting }, und der Generator gibt auf Dauer { $rated }. In der Sparstufe dreht der Motor langsam und braucht eine oder zwei Sekunden, um nachzukommen.
-    .fix-off = Schalten Sie die Sparstufe aus, bevor { $first } startet, und lassen Sie sie aus, solange es von selbst an- und ausgeht.
+    .fix-off = Schalten Sie die Sparstufe aus, bevor { $first } startet, und lassen Sie sie aus.
 
 POWER008 = { $fix ->
-    [sum] { $sets } Generatoren laufen wie einer
-   *[other] Generatoren, die vielleicht nicht dafür gemacht sind, wie einer zu laufen
+    [sum] { $sets } Generatoren laufen parallel
+   *[other] Diese Generatoren können im Parallelbetrieb durchbrennen
   }
     .why = { $fix ->
         [sum] Zusammen geben sie auf Dauer { $rated }, das sind { $leg }. Der Verbindungssatz zwischen ihnen und die Steckdosen lassen vielleicht weniger durch, als die Generatoren geben könnten.
-       *[other] Generatoren, die nicht im Gleichtakt laufen, treiben Strom ineinander und brennen. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung, wenn ein Ende herausgezogen wird.
+       *[other] Generatoren, die nicht im Gleichtakt laufen, treiben Strom ineinander und brennen durch. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
       }
     .fix-apart = Lassen Sie sie getrennt laufen, jeden mit eigenen Kabeln. Verbinden Sie nur Inverter-Generatoren mit 120 V, mit dem Verbindungssatz des Herstellers für genau diese Generatoren.
     .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Alle müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.

@@ -3,19 +3,19 @@
 ground-wet = nass
 ground-damp = feucht
 ground-dry = trocken
-ground-unknown = nicht bekannt, also als nass gerechnet
+ground-unknown = nicht bekannt, also als nass angenommen
 
 SHOCK001 = { $fix ->
-    [free] Kein GFCI auf dem Weg zu { $any }
-    [first] Kein GFCI auf dem Weg zu { $any }
+    [free] Kein GFCI schützt { $any }
+    [first] Kein GFCI schützt { $any }
     [named] In { $any } kein Gerät einstecken
-   *[other] Kein Schutz gegen Stromschlag an { $any }
+   *[other] Kein GFCI schützt { $any }
   }
-    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
-    .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.
-    .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen.
-    .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Vorschriften verlangen für Wohnwagen keinen: Sie können ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft.
-    .fix-free = Stecken Sie dort kein Gerät ein. Ein GFCI-Kabel (Tasten TEST und RESET) darf hinein: Benutzen Sie nur sein Ende.
+    .why = Auf diesem Boden ({ $ground }) kann ein schadhaftes Kabel oder Gerät Strom durch Ihren Körper schicken, und kein Leitungsschutzschalter schaltet ihn ab. Ein FI-Schutzschalter (GFCI, Tasten TEST und RESET) ist gemacht, um bei 6 Tausendstel Ampere Fehlerstrom abzuschalten.
+    .fix-protect = Benutzen Sie nur Steckdosen, Kabel oder Kästen mit den Tasten TEST und RESET (GFCI). Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen. Wenn nicht, benutzen Sie diese Steckdose nicht.
+    .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen.
+    .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit GFCI. Vorschriften verlangen an Wohnwagen-Steckdosen keinen, denn ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er immer wieder aus, rufen Sie eine Elektrofachkraft.
+    .fix-free = Stecken Sie hier kein Gerät ein. Stecken Sie nur ein GFCI-Kabel (Tasten TEST und RESET) ein, und Geräte in dieses Kabel.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
     .fix-first = Ziehen Sie { $parts } aus { $place }. Stecken Sie in { $place } ein GFCI-Kabel (Tasten TEST und RESET), und { $parts } in dieses.
 
@@ -26,47 +26,47 @@ shock-named = { $plug ->
    *[no] { $parts }
   }
 
-SHOCK002 = Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
-    .why = Ist der Neutralleiter erdfrei, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
-    .fix-find-out = Haben Sie einen FI-Schutzschalter (GFCI), prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+SHOCK002 = Ein Steckdosenprüfer kann hier täuschen
+    .why = Wir wissen nicht, ob der Neutralleiter erdfrei ist (nicht mit dem Schutzleiter verbunden). Wenn ja, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der GFCI funktioniert.
+    .fix-find-out = Haben Sie einen GFCI, prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK003 = { $fix ->
-    [ask] Niemand weiß, ob damit die Leitungen eines Gebäudes gespeist werden
+    [ask] Damit werden vielleicht die Leitungen eines Gebäudes gespeist
    *[other] Damit würden die Leitungen eines Gebäudes gespeist
   }
-    .why = Der Strom geht durch das Gebäude hinaus auf die Straße, mit Tausenden Volt. Er tötet Menschen, die dort die Leitungen reparieren. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
+    .why = Der Strom geht mit Tausenden Volt hinaus auf die Straße und tötet Menschen, die dort die Leitungen reparieren. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
     .fix-stop = Schließen Sie den Generator nicht an das Gebäude an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
     .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie den Generator nicht an das Gebäude an: Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
 
 SHOCK004 = { $fix ->
-    [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
-    [find-out-box] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
+    [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden
+    [find-out-box] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden
     [plug] Der Brückenstecker verbindet Neutralleiter und Schutzleiter noch einmal
     [sets] Jeder Generator verbindet Neutralleiter und Schutzleiter
    *[other] Neutralleiter und Schutzleiter sind noch einmal verbunden: { $about }
   }
     .why = { $fix ->
-        [find-out] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
-        [find-out-box] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
-       *[other] Der Neutralleiter führt den Strom zurück. Hier ist er an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Es fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
+        [find-out] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und ein GFCI löst vielleicht nicht aus.
+        [find-out-box] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und ein GFCI löst vielleicht nicht aus.
+       *[other] Der Neutralleiter führt den Strom zurück. Hier ist er an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Es fließt Strom über Metall, das Sie berühren, und ein GFCI löst vielleicht nicht aus.
       }
     .fix-plug = Ziehen Sie bei abgestelltem Motor den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
-    .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
+    .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass Sie solche zusammenschließen dürfen. Öffnen und ändern Sie nichts daran.
     .fix-box = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
-    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
+    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Benutzen Sie einen Kasten, lassen Sie ihn vorher von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->
     [known] Neutralleiter und Schutzleiter sind in { $about } verbunden
    *[other] Neutralleiter und Schutzleiter sind vielleicht in { $about } verbunden
   }
-    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht.
-    .fix-known = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
+    .why = Der Neutralleiter führt den Strom zurück, der Schutzleiter soll keinen führen. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und ein GFCI kann versagen.
+    .fix-known = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts. Verbinden Sie nie Neutralleiter und Schutzleiter.
     .fix-unknown = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller. Hilft beides nicht, lassen Sie eine Elektrofachkraft hineinsehen. Öffnen Sie selbst nichts.
 
 SHOCK006 = { $fix ->
     [home-made] Selbst gebauter Kasten: { $about }
-   *[other] Niemand weiß, wer diesen Kasten gebaut hat: { $about }
+   *[other] Wir wissen nicht, wer diesen Kasten gebaut hat: { $about }
   }
     .why = Ein selbst gebauter Kasten ist nicht auf Regen, lose Verbindungen, dünne Leiter oder einen fehlenden Schutzleiter geprüft. Nichts davon sieht man von außen.
     .fix-home-made = Nehmen Sie einen in der Fabrik gebauten Kasten mit dem Zeichen eines Prüflabors, oder lassen Sie diesen von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
@@ -74,38 +74,38 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } löst vielleicht aus, obwohl nichts kaputt ist
     .why = Jedes Kabel und jedes Gerät lässt etwas Strom zur Erde ab. Hier ist es zusammen etwa { $leak } ({ $least } genügen zum Auslösen; mA: Tausendstel Ampere). Bei nassen Verbindungen ist es mehr. Betroffen: { $about }.
-    .fix-nearer = Benutzen Sie Schutz näher an den Geräten, mit kürzerem Kabel und weniger Geräten dahinter. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum. Umgehen Sie ihn nie.
+    .fix-nearer = Benutzen Sie einen GFCI näher an den Geräten, mit kürzerem Kabel und weniger Geräten daran. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum, und umgehen Sie ihn nie.
 
-SHOCK008 = { $count } Schutzgeräte gegen Stromschlag hintereinander
-    .why = Sie schützen nicht besser als eines. Ein Fehler kann jedes davon auslösen, also kann der Strom nach einem RESET noch ausbleiben. Vom Generator aus: { $about }.
-    .fix-reset = Geht der Strom aus, stecken Sie zuerst das Gerät aus. Dann drücken Sie RESET an jedem, vom Generator aus. Prüfen Sie jedes mit seiner eigenen TEST-Taste.
+SHOCK008 = { $count } GFCI hintereinander
+    .why = Sie schützen nicht besser als einer. Jeder davon kann auslösen, also kann der Strom nach einem RESET noch ausbleiben. Vom Generator aus: { $about }.
+    .fix-reset = Geht der Strom aus, stecken Sie zuerst das Gerät aus. Dann drücken Sie RESET an jedem, zuerst an dem, der dem Generator am nächsten ist. Prüfen Sie jeden mit seiner eigenen TEST-Taste.
 
-SHOCK009 = Zwei Fehler könnten hier einen Stromschlag geben, ohne dass etwas auslöst
-    .why = Der Neutralleiter ist erdfrei, oder niemand weiß es. Dann zeigt ein erster Fehler gar nichts. Ein zweiter, in einem anderen Gerät, kann die volle Spannung zwischen zwei Metallgehäuse bringen. Ohne Schutz sind hier: { $about }.
-    .fix-protect = Schließen Sie alle an Steckdosen mit den Tasten TEST und RESET an. Benutzen Sie nichts mehr, was kribbelt, beschädigt oder verschmort ist. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+SHOCK009 = Zwei Fehler könnten einen Stromschlag geben, und nichts löst aus
+    .why = Der Neutralleiter ist erdfrei, oder wir wissen es nicht: Ein erster Fehler zeigt sich dann nicht. Ein zweiter kann die volle Spannung zwischen zwei Metallgehäuse bringen. Ohne GFCI: { $about }.
+    .fix-protect = Schließen Sie alle an Steckdosen mit den Tasten TEST und RESET (GFCI) an. Benutzen Sie nichts mehr, was kribbelt, angeschnitten oder verschmort ist. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK010 = { $fix ->
     [camper] Ein Brückenstecker ist für { $about } vielleicht eine Verbindung zu viel
-   *[other] Ein Brückenstecker darf nicht stecken bleiben, wenn ein Generator ein Gebäude speist
+   *[other] Brückenstecker in einem Generator, der ein Gebäude speist
   }
     .why = Der Brückenstecker verbindet Neutralleiter und Schutzleiter am Generator. { $fix ->
         [camper] Manche Wohnwagen tun innen dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
        *[other] Das Gebäude tut dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
       }
-    .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; sie sagt auch, ob der Brückenstecker draußen bleibt.
-    .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie mit dem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+    .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; fragen Sie sie, ob der Brückenstecker heraus muss.
+    .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie ihn mit eingestecktem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK011 = { $fix ->
-    [count] Niemand weiß, ob { $about } einen Neutralleiter hat
+    [count] Wir wissen nicht, ob { $about } einen Neutralleiter hat
    *[other] Der Neutralleiter fehlt vielleicht in { $about }
   }
-    .why = Das Kabel gibt beide Hälften von 120/240 V weiter. Ohne Neutralleiter können Geräte für 120 V fast 240 V bekommen. Sie brennen, und kein Schutzschalter löst aus.
-    .fix-leave = Benutzen Sie es nicht. Nehmen Sie ein Kabel mit vier Leitern, etwa 10/4.
-    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: 10/4 hat vier Leiter, 10/3 hat drei. Lassen Sie es weg, bis Sie es wissen.
+    .why = Das Kabel gibt beide Hälften von 120/240 V weiter. Ohne Neutralleiter können Geräte für 120 V fast 240 V bekommen. Sie brennen durch, und kein Schutzschalter löst aus.
+    .fix-leave = Benutzen Sie es nicht. Nehmen Sie ein Kabel mit vier Adern, etwa 10/4.
+    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: 10/4 hat vier Adern, 10/3 hat drei. Benutzen Sie es nicht, bis Sie es wissen.
 
-SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
-    .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch jeden fließen, der es berührt, und nichts löst rechtzeitig aus.
-    .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, nichts einstecken oder ausstecken und es nicht bewegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, benutzen Sie es nicht.
+SHOCK012 = Der GFCI schützt dieses Kabel nicht: { $about }
+    .why = Ein GFCI schützt nur, was hinter ihm liegt, nicht die { $length } Kabel zwischen ihm und dem Generator. Ist dieses Kabel dort angeschnitten oder nass, kann Strom durch Ihren Körper fließen, und nichts löst rechtzeitig aus.
+    .fix-dry = Halten Sie seine Verbindungen trocken und vom Boden weg. Solange der Motor läuft: nicht berühren, nicht einstecken, nicht bewegen. Sehen Sie es vor jeder Benutzung ganz an: Ist es angeschnitten oder gequetscht, benutzen Sie es nicht.
     .fix-first = Besser: Erst kommt ein GFCI-Kabel (Tasten TEST und RESET). Stecken Sie es in { $place }, und { $about } in dieses. Bis dahin halten Sie seine Verbindungen trocken und vom Boden weg, und fassen Sie es bei laufendem Motor nicht an.
 
 SHOCK013 = { $fix ->
@@ -118,17 +118,17 @@ SHOCK013 = { $fix ->
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
     .why = { $fix ->
-        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
-        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [if-none] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
-       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
+        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem GFCI, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen GFCI vom Auslösen abhalten. Der Boden ist hier { $ground }.
+        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [if-any] Wir wissen nicht, ob „{ $device }“ einen GFCI hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [if-none] Wir wissen nicht, ob „{ $device }“ einen GFCI hat. An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir das angenommen: Dann löst bei einem Fehler nichts aus. Der Boden ist hier { $ground }.
+       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser GFCI nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
@@ -139,6 +139,6 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Benutzen Sie „{ $joint }“ nicht, bis Sie es wissen. Suchen Sie in den Unterlagen „neutral bonded“ (N und PE verbunden) oder „isolated neutral“ (getrennt), oder fragen Sie den Hersteller. Öffnen Sie nichts selbst.
-    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
+    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter nichts speist, was benutzt wird. Gibt es keine, stecken Sie an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
     .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein GFCI-Kabel, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
-    .fix-if-none = Benutzen Sie { $any } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.
+    .fix-if-none = Benutzen Sie { $any } nicht: Andere Punkte sagen, was dort noch falsch ist. Selbst mit Tasten TEST und RESET an „{ $device }“ schaltet bei einem Fehler vielleicht nichts ab.

@@ -14,6 +14,6 @@ VOLT001 = { $fix ->
       }
     .fix-thicker = Nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-range-b = Nehmen Sie bald ein kürzeres oder dickeres Kabel (kleinere AWG-Zahl heißt dicker). Bis dahin dort weniger auf einmal betreiben.
-    .fix-below-b = Betreiben Sie dort keinen Kühlschrank, keine Pumpe und keinen anderen Motor. Nehmen Sie ein kürzeres oder dickeres Kabel (kleinere AWG-Zahl heißt dicker), oder dort weniger auf einmal.
+    .fix-below-b = Betreiben Sie dort keinen Kühlschrank, keine Pumpe und keinen anderen Motor. Nehmen Sie ein kürzeres oder dickeres Kabel (kleinere AWG-Zahl heißt dicker), oder betreiben Sie dort weniger auf einmal.
     .fix-start = Nehmen Sie ein kürzeres oder dickeres Kabel, und starten Sie { $first }, während alles andere aus ist.
     .fix-start-alone = Nehmen Sie für { $first } ein kürzeres oder dickeres Kabel (kleinere AWG-Zahl heißt dicker). Anderes auszuschalten reicht nicht.

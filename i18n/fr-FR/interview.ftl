@@ -1,13 +1,13 @@
 # The household shape of North America is not that of houses in Europe, and says so here.
 
 face-5-15R = US ordinaire
-face-5-20R = US ordinaire en T
+face-5-20R = US en T
 face-1-15R = US sans terre
 
 shape-5-15R = US ordinaire, 15 A (5-15R)
 shape-5-20R = US ordinaire, fente en T, 20 A (5-20R)
 shape-1-15R = US sans terre, 15 A (1-15R)
-shape-5-15P = US ordinaire, 3 broches, 15 A (5-15P)
+shape-5-15P = US, 3 broches, 15 A (5-15P)
 shape-5-20P = US, une lame tournée (5-20P)
 shape-1-15P = US sans terre (1-15P)
 

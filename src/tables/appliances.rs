@@ -83,8 +83,8 @@ fn read(row: Row) -> Appliance {
 
 #[cfg(test)]
 mod tests {
-    use crate::words::Units;
     use super::*;
+    use crate::words::Units;
     use std::collections::BTreeSet;
 
     #[test]
@@ -179,7 +179,7 @@ mod tests {
     #[test]
     fn every_one_has_a_name_without_a_comma() {
         for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {
-            let words = crate::words::Words::new(tag, Units::Metric);
+            let words = crate::words::Words::new(tag, Units::Metric).expect("a language");
             for a in all() {
                 assert!(words.has(&format!("appliance-{}.also", a.key)), "{tag} {}", a.key);
                 let name = words.text(&format!("appliance-{}", a.key));

@@ -59,7 +59,7 @@ pub(super) fn exposed(
         // A camper there takes nothing from what an appliance needs it for.
         let camper = || {
             let mut gear = facts.supply.fed_from(at);
-            gear.any(|(fed, it)| facts.plan.camper(&it.id).is_some() && stays(facts, fed))
+            gear.any(|(fed, it)| facts.plan.camper(&it.id).is_some() && facts.verdicts.leads_on(fed))
         };
         if used && !facts.verdicts.for_campers(at) {
             exposed.used.push(at);

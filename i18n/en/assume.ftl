@@ -5,8 +5,7 @@
 assumed-yes = yes
 assumed-no = no
 assumed-none = none
-assumed-leg-a = half A
-assumed-leg-b = half B
+assumed-leg-both = both halves
 assumed-worst-kind = the worst of every kind
 assumed-one-leg = one half
 
@@ -35,7 +34,7 @@ assume-breaker-unknown = We do not know how big the breaker of “{ $part }” i
     .look = Look for a button or switch marked with amps.
 assume-camper-main = We do not know the main breaker of “{ $part }”, so we assumed { $value }, what its plug is made for.
     .look = Look inside where you switch its breakers: one is marked “Main”. Read its amps. Do not unscrew anything.
-assume-leg = We do not know which half feeds “{ $part }”, so we assumed { $value } for all like it. That is the least power they can have together.
+assume-leg = We do not know which half feeds “{ $part }”, so we counted what it feeds on { $value }. That is the least power it can have.
     .look = Look in the manual for which outlets share a half (leg).
 assume-box-wire = We do not know how thick the wire to “{ $part }” is inside its box, so we assumed { $value }, the thinnest.
     .look = Read its papers, or ask whoever made it, or a licensed electrician. Do not open it.

@@ -5,8 +5,7 @@
 assumed-yes = sí
 assumed-no = no
 assumed-none = ninguno
-assumed-leg-a = mitad A
-assumed-leg-b = mitad B
+assumed-leg-both = ambas mitades
 assumed-worst-kind = lo peor de cada tipo
 assumed-one-leg = una sola mitad
 
@@ -35,7 +34,7 @@ assume-breaker-unknown = No sabemos de cuántos amperios es el { -breaker } de �
     .look = Busque un botón o interruptor marcado con amperios.
 assume-camper-main = No conocemos el { -breaker } principal de “{ $part }”, así que supusimos { $value }, para lo que está hecha su clavija.
     .look = Mire dentro, donde se conectan y desconectan sus { -breaker(form: "many") }: uno dice “Main”. Lea sus amperios. No desatornille nada.
-assume-leg = No sabemos qué mitad alimenta “{ $part }”, así que supusimos { $value } para todos los que están en el mismo caso. Es la menor potencia que pueden tener juntos.
+assume-leg = No sabemos qué mitad alimenta “{ $part }”, así que contamos en { $value } lo que alimenta. Es la menor potencia que puede tener.
     .look = Busque en el manual qué { -receptacle(form: "many") } comparten una mitad (fase).
 assume-box-wire = No sabemos qué grosor tiene dentro de la caja el conductor de “{ $part }”, así que supusimos { $value }, el más delgado.
     .look = Lea sus papeles, o pregunte a quien la hizo o a un { -electrician }. No la abra.

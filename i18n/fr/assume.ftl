@@ -5,8 +5,7 @@
 assumed-yes = oui
 assumed-no = non
 assumed-none = aucun
-assumed-leg-a = moitié A
-assumed-leg-b = moitié B
+assumed-leg-both = les deux moitiés
 assumed-worst-kind = le pire de chaque genre
 assumed-one-leg = une seule moitié
 
@@ -35,7 +34,7 @@ assume-breaker-unknown = Nous ignorons la taille du disjoncteur de « { $part }
     .look = Cherchez un bouton ou un interrupteur marqué en ampères.
 assume-camper-main = Nous ignorons le disjoncteur principal de « { $part } » et avons donc supposé { $value }, ce pour quoi sa fiche est faite.
     .look = Regardez à l’intérieur, là où l’on manœuvre ses disjoncteurs : l’un porte « Main ». Lisez ses ampères. Ne dévissez rien.
-assume-leg = Nous ignorons quelle moitié alimente « { $part } » et avons donc supposé la { $value } pour toutes celles de ce genre. C’est le moins de puissance qu’elles peuvent avoir ensemble.
+assume-leg = Nous ignorons quelle moitié alimente « { $part } » et avons donc compté sur { $value } ce qu’il y a là. C’est le moins de puissance possible.
     .look = Cherchez dans le manuel quelles prises partagent une moitié (phase).
 assume-box-wire = Nous ignorons la grosseur du fil vers « { $part } » dans son coffret et avons donc supposé { $value }, le plus mince.
     .look = Lisez ses papiers, ou demandez à qui l’a fabriqué, ou à un { -electrician }. Ne l’ouvrez pas.

@@ -386,7 +386,7 @@ impl Scene<'_> {
         let mut sums = (0, 0);
         for (load, place) in self.on {
             let passes = self.supply.up(*place).any(|(ix, _)| ix == at)
-                && self.supply.node(*place).legs.all().contains(&leg);
+                && self.supply.counts_on(*place).contains(&leg);
             if passes {
                 let unit = &self.units[*load];
                 *(if unit.continuous {
@@ -438,7 +438,7 @@ impl Scene<'_> {
                     let steps = self
                         .on
                         .iter()
-                        .filter(|(_, place)| self.supply.node(*place).legs.all().contains(leg));
+                        .filter(|(_, place)| self.supply.counts_on(*place).contains(leg));
                     let worst = steps
                         .map(|(load, _)| (self.step(*load), *load))
                         .max_by_key(|(step, load)| (*step, std::cmp::Reverse(*load)));
@@ -490,7 +490,7 @@ impl Scene<'_> {
         let of = |value: &dyn Fn(usize) -> i64, leg| -> Vec<i64> {
             on.iter()
                 .map(|(load, place)| {
-                    let there = self.supply.node(*place).legs.all().contains(leg);
+                    let there = self.supply.counts_on(*place).contains(leg);
                     if there { value(*load) } else { 0 }
                 })
                 .collect()

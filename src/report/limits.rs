@@ -72,7 +72,7 @@ impl Feed {
     /// that its own limit lets through.
     pub(crate) fn shared(supply: &Supply, receptacle: &Id, part: &Id) -> Option<Shared> {
         let feed = Self::of(supply, part)?;
-        let legs = supply.node(supply.receptacle(receptacle)?).legs.all();
+        let legs = supply.counts_on(supply.receptacle(receptacle)?);
         let all: Vec<(NodeIx, Current)> = supply
             .receptacles()
             // The nearest cord or inlet is the one that a receptacle is of.
@@ -81,7 +81,7 @@ impl Feed {
                 let gear = above.find(|(_, node)| node.kind.is_gear());
                 gear.is_some_and(|(_, node)| node.id == *part)
             })
-            .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
+            .filter(|(at, ..)| supply.counts_on(*at).iter().any(|leg| legs.contains(leg)))
             .map(|(at, ..)| (at, supply.limit(at).continuous))
             .collect();
         let asked: Current = all.iter().map(|(_, amps)| *amps).sum();

@@ -158,7 +158,7 @@ impl<'a> Adder<'a> {
     }
 
     fn carries(&self, at: NodeIx, leg: Leg, member: &Member<'_>) -> bool {
-        let legs = self.supply.node(member.at).legs.all();
+        let legs = self.supply.counts_on(member.at);
         legs.contains(&leg) && self.supply.up(member.at).any(|(ix, _)| ix == at)
     }
 

@@ -317,7 +317,7 @@ fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
             set.iter()
                 .filter(|at| passes[**at])
                 .map(|at| scene.placed[*at].load)
-                .filter(|load| supply.node(load.at).legs.all().contains(leg))
+                .filter(|load| supply.counts_on(load.at).contains(leg))
                 .map(|load| load.current)
                 .sum()
         })

@@ -9,7 +9,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value, Values};
 use crate::rules::Facts;
-use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Receptacle;
 use crate::verdict::Verdicts;
 
@@ -411,8 +411,8 @@ impl<'a> Facts<'a> {
 
     /// Whether a need draws on a leg. A 240 V load draws on both.
     fn draws_on(&self, need: &Need<'_>, leg: Leg) -> bool {
-        match need.at.map(|at| self.supply.node(at).legs) {
-            Some(legs) => legs.all().contains(&leg),
+        match need.at.map(|at| self.supply.counts_on(at)) {
+            Some(legs) => legs.contains(&leg),
             // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
             // outlets are.
             None => leg == self.supply.unknown_leg || need.load.needs_240(),
@@ -422,12 +422,11 @@ impl<'a> Facts<'a> {
     /// Whether a load that draws on one leg alone has a place on the other: a receptacle there with a free socket
     /// that takes its plug, carries it and may be used.
     pub(super) fn moves_to(&self, need: &Need<'_>, leg: Leg) -> bool {
-        let here = need.at.map(|at| self.supply.node(at).legs);
-        let other = |legs: Legs| matches!(legs, Legs::One(is) if is == leg);
-        let alone = matches!(here, Some(Legs::One(is)) if is != leg);
+        let on = |at: NodeIx| self.supply.counts_on(at);
+        let alone = need.at.is_some_and(|at| on(at).len() == 1 && on(at) != [leg]);
         let mut receptacles = self.supply.receptacles();
         alone
-            && receptacles.any(|(at, node, shape, _)| {
+            && receptacles.any(|(at, _, shape, _)| {
                 let limit = self.supply.limit(at);
                 let most = if need.continuous() {
                     limit.continuous
@@ -435,7 +434,7 @@ impl<'a> Facts<'a> {
                     limit.short
                 };
                 let there = self.needs.iter().filter(|it| it.at == Some(at)).count();
-                other(node.legs)
+                on(at) == [leg]
                     && self.open(at)
                     && need.fits(shape)
                     && need.amps() <= most

@@ -4,6 +4,7 @@
 use super::Facts;
 use super::demand::Need;
 use crate::plan::{Id, Leg};
+use crate::supply::Legs;
 
 /// What is on each half at once.
 pub(super) struct Halves<'n, 'a> {
@@ -34,11 +35,14 @@ impl<'n, 'a> Halves<'n, 'a> {
                 [of(Leg::A), of(Leg::B)]
             })
             .collect();
-        let one = |draws: &[i64; 2]| draws.contains(&0);
+        let one = |need: &Need<'_>| {
+            let legs = need.at.map(|at| facts.supply.node(at).legs);
+            matches!(legs, Some(Legs::One(_)))
+        };
         Self {
             on,
-            unknown: (on.iter().zip(&draws))
-                .map(|(need, draws)| one(draws) && !assumed(need).is_empty())
+            unknown: (on.iter())
+                .map(|need| one(need) && !assumed(need).is_empty())
                 .collect(),
             draws,
             of_cords: on

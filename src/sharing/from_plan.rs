@@ -458,7 +458,7 @@ impl<'a> Setting<'a> {
         let legs: Vec<&'static [Leg]> = self
             .places
             .iter()
-            .map(|place| supply.node(*place).legs.all())
+            .map(|place| supply.counts_on(*place))
             .collect();
         for (ix, node) in supply.nodes.iter().enumerate() {
             let carries = |leg: Leg| {

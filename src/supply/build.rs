@@ -147,6 +147,7 @@ impl<'a> Builder<'a> {
             kind,
             parent: Some(parent),
             legs,
+            leg_known: self.supply.node(parent).leg_known,
             rating: Current::ZERO,
             reason: LimitReason::NotFed,
             laid_out: Current::ZERO,
@@ -213,6 +214,7 @@ impl<'a> Builder<'a> {
             kind: NodeKind::Source,
             parent: None,
             legs,
+            leg_known: true,
             rating,
             reason,
             laid_out: Current::ZERO,
@@ -304,7 +306,7 @@ impl<'a> Builder<'a> {
             let legs = self.outlet_legs(outlet, &group, self.supply.node(parent).legs, within);
             let mut above = breaker.unwrap_or(parent);
             if let Some(holder) = within {
-                above = self.wiring(outlet, above, legs, holder);
+                above = self.wiring(outlet, above, legs.0, holder);
             }
             let field = field_of(outlet, within);
             if !outlet.gfci.is_known() {
@@ -430,28 +432,28 @@ impl<'a> Builder<'a> {
         self.push(node)
     }
 
-    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put with all the others
-    /// on one leg: the least capacity they can have together.
+    /// The legs of an outlet, and whether they are known: a 120 V one on two legs of which nobody knows the leg
+    /// counts on both.
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
         group: &[&Outlet],
         feed: Legs,
         within: Option<&DistributionBox>,
-    ) -> Legs {
+    ) -> (Legs, bool) {
         let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
-        if one_leg && leg_said(outlet, group).is_none() {
-            let field = format!("{}.leg", field_of(outlet, within));
-            self.assume(
-                field,
-                Value::Word {
-                    word: leg_word(self.supply.unknown_leg),
-                },
-                "leg",
-            );
+        let known = !one_leg || leg_said(outlet, group).is_some();
+        if !known {
+            self.assume_both(format!("{}.leg", field_of(outlet, within)));
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        fed_legs(outlet.shape, feed, self.leg_of(outlet, group)).unwrap_or(feed)
+        let legs = fed_legs(outlet.shape, feed, self.leg_of(outlet, group));
+        (legs.unwrap_or(feed), known)
+    }
+
+    fn assume_both(&mut self, field: String) {
+        let both = "assumed-leg-both";
+        self.assume(field, Value::Word { word: both }, "leg");
     }
 
     /// The leg of a 120 V outlet on two legs. Where nobody knows if there are two, all are on one, whatever was
@@ -468,7 +470,7 @@ impl<'a> Builder<'a> {
         shape: Receptacle,
         sockets: u8,
         above: NodeIx,
-        legs: Legs,
+        (legs, leg_known): (Legs, bool),
         gfci: Answer<bool>,
     ) {
         // A set of which nobody knows the volts may give no 240.
@@ -481,6 +483,7 @@ impl<'a> Builder<'a> {
                 .all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
+        node.leg_known &= leg_known;
         node.continuous = CONTINUOUS;
         node.gfci = gfci == Answer::Known(true);
         node.may_have_gfci = !gfci.is_known();
@@ -612,17 +615,12 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(ix).legs;
         for (at, end) in cord.ends.iter().enumerate() {
             let id = cord.end_id(at);
-            if feed == Legs::Both && end.0.circuit() == Circuit::OneLeg {
-                self.assume(
-                    format!("cord.{id}.leg"),
-                    Value::Word {
-                        word: leg_word(self.supply.unknown_leg),
-                    },
-                    "leg",
-                );
+            let known = feed != Legs::Both || end.0.circuit() != Circuit::OneLeg;
+            if !known {
+                self.assume_both(format!("cord.{id}.leg"));
             }
             let legs = fed_legs(*end, feed, self.supply.unknown_leg).unwrap_or(feed);
-            self.receptacle(&id, *end, 1, ix, legs, Answer::Known(false));
+            self.receptacle(&id, *end, 1, ix, (legs, known), Answer::Known(false));
         }
     }
 
@@ -692,7 +690,7 @@ impl<'a> Builder<'a> {
         let legs = self.supply.node(above).legs;
         let shape = Receptacle(holder.inlet.0);
         let no = Answer::Known(false);
-        self.receptacle(&holder.id, shape, sockets, above, legs, no);
+        self.receptacle(&holder.id, shape, sockets, above, (legs, true), no);
         // What its plug is made for has no lower rating for hours.
         if let Some(inside) = self.supply.nodes.last_mut() {
             inside.continuous = WHOLE;
@@ -833,13 +831,6 @@ pub(crate) fn leg_taken(plan: &Plan) -> Leg {
         Leg::B
     } else {
         Leg::A
-    }
-}
-
-const fn leg_word(leg: Leg) -> &'static str {
-    match leg {
-        Leg::A => "assumed-leg-a",
-        Leg::B => "assumed-leg-b",
     }
 }
 

@@ -193,7 +193,7 @@ impl Supply {
     fn flow(&self, loads: &[Running], currents: &[i128]) -> Flow<'_> {
         let mut flow = Flow {
             supply: self,
-            through: vec![[0; 2]; self.nodes.len()],
+            through: vec![Carried::default(); self.nodes.len()],
         };
         for (load, current) in loads.iter().zip(currents) {
             flow.add(load, *current);
@@ -236,21 +236,42 @@ const fn side(leg: Leg) -> usize {
     }
 }
 
+/// Microamperes that pass a node.
+#[derive(Clone, Copy, Debug, Default)]
+struct Carried {
+    /// On leg A and on leg B.
+    legs: [i128; 2],
+    /// On one of them, of which nobody knows which.
+    either: i128,
+}
+
+impl Carried {
+    /// The most that may be on a leg.
+    const fn on(&self, leg: Leg) -> i128 {
+        self.legs[side(leg)] + self.either
+    }
+}
+
 /// What flows while some loads run.
 #[derive(Clone, Debug)]
 pub struct Flow<'a> {
     supply: &'a Supply,
-    /// Microamperes of each leg through each node.
-    through: Vec<[i128; 2]>,
+    through: Vec<Carried>,
 }
 
 impl Flow<'_> {
     /// So many microamperes more of a load.
     fn add(&mut self, load: &Running, more: i128) {
-        let legs = self.supply.node(load.at).legs.all();
+        let node = self.supply.node(load.at);
+        let either = matches!(node.legs, Legs::One(_)) && !node.leg_known;
         for (ix, _) in self.supply.up(load.at) {
-            for leg in legs {
-                self.through[ix.0][side(*leg)] += more;
+            let through = &mut self.through[ix.0];
+            if either {
+                through.either += more;
+            } else {
+                for leg in node.legs.all() {
+                    through.legs[side(*leg)] += more;
+                }
             }
         }
     }
@@ -259,12 +280,15 @@ impl Flow<'_> {
     /// a node on both legs the loss between them.
     #[must_use]
     pub fn drop(&self, at: NodeIx) -> Microvolts {
-        match self.supply.node(at).legs {
-            Legs::One(leg) => self.on_leg(at, leg),
+        let node = self.supply.node(at);
+        match node.legs {
+            Legs::One(leg) if node.leg_known => self.on_leg(at, leg),
+            Legs::One(_) => self.on_leg(at, self.worst_leg(at)),
             // Each leg's wire loses half of what its current loses out and back: between the
             // legs the two halves add up.
             Legs::Between | Legs::Both => {
-                div_up(self.on_leg(at, Leg::A) + self.on_leg(at, Leg::B), 2)
+                let legs = [Leg::A, Leg::B].map(|leg| self.lost(at, |it| it.legs[side(leg)]));
+                div_up(legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either), 2)
             }
         }
     }
@@ -280,13 +304,16 @@ impl Flow<'_> {
     }
 
     fn on_leg(&self, at: NodeIx, leg: Leg) -> Microvolts {
-        self.cords_to(at)
-            .map(|(cord, resistance)| {
-                let through = self.through[cord.0][side(leg)];
-                // Micro-ohms times microamperes are 10^-12 V.
-                div_up(i128::from(resistance.microohms()) * through, 1_000_000)
-            })
-            .sum()
+        self.lost(at, |carried| carried.on(leg))
+    }
+
+    /// What so much of what the cords carry loses on the way to a node.
+    fn lost(&self, at: NodeIx, amps: impl Fn(&Carried) -> i128) -> Microvolts {
+        let lost = |(cord, resistance): (NodeIx, Resistance)| {
+            // Micro-ohms times microamperes are 10^-12 V.
+            div_up(i128::from(resistance.microohms()) * amps(&self.through[cord.0]), 1_000_000)
+        };
+        self.cords_to(at).map(lost).sum()
     }
 
     /// The leg that loses more on the way to a node.
@@ -301,7 +328,8 @@ impl Flow<'_> {
     /// What passes a node, on the leg that carries most. Rounded up.
     #[must_use]
     pub fn through(&self, at: NodeIx) -> Current {
-        let most = self.through[at.0].iter().max().copied().unwrap_or(0);
+        let carried = self.through[at.0];
+        let most = carried.on(Leg::A).max(carried.on(Leg::B));
         Current::from_milliamps(narrow(div_up(most, 1000)))
     }
 
@@ -310,7 +338,11 @@ impl Flow<'_> {
     /// half of what both legs carry.
     #[must_use]
     pub fn through_cords(&self, at: NodeIx) -> Vec<(NodeIx, Current)> {
-        self.through_cords_on(at, self.supply.node(at).legs.all())
+        let node = self.supply.node(at);
+        match node.legs {
+            Legs::One(_) if !node.leg_known => self.through_cords_on(at, &[self.worst_leg(at)]),
+            legs => self.through_cords_on(at, legs.all()),
+        }
     }
 
     /// The same of [`Self::lost_by`].
@@ -329,8 +361,9 @@ impl Flow<'_> {
         let mut through: Vec<(NodeIx, Current)> = self
             .cords_to(at)
             .map(|(cord, _)| {
-                let on = |leg: &Leg| self.through[cord.0][side(*leg)];
-                let all: i128 = legs.iter().map(on).sum();
+                let carried = self.through[cord.0];
+                let known: i128 = legs.iter().map(|leg| carried.legs[side(*leg)]).sum();
+                let all = known + carried.either;
                 let milliamps = narrow(div_up(all, 1000 * share));
                 (cord, Current::from_milliamps(milliamps))
             })

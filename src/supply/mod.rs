@@ -174,6 +174,8 @@ pub struct Node {
     pub parent: Option<NodeIx>,
     /// The legs it is fed from.
     pub legs: Legs,
+    /// Whether that is known: of two legs one was taken for it if not ([`Supply::counts_on`]).
+    pub leg_known: bool,
     /// The current each of its legs may carry for a short time, of its own accord (not counting
     /// what is upstream).
     pub rating: Current,
@@ -309,6 +311,16 @@ impl Supply {
     #[must_use]
     pub fn node(&self, ix: NodeIx) -> &Node {
         &self.nodes[ix.0]
+    }
+
+    /// The legs on which what is plugged in at a node counts: either, where it is on one of two and nobody knows which.
+    #[must_use]
+    pub fn counts_on(&self, at: NodeIx) -> &'static [Leg] {
+        let node = self.node(at);
+        match node.legs {
+            Legs::One(_) if !node.leg_known => &[Leg::A, Leg::B],
+            legs => legs.all(),
+        }
     }
 
     /// What a node carries on each leg, in volt-amperes: of the generator its power itself, which its amperes are

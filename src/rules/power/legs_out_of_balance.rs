@@ -19,6 +19,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[&[
         LEGS,
         FRONT_B,
+        TWIST_A,
         LEFT_A,
         RIGHT_A,
         ("running = \"1500 W\"", "running = \"1000 W\""),
@@ -47,6 +48,8 @@ pub(super) const RULE: Rule = Rule {
 const LEGS: crate::rules::Edit = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
 #[cfg(test)]
 const FRONT_B: crate::rules::Edit = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\"");
+#[cfg(test)]
+const TWIST_A: crate::rules::Edit = ("breaker = \"30 A\" # twist", "breaker = \"30 A\"\nleg = \"A\"");
 #[cfg(test)]
 const LEFT_A: crate::rules::Edit = ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"A\"");
 #[cfg(test)]
@@ -126,6 +129,7 @@ mod tests {
         let edits = [
             super::LEGS,
             super::FRONT_B,
+            super::TWIST_A,
             super::LEFT_A,
             super::RIGHT_A,
             ("running = \"1500 W\"", "running = \"1000 W\""),
@@ -139,7 +143,7 @@ mod tests {
             found.about.iter().map(ToString::to_string).collect()
         };
         assert_eq!(told(&edits), ["kettle"]);
-        let found = findings(&edits[..6]);
+        let found = findings(&edits[..7]);
         let found = found.iter().find(|it| it.code == "POWER006").expect("it is found");
         let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
         assert_eq!(about, ["kettle", "fan"]);

@@ -74,8 +74,7 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
-            ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"B\""),
-            ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"B\""),
+            ("breaker = \"30 A\" # twist", "breaker = \"30 A\"\nleg = \"B\""),
             ("on = \"left\" # kettle", "on = \"front\""),
             ("on = \"right\" # fan", "on = \"front\""),
             ("running = \"50 W\"", "running = \"400 W\""),
@@ -369,8 +368,7 @@ mod tests {
         let moves = [
             base[0],
             known,
-            ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"B\""),
-            ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"B\""),
+            ("breaker = \"30 A\" # twist", "breaker = \"30 A\"\nleg = \"B\""),
             ("on = \"left\" # kettle", "on = \"front\""),
             base[3],
             fan("running = \"400 W\""),

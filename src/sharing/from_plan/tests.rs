@@ -89,6 +89,23 @@ fn on_dry_ground_too_a_load_goes_where_a_gfci_works() {
     }
 }
 
+/// Of two halves of 20.8 A (5,000 W) one has 12.5 A, and nobody knows the half of an outlet that asks for as much: it
+/// may be the same one. Said to be the other, both run at once.
+#[test]
+fn an_outlet_of_unknown_leg_counts_on_both() {
+    for (leg, together) in [("", false), ("leg = \"A\"", true)] {
+        let loads = heater("one", 1500, "on = \"front\"") + &heater("two", 1500, "on = \"side\"");
+        let text = plan(&loads)
+            .replace("rated = \"2400 W\"", "rated = \"5000 W\"")
+            .replace("peak = \"3000 W\"", "peak = \"5000 W\"")
+            .replace("voltage = \"120 V\"", "voltage = \"120/240 V\"")
+            .replace("breaker = \"20 A\"", "breaker = \"20 A\"\nleg = \"B\"")
+            .replace("breaker = \"15 A\"", &format!("breaker = \"15 A\"\n{leg}"));
+        let sets = ids(&shared(&text).together);
+        assert_eq!(sets.contains(&"one two".to_owned()), together, "{leg} {sets:?}");
+    }
+}
+
 /// Where the ground may be wet and nothing protects, no load is sent, and none that the plan puts there is
 /// counted on. A receptacle with protection in the same plan takes it.
 #[test]

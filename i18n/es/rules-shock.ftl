@@ -112,6 +112,7 @@ SHOCK013 = { $fix ->
     [plug] El { -gfci } de “{ $device }” no ve una avería
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
     [plug-first] Un { -gfci } puede desconectar la clavija de unión
+    [plug-better] Un { -gfci } puede desconectar la clavija de unión
     [if-any] Un { -gfci } en “{ $device }” quizá no vea una avería
     [if-none] Un { -gfci } en “{ $device }” quizá no vea una avería
     [box] El { -gfci } de “{ $device }” no ve una avería
@@ -119,18 +120,22 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-look] No se sabe si hay una clavija de unión en “{ $joint }”; se supuso que sí. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-where] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-out] Una clavija de unión en “{ $joint }” puede impedir que ese { -gfci } se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
+        [plug-better] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [if-none] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, { $wet ->
+        [no] mejor no enchufe
+       *[yes] no enchufe
+      } en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-where = Pare el motor. Mire en qué toma está la clavija de unión. Póngala en un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
@@ -139,6 +144,9 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted.
-    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
+    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, { $wet ->
+        [no] mejor enchufe
+       *[yes] enchufe
+      } en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
     .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con GFCI, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
     .fix-if-none = No use { $any }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.

@@ -57,8 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } parece más grande de lo que es
-    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }.
-    .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
+    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }{ $hours ->
+        [yes] {" "}durante tres horas o más, y { $short } durante menos
+       *[no] {""}
+      }.
+    .fix-plan = Cuente con no más de eso para todo lo que haya más allá de { $first }, y márquelo así.
 
 FIT003 = { $fix ->
     [look] Quizá no haya { $twice } en { $about }

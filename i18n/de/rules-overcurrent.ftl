@@ -56,11 +56,11 @@ over-cord = { $cord ->
 
 OVER002 = Auf Dauer zu viel an { $first }
     .why = { $fix ->
-        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und das stundenlang. Betroffen: { $about }.
+        [rest] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, davon { $long } drei Stunden oder länger. Betroffen: { $about }.
        *[other] Drei Stunden oder länger erlaubt { $first } { $limit }. { when-first } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
       }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
-    .fix-rest = Machen Sie eine Pause, bevor drei Stunden um sind. Oder stellen Sie es kleiner.
+    .fix-rest = Gönnen Sie { $first } eine Pause, bevor drei Stunden um sind: Schalten Sie aus, was darüber läuft. Oder stellen Sie es kleiner.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.
 
 OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt

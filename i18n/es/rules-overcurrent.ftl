@@ -56,11 +56,11 @@ over-cord = { $cord ->
 
 OVER002 = Demasiado durante horas en { $first }
     .why = { $fix ->
-        [rest] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y así durante horas. Intervienen: { $about }.
+        [rest] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }: de eso { $long } durante tres horas o más. Intervienen: { $about }.
        *[other] Límite de { $first } durante tres horas o más: { $limit }. { when-first } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
-    .fix-rest = Dele un descanso antes de que pasen tres horas. O póngalo más bajo.
+    .fix-rest = Dele un descanso a { $first } antes de que pasen tres horas: apague lo que funciona ahí. O póngalo más bajo.
     .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }

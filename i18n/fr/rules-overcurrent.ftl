@@ -56,11 +56,11 @@ over-cord = { $cord ->
 
 OVER002 = Trop pendant des heures sur { $first }
     .why = { $fix ->
-        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, et cela pendant des heures. En cause : { $about }.
+        [rest] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant trois heures ou plus. En cause : { $about }.
        *[other] Limite de { $first } pendant trois heures ou plus : { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
       }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
-    .fix-rest = Faites-lui faire une pause avant trois heures. Ou baissez-le.
+    .fix-rest = Laissez reposer { $first } avant trois heures : arrêtez ce qui y passe. Ou baissez-le.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.
 
 OVER003 = { $first } supporte moins que son disjoncteur ne permet

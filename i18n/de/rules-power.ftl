@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
     .why = Der Generator kann auf Dauer { $rated } geben. Die benutzten Steckdosen geben { $reachable } weiter ({ $about }). Der Rest bleibt zurück.
-    .fix-outlet = Um { $reach } zu erreichen, benutzen Sie auch die Steckdose „{ $outlet }“. Legen Sie von ihr ein eigenes Kabel. Verbinden Sie nie zwei Steckdosen miteinander.
-    .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
+    .fix-outlet = Um { $reach } zu erreichen, schreiben Sie ein eigenes Kabel von der Steckdose „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen miteinander.
+    .fix-socket = Um { $reach } zu erreichen, schreiben Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
     .fix-accept = Rechnen Sie mit { $reachable }. Mit den Steckdosen und Teilen, die Sie benutzen dürfen, gibt nichts Ihnen mehr.
 
 POWER004 = { $fix ->

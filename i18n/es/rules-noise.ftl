@@ -10,7 +10,10 @@ NOISE001 = { $fix ->
         [quieter] Hace unos { $level } a { $distance } al aire libre, con la carga a la que se midió. Los parques nacionales permiten { $limit } a esa distancia, y muchos campamentos hacen lo mismo.
        *[other] En el minuto de mayor carga de este plan supusimos { $more } más que lo medido: unos { $busiest } a { $distance } al aire libre. Los parques nacionales permiten { $limit } a esa distancia, y muchos campamentos hacen lo mismo.
       }
-    .fix-quieter = Use el ralentí económico y ponga el generador sobre tierra sin hierba, lejos de paredes. Pregunte al encargado del lugar. Nunca lo encierre ni lo cubra.
+    .fix-quieter = { $idle ->
+        [no] Ponga el generador
+       *[yes] Use el ralentí económico y ponga el generador
+      } sobre tierra sin hierba, lejos de paredes. Pregunte al encargado del lugar. Nunca lo encierre ni lo cubra.
     .fix-busiest = Haga funcionar menos cosas a la vez y ponga el generador sobre tierra sin hierba, lejos de paredes. Pregunte al encargado del lugar. Nunca lo encierre ni lo cubra.
     .fix-alone = Ponga el generador sobre tierra sin hierba, lejos de paredes. Pregunte al encargado del lugar. Nunca lo encierre ni lo cubra.
     .fix-look = Busque “dB” en el manual, con la distancia a la que se midió. Pregunte al encargado del lugar antes de usarlo. Nunca lo encierre ni lo cubra.

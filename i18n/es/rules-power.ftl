@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .why = El generador puede dar de forma continua { $rated }. Los { -receptacle(form: "many") } en uso entregan { $reachable } ({ $about }). El resto se queda atrás.
-    .fix-outlet = Para llegar a { $reach }, use también el { -receptacle } “{ $outlet }”. Tienda desde él un cable propio. Nunca una dos { -receptacle(form: "many") }.
-    .fix-socket = Para llegar a { $reach }, tienda un segundo cable propio desde otra toma de “{ $outlet }”. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
+    .fix-outlet = Para llegar a { $reach }, anote en el plan un cable propio desde el { -receptacle } “{ $outlet }”, y compruebe otra vez. Nunca una dos { -receptacle(form: "many") }.
+    .fix-socket = Para llegar a { $reach }, anote en el plan un segundo cable propio desde otra toma de “{ $outlet }”, y compruebe otra vez. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
     .fix-accept = Cuente con { $reachable }. Con las tomas y el equipo que puede usar, nada le da más.
 
 POWER004 = { $fix ->

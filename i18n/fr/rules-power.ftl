@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à vous
     .why = { -generator(form: "The") } peut fournir { $rated } en continu. Les prises utilisées laissent passer { $reachable } ({ $about }). Le reste n’arrive pas.
-    .fix-outlet = Pour atteindre { $reach }, utilisez aussi la prise « { $outlet } ». Branchez-y une rallonge à part. Ne reliez jamais deux prises ensemble.
-    .fix-socket = Pour atteindre { $reach }, tirez une seconde rallonge à part depuis une autre prise de « { $outlet } ». Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
+    .fix-outlet = Pour atteindre { $reach }, notez dans le plan une rallonge à part sur la prise « { $outlet } », et vérifiez de nouveau. Ne reliez jamais deux prises ensemble.
+    .fix-socket = Pour atteindre { $reach }, notez dans le plan une seconde rallonge à part sur une autre prise de « { $outlet } », et vérifiez de nouveau. Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
     .fix-accept = Comptez sur { $reachable }. Avec les prises et le matériel que vous pouvez utiliser, rien ne vous donne plus.
 
 POWER004 = { $fix ->

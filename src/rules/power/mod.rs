@@ -11,3 +11,5 @@ crate::rules::area! {
     parallel_sets,
     plug_too_small,
 }
+
+pub(super) use economy_idle::too_hard;

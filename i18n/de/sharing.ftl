@@ -119,11 +119,6 @@ print-ws-column-points = Punkte
 ## Geräte eines Eintrags, gezählt. $name ist, wie der Mensch sie nennt.
 
 load-some = { $count } beliebige von { $total } { $name }
-load-all = { $total ->
-        [one] { $name }
-        [2] beide { $name }
-       *[other] alle { $total } { $name }
-    }
 load-at = { $loads } an „{ $at }“
 
 ## tallywatt may

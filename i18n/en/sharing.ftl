@@ -122,10 +122,6 @@ print-ws-column-points = Points
 ## Loads of one entry, counted. $name is what the user calls them.
 
 load-some = any { $count } of the { $total } { $name }
-load-all = { $total ->
-        [2] both { $name }
-       *[other] all { $total } { $name }
-    }
 load-at = { $loads } at “{ $at }”
 
 ## Safety. tallywatt may

@@ -120,10 +120,6 @@ print-ws-column-points = Puntos
 
 # The name's gender is not known.
 load-some = { $count } de { $total } { $name } (da igual cuáles)
-load-all = { $total ->
-        [2] { $name } (las dos unidades)
-       *[other] { $name } (las { $total } unidades)
-    }
 load-at = { $loads } en “{ $at }”
 
 ## tallywatt may

@@ -125,10 +125,6 @@ load-some = { $count ->
         [one] { $count } quelconque des { $total } { $name }
        *[other] { $count } quelconques des { $total } { $name }
     }
-load-all = { $total ->
-        [2] les deux { $name }
-       *[other] les { $total } { $name }
-    }
 load-at = { $loads } à « { $at } »
 
 ## tallywatt may

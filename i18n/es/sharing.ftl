@@ -36,7 +36,7 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
     }{ $wire ->
         [none] {""}
        *[other] {" "}Necesita { $wire } o más grueso.
-    }{ $length ->
+    }{" "}{ cord-shapes }{ $length ->
         [none] {""}
        *[other] {" "}Mide { $length }.
     }{ $gfci ->
@@ -44,15 +44,15 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
        *[no] {""}
     }{" "}También se llama { $first }.
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
-change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
+change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado, ni más delgado ni más largo. { cord-shapes }
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
        *[other] { $sockets } tomas
-    } de { $first }.{ $named ->
+    } de { $first }. { cord-shapes }{ $named ->
         [yes] {" "}Lo llamamos { $names }.
        *[no] {""}
     }
-change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.{ $named ->
+change-three-way-cord = Enchufe en { $first } un cable de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores. { cord-shapes }{ $named ->
         [yes] {" "}Lo llamamos { $names }.
        *[no] {""}
     }
@@ -65,10 +65,14 @@ change-smaller-appliance = { $starts ->
   }
 change-box-for-splitter = { $length ->
         [none] En lugar de { $first }, use una caja de distribución certificada por un laboratorio.
-       *[other] En lugar de { $first }, use un cable certificado de { $length } y { $wire }, marcado para exteriores. Lo llamamos { $names }. Enchufe en su extremo una caja de distribución certificada por un laboratorio.
-    } La caja necesita un { -breaker } y un { -gfci } para cada { -receptacle }.
-change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
-change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }.
+       *[other] En lugar de { $first }, use un cable certificado de { $length } y { $wire }, marcado para exteriores. Su clavija y su toma tienen la forma de la entrada de la caja. Lo llamamos { $names }. Enchufe en su extremo una caja de distribución certificada por un laboratorio.
+    } { box-shapes }
+change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio en lugar de { $first }. { box-shapes }
+change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio. { box-shapes }
+
+# What to look for on a cord or box to buy. $ends are its sockets.
+cord-shapes = Su clavija: { $plug }. Sus tomas: { $ends }.
+box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } necesita un { -gfci } y un { -breaker } de no más amperios que los suyos.
 
 ## tallywatt mend
 
@@ -93,14 +97,19 @@ mend-tally = { $dangers ->
         [one] 1 advertencia
        *[other] { $warnings } advertencias
     }, { $musts ->
-        [0] todo lo que debe funcionar aquí tiene sitio
+        [0] todo lo que se lleva y debe funcionar tiene sitio
         [one] 1 cosa que debe funcionar no puede
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
+    }{ $home ->
+        [0] {""}
+        [one] , 1 aparato se queda en casa
+       *[other] , { $home } aparatos se quedan en casa
     }
 mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
 mend-proven = Nada más barato de la lista de cambios elimina tanto.
 mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
 mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
+mend-stopped = Dejamos de buscar antes de probarlo todo: puede haber un cambio que elimine el resto. “tallywatt check” dice lo que queda.
 mend-stays = Queda
 mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
 mend-kept = { $path } no se escribió: el plan queda como estaba.

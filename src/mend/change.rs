@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Choice, Cord, Draw, Id, Load, Plan, Span, Stands};
+use crate::plan::{Answer, Choice, Cord, DistributionBox, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
@@ -381,6 +381,7 @@ impl Change {
                 let guarded = before.cords.iter().find(|it| it.id == *id);
                 let guarded = guarded.is_some_and(|it| it.gfci == Answer::Known(true));
                 values.insert("gfci", Value::yes_no(guarded));
+                values.extend(cord.map(shapes_of_cord).unwrap_or_default());
                 values.insert(
                     "wire",
                     wire.map_or_else(none, |it| Value::Name(it.to_string())),
@@ -420,20 +421,45 @@ impl Change {
             }
             Self::ProtectedOutlet { at, sockets } => {
                 let new = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
+                let new: Vec<&Cord> = new.collect();
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
-                values.extend(called(new.map(|cord| cord.id.clone()).collect()));
+                values.extend(
+                    new.first()
+                        .map(|cord| shapes_of_cord(cord))
+                        .unwrap_or_default(),
+                );
+                values.extend(called(new.iter().map(|cord| cord.id.clone()).collect()));
             }
             Self::ThreeWay { at, .. } => {
                 let mut new = new_cords(at, before, after).filter(|cord| cord.ends.len() > 1);
                 let new = new.next();
                 let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
+                values.extend(new.map(shapes_of_cord).unwrap_or_default());
                 values.extend(called(
                     new.map(|cord| cord.id.clone()).into_iter().collect(),
                 ));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
-            Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, before, after)),
+            Self::ProtectedCord(id) => {
+                let cord = after.cords.iter().find(|it| it.id == *id);
+                values.extend(cord.map(shapes_of_cord).unwrap_or_default());
+            }
+            Self::BoxForSplitter { cord, .. } => {
+                let it = after.boxes.iter().find(|it| it.id == *cord);
+                values.extend(it.map(shapes_of_box).unwrap_or_default());
+                values.extend(of_lead(cord, before, after));
+            }
+            Self::ListedBox(id) => {
+                let it = after.boxes.iter().find(|it| it.id == *id);
+                values.extend(it.map(shapes_of_box).unwrap_or_default());
+            }
+            Self::NewBox(at) => {
+                let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
+                let mut new = after.boxes.iter().filter(|it| !known(&it.id));
+                let new = new.find(|it| it.from.as_ref() == Some(at));
+                values.extend(new.map(shapes_of_box).unwrap_or_default());
+            }
             _ => {}
         }
         Repair {
@@ -443,6 +469,29 @@ impl Change {
             cost: self.cost(),
         }
     }
+}
+
+/// The shapes by which somebody finds a cord to buy.
+fn shapes_of_cord(cord: &Cord) -> Values {
+    let ends = cord.ends.iter().map(ToString::to_string);
+    [
+        ("plug", Value::Shapes(vec![cord.plug.to_string()])),
+        ("ends", Value::Shapes(ends.collect())),
+    ]
+    .into()
+}
+
+/// The same of a box: one shape for each plug that it has to take.
+fn shapes_of_box(it: &DistributionBox) -> Values {
+    let sockets = it.outlets.iter().flat_map(|outlet| {
+        let (_, plugs) = outlet.plugs();
+        std::iter::repeat_n(outlet.shape.to_string(), usize::from(plugs))
+    });
+    [
+        ("plug", Value::Shapes(vec![it.inlet.to_string()])),
+        ("ends", Value::Shapes(sockets.collect())),
+    ]
+    .into()
 }
 
 /// What new gear is called, so that a later step can name it.

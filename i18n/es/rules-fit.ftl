@@ -57,11 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } parece más grande de lo que es
-    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }{ $hours ->
-        [yes] {" "}durante tres horas o más, y { $short } durante menos
+    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }.
+    .fix-plan = Más allá de { $first }, cuente con { $limit }{ $hours ->
+        [yes] {" "}durante tres horas o más, y con { $short } durante menos
        *[no] {""}
-      }.
-    .fix-plan = Cuente con no más de eso para todo lo que haya más allá de { $first }, y márquelo así.
+      }. Márquelo así.
 
 FIT003 = { $fix ->
     [look] Quizá no haya { $twice } en { $about }

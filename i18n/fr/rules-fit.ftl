@@ -57,11 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } porte moins qu’il n’y paraît
-    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }. La limite est de { $limit }{ $hours ->
-        [yes] {" "}pendant trois heures ou plus, et de { $short } pour moins longtemps
+    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }.
+    .fix-plan = Après { $first }, comptez { $limit }{ $hours ->
+        [yes] {" "}pendant trois heures ou plus, et { $short } pour moins longtemps
        *[no] {""}
-      }.
-    .fix-plan = Ne comptez pas plus pour tout ce qui vient après { $first }, et marquez-le ainsi.
+      }. Marquez-le ainsi.
 
 FIT003 = { $fix ->
     [look] Il n’y a peut-être pas { $twice } à { $about }

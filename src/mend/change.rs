@@ -381,7 +381,6 @@ impl Change {
                 let guarded = before.cords.iter().find(|it| it.id == *id);
                 let guarded = guarded.is_some_and(|it| it.gfci == Answer::Known(true));
                 values.insert("gfci", Value::yes_no(guarded));
-                values.extend(cord.map(shapes_of_cord).unwrap_or_default());
                 values.insert(
                     "wire",
                     wire.map_or_else(none, |it| Value::Name(it.to_string())),
@@ -421,53 +420,58 @@ impl Change {
             }
             Self::ProtectedOutlet { at, sockets } => {
                 let new = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
-                let new: Vec<&Cord> = new.collect();
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
-                values.extend(
-                    new.first()
-                        .map(|cord| shapes_of_cord(cord))
-                        .unwrap_or_default(),
-                );
-                values.extend(called(new.iter().map(|cord| cord.id.clone()).collect()));
+                values.extend(called(new.map(|cord| cord.id.clone()).collect()));
             }
             Self::ThreeWay { at, .. } => {
                 let mut new = new_cords(at, before, after).filter(|cord| cord.ends.len() > 1);
                 let new = new.next();
                 let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
-                values.extend(new.map(shapes_of_cord).unwrap_or_default());
                 values.extend(called(
                     new.map(|cord| cord.id.clone()).into_iter().collect(),
                 ));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
-            Self::ProtectedCord(id) => {
-                let cord = after.cords.iter().find(|it| it.id == *id);
-                values.extend(cord.map(shapes_of_cord).unwrap_or_default());
-            }
-            Self::BoxForSplitter { cord, .. } => {
-                let it = after.boxes.iter().find(|it| it.id == *cord);
-                values.extend(it.map(shapes_of_box).unwrap_or_default());
-                values.extend(of_lead(cord, before, after));
-            }
-            Self::ListedBox(id) => {
-                let it = after.boxes.iter().find(|it| it.id == *id);
-                values.extend(it.map(shapes_of_box).unwrap_or_default());
-            }
-            Self::NewBox(at) => {
-                let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
-                let mut new = after.boxes.iter().filter(|it| !known(&it.id));
-                let new = new.find(|it| it.from.as_ref() == Some(at));
-                values.extend(new.map(shapes_of_box).unwrap_or_default());
-            }
+            Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, before, after)),
             _ => {}
         }
+        values.extend(self.shapes(before, after));
         Repair {
             key: self.told(),
             about: self.about().into_iter().cloned().collect(),
             values,
             cost: self.cost(),
         }
+    }
+
+    /// The shapes of what is bought.
+    fn shapes(&self, before: &Plan, after: &Plan) -> Values {
+        let cord_of = |id: &Id| after.cords.iter().find(|it| it.id == *id);
+        let box_of = |id: &Id| after.boxes.iter().find(|it| it.id == *id);
+        let of_cord = |cord: Option<&Cord>| cord.map(shapes_of_cord);
+        let of_box = |it: Option<&DistributionBox>| it.map(shapes_of_box);
+        let told = match self {
+            Self::OutdoorCord(id)
+            | Self::GroundedCord(id)
+            | Self::ProtectedCord(id)
+            | Self::Shorter { cord: id, .. }
+            | Self::Thicker { cord: id, .. } => of_cord(cord_of(id)),
+            Self::ProtectedOutlet { at, .. } => {
+                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1))
+            }
+            Self::ThreeWay { at, .. } => {
+                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1))
+            }
+            Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(box_of(id)),
+            Self::NewBox(at) => {
+                let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
+                let mut new = after.boxes.iter().filter(|it| !known(&it.id));
+                of_box(new.find(|it| it.from.as_ref() == Some(at)))
+            }
+            _ => None,
+        };
+        told.unwrap_or_default()
     }
 }
 

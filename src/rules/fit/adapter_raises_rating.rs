@@ -105,9 +105,9 @@ mod tests {
             ]);
             let found = report.findings.iter().find(|it| it.code == "FIT002").expect("found");
             let words = crate::words::Words::english();
-            words.finding(found, &report.figures.loads).why.replace('\u{a0}', " ")
+            words.finding(found, &report.figures.loads).fix.replace('\u{a0}', " ")
         };
-        assert!(told("15").ends_with("The limit is 12 A for three hours or more, and 15 A for less."), "{}", told("15"));
-        assert!(told("20").ends_with("The limit is 15 A."), "{}", told("20"));
+        assert!(told("15").contains("plan with 12 A for three hours or more, and 15 A for less."), "{}", told("15"));
+        assert!(told("20").contains("plan with 15 A. Mark"), "{}", told("20"));
     }
 }

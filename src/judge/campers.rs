@@ -346,6 +346,8 @@ fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     let report = report(&[
         ("running = \"420 W\"", "running = \"1500 W\""),
         ("running = \"1250 W\"", "running = \"1500 W\""),
+        ("rated = \"3400 W\"", "rated = \"4400 W\""),
+        ("peak = \"4200 W\"", "peak = \"5500 W\""),
     ]);
     let mut findings = report.findings.iter();
     let found = findings.find(|it| it.code == "OVER002").expect("found");
@@ -353,7 +355,7 @@ fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     let told = crate::words::Words::english().finding(found, &report.figures.loads);
     let why = told.why.replace('\u{a0}', " ");
     assert!(
-        why.contains("it carries 27.1 A: 13.9 A of that for three hours or more"),
+        why.contains("it carries 27.1 A: 13.89 A of that for three hours or more"),
         "{why}"
     );
     assert!(told.fix.contains("switch off what runs through it"));

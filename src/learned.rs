@@ -8,7 +8,7 @@ use crate::plan::{Cord, Id, Outlet, Plan, Runtime, bounds};
 use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
-use crate::tables::volts::{HIGH, SERVICE_LEAST, USE_LEAST, at_nominal};
+use crate::tables::volts::{HIGH, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, at_nominal};
 
 /// What somebody saw.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,6 +54,8 @@ pub enum Unclear {
     Parts(Vec<Id>),
     /// There is no figure in them, none that can be, or two.
     NoFigure,
+    /// A breaker tripped there, and nobody says at how many amps.
+    NoAmps(Id),
     /// Amps, and not that a breaker tripped.
     NoTrip,
     /// Amps of what has no breaker that the plan knows.
@@ -236,6 +238,7 @@ pub fn understand(
     ) {
         (Some(amps), _, _) if tripped => part.map(|at| Seen::Tripped { at, amps }),
         (Some(_), _, _) => Err(Unclear::NoTrip),
+        (None, [], _) if tripped => Err(part.map_or_else(|unclear| unclear, Unclear::NoAmps)),
         (None, [volts], _) if !tripped => part.map(|at| Seen::Meter { at, volts: *volts }),
         // After how long it tripped says nothing without the amps.
         (None, [], Some(hours)) if !tripped && part == Err(Unclear::NoPart) => Ok(Seen::Ran(hours)),
@@ -271,7 +274,9 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
     };
     let signal = match key {
         "alarm" | "fire" | "shock" | "shock-at" | "meter-high" => Some(Signal::Danger),
-        "gfci" | "meter-low" | "meter-source" | "meter-none" => Some(Signal::Warning),
+        "gfci" | "meter-low" | "meter-source" | "meter-none" | "meter-raised" => {
+            Some(Signal::Warning)
+        }
         _ => None,
     };
     Ok(Learned {
@@ -385,6 +390,10 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     let high = at_nominal(HIGH, base);
     if volts > high {
         return ("meter-high", told(high, volts));
+    }
+    let most = at_nominal(SERVICE_MOST, base);
+    if volts > most {
+        return ("meter-raised", told(most, volts));
     }
     // What the set gives under load is not known: no less than this, if it is sound.
     let source = at_nominal(SERVICE_LEAST, base);
@@ -539,10 +548,10 @@ mod tests {
     /// what did not happen is nothing learned.
     #[test]
     fn what_could_be_two_things_is_asked_again() {
-        assert_eq!(
-            understood("front tripped after 20 min"),
-            Err(Unclear::NoFigure)
-        );
+        for text in ["front tripped after 20 min", "front tripped"] {
+            assert_eq!(understood(text), Err(Unclear::NoAmps(id("front"))));
+        }
+        assert_eq!(understood("it tripped"), Err(Unclear::NoPart));
         assert_eq!(understood("front 3 h"), Err(Unclear::NoFigure));
         assert_eq!(understood("tripped at 13 A"), Err(Unclear::NoPart));
         assert_eq!(understood("front 13 A"), Err(Unclear::NoTrip));
@@ -561,6 +570,21 @@ mod tests {
         let both = vec![id("box-left"), id("front")];
         let text = "front or box-left tripped at 13 A";
         assert_eq!(understood(text), Err(Unclear::Parts(both)));
+    }
+
+    /// What is missing is asked for with a command that is understood.
+    #[test]
+    fn the_command_to_type_is_understood() {
+        for tag in ["en", "es", "fr", "de"] {
+            let words = Words::new(tag, Units::Metric).expect(tag);
+            let (why, instead) = words.unclear(&Unclear::NoAmps(id("front")), "camp.toml");
+            assert!(why.contains("front"), "{tag}: {why}");
+            let (_, said_so) = instead
+                .split_once("tallywatt learned camp.toml ")
+                .expect(tag);
+            let seen = said(&plan(), said_so, &words);
+            assert!(matches!(seen, Ok(Seen::Tripped { .. })), "{tag}: {said_so}");
+        }
     }
 
     /// A breaker lets less through, if it tripped at less than so far, and never more; at what is marked on it, it did
@@ -641,7 +665,10 @@ mod tests {
             ("box-left 109 V", "meter-low"),
             ("box-left 113 V", "meter-compare"),
             ("box-left 118.2 V", "meter-fine"),
-            ("box-left 132 V", "meter-fine"),
+            ("box-left 126 V", "meter-fine"),
+            ("box-left 126.1 V", "meter-raised"),
+            ("twist 128 V", "meter-raised"),
+            ("box-left 132 V", "meter-raised"),
             ("box-left 132.1 V", "meter-high"),
             ("box-left 0 V", "meter-none"),
             ("box-through 109 V", "meter-low"),
@@ -668,8 +695,8 @@ mod tests {
             .0
         };
         assert_eq!(
-            (key(118), key(150), key(238)),
-            ("meter-fine", "meter-high", "meter-fine")
+            (key(118), key(150), key(238), key(253)),
+            ("meter-fine", "meter-high", "meter-fine", "meter-raised")
         );
     }
 
@@ -748,6 +775,7 @@ mod tests {
                 "box-left 119 V".to_owned(),
                 "box-left 0 V".to_owned(),
                 "twist 109 V".to_owned(),
+                "twist 128 V".to_owned(),
                 "twist 140 V".to_owned(),
                 "tents 109 V".to_owned(),
                 "2 h".to_owned(),
@@ -779,17 +807,18 @@ mod tests {
                     assert!(!words.learned(&learned, &[]).is_empty());
                 }
             }
-            assert!(keys.len() >= 18, "{tag}: {keys:?}");
+            assert!(keys.len() >= 19, "{tag}: {keys:?}");
             plan = super::tests::plan();
             for unclear in [
                 Unclear::Not,
                 Unclear::NoPart,
                 Unclear::NoFigure,
                 Unclear::NoTrip,
+                Unclear::NoAmps(id("front")),
                 Unclear::Parts(vec![id("front"), id("box")]),
                 Unclear::NoBreaker(id("front")),
             ] {
-                words.unclear(&unclear);
+                words.unclear(&unclear, "camp.toml");
             }
             assert_eq!(words.faults(), Vec::<String>::new(), "{tag}");
         }

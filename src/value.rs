@@ -33,6 +33,8 @@ pub enum Value {
     },
     /// Parts or loads, told as a list.
     Parts(Vec<Id>),
+    /// Shapes of plugs or of sockets, one for each, by their names.
+    Shapes(Vec<String>),
 }
 
 // serde hands every field to its serializer by reference.

@@ -57,8 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } sieht stärker aus, als es ist
-    .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht. Die Grenze ist { $limit }.
-    .fix-plan = Rechnen Sie mit { $limit } für alles hinter { $first }, und beschriften Sie es so.
+    .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht.
+    .fix-plan = Rechnen Sie hinter { $first } mit { $limit }{ $hours ->
+        [yes] {" "}für drei Stunden oder länger, und mit { $short } für kürzer
+       *[no] {""}
+      }. Beschriften Sie es so.
 
 FIT003 = { $fix ->
     [look] An { $about } liegen vielleicht keine { $twice } an

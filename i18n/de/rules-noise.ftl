@@ -10,7 +10,10 @@ NOISE001 = { $fix ->
         [quieter] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
        *[other] In der Minute mit der größten Last haben wir { $more } mehr angenommen, als gemessen wurde: im Freien etwa { $busiest } in { $distance } Entfernung. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
       }
-    .fix-quieter = Nutzen Sie die Sparstufe, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-quieter = { $idle ->
+        [no] Stellen Sie ihn
+       *[yes] Nutzen Sie die Sparstufe, und stellen Sie ihn
+      } auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-busiest = Lassen Sie weniger zugleich laufen, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-alone = Stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.

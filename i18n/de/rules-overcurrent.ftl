@@ -67,7 +67,7 @@ OVER002 = Auf Dauer zu viel an { $first }
        *[part] Für drei Stunden oder länger ist { $limit } die Grenze an { $first }. { when-first } sind es { $demand }, davon { $long } drei Stunden oder länger. Betroffen: { $about }.
       }
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
-    .fix-rest = Machen Sie eine Pause, bevor drei Stunden um sind. Oder stellen Sie es kleiner.
+    .fix-rest = Gönnen Sie { $first } eine Pause, bevor drei Stunden um sind: Schalten Sie aus, was darüber läuft. Oder stellen Sie es kleiner.
     .fix-life = Stellen Sie { $life } nie herunter, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.
 
 OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt

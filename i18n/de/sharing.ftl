@@ -36,7 +36,7 @@ change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für drau�
     }{ $wire ->
         [none] {""}
        *[other] {" "}Es braucht { $wire } oder dicker.
-    }{ $length ->
+    }{" "}{ cord-shapes }{ $length ->
         [none] {""}
        *[other] {" "}Es ist { $length } lang.
     }{ $gfci ->
@@ -44,15 +44,15 @@ change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für drau�
        *[no] {""}
     }{" "}Wir nennen es auch { $first }.
 change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
-change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
+change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI, nicht dünner und nicht länger. { cord-shapes }
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
        *[other] { $sockets } Dosen
-    } von { $first }.{ $named ->
+    } von { $first }. { cord-shapes }{ $named ->
         [yes] {" "}Wir nennen es { $names }.
        *[no] {""}
     }
-change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.{ $named ->
+change-three-way-cord = Stecken Sie ein zugelassenes Kabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet. { cord-shapes }{ $named ->
         [yes] {" "}Wir nennen es { $names }.
        *[no] {""}
     }
@@ -65,10 +65,13 @@ change-smaller-appliance = { $starts ->
   }
 change-box-for-splitter = { $length ->
         [none] Nehmen Sie statt { $first } einen zugelassenen Verteilerkasten.
-       *[other] Nehmen Sie statt { $first } ein zugelassenes Kabel von { $length } mit { $wire }, für draußen gekennzeichnet. Wir nennen es { $names }. Stecken Sie an sein Ende einen zugelassenen Verteilerkasten.
-    } Der Kasten braucht einen Schutzschalter und einen GFCI für jede Steckdose.
-change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
-change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose an { $first } an.
+       *[other] Nehmen Sie statt { $first } ein zugelassenes Kabel von { $length } mit { $wire }, für draußen gekennzeichnet. Stecker und Dose haben die Form des Einspeisesteckers am Kasten. Wir nennen es { $names }. Stecken Sie an sein Ende einen zugelassenen Verteilerkasten.
+    } { box-shapes }
+change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten statt { $first }. { box-shapes }
+change-new-box = Schließen Sie einen zugelassenen Verteilerkasten an { $first } an. { box-shapes }
+# What to look for on a cord or box to buy. $ends are its sockets.
+cord-shapes = Sein Stecker: { $plug }. Seine Dosen: { $ends }.
+box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Steckdose braucht einen GFCI und einen Schutzschalter von nicht mehr Ampere als ihren eigenen.
 
 ## tallywatt mend
 
@@ -93,14 +96,19 @@ mend-tally = { $dangers ->
         [one] 1 Warnung
        *[other] { $warnings } Warnungen
     }, { $musts ->
-        [0] alles, was hier laufen muss, hat eine Steckdose
-        [one] 1 Gerät, das laufen muss, kann nicht laufen, wann es soll
-       *[other] { $musts } Geräte, die laufen müssen, können nicht laufen, wann sie sollen
+        [0] alles, was mitkommt und laufen muss, hat einen Platz
+        [one] 1 Gerät, das laufen muss, kann es nicht
+       *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
+    }{ $home ->
+        [0] {""}
+        [one] , 1 Gerät bleibt zu Hause
+       *[other] , { $home } Geräte bleiben zu Hause
     }
 mend-turns = Nicht alles kann laufen, wann man es will. Die neue Karte zeigt, was wann dran ist.
 mend-proven = Einen einfacheren Weg kennen wir nicht.
 mend-unproven = Vielleicht gibt es einen einfacheren Weg: Wir haben nicht alles versucht.
 mend-left = Wir kennen keine Änderung, die den Rest behebt. „tallywatt check“ sagt, was übrig ist.
+mend-stopped = Die Suche endete, bevor alles versucht war: Vielleicht behebt eine Änderung den Rest. „tallywatt check“ sagt, was übrig ist.
 mend-stays = Bleibt
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: tallywatt print { $path } --into ORDNER. Werfen Sie die alte weg.
 mend-kept = Am Plan hat sich nichts geändert, also haben wir { $path } nicht geschrieben.
@@ -119,11 +127,6 @@ print-ws-column-points = Punkte
 ## Geräte eines Eintrags, gezählt. $name ist, wie der Mensch sie nennt.
 
 load-some = { $count } beliebige von { $total } { $name }
-load-all = { $total ->
-        [one] { $name }
-        [2] beide { $name }
-       *[other] alle { $total } { $name }
-    }
 load-at = { $loads } an „{ $at }“
 
 ## tallywatt may

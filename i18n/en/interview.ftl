@@ -706,7 +706,7 @@ shape-14-50R = Straight, 4 slots, 50 A (14-50R)
 shape-6-20R = 240 V only, 20 A (6-20R)
 shape-1-15R = Household, no ground, 15 A (1-15R)
 shape-5-15P = Household, 3 pins, 15 A (5-15P)
-shape-5-20P = Household, one blade turned (5-20P)
+shape-5-20P = One blade turned, 20 A (5-20P)
 shape-TT-30P = Camper, 30 A (TT-30P)
 shape-L5-20P = Twist, 3 blades, 20 A (L5-20P)
 shape-L5-30P = Twist, 3 blades, 30 A (L5-30P)
@@ -715,7 +715,7 @@ shape-L14-30P = Twist, 4 blades, 30 A (L14-30P)
 shape-14-30P = Straight, 4 blades, 30 A (14-30P)
 shape-14-50P = Straight, 4 blades, 50 A (14-50P)
 shape-6-20P = 240 V only, 20 A (6-20P)
-shape-1-15P = Household, no ground pin (1-15P)
+shape-1-15P = Household, no ground, 15 A (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =

@@ -57,8 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } carries less than its shape says
-    .why = It ends in a { $shape } shape, but its plug is rated for { $plug }. The limit is { $limit }.
-    .fix-plan = Plan with { $limit } for everything past { $first }, and mark it so.
+    .why = It ends in a { $shape } shape, but its plug is rated for { $plug }.
+    .fix-plan = Past { $first }, plan with { $limit }{ $hours ->
+        [yes] {" "}for three hours or more, and { $short } for less
+       *[no] {""}
+      }. Mark it so.
 
 FIT003 = { $fix ->
     [look] There might be no { $twice } at { $about }

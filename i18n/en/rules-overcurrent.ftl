@@ -79,7 +79,7 @@ OVER002 = { $first } carries too much for too long
        *[part] For three hours or more, the limit at { $first } is { $limit }. { when-first } it carries { $demand }, of which { $long } is for three hours or more. Look at: { $about }.
       }
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
-    .fix-rest = Give it a rest before three hours are up. Or turn it down.
+    .fix-rest = Give { $first } a rest before three hours are up: switch off what runs through it. Or turn that down.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
 
 OVER003 = The cord { $first } carries less than its breaker allows

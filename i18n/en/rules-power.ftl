@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = You cannot use { $stranded } of the generator’s power
     .why = The generator can supply { $rated }. The outlets that you use can deliver only { $reachable } ({ $about }).
-    .fix-outlet = To reach { $reach }, run a separate cord from the outlet “{ $outlet }” as well. Never join two outlets.
-    .fix-socket = To reach { $reach }, run a second cord from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
+    .fix-outlet = To reach { $reach }, put a separate cord from the outlet “{ $outlet }” in the plan, and check again. Never join two outlets.
+    .fix-socket = To reach { $reach }, put a second cord from another socket of “{ $outlet }” in the plan, and check again. Never join two outlets, or the ends of two cords.
     .fix-accept = Plan with { $reachable }. With the outlets and gear that you may use, nothing gives you more.
 
 POWER004 = { $fix ->

@@ -112,6 +112,7 @@ SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
     [plug-alone] A GFCI can cut off the bonding plug
     [plug-first] A GFCI can cut off the bonding plug
+    [plug-better] A GFCI can cut off the bonding plug
     [if-any] A GFCI at “{ $device }” might miss a fault
     [if-none] A GFCI at “{ $device }” might miss a fault
     [box] The GFCI at “{ $device }” cannot see a fault
@@ -119,18 +120,22 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
+        [plug-look] We do not know if a bonding plug is in “{ $joint }”, so we assumed it is. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
         [plug-where] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
         [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
+        [plug-better] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [if-any] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
         [if-none] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
         [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing (the ground here is { $ground }).
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip (the ground here is { $ground }).
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, { $wet ->
+        [no] better plug
+       *[yes] plug
+      } nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, put that in the plan, and add none.
     .fix-plug-where = Stop the engine. See which outlet the bonding plug is in. Put it into a generator outlet with no TEST and RESET buttons, on a breaker of its own.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
@@ -139,6 +144,9 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
-    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
+    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, { $wet ->
+        [no] better plug
+       *[yes] plug
+      } only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
     .fix-if-none = Do not use { $any }: other findings tell what else is wrong. Even if “{ $device }” has TEST and RESET buttons, they might not cut the power at a fault.

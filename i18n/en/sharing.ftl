@@ -36,7 +36,7 @@ change-other-cord = In place of the cord { $first }, use one marked for outdoors
     }{ $wire ->
         [none] {""}
        *[other] {" "}It needs { $wire } wire or thicker.
-    }{ $length ->
+    }{" "}{ cord-shapes }{ $length ->
         [none] {""}
        *[other] {" "}It is { $length } long.
     }{ $gfci ->
@@ -44,18 +44,18 @@ change-other-cord = In place of the cord { $first }, use one marked for outdoors
        *[no] {""}
     }{" "}We call it { $first } too.
 change-as-the-card = Then print the card of the changed plan, and plug everything in where it shows.
-change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
+change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in. Or use a listed cord with a GFCI instead, no thinner and no longer. { cord-shapes }
 change-protected-outlet = Plug a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
        *[other] each of { $sockets } sockets
-    } of { $first }.{ $named ->
+    } of { $first }. { cord-shapes }{ $named ->
         [yes] {" "}We call { $sockets ->
             [one] it
            *[other] them
         } { $names }.
        *[no] {""}
     }
-change-three-way-cord = Plug a listed cord (with a testing lab’s mark) of { $length } into { $first }. It must have three outlets, a GFCI (TEST and RESET buttons) and 12 AWG wire, and be marked for outdoors.{ $named ->
+change-three-way-cord = Plug a listed cord (with a testing lab’s mark) of { $length } into { $first }. It must have a GFCI (TEST and RESET buttons) and 12 AWG wire, and be marked for outdoors. { cord-shapes }{ $named ->
         [yes] {" "}We call it { $names }.
        *[no] {""}
     } A smaller AWG number means a thicker wire.
@@ -68,10 +68,14 @@ change-smaller-appliance = { $starts ->
   }
 change-box-for-splitter = { $length ->
         [none] In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”).
-       *[other] In place of { $first }, use a listed { $length } cord of { $wire } wire, marked for outdoors. We call it { $names }. Plug a factory-made box with a testing lab’s mark (“listed”) into its end.
-    } The box must have a breaker and a GFCI for each outlet.
-change-listed-box = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
-change-new-box = Plug a factory-made box with a testing lab’s mark (“listed”) into { $first }. It must have a breaker and a GFCI for each outlet.
+       *[other] In place of { $first }, use a listed { $length } cord of { $wire } wire, marked for outdoors. Its plug and its end have the shape of the box’s inlet. We call it { $names }. Plug a factory-made box with a testing lab’s mark (“listed”) into its end.
+    } { box-shapes }
+change-listed-box = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). { box-shapes }
+change-new-box = Plug a factory-made box with a testing lab’s mark (“listed”) into { $first }. { box-shapes }
+
+# What to look for on a cord or box to buy. $ends are its sockets.
+cord-shapes = Its plug: { $plug }. Its sockets: { $ends }.
+box-shapes = Its inlet: { $plug }. Its sockets: { $ends }. Each outlet needs a GFCI, and a breaker of no more amps than its own.
 
 ## tallywatt mend
 
@@ -96,14 +100,19 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] every must-have here has an outlet
+        [0] every must-have that you bring has an outlet
         [one] 1 must-have cannot run when you want it
        *[other] { $musts } must-haves cannot run when you want them
+    }{ $home ->
+        [0] {""}
+        [one] , 1 thing stays at home
+       *[other] , { $home } things stay at home
     }
 mend-turns = Not everything can run whenever you want it. The new card shows what runs when.
 mend-proven = We know no easier way.
 mend-unproven = There might be an easier way: we did not try everything.
 mend-left = We know of no change that clears the rest. Run “tallywatt check” to see what is left.
+mend-stopped = We stopped looking before we had tried everything: there might be a change that clears the rest. Run “tallywatt check” to see what is left.
 mend-stays = Not cleared
 mend-wrote = We wrote the changed plan to { $path }, without the notes of the old file. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
 mend-kept = Nothing in the plan changed, so we did not write { $path }.
@@ -122,10 +131,6 @@ print-ws-column-points = Points
 ## Loads of one entry, counted. $name is what the user calls them.
 
 load-some = any { $count } of the { $total } { $name }
-load-all = { $total ->
-        [2] both { $name }
-       *[other] all { $total } { $name }
-    }
 load-at = { $loads } at “{ $at }”
 
 ## Safety. tallywatt may

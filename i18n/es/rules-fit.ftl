@@ -57,8 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } soporta menos de lo que dice su forma
-    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }.
-    .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
+    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }.
+    .fix-plan = Más allá de { $first }, cuente con { $limit }{ $hours ->
+        [yes] {" "}durante tres horas o más, y con { $short } durante menos
+       *[no] {""}
+      }. Márquelo así.
 
 FIT003 = { $fix ->
     [look] Quizá no haya { $twice } en { $about }

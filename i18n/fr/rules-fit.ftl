@@ -57,8 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } supporte moins que sa forme ne le dit
-    .why = Cela finit par la forme { $shape }, mais sa fiche est faite pour { $plug }. La limite est { $limit }.
-    .fix-plan = Comptez { $limit } pour tout ce qui est branché en aval de { $first }, et inscrivez-le dessus.
+    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }.
+    .fix-plan = Après { $first }, comptez { $limit }{ $hours ->
+        [yes] {" "}pendant trois heures ou plus, et { $short } pour moins longtemps
+       *[no] {""}
+      }. Marquez-le ainsi.
 
 FIT003 = { $fix ->
     [look] Il n’y a peut-être pas { $twice } à { $about }

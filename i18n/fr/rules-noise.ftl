@@ -10,7 +10,10 @@ NOISE001 = { $fix ->
         [quieter] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge de la mesure. Les parcs nationaux et bien des campings permettent { $limit } à cette distance.
        *[other] Au plus fort, nous avons supposé { $more } de plus que la mesure : environ { $busiest } à { $distance } en terrain découvert. Les parcs nationaux et bien des campings permettent { $limit } à cette distance.
       }
-    .fix-quieter = Utilisez le ralenti économique, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-quieter = { $idle ->
+        [no] Posez { -generator(form: "the") }
+       *[yes] Utilisez le ralenti économique, et posez { -generator(form: "the") }
+      } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-busiest = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-alone = Posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.

@@ -39,7 +39,7 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
     }{ $wire ->
         [none] {""}
        *[other] {" "}Il lui faut { $wire } ou plus gros.
-    }{ $length ->
+    }{" "}{ cord-shapes }{ $length ->
         [none] {""}
        *[other] {" "}Elle mesure { $length }.
     }{ $gfci ->
@@ -47,15 +47,15 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
        *[no] {""}
     }{" "}Nous l’appelons aussi { $first }.
 change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
-change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à la place une rallonge GFCI certifiée.
+change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire, ni plus fine ni plus longue. { cord-shapes }
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
        *[other] { $sockets } places
-    } de { $first }.{ $named ->
+    } de { $first }. { cord-shapes }{ $named ->
         [yes] {" "}Nous l’appelons { $names }.
        *[no] {""}
     }
-change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est un fil plus gros), marquée pour l’extérieur.{ $named ->
+change-three-way-cord = Branchez à { $first } une rallonge GFCI de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur. { cord-shapes }{ $named ->
         [yes] {" "}Nous l’appelons { $names }.
        *[no] {""}
     }
@@ -67,11 +67,14 @@ change-smaller-appliance = { $starts ->
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire.
-       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Nous l’appelons { $names }. Branchez au bout un coffret d’usine certifié par un laboratoire.
-    } Il faut au coffret un disjoncteur et un { -gfci } par prise.
-change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un { -gfci } par prise.
-change-new-box = Branchez à { $first } un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un { -gfci } par prise.
+        [none] À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire.
+       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Sa fiche et sa prise ont la forme de l’entrée du coffret. Nous l’appelons { $names }. Branchez au bout un coffret de distribution certifié par un laboratoire.
+    } { box-shapes }
+change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire. { box-shapes }
+change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire. { box-shapes }
+# What to look for on a cord or box to buy. $ends are its sockets.
+cord-shapes = Sa fiche : { $plug }. Ses prises : { $ends }.
+box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaque prise un GFCI, et un disjoncteur de pas plus d’ampères qu’elle.
 
 ## tallywatt mend
 
@@ -96,14 +99,19 @@ mend-tally = { $dangers ->
         [one] 1 avertissement
        *[other] { $warnings } avertissements
     }, { $musts ->
-        [0] tout ce qui doit fonctionner ici a une place
+        [0] tout ce que l’on emporte et qui doit fonctionner a une place
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
+    }{ $home ->
+        [0] {""}
+        [one] , 1 appareil reste à la maison
+       *[other] , { $home } appareils restent à la maison
     }
 mend-turns = Tout ne peut pas fonctionner quand vous le voulez. La nouvelle carte montre ce qui marche quand.
 mend-proven = Nous ne connaissons rien de plus simple.
 mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé.
 mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
+mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : un changement élimine peut-être le reste. « tallywatt check » dit ce qui reste.
 mend-stays = Pas éliminé
 mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne carte.
 mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $path }.
@@ -124,10 +132,6 @@ print-ws-column-points = Points
 load-some = { $count ->
         [one] { $count } quelconque des { $total } { $name }
        *[other] { $count } quelconques des { $total } { $name }
-    }
-load-all = { $total ->
-        [2] les deux { $name }
-       *[other] les { $total } { $name }
     }
 load-at = { $loads } à « { $at } »
 

@@ -25,7 +25,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let words = &*reader.of_plan(&before);
     let said = arguments.words.join(" ");
     let unclear = |unclear: &Unclear| {
-        let (why, instead) = words.unclear(unclear);
+        let (why, instead) = words.unclear(unclear, &path.display().to_string());
         Failure::text(Kind::Usage, why).hint(instead)
     };
     // A number with two readings is none.

@@ -340,6 +340,27 @@ fn what_runs_inside_is_told_to_go_nowhere_else() {
     assert!(!told(&over).contains("move"), "{}", told(&over));
 }
 
+/// 13.9 A for hours and 13.2 A for less on a main of 30 A, which count as 30.5 A: a part of it is for hours, and told so.
+#[test]
+fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
+    let report = report(&[
+        ("running = \"420 W\"", "running = \"1500 W\""),
+        ("running = \"1250 W\"", "running = \"1500 W\""),
+        ("rated = \"3400 W\"", "rated = \"4400 W\""),
+        ("peak = \"4200 W\"", "peak = \"5500 W\""),
+    ]);
+    let mut findings = report.findings.iter();
+    let found = findings.find(|it| it.code == "OVER002").expect("found");
+    assert_eq!(found.fix.key, "rest");
+    let told = crate::words::Words::english().finding(found, &report.figures.loads);
+    let why = told.why.replace('\u{a0}', " ");
+    assert!(
+        why.contains("it carries 27.1 A: 13.89 A of that for three hours or more"),
+        "{why}"
+    );
+    assert!(told.fix.contains("switch off what runs through it"));
+}
+
 /// Its own cord is ahead of an outlet that it has outside as well.
 #[test]
 fn an_outlet_outside_is_at_the_end_of_its_cord() {

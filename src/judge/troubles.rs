@@ -194,9 +194,11 @@ const DEEDS: &[Deed] = &[
 /// Remedies by which a cord is not used at all.
 const UNUSED: &[(&str, &str)] = &[
     ("OVER001", "cord"),
+    ("OVER001", "thicker"),
     ("OVER001", "splitter"),
     ("CORD004", "replace"),
     ("CORD009", "cord"),
+    ("FIT006", "adapter"),
 ];
 
 /// The troubles of these findings, in their order.
@@ -313,7 +315,7 @@ fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
         && other.signal > one.signal
-        && (with.owners[..other.about.len()].iter()).all(|part| one.about.contains(part));
+        && (with.owners[..other.about.len()].iter()).all(|part| lead.owners.contains(part));
     // What stays off for what a life depends on at one hour may not be all that stays off at another.
     let as_much = || off(other).iter().all(|id| off(one).contains(id));
     let both = lead.by & (with.by | with.also);
@@ -545,6 +547,34 @@ mod tests {
         assert!(together);
     }
 
+    /// An adapter that gives the wrong volts stays at home: that it carries nothing in this heat is told with it.
+    #[test]
+    fn a_cord_that_stays_at_home_is_told_once() {
+        let ends = |ends: &str| {
+            format!(
+                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [{ends}]\n[[box]]"
+            )
+        };
+        for (some, end) in [("one", "\"5-20R\""), ("two", "\"5-20R\", \"5-20R\"")] {
+            let trap = ends(end);
+            let report = report(&[
+                ("air = \"59 °F\"", "air = \"60 °C\""),
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                (
+                    "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+                    "shape = \"6-20R\"\nbreaker = \"20 A\"",
+                ),
+                ("[[box]]", trap.as_str()),
+            ]);
+            let of_trap = report.figures.troubles.iter().filter(|it| {
+                let found = report.findings_of(it).next().expect("a finding");
+                let mut about = found.about.iter();
+                found.code == "CORD006" && about.any(|id| id.as_str() == "trap")
+            });
+            assert_eq!(of_trap.count(), 0, "{some}");
+        }
+    }
+
     /// A splitter behind a breaker that is too big is not used: what nobody knows of its jacket then matters
     /// to nobody. Behind a breaker that fits, it does.
     #[test]
@@ -555,6 +585,8 @@ mod tests {
             ("outdoor = true # long", "outdoor = \"unknown\""),
         ];
         assert!(codes(&splitter, "OVER001").contains(&"CORD002"));
+        let thin = [("wire = \"10 AWG\"", "wire = \"14 AWG\""), splitter[2]];
+        assert!(codes(&thin, "OVER001").contains(&"CORD002"));
         assert_eq!(codes(&splitter[2..], "CORD002"), ["CORD002"]);
     }
 

@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Choice, Cord, Draw, Id, Load, Plan, Span, Stands};
+use crate::plan::{Answer, Choice, Cord, DistributionBox, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
@@ -436,6 +436,7 @@ impl Change {
             Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, before, after)),
             _ => {}
         }
+        values.extend(self.shapes(before, after));
         Repair {
             key: self.told(),
             about: self.about().into_iter().cloned().collect(),
@@ -443,6 +444,58 @@ impl Change {
             cost: self.cost(),
         }
     }
+
+    /// The shapes of what is bought.
+    fn shapes(&self, before: &Plan, after: &Plan) -> Values {
+        let cord_of = |id: &Id| after.cords.iter().find(|it| it.id == *id);
+        let box_of = |id: &Id| after.boxes.iter().find(|it| it.id == *id);
+        let of_cord = |cord: Option<&Cord>| cord.map(shapes_of_cord);
+        let of_box = |it: Option<&DistributionBox>| it.map(shapes_of_box);
+        let told = match self {
+            Self::OutdoorCord(id)
+            | Self::GroundedCord(id)
+            | Self::ProtectedCord(id)
+            | Self::Shorter { cord: id, .. }
+            | Self::Thicker { cord: id, .. } => of_cord(cord_of(id)),
+            Self::ProtectedOutlet { at, .. } => {
+                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1))
+            }
+            Self::ThreeWay { at, .. } => {
+                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1))
+            }
+            Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(box_of(id)),
+            Self::NewBox(at) => {
+                let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
+                let mut new = after.boxes.iter().filter(|it| !known(&it.id));
+                of_box(new.find(|it| it.from.as_ref() == Some(at)))
+            }
+            _ => None,
+        };
+        told.unwrap_or_default()
+    }
+}
+
+/// The shapes by which somebody finds a cord to buy.
+fn shapes_of_cord(cord: &Cord) -> Values {
+    let ends = cord.ends.iter().map(ToString::to_string);
+    [
+        ("plug", Value::Shapes(vec![cord.plug.to_string()])),
+        ("ends", Value::Shapes(ends.collect())),
+    ]
+    .into()
+}
+
+/// The same of a box: one shape for each plug that it has to take.
+fn shapes_of_box(it: &DistributionBox) -> Values {
+    let sockets = it.outlets.iter().flat_map(|outlet| {
+        let (_, plugs) = outlet.plugs();
+        std::iter::repeat_n(outlet.shape.to_string(), usize::from(plugs))
+    });
+    [
+        ("plug", Value::Shapes(vec![it.inlet.to_string()])),
+        ("ends", Value::Shapes(sockets.collect())),
+    ]
+    .into()
 }
 
 /// What new gear is called, so that a later step can name it.

@@ -521,12 +521,30 @@ impl<'a> List<'a> {
     /// What protects a receptacle, with what is planned for it and so many plugs `more`.
     fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
+        let there = self.plan.loads.iter();
+        let there = there.filter(|load| load.on.as_ref() == Some(at));
+        changes.extend(there.flat_map(|load| self.turns(load, plug_of(load))));
+        // Whoever is kept out of here may be served elsewhere.
+        for load in self.kept_out(at) {
+            let limits = self.report.figures.limits.iter();
+            let others =
+                limits.filter(|it| !it.gfci && it.id != *at && it.shape.takes(plug_of(load)));
+            changes.extend(others.flat_map(|it| self.devices(&it.id, 1)));
+            changes.extend(self.turns(load, plug_of(load)));
+        }
         // A plug that the generator needs not, and that blinds what is there.
         let set = &self.plan.generator;
         if set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true)
         {
             changes.push(Change::BondingPlugOut);
         }
+        changes.extend(self.devices(at, more));
+        changes
+    }
+
+    /// The devices that protect a receptacle, and the protected ones that what it hangs on may be plugged into.
+    fn devices(&self, at: &Id, more: usize) -> Vec<Change> {
+        let mut changes = Vec::new();
         let mut path = self.path(at);
         path.push(at.clone());
         for id in path {
@@ -763,7 +781,8 @@ impl<'a> List<'a> {
     }
 
     /// The other receptacles that a part's plug goes into and that have a socket open; none
-    /// that hangs on the part itself, or that must not be used.
+    /// that hangs on the part itself, or that must not be used. What must not be used and has the socket
+    /// is pulled out of it.
     fn replugs(&self, part: &Id) -> Vec<Change> {
         let cord = self.plan.cords.iter().find(|it| it.id == *part);
         let it = self.plan.boxes.iter().find(|it| it.id == *part);
@@ -773,15 +792,21 @@ impl<'a> List<'a> {
             (None, None) => return Vec::new(),
         };
         let long = cord.is_some_and(|it| length_of(it) > AT_SET);
-        self.sound(plug)
+        let others: Vec<&Id> = self
+            .sound(plug)
             .filter(|at| !(long && self.leads.ends_long(at)))
-            .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
-            .filter(|at| !self.sockets.hangs_on(at, part))
-            .take(PLACES)
-            .map(|to| Change::Replug {
-                part: part.clone(),
-                to: to.clone(),
-            })
+            .filter(|at| Some(*at) != from.as_ref() && !self.sockets.hangs_on(at, part))
+            .collect();
+        let free = others.iter().filter(|at| self.sockets.free(at) > 0);
+        let replugs = free.take(PLACES).map(|to| Change::Replug {
+            part: part.clone(),
+            to: (*to).clone(),
+        });
+        let taken = others.iter().filter(|at| self.sockets.free(at) == 0);
+        let dead = taken.flat_map(|at| self.gear_at(at));
+        let dead = dead.filter(|it| it != part && self.dead(it));
+        replugs
+            .chain(dead.take(PLACES).map(Change::SetAside))
             .collect()
     }
 
@@ -800,10 +825,19 @@ impl<'a> List<'a> {
         if !shares(load) {
             return Vec::new();
         }
-        let placed = &self.report.figures.sharing.placed;
+        let sharing = &self.report.figures.sharing;
         let turns = |at: &Id| {
-            let placed = placed.iter().filter(|placed| placed.at == *at);
-            let with: Vec<&Load> = placed.filter_map(|it| self.load_of(&it.load)).collect();
+            let placed = sharing.placed.iter().filter(|placed| placed.at == *at);
+            let mut with: Vec<&Load> = placed.filter_map(|it| self.load_of(&it.load)).collect();
+            // Nobody is there: with another that has no place.
+            if with.is_empty() {
+                let lost = sharing.unplaced.iter();
+                let mut lost = lost.filter_map(|it| self.load_of(&it.load));
+                with.extend(lost.find(|it| {
+                    let apart = at_once(&[*it, load]) <= self.sockets.beside_gear(at);
+                    it.id != load.id && shares(it) && self.sockets.takes(at, plug_of(it)) && apart
+                }));
+            }
             let all: Vec<&Load> = with.iter().copied().chain([load]).collect();
             let fine = !with.is_empty()
                 && with.iter().all(|with| with.id != load.id && shares(with))

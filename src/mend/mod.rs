@@ -38,10 +38,10 @@ pub use steps::Step;
 
 use std::collections::BTreeSet;
 
-use search::Search;
+use search::{Search, Sure};
 
 use crate::judge;
-use crate::plan::{self, Id, Plan};
+use crate::plan::{self, Id, Load, Plan};
 use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 use crate::supply::Supply;
 
@@ -64,7 +64,15 @@ pub fn tally(plan: &Plan, report: &Report) -> Tally {
         dangers: report.count(Signal::Danger),
         warnings: report.count(Signal::Warning),
         unserved_musts: musts.len(),
+        at_home: 0,
     }
+}
+
+/// How many things the changed plan has no more.
+fn at_home(before: &Plan, after: &Plan) -> usize {
+    let stays = |load: &&Load| after.loads.iter().all(|it| it.id != load.id);
+    let home = before.loads.iter().filter(stays);
+    home.map(|load| usize::from(load.count)).sum()
 }
 
 /// A plan mended as far as the list goes.
@@ -182,24 +190,26 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 /// The same, trying at most so many plans. With the plan as it is, judged.
 fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mut search = Search::new(plan, plans);
-    let (mut done, proven) = search.cheapest();
+    let (mut done, sure) = search.cheapest();
     let cheapest = done.changes.len();
+    let mut all_tried = sure != Sure::Stopped;
     if !done.state.tally.clear() {
         // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
         search.allow(plans / 4);
-        search.fewer(&mut done, Signal::Danger, |_| true);
+        all_tried &= search.fewer(&mut done, Signal::Danger, |_| true);
     }
+    let mut proven = sure == Sure::Proven;
     if warnings {
         search.allow(plans / 2);
-        search.fewer(&mut done, Signal::Warning, |_| true);
+        proven &= search.fewer(&mut done, Signal::Warning, |_| true);
     }
     // Beyond the dangers one change after the other is added, and none taken back.
-    let proven = proven && done.changes.len() == cheapest;
+    proven &= all_tried && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
     // Nobody is left with a warning that laying out a cord clears. It is done last, so that nothing else is chosen
     // for it, and what was cheapest stays so.
     search.allow(plans / 4);
-    search.fewer(&mut done, Signal::Warning, |change| {
+    let _ = search.fewer(&mut done, Signal::Warning, |change| {
         matches!(change, Change::Uncoil(_))
     });
     search.drop_vain(&mut done);
@@ -218,13 +228,17 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mended = Mended {
         effect: Effect {
             before: before.tally,
-            after: done.state.tally,
+            after: Tally {
+                at_home: at_home(plan, &done.state.plan),
+                ..done.state.tally
+            },
             // Of what is told: what is pulled out needs nothing else done to it.
             cost: (done.steps.iter())
                 .filter(|step| !step.comes_along)
                 .map(|step| step.change.cost())
                 .sum(),
             proven,
+            stopped: !all_tried && !done.state.tally.clear(),
             unplaced: report.figures.sharing.unplaced.clone(),
             left,
             turns: !report.figures.sharing.turns.is_empty(),

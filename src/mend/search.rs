@@ -381,13 +381,14 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The cheapest set, and whether that is settled. Of a plan that nothing on the list
+    /// The cheapest set, and how far that is sure. Of a plan that nothing on the list
     /// clears, a set that leaves least.
-    pub fn cheapest(&mut self) -> (Done, bool) {
+    pub fn cheapest(&mut self) -> (Done, Sure) {
         let all = self.left;
         let mut best: Option<(u64, Done)> = None;
         let mut least: BTreeSet<(Worst, Vec<Number>)> = BTreeSet::new();
         let mut settled = false;
+        let mut ended_early = false;
         let passes = [
             (Pass::Dive, all / 3),
             (Pass::Exact, all * 2 / 3),
@@ -405,14 +406,16 @@ impl<'a> Search<'a> {
                 Err(ended) => ended,
             };
             self.left += kept;
+            ended_early = ended == Found::TooLong;
             settled = ended == Found::Nothing || (pass == Pass::Exact && ended == Found::Clear);
             if settled {
                 break;
             }
         }
+        let sure = if settled { Sure::Proven } else { Sure::Reached };
         if let Some((weight, best)) = best {
             if best.state.tally.clear() {
-                return (best, settled);
+                return (best, sure);
             }
             // It ends where nothing bears on what is left. What leaves no more for less is better.
             let for_less = least.into_iter().find_map(|(worst, set)| {
@@ -420,15 +423,19 @@ impl<'a> Search<'a> {
                 let done = less.then(|| self.carried_out(&self.changes(&set)))??;
                 (done.state.worst <= best.state.worst).then_some(done)
             });
-            return for_less.map_or((best, settled), |done| (done, false));
+            return for_less.map_or((best, sure), |done| (done, Sure::Reached));
         }
         let left = least.into_iter().map(|(_, set)| self.changes(&set));
         let left: Vec<Vec<Change>> = left.collect();
         let done = left.iter().find_map(|set| self.carried_out(set));
         let done = done.filter(|done| done.state.worst < self.before.worst);
-        // Of what leaves as much, not the cheapest was looked for.
-        let settled = settled && done.is_none();
-        (done.unwrap_or_else(|| self.nothing()), settled)
+        let sure = match &done {
+            _ if ended_early => Sure::Stopped,
+            None => Sure::Proven,
+            // Of what leaves as much, not the cheapest was looked for.
+            Some(_) => Sure::Reached,
+        };
+        (done.unwrap_or_else(|| self.nothing()), sure)
     }
 
     /// How a set is gone by that weighs so much, has so many changes and for which so much is taken to be
@@ -520,8 +527,13 @@ impl<'a> Search<'a> {
     }
 
     /// Adds, for each problem of this signal or worse that is left, the cheapest of these changes that leaves
-    /// fewer of them and nothing worse.
-    pub fn fewer(&mut self, done: &mut Done, down_to: Signal, of: impl Fn(&Change) -> bool) {
+    /// fewer of them and nothing worse. Whether all of them were tried.
+    pub fn fewer(
+        &mut self,
+        done: &mut Done,
+        down_to: Signal,
+        of: impl Fn(&Change) -> bool,
+    ) -> bool {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();
             (
@@ -553,7 +565,7 @@ impl<'a> Search<'a> {
                     continue;
                 }
                 if self.left == 0 {
-                    return;
+                    return false;
                 }
                 self.left -= 1;
                 let mut more = done.changes.clone();
@@ -576,7 +588,7 @@ impl<'a> Search<'a> {
                     _ => no_better.push(change),
                 }
             }
-            return;
+            return true;
         }
     }
 
@@ -688,6 +700,17 @@ fn into_refused(steps: &[Step], after: &Plan) -> bool {
         | Change::NewBox(at) => sockets.refused(at).is_some(),
         _ => false,
     })
+}
+
+/// How sure it is that nothing on the list does more, or as much for less.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Sure {
+    /// Nothing does.
+    Proven,
+    /// Nothing does more; something may do as much for less.
+    Reached,
+    /// Something may do more: the search was stopped.
+    Stopped,
 }
 
 /// As many plans were checked as may be.

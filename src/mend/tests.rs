@@ -176,8 +176,18 @@ fn what_makes_heat_is_off_while_people_sleep() {
 
 #[test]
 fn a_budget_that_ends_the_search_is_said() {
-    let mended = mend_within(&plan(WEEKEND), false, 1).0;
-    assert!(!mended.effect.proven);
+    let told = |effect: &crate::report::Effect| crate::words::Words::english().effect(effect);
+    let short = mend_within(&plan(WEEKEND), false, 1).0.effect;
+    assert!(!short.proven && short.stopped && !short.after.clear());
+    assert!(
+        told(&short).starts_with("We stopped looking"),
+        "{}",
+        told(&short)
+    );
+    assert!(!told(&short).contains("We know"), "{}", told(&short));
+    // Near miss: what is found in the end.
+    let whole = mend(&plan(WEEKEND), false).effect;
+    assert!(whole.proven && !whole.stopped && whole.after.clear());
 }
 
 #[test]

@@ -152,6 +152,8 @@ pub struct Tally {
     pub warnings: usize,
     /// Musts that have no place, or that cannot all be on when they are wanted.
     pub unserved_musts: usize,
+    /// Things of the plan as it is that are left at home: neither served nor counted among those that are not.
+    pub at_home: usize,
 }
 
 impl Tally {
@@ -173,6 +175,9 @@ pub struct Effect {
     pub cost: u32,
     /// Whether the search came to its end: nothing cheaper that the list reaches does as much.
     pub proven: bool,
+    /// Whether something is left and the search was stopped before it had tried everything: there may be a change
+    /// that clears it.
+    pub stopped: bool,
     /// What has no place with every repair made, and why: of wishes nothing is promised.
     pub unplaced: Vec<Unplaced>,
     /// The dangers and warnings that stay with every repair made, one of each trouble.

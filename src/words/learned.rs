@@ -31,18 +31,26 @@ impl Words {
         self.format(&key, &self.values(&learned.values, loads))
     }
 
-    /// Why it is not understood, and what to say instead.
-    pub fn unclear(&self, unclear: &Unclear) -> (String, String) {
+    /// Why it is not understood, and what to say instead of this plan.
+    pub fn unclear(&self, unclear: &Unclear, plan: &str) -> (String, String) {
         let quoted = |ids: &[Id]| self.quoted(ids.iter().map(Id::as_str));
         let (key, parts) = match unclear {
             Unclear::NoPart => ("learned-no-part", String::new()),
             Unclear::Parts(ids) => ("learned-parts", quoted(ids)),
             Unclear::Not => ("learned-not", String::new()),
             Unclear::NoFigure => ("learned-no-figure", String::new()),
+            Unclear::NoAmps(id) => ("learned-no-amps", quoted(std::slice::from_ref(id))),
             Unclear::NoTrip => ("learned-no-trip", String::new()),
             Unclear::NoBreaker(id) => ("learned-no-breaker", quoted(std::slice::from_ref(id))),
         };
         let why = self.with(key, [("parts", parts.into())]);
-        (why, self.text("learned-say"))
+        let instead = match unclear {
+            Unclear::NoAmps(id) => self.with(
+                "learned-say-amps",
+                [("plan", plan.into()), ("id", id.as_str().into())],
+            ),
+            _ => self.text("learned-say"),
+        };
+        (why, instead)
     }
 }

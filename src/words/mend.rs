@@ -40,21 +40,32 @@ impl Words {
                 ("dangers", tally.dangers.into()),
                 ("warnings", tally.warnings.into()),
                 ("musts", tally.unserved_musts.into()),
+                ("home", tally.at_home.into()),
             ],
         )
     }
 
     /// Whether there is an easier way, and whether something is left.
     pub fn effect(&self, effect: &Effect) -> String {
-        let mut text = self.text(if effect.proven {
+        let left = (!effect.after.clear()).then(|| self.text(Self::of_the_rest(effect)));
+        if effect.stopped {
+            return left.unwrap_or_default();
+        }
+        let text = self.text(if effect.proven {
             "mend-proven"
         } else {
             "mend-unproven"
         });
-        if !effect.after.clear() {
-            text = format!("{text} {}", self.text("mend-left"));
+        left.map_or(text.clone(), |left| format!("{text} {left}"))
+    }
+
+    /// What is known of a change that would clear the rest: none, or not all were tried.
+    const fn of_the_rest(effect: &Effect) -> &'static str {
+        if effect.stopped {
+            "mend-stopped"
+        } else {
+            "mend-left"
         }
-        text
     }
 
     /// That people have to do it, and what is before the engine starts.
@@ -94,7 +105,7 @@ impl Words {
             let key = if effect.before.clear() {
                 "mend-nothing"
             } else {
-                "mend-left"
+                Self::of_the_rest(effect)
             };
             fill(&mut out, "", "", &self.text(key));
             if effect.turns {

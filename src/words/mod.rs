@@ -369,6 +369,7 @@ impl Words {
             }
             Value::Word { word } => self.text(word),
             Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
+            Value::Shapes(shapes) => self.shapes(shapes),
         }
     }
 
@@ -389,8 +390,32 @@ impl Words {
                 self.any_of(names_of(ids, loads).into_iter()).into()
             }
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
-            Value::Time(_) | Value::Hours(_) | Value::Word { .. } => self.value(value).into(),
+            Value::Time(_) | Value::Hours(_) | Value::Word { .. } | Value::Shapes(_) => {
+                self.value(value).into()
+            }
         }
+    }
+
+    /// Shapes as somebody who buys a thing reads them, equal ones counted.
+    fn shapes(&self, shapes: &[String]) -> String {
+        let mut told: Vec<String> = Vec::new();
+        for shape in shapes {
+            let name = self.text(&format!("shape-{shape}"));
+            let name = self.with("id-quoted", [("id", name.into())]);
+            let count = shapes.iter().filter(|it| *it == shape).count();
+            let counted = match count {
+                1 => name,
+                _ => self.with(
+                    "print-several",
+                    [("name", name.into()), ("count", count.into())],
+                ),
+            };
+            if !told.contains(&counted) {
+                told.push(counted);
+            }
+        }
+        let told: Vec<&str> = told.iter().map(String::as_str).collect();
+        self.list(&told)
     }
 
     /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is

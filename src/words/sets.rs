@@ -58,8 +58,9 @@ impl Words {
             name.to_owned()
         } else {
             self.with(
+                // Of all of them their number: "both A and B" could be one of each.
                 if group.count == group.total {
-                    "load-all"
+                    "print-several"
                 } else {
                     "load-some"
                 },
@@ -154,7 +155,7 @@ mod tests {
         let say = |numbers: &[usize]| words.set_names(&report, &ids(numbers)).join("; ");
         assert_eq!(say(&[1]), "any 1 of the 4 String lights");
         assert_eq!(say(&[1, 2]), "any 2 of the 4 String lights");
-        assert_eq!(say(&[1, 2, 3, 4]), "all 4 String lights");
+        assert_eq!(say(&[1, 2, 3, 4]), "String lights × 4");
         let kettle = [Id::new("kettle").expect("an id")];
         assert_eq!(words.set_names(&report, &kettle), ["Kettle"]);
         assert_eq!(words.set_quoted(&report, &kettle), "“Kettle”");

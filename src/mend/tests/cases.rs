@@ -207,13 +207,27 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     let mended = mend(&plan(&text), false);
     assert_eq!(keys(&mended), one("leave-home", "saw"));
     assert!(mended.effect.after.clear());
+    // It is told as what stays at home, not among what is served.
+    let told = |mended: &Mended| crate::words::Words::english().tally(&mended.effect.after);
+    assert_eq!(
+        (mended.effect.before.at_home, mended.effect.after.at_home),
+        (0, 1)
+    );
+    assert!(told(&mended).ends_with("that you bring has an outlet, 1 thing stays at home"));
     let left: Vec<&str> = mended.plan.loads.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(left, ["kettle"]);
     // What somebody's health depends on is never left at home.
     let life = text.replace("kind = \"heater\"", "kind = \"medical\"");
     let mended = mend(&plan(&life), false);
     assert_eq!(mended.plan.loads.len(), 2);
-    assert!(!mended.effect.after.clear());
+    assert!(!mended.effect.after.clear() && mended.effect.after.at_home == 0);
+    assert!(!told(&mended).contains("home"));
+    // Nothing on the list clears that, and all of it was tried.
+    let effect = crate::words::Words::english().effect(&mended.effect);
+    assert!(
+        !mended.effect.stopped && effect.contains("We know of no change"),
+        "{effect}"
+    );
 }
 
 /// Two that want each other's socket: one of them comes out first.
@@ -296,7 +310,7 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     let first = mended.steps[0].change.repair(&wet(&kettle), &mended.plan);
     let text = crate::words::Words::english().repair(&first, &[]);
     assert!(
-        text.ends_with("of “front”. We call it “front-gfci”."),
+        text.ends_with("We call it “front-gfci”.") && text.contains("one socket of “front”."),
         "{text}"
     );
 
@@ -1422,4 +1436,159 @@ fn a_cord_goes_where_a_gfci_is_before_one_is_bought() {
     assert!(mended.effect.after.clear());
     let mended = mend(&plan(&gear(1)), false);
     assert!(keys(&mended).iter().all(|(key, _)| *key != "replug"));
+}
+
+/// Two things of other hours in outlets without a GFCI share the socket that has one, and none is bought. Near miss: at
+/// the same hour there is no turn to take.
+#[test]
+fn turns_are_taken_where_a_gfci_is_before_one_is_bought() {
+    let gear = |hours: &str| {
+        let bare = |id: &str| {
+            format!(
+                "[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n"
+            )
+        };
+        let loads =
+            heater("k1", "10:00-11:00", "on = \"one\"") + &heater("k2", hours, "on = \"two\"");
+        camp(&(bare("one") + &bare("two") + &loads))
+            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+            .replacen("sockets = 2 # front", "sockets = 1", 1)
+    };
+    let mended = mend(&plan(&gear("17:00-18:00")), false);
+    assert!(mended.effect.after.clear());
+    assert!(
+        keys(&mended)
+            .iter()
+            .all(|(key, _)| *key != "protected-outlet"),
+        "{:?}",
+        mended.steps
+    );
+    // There is no turn to take at the same hour.
+    let mended = mend(&plan(&gear("10:00-11:00")), false);
+    assert!(mended.effect.after.clear());
+    assert!(keys(&mended).iter().all(|(key, _)| *key != "take-turns"));
+}
+
+/// Whoever buys a box or a cord finds it by its shapes and their amps.
+#[test]
+fn what_is_bought_is_told_with_its_shapes() {
+    let twist = "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n";
+    let text = camp(&(twist.to_owned() + &heater("kettle", "07:00-07:30", "")));
+    let before = plan(&text);
+    let words = crate::words::Words::english();
+    let id = |text: &str| Id::new(text).expect("an id");
+    let told = |before: &Plan, change: Change| {
+        let mut after = before.clone();
+        assert!(change.apply(&mut after), "{change:?}");
+        words
+            .repair(&change.repair(before, &after), &[])
+            .replace('\u{a0}', " ")
+    };
+    let of_box = told(&before, Change::NewBox(id("twist")));
+    assert!(
+        of_box.contains("Its inlet: “Twist, 3 blades, 30 A (L5-30P)”."),
+        "{of_box}"
+    );
+    assert!(of_box.contains("20 A (5-20R)” × 4."), "{of_box}");
+    let gfci = Change::ProtectedOutlet {
+        at: id("front"),
+        sockets: 2,
+    };
+    let cord = told(&before, gfci);
+    assert!(
+        cord.contains("Its plug: “One blade turned, 20 A (5-20P)”."),
+        "{cord}"
+    );
+    let three = told(
+        &before,
+        Change::ThreeWay {
+            at: id("front"),
+            clears: false,
+        },
+    );
+    assert!(three.contains("15 A (5-15R)” × 3."), "{three}");
+    // What is in the place of another has the same.
+    let before = plan(MENDED);
+    let cord = before.cords[0].id.clone();
+    let thick = told(
+        &before,
+        Change::Thicker {
+            cord: cord.clone(),
+            gauge: 8,
+            steps: 1,
+        },
+    );
+    let plug = before.cords[0].plug.to_string();
+    assert!(thick.contains(&format!("({plug})”")), "{thick}");
+    let guarded = told(&before, Change::ProtectedCord(cord));
+    assert!(guarded.contains(&format!("({plug})”")), "{guarded}");
+    let own = before.boxes[0].inlet.to_string();
+    let listed = told(&before, Change::ListedBox(before.boxes[0].id.clone()));
+    assert!(listed.contains(&format!("({own})”")), "{listed}");
+    assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+/// Two cords in outlets without a GFCI: one cord with three ends and a GFCI is bought for both, and not a GFCI for each.
+#[test]
+fn one_gfci_serves_what_two_cords_did() {
+    let cord = |id: &str| {
+        format!(
+            "[[generator.outlet]]\nid = \"of-{id}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\ngfci = false\n\
+             [[cord]]\nid = \"{id}\"\nfrom = \"of-{id}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+             conductors = 3\nlength = \"75 ft\"\noutdoor = true\ncoiled = false\ngfci = false\n{}",
+            heater(&format!("at-{id}"), "10:00-11:00", &format!("on = \"{id}\""))
+        )
+        .replacen("1500 W", "500 W", 1)
+    };
+    let text = camp(&(cord("c1") + &cord("c2")));
+    let (head, rest) = text.split_once("[[generator.outlet]]").expect("an outlet");
+    let (_, rest) = rest.split_once("gfci = true # front").expect("the first");
+    let text = (head.to_owned() + rest).replacen("ground = \"dry\"", "ground = \"wet\"", 1);
+    let mended = mend(&plan(&text), false);
+    assert!(mended.effect.after.clear());
+    let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
+    assert_eq!(told, ["set-aside", "three-way-cord", "move"]);
+}
+
+/// A cord that must not be used has the one socket with a GFCI: it comes out, the good cord goes in, and nothing is
+/// bought. Near miss: where the other may be used, and is, a GFCI is bought.
+#[test]
+fn what_must_not_be_used_makes_room_for_what_may() {
+    let cord = |id: &str, from: &str, wire: &str, more: &str| {
+        format!(
+            "[[cord]]\nid = \"{id}\"\nfrom = \"{from}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"{wire}\"\n\
+             conductors = 3\nlength = \"75 ft\"\noutdoor = true\ncoiled = false\ngfci = false\n{more}"
+        )
+    };
+    let gear = |wire: &str| {
+        let bare = "[[generator.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n";
+        let fan = |id: &str| {
+            heater(id, "10:00-11:00", &format!("on = \"of-{id}\""))
+                .replacen("1500 W", "500 W", 1)
+                .replacen("\"heater\"", "\"lamp\"", 1)
+        };
+        let other = if wire == "18 AWG" {
+            String::new()
+        } else {
+            fan("one")
+        };
+        let cords =
+            cord("of-one", "front", wire, &other) + &cord("of-two", "bare", "12 AWG", &fan("two"));
+        camp(&(bare.to_owned() + &cords))
+            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+            .replacen("sockets = 2 # front", "sockets = 1", 1)
+    };
+    let mended = mend(&plan(&gear("18 AWG")), false);
+    assert!(mended.effect.after.clear());
+    let told: Vec<(&str, String)> = keys(&mended);
+    assert_eq!(
+        told,
+        [
+            ("set-aside", "of-one".to_owned()),
+            ("replug", "of-two".to_owned())
+        ]
+    );
+    let mended = mend(&plan(&gear("12 AWG")), false);
+    assert!(mended.effect.after.clear());
+    assert_eq!(keys(&mended), one("protected-cord", "of-two"));
 }

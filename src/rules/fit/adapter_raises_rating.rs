@@ -51,13 +51,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // What is ahead of the plug may give less, and for hours more so, as the label says.
         let mut parts = facts.supply.nodes.iter().enumerate();
         let part = parts.find(|(_, node)| node.id == *id && node.kind.is_gear());
-        let given = part.map(|(at, _)| facts.supply.limit(NodeIx(at)).continuous);
-        let limit = given.filter(|given| *given > Current::ZERO).map_or(plug, |given| plug.min(given));
+        let given = part.map(|(at, _)| facts.supply.limit(NodeIx(at)));
+        let least = |given: Option<Current>| given.filter(|it| *it > Current::ZERO).map_or(plug, |it| plug.min(it));
+        let limit = least(given.as_ref().map(|it| it.continuous));
+        let short = least(given.as_ref().map(|it| it.short));
         if from.is_some() && end > plug {
             found.add(
                 Signal::Notice,
                 vec![id.clone()],
-                values([("limit", limit.into()), ("plug", plug.into()), ("shape", end.into())]),
+                values([
+                    ("limit", limit.into()),
+                    ("short", short.into()),
+                    ("hours", Value::yes_no(limit < short)),
+                    ("plug", plug.into()),
+                    ("shape", end.into()),
+                ]),
                 "plan",
                 values([]),
             );
@@ -83,5 +91,23 @@ mod tests {
             let limit = crate::quantity::Current::from_milliamps(milliamps);
             assert_eq!(found.values["limit"], Value::from(limit), "{edits:?}");
         }
+    }
+
+    /// What is for hours and what is for less is told as such, where they differ: 12 A and 15 A on a breaker of 15 A,
+    /// and 15 A on one of 20 A, which carries 16 A for hours.
+    #[test]
+    fn the_limit_for_hours_is_told_as_one() {
+        let told = |breaker: &str| {
+            let breaker = format!("breaker = \"{breaker} A\" # front");
+            let report = crate::rules::testing::report(&[
+                ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
+                ("breaker = \"20 A\" # front", breaker.as_str()),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "FIT002").expect("found");
+            let words = crate::words::Words::english();
+            words.finding(found, &report.figures.loads).fix.replace('\u{a0}', " ")
+        };
+        assert!(told("15").contains("plan with 12 A for three hours or more, and 15 A for less."), "{}", told("15"));
+        assert!(told("20").contains("plan with 15 A. Mark"), "{}", told("20"));
     }
 }

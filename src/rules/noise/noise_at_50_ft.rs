@@ -2,6 +2,7 @@
 
 use crate::plan::Answer;
 use crate::report::noise::{BOUND, MEASURED_AT};
+use crate::rules::power::too_hard;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -69,7 +70,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if let Some(more) = noise.more_at_busiest {
         shown.insert("more", more.into());
     }
-    found.add(Signal::Notice, vec![], shown, fix, values([]));
+    // What must stay off for a motor is not turned on for the noise.
+    let idle = values([("idle", Value::yes_no(too_hard(facts).is_none()))]);
+    found.add(Signal::Notice, vec![], shown, fix, idle);
 }
 
 /// Whether one thing alone asks for all of the busiest minute: then there is nothing to run fewer of.
@@ -120,6 +123,23 @@ mod tests {
         let unknown = ("rated = \"3600 W\"", "rated = \"unknown\"");
         assert!(!codes(&[(as_it_is, loud)]).contains(&"NOISE001"));
         assert!(codes(&[(as_it_is, loud), unknown]).contains(&"NOISE001"));
+    }
+
+    /// Nobody is told to turn economy idle on for the noise and to leave it off for a motor.
+    #[test]
+    fn economy_idle_stays_off_for_a_motor() {
+        let told = |starting: &str| {
+            let motor = format!("kind = \"motor\"\nstarting = \"{starting} W\"");
+            let found = crate::rules::testing::findings(&[
+                ("level = \"56 dBA\"", "level = \"66.9 dBA\""),
+                ("inverter = false", "inverter = true"),
+                ("kind = \"electronic\" # fan", motor.as_str()),
+            ]);
+            let of = |code: &str| found.iter().find(|it| it.code == code);
+            let noise = crate::words::Words::english().finding(of("NOISE001").expect("found"), &[]);
+            (of("POWER007").is_some(), noise.fix.to_lowercase().contains("economy idle"))
+        };
+        assert_eq!((told("1800"), told("1799")), ((true, false), (false, true)));
     }
 
     /// A limit that is measured at a fixed distance is met by no other place, and nobody is told to

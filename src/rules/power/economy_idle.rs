@@ -1,6 +1,7 @@
 #![doc = include_str!("../../../i18n/en/explain/POWER007.md")]
 
 use crate::plan::{Answer, LoadKind};
+use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -27,9 +28,10 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+/// The motor that starts hardest, if that is too hard for an engine on economy idle.
+pub(in crate::rules) fn too_hard<'f>(facts: &'f Facts<'_>) -> Option<Need<'f>> {
     if facts.plan.generator.inverter == Answer::Known(false) {
-        return;
+        return None;
     }
     let needs = facts.needs();
     let largest = needs
@@ -38,15 +40,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // The first of equal ones.
         .rev()
         .max_by_key(|need| need.starting());
-    let Some(need) = largest else { return };
+    largest.copied().filter(|need| need.starting() + need.starting() >= facts.supply.rated)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let Some(need) = too_hard(facts) else { return };
     let (starting, rated) = (need.starting(), facts.supply.rated);
-    if starting + starting >= rated {
-        found.add(
-            Signal::Notice,
-            vec![need.load.id.clone()],
-            values([("starting", starting.into()), ("rated", rated.into())]),
-            "off",
-            values([]),
-        );
-    }
+    found.add(
+        Signal::Notice,
+        vec![need.load.id.clone()],
+        values([("starting", starting.into()), ("rated", rated.into())]),
+        "off",
+        values([]),
+    );
 }

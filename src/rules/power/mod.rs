@@ -11,6 +11,7 @@ mod rated_power_exceeded;
 mod stranded_power;
 
 use super::Rule;
+pub(super) use economy_idle::too_hard;
 
 /// The rules of this area, in the order of their codes.
 pub(super) const RULES: &[Rule] = &[

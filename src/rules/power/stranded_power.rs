@@ -251,6 +251,18 @@ mod tests {
         }
     }
 
+    /// What is not planned has a label that lets nothing in until it is: the remedy is for the plan.
+    #[test]
+    fn no_outlet_is_used_past_its_label() {
+        for edits in &super::RULE.fires[..2] {
+            let report = crate::rules::testing::report(edits);
+            let found = report.findings.iter().find(|it| it.code == "POWER003").expect("found");
+            assert_ne!(found.fix.key, "accept");
+            let fix = crate::words::Words::english().finding(found, &report.figures.loads).fix;
+            assert!(fix.contains("in the plan, and check again"), "{fix}");
+        }
+    }
+
     /// 12.5 A and 8.3 A on a cord of 20 A, at one time and one after the other.
     #[test]
     fn what_is_too_much_at_once_has_no_room() {

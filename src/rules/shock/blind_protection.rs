@@ -138,8 +138,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
         // The box that is not to be used: one such deed clears all that it blinds.
+        // On dry ground its label keeps nobody out, nor do the words.
+        let wet = Value::yes_no(may_be_wet(facts.plan));
         let unused = || match fix {
             "box" | "box-look" => values([("part", Value::Parts(ids(facts, &[joint])))]),
+            "plug" | "shared" => values([("wet", wet.clone())]),
             _ => values([]),
         };
         let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
@@ -246,6 +249,23 @@ mod tests {
             let found: Vec<_> = report.findings.iter().filter(|it| it.code == "SHOCK013").collect();
             let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
             assert_eq!(told, [(Signal::Caution, fix)], "{ground}");
+            // Of a plug that is there nothing is a guess.
+            let text = crate::words::Words::english().finding(found[0], &[]);
+            assert_eq!(text.title, "A GFCI can cut off the bonding plug", "{ground}");
+            assert!(text.why.starts_with("The bonding plug in “front” is past a GFCI."), "{}", text.why);
+        }
+    }
+
+    /// Where the label of an outlet in use keeps nobody out, the words only advise.
+    #[test]
+    fn words_forbid_no_more_than_the_label() {
+        for (ground, strict) in [(WET, true), ("ground = \"dry\"", false)] {
+            let report = report(&[FLOATING, PLUG, AT_FRONT, (WET, ground)]);
+            let front = crate::plan::Id::new("front").expect("an id");
+            let open = report.verdict(&front).expect("a verdict").admits == Admits::Everything;
+            let found = report.findings.iter().find(|it| it.code == "SHOCK013").expect("found");
+            let fix = crate::words::Words::english().finding(found, &[]).fix;
+            assert_eq!((open, !fix.contains("better plug")), (!strict, strict), "{ground}: {fix}");
         }
     }
 

@@ -355,7 +355,7 @@ fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     let told = crate::words::Words::english().finding(found, &report.figures.loads);
     let why = told.why.replace('\u{a0}', " ");
     assert!(
-        why.contains("it carries 27.1 A: 13.89 A of that for three hours or more"),
+        why.contains("it carries 27.1 A, of which 13.9 A is for three hours or more"),
         "{why}"
     );
     assert!(told.fix.contains("switch off what runs through it"));

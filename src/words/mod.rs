@@ -830,7 +830,7 @@ fn as_told(name: &str, amount: Amount) -> Amount {
         ("limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank", _) => {
             RoundingStrategy::ToNegativeInfinity
         }
-        ("burns" | "demand" | "over" | "stretch" | "starting" | "sum", _)
+        ("burns" | "demand" | "long" | "over" | "stretch" | "starting" | "sum", _)
         | ("peak" | "fault", Unit::Ampere) => RoundingStrategy::ToPositiveInfinity,
         _ => return amount,
     };

@@ -227,7 +227,8 @@ pub enum DetachReason {
     NoSuchReceptacle,
     /// Its plug does not go into the receptacle it names.
     PlugDoesNotFit,
-    /// All sockets of that receptacle are taken by parts named before it.
+    /// All sockets of that receptacle are taken, by the bonding plug that is said to be in it or by parts named before
+    /// it.
     NoFreeSocket,
     /// It is plugged into a part that hangs on nothing itself.
     UpstreamDetached,

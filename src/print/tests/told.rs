@@ -528,3 +528,44 @@ fn where_only_the_bonding_plug_goes_no_amps_are_told() {
     assert_eq!(told("1"), (false, false, false));
     assert_eq!(told("2"), (true, true, true));
 }
+
+/// A single socket that the bonding plug is said to be in: a cord or a kettle that the plan puts there as well has no place,
+/// which rule FIT001 tells of as a danger; nothing sends there, and nobody is to put the plug at the end of a cord whose
+/// GFCI it would blind. Of two sockets the other is left.
+#[test]
+fn nothing_goes_where_the_bonding_plug_is() {
+    let plug = [
+        ("neutral = \"bonded\"", "neutral = \"floating\""),
+        ("ground = \"wet\"", "ground = \"dry\""),
+        (
+            "bonding_plug = false",
+            "bonding_plug = true\nbonding_plug_in = \"front\"",
+        ),
+    ];
+    let cord = (
+        "[[box]]",
+        "[[cord]]\nid = \"other\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+         conductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\ngfci = true\n[[box]]",
+    );
+    let kettle = ("on = \"left\" # kettle", "on = \"front\"");
+    for (other, name) in [(cord, "other"), (kettle, "Kettle")] {
+        for (sockets, fits) in [("1", false), ("2", true)] {
+            let counted = format!("gfci = false\nsockets = {sockets}");
+            let edits = [&plug[..], &[("gfci = true # front", &counted), other]].concat();
+            let (plan, report) = judged(&edited(&edits));
+            let mut lost = report.findings.iter().filter(|it| it.code == "FIT001");
+            let lost = lost.find(|it| it.fix.key == "lost");
+            assert_eq!(
+                lost.map(|it| it.signal),
+                (!fits).then_some(crate::report::Signal::Danger)
+            );
+            if let Some(lost) = lost {
+                let said = Words::english().finding(lost, &report.figures.loads).fix;
+                assert!(!said.contains("three-way"), "{said}");
+            }
+            let label = label(&plan, &report, "front").to_string();
+            assert_eq!(label.contains(name), fits, "{label}");
+            assert!(label.contains("bonding plug"), "{label}");
+        }
+    }
+}

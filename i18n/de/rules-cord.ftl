@@ -73,8 +73,8 @@ CORD008 = { $first } heizt stundenlang am Ende eines Kabels
         [warm] Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste.
        *[other] Von Heizgeräten sagt die Feuerwehr: nie an ein Kabel oder eine Leiste.
       } Betroffen: { $about }.
-    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn doch: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
-    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
+    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn doch: ein dickes Kabel, abgewickelt, nicht mehr daran, als der Plan erlaubt. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
+    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, abgewickelt, nicht mehr daran, als der Plan erlaubt. Sehen Sie nach einer Viertelstunde nach jedem Stecker: Ist einer heiß, aufhören.
 
 CORD009 = { $fix ->
     [load] Hitze oder Schlag, wo { $first } steckte

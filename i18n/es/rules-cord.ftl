@@ -73,8 +73,8 @@ CORD008 = { $first } calienta durante horas al final de un cable
         [warm] Los bomberos dicen: un calefactor se enchufa directamente en un { -receptacle }, nunca en un cable ni en una regleta.
        *[other] Los bomberos lo dicen de los calefactores: nunca en un cable ni en una regleta.
       } Intervienen: { $about }.
-    .fix-warm = Abríguese con ropa y ropa de cama, o úselo menos de tres horas. Si lo usa: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija al cuarto de hora: si una está caliente, pare.
-    .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija al cuarto de hora: si una está caliente, pare.
+    .fix-warm = Abríguese con ropa y ropa de cama, o úselo menos de tres horas. Si lo usa: un solo cable grueso, desenrollado, sin más en él que lo que permite el plan. Mire cada clavija al cuarto de hora: si una está caliente, pare.
+    .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin más en él que lo que permite el plan. Mire cada clavija al cuarto de hora: si una está caliente, pare.
 
 CORD009 = { $fix ->
     [load] Calor o descarga donde estaba enchufado { $first }

@@ -73,8 +73,8 @@ CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
         [warm] Les pompiers le disent : un chauffage se branche directement sur une prise, jamais sur une rallonge ni une multiprise.
        *[other] Les pompiers le disent des chauffages : jamais sur une rallonge ni une multiprise.
       } En cause : { $about }.
-    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou faites marcher l’appareil moins de trois heures. Si vous vous en servez : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
-    .fix-less = Servez-vous-en moins de trois heures de suite. Si c’est plus long : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
+    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou faites marcher l’appareil moins de trois heures. Si vous vous en servez : une seule rallonge de forte section, déroulée, sans rien de plus que ce que le plan permet. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
+    .fix-less = Servez-vous-en moins de trois heures de suite. Si c’est plus long : une seule rallonge de forte section, déroulée, sans rien de plus que ce que le plan permet. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
 
 CORD009 = { $fix ->
     [load] Chaleur ou choc là où { $first } était branché

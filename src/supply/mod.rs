@@ -211,6 +211,12 @@ impl Node {
         }
     }
 
+    /// Whether this is the main breaker of a camper that nobody has read: what its plug is made for sets it.
+    #[must_use]
+    pub fn assumed_breaker(&self) -> bool {
+        matches!(self.kind, NodeKind::Breaker { .. }) && self.reason == LimitReason::Plug
+    }
+
     /// Whether this is a cord that the air leaves nothing to carry.
     #[must_use]
     pub fn too_hot(&self) -> bool {

@@ -422,7 +422,7 @@ fn socket(
             _ => context.say("leg-both-brief", &[]),
         }),
         set_by: draws.map(|it| context.limit_set_by(it)),
-        trips: draws.is_some_and(|it| trips(context, it)),
+        trips: draws.is_some_and(|it| trips(&it.acts)),
         unwatched: draws.and_then(|it| context.unwatched(&it.set_by, &it.acts)),
         unwatched_brief: draws.and_then(|it| add_up(context, &it.set_by, &it.acts)),
         gfci: limit.shock.state == ShockState::Works,
@@ -480,11 +480,9 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     )
 }
 
-/// Whether something trips at a limit, and not only the main breaker of a camper that nobody has read.
-fn trips(context: &Context<'_>, limit: &Limit) -> bool {
-    let camper = |id: &Id| context.plan.camper(id);
-    let unread = |id: &Id| camper(id).is_some_and(|it| !it.breaker.is_known());
-    matches!(&limit.acts, Acts::AtLimit { id } if !unread(id))
+/// Whether something trips at a limit.
+const fn trips(acts: &Acts) -> bool {
+    matches!(acts, Acts::AtLimit { .. })
 }
 
 /// The legs that feed a receptacle, where the generator has two.
@@ -628,7 +626,7 @@ fn shared(
                         &context.words.list(&all),
                     ),
                 },
-                enforced: trips(context, limit),
+                enforced: trips(&limit.acts),
             });
         }
     }
@@ -648,7 +646,7 @@ fn shared(
         Some(Share {
             sentence: context.words.with(key, values),
             brief: brief(&amps, of.as_str()),
-            enforced: matches!(feed.acts, Acts::AtLimit { .. }),
+            enforced: trips(&feed.acts),
         })
     }));
     shares
@@ -765,7 +763,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.limit_set_by(limit)),
             gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
-            trips: trips(context, limit),
+            trips: trips(&limit.acts),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             ..part
@@ -785,7 +783,7 @@ fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
         long: Some(long),
         short,
         set_by: Some(context.set_by(&limit.set_by)),
-        trips: matches!(limit.acts, Acts::AtLimit { .. }),
+        trips: trips(&limit.acts),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),
         unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
         ..part

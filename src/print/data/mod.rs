@@ -464,7 +464,7 @@ impl<'a> Context<'a> {
             LimitReason::RatedPowerUnguarded | LimitReason::OneLegUnguarded
         );
         match acts {
-            Acts::AtLimit { .. } => None,
+            Acts::AtLimit { .. } | Acts::Assumed { .. } => None,
             _ if of_source => None,
             Acts::Above { id, amps } => Some(self.say(
                 past(id, ["nothing-below", "nothing-below-set"]),

@@ -196,15 +196,19 @@ fn what_the_generator_cannot_overload_lacks_no_breaker() {
     assert_eq!(told("1700 W", "2000 W"), ["", ""]);
     let [label, card] = told("2000 W", "2400 W");
     assert!(
-        label.starts_with("The generator will not protect this"),
+        label.contains("the generator shuts off only above 16.6 A"),
         "{label}"
     );
-    assert!(!card.is_empty());
+    // What to add up, to what figure, and what else: the same on both.
+    for told in [&label, &card] {
+        assert!(
+            told.contains("past 15 A it can overheat")
+                || told.contains("Past 15 A it can overheat"),
+            "{told}"
+        );
+    }
     let [label, card] = told("3600 W", "4500 W");
-    assert!(
-        label.starts_with("The breaker will not protect this: it trips at 20 A"),
-        "{label}"
-    );
+    assert!(label.contains("the breaker trips only at 20 A"), "{label}");
     assert!(!card.is_empty());
 }
 
@@ -568,4 +572,58 @@ fn nothing_goes_where_the_bonding_plug_is() {
             assert!(label.contains("bonding plug"), "{label}");
         }
     }
+}
+
+/// A camper has one label for its inlet and all inside: what never runs together there, and whether a GFCI is ahead of it.
+/// That something trips is told where somebody has read its main breaker.
+#[test]
+fn the_label_of_a_camper_speaks_of_what_is_inside() {
+    const SOUND: &str = include_str!("../../../tests/plans/usual/s11-camper-inside.toml");
+    let told = |text: &str| {
+        let (plan, report) = judged(text);
+        let label = label(&plan, &report, "camper");
+        let inside = label["facts"][1][1].as_str().unwrap_or_default().to_owned();
+        (
+            inside,
+            label["gfci"] == true,
+            text_of(&label, "shock").to_owned(),
+        )
+    };
+    let (inside, gfci, shock) = told(SOUND);
+    assert!(
+        inside.ends_with("not together: Air conditioner + Microwave"),
+        "{inside}"
+    );
+    assert!(gfci && shock.contains("“rv”"), "{shock}");
+    let bare = "breaker = \"30 A\"\ngfci = false";
+    let (_, gfci, shock) = told(&SOUND.replacen("breaker = \"30 A\"\ngfci = true", bare, 1));
+    assert!(!gfci && shock.contains("camper’s own"), "{shock}");
+
+    // With nothing else that acts.
+    let trips = |main: &str| {
+        let edits = [
+            ("rated = \"3400 W\"", "rated = \"4800 W\""),
+            ("peak = \"4200 W\"", "peak = \"5200 W\""),
+            ("inverter = true", "inverter = false"),
+            (
+                "shape = \"TT-30R\"\nbreaker = \"30 A\"",
+                "shape = \"TT-30R\"\nbreaker = \"unknown\"",
+            ),
+            ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", main),
+        ];
+        let text = edits.iter().fold(SOUND.to_owned(), |text, (was, is)| {
+            assert_eq!(text.matches(was).count(), 1, "{was}");
+            text.replace(was, is)
+        });
+        let (_, report) = judged(&text);
+        let mut limits = report.figures.limits.into_iter();
+        limits.find(|it| it.inside).expect("its inside").acts
+    };
+    let id = Id::new("camper").expect("an id");
+    let read = trips("inlet = \"TT-30P\"\nbreaker = \"30 A\"");
+    assert_eq!(read, crate::report::Acts::AtLimit { id: id.clone() });
+    assert_eq!(
+        trips("inlet = \"TT-30P\""),
+        crate::report::Acts::Assumed { id }
+    );
 }

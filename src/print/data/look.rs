@@ -67,7 +67,8 @@ pub(super) fn data(context: &Context<'_>) -> Sheet {
 }
 
 fn drawn(look: &report::Look) -> Option<Marking> {
-    let buttons = look.fields.iter().any(|field| field.ends_with(".gfci"));
+    let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
+    let buttons = look.fields.iter().any(of_gfci);
     Some(look.read).filter(|read| *read != Marking::Face || buttons)
 }
 

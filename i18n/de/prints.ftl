@@ -64,13 +64,15 @@ print-set-by-two = Ab 3 Stunden: { $hours } Kürzer: { $past }
 
 print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
-print-nothing-trips = Kein Schutzschalter schützt hier. Ampere zusammenzählen, Grenze einhalten.
-print-nothing-below = Der Schutzschalter schützt das nicht: Er löst bei { $amps } aus. Ampere zusammenzählen, Grenze einhalten.
-print-nothing-below-set = Der Generator schützt das nicht: Er schaltet erst über { $amps } ab. Ampere zusammenzählen, Grenze einhalten.
+print-nothing-trips = Alle Ampere hier zusammenzählen. Über { $limit } droht Überhitzung: Kein Schutzschalter löst aus.
+print-nothing-below = Alle Ampere hier zusammenzählen. Über { $limit } droht Überhitzung: Der Schutzschalter löst erst bei { $amps } aus.
+print-nothing-below-set = Alle Ampere hier zusammenzählen. Über { $limit } droht Überhitzung: Der Generator schaltet erst über { $amps } ab.
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an „{ $at }“ drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN. Tasten TEST und RESET suchen.
+# Inside a camper, which has its own.
+print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST an dem im Wohnwagen drücken.
 print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.
@@ -80,7 +82,6 @@ print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN
 print-tiny-gfci-unknown = GFCI: UNBEKANNT
 print-plug-in = Hier anschließen
-print-plug-in-nothing = nichts geplant
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = HIER NICHTS GEPLANT
 print-idle-how = Hier nichts einstecken. Zum Benutzen in den Plan aufnehmen und neu prüfen.
@@ -152,6 +153,8 @@ print-plug-into = Stecken in
 print-plug-into-shared = „{ $at }“, { $amps } insgesamt mit { $others }
 print-plug-into-nothing = nichts in diesem Plan
 print-feeds = Speist
+# What runs in a camper.
+print-inside = Innen
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = Querschnitt unbekannt
 print-length-unknown = Länge unbekannt
@@ -209,9 +212,9 @@ print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
   }
-print-no-breaker = Ampere zählen: kein Schutzschalter
-print-no-breaker-below = Ampere zählen: Schutzschalter zu groß
-print-no-breaker-below-set = Ampere zählen: Generator zu stark
+print-no-breaker = Ampere zählen: über { $limit } droht Überhitzung, nichts löst aus
+# On a small card.
+print-no-breaker-brief = Ampere zählen: Nichts löst aus
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
 print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
 print-row-gfci = GFCI

@@ -79,8 +79,8 @@ CORD008 = { $first } heizt stundenlang am Ende eines Kabels
         [warm] Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste.
        *[other] Von Heizgeräten sagt die Feuerwehr: nie an ein Kabel oder eine Leiste.
       } Betroffen: { $about }.
-    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn Sie doch ein Kabel nehmen: ein dickes, ganz abgerollt, sonst nichts daran. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
-    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, ganz abgerollt, sonst nichts daran. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
+    .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn Sie doch ein Kabel nehmen: ein dickes, ganz abgerollt, nicht mehr daran, als der Plan erlaubt. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
+    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, ganz abgerollt, nicht mehr daran, als der Plan erlaubt. Halten Sie nach einer Viertelstunde eine Hand nahe an jeden Stecker: Ist einer heiß, hören Sie auf.
 
 CORD009 = { $fix ->
     [load] Hitze oder Schlag, wo { $first } steckte

@@ -64,13 +64,15 @@ print-set-by-two = 3 h or more: { $hours } Under 3 h: { $past }
 
 print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } outlet
-print-nothing-trips = No breaker protects this. Add up the amps and stay within the limit.
-print-nothing-below = The breaker will not protect this: it trips at { $amps }. Add up the amps and stay within the limit.
-print-nothing-below-set = The generator will not protect this: it shuts off only above { $amps }. Add up the amps and stay within the limit.
+print-nothing-trips = Add up all amps on this. Past { $limit } it can overheat: no breaker trips.
+print-nothing-below = Add up all amps on this. Past { $limit } it can overheat: the breaker trips only at { $amps }.
+print-nothing-below-set = Add up all amps on this. Past { $limit } it can overheat: the generator shuts off only above { $amps }.
 print-shock-yes = GFCI: YES. Press TEST before use.
 print-shock-yes-at = GFCI: YES. Press TEST on “{ $at }” before use.
 print-shock-no = GFCI: NO. Nothing here cuts off a shock.
 print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
+# Inside a camper, which has its own.
+print-shock-camper = GFCI: none ahead. Press TEST on the camper’s own before use.
 print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
@@ -80,7 +82,6 @@ print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO
 print-tiny-gfci-unknown = GFCI: NOT KNOWN
 print-plug-in = Plug in here
-print-plug-in-nothing = nothing planned
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NOTHING PLANNED HERE
 print-idle-how = Plug nothing in here. To use it, put it in the plan and check again.
@@ -152,6 +153,8 @@ print-plug-into = Plug into
 print-plug-into-shared = “{ $at }”: { $amps } in all, shared with { $others }
 print-plug-into-nothing = nothing in this plan
 print-feeds = Feeds
+# What runs in a camper.
+print-inside = Inside
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = wire size unknown
 print-length-unknown = length unknown
@@ -209,9 +212,9 @@ print-card-danger = { $count ->
     [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
    *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
   }
-print-no-breaker = Add up the amps: no breaker
-print-no-breaker-below = Add up the amps: breaker trips too late
-print-no-breaker-below-set = Add up the amps: generator too strong
+print-no-breaker = Add up amps: past { $limit } it can overheat, nothing trips
+# On a small card.
+print-no-breaker-brief = Add up amps: nothing trips
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-row-gfci = GFCI

@@ -64,13 +64,15 @@ print-set-by-two = 3 horas o más: { $hours } Menos: { $past }
 
 print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
-print-nothing-trips = Ningún { -breaker } protege esto. Sume los amperios y no pase del límite.
-print-nothing-below = El { -breaker } no protege esto: se dispara a { $amps }. Sume los amperios y no pase del límite.
-print-nothing-below-set = El generador no protege esto: solo se apaga por encima de { $amps }. Sume los amperios y no pase del límite.
+print-nothing-trips = Sume todos los amperios de aquí. Con más de { $limit } puede recalentarse: ningún { -breaker } se dispara.
+print-nothing-below = Sume todos los amperios de aquí. Con más de { $limit } puede recalentarse: el { -breaker } solo se dispara a { $amps }.
+print-nothing-below-set = Sume todos los amperios de aquí. Con más de { $limit } puede recalentarse: el generador solo se apaga por encima de { $amps }.
 print-shock-yes = GFCI: SÍ. Presione TEST antes de usar.
 print-shock-yes-at = GFCI: SÍ. Presione TEST en “{ $at }” antes de usar.
 print-shock-no = GFCI: NO. Nada aquí corta una descarga.
 print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
+# Inside a camper, which has its own.
+print-shock-camper = Protección contra descargas (GFCI): ninguna antes. Presione TEST en la de la { -camper } antes de usarla.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.
@@ -82,7 +84,6 @@ print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
 print-tiny-gfci-unknown = GFCI: NO SE SABE
 print-plug-in = Conecte aquí
-print-plug-in-nothing = nada previsto
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NADA PREVISTO AQUÍ
 print-idle-how = No enchufe nada aquí. Para usarlo, póngalo en el plan y compruebe de nuevo.
@@ -153,6 +154,8 @@ print-plug-into = Conecte en
 print-plug-into-shared = “{ $at }”, { $amps } en total con { $others }
 print-plug-into-nothing = nada en este plan
 print-feeds = Alimenta
+# What runs in a camper.
+print-inside = Dentro
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre desconocido
 print-length-unknown = largo desconocido
@@ -210,9 +213,9 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
   }
-print-no-breaker = Sume los amperios: sin { -breaker }
-print-no-breaker-below = Sume los amperios: { -breaker } demasiado grande
-print-no-breaker-below-set = Sume los amperios: generador demasiado fuerte
+print-no-breaker = Sume amperios: más de { $limit } puede recalentarlo y nada se dispara
+# On a small card.
+print-no-breaker-brief = Sume amperios: nada se dispara
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-row-gfci = { -gfci }

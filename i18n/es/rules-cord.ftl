@@ -79,8 +79,8 @@ CORD008 = { $first } calienta durante horas al final de un cable
         [warm] Los bomberos dicen: un calefactor se enchufa directamente en un { -receptacle }, nunca en un cable ni en una regleta.
        *[other] Los bomberos lo dicen de los calefactores: nunca en un cable ni en una regleta.
       } Mire: { $about }.
-    .fix-warm = Abríguese con ropa y mantas, o use el calefactor menos de tres horas. Si aun así usa un cable: uno solo y grueso, desenrollado, sin nada más en él. Al cuarto de hora, acerque la mano a cada clavija, y pare si una está caliente.
-    .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin nada más en él. Al cuarto de hora, acerque la mano a cada clavija, y pare si una está caliente.
+    .fix-warm = Abríguese con ropa y mantas, o use el calefactor menos de tres horas. Si aun así usa un cable: uno solo y grueso, desenrollado, sin más en él que lo que permite el plan. Al cuarto de hora, acerque la mano a cada clavija, y pare si una está caliente.
+    .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin más en él que lo que permite el plan. Al cuarto de hora, acerque la mano a cada clavija, y pare si una está caliente.
 
 CORD009 = { $fix ->
     [load] Calor o una descarga donde se enchufaba { $first }

@@ -64,13 +64,15 @@ print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas 
 
 print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
-print-nothing-trips = Aucun disjoncteur ne protège ici. Additionnez les ampères, restez sous la limite.
-print-nothing-below = Le disjoncteur ne protège pas ici : il coupe à { $amps }. Additionnez les ampères, restez sous la limite.
-print-nothing-below-set = { -generator(form: "The") } ne protège pas ici : coupure seulement au-dessus de { $amps }. Additionnez les ampères, restez sous la limite.
+print-nothing-trips = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : aucun disjoncteur ne coupe.
+print-nothing-below = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : le disjoncteur ne coupe qu’à { $amps }.
+print-nothing-below-set = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : { -generator(form: "the") } ne coupe qu’au-dessus de { $amps }.
 print-shock-yes = GFCI : OUI. Appuyez sur TEST avant l’usage.
 print-shock-yes-at = GFCI : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = GFCI : NON. Rien ici ne coupe en cas de choc.
 print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et RESET.
+# Inside a camper, which has its own.
+print-shock-camper = Protection contre les chocs (GFCI) : aucune en amont. Appuyez sur TEST de celle de la { -camper } avant l’usage.
 print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.
@@ -80,7 +82,6 @@ print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON
 print-tiny-gfci-unknown = GFCI : INCONNU
 print-plug-in = À brancher ici
-print-plug-in-nothing = rien de prévu
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = RIEN DE PRÉVU ICI
 print-idle-how = Ne branchez rien ici. Pour vous en servir, ajoutez-le au plan et vérifiez de nouveau.
@@ -151,6 +152,8 @@ print-plug-into = Branchez à
 print-plug-into-shared = « { $at } », { $amps } en tout avec { $others }
 print-plug-into-nothing = rien dans ce plan
 print-feeds = Alimente
+# What runs in a camper.
+print-inside = Dedans
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre inconnu
 print-length-unknown = longueur inconnue
@@ -213,9 +216,9 @@ print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
-print-no-breaker = Additionnez les ampères : pas de disjoncteur
-print-no-breaker-below = Additionnez les ampères : disjoncteur trop gros
-print-no-breaker-below-set = Additionnez : rien ne coupe à temps
+print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe
+# On a small card.
+print-no-breaker-brief = Additionnez : rien ne coupe
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-row-gfci = GFCI

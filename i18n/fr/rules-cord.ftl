@@ -79,8 +79,8 @@ CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
         [warm] Les pompiers le disent : un chauffage se branche directement sur une prise, jamais sur une rallonge ni une multiprise.
        *[other] Les pompiers le disent des chauffages : jamais sur une rallonge ni une multiprise.
       } En cause : { $about }.
-    .fix-warm = Réchauffez-vous avec de la literie et des vêtements, ou faites marcher l’appareil moins de trois heures. Si vous prenez quand même une rallonge : une seule, grosse, déroulée, sans rien d’autre dessus. Après un quart d’heure, approchez la main de chaque fiche : si l’une est chaude, arrêtez.
-    .fix-less = Faites-le marcher moins de trois heures d’affilée. Si c’est plus long : une seule rallonge, grosse, déroulée, sans rien d’autre dessus. Après un quart d’heure, approchez la main de chaque fiche : si l’une est chaude, arrêtez.
+    .fix-warm = Réchauffez-vous avec de la literie et des vêtements, ou faites marcher l’appareil moins de trois heures. Si vous prenez quand même une rallonge : une seule, grosse, déroulée, sans rien de plus dessus que ce que le plan permet. Après un quart d’heure, approchez la main de chaque fiche : si l’une est chaude, arrêtez.
+    .fix-less = Faites-le marcher moins de trois heures d’affilée. Si c’est plus long : une seule rallonge, grosse, déroulée, sans rien de plus dessus que ce que le plan permet. Après un quart d’heure, approchez la main de chaque fiche : si l’une est chaude, arrêtez.
 
 CORD009 = { $fix ->
     [load] Chaleur ou choc à la prise de { $first }

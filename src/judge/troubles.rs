@@ -173,7 +173,7 @@ const DEEDS: &[Deed] = &[
     },
     // A rest before three hours are up.
     of_part(&[("OVER002", "rest"), ("CORD008", "*")]),
-    // One heavy cord with nothing else on it.
+    // One heavy cord.
     Deed {
         clears: &[("CORD008", "*")],
         also: &[("VOLT001", "thicker")],

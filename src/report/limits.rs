@@ -143,6 +143,7 @@ fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
     let id = |at: NodeIx| supply.node(at).id.clone();
     match acts {
         supply::Acts::At(at) => Acts::AtLimit { id: id(at) },
+        supply::Acts::Assumed(at) => Acts::Assumed { id: id(at) },
         supply::Acts::Above(at, amps) => Acts::Above { id: id(at), amps },
         supply::Acts::Never => Acts::Never,
     }

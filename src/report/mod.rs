@@ -68,6 +68,11 @@ pub enum Acts {
         /// The outlet whose breaker it is, or the generator.
         id: Id,
     },
+    /// The same of the main breaker of a camper that nobody has read: that it is there is assumed.
+    Assumed {
+        /// The camper.
+        id: Id,
+    },
     /// The same, but only at more than some part stands: in between nothing does for sure.
     Above {
         /// The outlet whose breaker it is, or the generator.

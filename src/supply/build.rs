@@ -497,7 +497,11 @@ impl<'a> Builder<'a> {
 
     fn plugged_into(&mut self, id: &Id, ix: NodeIx, shape: Receptacle, sockets: u8) {
         let plan = self.plan;
-        let mut free = sockets;
+        let set = &plan.generator;
+        // The generator's bonding plug is in already, for whoever says where it is has seen it there.
+        let plug =
+            set.bonding_plug == Answer::Known(true) && set.bonding_plug_in.as_ref() == Some(id);
+        let mut free = sockets.saturating_sub(u8::from(plug));
         let mut claim = |builder: &mut Self, part: &'a Id, plug: Plug| -> bool {
             if builder.reached.contains(part) {
                 return false;

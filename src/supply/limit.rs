@@ -9,6 +9,9 @@ use crate::quantity::{Current, Voltage};
 pub enum Acts {
     /// This node trips or shuts down before any part is overloaded.
     At(NodeIx),
+    /// The same of the main breaker of a camper that nobody has read: it is assumed to be there, and no label says that
+    /// it trips.
+    Assumed(NodeIx),
     /// Nothing acts until this current, which is more than some part stands: then this node does.
     Above(NodeIx, Current),
     /// Nothing acts at all.
@@ -54,18 +57,25 @@ impl Supply {
         let long = |node: &super::Node| node.rating.scaled_down(node.continuous);
         let (continuous, continuous_by) = self.least(at, long);
         let (short, short_by) = self.least(at, |node| node.rating);
-        let acting = self
-            .up(at)
-            .filter_map(|(ix, node)| Some((node.acts_past()?, ix)));
+        let acting = |assumed: bool| {
+            let of_kind = self
+                .up(at)
+                .filter(|(_, node)| node.assumed_breaker() == assumed);
+            of_kind
+                .filter_map(|(ix, node)| Some((node.acts_past()?, ix)))
+                .min()
+        };
         // An early trip lowers what is planned, and the parts past it stand no less for that.
         let stands = self
             .up(at)
             .map(|(_, node)| node.acts_past().unwrap_or(node.rating))
             .min();
-        let acts = match acting.min() {
-            Some((amps, ix)) if Some(amps) <= stands => Acts::At(ix),
-            Some((amps, ix)) => Acts::Above(ix, amps),
-            None => Acts::Never,
+        let in_time = |acting: &(Current, NodeIx)| Some(acting.0) <= stands;
+        let acts = match (acting(false), acting(true)) {
+            (Some(sure), _) if in_time(&sure) => Acts::At(sure.1),
+            (_, Some(assumed)) if in_time(&assumed) => Acts::Assumed(assumed.1),
+            (Some((amps, ix)), _) => Acts::Above(ix, amps),
+            (None, _) => Acts::Never,
         };
         Governing {
             continuous,

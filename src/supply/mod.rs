@@ -213,6 +213,12 @@ impl Node {
         }
     }
 
+    /// Whether this is the main breaker of a camper that nobody has read: what its plug is made for sets it.
+    #[must_use]
+    pub fn assumed_breaker(&self) -> bool {
+        matches!(self.kind, NodeKind::Breaker { .. }) && self.reason == LimitReason::Plug
+    }
+
     /// Whether this is a cord that the air leaves nothing to carry.
     #[must_use]
     pub fn too_hot(&self) -> bool {
@@ -229,7 +235,8 @@ pub enum DetachReason {
     NoSuchReceptacle,
     /// Its plug does not go into the receptacle it names.
     PlugDoesNotFit,
-    /// All sockets of that receptacle are taken by parts named before it.
+    /// All sockets of that receptacle are taken, by the bonding plug that is said to be in it or by parts named before
+    /// it.
     NoFreeSocket,
     /// It is plugged into a part that hangs on nothing itself.
     UpstreamDetached,

@@ -361,18 +361,21 @@ impl<'a> Verdicts<'a> {
         socket.is_some_and(|it| it.belongs || it.stays)
     }
 
-    /// The same in the only socket, so that nothing else goes in. Where a plan puts something else in as well, rule
-    /// FIT001 tells of it.
+    /// The same in the only socket, so that nothing else goes in.
     #[must_use]
     pub fn full_of_bonding_plug(&self, at: NodeIx) -> bool {
         let one = |kind: &NodeKind| matches!(kind, NodeKind::Receptacle { sockets: 1, .. });
-        let taken = self.supply.fed_from(at).next().is_some();
-        one(&self.supply.node(at).kind) && self.holds_bonding_plug(at) && !taken
+        one(&self.supply.node(at).kind) && self.holds_bonding_plug(at)
     }
 
+    /// None where cords and boxes have every socket: of a plug without one rule FIT001 tells.
     fn bonding_socket(&self, at: NodeIx) -> Option<BondingSocket> {
         let socket = self.grounding.bonding_socket();
-        socket.filter(|socket| socket.at == at)
+        let socket = socket.filter(|socket| socket.at == at)?;
+        let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
+            return None;
+        };
+        (self.supply.fed_from(at).count() < usize::from(sockets)).then_some(socket)
     }
 
     /// Whether a GFCI of its own is all that a cord needs here: there is none, or a bonding plug at the generator

@@ -6,7 +6,7 @@ use super::super::CardSize;
 use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
-use super::{Common, Context, choices, proofs, volts};
+use super::{Common, Context, Past, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
@@ -328,7 +328,10 @@ fn together(context: &Context<'_>) -> Together {
     Together {
         all: None,
         how: how.collect::<Vec<String>>().join(" "),
-        names: groups.into_iter().map(|(name, _)| name).collect(),
+        names: groups
+            .into_iter()
+            .map(|(name, ids)| context.counted(name, ids.len()))
+            .collect(),
         more,
         sets,
     }
@@ -377,6 +380,12 @@ impl Tree<'_> {
         matches!(self.context.options.card, CardSize::Sheet | CardSize::Phone)
     }
 
+    fn unwatched<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
+        let said = self.context.unwatched_briefly(past)?;
+        let brief = || self.context.say("no-breaker-brief", &[]);
+        Some(if self.large() { said } else { brief() })
+    }
+
     fn small(&self, facts: String) -> Vec<String> {
         self.large().then_some(facts).into_iter().collect()
     }
@@ -409,7 +418,7 @@ impl Tree<'_> {
         let draws =
             |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
         if let Some(limit) = limit.filter(draws) {
-            row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.unwatched = self.unwatched(limit);
             if limit.legs.len() == 1 {
                 row.facts.extend(leg(context, limit));
             }
@@ -575,7 +584,7 @@ impl Tree<'_> {
         let context = &self.context;
         let usable = context.report.usable(id);
         if let Some(limit) = context.feed(id).filter(|_| usable) {
-            row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
+            row.unwatched = self.unwatched(&limit);
             self.amps(
                 &mut row,
                 limit.continuous_amps,

@@ -6,9 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet};
 use crate::quantity::{Amount, Power, Wire};
-use crate::report::{
-    Acts, Assumption, Feed, Finding, Limit, Report, SetBy, Shared, ShockState, Signal,
-};
+use crate::report::{Acts, Assumption, Feed, Finding, Limit, Report, Shared, ShockState, Signal};
 use crate::supply::NodeIx;
 
 /// The data of `labels.typ`.
@@ -74,9 +72,8 @@ struct Socket {
     set_by: Option<String>,
     /// Whether something trips at the limit.
     trips: bool,
-    /// What does not act past it, in a sentence and in a few words.
+    /// What does not act past it.
     unwatched: Option<String>,
-    unwatched_brief: Option<String>,
     gfci: bool,
     /// Whether there is shock protection, and where its button is.
     shock: Option<String>,
@@ -158,7 +155,6 @@ struct Own {
 const KEYS: &[&str] = &[
     "for-hours",
     "plug-in",
-    "plug-in-nothing",
     "comes-from",
     "do",
     "scale-bar",
@@ -170,6 +166,7 @@ const KEYS: &[&str] = &[
     "box",
     "camper",
     "short-trips",
+    "short-add-up",
     "short-gfci",
     "short-no-gfci",
     "tiny-gfci",
@@ -422,9 +419,8 @@ fn socket(
             _ => context.say("leg-both-brief", &[]),
         }),
         set_by: draws.map(|it| context.limit_set_by(it)),
-        trips: draws.is_some_and(|it| trips(context, it)),
-        unwatched: draws.and_then(|it| context.unwatched(&it.set_by, &it.acts)),
-        unwatched_brief: draws.and_then(|it| add_up(context, &it.set_by, &it.acts)),
+        trips: draws.is_some_and(|it| trips(&it.acts)),
+        unwatched: draws.and_then(|it| context.unwatched(it)),
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
         shared: draws.map_or_else(Vec::new, |it| shared(context, it, owner, outlet)),
@@ -434,12 +430,6 @@ fn socket(
         idle: idle(context, id),
         path: path(context, limit),
     }))
-}
-
-/// What to do where nothing acts past a limit, in the fewest words.
-fn add_up(context: &Context<'_>, set_by: &SetBy, acts: &Acts) -> Option<String> {
-    let unwatched = context.unwatched(set_by, acts);
-    unwatched.map(|_| context.say("short-add-up", &[]))
 }
 
 fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
@@ -480,11 +470,9 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     )
 }
 
-/// Whether something trips at a limit, and not only the main breaker of a camper that nobody has read.
-fn trips(context: &Context<'_>, limit: &Limit) -> bool {
-    let camper = |id: &Id| context.plan.camper(id);
-    let unread = |id: &Id| camper(id).is_some_and(|it| !it.breaker.is_known());
-    matches!(&limit.acts, Acts::AtLimit { id } if !unread(id))
+/// Whether something trips at a limit.
+const fn trips(acts: &Acts) -> bool {
+    matches!(acts, Acts::AtLimit { .. })
 }
 
 /// The legs that feed a receptacle, where the generator has two.
@@ -524,6 +512,8 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
         ShockState::Blind => joined(context, limit, ["shock-blind", "shock-blind-plug"]),
         ShockState::Doubtful => joined(context, limit, ["shock-doubtful", "shock-doubtful-plug"]),
         ShockState::None if gfci_unknown(context, limit) => context.say("shock-unknown", &[]),
+        // It has its own, of which nobody is asked.
+        ShockState::None if limit.inside => context.say("shock-camper", &[]),
         ShockState::None => context.say("shock-no", &[]),
     }
 }
@@ -575,7 +565,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 amps,
                 stop: stop_briefly(context, &outlet.id).or_else(|| {
                     let idle = context.report.idle(&outlet.id);
-                    idle.then(|| context.say("plug-in-nothing", &[]))
+                    idle.then(|| context.say("idle", &[]))
                 }),
             })
         })
@@ -628,7 +618,7 @@ fn shared(
                         &context.words.list(&all),
                     ),
                 },
-                enforced: trips(context, limit),
+                enforced: trips(&limit.acts),
             });
         }
     }
@@ -648,7 +638,7 @@ fn shared(
         Some(Share {
             sentence: context.words.with(key, values),
             brief: brief(&amps, of.as_str()),
-            enforced: matches!(feed.acts, Acts::AtLimit { .. }),
+            enforced: trips(&feed.acts),
         })
     }));
     shares
@@ -765,9 +755,9 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.limit_set_by(limit)),
             gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
-            trips: trips(context, limit),
-            unwatched: context.unwatched(&limit.set_by, &limit.acts),
-            unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
+            trips: trips(&limit.acts),
+            unwatched: context.unwatched(limit),
+            unwatched_brief: context.unwatched_briefly(limit),
             ..part
         }
     } else {
@@ -785,9 +775,9 @@ fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
         long: Some(long),
         short,
         set_by: Some(context.set_by(&limit.set_by)),
-        trips: matches!(limit.acts, Acts::AtLimit { .. }),
-        unwatched: context.unwatched(&limit.set_by, &limit.acts),
-        unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
+        trips: trips(&limit.acts),
+        unwatched: context.unwatched(&limit),
+        unwatched_brief: context.unwatched_briefly(&limit),
         ..part
     }
 }
@@ -854,9 +844,15 @@ pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> Str
 }
 
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
-    let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
+    let mut facts = vec![fed_by(context, &part.id, part.from.as_ref())];
+    let inside = context.limit(&part.id).filter(|it| it.inside);
+    // What runs inside has no label of its own.
+    let loads = context.loads_at(&part.id).filter(|_| inside.is_some());
+    facts.extend(loads.map(|loads| (context.say("inside", &[]), loads)));
     let label = Part {
         id: part.id.to_string(),
+        gfci: inside.is_some_and(|it| it.shock.state == ShockState::Works),
+        shock: inside.map(|it| shock(context, it)),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
         word: if part.is_camper() { "camper" } else { "box" },

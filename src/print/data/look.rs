@@ -17,8 +17,8 @@ pub(super) struct Sheet {
 struct Look {
     /// The thing to go to; none where it is the place or its people.
     what: Option<String>,
-    /// What is read there, of which there may be a drawing.
-    read: Marking,
+    /// What is read there, of which there may be a drawing: of a face the buttons are drawn, and nothing else.
+    drawn: Option<Marking>,
     /// What to look for there.
     ask: String,
     /// What that may clear.
@@ -51,7 +51,7 @@ pub(super) fn data(context: &Context<'_>) -> Sheet {
         let told = context.words.look(context.report, look);
         Look {
             what: told.what,
-            read: look.read,
+            drawn: drawn(look),
             ask: told.ask,
             clears: told.clears,
             questions: interview::questions(context.plan, &look.fields)
@@ -64,6 +64,12 @@ pub(super) fn data(context: &Context<'_>) -> Sheet {
         looks: looks.collect(),
         common: context.common("look-title", KEYS),
     }
+}
+
+fn drawn(look: &report::Look) -> Option<Marking> {
+    let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
+    let buttons = look.fields.iter().any(of_gfci);
+    Some(look.read).filter(|read| *read != Marking::Face || buttons)
 }
 
 fn question(context: &Context<'_>, question: &interview::Question) -> Question {

@@ -422,7 +422,7 @@ impl<'a> Context<'a> {
 
     /// Names of loads, those of the same name counted together, in the order given.
     fn load_names<'b>(&self, ids: impl IntoIterator<Item = &'b Id>) -> Vec<String> {
-        let mut names: Vec<(String, u32)> = Vec::new();
+        let mut names: Vec<(String, usize)> = Vec::new();
         for id in ids {
             let name = self.load_name(id);
             match names.iter_mut().find(|(known, _)| *known == name) {
@@ -432,11 +432,16 @@ impl<'a> Context<'a> {
         }
         names
             .into_iter()
-            .map(|(name, count)| match count {
-                1 => name,
-                _ => self.say("several", &[("name", &name), ("count", &count.to_string())]),
-            })
+            .map(|(name, count)| self.counted(name, count))
             .collect()
+    }
+
+    /// The name of several alike, with how many there are.
+    fn counted(&self, name: String, count: usize) -> String {
+        match count {
+            1 => name,
+            _ => self.say("several", &[("name", &name), ("count", &count.to_string())]),
+        }
     }
 
     /// What is carried by a part that these legs feed.
@@ -456,34 +461,30 @@ impl<'a> Context<'a> {
         self.say("set-by-two", &[("hours", &hours), ("past", &past)])
     }
 
-    /// What does not act past a limit, in words: nothing below some amps, or nothing at all. Not said where
-    /// the generator itself sets the limit: of that its own sentence tells.
-    fn unwatched(&self, set_by: &SetBy, acts: &Acts) -> Option<String> {
-        let of_source = matches!(
-            set_by.reason,
-            LimitReason::RatedPowerUnguarded | LimitReason::OneLegUnguarded
-        );
-        match acts {
-            Acts::AtLimit { .. } => None,
-            _ if of_source => None,
-            Acts::Above { id, amps } => Some(self.say(
-                past(id, ["nothing-below", "nothing-below-set"]),
-                &[("amps", &self.capacity(*amps))],
-            )),
-            Acts::Never => Some(self.say("nothing-trips", &[])),
-        }
+    /// What to do where nothing acts past a limit, in words, with what acts too late.
+    fn unwatched<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
+        let past = past.into();
+        let limit = past
+            .unwatched()
+            .then(|| self.amps_on(past.amps, past.legs))?;
+        let (key, acts) = match past.acts {
+            Acts::Above { id, amps } if id.as_str() == Id::SET => {
+                ("nothing-below-set", Some(*amps))
+            }
+            Acts::Above { amps, .. } => ("nothing-below", Some(*amps)),
+            _ => ("nothing-trips", None),
+        };
+        let acts = acts.map_or_else(String::new, |amps| self.capacity(amps));
+        Some(self.say(key, &[("limit", &limit), ("amps", &acts)]))
     }
 
     /// The same in a few words.
-    fn unwatched_briefly(&self, set_by: &SetBy, acts: &Acts) -> Option<String> {
-        self.unwatched(set_by, acts)?;
-        Some(match acts {
-            Acts::Above { id, amps } => self.say(
-                past(id, ["no-breaker-below", "no-breaker-below-set"]),
-                &[("amps", &self.capacity(*amps))],
-            ),
-            _ => self.say("no-breaker", &[]),
-        })
+    fn unwatched_briefly<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
+        let past = past.into();
+        let limit = past
+            .unwatched()
+            .then(|| self.amps_on(past.amps, past.legs))?;
+        Some(self.say("no-breaker", &[("limit", &limit)]))
     }
 
     /// What is to be plugged in at a receptacle beside cords and boxes, in words: the bonding plug that stays in, then
@@ -661,7 +662,46 @@ impl<'a> Context<'a> {
         self.at_least(AMPLE)
     }
 }
-/// Of two keys that of a breaker, or of the generator, which stops by itself.
-fn past(id: &Id, [breaker, set]: [&'static str; 2]) -> &'static str {
-    if id.as_str() == Id::SET { set } else { breaker }
+
+/// What happens past the amps of a receptacle or part for a short time.
+#[derive(Clone, Copy)]
+struct Past<'a> {
+    amps: Current,
+    legs: &'a [Leg],
+    set_by: &'a SetBy,
+    acts: &'a Acts,
+}
+
+impl<'a> From<&'a Limit> for Past<'a> {
+    fn from(it: &'a Limit) -> Self {
+        Self {
+            amps: it.short_amps,
+            legs: it.legs,
+            set_by: &it.set_by,
+            acts: &it.acts,
+        }
+    }
+}
+
+impl<'a> From<&'a Feed> for Past<'a> {
+    fn from(it: &'a Feed) -> Self {
+        Self {
+            amps: it.short_amps,
+            legs: it.legs,
+            set_by: &it.set_by,
+            acts: &it.acts,
+        }
+    }
+}
+
+impl Past<'_> {
+    /// Whether nothing acts there. Not where the generator itself sets the limit: of that its own sentence tells; nor
+    /// where a camper's main breaker is assumed.
+    const fn unwatched(&self) -> bool {
+        let of_source = matches!(
+            self.set_by.reason,
+            LimitReason::RatedPowerUnguarded | LimitReason::OneLegUnguarded
+        );
+        matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
+    }
 }

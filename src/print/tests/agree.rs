@@ -512,17 +512,14 @@ fn a_label_tells_no_guess_as_a_fact() {
         ("peak = \"4500 W\"", "peak = \"2400 W\""),
     ];
     for (edits, acts) in [
-        (
-            thin.to_vec(),
-            "The breaker will not protect this: it trips at 20",
-        ),
+        (thin.to_vec(), "the breaker trips only at 20"),
         (
             [&thin[..], &small].concat(),
-            "The generator will not protect this: it shuts off only above 16.6",
+            "the generator shuts off only above 16.6",
         ),
     ] {
         let told = text_of(&label(&edits, "long"), "unwatched").replace('\u{a0}', " ");
-        assert!(told.starts_with(acts), "{told}");
+        assert!(told.contains(acts), "{told}");
     }
 }
 

@@ -66,7 +66,7 @@ fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
 #[test]
 fn what_holds_for_a_part_and_its_ends_is_said_once() {
     let [one, _] = sides(crate::plan::demo::MENDED);
-    assert_eq!(one.matches("Add up the amps").count(), 2, "{one}");
+    assert_eq!(one.matches("Add up amps").count(), 2, "{one}");
     let [one, _] = sides(crate::plan::demo::WEEKEND);
     for words in [
         "DO NOT USE",
@@ -400,4 +400,25 @@ fn the_card_asks_for_both_sides_of_its_sheet() {
             assert!(bytes[at..].starts_with(b"xref\n"), "{name}");
         }
     }
+}
+
+/// Buttons are drawn where somebody looks for buttons, and not beside the question for a breaker's amps.
+#[test]
+fn the_look_sheet_draws_what_is_looked_for() {
+    let drawn = |edits: &[(&str, &str)]| {
+        let plan = crate::plan::read(&crate::rules::testing::edited(edits)).expect("a plan");
+        let report = crate::judge::build(&plan);
+        let sheet = super::agree::data_of(&plan, &report, Document::Look).expect("a sheet");
+        let looks = sheet["looks"].as_array().expect("looks").clone();
+        let mut of_front = looks
+            .iter()
+            .filter(|look| look["what"].to_string().contains("front"));
+        of_front.next().expect("it is looked at")["drawn"].clone()
+    };
+    assert_eq!(
+        drawn(&[("gfci = true # front", "gfci = \"unknown\"")]),
+        "face"
+    );
+    let unread = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
+    assert!(drawn(&[unread]).is_null());
 }

@@ -6,6 +6,7 @@ use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
+use crate::tables::shape::Receptacle;
 use crate::verdict::{BONDING_PLUG, wrong_anywhere};
 
 pub(super) const RULE: Rule = Rule {
@@ -36,11 +37,17 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
-        // The one socket that it is said to be in, taken by a cord, beside an outlet that is free.
+        // A cord in the one socket that it is said to be in, beside an outlet that is free.
         &[
             ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             SECOND,
+        ],
+        // A kettle in that socket.
+        &[
+            ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
         ],
         // A plug that goes into another receptacle than the plan says.
         &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")],
@@ -126,16 +133,13 @@ fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
     }
 }
 
-/// Whether gear has all the sockets, or more is on at one time than there are sockets.
+/// Whether gear or the bonding plug has all the sockets, or more is on at one time than they leave.
 fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
-    let NodeKind::Receptacle { sockets, .. } = facts.supply.node(at).kind else {
-        return false;
-    };
     let mut here = needs.to_vec();
     here.retain(|need| need.at == Some(at));
-    let gear = facts.supply.fed_from(at).count();
     let most = busiest(&here, <[_]>::len).on.len();
-    gear >= usize::from(sockets) || gear + most > usize::from(sockets)
+    let left = facts.verdicts.grounding.beside_gear(at);
+    left == 0 || most > left
 }
 
 /// What is plugged into a socket that is not there, by the receptacle that should have it.
@@ -388,9 +392,11 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if about.is_empty() {
             continue;
         }
-        // Three-way cords with a GFCI are of the household shapes.
+        // Three-way cords with a GFCI are of the household shapes. A bonding plug at the end of one would blind it.
         let household = facts.supply.receptacle(&place).is_some_and(|at| {
-            matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if shape.takes(BONDING_PLUG))
+            let takes = |shape: Receptacle| shape.takes(BONDING_PLUG);
+            matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if takes(shape))
+                && !facts.verdicts.full_of_bonding_plug(at)
         });
         let household = Value::yes_no(household);
         let place = Value::Parts(vec![place]);

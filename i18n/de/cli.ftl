@@ -177,8 +177,7 @@ check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden,
 
 reason-rated-power = die Leistung des Generators
 reason-rated-power-unguarded = die Leistung des Generators, der darüber vielleicht nicht abschaltet
-reason-one-leg = eine Hälfte des Generators
-reason-one-leg-unguarded = eine Hälfte des Generators, der darüber vielleicht nicht abschaltet
+reason-one-leg = eine Hälfte des Generators, der darüber vielleicht nicht abschaltet
 reason-breaker = der Schutzschalter
 reason-trips-early = ein Schutzschalter, der zu früh auslöst
 reason-receptacle = was die Steckdose selbst verträgt

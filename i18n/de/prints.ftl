@@ -38,9 +38,8 @@ print-all-running = gesamt, dauernd
 ## Was eine Grenze setzt. $id ist der Teil.
 
 print-set-by-rated-power = Der Generator setzt diese Grenze. Darüber schaltet er ab oder bleibt stehen.
-print-set-by-rated-power-unguarded = Grenze des Generators. Darüber schaltet ihn nichts ab: Er kann überhitzen.
-print-set-by-one-leg = Grenze einer Generatorhälfte. Darüber schaltet er ab oder bleibt stehen.
-print-set-by-one-leg-unguarded = Grenze einer Generatorhälfte. Darüber schaltet ihn nichts ab: Er kann überhitzen.
+print-set-by-rated-power-unguarded = Grenze des Generators. Darüber schaltet er vielleicht nicht ab: Er kann überhitzen.
+print-set-by-one-leg = Grenze einer Generatorhälfte. Darüber schaltet er vielleicht nicht ab: Er kann überhitzen.
 print-set-by-parallel-kit = Der Verbindungssatz setzt diese Grenze. Er löst darüber vielleicht nicht aus.
 print-set-by-breaker = Grenze des Schutzschalters an „{ $id }“. Darüber löst er aus.
 print-set-by-trips-early = Der Schutzschalter an „{ $id }“ hat hier ausgelöst. Darunter bleiben.
@@ -220,13 +219,15 @@ print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei 
 print-row-gfci = GFCI
 print-loose = Nicht angeschlossen:
 print-unplaced = NICHT EINSTECKEN: { $loads }. Keine Steckdose in diesem Plan reicht dafür.
+print-too-large = NICHT EINSTECKEN: { $loads }. Das ist zu viel für die Steckdose oder den Generator.
 print-felt-hot = NICHT EINSTECKEN: { $loads }. Gerät oder Steckdose wurde heiß oder gab einen Schlag.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
 # Every outlet left is one that must not be used.
-print-refused = NICHT EINSTECKEN: { $loads }. Keine der übrigen Steckdosen darf benutzt werden.
+print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose dafür darf benutzt werden.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es vorsieht: { $loads }. Für jedes reicht eine andere Steckdose.
 # Of what someone’s health depends on.
 print-unplaced-life = { $life } nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
+print-unplaced-life-maybe = Wenn die Gesundheit von jemandem von { $life } abhängt: nur mit einer dafür gemachten Batterie, die die ganze Nacht reicht.
 print-together-title = Zusammen
 print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
@@ -406,7 +407,6 @@ print-ws-limits-first = Die erste Zeile ist der Generator: seine Dauerleistung h
 print-ws-reason-rated-power = Dauerleistung
 print-ws-reason-rated-power-unguarded = Dauerleistung
 print-ws-reason-one-leg = eine Hälfte
-print-ws-reason-one-leg-unguarded = eine Hälfte
 print-ws-reason-parallel-kit = Verbindungssatz
 print-ws-reason-breaker = Schutzschalter
 print-ws-reason-trips-early = Schutzschalter, wie er auslöste

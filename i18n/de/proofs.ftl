@@ -1,4 +1,4 @@
-print-test-everywhere = Überall
+print-test-everywhere = Überall, wo ein Prüfer passt
 print-test-protected = Wo auf dem Etikett „(GFCI): JA“ steht
 # $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
 print-test-without = „{ $joint }“ nicht einstecken. Solange es steckt, ist auf den GFCI an { $at } kein Verlass.
@@ -9,7 +9,7 @@ print-test-reads-either = { $at }: Ein Steckdosenprüfer zeigt CORRECT, wenn der
 print-test-other = Jede andere Anzeige: Motor abstellen. Dieses Kabel oder diesen Kasten ausstecken, Motor starten, die Dose davor prüfen. So weiter zum Generator hin, bis eine richtig anzeigt. Das zuletzt Ausgesteckte und alles daran nicht benutzen, auch keine Dose am Generator, die falsch anzeigt.
 print-test-tester-trips = { $at }: Auch die eigene Taste des Prüfers muss den Strom abschalten. Wenn nicht: diese Steckdose nicht benutzen.
 print-test-tester-no-way-back = { $at }: Die eigene Taste des Prüfers tut hier nichts. TEST am GFCI selbst drücken.
-print-test-tester-blind = { $at }: Die eigene Taste des Prüfers tut nichts. Der GFCI kann diesen Fehler nicht sehen. Nicht benutzen.
+print-test-tester-blind = { $at }: Die eigene Taste des Prüfers tut nichts. Der GFCI kann dort keinen Fehler sehen. Nur einstecken, was das Etikett erlaubt.
 print-test-tester-either = { $at }: Wir können nicht sagen, was die eigene Taste des Prüfers tut. Nur die TEST-Taste am GFCI selbst zählt.
 print-ws-tests = Was jede Prüfung hier zeigt, und was sie beweist
 print-ws-tests-lamps = Lampen eines Prüfers: Außenleiter zu Neutralleiter, Außenleiter zu Schutzleiter, Neutralleiter zu Schutzleiter. Eine Lampe, die aus ist, kann schwach glimmen.

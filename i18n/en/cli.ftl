@@ -185,8 +185,7 @@ check-defer = Local codes and a licensed electrician have the final say, not thi
 reason-rated-power = the power of the generator
 # Safety.
 reason-rated-power-unguarded = the power of the generator, which might not shut off if you go over
-reason-one-leg = one half of the generator
-reason-one-leg-unguarded = one half of the generator, which might not shut off if you go over
+reason-one-leg = one half of the generator, which might not shut off if you go over
 reason-breaker = its breaker
 reason-trips-early = its breaker, which trips too soon
 reason-receptacle = the outlet’s own rating

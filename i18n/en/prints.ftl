@@ -38,9 +38,8 @@ print-all-running = running, all together
 ## Safety. What sets a limit. $id is the part.
 
 print-set-by-rated-power = Limited by the generator. Go over, and it shuts off or stalls.
-print-set-by-rated-power-unguarded = Limited by the generator. Go over, and nothing shuts it off: it can overheat.
-print-set-by-one-leg = Limited by one leg of the generator. Go over, and it shuts off or stalls.
-print-set-by-one-leg-unguarded = Limited by one leg of the generator. Go over, and nothing shuts it off: it can overheat.
+print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it might not shut off: it can overheat.
+print-set-by-one-leg = Limited by one leg of the generator. Go over, and it might not shut off: it can overheat.
 print-set-by-parallel-kit = Limited by the parallel kit. It might not trip if you go over.
 print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
 print-set-by-trips-early = The breaker at “{ $id }” tripped at this. Stay below it.
@@ -220,13 +219,15 @@ print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen 
 print-row-gfci = GFCI
 print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan will do.
+print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or the generator.
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You must not use any of the other outlets.
+print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that takes it.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
+print-unplaced-life-maybe = If someone’s health depends on { $life }: run that only on a battery made for it that lasts all night.
 print-together-title = Together
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
 print-together-how = You may run everything with a dot at the same time, and nothing else.
@@ -417,7 +418,6 @@ print-ws-limits-first = The first line is the generator: its running power here 
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
 print-ws-reason-one-leg = one leg
-print-ws-reason-one-leg-unguarded = one leg
 print-ws-reason-parallel-kit = parallel kit
 print-ws-reason-breaker = breaker
 print-ws-reason-trips-early = breaker, as seen to trip

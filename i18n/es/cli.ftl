@@ -182,8 +182,7 @@ check-defer = Deciden { -local-codes } y un { -electrician }, no esta herramient
 
 reason-rated-power = la potencia del generador
 reason-rated-power-unguarded = la potencia del generador, que quizá no se corte si se supera
-reason-one-leg = una mitad del generador
-reason-one-leg-unguarded = una mitad del generador, que quizá no se corte si se supera
+reason-one-leg = una mitad del generador, que quizá no se corte si se supera
 reason-breaker = su { -breaker }
 reason-trips-early = su { -breaker }, que se dispara antes de tiempo
 reason-receptacle = lo que admite el propio { -receptacle }

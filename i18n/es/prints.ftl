@@ -38,9 +38,8 @@ print-all-running = total, en marcha
 ## What sets a limit. $id is the part.
 
 print-set-by-rated-power = Límite del generador. Si se supera, corta o se para.
-print-set-by-rated-power-unguarded = Límite del generador. Si se supera, nada lo corta: puede recalentarse.
-print-set-by-one-leg = Límite de una mitad del generador. Si se supera, corta o se para.
-print-set-by-one-leg-unguarded = Límite de una mitad del generador. Si se supera, nada lo corta: puede recalentarse.
+print-set-by-rated-power-unguarded = Límite del generador. Si se supera, quizá no se corte: puede recalentarse.
+print-set-by-one-leg = Límite de una mitad del generador. Si se supera, quizá no se corte: puede recalentarse.
 print-set-by-parallel-kit = Límite del kit entre los generadores. Si se supera, puede no dispararse.
 print-set-by-breaker = Límite del { -breaker } de “{ $id }”. Si se supera, se dispara.
 print-set-by-trips-early = El { -breaker } de “{ $id }” se disparó con este valor. No llegue a él.
@@ -221,13 +220,15 @@ print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara c
 print-row-gfci = { -gfci }
 print-loose = Sin enchufar:
 print-unplaced = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } de este plan.
+print-too-large = NO ENCHUFE: { $loads }. Es demasiado para su { -receptacle } o para el generador.
 print-felt-hot = NO ENCHUFE: { $loads }. El aparato o su toma se calentó o dio una descarga.
 print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre que se pueda usar.
 # Every outlet left is one that must not be used.
-print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } de los que quedan.
+print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } que les sirva.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 # Of what someone’s health depends on.
 print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
+print-unplaced-life-maybe = Si la salud de alguien depende de { $life }: solo con una batería hecha para eso que dure toda la noche.
 print-together-title = A la vez
 print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
@@ -414,7 +415,6 @@ print-ws-limits-first = La primera línea es el generador: su potencia nominal a
 print-ws-reason-rated-power = potencia nominal
 print-ws-reason-rated-power-unguarded = potencia nominal
 print-ws-reason-one-leg = una mitad
-print-ws-reason-one-leg-unguarded = una mitad
 print-ws-reason-parallel-kit = kit entre generadores
 print-ws-reason-breaker = { -breaker }
 print-ws-reason-trips-early = { -breaker }, donde se disparó

@@ -186,8 +186,7 @@ check-defer = { -local-codes(form: "One") } et un { -electrician } ont le dernie
 
 reason-rated-power = la puissance { -generator(form: "of") }
 reason-rated-power-unguarded = la puissance { -generator(form: "of") }, qui peut ne pas se couper au-delà
-reason-one-leg = une moitié { -generator(form: "of") }
-reason-one-leg-unguarded = une moitié { -generator(form: "of") }, qui peut ne pas se couper au-delà
+reason-one-leg = une moitié { -generator(form: "of") }, qui peut ne pas se couper au-delà
 reason-breaker = son disjoncteur
 reason-trips-early = son disjoncteur, qui se déclenche trop tôt
 reason-receptacle = la capacité de la prise elle-même

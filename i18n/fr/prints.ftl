@@ -38,9 +38,8 @@ print-all-running = en tout, en continu
 ## What sets a limit. $id is the part.
 
 print-set-by-rated-power = Limite { -generator(form: "of") }. Au-delà : coupure ou calage.
-print-set-by-rated-power-unguarded = Limite { -generator(form: "of") }. Au-delà, rien ne coupe : surchauffe possible.
-print-set-by-one-leg = Limite d’une moitié { -generator(form: "of") }. Au-delà : coupure ou calage.
-print-set-by-one-leg-unguarded = Limite d’une moitié { -generator(form: "of") }. Au-delà, rien ne coupe : surchauffe possible.
+print-set-by-rated-power-unguarded = Limite { -generator(form: "of") }. Au-delà, peut-être aucune coupure : surchauffe possible.
+print-set-by-one-leg = Limite d’une moitié { -generator(form: "of") }. Au-delà, peut-être aucune coupure : surchauffe possible.
 print-set-by-breaker = Limite du disjoncteur « { $id } », qui se déclenche au-delà.
 print-set-by-trips-early = Le disjoncteur « { $id } » s’est déclenché à cette valeur. Restez en dessous.
 print-set-by-receptacle = La prise « { $id } » fixe cette limite.
@@ -224,13 +223,15 @@ print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche
 print-row-gfci = GFCI
 print-loose = Non branché :
 print-unplaced = NE BRANCHEZ PAS : { $loads }. Aucune prise de ce plan ne convient.
+print-too-large = NE BRANCHEZ PAS : { $loads }. C’est trop pour sa prise ou pour { -generator(form: "the") }.
 print-felt-hot = NE BRANCHEZ PAS : { $loads }. L’appareil ou sa prise a chauffé ou donné un choc.
 print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise ne convient.
 # Every outlet left is one that must not be used.
-print-refused = NE BRANCHEZ PAS : { $loads }. Il ne faut utiliser aucune prise qui reste.
+print-refused = NE BRANCHEZ PAS : { $loads }. Aucune prise pour cela ne doit être utilisée.
 print-misplaced = NE BRANCHEZ PAS CECI là où le plan le met : { $loads }. Une autre prise convient à chacun.
 # Of what someone’s health depends on.
 print-unplaced-life = Faites marcher { $life } uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
+print-unplaced-life-maybe = Si la santé de quelqu’un dépend de { $life } : uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-together-title = Ensemble
 print-together-one = Tout ceci peut marcher en même temps, et rien d’autre : { $loads }.
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
@@ -400,7 +401,6 @@ print-ws-symbols-limits = I ampères : h en continu, s un court moment, c ce qu
 print-ws-reason-rated-power = puissance nominale
 print-ws-reason-rated-power-unguarded = puissance nominale
 print-ws-reason-one-leg = une moitié
-print-ws-reason-one-leg-unguarded = une moitié
 print-ws-reason-breaker = disjoncteur
 print-ws-reason-trips-early = disjoncteur, là où il s’est déclenché
 print-ws-reason-receptacle = prise

@@ -42,7 +42,7 @@ use crate::supply::LimitReason;
 use crate::tables::shape::{Plug, Receptacle};
 
 /// The version of the report format.
-pub const FORMAT: u32 = 2;
+pub const FORMAT: u32 = 3;
 
 /// What sets a limit.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]

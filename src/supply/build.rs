@@ -153,6 +153,7 @@ impl<'a> Builder<'a> {
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
             unwound: Current::ZERO,
+            stops_past: None,
             continuous: WHOLE,
             gfci: false,
             may_have_gfci: false,
@@ -202,9 +203,19 @@ impl<'a> Builder<'a> {
             let no = Value::Word { word: "assumed-no" };
             self.assume("generator.inverter", no, "inverter");
         }
+        let limits_itself = !joint && set.inverter == Answer::Known(true);
+        let marked = set
+            .rated
+            .known()
+            .or(set.peak.known())
+            .filter(|_| limits_itself);
+        let stops_past = marked.map(|marked| {
+            let all = Power::from_milliwatts(marked.milliwatts().saturating_mul(set.sets()));
+            Current::of_capacity(all, volts)
+        });
         let reason = if joint {
             LimitReason::ParallelKit
-        } else if set.inverter == Answer::Known(true) {
+        } else if stops_past == Some(rating) {
             LimitReason::RatedPower
         } else {
             LimitReason::RatedPowerUnguarded
@@ -220,6 +231,7 @@ impl<'a> Builder<'a> {
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
             unwound: Current::ZERO,
+            stops_past,
             continuous: WHOLE,
             gfci: false,
             may_have_gfci: false,

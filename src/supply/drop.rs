@@ -288,7 +288,10 @@ impl Flow<'_> {
             // legs the two halves add up.
             Legs::Between | Legs::Both => {
                 let legs = [Leg::A, Leg::B].map(|leg| self.lost(at, |it| it.legs[side(leg)]));
-                div_up(legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either), 2)
+                div_up(
+                    legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either),
+                    2,
+                )
             }
         }
     }
@@ -311,7 +314,10 @@ impl Flow<'_> {
     fn lost(&self, at: NodeIx, amps: impl Fn(&Carried) -> i128) -> Microvolts {
         let lost = |(cord, resistance): (NodeIx, Resistance)| {
             // Micro-ohms times microamperes are 10^-12 V.
-            div_up(i128::from(resistance.microohms()) * amps(&self.through[cord.0]), 1_000_000)
+            div_up(
+                i128::from(resistance.microohms()) * amps(&self.through[cord.0]),
+                1_000_000,
+            )
         };
         self.cords_to(at).map(lost).sum()
     }

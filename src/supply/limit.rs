@@ -99,8 +99,9 @@ impl Supply {
         // What a two-leg set gives on one leg is half of it, and that is what to tell.
         let half = self.node(node).legs.all().len() > self.node(at).legs.all().len();
         let reason = match self.node(node).reason {
-            LimitReason::RatedPower if half => LimitReason::OneLeg,
-            LimitReason::RatedPowerUnguarded if half => LimitReason::OneLegUnguarded,
+            LimitReason::RatedPower | LimitReason::RatedPowerUnguarded if half => {
+                LimitReason::OneLeg
+            }
             reason => reason,
         };
         let share = least < self.node(node).rating;

@@ -99,14 +99,13 @@ impl NodeKind {
 /// Why a limit is what it is. The word in reports is [`LimitReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum LimitReason {
-    /// The rated power, derated for air and altitude, of a set that limits its own current.
+    /// The rated power of a set that stops past just that.
     RatedPower,
-    /// The same of a set that is not known to: past it, it may just overheat.
+    /// The same, derated for air and altitude, of a set that is not known to, or only past more: it may just
+    /// overheat.
     RatedPowerUnguarded,
-    /// Half of a two-leg set that limits its own current.
+    /// Half of a two-leg set: nothing says that each half stops by itself.
     OneLeg,
-    /// Half of one that is not known to.
-    OneLegUnguarded,
     /// What the kit between sets in parallel passes.
     ParallelKit,
     /// A breaker's marking.
@@ -139,7 +138,6 @@ impl LimitReason {
             Self::RatedPower => "rated-power",
             Self::RatedPowerUnguarded => "rated-power-unguarded",
             Self::OneLeg => "one-leg",
-            Self::OneLegUnguarded => "one-leg-unguarded",
             Self::ParallelKit => "parallel-kit",
             Self::Breaker => "breaker",
             Self::TripsEarly => "trips-early",
@@ -158,7 +156,7 @@ impl LimitReason {
     /// tripped early may not do so again.
     #[must_use]
     pub const fn enforced(self) -> bool {
-        matches!(self, Self::RatedPower | Self::OneLeg | Self::Breaker)
+        matches!(self, Self::RatedPower | Self::Breaker)
     }
 }
 
@@ -184,6 +182,9 @@ pub struct Node {
     /// What it is rated for when it is laid out straight in air of 30 °C, which is what a breaker has
     /// to protect (NEC 240.5(A)): `rating`, but of a coiled or hot cord.
     pub laid_out: Current,
+    /// Of a set that limits its own current: past this it stops. As marked, and all of it on one leg: thin or hot air
+    /// takes from its engine, and not from what its electronics let pass.
+    pub stops_past: Option<Current>,
     /// What it may carry in air of 30 °C, lying as it does: `rating`, but of a hot cord.
     pub when_cool: Current,
     /// What it may carry laid out straight, in the air expected: `rating`, but of a coiled cord.
@@ -206,10 +207,10 @@ pub struct Node {
 impl Node {
     /// The current past which this acts, if it does.
     #[must_use]
-    pub fn acts_past(&self) -> Option<Current> {
+    pub const fn acts_past(&self) -> Option<Current> {
         match self.kind {
             NodeKind::Breaker { trips, .. } => trips,
-            _ => self.reason.enforced().then_some(self.rating),
+            _ => self.stops_past,
         }
     }
 

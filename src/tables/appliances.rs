@@ -181,9 +181,16 @@ mod tests {
         for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {
             let words = crate::words::Words::new(tag, Units::Metric).expect("a language");
             for a in all() {
-                assert!(words.has(&format!("appliance-{}.also", a.key)), "{tag} {}", a.key);
+                assert!(
+                    words.has(&format!("appliance-{}.also", a.key)),
+                    "{tag} {}",
+                    a.key
+                );
                 let name = words.text(&format!("appliance-{}", a.key));
-                assert!(!name.contains(',') && words.faults().is_empty(), "{tag} {name}");
+                assert!(
+                    !name.contains(',') && words.faults().is_empty(),
+                    "{tag} {name}"
+                );
             }
         }
     }

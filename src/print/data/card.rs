@@ -7,7 +7,7 @@ use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
 use super::{Common, Context, Past, choices, proofs, volts};
-use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, LoadKind, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
@@ -238,19 +238,39 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         reason if reason != "impossible" && planned(&lost.load) => "none-free",
         _ => "unplaced",
     };
-    let said = ["felt-hot", "unplaced", "refused", "none-free", "misplaced"].map(|key| {
-        let unplaced = context.report.figures.sharing.unplaced.iter();
-        let unplaced = unplaced.filter(|lost| key_of(lost) == key);
+    let sharing = &context.report.figures.sharing;
+    let said = [
+        "felt-hot",
+        "unplaced",
+        "too-large",
+        "refused",
+        "none-free",
+        "misplaced",
+    ]
+    .map(|key| {
+        let unplaced = sharing.unplaced.iter().filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
+        if key == "too-large" {
+            // The plan says where these are, and they are too much there even by themselves.
+            let placed = sharing.placed.iter().map(|placed| &placed.load);
+            ids.extend(placed.filter(|load| !context.report.figures.may_run(load)));
+        }
         ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
         let names = context.load_names(ids).join(", ");
         (!names.is_empty()).then(|| context.say(key, &[("loads", &names)]))
     });
     let mut said: Vec<String> = said.into_iter().flatten().collect();
-    let lives = context.lives(false);
-    if !lives.is_empty() {
-        let life = context.words.set_quoted(context.report, &lives);
-        said.push(context.say("unplaced-life", &[("life", &life)]));
+    let medical = |life: &Id| {
+        let of = context.load(life).map(|facts| &facts.of);
+        let mut loads = context.plan.loads.iter();
+        loads.any(|load| of == Some(&load.id) && load.kind == Answer::Known(LoadKind::Medical))
+    };
+    let (known, guessed): (Vec<Id>, Vec<Id>) = context.lives(false).into_iter().partition(medical);
+    for (key, lives) in [("unplaced-life", known), ("unplaced-life-maybe", guessed)] {
+        if !lives.is_empty() {
+            let life = context.words.set_quoted(context.report, &lives);
+            said.push(context.say(key, &[("life", &life)]));
+        }
     }
     (!said.is_empty()).then(|| said.join(" "))
 }

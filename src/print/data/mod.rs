@@ -404,10 +404,9 @@ impl<'a> Context<'a> {
     /// has none.
     fn lives(&self, placed: bool) -> Vec<Id> {
         let sharing = &self.report.figures.sharing;
-        let free = |life: &Id| {
-            sharing
-                .without_place(life)
-                .is_none_or(|lost| !lost.free.is_empty())
+        let free = |life: &Id| match sharing.without_place(life) {
+            Some(lost) => !lost.free.is_empty(),
+            None => self.report.figures.may_run(life),
         };
         let mut lives = self.report.lives();
         lives.retain(|life| free(life) == placed);
@@ -700,7 +699,7 @@ impl Past<'_> {
     const fn unwatched(&self) -> bool {
         let of_source = matches!(
             self.set_by.reason,
-            LimitReason::RatedPowerUnguarded | LimitReason::OneLegUnguarded
+            LimitReason::RatedPowerUnguarded | LimitReason::OneLeg
         );
         matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
     }

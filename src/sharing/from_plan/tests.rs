@@ -102,7 +102,11 @@ fn an_outlet_of_unknown_leg_counts_on_both() {
             .replace("breaker = \"20 A\"", "breaker = \"20 A\"\nleg = \"B\"")
             .replace("breaker = \"15 A\"", &format!("breaker = \"15 A\"\n{leg}"));
         let sets = ids(&shared(&text).together);
-        assert_eq!(sets.contains(&"one two".to_owned()), together, "{leg} {sets:?}");
+        assert_eq!(
+            sets.contains(&"one two".to_owned()),
+            together,
+            "{leg} {sets:?}"
+        );
     }
 }
 

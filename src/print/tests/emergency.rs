@@ -178,7 +178,7 @@ fn what_danger_keeps_out_is_told_so() {
         let card = data(text, &words, Document::Card);
         let card = card["unplaced"].as_str().unwrap_or_default();
         assert_eq!(
-            card.contains("You must not use any of the other outlets"),
+            card.contains("You must not use any outlet that takes it"),
             refused,
             "{card}"
         );

@@ -4,7 +4,7 @@
 assumed-yes = ja
 assumed-no = nein
 assumed-none = keiner
-assumed-leg-both = beiden Hälften
+assumed-leg-both = beide Hälften
 assumed-worst-kind = das Schlimmste jeder Art
 assumed-one-leg = eine Hälfte
 
@@ -33,7 +33,7 @@ assume-breaker-unknown = Wir kennen den Schutzschalter von „{ $part }“ nicht
     .look = Suchen Sie einen Knopf oder Schalter, auf dem Ampere stehen.
 assume-camper-main = Wir kennen den Hauptschutzschalter von „{ $part }“ nicht, also haben wir { $value } angenommen, wofür sein Stecker gemacht ist.
     .look = Sehen Sie innen nach, wo man seine Schutzschalter schaltet: Auf einem steht „Main“. Lesen Sie seine Ampere ab. Schrauben Sie nichts auf.
-assume-leg = Wir wissen nicht, welche Hälfte „{ $part }“ speist, also haben wir auf { $value } gezählt, was dort hängt. Das ist die kleinste Leistung dafür.
+assume-leg = Wir wissen nicht, welche Hälfte „{ $part }“ speist, also haben wir, was dort eingesteckt ist, für { $value } gezählt. Weniger Leistung kann es dort nicht geben.
     .look = Suchen Sie in der Anleitung, welche Steckdosen sich eine Hälfte teilen.
 assume-box-wire = Wir wissen nicht, wie dick die Leitung zu „{ $part }“ im Kasten ist, also haben wir { $value } angenommen, die dünnste.
     .look = Lesen Sie seine Papiere, oder fragen Sie, wer ihn gebaut hat, oder eine Elektrofachkraft. Öffnen Sie ihn nicht.

@@ -661,7 +661,7 @@ shape-14-50R = Gerade, 4 Schlitze, 50 A (14-50R)
 shape-6-20R = Nur 240 V, 20 A (6-20R)
 shape-1-15R = Haushalt, ohne Erde, 15 A (1-15R)
 shape-5-15P = Haushalt, 3 Stifte, 15 A (5-15P)
-shape-5-20P = Ein Stift quer, 20 A (5-20P)
+shape-5-20P = Ein Stift quer, 20 A (5-20P)
 shape-TT-30P = Wohnwagen, 30 A (TT-30P)
 shape-L5-20P = Dreh, 3 Stifte, 20 A (L5-20P)
 shape-L5-30P = Dreh, 3 Stifte, 30 A (L5-30P)
@@ -670,7 +670,7 @@ shape-L14-30P = Dreh, 4 Stifte, 30 A (L14-30P)
 shape-14-30P = Gerade, 4 Stifte, 30 A (14-30P)
 shape-14-50P = Gerade, 4 Stifte, 50 A (14-50P)
 shape-6-20P = Nur 240 V, 20 A (6-20P)
-shape-1-15P = Haushalt, ohne Erde, 15 A (1-15P)
+shape-1-15P = Haushalt, ohne Erde, 15 A (1-15P)
 
 drawn-faces =
     Der Name bei den Löchern entscheidet.

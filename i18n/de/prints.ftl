@@ -71,7 +71,7 @@ print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an �
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN. Tasten TEST und RESET suchen.
 # Inside a camper, which has its own.
-print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST an dem im Wohnwagen drücken.
+print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST im Wohnwagen drücken.
 print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.
@@ -223,11 +223,11 @@ print-too-large = NICHT EINSTECKEN: { $loads }. Das ist zu viel für die Steckdo
 print-felt-hot = NICHT EINSTECKEN: { $loads }. Gerät oder Steckdose wurde heiß oder gab einen Schlag.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
 # Every outlet left is one that must not be used.
-print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose dafür darf benutzt werden.
+print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, in die es passt, darf benutzt werden.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es vorsieht: { $loads }. Für jedes reicht eine andere Steckdose.
 # Of what someone’s health depends on.
 print-unplaced-life = { $life } nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
-print-unplaced-life-maybe = Wenn die Gesundheit von jemandem von { $life } abhängt: nur mit einer dafür gemachten Batterie, die die ganze Nacht reicht.
+print-unplaced-life-maybe = Hängt jemandes Gesundheit von { $life } ab: nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
 print-together-title = Zusammen
 print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.

@@ -1,4 +1,4 @@
-print-test-everywhere = Überall, wo ein Prüfer passt
+print-test-everywhere = Überall, wo ein Prüfer hineinpasst
 print-test-protected = Wo auf dem Etikett „(GFCI): JA“ steht
 # $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
 print-test-without = „{ $joint }“ nicht einstecken. Solange es steckt, ist auf den GFCI an { $at } kein Verlass.

@@ -59,7 +59,7 @@ FIT001 = { $fix ->
 FIT002 = { $first } sieht stärker aus, als es ist
     .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht.
     .fix-plan = Rechnen Sie hinter { $first } mit { $limit }{ $hours ->
-        [yes] {" "}für drei Stunden oder länger, und mit { $short } für kürzer
+        [yes] {" "}für drei Stunden oder länger, und mit { $short } für kürzere Zeit
        *[no] {""}
       }. Beschriften Sie es so.
 

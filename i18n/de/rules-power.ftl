@@ -93,7 +93,7 @@ POWER002 = { $fix ->
 POWER003 = { $stranded } der Generatorleistung können Sie nicht nutzen
     .why = Der Generator kann auf Dauer { $rated } geben. Die Steckdosen, die Sie benutzen, lassen nur { $reachable } durch ({ $about }).
     .fix-outlet = Um { $reach } zu erreichen, schreiben Sie ein eigenes Kabel von der Steckdose „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen miteinander.
-    .fix-socket = Um { $reach } zu erreichen, schreiben Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
+    .fix-socket = Um { $reach } zu erreichen, schreiben Sie ein zweites Kabel von einer anderen Dose von „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
     .fix-accept = Rechnen Sie mit { $reachable }. Mehr ist mit den Steckdosen und Teilen, die Sie benutzen dürfen, nicht zu haben.
 
 POWER004 = { $fix ->

@@ -119,18 +119,18 @@ SHOCK013 = { $fix ->
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
     .why = { $fix ->
-        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [plug-look] Wir wissen nicht, ob in „{ $joint }“ ein Brückenstecker sitzt, also wurde das angenommen. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
-        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [plug-better] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [if-none] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
-       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
+        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er nicht aus. Der Boden ist hier { $ground }.
+        [plug-look] Wir wissen nicht, ob in „{ $joint }“ ein Brückenstecker sitzt, also haben wir das angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen GFCI davon abhalten, bei einem Fehler auszulösen. Der Boden ist hier { $ground }.
+        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [plug-better] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
+        [if-any] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
+        [if-none] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
+        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er nicht aus. Der Boden ist hier { $ground }.
+        [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir angenommen, dass bei einem Fehler nichts auslöst. Der Boden ist hier { $ground }.
+       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser GFCI nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie{ $wet ->
         [no] {" "}besser
@@ -144,7 +144,7 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Benutzen Sie „{ $joint }“ nicht, bis Sie es wissen. Suchen Sie in den Unterlagen „neutral bonded“ (N und PE verbunden) oder „isolated neutral“ (getrennt), oder fragen Sie den Hersteller. Öffnen Sie nichts selbst.
-    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie{ $wet ->
+    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter nichts speist, was benutzt wird. Gibt es keine, stecken Sie{ $wet ->
         [no] {" "}besser
        *[yes] {""}
       } an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.

@@ -44,18 +44,21 @@ change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für drau�
        *[no] {""}
     }{" "}Wir nennen es auch { $first }.
 change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
-change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI, nicht dünner und nicht länger. { cord-shapes }
+change-protected-cord = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } eingesteckt wird. Oder nehmen Sie ein zugelassenes Kabel mit GFCI, nicht dünner und nicht länger. { cord-shapes }
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
-       *[other] { $sockets } Dosen
+       *[other] jede von { $sockets } Dosen
     } von { $first }. { cord-shapes }{ $named ->
-        [yes] {" "}Wir nennen es { $names }.
+        [yes] {" "}Wir nennen { $sockets ->
+            [one] es
+           *[other] sie
+        } { $names }.
        *[no] {""}
     }
-change-three-way-cord = Stecken Sie ein zugelassenes Kabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet. { cord-shapes }{ $named ->
+change-three-way-cord = Stecken Sie ein zugelassenes Kabel (mit Prüfzeichen) von { $length } in { $first }. Es braucht einen GFCI (Tasten TEST und RESET) und Leiter von 12 AWG und muss für draußen gekennzeichnet sein. { cord-shapes }{ $named ->
         [yes] {" "}Wir nennen es { $names }.
        *[no] {""}
-    }
+    } Eine kleinere AWG-Zahl ist ein dickerer Leiter.
 change-smaller-appliance = { $starts ->
     [yes] Nehmen Sie statt { $first } ein Gerät mit { $power } oder weniger im Betrieb und { $starting } oder weniger beim Starten. Stecken Sie das mit { $old } nicht ein.
    *[no] Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }, nicht das mit { $old }.
@@ -64,14 +67,14 @@ change-smaller-appliance = { $starts ->
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] Nehmen Sie statt { $first } einen zugelassenen Verteilerkasten.
-       *[other] Nehmen Sie statt { $first } ein zugelassenes Kabel von { $length } mit { $wire }, für draußen gekennzeichnet. Stecker und Dose haben die Form des Einspeisesteckers am Kasten. Wir nennen es { $names }. Stecken Sie an sein Ende einen zugelassenen Verteilerkasten.
+        [none] Nehmen Sie statt { $first } einen fabrikgebauten, zugelassenen Kasten (mit Prüfzeichen).
+       *[other] Nehmen Sie statt { $first } ein zugelassenes Kabel von { $length } mit { $wire }, für draußen gekennzeichnet. Sein Stecker und seine Dose haben die Form des Einspeisesteckers am Kasten. Wir nennen es { $names }. Stecken Sie an sein Ende einen fabrikgebauten, zugelassenen Kasten (mit Prüfzeichen).
     } { box-shapes }
-change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten statt { $first }. { box-shapes }
-change-new-box = Schließen Sie einen zugelassenen Verteilerkasten an { $first } an. { box-shapes }
+change-listed-box = Nehmen Sie statt { $first } einen fabrikgebauten, zugelassenen Kasten (mit Prüfzeichen). { box-shapes }
+change-new-box = Schließen Sie an { $first } einen fabrikgebauten, zugelassenen Kasten (mit Prüfzeichen) an. { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Sein Stecker: { $plug }. Seine Dosen: { $ends }.
-box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Steckdose braucht einen GFCI und einen Schutzschalter von nicht mehr Ampere als ihren eigenen.
+box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Steckdose braucht einen GFCI und einen Schutzschalter mit nicht mehr Ampere als sie.
 
 ## tallywatt mend
 
@@ -96,9 +99,9 @@ mend-tally = { $dangers ->
         [one] 1 Warnung
        *[other] { $warnings } Warnungen
     }, { $musts ->
-        [0] alles, was mitkommt und laufen muss, hat einen Platz
-        [one] 1 Gerät, das laufen muss, kann es nicht
-       *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
+        [0] alles, was mitkommt und laufen muss, hat eine Steckdose
+        [one] 1 Gerät, das laufen muss, kann nicht laufen, wann es soll
+       *[other] { $musts } Geräte, die laufen müssen, können nicht laufen, wann sie sollen
     }{ $home ->
         [0] {""}
         [one] , 1 Gerät bleibt zu Hause
@@ -108,7 +111,7 @@ mend-turns = Nicht alles kann laufen, wann man es will. Die neue Karte zeigt, wa
 mend-proven = Einen einfacheren Weg kennen wir nicht.
 mend-unproven = Vielleicht gibt es einen einfacheren Weg: Wir haben nicht alles versucht.
 mend-left = Wir kennen keine Änderung, die den Rest behebt. „tallywatt check“ sagt, was übrig ist.
-mend-stopped = Die Suche endete, bevor alles versucht war: Vielleicht behebt eine Änderung den Rest. „tallywatt check“ sagt, was übrig ist.
+mend-stopped = Wir haben aufgehört zu suchen, bevor wir alles versucht hatten: Vielleicht behebt eine Änderung den Rest. „tallywatt check“ sagt, was übrig ist.
 mend-stays = Bleibt
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: tallywatt print { $path } --into ORDNER. Werfen Sie die alte weg.
 mend-kept = Am Plan hat sich nichts geändert, also haben wir { $path } nicht geschrieben.

@@ -671,7 +671,7 @@ shape-14-50R = Recto, 4 ranuras, 50 A (14-50R)
 shape-6-20R = Solo 240 V, 20 A (6-20R)
 shape-1-15R = Doméstico, sin tierra, 15 A (1-15R)
 shape-5-15P = Doméstica, 3 patas, 15 A (5-15P)
-shape-5-20P = Una pata girada, 20 A (5-20P)
+shape-5-20P = Una pata girada, 20 A (5-20P)
 shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
 shape-L5-20P = De giro, 3 patas, 20 A (L5-20P)
 shape-L5-30P = De giro, 3 patas, 30 A (L5-30P)
@@ -680,7 +680,7 @@ shape-L14-30P = De giro, 4 patas, 30 A (L14-30P)
 shape-14-30P = Recta, 4 patas, 30 A (14-30P)
 shape-14-50P = Recta, 4 patas, 50 A (14-50P)
 shape-6-20P = Solo 240 V, 20 A (6-20P)
-shape-1-15P = Doméstica, sin tierra, 15 A (1-15P)
+shape-1-15P = Doméstica, sin tierra, 15 A (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =

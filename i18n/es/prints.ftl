@@ -71,7 +71,7 @@ print-shock-yes-at = GFCI: SÍ. Presione TEST en “{ $at }” antes de usar.
 print-shock-no = GFCI: NO. Nada aquí corta una descarga.
 print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 # Inside a camper, which has its own.
-print-shock-camper = Protección contra descargas (GFCI): ninguna antes. Presione TEST en la de la { -camper } antes de usarla.
+print-shock-camper = GFCI: ninguno hasta aquí. Presione TEST en el de la { -camper } antes de usar.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.
@@ -212,7 +212,7 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
   }
-print-no-breaker = Sume amperios: más de { $limit } puede recalentarlo y nada se dispara
+print-no-breaker = Sume amperios: con más de { $limit } puede recalentarse, nada se dispara
 # On a small card.
 print-no-breaker-brief = Sume amperios: nada se dispara
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
@@ -224,11 +224,11 @@ print-too-large = NO ENCHUFE: { $loads }. Es demasiado para su { -receptacle } o
 print-felt-hot = NO ENCHUFE: { $loads }. El aparato o su toma se calentó o dio una descarga.
 print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre que se pueda usar.
 # Every outlet left is one that must not be used.
-print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } que les sirva.
+print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } donde encaje.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 # Of what someone’s health depends on.
 print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
-print-unplaced-life-maybe = Si la salud de alguien depende de { $life }: solo con una batería hecha para eso que dure toda la noche.
+print-unplaced-life-maybe = Si la salud de alguien depende de { $life }, hágalo funcionar solo con una batería hecha para eso que dure toda la noche.
 print-together-title = A la vez
 print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.

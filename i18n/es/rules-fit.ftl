@@ -59,7 +59,7 @@ FIT001 = { $fix ->
 FIT002 = { $first } soporta menos de lo que dice su forma
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }.
     .fix-plan = Más allá de { $first }, cuente con { $limit }{ $hours ->
-        [yes] {" "}durante tres horas o más, y con { $short } durante menos
+        [yes] {" "}durante tres horas o más, y con { $short } durante menos tiempo
        *[no] {""}
       }. Márquelo así.
 

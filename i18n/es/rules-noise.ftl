@@ -11,9 +11,9 @@ NOISE001 = { $fix ->
        *[other] Para el minuto de mayor carga supusimos { $more } más que lo medido: unos { $busiest } a { $distance } al aire libre. Los parques nacionales y muchos campamentos permiten { $limit } a esa distancia.
       }
     .fix-quieter = { $idle ->
-        [no] Ponga el generador
-       *[yes] Use el ralentí económico y ponga el generador
-      } sobre tierra sin hierba, lejos de paredes. Pregunte al encargado del lugar. Nunca lo encierre ni lo cubra.
+        [no] Póngalo
+       *[yes] Use el ralentí económico y póngalo
+      } sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
     .fix-busiest = Use menos cosas a la vez y póngalo sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
     .fix-alone = Póngalo sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
     .fix-look = Busque “dB” en el manual, con la distancia a la que se midió. Pregunte al encargado del lugar antes de usarlo. Nunca lo encierre ni lo cubra.

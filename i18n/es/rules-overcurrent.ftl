@@ -79,7 +79,7 @@ OVER002 = { $first } lleva demasiado por demasiado tiempo
        *[part] Durante tres horas o más, el límite en { $first } es { $limit }. { when-first } lleva { $demand }, y de eso { $long } durante tres horas o más. Mire: { $about }.
       }
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
-    .fix-rest = Dele un descanso a { $first } antes de que pasen tres horas: apague lo que funciona ahí. O póngalo más bajo.
+    .fix-rest = Dele un descanso a { $first } antes de que pasen tres horas: apague lo que se alimenta de ahí. O póngalo más bajo.
     .fix-life = Nunca baje ni pare { $life }. Pase todo lo demás de aquí a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
 OVER003 = El cable { $first } soporta menos de lo que permite su { -breaker }

@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = Usted no puede usar { $stranded } de la potencia del generador
     .why = El generador puede dar { $rated }. Los { -receptacle(form: "many") } en uso solo pueden entregar { $reachable } ({ $about }).
-    .fix-outlet = Para llegar a { $reach }, anote en el plan un cable propio desde el { -receptacle } “{ $outlet }”, y compruebe otra vez. Nunca una dos { -receptacle(form: "many") }.
-    .fix-socket = Para llegar a { $reach }, anote en el plan un segundo cable propio desde otra toma de “{ $outlet }”, y compruebe otra vez. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
+    .fix-outlet = Para llegar a { $reach }, anote en el plan un cable aparte desde el { -receptacle } “{ $outlet }”, y compruebe otra vez. Nunca conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-socket = Para llegar a { $reach }, anote en el plan un segundo cable desde otra toma de “{ $outlet }”, y compruebe otra vez. Nunca conecte entre sí dos { -receptacle(form: "many") }, ni los extremos de dos cables.
     .fix-accept = Cuente con { $reachable }. Con los { -receptacle(form: "many") } y el equipo que puede usar, nada le da más.
 
 POWER004 = { $fix ->

@@ -109,28 +109,28 @@ SHOCK012 = El { -gfci } no protege este cable: { $about }
     .fix-first = Mejor: va primero un cable con GFCI (botones TEST y RESET). Enchúfelo en { $place }, y { $about } en él. Hasta entonces, mantenga las uniones secas y fuera del suelo, y no lo toque con el motor en marcha.
 
 SHOCK013 = { $fix ->
-    [plug] El { -gfci } de “{ $device }” no ve una avería
+    [plug] El { -gfci } de “{ $device }” no detecta una avería
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
     [plug-first] Un { -gfci } puede desconectar la clavija de unión
     [plug-better] Un { -gfci } puede desconectar la clavija de unión
-    [if-any] Un { -gfci } en “{ $device }” quizá no vea una avería
-    [if-none] Un { -gfci } en “{ $device }” quizá no vea una avería
-    [box] El { -gfci } de “{ $device }” no ve una avería
-   *[other] El { -gfci } de “{ $device }” quizá no vea una avería
+    [if-any] Un { -gfci } en “{ $device }” quizá no detecte una avería
+    [if-none] Un { -gfci } en “{ $device }” quizá no detecte una avería
+    [box] El { -gfci } de “{ $device }” no detecta una avería
+   *[other] El { -gfci } de “{ $device }” quizá no detecte una avería
   }
     .why = { $fix ->
-        [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [plug-look] No se sabe si hay una clavija de unión en “{ $joint }”; se supuso que sí. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
-        [plug-where] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
-        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que ese { -gfci } se dispare. Suelo aquí: { $ground }.
-        [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
-        [plug-first] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
-        [plug-better] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
-        [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [if-none] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
-       *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
+        [plug] La clavija de unión en “{ $joint }” está después de ese { -gfci }: su botón TEST funciona, pero una avería no lo dispara. Suelo aquí: { $ground }.
+        [plug-look] No sabemos si hay una clavija de unión en “{ $joint }”, así que supusimos que sí. Después de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-where] No sabemos en qué { -receptacle } está la clavija de unión, así que supusimos “{ $joint }”. Después de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que una avería dispare ese { -gfci }. Suelo aquí: { $ground }.
+        [plug-alone] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
+        [plug-first] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
+        [plug-better] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
+        [box] “{ $joint }” une neutro y tierra después de ese { -gfci }: su botón TEST funciona, pero una avería no lo dispara. Suelo aquí: { $ground }.
+        [if-any] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
+        [if-none] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
+        [shared] Neutro y tierra están unidos en “{ $joint }”. No sabemos si un solo { -gfci } sirve a los dos, así que supusimos que una avería no dispara nada. Suelo aquí: { $ground }.
+       *[other] No sabemos si “{ $joint }” une neutro y tierra por dentro, así que supusimos que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
     .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, { $wet ->
         [no] mejor no enchufe
@@ -144,7 +144,7 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en uno de los { -receptacle(form: "many") } del generador.
     .fix-box = No use “{ $joint }” hasta que lo revise un { -electrician }. No abra nada usted mismo.
     .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted mismo.
-    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, { $wet ->
+    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a los dos. Pare el motor y pase la clavija de unión a un { -receptacle } que no comparta { -breaker } con nada en uso. Si no lo hay, { $wet ->
         [no] mejor enchufe
        *[yes] enchufe
       } en “{ $device }” solo un cable con GFCI (botones TEST y RESET).

@@ -35,27 +35,30 @@ change-other-cord = En lugar del cable { $first }, use uno marcado para exterior
        *[other] {" "}Necesita contacto de tierra y { -ground-wire }.
     }{ $wire ->
         [none] {""}
-       *[other] {" "}Necesita { $wire } o más grueso.
+       *[other] {" "}Necesita conductores de { $wire } o más gruesos.
     }{" "}{ cord-shapes }{ $length ->
         [none] {""}
        *[other] {" "}Mide { $length }.
     }{ $gfci ->
         [yes] {" "}Necesita un { -gfci } (botones TEST y RESET).
        *[no] {""}
-    }{" "}También se llama { $first }.
+    }{" "}También lo llamamos { $first }.
 change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
-change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado, ni más delgado ni más largo. { cord-shapes }
-change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
+change-protected-cord = Ponga un cable o un adaptador certificado con { -gfci } donde se enchufa { $first }. O use en su lugar un cable certificado con { -gfci }, ni más delgado ni más largo. { cord-shapes }
+change-protected-outlet = Ponga un cable o un adaptador certificado con { -gfci } en { $sockets ->
         [one] una toma
-       *[other] { $sockets } tomas
+       *[other] cada una de { $sockets } tomas
     } de { $first }. { cord-shapes }{ $named ->
-        [yes] {" "}Lo llamamos { $names }.
+        [yes] {" "}{ $sockets ->
+            [one] Lo
+           *[other] Los
+        } llamamos { $names }.
        *[no] {""}
     }
-change-three-way-cord = Enchufe en { $first } un cable de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores. { cord-shapes }{ $named ->
+change-three-way-cord = Enchufe en { $first } un cable certificado (con la marca de un laboratorio) de { $length }. Debe tener un { -gfci } (botones TEST y RESET) y conductores de 12 AWG, y estar marcado para exteriores. { cord-shapes }{ $named ->
         [yes] {" "}Lo llamamos { $names }.
        *[no] {""}
-    }
+    } Un número AWG menor es un conductor más grueso.
 change-smaller-appliance = { $starts ->
     [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar. No enchufe el de { $old }.
    *[no] Use un aparato de { $power } o menos en lugar de { $first }, no el de { $old }.
@@ -64,14 +67,14 @@ change-smaller-appliance = { $starts ->
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] En lugar de { $first }, use una caja de distribución certificada por un laboratorio.
-       *[other] En lugar de { $first }, use un cable certificado de { $length } y { $wire }, marcado para exteriores. Su clavija y su toma tienen la forma de la entrada de la caja. Lo llamamos { $names }. Enchufe en su extremo una caja de distribución certificada por un laboratorio.
+        [none] En lugar de { $first }, use una caja hecha en fábrica con la marca de un laboratorio (certificada).
+       *[other] En lugar de { $first }, use un cable certificado de { $length } con conductores de { $wire }, marcado para exteriores. Su clavija y su toma tienen la forma de la entrada de la caja. Lo llamamos { $names }. Enchufe en su extremo una caja hecha en fábrica con la marca de un laboratorio (certificada).
     } { box-shapes }
-change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio en lugar de { $first }. { box-shapes }
-change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio. { box-shapes }
+change-listed-box = En lugar de { $first }, use una caja hecha en fábrica con la marca de un laboratorio (certificada). { box-shapes }
+change-new-box = Enchufe en { $first } una caja hecha en fábrica con la marca de un laboratorio (certificada). { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Su clavija: { $plug }. Sus tomas: { $ends }.
-box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } necesita un { -gfci } y un { -breaker } de no más amperios que los suyos.
+box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } necesita un { -gfci } y un { -breaker } de no más amperios que él.
 
 ## tallywatt mend
 
@@ -96,19 +99,19 @@ mend-tally = { $dangers ->
         [one] 1 advertencia
        *[other] { $warnings } advertencias
     }, { $musts ->
-        [0] todo lo que se lleva y debe funcionar tiene sitio
-        [one] 1 cosa que debe funcionar no puede
-       *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
+        [0] todo lo que usted lleva y debe funcionar tiene { -receptacle }
+        [one] 1 cosa que debe funcionar no puede cuando se quiere
+       *[other] { $musts } cosas que deben funcionar no pueden cuando se quiere
     }{ $home ->
         [0] {""}
-        [one] , 1 aparato se queda en casa
-       *[other] , { $home } aparatos se quedan en casa
+        [one] , 1 cosa se queda en casa
+       *[other] , { $home } cosas se quedan en casa
     }
 mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
 mend-proven = No conocemos un modo más fácil.
 mend-unproven = Quizá haya un modo más fácil: no lo probamos todo.
 mend-left = No conocemos ningún cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
-mend-stopped = Dejamos de buscar antes de probarlo todo: puede haber un cambio que elimine el resto. “tallywatt check” dice lo que queda.
+mend-stopped = Dejamos de buscar antes de probarlo todo: quizá haya un cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
 mend-stays = Sin eliminar
 mend-wrote = Escribimos el plan cambiado en { $path }, sin las notas del archivo anterior. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
 mend-kept = Nada cambió en el plan, así que no escribimos { $path }.

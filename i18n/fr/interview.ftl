@@ -686,7 +686,7 @@ shape-14-50R = Droite, 4 fentes, 50 A (14-50R)
 shape-6-20R = 240 V seulement, 20 A (6-20R)
 shape-1-15R = Ordinaire, sans terre, 15 A (1-15R)
 shape-5-15P = Ordinaire, 3 broches, 15 A (5-15P)
-shape-5-20P = Une lame tournée, 20 A (5-20P)
+shape-5-20P = Une lame tournée, 20 A (5-20P)
 shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
 shape-L5-20P = À tourner, 3 lames, 20 A (L5-20P)
 shape-L5-30P = À tourner, 3 lames, 30 A (L5-30P)
@@ -695,7 +695,7 @@ shape-L14-30P = À tourner, 4 lames, 30 A (L14-30P)
 shape-14-30P = Droite, 4 lames, 30 A (14-30P)
 shape-14-50P = Droite, 4 lames, 50 A (14-50P)
 shape-6-20P = 240 V seulement, 20 A (6-20P)
-shape-1-15P = Maison, sans terre, 15 A (1-15P)
+shape-1-15P = Ordinaire, sans terre, 15 A (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =

@@ -63,15 +63,15 @@ print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas 
 
 print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
-print-nothing-trips = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : aucun disjoncteur ne coupe.
-print-nothing-below = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : le disjoncteur ne coupe qu’à { $amps }.
-print-nothing-below-set = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : { -generator(form: "the") } ne coupe qu’au-dessus de { $amps }.
+print-nothing-trips = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : aucun disjoncteur ne coupe.
+print-nothing-below = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : le disjoncteur ne coupe qu’à { $amps }.
+print-nothing-below-set = Additionnez tous les ampères ici. Au-delà de { $limit }, surchauffe possible : { -generator(form: "the") } ne coupe qu’au-dessus de { $amps }.
 print-shock-yes = GFCI : OUI. Appuyez sur TEST avant l’usage.
 print-shock-yes-at = GFCI : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = GFCI : NON. Rien ici ne coupe en cas de choc.
 print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et RESET.
 # Inside a camper, which has its own.
-print-shock-camper = Protection contre les chocs (GFCI) : aucune en amont. Appuyez sur TEST de celle de la { -camper } avant l’usage.
+print-shock-camper = GFCI : aucun en amont. Appuyez sur TEST de celui de la { -camper } avant l’usage.
 print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.
@@ -215,9 +215,9 @@ print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
-print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe
+print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe
 # On a small card.
-print-no-breaker-brief = Additionnez : rien ne coupe
+print-no-breaker-brief = Additionnez : rien ne coupe
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-row-gfci = GFCI
@@ -227,11 +227,11 @@ print-too-large = NE BRANCHEZ PAS : { $loads }. C’est trop pour sa prise ou p
 print-felt-hot = NE BRANCHEZ PAS : { $loads }. L’appareil ou sa prise a chauffé ou donné un choc.
 print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise ne convient.
 # Every outlet left is one that must not be used.
-print-refused = NE BRANCHEZ PAS : { $loads }. Aucune prise pour cela ne doit être utilisée.
+print-refused = NE BRANCHEZ PAS : { $loads }. N’utilisez aucune prise où cela se branche.
 print-misplaced = NE BRANCHEZ PAS CECI là où le plan le met : { $loads }. Une autre prise convient à chacun.
 # Of what someone’s health depends on.
 print-unplaced-life = Faites marcher { $life } uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
-print-unplaced-life-maybe = Si la santé de quelqu’un dépend de { $life } : uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
+print-unplaced-life-maybe = Si la santé de quelqu’un dépend de { $life } : à faire marcher uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-together-title = Ensemble
 print-together-one = Tout ceci peut marcher en même temps, et rien d’autre : { $loads }.
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.

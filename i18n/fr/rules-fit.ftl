@@ -57,11 +57,11 @@ FIT001 = { $fix ->
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } supporte moins que sa forme ne le dit
-    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }.
-    .fix-plan = Après { $first }, comptez { $limit }{ $hours ->
-        [yes] {" "}pendant trois heures ou plus, et { $short } pour moins longtemps
+    .why = Cela finit par la forme { $shape }, mais sa fiche est faite pour { $plug }.
+    .fix-plan = En aval de { $first }, comptez { $limit }{ $hours ->
+        [yes] {" "}pendant trois heures ou plus, et { $short } pendant moins longtemps
        *[no] {""}
-      }. Marquez-le ainsi.
+      }. Inscrivez-le dessus.
 
 FIT003 = { $fix ->
     [look] Il n’y a peut-être pas { $twice } à { $about }

@@ -11,9 +11,9 @@ NOISE001 = { $fix ->
        *[other] Au plus fort, nous avons supposé { $more } de plus que la mesure : environ { $busiest } à { $distance } en terrain découvert. Les parcs nationaux et bien des campings permettent { $limit } à cette distance.
       }
     .fix-quieter = { $idle ->
-        [no] Posez { -generator(form: "the") }
-       *[yes] Utilisez le ralenti économique, et posez { -generator(form: "the") }
-      } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+        [no] Posez
+       *[yes] Utilisez le ralenti économique, et posez
+      } { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-busiest = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-alone = Posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.

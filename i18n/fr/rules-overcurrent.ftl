@@ -76,7 +76,7 @@ OVER002 = Trop de courant, trop longtemps, à { $first }
        *[part] Pendant trois heures ou plus, la limite à { $first } est { $limit }. { when-first }, il y passe { $demand }, dont { $long } pendant trois heures ou plus. En cause : { $about }.
       }
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez son réglage, ou faites-lui faire une pause avant trois heures.
-    .fix-rest = Laissez reposer { $first } avant trois heures : arrêtez ce qui y passe. Ou baissez-le.
+    .fix-rest = Faites faire une pause à { $first } avant que trois heures soient passées : arrêtez ce qui est branché en aval. Ou baissez-en le réglage.
     .fix-life = Ne baissez et n’interrompez jamais { $life }. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui peut alimenter { $life } pendant des heures.
 
 OVER003 = La rallonge { $first } supporte moins que son disjoncteur ne permet

@@ -92,8 +92,8 @@ POWER002 = { $fix ->
 
 POWER003 = Vous ne pouvez pas utiliser { $stranded } { -generator(form: "of") }
     .why = { -generator(form: "The") } peut fournir { $rated }. Les prises que vous utilisez ne peuvent donner que { $reachable } ({ $about }).
-    .fix-outlet = Pour atteindre { $reach }, notez dans le plan une rallonge à part sur la prise « { $outlet } », et vérifiez de nouveau. Ne reliez jamais deux prises ensemble.
-    .fix-socket = Pour atteindre { $reach }, notez dans le plan une seconde rallonge à part sur une autre prise de « { $outlet } », et vérifiez de nouveau. Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
+    .fix-outlet = Pour atteindre { $reach }, mettez dans le plan une rallonge à part depuis la prise « { $outlet } », et vérifiez de nouveau. Ne joignez jamais deux prises.
+    .fix-socket = Pour atteindre { $reach }, mettez dans le plan une seconde rallonge depuis une autre place de « { $outlet } », et vérifiez de nouveau. Ne joignez jamais deux prises, ni les bouts de deux rallonges.
     .fix-accept = Comptez sur { $reachable }. Avec les prises et le matériel que vous pouvez utiliser, rien ne vous donne plus.
 
 POWER004 = { $fix ->

@@ -109,33 +109,33 @@ SHOCK012 = Le { -gfci } ne protège pas cette rallonge : { $about }
     .fix-first = Mieux : branchez d’abord une rallonge GFCI (boutons TEST et RESET) à { $place }, et { $about } sur cette rallonge. D’ici là, gardez les raccords au sec et hors du sol, et n’y touchez pas tant que le moteur tourne.
 
 SHOCK013 = { $fix ->
-    [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
+    [plug] Le { -gfci } de « { $device } » ne peut pas voir un défaut
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
     [plug-first] Un { -gfci } peut couper la fiche de liaison
     [plug-better] Un { -gfci } peut couper la fiche de liaison
-    [if-any] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
-    [if-none] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
-    [box] Le { -gfci } de « { $device } » ne voit pas un défaut
-   *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
+    [if-any] Un { -gfci } à « { $device } » peut manquer un défaut
+    [if-none] Un { -gfci } à « { $device } » peut manquer un défaut
+    [box] Le { -gfci } de « { $device } » ne peut pas voir un défaut
+   *[other] Le { -gfci } de « { $device } » peut manquer un défaut
   }
     .why = { $fix ->
-        [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
-        [plug-look] On ignore s’il y a une fiche de liaison dans « { $joint } » ; on a donc retenu que oui. Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
-        [plug-where] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
-        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher. Le sol ici est { $ground }.
-        [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
-        [plug-first] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
-        [plug-better] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
-        [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
-        [if-none] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
-        [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
-        [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
-       *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
+        [plug] La fiche de liaison dans « { $joint } » est en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenche pas en cas de défaut. Le sol ici est { $ground }.
+        [plug-look] Nous ignorons s’il y a une fiche de liaison dans « { $joint } » et avons donc supposé que oui. En aval de ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-where] Nous ignorons dans quelle prise est la fiche de liaison et avons donc supposé « { $joint } ». En aval de ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher en cas de défaut. Le sol ici est { $ground }.
+        [plug-alone] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
+        [plug-first] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
+        [plug-better] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
+        [if-any] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
+        [if-none] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
+        [box] « { $joint } » relie neutre et terre en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenche pas en cas de défaut. Le sol ici est { $ground }.
+        [shared] Neutre et terre sont reliés à « { $joint } ». Nous ignorons si un seul { -gfci } sert les deux et avons donc supposé qu’un défaut ne déclenche rien. Le sol ici est { $ground }.
+       *[other] Nous ignorons si « { $joint } » relie neutre et terre à l’intérieur et avons donc supposé que oui. Ce { -gfci } ne se déclenche alors pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, { $wet ->
-        [no] mieux vaut ne brancher rien
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise { -generator(form: "of") } sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, { $wet ->
+        [no] mieux vaut ne rien brancher
        *[yes] ne branchez rien
-      } d’autre à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
+      } d’autre à « { $device } » qu’une rallonge GFCI (boutons TEST et RESET).
     .fix-plug-look = Cherchez dans les prises { -generator(form: "of") } une fiche sans cordon. S’il y en a une, laissez-la, notez sa prise dans le plan, et demandez à un { -electrician }. S’il n’y en a pas, notez-le dans le plan, et n’en ajoutez pas.
     .fix-plug-where = Arrêtez le moteur. Regardez dans quelle prise est la fiche de liaison. Mettez-la dans une prise { -generator(form: "of") } sans boutons TEST et RESET, avec son propre disjoncteur.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
@@ -147,6 +147,6 @@ SHOCK013 = { $fix ->
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, { $wet ->
         [no] mieux vaut ne brancher à
        *[yes] ne branchez à
-      } « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
+      } « { $device } » qu’une rallonge GFCI (boutons TEST et RESET).
     .fix-if-any = Des boutons TEST et RESET sur « { $device } » même ne suffisent pas. Branchez les appareils sur une rallonge GFCI, et cette rallonge à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
     .fix-if-none = N’utilisez pas { $any } : d’autres constats disent ce qui ne va pas non plus. Même avec des boutons TEST et RESET, « { $device } » peut ne pas couper le courant en cas de défaut.

@@ -47,15 +47,18 @@ change-other-cord = À la place de la rallonge { $first }, prenez-en une marqué
        *[no] {""}
     }{" "}Nous l’appelons aussi { $first }.
 change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
-change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire, ni plus fine ni plus longue. { cord-shapes }
+change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche. Ou prenez à la place une rallonge GFCI certifiée, ni plus fine ni plus longue. { cord-shapes }
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
-       *[other] { $sockets } places
+       *[other] chacune de { $sockets } places
     } de { $first }. { cord-shapes }{ $named ->
-        [yes] {" "}Nous l’appelons { $names }.
+        [yes] {" "}Nous { $sockets ->
+            [one] l’appelons
+           *[other] les appelons
+        } { $names }.
        *[no] {""}
     }
-change-three-way-cord = Branchez à { $first } une rallonge GFCI de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur. { cord-shapes }{ $named ->
+change-three-way-cord = Branchez à { $first } une rallonge GFCI (boutons TEST et RESET) de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est un fil plus gros), marquée pour l’extérieur. { cord-shapes }{ $named ->
         [yes] {" "}Nous l’appelons { $names }.
        *[no] {""}
     }
@@ -67,14 +70,14 @@ change-smaller-appliance = { $starts ->
    *[no] {""}
   }
 change-box-for-splitter = { $length ->
-        [none] À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire.
-       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Sa fiche et sa prise ont la forme de l’entrée du coffret. Nous l’appelons { $names }. Branchez au bout un coffret de distribution certifié par un laboratoire.
+        [none] À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire.
+       *[other] À la place de { $first }, prenez une rallonge certifiée de { $length } en { $wire }, marquée pour l’extérieur. Sa fiche et sa prise ont la forme de l’entrée du coffret. Nous l’appelons { $names }. Branchez au bout un coffret d’usine certifié par un laboratoire.
     } { box-shapes }
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire. { box-shapes }
-change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire. { box-shapes }
+change-new-box = Branchez à { $first } un coffret d’usine certifié par un laboratoire. { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Sa fiche : { $plug }. Ses prises : { $ends }.
-box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaque prise un GFCI, et un disjoncteur de pas plus d’ampères qu’elle.
+box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaque prise un { -gfci } et un disjoncteur qui n’a pas plus d’ampères qu’elle.
 
 ## tallywatt mend
 
@@ -99,9 +102,9 @@ mend-tally = { $dangers ->
         [one] 1 avertissement
        *[other] { $warnings } avertissements
     }, { $musts ->
-        [0] tout ce que l’on emporte et qui doit fonctionner a une place
-        [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
-       *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
+        [0] tout ce que vous emportez et qui doit fonctionner a une prise
+        [one] 1 appareil qui doit fonctionner ne le peut pas aux heures voulues
+       *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas aux heures voulues
     }{ $home ->
         [0] {""}
         [one] , 1 appareil reste à la maison
@@ -111,7 +114,7 @@ mend-turns = Tout ne peut pas fonctionner quand vous le voulez. La nouvelle cart
 mend-proven = Nous ne connaissons rien de plus simple.
 mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé.
 mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
-mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : un changement élimine peut-être le reste. « tallywatt check » dit ce qui reste.
+mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : il y a peut-être un changement qui élimine le reste. « tallywatt check » montre ce qui reste.
 mend-stays = Pas éliminé
 mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne carte.
 mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $path }.

@@ -512,7 +512,7 @@ impl<'a> Builder<'a> {
         let set = &plan.generator;
         // The generator's bonding plug is in already, for whoever says where it is has seen it there.
         let plug =
-            set.bonding_plug == Answer::Known(true) && set.bonding_plug_in.as_ref() == Some(id);
+            set.bonding_plug != Answer::Known(false) && set.bonding_plug_in.as_ref() == Some(id);
         let mut free = sockets.saturating_sub(u8::from(plug));
         let mut claim = |builder: &mut Self, part: &'a Id, plug: Plug| -> bool {
             if builder.reached.contains(part) {

@@ -84,6 +84,8 @@ print-plug-in = Hier anschließen
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = HIER NICHTS GEPLANT
 print-idle-how = Hier nichts einstecken. Zum Benutzen in den Plan aufnehmen und neu prüfen.
+# The plan has something here that is too much, or must not be used.
+print-idle-planned = Hier nichts einstecken.
 print-comes-from = Gespeist von
 print-leg = Hälfte { $leg }
 print-leg-unknown = Hälfte unbekannt
@@ -211,7 +213,7 @@ print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
   }
-print-no-breaker = Ampere zählen: über { $limit } droht Überhitzung, nichts löst aus
+print-no-breaker = Ampere zählen: über { $limit } droht Überhitzung, nichts löst rechtzeitig aus
 # On a small card.
 print-no-breaker-brief = Ampere zählen: Nichts löst aus
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
@@ -233,7 +235,8 @@ print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
-print-more = … und { $count } mehr, auf dem Rechenblatt.
+print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
+print-never-more = … und { $count } mehr, die nie zusammen laufen, auf dem Rechenblatt.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = Frühstück

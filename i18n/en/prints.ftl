@@ -84,6 +84,8 @@ print-plug-in = Plug in here
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NOTHING PLANNED HERE
 print-idle-how = Plug nothing in here. To use it, put it in the plan and check again.
+# The plan has something here that is too much, or must not be used.
+print-idle-planned = Plug nothing in here.
 print-comes-from = Gets power from
 print-leg = leg { $leg }
 print-leg-unknown = leg not known
@@ -211,7 +213,7 @@ print-card-danger = { $count ->
     [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
    *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
   }
-print-no-breaker = Add up amps: past { $limit } it can overheat, nothing trips
+print-no-breaker = Add up amps: past { $limit } it can overheat, nothing trips in time
 # On a small card.
 print-no-breaker-brief = Add up amps: nothing trips
 print-outlet-facts = { $shape } · breaker { $breaker }
@@ -233,7 +235,8 @@ print-together-one = You may run all of these at the same time, and nothing else
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
-print-more = … and { $count } more, on the worksheet.
+print-more = Or another group: { $count } more on the worksheet.
+print-never-more = … and { $count } more that never run together, on the worksheet.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = breakfast

@@ -86,6 +86,8 @@ print-plug-in = Conecte aquí
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NADA PREVISTO AQUÍ
 print-idle-how = No enchufe nada aquí. Para usarlo, póngalo en el plan y compruebe de nuevo.
+# The plan has something here that is too much, or must not be used.
+print-idle-planned = No enchufe nada aquí.
 print-comes-from = Recibe de
 print-leg = fase { $leg }
 print-leg-unknown = fase desconocida
@@ -212,7 +214,7 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
   }
-print-no-breaker = Sume amperios: con más de { $limit } puede recalentarse, nada se dispara
+print-no-breaker = Sume amperios: con más de { $limit } puede recalentarse, nada se dispara a tiempo
 # On a small card.
 print-no-breaker-brief = Sume amperios: nada se dispara
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
@@ -234,7 +236,8 @@ print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
-print-more = … y { $count } más, en la memoria de cálculo.
+print-more = U otro grupo: { $count } más en la memoria de cálculo.
+print-never-more = … y { $count } más que nunca van juntos, en la memoria de cálculo.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = desayuno

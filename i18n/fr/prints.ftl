@@ -84,6 +84,8 @@ print-plug-in = À brancher ici
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = RIEN DE PRÉVU ICI
 print-idle-how = Ne branchez rien ici. Pour vous en servir, ajoutez-le au plan et vérifiez de nouveau.
+# The plan has something here that is too much, or must not be used.
+print-idle-planned = Ne branchez rien ici.
 print-comes-from = Vient de
 print-leg = phase { $leg }
 print-leg-unknown = phase inconnue
@@ -215,7 +217,7 @@ print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
-print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe
+print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe à temps
 # On a small card.
 print-no-breaker-brief = Additionnez : rien ne coupe
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
@@ -237,7 +239,8 @@ print-together-one = Tout ceci peut marcher en même temps, et rien d’autre :
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
-print-more = … et { $count } de plus, dans la feuille de calcul.
+print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
+print-never-more = … et { $count } de plus à ne jamais réunir, dans la feuille de calcul.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = matin

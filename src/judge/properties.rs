@@ -562,9 +562,12 @@ proptest! {
                     let hours = found.0 == "OVER002" && it.0 == "OVER006";
                     // Where two places join neutral and ground, the rule on one box leaves it to that on both.
                     let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
+                    // What may be a camper by its plug brings a cord of its own.
+                    let camper = found.0 == "AIR005" && less.loads.iter().any(crate::verdict::camper);
                     // Of what is too much by itself, nothing is said of what it is beside others.
                     let alone = found.0 == "OVER006" && ["POWER001", "FIT004"].contains(&it.0);
                     alone
+                        || camper
                         || (it.0 == found.0 || hours || bonds || silenced.contains(&it.0))
                         && (found.1.is_none() || it.1 == found.1)
                 };

@@ -394,18 +394,25 @@ impl<'a> Setting<'a> {
             proven: placing.proven && self.whole,
             ..Sharing::default()
         };
+        // With those that are sent to another outlet there: a free socket is promised once.
+        let mut promised = at.clone();
         for (load, unit) in self.units.iter().enumerate() {
-            match at[load] {
-                Some(place) => sharing.placed.push(Placed {
+            if let Some(place) = at[load] {
+                sharing.placed.push(Placed {
                     load: unit.id.clone(),
-                    at: self.supply.node(self.places[place]).id.clone(),
-                }),
-                None => sharing.unplaced.push(Unplaced {
-                    load: unit.id.clone(),
-                    reason: self.reason(plan, load),
-                    free: self.elsewhere(plan, load, &at),
-                }),
+                    at: self.outlet_of(place),
+                });
+                continue;
             }
+            let free = self.elsewhere(plan, load, &promised);
+            promised[load] = free.first().copied();
+            let mut ids: Vec<Id> = free.into_iter().map(|place| self.outlet_of(place)).collect();
+            ids.dedup();
+            sharing.unplaced.push(Unplaced {
+                load: unit.id.clone(),
+                reason: self.reason(plan, load),
+                free: ids,
+            });
         }
         sharing
             .unplaced
@@ -612,9 +619,13 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// Receptacles with a free socket that would take and run a load that finds no place where the plan puts it,
-    /// whyever: where a GFCI works, if there is one.
-    fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
+    fn outlet_of(&self, place: usize) -> Id {
+        self.supply.node(self.places[place]).id.clone()
+    }
+
+    /// Places with a free socket that would take and run a load that finds none where the plan puts it, whyever:
+    /// where a GFCI works, if there is one.
+    fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<usize> {
         let unit = &self.units[load];
         let told = &plan.loads[unit.load];
         // What runs in a camper goes to no other outlet.
@@ -631,14 +642,7 @@ impl<'a> Setting<'a> {
         if free.iter().any(|place| self.protected[*place]) {
             free.retain(|place| self.protected[*place]);
         }
-        let mut ids: Vec<Id> = Vec::new();
-        for place in free {
-            let id = &self.supply.node(self.places[place]).id;
-            if !ids.contains(id) {
-                ids.push(id.clone());
-            }
-        }
-        ids
+        free
     }
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they

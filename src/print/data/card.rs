@@ -3,7 +3,6 @@
 use serde::Serialize;
 
 use super::super::CardSize;
-use super::choices::SHOWN;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
 use super::{Common, Context, Past, choices, proofs, volts};
@@ -148,8 +147,8 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         looks: looks(context),
         rows,
         together: together(context),
-        never_more: more(context, sharing.never.len().saturating_sub(SHOWN)),
-        never: never.take(SHOWN).collect(),
+        never_more: more(context, "never-more", sharing.never.len().saturating_sub(NEVER_SHOWN)),
+        never: never.take(NEVER_SHOWN).collect(),
         off: context.words.off(context.report),
         warned: warned(context),
         meters: volts::readings(context),
@@ -170,8 +169,8 @@ pub(super) fn data(context: &Context<'_>) -> Card {
 }
 
 /// How many there are that are not shown.
-fn more(context: &Context<'_>, hidden: usize) -> Option<String> {
-    (hidden > 0).then(|| context.say("more", &[("count", &hidden.to_string())]))
+fn more(context: &Context<'_>, key: &str, hidden: usize) -> Option<String> {
+    (hidden > 0).then(|| context.say(key, &[("count", &hidden.to_string())]))
 }
 
 /// What to do before the engine stops; first of all for what somebody's health depends on.
@@ -220,6 +219,9 @@ fn looks(context: &Context<'_>) -> Vec<String> {
         .collect()
 }
 
+/// Conflicts that the card shows at most: what must not run together belongs on it, and not elsewhere.
+const NEVER_SHOWN: usize = 16;
+
 /// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
 /// not be plugged in where the plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
@@ -251,9 +253,14 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         let unplaced = sharing.unplaced.iter().filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
         if key == "too-large" {
-            // The plan says where these are, and they are too much there even by themselves.
+            // The plan says where these are, and they are too much there even by themselves, and not for hours only.
             let placed = sharing.placed.iter().map(|placed| &placed.load);
-            ids.extend(placed.filter(|load| !context.report.figures.may_run(load)));
+            let rests = |load: &Id| {
+                let of = context.load(load).map_or(load, |facts| &facts.of);
+                let mut found = context.report.findings.iter();
+                found.any(|it| it.code == "OVER002" && it.about.contains(of))
+            };
+            ids.extend(placed.filter(|load| !context.report.figures.may_run(load) && !rests(load)));
         }
         ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
         let names = context.load_names(ids).join(", ");
@@ -292,7 +299,7 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
 fn together(context: &Context<'_>) -> Together {
     let sharing = &context.report.figures.sharing;
     let shown = choices::shown(context);
-    let more = more(context, sharing.together.len() - shown.len());
+    let more = more(context, "more", sharing.together.len() - shown.len());
     // Where there is nothing to choose from there is no table.
     let one = match &*shown {
         [one] => {

@@ -433,10 +433,14 @@ fn socket(
 }
 
 fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
-    context
-        .report
-        .idle(id)
-        .then(|| context.say("idle-how", &[]))
+    // What the plan has there already has something wrong with it, and putting it in again mends nothing.
+    let mut fed = context.plan.cords.iter().map(|cord| &cord.from);
+    let mut boxes = context.plan.boxes.iter().map(|part| &part.from);
+    let mut loads = context.plan.loads.iter().map(|load| &load.on);
+    let here = |at: &Option<Id>| at.as_ref() == Some(id);
+    let planned = fed.any(here) || boxes.any(here) || loads.any(here);
+    let key = if planned { "idle-planned" } else { "idle-how" };
+    context.report.idle(id).then(|| context.say(key, &[]))
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {

@@ -13,7 +13,7 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, Input, Outcome, PromptError, Prompter, Start, View};
+use tallywatt::interview::{self, Input, Notice, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts};
@@ -54,8 +54,8 @@ impl Asker<'_> {
         told.map_err(|error| terminal_failed(&error, self.words))
     }
 
-    fn keep(&mut self, texts: Vec<String>) -> Result<(), Failure> {
-        let kept = self.prompter.keep(texts);
+    fn keep(&mut self, notices: Vec<Notice>) -> Result<(), Failure> {
+        let kept = self.prompter.keep(notices);
         kept.map_err(|error| terminal_failed(&error, self.words))
     }
 

@@ -132,3 +132,13 @@ fn say(text: &str) -> Result<(), Failure> {
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
+/// A command as somebody types it: what has more than plain signs stands in quotation marks.
+fn command(words: &[&str]) -> String {
+    let plain = |c: char| c.is_alphanumeric() || "-_./:\\".contains(c);
+    let quoted = |word: &&str| match word {
+        word if word.chars().all(plain) => (*word).to_owned(),
+        word if cfg!(windows) => format!("\"{word}\""),
+        word => format!("'{}'", word.replace('\'', r"'\''")),
+    };
+    words.iter().map(quoted).collect::<Vec<_>>().join(" ")
+}

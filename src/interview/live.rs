@@ -165,10 +165,9 @@ impl Told {
                     let more: Vec<Id> = more.filter(|id| !finding.about.contains(id)).collect();
                     finding.about.extend(more);
                 }
-                Some(_) => {}
                 None if open => self.dangers.push(old),
                 None if old.signal == Signal::Danger => news.push(News::Gone(old)),
-                None => {}
+                Some(_) | None => {}
             }
         }
         news

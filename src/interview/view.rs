@@ -95,6 +95,10 @@ impl Row {
     pub(super) fn likeness(&self, typed: &str) -> Option<i64> {
         let (typed, text) = (typed.to_lowercase(), self.text.to_lowercase());
         let whole = typed.trim();
+        // As they stand, until something is typed.
+        if whole.is_empty() {
+            return Some(0);
+        }
         let words_of = |text: &str, typed: &str| {
             let of: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
             typed.split_whitespace().all(|word| of.contains(&word))

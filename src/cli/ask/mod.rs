@@ -18,7 +18,7 @@ use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts};
 use tallywatt::report::{self, Report};
-use tallywatt::words::Words;
+use tallywatt::words::{Words, wrapping};
 
 use after::After;
 use drafts::{Keeper, Kept, Opened};
@@ -27,7 +27,7 @@ use edited::Edited;
 use super::args::How;
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints};
+use super::{Done, check, command, prints, width};
 
 /// Where tests and people with a bin of their own keep drafts.
 const DATA: &str = "TALLYWATT_DATA";
@@ -148,8 +148,9 @@ fn hold(
     let mut kept = Keeper {
         kept,
         unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
+        breaking_off,
+        words,
     };
-    breaking_off.set(stopped(&draft.name, &kept.kept, words).shown(words));
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
@@ -214,7 +215,11 @@ fn hold(
             After::Save => {
                 kept.kept.remove(words)?;
                 let path = draft.plan.unwrap_or_default();
-                let saved = words.with("interview-saved", [("path", path.into())]);
+                let folder = prints::folder_for(Path::new(&path));
+                let print = command(&["tallywatt", "print", &path, "--into", &folder]);
+                let values = [("path", path.into()), ("command", print.into())];
+                let saved = words.with("interview-saved", values);
+                let saved = textwrap::fill(&saved, wrapping(width()).break_words(false));
                 return Ok(Done::saying(saved + "\n"));
             }
             After::Print(into) => {
@@ -269,6 +274,9 @@ fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure 
 
 /// Broken off in the middle: the draft of this name goes on, if it was kept.
 fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
+    if kept.is_empty() {
+        return Failure::text(Kind::Interrupted, words.text("interview-stopped"));
+    }
     if !kept.is_kept() {
         return Failure::text(Kind::Interrupted, words.text("interview-stopped-lost"));
     }
@@ -282,6 +290,9 @@ fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
 
 /// Left, likewise.
 fn left(draft: &str, kept: &Kept, words: &Words) -> Done {
+    if kept.is_empty() {
+        return Done::saying(words.text("interview-stopped") + "\n");
+    }
     if !kept.is_kept() {
         return Done::saying(words.text("interview-stopped-lost") + "\n");
     }

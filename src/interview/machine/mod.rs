@@ -356,7 +356,7 @@ impl Machine {
                 .usual(place)
                 .map_or(Suggestion::Nothing, Suggestion::Said),
             besides: place.step.besides(),
-            left_out: place.step.left_out,
+            left_out: place.step.unknown == steps::Unknown::LeftOut,
             key,
             in_turn,
         }
@@ -642,7 +642,7 @@ impl Machine {
             }
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
-            Input::Unknown if step.unknown => Ok(Said::Unknown),
+            Input::Unknown if step.takes_unknown() => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
@@ -658,7 +658,7 @@ impl Machine {
     fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
-            Said::Unknown if step.unknown => return Ok(()),
+            Said::Unknown if step.takes_unknown() => return Ok(()),
             Said::None if step.none => return Ok(()),
             // Ours, whatever it says.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),

@@ -358,7 +358,8 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
 })
 .suggest(|draft, at| {
     let offers = parts::offers(draft, at.n);
-    match likely_feed(draft, &offers) {
+    // Where it is already, if nobody has to be asked.
+    match likely_feed(draft, &offers).or_else(|| parts::sole_feed(draft, at.n)) {
         Some(place) => said(place.token()),
         None if offers.is_empty() => said("none"),
         None => Suggestion::Said(Said::Unknown),

@@ -154,6 +154,17 @@ pub enum Suggestion {
     Said(Said),
 }
 
+/// What becomes of "I don't know".
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unknown {
+    /// It is no answer.
+    Refused,
+    /// It is one.
+    Taken,
+    /// It keeps the part out of the plan, which cannot hold that.
+    LeftOut,
+}
+
 /// One question.
 #[derive(Clone, Copy, Debug)]
 pub struct Step {
@@ -166,10 +177,8 @@ pub struct Step {
     pub id: &'static str,
     /// What it takes.
     pub takes: Takes,
-    /// Whether "I don't know" is an answer.
-    pub unknown: bool,
-    /// Whether a part of which nobody knows this has no place in the plan: it cannot hold that.
-    pub left_out: bool,
+    /// What becomes of "I don't know".
+    pub unknown: Unknown,
     /// Whether "none" is an answer.
     pub none: bool,
     /// Whether "not bought yet" is an answer: said of the whole thing.
@@ -196,8 +205,7 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
         field,
         id,
         takes,
-        unknown: false,
-        left_out: false,
+        unknown: Unknown::Refused,
         none: false,
         to_buy: false,
         chosen: false,
@@ -220,7 +228,7 @@ impl Step {
     /// What is an answer besides.
     pub fn besides(&self) -> Vec<Input> {
         let all = [
-            (self.unknown, Input::Unknown),
+            (self.takes_unknown(), Input::Unknown),
             (self.none, Input::Skip),
             (self.to_buy, Input::NotBought),
         ];
@@ -230,14 +238,19 @@ impl Step {
             .collect()
     }
 
+    /// Whether "I don't know" is an answer.
+    pub fn takes_unknown(&self) -> bool {
+        self.unknown != Unknown::Refused
+    }
+
     const fn unknown(mut self) -> Self {
-        self.unknown = true;
+        self.unknown = Unknown::Taken;
         self
     }
 
     const fn or_left_out(mut self) -> Self {
-        self.left_out = true;
-        self.unknown()
+        self.unknown = Unknown::LeftOut;
+        self
     }
 
     const fn chosen(mut self) -> Self {

@@ -132,7 +132,7 @@ fn every_question_has_a_way_on_for_who_does_not_know() {
     let at = steps::At { n: 1, m: 1 };
     let stuck = steps::all().filter(|step| {
         let suggested = (step.suggest)(&draft, at) != Suggestion::Nothing;
-        !step.unknown && !suggested && !step.none
+        !step.takes_unknown() && !suggested && !step.none
     });
     let stuck: Vec<&str> = stuck.map(|step| step.id).collect();
     // A line of the review page, where the part can be removed; lists of what is there, which Enter ends; whether a thing
@@ -354,6 +354,13 @@ fn what_is_typed_finds_what_it_names_first() {
         let found = first(&machine, typed);
         assert!(found.starts_with(text), "{typed}: {found}");
     }
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
+        panic!("no list")
+    };
+    assert!(
+        rows.iter().all(|row| row.likeness("") == Some(0)),
+        "as they stand"
+    );
     let fridge = first(&machine, "fridge");
     assert!(!fridge.contains("Kitchen"), "{fridge}");
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);

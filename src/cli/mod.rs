@@ -142,3 +142,14 @@ fn command(words: &[&str]) -> String {
     };
     words.iter().map(quoted).collect::<Vec<_>>().join(" ")
 }
+
+#[cfg(test)]
+mod tests {
+    /// What is told can be typed as it is told.
+    #[cfg(unix)]
+    #[test]
+    fn a_command_is_quoted_where_it_must_be() {
+        let told = super::command(&["tallywatt", "check", "/home/a b/it's.toml", "x-1.toml"]);
+        assert_eq!(told, r"tallywatt check '/home/a b/it'\''s.toml' x-1.toml");
+    }
+}

@@ -214,13 +214,7 @@ fn hold(
             }
             After::Save => {
                 kept.kept.remove(words)?;
-                let path = draft.plan.unwrap_or_default();
-                let folder = prints::folder_for(Path::new(&path));
-                let print = command(&["tallywatt", "print", &path, "--into", &folder]);
-                let values = [("path", path.into()), ("command", print.into())];
-                let saved = words.with("interview-saved", values);
-                let saved = textwrap::fill(&saved, wrapping(width()).break_words(false));
-                return Ok(Done::saying(saved + "\n"));
+                return Ok(saved(&draft.plan.unwrap_or_default(), words));
             }
             After::Print(into) => {
                 let done = after::print(&into, &plan, &text, &report, words, reader)?;
@@ -229,6 +223,15 @@ fn hold(
             }
         }
     }
+}
+
+/// Saved, and how to print it.
+fn saved(path: &str, words: &Words) -> Done {
+    let folder = prints::folder_for(Path::new(path));
+    let print = command(&["tallywatt", "print", path, "--into", &folder]);
+    let values = [("path", path.into()), ("command", print.into())];
+    let saved = words.with("interview-saved", values);
+    Done::saying(textwrap::fill(&saved, wrapping(width()).break_words(false)) + "\n")
 }
 
 /// What a change has done to the findings.

@@ -16,6 +16,7 @@ hint-list = Pfeile oder Text, Enter. Esc: zurück
 hint-many = Enter: an/ab. ← →: Zahl. Esc: zurück
 list-nothing = Nichts davon passt. Esc: alle
 hint-keys = ?: Hilfe, Esc: zurück
+hint-go-on = Enter: weiter
 hint-unknown = oder unbekannt
 hint-none = keine
 hint-enter-unknown = Enter: unbekannt
@@ -36,6 +37,7 @@ typed-unit = -
     .min = minuten minute
     .gal = gallonen gallone
     .L = liter litern
+    .step = schritte schritt schritten
 typed-not-bought = nicht gekauft
     .also = zu kaufen, noch nicht gekauft
 typed-none = keine
@@ -49,6 +51,9 @@ pick-no = Nein
     .also = n
 pick-unknown = Weiß ich nicht
     .also = weiss nicht unbekannt keine ahnung
+# Where the plan cannot hold that nobody knows it: the part waits.
+pick-left-out = Weiß ich nicht: vorerst weglassen
+pick-look-first = Weiß ich nicht: erst nachsehen gehen
 pick-explain = ? Mehr dazu
 pick-picture = Zeigen, was bisher wo steckt
 pick-removed = Das wieder herausnehmen
@@ -60,7 +65,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = nicht bekannt
 shown-open-one = nicht gefragt
-shown-open = { $count } nicht bekannt
+shown-left-out = weggelassen
 shown-in = in { $place }
 shown-times = { $count } davon
 
@@ -500,12 +505,15 @@ pick-gear-what-camper-to-home = Adapter Stecker 5-15 auf TT-30
 pick-gear-what-home-to-camper = Adapter Stecker TT-30 auf 5-15
 pick-gear-what-four-to-twist = Adapter Stecker L14-30 auf L5-30
 pick-gear-what-cord = Anderes Kabel, anderer Adapter
+    .also = leitung verlängerung
 pick-gear-what-box-twist-30 = Kasten mit Schutzschaltern, L5-30
 pick-gear-what-box-camper-30 = Kasten mit Schutzschaltern, TT-30
 pick-gear-what-box-twist-30-four = Kasten mit Schutzschaltern, L14-30
 pick-gear-what-box-50 = Kasten mit Schutzschaltern, 14-50
 pick-gear-what-box = Anderer Kasten mit Schutzschaltern
+    .also = grau verteiler metall
 pick-gear-what-camper = Wohnwagen oder Wohnmobil (RV)
+    .also = anhänger camper
 
 ask-gear-plug = Welcher Stecker ist daran?
     .why = { $about }: das Ende mit den Stiften.
@@ -540,7 +548,7 @@ ask-gear-jacket = Was ist auf das Kabel gedruckt?
 
 ask-gear-length = Wie lang ist es?
     .why = { $about }. Etwa { example-length }.
-    .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie, wie oft das in die Länge des Kabels geht.
+    .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie, wie oft das in die Länge des Kabels geht. Müssen Sie es noch kaufen, geben Sie an, wie weit es reichen muss.
     .row = Länge
 
 ask-gear-outdoor = Ist es für draußen gekennzeichnet?
@@ -638,16 +646,27 @@ ask-out-wire = { $about }: Wie dick ist die Leitung dahinter?
 # ---- Die Formen, kurz
 
 face-5-15R = Haushalt
+    .also = normal wand flach
 face-5-20R = Haushalt, T
+    .also = normal wand quer
 face-TT-30R = Wohnwagen
+    .also = wohnmobil anhänger
 face-L5-20R = Dreh, 3
+    .also = rund verriegelt
 face-L5-30R = Dreh, 3
+    .also = rund verriegelt
 face-L14-20R = Dreh, 4
+    .also = rund verriegelt
 face-L14-30R = Dreh, 4
+    .also = rund verriegelt
 face-14-30R = Gerade, 4
+    .also = groß eckig trockner
 face-14-50R = Gerade, 4
+    .also = groß eckig wohnmobil
 face-6-20R = Nur 240 V
+    .also = quer
 face-1-15R = Ohne Erde
+    .also = alt zwei schlitze flach
 
 shape-5-15R = Haushalt, 15 A (5-15R)
 shape-5-20R = Haushalt mit T-Schlitz, 20 A (5-20R)
@@ -678,20 +697,35 @@ drawn-faces =
     Ihnen stehen sie vielleicht kopf.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
-    {" "}  o       o       o       o
     {" "}|   |  -|   |   /   \   |   -
+    {" "}  o       o       o       o
     {" "}
     {" "}L5-30R  L14-30R 14-50R  1-15R
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
     L5-20R, L14-20R: wie 30, nur kleiner.
+# The same for plugs, seen from their blades: left and right are changed.
+drawn-plugs =
+    Der Name zwischen den Stiften gilt.
+    Aus dem Gedächtnis gezeichnet; bei
+    Ihnen stehen sie vielleicht kopf.
+    {" "}
+    {" "}5-15P   5-20P   TT-30P  6-20P
+    {" "}|   |   |   -   /   \   -   |
+    {" "}  o       o       o       o
+    {" "}
+    {" "}L5-30P  L14-30P 14-50P  1-15P
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20P, L14-20P: wie 30, nur kleiner.
 
 # ---- Die Übersicht
 
 ask-review = Stimmt das?
     .why = Zeile wählen und ändern. Bei ! haben wir das Schlimmste angenommen.
-    .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. Wo „nicht bekannt“ steht, haben wir den gefährlicheren Fall angenommen, und die Prüfung sagt es.
+    .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. Wo ein ! steht, haben wir den gefährlicheren Fall angenommen, und die Prüfung sagt es. Die Zahl bei „Nachsehen“ zählt die Fragen dazu.
 pick-review-check = Diesen Plan prüfen
 # $count: how many questions that is.
 pick-review-look = Nachsehen, was wir nicht wissen ({ $count })
@@ -700,10 +734,15 @@ pick-review-add-outlet = Eine Steckdose dazu
 pick-review-add-load = Ein Gerät dazu
 pick-review-add-gear = Kabel, Adapter oder Kasten dazu
 pick-review-quit = Vorerst aufhören, Antworten behalten
+pick-review-stay = Mit dem Plan weitermachen
 
 ask-review-add = Was soll dazu?
     .why = Die Fragen dazu kommen gleich.
     .help = Esc geht zum ganzen Plan zurück.
+
+ask-review-quit = Vorerst aufhören?
+    .why = Wir behalten Ihre Antworten.
+    .help = Esc führt zum ganzen Plan zurück.
 
 ask-review-part = { $about }: Was soll sich ändern?
     .why = Eine Zeile wählen, um neu zu antworten.
@@ -736,7 +775,11 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Tun: { $fix }
-note-danger-also = { $signal }, wie schon gesagt, jetzt hier: { $title }
+# $more: the parts that it was not told of before; $named: whether the title names them.
+note-danger-also = { $named ->
+        [yes] { $signal }, auch: { $title }
+       *[no] { $signal }, auch für { $more }: { $title }
+    }
 note-danger-gone = Diese Gefahr ist weg: { $title }
 
 picture-set = { $name }
@@ -749,6 +792,25 @@ picture-unplaced = Bis jetzt keine Steckdose für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }
 
 note-unknown = Als nicht bekannt notiert.
+# Safety. $part: the id of a cord or box, and what it is.
+note-left-out = { $part }: Wir lassen es aus dem Plan weg und haben es nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Kleben Sie es zu, und schreiben Sie darauf: GESPERRT. Wissen Sie es, wählen Sie seine Zeile auf der letzten Seite.
+# Safety.
+note-unplugged = { $part }: Im Plan bleibt es ausgesteckt, und was danach kommt, haben wir nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Dann wählen Sie seine Zeile auf der letzten Seite.
+# It fits one place, and nobody is asked. $part, $place: ids.
+note-plugged = „{ $part }“ steckt in „{ $place }“: Keine andere freie Steckdose passt.
+# Safety.
+note-fits-nowhere = In keine Steckdose bisher passt der Stecker von „{ $part }“. Kommt keine dazu, lassen Sie ihn ausgesteckt. Feilen, biegen oder schneiden Sie nie an einem Stecker.
+# Safety. $adapters: one or more of the list, each in quotation marks.
+note-fits-by-adapter = In keine Steckdose bisher passt der Stecker von „{ $part }“. Mit diesem Adapter geht es: { $adapters }. Nehmen Sie nur einen, den ein Prüflabor zugelassen hat, und kreuzen Sie ihn bei Ihren Kabeln an. Feilen, biegen oder schneiden Sie nie an einem Stecker.
+# What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
+note-jacket = Gelesen: { $wire }{ $count ->
+        [unknown] {""}
+       *[other] , { $count } Adern
+    }{ $outdoor ->
+        [yes] , für draußen
+        [no] , für drinnen
+       *[unknown] {""}
+    }.
 
 note-first-line = Wir haben nur die erste Zeile davon genommen.
 note-not-bought = Am Ende sagen wir, worauf Sie beim Kauf achten.
@@ -761,6 +823,7 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Bitte wählen Sie eines aus der Liste.
+reject-nothing-inside = Gar nichts? Läuft drinnen nichts, drücken Sie noch einmal Enter.
 reject-mark-one = Kreuzen Sie mindestens eines an.
 reject-ready-made = Eine fertige Liste zählt einmal. Haben Sie etwas zweimal, kreuzen Sie dieses Gerät mit 2 an.
 reject-yes-no = Bitte antworten Sie ja oder nein.
@@ -802,8 +865,8 @@ reject-full = Mehr fasst ein Plan nicht.
 interview-no-terminal = die Fragen brauchen ein Terminal oder Antworten, und hier gibt es beides nicht
 interview-no-terminal-help = Prüfen Sie stattdessen eine Plandatei: tallywatt check PLAN. Oder geben Sie die Antworten, eine je Zeile: tallywatt --answers DATEI.
 interview-too-large = { $path } hat mehr Teile, als die Fragen durchgehen können
-interview-too-large-help = Ändern Sie es mit einem Texteditor, dann: tallywatt check PLAN.
-interview-saved = { $path } gespeichert. Zum Drucken: tallywatt print PLAN --into ORDNER.
+interview-too-large-help = Ändern Sie es mit einem Texteditor, dann: { $command }.
+interview-saved = { $path } gespeichert. Zum Drucken: { $command }
 interview-goes-on = Weiter mit den Änderungen an diesem Plan, die noch nicht gespeichert waren.
 interview-no-home = es gibt keinen Ordner dafür; nennen Sie einen in TALLYWATT_DATA
 interview-terminal = das Terminal antwortet nicht mehr: { $reason }
@@ -845,7 +908,7 @@ interview-after-save = Die Plandatei speichern
 interview-after-print = Etiketten, Karte und Listen drucken
 interview-after-look = Nachsehen, was wir nicht wissen
 interview-after-all = Alles zeigen, was wir gefunden haben
-interview-after-mend = Zeigen, was die Gefahren behebt
+interview-after-mend = Die einfachsten Änderungen zeigen
 interview-after-take = Änderungen einzeln übernehmen
 interview-take = Welche Änderungen übernehmen Sie in den Plan?
     .why = Alle sind angekreuzt. Kreuz weg bei denen, die Sie nicht machen.

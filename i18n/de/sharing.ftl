@@ -113,11 +113,11 @@ mend-unproven = Vielleicht gibt es einen einfacheren Weg: Wir haben nicht alles 
 mend-left = Wir kennen keine Änderung, die den Rest behebt. „tallywatt check“ sagt, was übrig ist.
 mend-stopped = Wir haben aufgehört zu suchen, bevor wir alles versucht hatten: Vielleicht behebt eine Änderung den Rest. „tallywatt check“ sagt, was übrig ist.
 mend-stays = Bleibt
-mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: tallywatt print { $path } --into ORDNER. Werfen Sie die alte weg.
+mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: { $command }. Werfen Sie die alte weg.
 mend-kept = Am Plan hat sich nichts geändert, also haben wir { $path } nicht geschrieben.
 mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal. Starten Sie den Motor nur, wenn keine Gefahr mehr da ist.
 mend-people-left = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Diese Schritte beheben nicht jede Gefahr. Starten Sie den Motor nicht, bevor auch der Rest behoben und noch einmal geprüft ist.
-mend-try = Um den geänderten Plan als neue Datei zu speichern: tallywatt mend PLAN --into NEU.toml
+mend-try = Um den geänderten Plan als neue Datei zu speichern: { $command }
 mend-exists = { $path } gibt es schon, also haben wir nichts geschrieben. Nennen Sie eine neue Datei.
 
 print-ws-mend = Änderungen, die die Gefahren beheben würden

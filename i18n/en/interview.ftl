@@ -22,6 +22,7 @@ hint-many = Enter (un)marks. ← → count. Esc: back
 list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
+hint-go-on = Enter: go on
 hint-unknown = or unknown
 hint-none = none
 hint-enter-unknown = Enter: unknown
@@ -33,7 +34,7 @@ typed-unknown = unknown
 typed-at = at
 # Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
 # named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
-# US gallons, litres. A word that means anything else to anybody has no place here.
+# US gallons, litres; steps to walk. A word that means anything else to anybody has no place here.
 typed-unit = -
     .ft = feet foot
     .m = metres metre meters meter
@@ -45,6 +46,7 @@ typed-unit = -
     .min = minutes minute
     .gal = gallons gallon
     .L = litres litre liters liter
+    .step = steps step paces
 typed-not-bought = not bought
     .also = to buy, not bought yet
 typed-none = none
@@ -59,6 +61,9 @@ pick-no = No
     .also = n
 pick-unknown = I don’t know
     .also = idk dont don't know not sure unknown
+# Where the plan cannot hold that nobody knows it: the part waits.
+pick-left-out = I don’t know: not in the plan yet
+pick-look-first = I don’t know: stop, and go and look
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
 pick-removed = Remove this
@@ -90,7 +95,7 @@ id-our-camper = our-camper
 
 shown-unknown = not known
 shown-open-one = not asked
-shown-open = { $count } not known
+shown-left-out = not in the plan
 shown-in = in { $place }
 shown-times = { $count } of them
 
@@ -523,7 +528,7 @@ ask-gear-what = What cords, adapters and boxes do you have?
     .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
     .row = What
 pick-gear-what-extension = Extension cord, household (5-15)
-pick-gear-what-three-way = Cord with 3 household ends (5-15)
+pick-gear-what-three-way = Household cord with 3 ends (5-15)
 pick-gear-what-strip = Power strip, 6 outlets (5-15)
 pick-gear-what-twist-30 = 30 A twist cord (L5-30)
 pick-gear-what-camper-30 = 30 A camper cord (TT-30)
@@ -535,12 +540,15 @@ pick-gear-what-camper-to-home = Adapter 5-15 plug to TT-30
 pick-gear-what-home-to-camper = Adapter TT-30 plug to 5-15
 pick-gear-what-four-to-twist = Adapter L14-30 plug to L5-30
 pick-gear-what-cord = Another cord or adapter
+    .also = wire lead pigtail
 pick-gear-what-box-twist-30 = Box with breakers, L5-30 inlet
 pick-gear-what-box-camper-30 = Box with breakers, TT-30 inlet
 pick-gear-what-box-twist-30-four = Box with breakers, L14-30 inlet
 pick-gear-what-box-50 = Box with breakers, 14-50 inlet
 pick-gear-what-box = Another box with breakers
+    .also = gray grey metal panel distribution
 pick-gear-what-camper = Camper or motorhome (RV)
+    .also = trailer van
 
 ask-gear-plug = What plug is on it?
     .why = { $about }: the end with blades.
@@ -576,7 +584,7 @@ ask-gear-jacket = What is printed along the cord?
 
 ask-gear-length = How long is it?
     .why = { $about }. Example: { example-length }.
-    .help = Stretch your arms wide: fingertip to fingertip is about your height. Count how many of those the cord is long.
+    .help = Stretch your arms wide: fingertip to fingertip is about your height. Count how many of those the cord is long. If you still have to buy it, type how far it must reach.
     .row = Length
 
 # Safety.
@@ -683,16 +691,27 @@ ask-out-wire = { $about }: how thick is the wire behind them?
 # ---- The shapes, in short
 
 face-5-15R = Regular outlet
+    .also = household wall flat normal
 face-5-20R = Regular T slot
+    .also = household wall sideways
 face-TT-30R = Camper (RV)
+    .also = motorhome trailer
 face-L5-20R = 3-slot twist
+    .also = round twisty locking
 face-L5-30R = 3-slot twist
+    .also = round twisty locking
 face-L14-20R = 4-slot twist
+    .also = round twisty locking
 face-L14-30R = 4-slot twist
+    .also = round twisty locking
 face-14-30R = 4-slot large
+    .also = big square dryer
 face-14-50R = 4-slot large
+    .also = big square motorhome
 face-6-20R = 240 V only
+    .also = sideways
 face-1-15R = No ground
+    .also = old two slots flat
 
 shape-5-15R = Regular outlet, 15 A (5-15R)
 shape-5-20R = Regular, one T-shaped slot, 20 A (5-20R)
@@ -724,20 +743,35 @@ drawn-faces =
     from memory. Yours can be upside down.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
-    {" "}  o       o       o       o
     {" "}|   |  -|   |   /   \   |   -
+    {" "}  o       o       o       o
     {" "}
     {" "}L5-30R  L14-30R 14-50R  1-15R
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
     L5-20R, L14-20R: as 30, but smaller.
+# The same for plugs, seen from their blades: left and right are changed.
+drawn-plugs =
+    Match the name between the blades, not
+    just the drawing. We drew these from
+    memory. Yours can be upside down.
+    {" "}
+    {" "}5-15P   5-20P   TT-30P  6-20P
+    {" "}|   |   |   -   /   \   -   |
+    {" "}  o       o       o       o
+    {" "}
+    {" "}L5-30P  L14-30P 14-50P  1-15P
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20P, L14-20P: as 30, but smaller.
 
 # ---- The review page
 
 ask-review = Is this right?
     .why = Pick a line to change it. A ! marks where we assumed the worst.
-    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says “not known”, we assumed the more dangerous case, and the check says so.
+    .help = Each line is a part of your plan. Pick one to see and change its answers. At a !, we assumed the more dangerous case, and the check says so. The number at “Look” counts the questions about that.
 pick-review-check = Check this plan
 # $count: how many questions that is.
 pick-review-look = Look at what we do not know ({ $count })
@@ -746,9 +780,14 @@ pick-review-add-outlet = Add an outlet
 pick-review-add-load = Add something to plug in
 pick-review-add-gear = Add a cord, adapter or box
 pick-review-quit = Stop for now, keep my answers
+pick-review-stay = Go on with the plan
 
 ask-review-add = What do you want to add?
     .why = Its questions come next.
+    .help = Esc goes back to the whole plan.
+
+ask-review-quit = Stop for now?
+    .why = We keep your answers.
     .help = Esc goes back to the whole plan.
 
 ask-review-part = { $about }: what do you want to change?
@@ -783,7 +822,11 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Do: { $fix }
-note-danger-also = { $signal }, the same as earlier. { $title }
+# $more: the parts that it was not told of before; $named: whether the title names them.
+note-danger-also = { $named ->
+        [yes] { $signal }, also: { $title }
+       *[no] { $signal }, also for { $more }: { $title }
+    }
 note-danger-gone = That danger is gone: { $title }
 
 picture-set = { $name }
@@ -796,6 +839,25 @@ picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
 note-unknown = Noted: “I don’t know”.
+# Safety. $part: the id of a cord or box, and what it is.
+note-left-out = { $part }: not in the plan yet, and we have not checked it. Do not use it until you know. Put tape over it: DO NOT USE. When you know, pick its line on the last page.
+# Safety.
+note-unplugged = { $part }: we leave it unplugged in the plan, and have not checked what is past it. Do not use it until you know. Then pick its line on the last page.
+# It fits one place, and nobody is asked. $part, $place: ids.
+note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.
+# Safety.
+note-fits-nowhere = No outlet so far takes the plug of “{ $part }”. If none comes, leave it unplugged. Never file, bend or cut a plug.
+# Safety. $adapters: one or more of the list, each in quotation marks.
+note-fits-by-adapter = No outlet so far takes the plug of “{ $part }”. This adapter would: { $adapters }. Use only a listed one, and mark it with your cords. Never file, bend or cut a plug.
+# What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
+note-jacket = We read: { $wire }{ $count ->
+        [unknown] {""}
+       *[other] , { $count } wires
+    }{ $outdoor ->
+        [yes] , outdoor
+        [no] , indoor
+       *[unknown] {""}
+    }.
 
 note-first-line = We took only the first line of that.
 note-not-bought = At the end we list what to look for when you buy it.
@@ -808,6 +870,7 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Please pick one from the list.
+reject-nothing-inside = Nothing at all? If nothing runs inside, press Enter again.
 reject-mark-one = Mark at least one.
 reject-ready-made = A ready-made list counts once. For two of one thing, mark 2 of that thing.
 reject-yes-no = Please answer yes or no.
@@ -851,8 +914,8 @@ reject-full = A plan cannot hold any more.
 interview-no-terminal = the questions need a terminal or answers, and there is neither here
 interview-no-terminal-help = Check a plan file instead: tallywatt check PLAN. Or give the answers in a file, one on each line: tallywatt --answers FILE.
 interview-too-large = { $path } has more parts than the questions can go through
-interview-too-large-help = Change it with a text editor, then: tallywatt check PLAN.
-interview-saved = Saved { $path }. To print: tallywatt print PLAN --into FOLDER.
+interview-too-large-help = Change it with a text editor, then: { $command }.
+interview-saved = Saved { $path }. To print: { $command }
 interview-goes-on = Going on with your unsaved changes to this plan.
 interview-no-home = there is no folder for them; set TALLYWATT_DATA to one
 interview-terminal = the terminal stopped working: { $reason }
@@ -895,7 +958,7 @@ interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
 interview-after-look = Look at what we do not know
 interview-after-all = Show all that we found
-interview-after-mend = Show how to clear the dangers
+interview-after-mend = Show the easiest changes that help
 interview-after-take = Take changes, one by one
 interview-take = Which changes do you take into the plan?
     .why = All are marked. Take the mark off one that you will not make.

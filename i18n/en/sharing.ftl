@@ -114,11 +114,11 @@ mend-unproven = There might be an easier way: we did not try everything.
 mend-left = We know of no change that clears the rest. Run “tallywatt check” to see what is left.
 mend-stopped = We stopped looking before we had tried everything: there might be a change that clears the rest. Run “tallywatt check” to see what is left.
 mend-stays = Not cleared
-mend-wrote = We wrote the changed plan to { $path }, without the notes of the old file. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
+mend-wrote = We wrote the changed plan to { $path }, without the notes of the old file. Now print the new card: { $command }. Throw the old card away.
 mend-kept = Nothing in the plan changed, so we did not write { $path }.
 mend-people = Your gear is not changed yet: do each step yourself. Then check again. Start the engine only if no danger is left.
 mend-people-left = Your gear is not changed yet: do each step yourself. These steps do not clear every danger. Do not start the engine until you clear the rest and check again.
-mend-try = To save the changed plan as a new file: tallywatt mend PLAN --into NEW.toml
+mend-try = To save the changed plan as a new file: { $command }
 mend-exists = { $path } is there already, so we wrote nothing. Name a new file.
 
 print-ws-mend = Changes that would clear the dangers

@@ -51,3 +51,4 @@ ask-load-factor = ¿Qué número sigue a PF en su placa?
     .row = Factor de potencia
 id-our-camper = nuestra-caravana
 pick-gear-what-camper = { -camper(form: "One") } o autocaravana (RV)
+    .also = remolque furgoneta

@@ -18,6 +18,7 @@ hint-many = Enter marca/quita. ← →: cuántos. Esc
 list-nothing = Nada así. Esc: verlo todo
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: ayuda, Esc: volver
+hint-go-on = Enter: seguir
 hint-unknown = o no sé
 hint-none = ninguno
 hint-enter-unknown = Enter: no sé
@@ -50,6 +51,7 @@ typed-unit = -
     .min = minutos minuto
     .gal = galones galón galon
     .L = litros litro
+    .step = pasos paso
 
 # `.also`: other ways to type it.
 pick-yes = Sí
@@ -58,6 +60,9 @@ pick-no = No
     .also = n
 pick-unknown = No lo sé
     .also = no se no lo se ns
+# Where the plan cannot hold that nobody knows it: the part waits.
+pick-left-out = No lo sé: dejarlo fuera por ahora
+pick-look-first = No lo sé: parar aquí e ir a mirar
 pick-explain = ? Más información
 pick-picture = Mostrar el esquema hasta ahora
 pick-removed = Quitar esto
@@ -70,7 +75,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = no se sabe
 shown-open-one = sin preguntar
-shown-open = { $count } sin respuesta
+shown-left-out = fuera del plan
 shown-in = en { $place }
 shown-times = { $count } unidades
 
@@ -510,12 +515,15 @@ pick-gear-what-camper-to-home = Adaptador clavija 5-15 a TT-30
 pick-gear-what-home-to-camper = Adaptador clavija TT-30 a 5-15
 pick-gear-what-four-to-twist = Adaptador clavija L14-30 a L5-30
 pick-gear-what-cord = Otro cable o adaptador
+    .also = extensión alargador
 pick-gear-what-box-twist-30 = Caja, { -breaker(form: "many") }, entrada L5-30
 pick-gear-what-box-camper-30 = Caja, { -breaker(form: "many") }, entrada TT-30
 pick-gear-what-box-twist-30-four = Caja, { -breaker(form: "many") }, entrada L14-30
 pick-gear-what-box-50 = Caja, { -breaker(form: "many") }, entrada 14-50
 pick-gear-what-box = Otra caja con { -breaker(form: "many") }
+    .also = gris tablero cuadro metal
 pick-gear-what-camper = { -camper(form: "One") } o motorhome (RV)
+    .also = remolque furgoneta
 
 ask-gear-plug = ¿Qué clavija tiene?
     .why = { $about }: el extremo con patas.
@@ -550,7 +558,7 @@ ask-gear-jacket = ¿Qué hay impreso a lo largo del cable?
 
 ask-gear-length = ¿Cuánto mide?
     .why = { $about }. Como { example-length }.
-    .help = Una brazada, con los brazos abiertos, mide más o menos lo que usted: cuente brazadas a lo largo del cable.
+    .help = Una brazada, con los brazos abiertos, mide más o menos lo que usted: cuente brazadas a lo largo del cable. Si aún tiene que comprarlo, escriba hasta dónde debe llegar.
     .row = Largo
 
 ask-gear-outdoor = ¿Está marcado para uso exterior?
@@ -648,16 +656,27 @@ ask-out-wire = { $about }: ¿qué grosor tiene el conductor de detrás?
 # ---- The shapes, in short
 
 face-5-15R = Doméstico
+    .also = normal casa pared plano
 face-5-20R = Doméstico T
+    .also = normal casa pared
 face-TT-30R = { -camper(form: "One") }
+    .also = autocaravana remolque
 face-L5-20R = Giro, 3
+    .also = redondo gira bloqueo
 face-L5-30R = Giro, 3
+    .also = redondo gira bloqueo
 face-L14-20R = Giro, 4
+    .also = redondo gira bloqueo
 face-L14-30R = Giro, 4
+    .also = redondo gira bloqueo
 face-14-30R = Grande, 4
+    .also = cuadrado secadora
 face-14-50R = Grande, 4
+    .also = cuadrado motorhome
 face-6-20R = Solo 240 V
+    .also = ranura acostada
 face-1-15R = Sin tierra
+    .also = viejo dos ranuras plano
 
 shape-5-15R = Doméstico, 15 A (5-15R)
 shape-5-20R = Doméstico con ranura en T, 20 A (5-20R)
@@ -689,20 +708,35 @@ drawn-faces =
     memoria; el suyo puede estar al revés.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
-    {" "}  o       o       o       o
     {" "}|   |  -|   |   /   \   |   -
+    {" "}  o       o       o       o
     {" "}
     {" "}L5-30R  L14-30R 14-50R  1-15R
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
     L5-20R, L14-20R: como 30, menores.
+# The same for plugs, seen from their blades: left and right are changed.
+drawn-plugs =
+    Vale el nombre moldeado entre las
+    patas, no solo el dibujo. Es de
+    memoria; la suya puede estar al revés.
+    {" "}
+    {" "}5-15P   5-20P   TT-30P  6-20P
+    {" "}|   |   |   -   /   \   -   |
+    {" "}  o       o       o       o
+    {" "}
+    {" "}L5-30P  L14-30P 14-50P  1-15P
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20P, L14-20P: como 30, menores.
 
 # ---- The review page
 
 ask-review = ¿Está bien así?
     .why = Elija una línea para cambiarla. Con ! suponemos lo peor.
-    .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. Donde dice “no se sabe”, supusimos el caso más peligroso, y la comprobación lo dice.
+    .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. Donde hay un !, supusimos el caso más peligroso, y la comprobación lo dice. El número junto a “Mirar” cuenta las preguntas sobre eso.
 pick-review-check = Comprobar este plan
 # $count: how many questions that is.
 pick-review-look = Mirar lo que no sabemos ({ $count })
@@ -711,9 +745,14 @@ pick-review-add-outlet = Añadir un { -receptacle }
 pick-review-add-load = Añadir algo que enchufar
 pick-review-add-gear = Añadir un cable, adaptador o caja
 pick-review-quit = Parar ahora y guardar mis respuestas
+pick-review-stay = Seguir con el plan
 
 ask-review-add = ¿Qué quiere añadir?
     .why = Después vienen sus preguntas.
+    .help = Esc vuelve al plan entero.
+
+ask-review-quit = ¿Parar ahora?
+    .why = Guardamos sus respuestas.
     .help = Esc vuelve al plan entero.
 
 ask-review-part = { $about }: ¿qué quiere cambiar?
@@ -745,7 +784,11 @@ note-danger =
 note-danger-unknown =
     { $signal }: { $title }
     Haga: { $fix }
-note-danger-also = { $signal }, lo mismo que antes. { $title }
+# $more: the parts that it was not told of before; $named: whether the title names them.
+note-danger-also = { $named ->
+        [yes] { $signal }, también: { $title }
+       *[no] { $signal }, también para { $more }: { $title }
+    }
 note-danger-gone = Ese peligro ya no está: { $title }
 # A bare number, with the unit it was taken in.
 note-unit = Entendimos { $answer }.
@@ -763,6 +806,25 @@ picture-loose = Sin enchufar: { $ids }
 note-first-line = De eso tomamos solo la primera línea.
 note-not-bought = Al final le decimos qué buscar cuando lo compre.
 note-unknown = Anotado: “No lo sé”.
+# Safety. $part: the id of a cord or box, and what it is.
+note-left-out = { $part }: queda fuera del plan y no lo hemos comprobado. No lo use hasta saberlo. Tápelo con cinta: NO USAR. Cuando lo sepa, elija su línea en la última página.
+# Safety.
+note-unplugged = { $part }: en el plan queda desenchufado, y no hemos comprobado lo que va después. No lo use hasta saberlo. Entonces elija su línea en la última página.
+# It fits one place, and nobody is asked. $part, $place: ids.
+note-plugged = “{ $part }” va enchufado en “{ $place }”: no hay otro libre donde entre.
+# Safety.
+note-fits-nowhere = La clavija de “{ $part }” no entra en ningún { -receptacle } hasta ahora. Si no aparece otro, déjela sin enchufar. Nunca lime, doble ni corte una clavija.
+# Safety. $adapters: one or more of the list, each in quotation marks.
+note-fits-by-adapter = La clavija de “{ $part }” no entra en ningún { -receptacle } hasta ahora. Con este adaptador sí: { $adapters }. Use solo uno certificado por un laboratorio y márquelo con sus cables. Nunca lime, doble ni corte una clavija.
+# What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
+note-jacket = Leímos: { $wire }{ $count ->
+        [unknown] {""}
+       *[other] , { $count } hilos
+    }{ $outdoor ->
+        [yes] , para exterior
+        [no] , para interior
+       *[unknown] {""}
+    }.
 plain-list-long = Hay { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.
 plain-keys = Escriba un número o parte de un nombre. ?: ayuda, <: volver
@@ -772,6 +834,7 @@ plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
 reject-choice = Elija uno de la lista.
+reject-nothing-inside = ¿Nada de nada? Si no funciona nada dentro, presione Enter otra vez.
 reject-mark-one = Marque al menos uno.
 reject-ready-made = Una lista ya hecha cuenta una vez. Si hay dos iguales de algo, marque 2 de eso.
 reject-yes-no = Responda sí o no.
@@ -814,8 +877,8 @@ reject-full = Un plan no admite más.
 interview-no-terminal = las preguntas necesitan una terminal o respuestas, y aquí no hay ninguna de las dos
 interview-no-terminal-help = Compruebe en su lugar un archivo de plan: tallywatt check PLAN. O dé las respuestas en un archivo, una por línea: tallywatt --answers ARCHIVO.
 interview-too-large = { $path } tiene más partes de las que pueden recorrer las preguntas
-interview-too-large-help = Cámbielo con un editor de texto, y después: tallywatt check PLAN.
-interview-saved = Guardado { $path }. Para imprimir: tallywatt print PLAN --into CARPETA.
+interview-too-large-help = Cámbielo con un editor de texto, y después: { $command }.
+interview-saved = Guardado { $path }. Para imprimir: { $command }
 interview-goes-on = Seguimos con los cambios de este plan que aún no se habían guardado.
 interview-no-home = no hay carpeta para ellas; indique una en TALLYWATT_DATA
 interview-terminal = la terminal ha fallado: { $reason }
@@ -857,7 +920,7 @@ interview-after-save = Guardar el archivo del plan
 interview-after-print = Imprimir etiquetas, tarjeta y demás
 interview-after-look = Mirar lo que no sabemos
 interview-after-all = Mostrar todo lo que encontramos
-interview-after-mend = Mostrar cómo eliminar los peligros
+interview-after-mend = Mostrar los cambios más fáciles
 interview-after-take = Incluir cambios, uno por uno
 interview-take = ¿Qué cambios incluye en el plan?
     .why = Todos están marcados. Desmarque los que no hará.

@@ -113,11 +113,11 @@ mend-unproven = Quizá haya un modo más fácil: no lo probamos todo.
 mend-left = No conocemos ningún cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
 mend-stopped = Dejamos de buscar antes de probarlo todo: quizá haya un cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
 mend-stays = Sin eliminar
-mend-wrote = Escribimos el plan cambiado en { $path }, sin las notas del archivo anterior. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
+mend-wrote = Escribimos el plan cambiado en { $path }, sin las notas del archivo anterior. Imprima ahora la tarjeta nueva: { $command }. Tire la vieja.
 mend-kept = Nada cambió en el plan, así que no escribimos { $path }.
 mend-people = Su equipo aún no ha cambiado: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
 mend-people-left = Su equipo aún no ha cambiado: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
-mend-try = Para guardar el plan cambiado en un archivo nuevo: tallywatt mend PLAN --into NUEVO.toml
+mend-try = Para guardar el plan cambiado en un archivo nuevo: { $command }
 mend-exists = { $path } ya existe, así que no escribimos nada. Indique un archivo nuevo.
 
 print-ws-mend = Cambios que eliminarían los peligros

@@ -1,8 +1,11 @@
 # The household shape of North America is not that of houses in Europe, and says so here.
 
 face-5-15R = US ordinaire
+    .also = normale maison mur plate
 face-5-20R = US en T
+    .also = normale maison mur
 face-1-15R = US sans terre
+    .also = vieille deux fentes plate
 
 shape-5-15R = US ordinaire, 15 A (5-15R)
 shape-5-20R = US ordinaire, fente en T, 20 A (5-20R)

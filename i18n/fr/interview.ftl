@@ -18,6 +18,7 @@ hint-many = Entrée coche/décoche. ← → nombre. Esc
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour
+hint-go-on = Entrée : continuer
 hint-unknown = ou inconnu
 hint-none = aucun
 hint-enter-unknown = Entrée : inconnu
@@ -40,6 +41,7 @@ typed-unit = -
     .min = minutes minute
     .gal = gal
     .L = litres litre
+    .step = pas
 
 typed-unknown = inconnu
     .also = inconnue, je ne sais pas, je sais pas, j'sais pas, sais pas, ne sais pas, aucune idée, aucune idee, pas sûr, pas sûre, j'ignore, unknown
@@ -57,6 +59,9 @@ pick-no = Non
     .also = n
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
+# Where the plan cannot hold that nobody knows it: the part waits.
+pick-left-out = Je ne sais pas : hors du plan
+pick-look-first = Je ne sais pas : arrêter, aller voir
 pick-explain = ? Dites-m’en plus
 pick-picture = Montrer les branchements jusqu’ici
 pick-removed = Retirer ceci
@@ -86,7 +91,7 @@ id-our-camper = notre-{ -camper }
 
 shown-unknown = inconnu
 shown-open-one = non demandé
-shown-open = { $count } sans réponse
+shown-left-out = hors du plan
 shown-in = dans { $place }
 shown-times = { $count } fois
 
@@ -525,12 +530,15 @@ pick-gear-what-camper-to-home = Adaptateur fiche 5-15 vers TT-30
 pick-gear-what-home-to-camper = Adaptateur fiche TT-30 vers 5-15
 pick-gear-what-four-to-twist = Adaptateur fiche L14-30 vers L5-30
 pick-gear-what-cord = Autre rallonge ou adaptateur
+    .also = fil cordon
 pick-gear-what-box-twist-30 = Coffret, disjoncteurs, entrée L5-30
 pick-gear-what-box-camper-30 = Coffret, disjoncteurs, entrée TT-30
 pick-gear-what-box-twist-30-four = Coffret, disjoncteurs, entrée L14-30
 pick-gear-what-box-50 = Coffret, disjoncteurs, entrée 14-50
 pick-gear-what-box = Autre coffret à disjoncteurs
+    .also = gris boîte tableau métal
 pick-gear-what-camper = { -camper(form: "One") } ou autocaravane (VR)
+    .also = roulotte fourgon
 
 ask-gear-plug = Quelle fiche y a-t-il dessus ?
     .why = { $about } : le bout avec des lames.
@@ -565,7 +573,7 @@ ask-gear-jacket = Qu’est-ce qui est imprimé le long de la rallonge ?
 
 ask-gear-length = Quelle est sa longueur ?
     .why = { $about }. Exemple : { example-length }.
-    .help = L’envergure de vos bras est à peu près votre taille : comptez les brassées le long de la rallonge.
+    .help = L’envergure de vos bras est à peu près votre taille : comptez les brassées le long de la rallonge. S’il faut encore l’acheter, tapez jusqu’où elle doit aller.
     .row = Longueur
 
 ask-gear-outdoor = Est-elle marquée pour l’extérieur ?
@@ -663,16 +671,27 @@ ask-out-wire = { $about } : quelle grosseur de fil derrière ?
 # ---- The shapes, in short
 
 face-5-15R = Ordinaire
+    .also = normale maison mur plate
 face-5-20R = Ordinaire, en T
+    .also = normale maison mur
 face-TT-30R = { -camper(form: "One") }
+    .also = autocaravane roulotte
 face-L5-20R = À tourner, 3
+    .also = ronde tourne verrouillage
 face-L5-30R = À tourner, 3
+    .also = ronde tourne verrouillage
 face-L14-20R = À tourner, 4
+    .also = ronde tourne verrouillage
 face-L14-30R = À tourner, 4
+    .also = ronde tourne verrouillage
 face-14-30R = Grosse, 4
+    .also = carrée sécheuse
 face-14-50R = Grosse, 4
+    .also = carrée autocaravane
 face-6-20R = 240 V seul
+    .also = fente couchée
 face-1-15R = Sans terre
+    .also = vieille deux fentes plate
 
 shape-5-15R = Ordinaire, 15 A (5-15R)
 shape-5-20R = Ordinaire avec fente en T, 20 A (5-20R)
@@ -704,20 +723,35 @@ drawn-faces =
     l’envers sur les vôtres.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
-    {" "}  o       o       o       o
     {" "}|   |  -|   |   /   \   |   -
+    {" "}  o       o       o       o
     {" "}
     {" "}L5-30R  L14-30R 14-50R  1-15R
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
     L5-20R, L14-20R : comme 30, plus petit.
+# The same for plugs, seen from their blades: left and right are changed.
+drawn-plugs =
+    Le nom moulé entre les broches décide.
+    Dessins de mémoire, parfois à
+    l’envers sur les vôtres.
+    {" "}
+    {" "}5-15P   5-20P   TT-30P  6-20P
+    {" "}|   |   |   -   /   \   -   |
+    {" "}  o       o       o       o
+    {" "}
+    {" "}L5-30P  L14-30P 14-50P  1-15P
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20P, L14-20P : comme 30, plus petit.
 
 # ---- The review page
 
 ask-review = Est-ce juste ?
     .why = Choisissez une ligne à changer. ! : nous avons supposé le pire.
-    .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. Là où il y a « inconnu », nous avons supposé le cas le plus dangereux, et la vérification le dit.
+    .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. Là où il y a un !, nous avons supposé le cas le plus dangereux, et la vérification le dit. Le nombre après « Vérifier » compte les questions à ce sujet.
 pick-review-check = Vérifier ce plan
 # $count: how many questions that is.
 pick-review-look = Vérifier ce que nous ignorons ({ $count })
@@ -726,9 +760,14 @@ pick-review-add-outlet = Ajouter une prise
 pick-review-add-load = Ajouter un appareil à brancher
 pick-review-add-gear = Ajouter rallonge ou coffret
 pick-review-quit = Arrêter ici, garder mes réponses
+pick-review-stay = Continuer avec le plan
 
 ask-review-add = Que faut-il ajouter ?
     .why = Ses questions viennent ensuite.
+    .help = Esc ramène au plan entier.
+
+ask-review-quit = Arrêter ici ?
+    .why = Nous gardons vos réponses.
     .help = Esc ramène au plan entier.
 
 ask-review-part = { $about } : que changer ?
@@ -763,7 +802,11 @@ note-danger =
 note-danger-unknown =
     { $signal } : { $title }
     À faire : { $fix }
-note-danger-also = { $signal }, comme déjà dit, maintenant ici : { $title }
+# $more: the parts that it was not told of before; $named: whether the title names them.
+note-danger-also = { $named ->
+        [yes] { $signal }, aussi : { $title }
+       *[no] { $signal }, aussi pour { $more } : { $title }
+    }
 note-danger-gone = Ce danger est éliminé : { $title }
 
 picture-set = { $name }
@@ -776,6 +819,25 @@ picture-unplaced = Pas de prise jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
+# Safety. $part: the id of a cord or box, and what it is.
+note-left-out = { $part } : hors du plan, et non vérifié. Ne l’utilisez pas avant de savoir. Collez du ruban adhésif dessus : NE PAS UTILISER. Quand vous saurez, choisissez sa ligne à la dernière page.
+# Safety.
+note-unplugged = { $part } : non branché dans le plan, et nous n’avons pas vérifié ce qui suit. Ne l’utilisez pas avant de savoir. Choisissez alors sa ligne à la dernière page.
+# It fits one place, and nobody is asked. $part, $place: ids.
+note-plugged = « { $part } » se branche dans « { $place } » : aucune autre prise libre ne convient.
+# Safety.
+note-fits-nowhere = Aucune prise jusqu’ici ne reçoit la fiche de « { $part } ». S’il n’en vient pas d’autre, laissez-la débranchée. Ne limez, ne pliez, ne coupez jamais une fiche.
+# Safety. $adapters: one or more of the list, each in quotation marks.
+note-fits-by-adapter = Aucune prise jusqu’ici ne reçoit la fiche de « { $part } ». Cet adaptateur, oui : { $adapters }. N’en utilisez qu’un certifié par un laboratoire, et cochez-le avec vos rallonges. Ne limez, ne pliez, ne coupez jamais une fiche.
+# What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
+note-jacket = Nous avons lu : { $wire }{ $count ->
+        [unknown] {""}
+       *[other] , { $count } conducteurs
+    }{ $outdoor ->
+        [yes] , pour l’extérieur
+        [no] , pour l’intérieur
+       *[unknown] {""}
+    }.
 note-first-line = Nous n’en avons pris que la première ligne.
 note-not-bought = À la fin, nous disons ce qu’il faut chercher en l’achetant.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
@@ -787,6 +849,7 @@ plain-row = { $number }. { $text }
 plain-default = Entrée : { $text }
 
 reject-choice = Choisissez-en un dans la liste.
+reject-nothing-inside = Rien du tout ? Si rien ne marche à l’intérieur, appuyez encore sur Entrée.
 reject-mark-one = Cochez-en au moins une.
 reject-ready-made = Une liste toute faite compte une fois. S’il y a deux fois la même chose, cochez cette chose avec 2.
 reject-yes-no = Répondez oui ou non.
@@ -829,8 +892,8 @@ reject-full = Un plan ne peut pas en contenir plus.
 interview-no-terminal = il faut un terminal ou des réponses pour les questions, et il n’y a ni l’un ni l’autre
 interview-no-terminal-help = Vérifiez plutôt un fichier du plan : tallywatt check PLAN. Ou donnez les réponses, une par ligne : tallywatt --answers FICHIER.
 interview-too-large = { $path } a plus de parties que les questions ne peuvent en parcourir
-interview-too-large-help = Changez-le avec un éditeur de texte, puis : tallywatt check PLAN.
-interview-saved = Enregistré dans { $path }. Pour imprimer : tallywatt print PLAN --into DOSSIER.
+interview-too-large-help = Changez-le avec un éditeur de texte, puis : { $command }.
+interview-saved = Enregistré dans { $path }. Pour imprimer : { $command }
 interview-goes-on = Nous reprenons vos changements de ce plan qui n’étaient pas encore enregistrés.
 interview-no-home = il n’y a pas de dossier pour elles ; indiquez-en un dans TALLYWATT_DATA
 interview-terminal = le terminal ne répond plus : { $reason }
@@ -874,7 +937,7 @@ interview-after-print = Imprimer les étiquettes et la carte
 interview-after-change = Changer quelque chose
 interview-after-look = Vérifier ce que nous ignorons
 interview-after-all = Voir tout ce que nous avons trouvé
-interview-after-mend = Montrer comment éliminer les dangers
+interview-after-mend = Montrer les changements faciles
 interview-after-take = Choisir des changements, un par un
 interview-take = Quels changements mettre dans le plan ?
     .why = Tous sont cochés. Décochez ceux que vous ne ferez pas.

@@ -116,11 +116,11 @@ mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé
 mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
 mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : il y a peut-être un changement qui élimine le reste. « tallywatt check » montre ce qui reste.
 mend-stays = Pas éliminé
-mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne carte.
+mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : { $command }. Jetez l’ancienne carte.
 mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $path }.
 mend-people = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
 mend-people-left = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
-mend-try = Pour enregistrer le plan changé dans un nouveau fichier : tallywatt mend PLAN --into NOUVEAU.toml
+mend-try = Pour enregistrer le plan changé dans un nouveau fichier : { $command }
 mend-exists = { $path } existe déjà, donc nous n’avons rien écrit. Donnez le nom d’un nouveau fichier.
 
 print-ws-mend = Changements qui élimineraient les dangers

@@ -11,7 +11,7 @@ use tallywatt::{mend, report};
 use super::args::{Format, Mend};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints, width};
+use super::{Done, check, command, prints, width};
 
 pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     let plan = prints::load(&arguments.plan, &reader.words)?;
@@ -55,12 +55,23 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
                 let _ = writeln!(output, "\n{}", textwrap::fill(text, wrapping(width)));
             };
             match (wrote, &arguments.into) {
-                (Some(path), _) => say(&words.with("mend-wrote", [("path", path.into())])),
+                (Some(path), _) => {
+                    let folder = prints::folder_for(Path::new(&path));
+                    let print = command(&["tallywatt", "print", &path, "--into", &folder]);
+                    let values = [("path", path.into()), ("command", print.into())];
+                    say(&words.with("mend-wrote", values));
+                }
                 (None, Some(into)) => {
                     let path = into.display().to_string();
                     say(&words.with("mend-kept", [("path", path.into())]));
                 }
-                (None, None) if changed => say(&words.text("mend-try")),
+                (None, None) if changed => {
+                    let path = arguments.plan.display().to_string();
+                    let new = arguments.plan.with_extension("mended.toml");
+                    let new = new.display().to_string();
+                    let mend = command(&["tallywatt", "mend", &path, "--into", &new]);
+                    say(&words.with("mend-try", [("command", mend.into())]));
+                }
                 (None, None) => {}
             }
             if changed {

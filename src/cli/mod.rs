@@ -132,3 +132,24 @@ fn say(text: &str) -> Result<(), Failure> {
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
+/// A command as somebody types it: what has more than plain signs stands in quotation marks.
+fn command(words: &[&str]) -> String {
+    let plain = |c: char| c.is_alphanumeric() || "-_./:\\".contains(c);
+    let quoted = |word: &&str| match word {
+        word if word.chars().all(plain) => (*word).to_owned(),
+        word if cfg!(windows) => format!("\"{word}\""),
+        word => format!("'{}'", word.replace('\'', r"'\''")),
+    };
+    words.iter().map(quoted).collect::<Vec<_>>().join(" ")
+}
+
+#[cfg(test)]
+mod tests {
+    /// What is told can be typed as it is told.
+    #[cfg(unix)]
+    #[test]
+    fn a_command_is_quoted_where_it_must_be() {
+        let told = super::command(&["tallywatt", "check", "/home/a b/it's.toml", "x-1.toml"]);
+        assert_eq!(told, r"tallywatt check '/home/a b/it'\''s.toml' x-1.toml");
+    }
+}

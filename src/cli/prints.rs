@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::Path;
 
+use tallywatt::interview;
 use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
@@ -205,6 +206,12 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
         Stock::named(name)
     };
     named.map_err(|error| Failure::text(Kind::Usage, error.in_words(words)))
+}
+
+/// A folder for the prints of the plan in this file, as it is told.
+pub(super) fn folder_for(path: &Path) -> String {
+    let stem = path.file_stem().unwrap_or_default();
+    format!("tallywatt-{}", interview::stem(&stem.to_string_lossy()))
 }
 
 fn refused(error: &PrintError, words: &Words) -> Failure {

@@ -275,8 +275,13 @@ impl Build<'_> {
         Id::reference(&self.ids.of(place))
     }
 
+    /// The parts that have a place in the plan.
+    fn gear(&self) -> impl Iterator<Item = u8> {
+        parts::gear(self.draft).filter(|n| !parts::is_left_out(self.draft, *n))
+    }
+
     fn cords(&self) -> Vec<Cord> {
-        let cords = parts::gear(self.draft).filter(|n| !parts::is_box(self.draft, *n));
+        let cords = self.gear().filter(|n| !parts::is_box(self.draft, *n));
         cords.filter_map(|n| self.cord(n)).collect()
     }
 
@@ -307,7 +312,7 @@ impl Build<'_> {
     }
 
     fn boxes(&self) -> Vec<DistributionBox> {
-        let boxes = parts::gear(self.draft).filter(|n| parts::is_box(self.draft, *n));
+        let boxes = self.gear().filter(|n| parts::is_box(self.draft, *n));
         boxes.filter_map(|n| self.distribution_box(n)).collect()
     }
 

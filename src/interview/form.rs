@@ -243,7 +243,9 @@ pub struct Jacket {
 /// memory, not verified.
 pub(super) fn jacket(text: &str) -> Result<Jacket, Refusal> {
     let wrong = || Refusal::new("jacket");
-    let upper = text.trim().to_uppercase().replace('²', "2");
+    // A comma between digits is of one number.
+    let text = text.trim().replace(", ", "; ");
+    let upper = text.to_uppercase().replace('²', "2");
     let mut outdoor = None;
     for word in upper.split(|c: char| !c.is_ascii_alphanumeric()) {
         let letters = word.len() >= 2

@@ -258,6 +258,7 @@ mod tests {
         Row {
             text: text.into(),
             also: also.into(),
+            size: 0,
             input: Input::Answer(text.to_uppercase()),
         }
     }
@@ -285,6 +286,7 @@ mod tests {
         let row = |text: &str, also: &str, value: &str| Row {
             text: text.into(),
             also: also.into(),
+            size: 0,
             input: Input::Answer(value.into()),
         };
         let rows = [row("Sí", "s, si", "yes"), row("No", "n", "no")];

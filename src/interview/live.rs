@@ -15,6 +15,9 @@ use crate::words::{Show, Words};
 /// Far enough for exhaust, until the distance has been asked.
 const NOT_ASKED_YET: Length = Length::from_millimetres(1_000_000);
 
+/// Of what exhaust does to people the lesser signals are told too.
+const EXHAUST: [&str; 3] = ["AIR001", "AIR002", "AIR003"];
+
 /// The dangers that are certain from the answers so far. What has not been asked yet is taken
 /// for harmless here, and only here: a danger that hangs on a question to come is told when that
 /// is answered. `unfinished` are the ids of parts whose questions are not all answered.
@@ -42,7 +45,7 @@ pub(super) fn dangers(
         harmless(&mut outlet.gfci, true);
     }
     let mut findings = judge(&plan).findings;
-    findings.retain(|finding| finding.signal == Signal::Danger);
+    findings.retain(|it| it.signal == Signal::Danger || EXHAUST.contains(&it.code));
     findings
 }
 
@@ -81,17 +84,30 @@ fn forget(plan: &mut Plan, ids: &BTreeSet<String>) {
     }
 }
 
+/// The ids of the parts and loads.
+#[derive(Debug, Default)]
+pub(super) struct Parts {
+    /// Of which all is answered.
+    pub(super) finished: BTreeSet<String>,
+    /// The others, which are not in the plan yet.
+    pub(super) waiting: BTreeSet<String>,
+}
+
 /// The dangers that have been told.
 #[derive(Debug, Default)]
-pub(super) struct Told(Vec<Finding>);
+pub(super) struct Told {
+    dangers: Vec<Finding>,
+    /// The parts of which all was answered.
+    finished: BTreeSet<String>,
+}
 
 /// What became of a danger.
 #[derive(Debug, PartialEq, Eq)]
 pub(super) enum News {
     /// It was not there before.
     New(Finding),
-    /// It was there, and now names more parts.
-    Also(Finding),
+    /// It was there, and now names these parts too.
+    Also(Finding, Vec<Id>),
     /// It is there no longer.
     Gone(Finding),
 }
@@ -100,7 +116,7 @@ impl Told {
     /// Puts in what each danger rests on, from the same dangers worked out in full.
     pub(super) fn in_full(news: &mut [News], full: &[Finding]) {
         for news in news {
-            if let News::New(finding) | News::Also(finding) = news {
+            if let News::New(finding) | News::Also(finding, _) = news {
                 let same = |it: &&Finding| (it.code, &it.about) == (finding.code, &finding.about);
                 if let Some(full) = full.iter().find(same) {
                     *finding = full.clone();
@@ -109,36 +125,49 @@ impl Told {
         }
     }
 
-    pub(super) const fn already(dangers: Vec<Finding>) -> Self {
-        Self(dangers)
+    pub(super) fn already(dangers: Vec<Finding>, parts: Parts) -> Self {
+        Self {
+            dangers,
+            finished: parts.finished,
+        }
     }
 
-    /// Takes what is dangerous now; gives what has changed. While questions are still to come
-    /// (`open`), none is told to be gone: the next answer may bring it back.
-    pub(super) fn update(&mut self, now: Vec<Finding>, open: bool) -> Vec<News> {
+    /// Takes what is dangerous now; gives what has changed. While a part is asked about again, and so is out of the plan,
+    /// none is told to be gone: it may only be out with that part.
+    pub(super) fn update(&mut self, now: Vec<Finding>, parts: Parts) -> Vec<News> {
+        let open = parts.waiting.iter().any(|id| self.finished.contains(id));
+        self.finished.retain(|id| parts.waiting.contains(id));
+        self.finished.extend(parts.finished);
         let alike = |one: &Finding, other: &Finding| one.code == other.code;
         let mut news = Vec::new();
         for finding in &now {
-            let before: Vec<&Finding> = self.0.iter().filter(|old| alike(old, finding)).collect();
+            // What was a caution is told again as a danger.
+            let before = self
+                .dangers
+                .iter()
+                .filter(|old| old.signal <= finding.signal);
+            let before: Vec<&Finding> = before.filter(|old| alike(old, finding)).collect();
             let known = |id: &Id| before.iter().any(|old| old.about.contains(id));
+            let more = finding.about.iter().filter(|id| !known(id));
+            let more: Vec<Id> = more.cloned().collect();
             if before.is_empty() {
                 news.push(News::New(finding.clone()));
-            } else if !finding.about.iter().all(known) {
-                news.push(News::Also(finding.clone()));
+            } else if !more.is_empty() {
+                news.push(News::Also(finding.clone(), more));
             }
         }
-        let before = std::mem::replace(&mut self.0, now);
+        let before = std::mem::replace(&mut self.dangers, now);
         for old in before {
-            match self.0.iter_mut().find(|finding| alike(finding, &old)) {
+            match self.dangers.iter_mut().find(|it| alike(it, &old)) {
                 // Those parts too that it named before.
                 Some(finding) if open => {
                     let more = old.about.into_iter();
                     let more: Vec<Id> = more.filter(|id| !finding.about.contains(id)).collect();
                     finding.about.extend(more);
                 }
-                Some(_) => {}
-                None if open => self.0.push(old),
-                None => news.push(News::Gone(old)),
+                None if open => self.dangers.push(old),
+                None if old.signal == Signal::Danger => news.push(News::Gone(old)),
+                Some(_) | None => {}
             }
         }
         news
@@ -294,32 +323,77 @@ mod tests {
         assert_eq!(codes(&draft(&answers), &[]), ["OVER001"]);
     }
 
+    /// At the answer that clears it, while questions are still to come.
     #[test]
     fn a_danger_is_told_once_and_again_when_it_is_gone() {
         let with = draft(&[("site.feeds_building", "yes")]);
         let without = draft(&[("site.feeds_building", "no")]);
-        let none = BTreeSet::new();
         let mut told = Told::default();
-        assert!(matches!(
-            told.update(dangers(&with, &none, judge::judge), false)[..],
-            [News::New(_)]
-        ));
-        assert_eq!(told.update(dangers(&with, &none, judge::judge), false), []);
-        assert!(matches!(
-            told.update(dangers(&without, &none, judge::judge), false)[..],
-            [News::Gone(_)]
-        ));
-        // While there are questions, it may come back: it is neither gone nor told as new again.
-        told.update(dangers(&with, &none, judge::judge), true);
-        assert_eq!(
-            told.update(dangers(&without, &none, judge::judge), true),
-            []
+        let mut update = |draft: &Draft| {
+            let now = dangers(draft, &BTreeSet::new(), judge::judge);
+            told.update(now, Parts::default())
+        };
+        assert!(matches!(update(&with)[..], [News::New(_)]));
+        assert_eq!(update(&with), []);
+        assert!(matches!(update(&without)[..], [News::Gone(_)]));
+        assert!(matches!(update(&with)[..], [News::New(_)]));
+    }
+
+    /// A part that is asked about again is taken out, and its danger with it: that is not gone, and not new when the part
+    /// is back. Of a second part it is told which.
+    #[test]
+    fn what_was_only_taken_out_is_not_gone() {
+        let answers = [
+            ("generator.rated", "2800 W"),
+            ("generator.voltage", "120"),
+            ("outlet.1.face", "L5-30R"),
+            ("outlet.1.breaker", "30 A"),
+            ("outlet.2.face", "L5-30R"),
+            ("outlet.2.breaker", "30 A"),
+            ("outlets.gfci", "all"),
+            ("gear.1.what", "split-30"),
+            ("gear.1.from", "outlet 1"),
+        ];
+        let one = draft(&answers);
+        let two = draft(
+            &[
+                &answers[..],
+                &[("gear.2.what", "split-30"), ("gear.2.from", "outlet 2")],
+            ]
+            .concat(),
         );
-        assert_eq!(told.update(dangers(&with, &none, judge::judge), true), []);
-        told.update(dangers(&without, &none, judge::judge), true);
-        assert!(matches!(
-            told.update(dangers(&without, &none, judge::judge), false)[..],
-            [News::Gone(_)]
-        ));
+        let mut told = Told::default();
+        let mut update = |draft: &Draft, waiting: &[&str]| {
+            let set = |ids: &[&str]| {
+                ids.iter()
+                    .map(|id| (*id).to_owned())
+                    .collect::<BTreeSet<_>>()
+            };
+            let waiting = set(waiting);
+            let now = dangers(draft, &waiting, judge::judge);
+            let finished = &set(&["cord1", "cord2"]) - &waiting;
+            told.update(now, Parts { finished, waiting })
+        };
+        assert!(matches!(update(&one, &["cord2"])[..], [News::New(_)]));
+        assert_eq!(update(&one, &["cord1", "cord2"]), []);
+        assert_eq!(update(&one, &["cord2"]), []);
+        let news = update(&two, &[]);
+        let [News::Also(_, more)] = &news[..] else {
+            panic!("{news:?}")
+        };
+        let more: Vec<&str> = more.iter().map(Id::as_str).collect();
+        assert!(
+            more.contains(&"cord2") && !more.contains(&"cord1"),
+            "{more:?}"
+        );
+    }
+
+    /// The bound for people is a danger, and a little farther off a caution: both are told when it is answered.
+    #[test]
+    fn exhaust_is_told_from_a_caution_on() {
+        let at = |distance| codes(&draft(&[("site.sleepers_at", distance)]), &[]);
+        assert_eq!(at("19 ft"), ["AIR001"]);
+        assert_eq!(at("20 ft"), ["AIR001"]);
+        assert_eq!(at("25 ft"), Vec::<&str>::new());
     }
 }

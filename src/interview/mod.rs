@@ -57,13 +57,53 @@ pub trait Prompter {
     /// # Errors
     /// When the terminal fails.
     fn tell(&mut self, text: &str) -> std::io::Result<()>;
-    /// Says what must still be seen when the next question stands below it. The first line of each says what it is, and
-    /// the last what to do.
+    /// Says what must still be seen when the next question stands below it.
     ///
     /// # Errors
     /// When the terminal fails.
-    fn keep(&mut self, texts: Vec<String>) -> std::io::Result<()> {
-        texts.iter().try_for_each(|text| self.tell(text.trim_end()))
+    fn keep(&mut self, notices: Vec<Notice>) -> std::io::Result<()> {
+        notices
+            .iter()
+            .try_for_each(|notice| self.tell(&notice.text()))
+    }
+    /// Gives these to read, one below the other, before the next question.
+    ///
+    /// # Errors
+    /// When the terminal fails.
+    fn give(&mut self, texts: Vec<String>) -> std::io::Result<()> {
+        self.tell(&texts.join("\n\n"))
+    }
+}
+
+/// What must be seen before the next question is answered.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Notice {
+    /// What it is.
+    pub what: String,
+    /// More of it, which goes first where there is little room.
+    pub more: String,
+    /// What to do about it, which never goes.
+    pub todo: String,
+}
+
+impl Notice {
+    /// From lines: the first says what it is, and the last, if there are more, what to do.
+    fn of(text: &str) -> Self {
+        let lines: Vec<&str> = text.trim_end().lines().collect();
+        let (what, rest) = lines.split_first().unwrap_or((&"", &[]));
+        let (todo, more) = rest.split_last().unwrap_or((&"", &[]));
+        Self {
+            what: (*what).to_owned(),
+            more: more.join("\n"),
+            todo: (*todo).to_owned(),
+        }
+    }
+
+    /// All of it.
+    fn text(&self) -> String {
+        let lines = [&self.what, &self.more, &self.todo].map(String::as_str);
+        let told: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();
+        told.join("\n")
     }
 }
 
@@ -137,7 +177,7 @@ pub fn run(
         let welcome = words.text("interview-welcome");
         prompter.tell(&welcome)?;
     }
-    let mut told = live::Told::already(machine.dangers(judge::judge));
+    let mut told = live::Told::already(machine.dangers(judge::judge), machine.told_parts());
     let mut explained = None;
     loop {
         let question = machine.question();
@@ -157,7 +197,7 @@ pub fn run(
             Err(PromptError::Terminal(error)) => return Err(error),
         };
         if input == Input::Explain {
-            prompter.tell(&explanation(words, &question))?;
+            prompter.give(explanation(words, &question))?;
             explained = Some(question.key);
             continue;
         }
@@ -188,7 +228,7 @@ pub fn run(
                     prompter.tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    let mut news = told.update(machine.dangers(judge::judge), machine.open());
+                    let mut news = told.update(machine.dangers(judge::judge), machine.told_parts());
                     if !news.is_empty() {
                         live::Told::in_full(&mut news, &machine.dangers(judge::build));
                     }
@@ -200,13 +240,13 @@ pub fn run(
                     // What is new says most, and stays whole longest.
                     news.sort_by_key(|news| !matches!(news, live::News::New(_)));
                     let news = news.iter().map(|news| news_text(words, news, &loads));
-                    prompter.keep(news.collect())?;
+                    prompter.keep(news.map(|text| Notice::of(&text)).collect())?;
                 }
             }
             Err(reject) => {
                 // What to do stands below what to compare with, where it is still seen.
                 if reject.key == "unknown-shape" {
-                    prompter.tell(&words.text("drawn-faces"))?;
+                    prompter.tell(&words.text(view::drawing(&question)))?;
                 }
                 prompter.tell(&words.refused(&reject))?;
             }
@@ -310,13 +350,18 @@ fn readable(
         .with("thousands", two.thousands))
 }
 
-/// The answer with its unit where it was typed without: that is said back.
+/// The answer with its unit where it was typed without, or as another number: that is said back.
 fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
     let (Input::Answer(typed), Input::Answer(whole)) = (typed, whole) else {
         return None;
     };
+    let number = |text: &str| -> String {
+        let digits = text.trim().chars();
+        digits.take_while(char::is_ascii_digit).collect()
+    };
     let bare = !typed.contains(char::is_alphabetic);
-    (bare && whole != typed.trim()).then(|| whole.clone())
+    let other = number(typed) != number(whole) && !typed.contains(['.', ',']);
+    (other || bare && whole != typed.trim()).then(|| whole.clone())
 }
 
 /// A bare number with the unit that the question shows first, if that makes it an answer.

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::draft::Draft;
+use super::draft::{Draft, Said};
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
@@ -128,6 +128,18 @@ pub(super) fn gear_plug(draft: &Draft, n: u8) -> Option<Plug> {
     } else {
         Plug::named(plug)
     }
+}
+
+/// Whether a part has no place in the plan: nobody knows what plug or what outlets it has.
+pub(super) fn is_left_out(draft: &Draft, n: u8) -> bool {
+    let unknown = |field: &str| draft.get(&format!("gear.{n}.{field}")) == Some(&Said::Unknown);
+    let own = common(draft, n).is_some_and(|(plug, _)| plug.is_empty());
+    let outlets = match (is_camper(draft, n), is_box(draft, n)) {
+        (true, _) => false,
+        (_, true) => unknown("outs"),
+        _ => own && unknown("ends"),
+    };
+    outlets || own && unknown("plug")
 }
 
 /// The receptacles of a cord; none of a box.
@@ -290,7 +302,7 @@ pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> 
 /// Every place to plug in.
 pub(super) fn places(draft: &Draft) -> Vec<Place> {
     let mut found: Vec<Place> = outlets(draft).map(Place::Outlet).collect();
-    for n in gear(draft) {
+    for n in gear(draft).filter(|n| !is_left_out(draft, *n)) {
         if is_box(draft, n) {
             for m in outs(draft, n) {
                 found.extend((1..=out_count(draft, n, m)).map(|copy| Place::Out(n, m, copy)));
@@ -435,7 +447,12 @@ impl Layout {
     fn feeds(&self, draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
         let mut found: Vec<(u8, Option<Place>)> = Vec::new();
         for n in gear(draft).take_while(|n| *n <= last) {
-            let place = if draft.text(&format!("gear.{n}.from")) == Some("none") {
+            let said = draft.get(&format!("gear.{n}.from"));
+            // Of what nobody knows where it goes the plan says nothing, and nothing is checked past it.
+            let loose = matches!(said, Some(Said::Unknown))
+                || said.and_then(Said::text) == Some("none")
+                || is_left_out(draft, n);
+            let place = if loose {
                 None
             } else {
                 let fits = self.may_feed(draft, n);

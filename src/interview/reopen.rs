@@ -34,7 +34,7 @@ fn said(step: &Step, answer: Answer<String>) -> Option<Said> {
     match answer {
         Answer::Known(text) if !text.is_empty() => Some(Said::Is(text)),
         Answer::Known(_) if step.none => Some(Said::None),
-        _ if step.unknown => Some(Said::Unknown),
+        _ if step.takes_unknown() => Some(Said::Unknown),
         _ if step.none => Some(Said::None),
         _ => None,
     }

@@ -14,7 +14,7 @@ use inquire::{InquireError, Select};
 use self::editor::Editor;
 use self::list::List;
 use super::view::typed;
-use super::{Input, PromptError, Prompter, Row, Shape, View};
+use super::{Input, Notice, PromptError, Prompter, Row, Shape, View};
 use crate::words::Words;
 
 /// The narrowest and widest text. Wider lines are hard to read.
@@ -29,11 +29,46 @@ pub fn present() -> bool {
 /// Leaves the terminal as it was before a question, for whoever ends the program in the middle of
 /// one.
 pub fn give_back() {
-    if !terminal::is_raw_mode_enabled().unwrap_or(false) {
-        return;
+    if terminal::is_raw_mode_enabled().unwrap_or(false) {
+        drop(Raw);
+        let _ = execute!(std::io::stderr(), style::Print("\n"));
     }
-    drop(Raw);
-    let _ = execute!(std::io::stderr(), style::Print("\n"));
+    echo::on();
+}
+
+/// Whether the terminal shows what is typed. Between questions nobody has been asked, and letters would stand anywhere on a
+/// page that is just being written.
+mod echo {
+    #[cfg(unix)]
+    use rustix::termios::{LocalModes, OptionalActions, tcgetattr, tcsetattr};
+
+    /// None is shown from now on.
+    #[cfg(unix)]
+    pub(super) fn off() {
+        set(|modes| modes.remove(LocalModes::ECHO));
+    }
+
+    /// All is again.
+    #[cfg(unix)]
+    pub(super) fn on() {
+        set(|modes| modes.insert(LocalModes::ECHO));
+    }
+
+    #[cfg(unix)]
+    fn set(change: impl Fn(&mut LocalModes)) {
+        let input = rustix::stdio::stdin();
+        // What is no terminal shows nothing anyway.
+        if let Ok(mut modes) = tcgetattr(input) {
+            change(&mut modes.local_modes);
+            let _ = tcsetattr(input, OptionalActions::Now, &modes);
+        }
+    }
+
+    #[cfg(not(unix))]
+    pub(super) fn off() {}
+
+    #[cfg(not(unix))]
+    pub(super) fn on() {}
 }
 
 /// Keys come one by one while it lives.
@@ -89,7 +124,9 @@ pub struct Terminal<'a> {
     /// What was marked in the list that was asked last, below this question: who asked for help has it still.
     marked: Option<(String, Vec<u8>)>,
     /// What was told and must still be seen with the next question.
-    kept: Vec<String>,
+    kept: Vec<Notice>,
+    /// What is to be read before it.
+    given: Vec<String>,
     /// How many lines were told since the last answer, which may scroll away.
     told: usize,
     /// How many lines stand below them, which may not: what is kept, and the question.
@@ -104,12 +141,14 @@ impl<'a> Terminal<'a> {
     /// With the words for what keys do.
     #[must_use]
     pub fn new(words: &'a Words) -> Self {
+        echo::off();
         Self {
             words,
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
             marked: None,
             kept: Vec::new(),
+            given: Vec::new(),
             told: 0,
             seen: 0,
             pasted: false,
@@ -139,16 +178,67 @@ impl<'a> Terminal<'a> {
         out.flush()
     }
 
-    /// Writes what must be seen with a question that takes so many lines: as much of it as there is room for.
-    fn write_kept(&mut self, question: usize) -> std::io::Result<()> {
+    /// Writes what must be seen with a question that takes so many lines. Where there is no room for what it is and what to
+    /// do, it is read first, whole.
+    fn write_kept(&mut self, question: usize) -> Result<(), PromptError> {
+        let kept = std::mem::take(&mut self.kept);
         let room = usize::from(size().1).saturating_sub(question);
-        for text in fitted(&std::mem::take(&mut self.kept), room) {
-            let (first, rest) = text.split_once('\n').unwrap_or((&text, ""));
+        let fitting = fitted(&kept, room);
+        let whole = || kept.iter().map(Notice::text).collect();
+        let texts: Vec<String> = fitting.clone().unwrap_or_else(whole);
+        let below = if fitting.is_some() { 0 } else { usize::MAX };
+        self.pages(&texts, true, below)
+    }
+
+    /// Writes these, as many at once as the screen holds; and waits for a key after each screen, the last too if so many
+    /// lines are to come below it that it would scroll away.
+    fn pages(&mut self, texts: &[String], bold: bool, below: usize) -> Result<(), PromptError> {
+        let rows = usize::from(size().1);
+        let mut used = 0;
+        for (at, text) in texts.iter().enumerate() {
+            let tall = wrap(text).len() + 1;
+            if at > 0 && below > 0 && used + tall + 1 > rows {
+                self.wait()?;
+                used = 0;
+            }
+            used += tall;
+            let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
             self.write("", false)?;
-            self.write(first, true)?;
+            self.write(first, bold)?;
             if !rest.is_empty() {
                 self.write(rest, false)?;
             }
+        }
+        if used > 0 && used.saturating_add(below) > rows {
+            self.wait()?;
+        }
+        Ok(())
+    }
+
+    /// Waits until somebody has read what is there.
+    fn wait(&mut self) -> Result<(), PromptError> {
+        let raw = Raw::new()?;
+        let mut out = std::io::stderr();
+        let hint = self.words.text("hint-go-on");
+        execute!(out, style::Print(format!("[{hint}]")))?;
+        let interrupted = loop {
+            match event::read()? {
+                Event::Key(key) if key.kind == KeyEventKind::Release => {}
+                Event::Key(key) if is_interrupt(key) => break true,
+                Event::Key(KeyEvent {
+                    code: KeyCode::Enter | KeyCode::Esc | KeyCode::Char(' '),
+                    ..
+                }) => break false,
+                _ => {}
+            }
+        };
+        let line = terminal::Clear(terminal::ClearType::CurrentLine);
+        execute!(out, cursor::MoveToColumn(0), line)?;
+        drop(raw);
+        // It may scroll away now.
+        self.seen = 0;
+        if interrupted {
+            return Err(PromptError::Interrupted);
         }
         Ok(())
     }
@@ -210,7 +300,7 @@ impl<'a> Terminal<'a> {
         let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
             let row = rows[at];
             if rows.iter().any(|row| row.holds(&typed.to_lowercase())) {
-                row.likeness(typed).map(i64::from)
+                row.likeness(typed)
             } else {
                 (row.input == Input::Explain).then_some(0)
             }
@@ -350,26 +440,22 @@ fn size() -> (u16, u16) {
 const SHORTEST_LIST: usize = 6;
 const SHORT_LIST: usize = 10;
 
-/// These texts in so many lines, each after a blank one. Where they take more, the last are shortened first: to their
-/// first line and the last, which says what to do, and then to the first, which says what it is.
-fn fitted(texts: &[String], room: usize) -> Vec<String> {
-    let mut texts = texts.to_vec();
+/// These in so many lines, each after a blank one; the last are shortened first. `None` where what they are and what to do
+/// takes more.
+fn fitted(kept: &[Notice], room: usize) -> Option<Vec<String>> {
+    let mut texts: Vec<String> = kept.iter().map(Notice::text).collect();
     let tall = |texts: &[String]| -> usize { texts.iter().map(|it| wrap(it).len() + 1).sum() };
-    for most in [2, 1] {
-        for at in (0..texts.len()).rev() {
-            let lines: Vec<&str> = texts[at].lines().collect();
-            if tall(&texts) > room && lines.len() > most {
-                let last = lines.last().filter(|_| most > 1).copied();
-                texts[at] = lines[..1]
-                    .iter()
-                    .copied()
-                    .chain(last)
-                    .collect::<Vec<_>>()
-                    .join("\n");
-            }
+    for (at, notice) in kept.iter().enumerate().rev() {
+        if tall(&texts) > room {
+            let more = String::new();
+            let short = Notice {
+                more,
+                ..notice.clone()
+            };
+            texts[at] = short.text();
         }
     }
-    texts
+    (tall(&texts) <= room).then_some(texts)
 }
 
 fn columns() -> usize {
@@ -452,9 +538,12 @@ impl Prompter for Terminal<'_> {
             Shape::List { rows, .. } => SHORT_LIST.min(rows.len() + 2),
         };
         let lines = head.iter().map(|(text, _)| wrap(text).len().max(1));
+        let lines = lines.sum::<usize>();
+        let given = std::mem::take(&mut self.given);
+        self.pages(&given, false, lines + SHORTEST_LIST.min(below) + 1)?;
         self.told = std::mem::take(&mut self.seen);
         let kept = self.kept.clone();
-        self.write_kept(lines.sum::<usize>() + below + 1)?;
+        self.write_kept(lines + below + 1)?;
         for (text, bold) in head {
             self.write(text, *bold)?;
         }
@@ -508,9 +597,20 @@ impl Prompter for Terminal<'_> {
         self.write(text, false)
     }
 
-    fn keep(&mut self, texts: Vec<String>) -> std::io::Result<()> {
-        self.kept.extend(texts);
+    fn keep(&mut self, notices: Vec<Notice>) -> std::io::Result<()> {
+        self.kept.extend(notices);
         Ok(())
+    }
+
+    fn give(&mut self, texts: Vec<String>) -> std::io::Result<()> {
+        self.given.extend(texts);
+        Ok(())
+    }
+}
+
+impl Drop for Terminal<'_> {
+    fn drop(&mut self) {
+        echo::on();
     }
 }
 
@@ -528,28 +628,30 @@ mod tests {
         assert!(rows.iter().map(|(at, _)| *at).eq(wanted));
     }
 
-    /// At 40 columns and 24 lines two dangers take more than there is: what each is stays, of the first what to do too.
+    /// What is not needed to act goes first, the last first. What to do never does: it is read before the question then.
     #[test]
-    fn what_must_be_seen_is_shortened_until_it_fits() {
-        let danger = |name: &str| {
-            let why = "Why: We do not know why, and so on.".to_owned();
-            [
-                format!("DANGER: {name}"),
-                why,
-                "Do: Stop the engine.".to_owned(),
-            ]
-            .join("\n")
+    fn what_must_be_seen_is_shortened_until_it_fits_and_never_loses_what_to_do() {
+        let danger = |name: &str| Notice {
+            what: format!("DANGER: {name}"),
+            more: "Why: We do not know why, and so on.".to_owned(),
+            todo: "Do: Stop the engine.".to_owned(),
         };
         let both = [danger("one"), danger("two")];
-        assert_eq!(fitted(&both, 8), both);
-        let shown = |room: usize| fitted(&both, room).join("|").replace('\n', " ");
+        let shown = |room: usize| Some(fitted(&both, room)?.join("|").replace('\n', " "));
+        let whole = "DANGER: one Why: We do not know why, and so on. Do: Stop the engine.";
+        assert_eq!(
+            shown(8),
+            Some(format!("{whole}|{}", whole.replace("one", "two")))
+        );
         assert_eq!(
             shown(7),
-            "DANGER: one Why: We do not know why, and so on. Do: Stop the engine.|\
-             DANGER: two Do: Stop the engine."
+            Some(format!("{whole}|DANGER: two Do: Stop the engine."))
         );
-        assert_eq!(shown(5), "DANGER: one Do: Stop the engine.|DANGER: two");
-        assert_eq!(shown(1), "DANGER: one|DANGER: two");
+        assert_eq!(
+            shown(6).as_deref(),
+            Some("DANGER: one Do: Stop the engine.|DANGER: two Do: Stop the engine.")
+        );
+        assert_eq!(shown(5), None);
     }
 
     #[test]

@@ -56,6 +56,8 @@ pub struct Row {
     pub text: String,
     /// Further words by which it is found.
     pub also: String,
+    /// Of rows that are found alike the smaller comes first.
+    pub size: u32,
     /// What picking it means.
     pub input: Input,
 }
@@ -66,6 +68,7 @@ impl Row {
         Self {
             text: text.into(),
             also: String::new(),
+            size: 0,
             input,
         }
     }
@@ -87,14 +90,28 @@ impl Row {
             .all(|word| text.contains(word) || also.contains(word))
     }
 
-    /// How much it is what was typed, if each word of that is in it: most where it begins so, then where it holds it in
-    /// one.
-    pub(super) fn likeness(&self, typed: &str) -> Option<u8> {
+    /// How much it is what was typed, if each word of that is in it: most where it begins with these words, then where they
+    /// are words of it, then where it begins so, then where they are words by which it is found. Of equals the smaller.
+    pub(super) fn likeness(&self, typed: &str) -> Option<i64> {
         let (typed, text) = (typed.to_lowercase(), self.text.to_lowercase());
-        self.holds(&typed).then(|| match typed.trim() {
-            whole if text.starts_with(whole) => 2,
-            whole => u8::from(text.contains(whole)),
-        })
+        let whole = typed.trim();
+        // As they stand, until something is typed.
+        if whole.is_empty() {
+            return Some(0);
+        }
+        let words_of = |text: &str, typed: &str| {
+            let of: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
+            typed.split_whitespace().all(|word| of.contains(&word))
+        };
+        let begins = text.strip_prefix(whole);
+        let likeness = match begins {
+            Some(rest) if !rest.starts_with(char::is_alphanumeric) => 4,
+            _ if words_of(&text, whole) => 3,
+            Some(_) => 2,
+            None => i64::from(words_of(&self.also.to_lowercase(), whole)),
+        };
+        let smaller = (likeness << 32) - i64::from(self.size);
+        self.holds(&typed).then_some(smaller)
     }
 }
 
@@ -139,12 +156,22 @@ impl View {
 
 /// A danger in words: what, why and what to do; short when it was told before.
 pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -> String {
-    let (key, finding) = match news {
-        live::News::New(finding) => ("note-danger", finding),
-        live::News::Also(finding) => ("note-danger-also", finding),
-        live::News::Gone(finding) => ("note-danger-gone", finding),
+    let (key, finding, more) = match news {
+        live::News::New(finding) => ("note-danger", finding, &[][..]),
+        live::News::Also(finding, more) => ("note-danger-also", finding, more.as_slice()),
+        live::News::Gone(finding) => ("note-danger-gone", finding, &[][..]),
     };
     let text = words.finding(finding, loads);
+    // Where the title names them all, once is enough.
+    let more = crate::words::names_of(more, loads).into_iter();
+    let named = |name: &&str| !text.title.contains(&words.quoted([*name].into_iter()));
+    let more: Vec<&str> = if more.clone().any(|name| named(&name)) {
+        more.collect()
+    } else {
+        Vec::new()
+    };
+    let named = if more.is_empty() { "yes" } else { "no" };
+    let more = words.quoted(more.into_iter());
     // Where the title says what is not known, that is not said again.
     let told =
         key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
@@ -160,6 +187,8 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         [
             ("signal", text.signal.into()),
             ("title", text.title.into()),
+            ("named", named.into()),
+            ("more", more.into()),
             ("why", why.into()),
             ("fix", text.fix.into()),
         ],
@@ -297,6 +326,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
                     .as_ref()
                     .map(|key| words.text(key))
                     .unwrap_or_default(),
+                size: item.watts,
                 input: Input::Answer(item.value.clone()),
             })
             .collect(),
@@ -304,6 +334,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
             .map(|value| Row {
                 text: words.text(&format!("pick-{value}")),
                 also: words.text(&format!("pick-{value}.also")),
+                size: 0,
                 input: Input::Answer(value.to_owned()),
             })
             .into(),
@@ -315,16 +346,26 @@ fn shape(words: &Words, question: &Question) -> Shape {
         rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
     if question.allows(&Input::Unknown) || question.drawn() {
+        // Without its outlets there is no generator to plan with: who does not know them goes and looks.
+        let (key, input) = match question.id {
+            _ if question.left_out => ("pick-left-out", Input::Unknown),
+            "outlet-list" => ("pick-look-first", Input::Quit),
+            _ => ("pick-unknown", Input::Unknown),
+        };
         rows.push(Row {
-            text: words.text("pick-unknown"),
+            text: words.text(key),
             also: words.text("pick-unknown.also"),
-            input: Input::Unknown,
+            size: 0,
+            input,
         });
     }
     if question.allows(&Input::NotBought) {
         rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
     }
     let review = question.key == "review";
+    if question.id == "review-quit" {
+        rows.insert(0, Row::new(words.text("pick-review-quit"), Input::Quit));
+    }
     if review || matches!(question.id, "gear-from" | "load-on") {
         rows.push(Row::new(words.text("pick-picture"), Input::Picture));
     }
@@ -397,14 +438,22 @@ fn line(words: &Words, question: &Question) -> Shape {
 }
 
 /// What `?` tells: the help of the question, and the drawings of faces where they help.
-pub(super) fn explanation(words: &Words, question: &Question) -> String {
+pub(super) fn explanation(words: &Words, question: &Question) -> Vec<String> {
     let key = format!("ask-{}.help", question.id);
-    let mut text = words.text(&key);
+    let mut texts = vec![words.text(&key)];
     if question.drawn() || matches!(question.id, "gear-list" | "gear-what" | "load-plug") {
-        text.push_str("\n\n");
-        text.push_str(&words.text("drawn-faces"));
+        texts.push(words.text(drawing(question)));
     }
-    text
+    texts
+}
+
+/// The drawings that help with a question.
+pub(super) fn drawing(question: &Question) -> &'static str {
+    if question.asks_plug() {
+        "drawn-plugs"
+    } else {
+        "drawn-faces"
+    }
 }
 
 /// What follows from an answer that nobody knows, and how to find it out.
@@ -414,6 +463,14 @@ pub(super) fn not_known(
     question: &Question,
     explained: bool,
 ) -> String {
+    let about = question.about.as_ref().map(|about| label(words, about));
+    let part = [("part", about.unwrap_or_default().into())];
+    if question.left_out {
+        return words.with("note-left-out", part);
+    }
+    if question.id == "gear-from" {
+        return words.with("note-unplugged", part);
+    }
     let taken = machine.taken(&question.key);
     if !taken.is_empty() {
         let plan = super::plan_of(machine.draft(), &|key| words.text(key));
@@ -423,7 +480,7 @@ pub(super) fn not_known(
     if explained {
         return noted;
     }
-    noted + "\n" + &explanation(words, question)
+    noted + "\n" + &explanation(words, question).join("\n\n")
 }
 
 /// What a typed line means: a spoken word, a key word for back or help, or an answer.

@@ -858,7 +858,7 @@ fn name_of<'a>(id: &'a str, loads: &'a [LoadFacts]) -> &'a str {
 }
 
 /// The same of several, each name once.
-fn names_of<'a>(ids: &'a [Id], loads: &'a [LoadFacts]) -> Vec<&'a str> {
+pub(crate) fn names_of<'a>(ids: &'a [Id], loads: &'a [LoadFacts]) -> Vec<&'a str> {
     let mut names: Vec<&str> = Vec::new();
     for id in ids {
         let name = name_of(id.as_str(), loads);

@@ -6,8 +6,11 @@
 //! printed for the other half. So a number that could be either is handed back with both readings,
 //! and whoever knows what was asked for sees whether both can be meant.
 
-use super::Words;
-use crate::quantity::one_reading;
+use rust_decimal::Decimal;
+
+use super::{Show, Words};
+use crate::quantity::{Amount, one_reading};
+use crate::tables::exhaust::STEP;
 
 /// A number that means one thing to some readers and another to others.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -47,6 +50,9 @@ impl Words {
     /// # Errors
     /// When a number in it has two readings.
     pub fn plain_numbers(&self, text: &str) -> Result<String, Box<TwoMeanings>> {
+        if let Some(length) = self.paced(text) {
+            return Ok(length);
+        }
         let mark = self.numbers.decimal_mark();
         let read = |reading| self.plain_units(&numbers(text, reading));
         let Some(found) = first_of_two(text) else {
@@ -61,6 +67,20 @@ impl Words {
             as_thousands: read(Reading::Thousands),
             decimals_are_usual: found.contains(mark),
         }))
+    }
+
+    /// A number of steps as a length, each as long as the questions say.
+    fn paced(&self, text: &str) -> Option<String> {
+        let text = text.trim().to_lowercase();
+        let (count, word) = text.split_at(text.find(char::is_alphabetic)?);
+        let count: u16 = count.trim().parse().ok()?;
+        let names = self.text("typed-unit.step");
+        names.split(' ').find(|name| *name == word)?;
+        let step = self.amount(Amount::of(STEP), Show::AtMost);
+        let (each, unit) = step.split_once('\u{a0}')?;
+        let each: Decimal = each.replace(',', ".").parse().ok()?;
+        let length = (each * Decimal::from(count)).normalize();
+        Some(format!("{length} {unit}"))
     }
 
     /// The same the other way: an answer that a plan keeps, as the reader would type it.
@@ -307,6 +327,11 @@ mod tests {
     fn the_readers_words_for_units() {
         let words = Words::english();
         assert_eq!(words.plain_numbers("40 feet"), Ok("40 ft".to_owned()));
+        // As long as the questions say that a step is.
+        assert_eq!(words.plain_numbers("40 steps"), Ok("80 ft".to_owned()));
+        assert_eq!(words.plain_numbers("1 step"), Ok("2 ft".to_owned()));
+        let metric = Words::new("de", crate::words::Units::Metric).unwrap();
+        assert_eq!(metric.plain_numbers("40 Schritte"), Ok("24 m".to_owned()));
         assert_eq!(
             words.plain_numbers("58 dBA at 23 ft"),
             Ok("58 dBA at 23 ft".to_owned())

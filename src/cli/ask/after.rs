@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use tallywatt::interview::{self, Input, Row, Shape, View};
+use tallywatt::interview::{self, Input, Notice, Row, Shape, View};
 use tallywatt::mend::{self, Mended};
 use tallywatt::plan::{Plan, store};
 use tallywatt::report::{Repair, Report};
@@ -67,7 +67,11 @@ pub(super) fn after(
     let steps = (1..).zip(steps);
     asker.keep(
         steps
-            .map(|(at, [step, more])| format!("{at}. {step}\n{more}"))
+            .map(|(at, [step, more])| Notice {
+                what: format!("{at}. {step}"),
+                more,
+                todo: String::new(),
+            })
             .collect(),
     )?;
     loop {

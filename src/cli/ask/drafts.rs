@@ -10,23 +10,30 @@ use tallywatt::plan::store::{self, Drafts};
 use tallywatt::words::{Words, problem};
 
 use super::edited::Edited;
+use super::interrupt;
 use super::{Answered, Asker, STEM};
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::{Done, clock, prints};
 
 /// Keeps the draft, but for one that changes nothing in the plan file it was made from.
-pub(super) struct Keeper {
+pub(super) struct Keeper<'a> {
     pub(super) kept: Kept,
     pub(super) unchanged: Option<BTreeMap<String, Said>>,
+    /// What is said when somebody breaks off between questions, and in which words.
+    pub(super) breaking_off: interrupt::Said,
+    pub(super) words: &'a Words,
 }
 
-impl Keep for Keeper {
+impl Keep for Keeper<'_> {
     fn keep(&mut self, draft: &Draft) -> io::Result<()> {
         if self.unchanged.as_ref() == Some(&draft.answers) {
             return Ok(());
         }
         self.unchanged = None;
-        self.kept.keep(draft)
+        let kept = self.kept.keep(draft);
+        let stopped = super::stopped(&draft.name, &self.kept, self.words);
+        self.breaking_off.set(stopped.shown(self.words));
+        kept
     }
 }
 
@@ -35,6 +42,8 @@ pub(super) struct Kept {
     draft: Option<store::Draft>,
     /// What was answered last is not in it.
     behind: bool,
+    /// Something was answered.
+    holds: bool,
     /// That something could not be saved was told.
     told: bool,
 }
@@ -44,6 +53,7 @@ impl Kept {
         Self {
             draft,
             behind: false,
+            holds: false,
             told: false,
         }
     }
@@ -63,6 +73,11 @@ impl Kept {
         self.draft.is_some() && !self.behind
     }
 
+    /// Whether nothing was answered that is not in the plan file.
+    pub(super) const fn is_empty(&self) -> bool {
+        !self.holds
+    }
+
     /// What the draft is called.
     fn name(&self, stem: &str) -> String {
         let name = self.draft.as_ref().map(|draft| draft.name().as_str());
@@ -73,6 +88,7 @@ impl Kept {
 impl Keep for Kept {
     /// A disk that was full may have room again: each answer is tried, and a failure is told once.
     fn keep(&mut self, draft: &Draft) -> io::Result<()> {
+        self.holds = !draft.answers.is_empty();
         let Some(kept) = &self.draft else {
             return Ok(());
         };

@@ -8,7 +8,7 @@ use tallywatt::words::Words;
 
 use super::STEM;
 use crate::cli::failure::{Failure, Kind};
-use crate::cli::prints;
+use crate::cli::{command, prints};
 
 /// A plan file, and what the interview made of it. Somebody else may change the file meanwhile:
 /// what is changed here is put into whatever stands there at the end.
@@ -44,8 +44,9 @@ impl Edited {
         let shown = path.display().to_string();
         let mut draft = interview::draft_of(&plan, STEM).ok_or_else(|| {
             let values = [("path", shown.as_str().into())];
+            let check = command(&["tallywatt", "check", &shown]);
             Failure::text(Kind::Usage, words.with("interview-too-large", values))
-                .hint(words.text("interview-too-large-help"))
+                .hint(words.with("interview-too-large-help", [("command", check.into())]))
         })?;
         draft.plan = Some(shown);
         draft.base = Some(base.clone());

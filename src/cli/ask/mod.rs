@@ -13,12 +13,12 @@ use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
-use tallywatt::interview::{self, Input, Outcome, PromptError, Prompter, Start, View};
+use tallywatt::interview::{self, Input, Notice, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
 use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts};
 use tallywatt::report::{self, Report};
-use tallywatt::words::Words;
+use tallywatt::words::{Words, wrapping};
 
 use after::After;
 use drafts::{Keeper, Kept, Opened};
@@ -27,7 +27,7 @@ use edited::Edited;
 use super::args::How;
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints};
+use super::{Done, check, command, prints, width};
 
 /// Where tests and people with a bin of their own keep drafts.
 const DATA: &str = "TALLYWATT_DATA";
@@ -54,8 +54,8 @@ impl Asker<'_> {
         told.map_err(|error| terminal_failed(&error, self.words))
     }
 
-    fn keep(&mut self, texts: Vec<String>) -> Result<(), Failure> {
-        let kept = self.prompter.keep(texts);
+    fn keep(&mut self, notices: Vec<Notice>) -> Result<(), Failure> {
+        let kept = self.prompter.keep(notices);
         kept.map_err(|error| terminal_failed(&error, self.words))
     }
 
@@ -148,8 +148,9 @@ fn hold(
     let mut kept = Keeper {
         kept,
         unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
+        breaking_off,
+        words,
     };
-    breaking_off.set(stopped(&draft.name, &kept.kept, words).shown(words));
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
@@ -213,9 +214,7 @@ fn hold(
             }
             After::Save => {
                 kept.kept.remove(words)?;
-                let path = draft.plan.unwrap_or_default();
-                let saved = words.with("interview-saved", [("path", path.into())]);
-                return Ok(Done::saying(saved + "\n"));
+                return Ok(saved(&draft.plan.unwrap_or_default(), words));
             }
             After::Print(into) => {
                 let done = after::print(&into, &plan, &text, &report, words, reader)?;
@@ -224,6 +223,15 @@ fn hold(
             }
         }
     }
+}
+
+/// Saved, and how to print it.
+fn saved(path: &str, words: &Words) -> Done {
+    let folder = prints::folder_for(Path::new(path));
+    let print = command(&["tallywatt", "print", path, "--into", &folder]);
+    let values = [("path", path.into()), ("command", print.into())];
+    let saved = words.with("interview-saved", values);
+    Done::saying(textwrap::fill(&saved, wrapping(width()).break_words(false)) + "\n")
 }
 
 /// What a change has done to the findings.
@@ -269,6 +277,9 @@ fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure 
 
 /// Broken off in the middle: the draft of this name goes on, if it was kept.
 fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
+    if kept.is_empty() {
+        return Failure::text(Kind::Interrupted, words.text("interview-stopped"));
+    }
     if !kept.is_kept() {
         return Failure::text(Kind::Interrupted, words.text("interview-stopped-lost"));
     }
@@ -282,6 +293,9 @@ fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
 
 /// Left, likewise.
 fn left(draft: &str, kept: &Kept, words: &Words) -> Done {
+    if kept.is_empty() {
+        return Done::saying(words.text("interview-stopped") + "\n");
+    }
     if !kept.is_kept() {
         return Done::saying(words.text("interview-stopped-lost") + "\n");
     }

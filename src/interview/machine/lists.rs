@@ -10,7 +10,7 @@ use crate::plan::{Refusal, bounds};
 use crate::tables::occasions;
 
 /// The question of what runs in a camper: what is marked are loads, which are there already.
-const INSIDE: &str = "gear-inside";
+pub(super) const INSIDE: &str = "gear-inside";
 
 /// Where the parts of a list are kept.
 struct List {
@@ -230,6 +230,9 @@ impl Machine {
 
     /// What is marked in a list, if it was answered.
     pub(super) fn marked(&self, place: &Place) -> Option<Said> {
+        if place.step.takes_unknown() && self.draft.get(&place.key()) == Some(&Said::Unknown) {
+            return Some(Said::Unknown);
+        }
         if place.step.id == INSIDE {
             self.draft.get(&place.key())?;
             let inside = self.inside(place.at.n);
@@ -328,6 +331,8 @@ impl Machine {
                 .insert(place.key(), Said::Is(all.join(",")));
             return Ok(None);
         };
+        // What it asks is known now.
+        self.draft.answers.remove(&place.key());
         let before = list.marked(&self.draft);
         let mut wanted: Vec<(u8, String)> = if beside { before.clone() } else { Vec::new() };
         let mut usual = Vec::new();

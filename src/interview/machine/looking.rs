@@ -13,7 +13,15 @@ impl Machine {
 
     /// The questions that find out what dangers and warnings rest on, what clears most first.
     pub(super) fn looks(&self, report: &Report) -> Vec<String> {
-        self.ask_for(report.figures.looks.iter().flat_map(|look| &look.fields))
+        let mut keys = self.ask_for(report.figures.looks.iter().flat_map(|look| &look.fields));
+        // What is not bought yet is on the list of what to buy, and nobody can look at it.
+        let places = self.places();
+        let to_buy = |key: &String| {
+            let mut asked = places.iter().filter(|place| place.key() == *key);
+            asked.any(|place| super::waits(&self.draft, place.step, place.at))
+        };
+        keys.retain(|key| !to_buy(key));
+        keys
     }
 
     /// The keys of the questions that ask for these fields, each once.

@@ -67,6 +67,8 @@ pub struct Question {
     pub default: Suggestion,
     /// What is an answer besides: that somebody does not know, that there is none, that it is not bought yet.
     pub besides: Vec<Input>,
+    /// Whether a part of which nobody knows this is left out of the plan.
+    pub left_out: bool,
     /// Whether it is asked in its turn: not one that a page led to.
     pub in_turn: bool,
 }
@@ -83,6 +85,11 @@ impl Question {
             self.id,
             "outlet-list" | "outlet-face" | "out-list" | "out-face" | "gear-plug" | "gear-ends"
         )
+    }
+
+    /// Whether that is the shape of a plug.
+    pub(super) fn asks_plug(&self) -> bool {
+        matches!(self.id, "gear-plug" | "load-plug")
     }
 }
 
@@ -117,6 +124,19 @@ impl Place {
     fn items(&self, draft: &Draft) -> Vec<Item> {
         self.step.items(draft, self.at).unwrap_or_default()
     }
+}
+
+/// Whether a question is for the review page only, as its part stands: of what is left out of the plan nothing more is asked,
+/// and of what is not bought yet, what somebody chooses.
+fn waits(draft: &Draft, step: &Step, at: At) -> bool {
+    let bought = match step.group {
+        Group::Generator | Group::Outlet | Group::Outlets => "generator.bought".to_owned(),
+        Group::Gear | Group::Out => format!("gear.{}.bought", at.n),
+        Group::Fuel | Group::Loads | Group::Load | Group::Site | Group::Gears => return false,
+    };
+    let in_gear = matches!(step.group, Group::Gear | Group::Out);
+    let left_out = in_gear && parts::is_left_out(draft, at.n);
+    left_out || !step.chosen && draft.text(&bought) == Some("no")
 }
 
 fn part_key(group: Group, at: At) -> String {
@@ -155,6 +175,8 @@ pub struct Machine {
     cursor: Cursor,
     /// While what is to be looked at is gone through, the questions that were asked already.
     looked_at: Option<Vec<String>>,
+    /// The list that was answered with nothing once: who does so again means it.
+    nothing: Option<String>,
     over: bool,
     left: bool,
 }
@@ -167,6 +189,7 @@ impl Machine {
             draft,
             cursor: Cursor::Front,
             looked_at: None,
+            nothing: None,
             over: false,
             left: false,
         }
@@ -214,7 +237,10 @@ impl Machine {
         let mut all = Vec::new();
         let mut add = |list: &'static [Step], at: At| {
             for step in list {
-                let ask = (step.when)(draft, at);
+                let ask = match (step.when)(draft, at) {
+                    Ask::Flow if waits(draft, step, at) => Ask::Later,
+                    ask => ask,
+                };
                 if ask != Ask::No {
                     all.push(Place { step, at, ask });
                 }
@@ -330,6 +356,7 @@ impl Machine {
                 .usual(place)
                 .map_or(Suggestion::Nothing, Suggestion::Said),
             besides: place.step.besides(),
+            left_out: place.step.unknown == steps::Unknown::LeftOut,
             key,
             in_turn,
         }
@@ -454,6 +481,10 @@ impl Machine {
                 let page = page_cursor(page);
                 Some(self.look_back().unwrap_or(page))
             }
+            // A plan that was opened again begins on its page.
+            Cursor::Front if self.draft.plan.is_some() && self.here().is_none() => {
+                Some(Cursor::Part(review::QUIT.into()))
+            }
             Cursor::At { .. } | Cursor::Front => {
                 let flow = self.flow();
                 let at = match self.here() {
@@ -473,7 +504,14 @@ impl Machine {
     fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Refusal> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
+        if place.step.id == lists::INSIDE
+            && said.text() == Some("done")
+            && self.nothing.replace(place.key()) != Some(place.key())
+        {
+            return Err(Refusal::new("nothing-inside"));
+        }
         let before = self.draft.clone();
+        let was_plugged = self.plugged_in();
         let adding = self.is_adding();
         let added = if let (Takes::Many(_), Some(text)) = (place.step.takes, said.text()) {
             self.keep_marked(place, text, adding)
@@ -508,7 +546,9 @@ impl Machine {
         {
             self.cursor = Cursor::Front;
         }
-        Ok(added.into_iter().chain(self.notes(place)).collect())
+        let plugged = self.plugged_notes(&was_plugged);
+        let notes = self.notes(place).into_iter().chain(plugged);
+        Ok(added.into_iter().chain(notes).collect())
     }
 
     /// To the question after this one.
@@ -602,7 +642,7 @@ impl Machine {
             }
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
-            Input::Unknown if step.unknown => Ok(Said::Unknown),
+            Input::Unknown if step.takes_unknown() => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
@@ -618,7 +658,7 @@ impl Machine {
     fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
-            Said::Unknown if step.unknown => return Ok(()),
+            Said::Unknown if step.takes_unknown() => return Ok(()),
             Said::None if step.none => return Ok(()),
             // Ours, whatever it says.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),

@@ -10,6 +10,9 @@ use crate::interview::steps::{Ask, Group, Item, Label, Suggestion, Takes};
 use crate::plan::Refusal;
 use crate::report::Assumption;
 
+/// The page that asks whether somebody leaves.
+pub(super) const QUIT: &str = "quit";
+
 impl Machine {
     /// The keys of the parts that have a line on the review page.
     pub(super) fn parts(&self) -> Vec<String> {
@@ -46,6 +49,9 @@ impl Machine {
             ];
             let rows = rows.map(|(value, word)| plain_item(value, word)).into();
             ("add".into(), "review-add", None, rows)
+        } else if self.cursor == Cursor::Part(QUIT.into()) {
+            let rows = vec![plain_item("back", "pick-review-stay")];
+            (QUIT.into(), "review-quit", None, rows)
         } else if let Cursor::Part(part) = &self.cursor {
             let mut rows: Vec<Item> = self
                 .of_part(part)
@@ -94,6 +100,7 @@ impl Machine {
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(start)),
             besides: Vec::new(),
+            left_out: false,
             in_turn: false,
         }
     }
@@ -125,19 +132,19 @@ impl Machine {
         }
     }
 
-    /// One line of the review page: what matters most about the part, and how much is not known. A mark at what was
+    /// One line of the review page: what matters most about the part. A mark at what was
     /// taken for the unsafe case, because the answers to these questions leave it open.
     fn line(&self, part: &str, open: &BTreeSet<String>) -> Item {
         let mut shown = Vec::new();
-        let mut unknown = 0_usize;
         let places = self.of_part(part);
-        let marked = places.iter().any(|place| open.contains(&place.key()));
+        let left_out = match places.first() {
+            Some(first) if part.starts_with("gear.") => parts::is_left_out(&self.draft, first.at.n),
+            _ => false,
+        };
+        let marked = left_out || places.iter().any(|place| open.contains(&place.key()));
         let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
         for place in places.into_iter().filter(|_| asked) {
             let said = self.draft.get(&place.key());
-            if matches!(said, Some(Said::Unknown)) || open.contains(&place.key()) {
-                unknown += 1;
-            }
             let telling = matches!(
                 place.step.id,
                 "generator-name"
@@ -183,10 +190,9 @@ impl Machine {
                 });
             }
         }
-        if unknown > 0 {
+        if left_out {
             // First, where a narrow screen does not cut it.
-            let count = vec![("count", unknown.to_string().into())];
-            shown.insert(0, Label::Word("shown-open".into(), count));
+            shown.insert(0, Label::word("shown-left-out"));
         }
         if shown.is_empty() {
             shown.push(Label::word("shown-open-one"));

@@ -1,29 +1,27 @@
 //! What is told between questions: dangers, what is taken for an unknown answer, what is left.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use super::{Machine, Note, Place, load_label};
 use crate::interview::draft::Draft;
 use crate::interview::parts::{self, Ids};
-use crate::interview::steps::{Group, Label};
-use crate::interview::{build, live};
-use crate::plan::Plan;
+use crate::interview::steps::{self, Group, Label};
+use crate::interview::{build, form, live};
 use crate::plan::problem::Value;
+use crate::plan::{Id, Outlet, Plan};
 use crate::quantity::{Amount, Power};
 use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;
+use crate::tables::shape::Receptacle;
 
 impl Machine {
-    /// Whether questions are still to come.
-    pub(in crate::interview) fn open(&self) -> bool {
-        self.flow().iter().any(|place| !self.is_answered(place))
-    }
-
-    /// The dangers that are certain from the answers so far.
-    pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
+    /// The parts and loads, by whether all is answered of them.
+    pub(in crate::interview) fn told_parts(&self) -> live::Parts {
         let draft = &self.draft;
         let ids = Ids::new(draft);
         let loads = parts::load_ids(draft, &ids);
-        let unfinished = self
-            .flow()
+        let flow = self.flow();
+        let waiting = flow
             .iter()
             .filter(|place| !self.is_answered(place))
             // What is not named yet is no part.
@@ -35,16 +33,25 @@ impl Machine {
                     .find(|(n, _)| *n == place.at.n)
                     .map(|(_, id)| id.clone()),
                 _ => None,
-            })
-            .collect();
-        live::dangers(draft, &unfinished, judge)
+            });
+        let waiting = waiting.collect();
+        let gear = parts::gear(draft).map(|n| ids.gear(n));
+        let all = gear.chain(loads.iter().map(|(_, id)| id.clone()));
+        let finished = all.filter(|id| !BTreeSet::contains(&waiting, id)).collect();
+        live::Parts { finished, waiting }
+    }
+
+    /// The dangers that are certain from the answers so far.
+    pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
+        live::dangers(&self.draft, &self.told_parts().waiting, judge)
     }
 
     /// What the plan takes for the answer to this question, which nobody knows, of each part that it asks about. Of
     /// an answer that says several things the first.
     pub(in crate::interview) fn taken(&self, key: &str) -> Vec<Assumption> {
         let line_of = self.lines();
-        let plan = build::plan(&self.draft, &|key| key.to_owned());
+        let mut plan = build::plan(&self.draft, &|key| key.to_owned());
+        plug_all_in(&mut plan);
         let mut taken = crate::judge::judge(&plan).figures.assumed;
         taken.retain(|it| self.leaves_open(&it.field, &line_of).as_deref() == Some(key));
         let why = taken.first().map(|it| it.why);
@@ -65,10 +72,89 @@ impl Machine {
         Some(if is_figure { figure.to_owned() } else { key })
     }
 
+    /// Where each part of which all is answered is plugged in without a question, for it fits one place; `None` of one
+    /// whose plug goes in nowhere so far.
+    pub(super) fn plugged_in(&self) -> BTreeMap<u8, Option<parts::Place>> {
+        let draft = &self.draft;
+        let asked = self.flow();
+        let waiting = |n: u8| {
+            let of_part = |place: &&Place| {
+                matches!(place.step.group, Group::Gear | Group::Out) && place.at.n == n
+            };
+            let mut own = asked.iter().filter(of_part);
+            own.any(|place| !self.is_answered(place) && place.step.field != "from")
+        };
+        let there = parts::gear(draft).filter(|n| !parts::is_left_out(draft, *n));
+        let unasked = there.filter(|n| draft.get(&format!("gear.{n}.from")).is_none());
+        unasked
+            .filter_map(|n| {
+                parts::gear_plug(draft, n)?;
+                if !parts::fits_somewhere(draft, n) {
+                    return Some((n, None));
+                }
+                let place = parts::sole_feed(draft, n).filter(|_| !waiting(n))?;
+                Some((n, Some(place)))
+            })
+            .collect()
+    }
+
+    /// What is told of the parts that were plugged in just now, or of which it came out that they go in nowhere.
+    pub(super) fn plugged_notes(&self, before: &BTreeMap<u8, Option<parts::Place>>) -> Vec<Note> {
+        let ids = Ids::new(&self.draft);
+        let now = self.plugged_in().into_iter();
+        let new = now.filter(|(n, place)| before.get(n) != Some(place));
+        let note = |(n, place): (u8, Option<parts::Place>)| {
+            let part = ("part", ids.gear(n).into());
+            let Some(place) = place else {
+                let adapters = steps::adapters(&self.draft, n);
+                let key = if adapters.is_empty() {
+                    "fits-nowhere"
+                } else {
+                    "fits-by-adapter"
+                };
+                let adapters = ("adapters", Value::Words(adapters));
+                return Note {
+                    key,
+                    values: vec![part, adapters],
+                };
+            };
+            let values = vec![part, ("place", ids.of(place).into())];
+            Note {
+                key: "plugged",
+                values,
+            }
+        };
+        new.map(note).collect()
+    }
+
+    /// What was read on a cord, as it was understood.
+    fn read_on(&self, place: &Place) -> Option<Note> {
+        let read = form::jacket(self.draft.text(&place.key())?).ok()?;
+        let outdoor = match read.outdoor {
+            Some(true) => "yes",
+            Some(false) => "no",
+            None => "unknown",
+        };
+        let count = read
+            .conductors
+            .map_or_else(|| "unknown".to_owned(), |it| it.to_string());
+        Some(Note {
+            key: "jacket",
+            values: vec![
+                ("wire", read.wire.to_string().into()),
+                ("count", count.into()),
+                ("outdoor", outdoor.to_owned().into()),
+            ],
+        })
+    }
+
     /// What the set has left once these are named, in watts as they stand: the rules will count
     /// starting and power factor too. Of each that it cannot run at all, that.
     pub(super) fn notes(&self, place: &Place) -> Vec<Note> {
         let draft = &self.draft;
+        if place.step.field == "jacket" {
+            return self.read_on(place).into_iter().collect();
+        }
         let told: Vec<u8> = match (place.step.group, place.step.field) {
             (Group::Loads, _) => parts::loads(draft).collect(),
             (Group::Load, "running" | "count" | "starting") => vec![place.at.n],
@@ -124,6 +210,29 @@ impl Machine {
             },
             values: vec![("all", watts(all)), ("rated", given), ("left", whole(left))],
         }]
+    }
+}
+
+/// Gives each part that is plugged into nothing an outlet of its own: of what is not in use nothing is assumed, and
+/// where a part goes is asked last.
+fn plug_all_in(plan: &mut Plan) {
+    let cords = plan
+        .cords
+        .iter_mut()
+        .map(|cord| (cord.plug, &mut cord.from));
+    let boxes = plan
+        .boxes
+        .iter_mut()
+        .map(|holder| (holder.inlet, &mut holder.from));
+    for (at, (plug, from)) in cords.chain(boxes).enumerate() {
+        if let (None, Some(id)) = (&from, Id::new(&format!("outlet-of-{at}"))) {
+            *from = Some(id.clone());
+            plan.generator.outlets.push(Outlet {
+                id,
+                shape: Receptacle(plug.0),
+                ..Outlet::default()
+            });
+        }
     }
 }
 

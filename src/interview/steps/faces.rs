@@ -31,7 +31,7 @@ pub(super) fn face_item(shape: Receptacle, value: String, word: &str) -> Item {
         ("code", shape.to_string().into()),
         ("amps", shape.0.rating().amount().to_string().into()),
     ];
-    Item::new(value, Label::Word(word.into(), values))
+    Item::new(value, Label::Word(word.into(), values)).found_by(format!("face-{shape}.also"))
 }
 
 /// A shape and the breaker that belongs to it, as one answer.

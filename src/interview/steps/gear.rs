@@ -11,7 +11,7 @@ use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Id, bounds};
 use crate::supply::Supply;
-use crate::tables::shape::{Circuit, Configuration, Receptacle};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::Verdicts;
 
 /// The most cords, adapters and boxes.
@@ -43,6 +43,23 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box", "", ""),
 ];
 
+/// The usual adapters by which the plug of a part goes into an outlet of the generator: the messages that name them.
+pub(in crate::interview) fn adapters(draft: &Draft, n: u8) -> Vec<String> {
+    let Some(plug) = parts::gear_plug(draft, n) else {
+        return Vec::new();
+    };
+    let shapes = parts::outlets(draft).filter_map(|n| Place::Outlet(n).shape(draft));
+    let shapes: Vec<Receptacle> = shapes.collect();
+    let fits = |(_, own, ends): &&(&str, &str, &str)| {
+        let goes_in = Plug::named(own).is_some_and(|own| shapes.iter().any(|it| it.takes(own)));
+        goes_in && Receptacle::named(ends).is_some_and(|end| end.takes(plug))
+    };
+    let fitting = COMMON.iter().filter(fits);
+    fitting
+        .map(|(word, ..)| format!("pick-gear-what-{word}"))
+        .collect()
+}
+
 /// What campers plug in with, the most common first.
 const CAMPERS: [Configuration; 6] = [
     Configuration::TT30,
@@ -55,7 +72,16 @@ const CAMPERS: [Configuration; 6] = [
 
 fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
     let words: Vec<&str> = COMMON.iter().map(|(word, ..)| *word).collect();
-    self::words("gear-what", &words)
+    let found_by = |item: Item| {
+        let kind = match item.value.as_str() {
+            "camper" => "camper",
+            what if what.starts_with("box") => "box",
+            _ => "cord",
+        };
+        item.found_by(format!("pick-gear-what-{kind}.also"))
+    };
+    let items = self::words("gear-what", &words).into_iter();
+    items.map(found_by).collect()
 }
 
 /// By what the holes look like; without a breaker of their own.
@@ -119,6 +145,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
     .later(),
     // Of two alike somebody has to tell which is which.
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
+        .chosen()
         .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
         .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
     step(
@@ -133,6 +160,8 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             }
         }),
     )
+    .or_left_out()
+    .chosen()
     .when(|draft, at| {
         only_if(matches!(
             draft.text(&format!("gear.{}.what", at.n)),
@@ -155,8 +184,11 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         },
     ),
     step(Group::Gear, "inside", "gear-inside", Takes::Many(things))
+        .chosen()
         .when(|draft, at| only_if(is_camper(draft, at))),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
+        .or_left_out()
+        .chosen()
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(
         Group::Gear,
@@ -174,6 +206,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Takes::Typed(Form::Length(&bounds::LENGTH)),
     )
     .rather_unknown()
+    .chosen()
     .when(if_cord),
     step(Group::Gear, "outdoor", "gear-outdoor", Takes::YesNo)
         .rather_unknown()
@@ -233,6 +266,8 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 pub(in crate::interview) const OUT_LIST: &[Step] =
     &[
         step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
+            .or_left_out()
+            .chosen()
             .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at))),
     ];
 
@@ -311,6 +346,8 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
         items
     }),
 )
+.unknown()
+.chosen()
 // With one place it fits there is nothing to ask; the review page can still change it.
 .when(|draft, at| {
     if parts::fits_somewhere(draft, at.n) {
@@ -321,10 +358,11 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
 })
 .suggest(|draft, at| {
     let offers = parts::offers(draft, at.n);
-    match likely_feed(draft, &offers) {
+    // Where it is already, if nobody has to be asked.
+    match likely_feed(draft, &offers).or_else(|| parts::sole_feed(draft, at.n)) {
         Some(place) => said(place.token()),
         None if offers.is_empty() => said("none"),
-        None => Suggestion::Nothing,
+        None => Suggestion::Said(Said::Unknown),
     }
 })];
 

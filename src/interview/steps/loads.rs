@@ -40,6 +40,7 @@ fn appliance_items(_: &Draft, _: At) -> Vec<Item> {
             ],
         ),
         also: Some(format!("appliance-{}.also", appliance.key)),
+        watts: u32::try_from(appliance.running.milliwatts() / 1000).unwrap_or(u32::MAX),
     });
     let own = Item::new("own", Label::word("pick-load-what-own"));
     std::iter::once(own).chain(table).collect()
@@ -56,6 +57,7 @@ fn load_list(draft: &Draft, at: At) -> Vec<Item> {
             ],
         ),
         also: Some("pick-load-what-occasion.also".into()),
+        watts: 0,
     });
     // First what asks for nothing more: who has no nameplate at hand is not led to what asks for it.
     usual.chain(appliance_items(draft, at)).collect()

@@ -11,7 +11,9 @@ mod outlets;
 mod site;
 
 pub(super) use faces::{breaker_key, face_said, split_face};
-pub(super) use gear::{COMMON, GEAR, GEAR_AFTER, GEARS, MOST_GEAR, MOST_OUTS, OUT, OUT_LIST};
+pub(super) use gear::{
+    COMMON, GEAR, GEAR_AFTER, GEARS, MOST_GEAR, MOST_OUTS, OUT, OUT_LIST, adapters,
+};
 pub(super) use generator::{FUEL, GENERATOR, GENERATOR_AFTER};
 pub(super) use loads::{LOAD, LOADS, MOST_LOADS, OCCASION};
 pub(super) use outlets::{MOST_OUTLETS, OUTLET, OUTLET_AFTER, OUTLET_LIST, OUTLETS};
@@ -103,6 +105,8 @@ pub struct Item {
     pub label: Label,
     /// The message with further words by which it is found.
     pub also: Option<String>,
+    /// What it draws, where that tells it from others: of what is found alike the smaller comes first.
+    pub watts: u32,
 }
 
 impl Item {
@@ -111,6 +115,15 @@ impl Item {
             value: value.into(),
             label,
             also: None,
+            watts: 0,
+        }
+    }
+
+    /// Found by the words of this message too.
+    pub(super) fn found_by(self, also: impl Into<String>) -> Self {
+        Self {
+            also: Some(also.into()),
+            ..self
         }
     }
 }
@@ -141,6 +154,17 @@ pub enum Suggestion {
     Said(Said),
 }
 
+/// What becomes of "I don't know".
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unknown {
+    /// It is no answer.
+    Refused,
+    /// It is one.
+    Taken,
+    /// It keeps the part out of the plan, which cannot hold that.
+    LeftOut,
+}
+
 /// One question.
 #[derive(Clone, Copy, Debug)]
 pub struct Step {
@@ -153,12 +177,14 @@ pub struct Step {
     pub id: &'static str,
     /// What it takes.
     pub takes: Takes,
-    /// Whether "I don't know" is an answer.
-    pub unknown: bool,
+    /// What becomes of "I don't know".
+    pub unknown: Unknown,
     /// Whether "none" is an answer.
     pub none: bool,
     /// Whether "not bought yet" is an answer: said of the whole thing.
     pub to_buy: bool,
+    /// Whether somebody chooses it of what is not bought yet. Whatever else there is to know stands on its package then.
+    pub chosen: bool,
     /// When it is asked.
     pub when: fn(&Draft, At) -> Ask,
     /// What is suggested.
@@ -179,9 +205,10 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
         field,
         id,
         takes,
-        unknown: false,
+        unknown: Unknown::Refused,
         none: false,
         to_buy: false,
+        chosen: false,
         when: |_, _| Ask::Flow,
         suggest: |_, _| Suggestion::Nothing,
     }
@@ -201,7 +228,7 @@ impl Step {
     /// What is an answer besides.
     pub fn besides(&self) -> Vec<Input> {
         let all = [
-            (self.unknown, Input::Unknown),
+            (self.takes_unknown(), Input::Unknown),
             (self.none, Input::Skip),
             (self.to_buy, Input::NotBought),
         ];
@@ -211,8 +238,23 @@ impl Step {
             .collect()
     }
 
+    /// Whether "I don't know" is an answer.
+    pub fn takes_unknown(&self) -> bool {
+        self.unknown != Unknown::Refused
+    }
+
     const fn unknown(mut self) -> Self {
-        self.unknown = true;
+        self.unknown = Unknown::Taken;
+        self
+    }
+
+    const fn or_left_out(mut self) -> Self {
+        self.unknown = Unknown::LeftOut;
+        self
+    }
+
+    const fn chosen(mut self) -> Self {
+        self.chosen = true;
         self
     }
 
@@ -316,7 +358,10 @@ fn or_removed(mut items: Vec<Item>) -> Vec<Item> {
 
 fn plugs(shapes: &[Configuration]) -> Vec<Item> {
     let plugs = shapes.iter().copied().map(Plug);
-    let item = |plug: Plug| Item::new(plug.to_string(), Label::word(format!("shape-{plug}")));
+    let item = |plug: Plug| {
+        let item = Item::new(plug.to_string(), Label::word(format!("shape-{plug}")));
+        item.found_by(format!("face-{}.also", Receptacle(plug.0)))
+    };
     plugs.map(item).collect()
 }
 

@@ -30,7 +30,7 @@ fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
 
 /// All at once.
 pub(in crate::interview) const OUTLET_LIST: &[Step] =
-    &[outlets("faces", "outlet-list", Many(outlet_faces))];
+    &[outlets("faces", "outlet-list", Many(outlet_faces)).chosen()];
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
     outlet(
@@ -44,7 +44,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         "outlet-breaker",
         Typed(Current(&bounds::BREAKER)),
     )
-    .unknown()
+    .rather_unknown()
     .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
     outlet("name", "outlet-name", Typed(Ident))
         .later()

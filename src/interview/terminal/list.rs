@@ -287,12 +287,14 @@ mod tests {
         let row = |text: &&str| Row {
             text: (*text).to_owned(),
             also: String::new(),
+            size: 0,
             input: Input::Answer(text.to_lowercase()),
         };
         let mut rows: Vec<Row> = texts.iter().map(row).collect();
         rows.push(Row {
             text: "? Tell me more".to_owned(),
             also: String::new(),
+            size: 0,
             input: Input::Explain,
         });
         rows

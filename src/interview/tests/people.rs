@@ -705,7 +705,11 @@ fn at_most_twenty_five_questions() {
 /// At home, with a cord that is still to be bought: one answer, and its package is on the list of what to look at.
 #[test]
 fn before_arriving() {
-    let text = COMMON.replacen("SJTW 10/3\n75 ft", "not bought\nunknown", 1);
+    let text = COMMON.replacen(
+        "SJTW 10/3\n75 ft\nno             # not coiled",
+        "not bought\nunknown",
+        1,
+    );
     let plan = person("before_arriving", &text);
     let cord = &plan.cords[0];
     assert_eq!((cord.bought, cord.wire), (Some(false), Answer::Unknown));

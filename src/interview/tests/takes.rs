@@ -174,10 +174,11 @@ fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
     let mut gone: Vec<(crate::report::Finding, Draft)> = Vec::new();
     let mut back = Vec::new();
     walk_and(draws, &mut |machine| {
-        for news in told.update(machine.dangers(crate::judge::judge), machine.open()) {
+        let now = machine.dangers(crate::judge::judge);
+        for news in told.update(now, machine.told_parts()) {
             match news {
                 live::News::Gone(finding) => gone.push((finding, machine.draft().clone())),
-                live::News::New(finding) | live::News::Also(finding) => {
+                live::News::New(finding) | live::News::Also(finding, _) => {
                     for (before, then) in &gone {
                         let same = before.code == finding.code
                             && (before.about.is_empty()

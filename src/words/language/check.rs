@@ -467,6 +467,7 @@ fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
 /// stands in front of an answer; a hint of a list that wraps is drawn badly by a terminal of 40, and an
 /// answer to pick is cut off there.
 const WIDTHS: &[(&str, &str, usize)] = &[
+    ("", ".also", usize::MAX),
     ("ask-", ".help", usize::MAX),
     ("ask-", ".row", 28),
     ("ask-", ".why", 76),
@@ -481,7 +482,7 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("hint-many", "", 37),
     ("list-nothing", "", 36),
     ("hint-", "", 24),
-    ("drawn-faces", "", 40),
+    ("drawn-", "", 40),
     ("signal-", "", 14),
 ];
 

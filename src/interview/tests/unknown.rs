@@ -1,0 +1,374 @@
+//! Where nobody knows, has not bought, or has nothing to plug into.
+
+use super::*;
+
+/// A machine after these answers, with the keys of the questions that they answered; "unknown" and "not bought" are said,
+/// not typed.
+fn after(lines: &[&str]) -> (Machine, Vec<String>, Vec<Note>) {
+    let mut machine = Machine::new(Draft::new("t"));
+    let (mut asked, mut notes) = (Vec::new(), Vec::new());
+    for line in lines {
+        asked.push(machine.question().key);
+        let input = match *line {
+            "unknown" => Input::Unknown,
+            "not bought" => Input::NotBought,
+            typed => Input::Answer(typed.to_owned()),
+        };
+        let told = machine.answer(input);
+        notes = told.unwrap_or_else(|refusal| panic!("{refusal:?} to {line} at {asked:?}"));
+    }
+    (machine, asked, notes)
+}
+
+/// A generator with one household outlet, and all up to the list of cords and boxes.
+fn up_to_gear<'a>(more: &[&'a str]) -> Vec<&'a str> {
+    let set = ["2800 W, 3300 W", "unknown", "5-20R 20 A", "120", "all"];
+    let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
+    [&set[..], &site, more].concat()
+}
+
+fn plan(machine: &Machine) -> Plan {
+    plan_of(machine.draft(), &|key| key.to_owned())
+}
+
+/// A plan cannot hold a plug or outlets of which nobody knows the shape: that part waits outside it, nothing more is
+/// asked of it, and it comes in when somebody knows.
+#[test]
+fn a_part_of_unknown_shape_is_left_out_until_it_is_known() {
+    for (what, known, unknown) in [
+        ("box", &[][..], "gear.1.plug"),
+        ("camper", &[], "gear.1.plug"),
+        ("cord", &[], "gear.1.plug"),
+        ("cord", &["5-15P"], "gear.1.ends"),
+        ("box-twist-30", &["yes"], "gear.1.outs"),
+    ] {
+        let lines = up_to_gear(&[&[what], known, &["unknown"]].concat());
+        let (mut machine, asked, _) = after(&lines);
+        assert_eq!(asked.last().map(String::as_str), Some(unknown), "{what}");
+        assert_eq!(machine.question().key, "review", "{what}");
+        let without = plan(&machine);
+        assert!(
+            without.cords.is_empty() && without.boxes.is_empty(),
+            "{what}"
+        );
+        assert_eq!(plan::read(&plan::write(&without)).as_ref(), Ok(&without));
+        let words = Words::english();
+        let Kind::Page(rows) = machine.question().kind else {
+            panic!("no page")
+        };
+        let row = rows.iter().find(|row| row.value == "gear.1").unwrap();
+        let row = label(&words, &row.label);
+        assert!(
+            row.starts_with("! ") && row.contains("not in the plan"),
+            "{row}"
+        );
+        machine.cursor_for_tests(unknown);
+        let shape = match unknown {
+            "gear.1.plug" => "5-15P",
+            "gear.1.ends" => "5-15R",
+            _ => "5-20R 20 A",
+        };
+        machine.answer(Input::Answer(shape.into())).unwrap();
+        assert_ne!(
+            machine.question().key,
+            "review",
+            "{what}: its questions come now"
+        );
+        if unknown != "gear.1.plug" || what == "camper" {
+            let with = plan(&machine);
+            assert_eq!(with.cords.len() + with.boxes.len(), 1, "{what}");
+        }
+    }
+}
+
+/// What is plugged into a part, or runs in it, is not when the part is left out.
+#[test]
+fn nothing_is_in_a_part_that_is_left_out() {
+    let lines = up_to_gear(&["camper", "5-15P", "unknown", "kettle"]);
+    let (mut machine, ..) = after(&lines);
+    assert!(plan(&machine).loads[0].on.is_some());
+    machine.cursor_for_tests("gear.1.plug");
+    machine.answer(Input::Unknown).unwrap();
+    let left = plan(&machine);
+    assert_eq!((left.boxes.len(), &left.loads[0].on), (0, &None));
+    assert_eq!(plan::read(&plan::write(&left)), Ok(left));
+}
+
+/// Where something goes is taken as unknown too, by Enter where no place is good: it stays unplugged.
+#[test]
+fn what_goes_nobody_knows_where_stays_unplugged() {
+    let set = [
+        "2800 W",
+        "running",
+        "unknown",
+        "2 x 5-20R 20 A",
+        "120",
+        "none",
+    ];
+    let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
+    let cord = ["extension", "14/3", "25 ft", "yes", "no"];
+    for said in ["", "unknown"] {
+        let (machine, asked, _) = after(&[&set[..], &site, &cord, &[said]].concat());
+        assert_eq!(asked.last().map(String::as_str), Some("gear.1.from"));
+        assert_eq!(machine.question().key, "review");
+        assert_eq!(plan(&machine).cords[0].from, None);
+    }
+}
+
+/// Enter, or "I don't know", or a row that says what to do instead: no question holds anybody who does not know.
+#[test]
+fn every_question_has_a_way_on_for_who_does_not_know() {
+    let mut draft = Draft::new("t");
+    for (key, text) in [
+        ("outlet.1.face", "5-20R"),
+        ("outlet.2.face", "L14-30R"),
+        ("load.1.what", "own"),
+        ("gear.1.what", "box"),
+        ("gear.1.plug", "L14-30P"),
+        ("gear.1.out.1.face", "5-20R"),
+    ] {
+        draft.answers.insert(key.into(), Said::is(text));
+    }
+    let at = steps::At { n: 1, m: 1 };
+    let stuck = steps::all().filter(|step| {
+        let suggested = (step.suggest)(&draft, at) != Suggestion::Nothing;
+        !step.takes_unknown() && !suggested && !step.none
+    });
+    let stuck: Vec<&str> = stuck.map(|step| step.id).collect();
+    // A line of the review page, where the part can be removed; lists of what is there, which Enter ends; whether a thing
+    // was hot, which nobody has to answer; and what the program cannot go on without.
+    let others = [
+        "outlet-face",
+        "load-what",
+        "gear-what",
+        "out-face",
+        "gear-inside",
+        "hot",
+    ];
+    let needed = ["outlet-list", "load-list"];
+    for id in stuck {
+        assert!(others.contains(&id) || needed.contains(&id), "{id}");
+    }
+    let words = Words::english();
+    let (machine, ..) = after(&["2800 W", "running", "unknown"]);
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
+        panic!("no list")
+    };
+    assert!(
+        rows.iter()
+            .any(|row| row.input == Input::Quit && row.text.contains("don’t know"))
+    );
+}
+
+/// Of what is not bought yet only what somebody chooses is asked, and nobody is sent to look at it.
+#[test]
+fn what_is_not_bought_is_asked_for_what_one_chooses() {
+    let (machine, asked, _) = after(&[
+        "not bought",
+        "5-20R 20 A, L5-30R",
+        "kettle",
+        "dry",
+        "60 ft",
+        "open",
+        "yes",
+        "no",
+        "unknown",
+        "extension, box-twist-30",
+        "not bought",
+        "25 ft",
+        "not bought",
+        "5-20R",
+        "unknown",
+    ]);
+    let asked: Vec<&str> = asked.iter().map(String::as_str).collect();
+    assert_eq!(
+        asked[..3],
+        ["generator.rated", "outlets.faces", "loads.what"]
+    );
+    assert_eq!(
+        asked[10..],
+        [
+            "gear.1.jacket",
+            "gear.1.length",
+            "gear.2.listed",
+            "gear.2.outs",
+            "gear.1.from"
+        ]
+    );
+    assert_eq!(machine.question().key, "review");
+    let plan = plan(&machine);
+    assert_eq!(plan.generator.bought, Some(false));
+    let report = crate::judge::build(&plan);
+    let looks = machine.questions(
+        &report
+            .figures
+            .looks
+            .iter()
+            .flat_map(|look| look.fields.clone())
+            .collect::<Vec<_>>(),
+    );
+    assert!(!looks.is_empty(), "they would be asked");
+    let Kind::Page(rows) = machine.question().kind else {
+        panic!("no page")
+    };
+    let look = rows.iter().any(|row| row.value == "look");
+    let mut looked = machine.clone();
+    if look {
+        looked.start_looking();
+    }
+    while looked.question().key != "review" {
+        let key = looked.question().key;
+        assert!(
+            !key.starts_with("gear.") && !key.starts_with("generator."),
+            "{key}"
+        );
+        looked.answer(Input::Unknown).unwrap();
+    }
+}
+
+/// What goes into one place only is said to be there, and for what goes in nowhere the adapter that would do is named.
+#[test]
+fn where_a_part_goes_is_told_when_nobody_is_asked() {
+    let keys = |notes: &[Note]| notes.iter().map(|note| note.key).collect::<Vec<_>>();
+    let (.., notes) = after(&up_to_gear(&["box-camper-30"]));
+    assert_eq!(keys(&notes), ["fits-by-adapter"]);
+    let adapters = notes[0].values.iter().find(|(name, _)| *name == "adapters");
+    let home = problem_words(&["pick-gear-what-camper-to-home"]);
+    assert_eq!(adapters.map(|(_, value)| value), Some(&home));
+    let (.., notes) = after(&up_to_gear(&["box-50"]));
+    assert_eq!(keys(&notes), ["fits-nowhere"]);
+    // The cord's plug fits one outlet, which is told when all is answered of it.
+    let set = [
+        "2800 W",
+        "running",
+        "unknown",
+        "5-20R 20 A, L5-30R 30 A",
+        "120",
+        "none",
+    ];
+    let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
+    let cord = ["twist-30", "a yellow cord, SJTW 10/3, 300 V", "25 ft"];
+    let (mut machine, _, notes) = after(&[&set[..], &site, &cord].concat());
+    assert_eq!(keys(&notes), Vec::<&str>::new());
+    let notes = machine.answer(Input::Answer("no".into())).unwrap();
+    assert_eq!(keys(&notes), ["plugged"]);
+}
+
+fn problem_words(keys: &[&str]) -> Value {
+    Value::Words(keys.iter().map(|key| (*key).to_owned()).collect())
+}
+
+/// Whatever was typed beside it, what was read on a cord is said.
+#[test]
+fn what_was_read_on_a_cord_is_said_back() {
+    for (typed, told) in [
+        (
+            "Heavy duty, 12/3 AWG SJTW 300 V",
+            "We read: 12 AWG, 3 wires, outdoor.",
+        ),
+        ("SPT 16/2", "We read: 16 AWG, 2 wires, indoor."),
+        ("14 AWG", "We read: 14 AWG."),
+    ] {
+        let (.., notes) = after(&up_to_gear(&["extension", typed]));
+        let words = Words::english();
+        let text = words.with(
+            &format!("note-{}", notes[0].key),
+            words.spoken(&notes[0].values),
+        );
+        assert_eq!(text, told, "{typed}");
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+}
+
+/// A camper in which nothing runs is rare, and Enter is pressed soon.
+#[test]
+fn that_nothing_runs_in_a_camper_is_asked_once_more() {
+    let (mut machine, ..) = after(&up_to_gear(&["camper", "5-15P", "unknown"]));
+    assert_eq!(machine.question().key, "gear.1.inside");
+    let nothing = || Input::Answer("done".into());
+    let refused = machine.answer(nothing()).unwrap_err();
+    assert_eq!(refused.key, "nothing-inside");
+    machine.answer(nothing()).unwrap();
+    assert_ne!(machine.question().key, "gear.1.inside");
+}
+
+/// Esc on the first page of a plan that was opened again leaves, and asks whether to.
+#[test]
+fn back_on_a_plan_that_was_opened_again_leaves() {
+    let (made, ..) = after(&up_to_gear(&["done"]));
+    let draft = Draft {
+        plan: Some("camp.toml".into()),
+        ..draft_of(&plan(&made), "t").unwrap()
+    };
+    let mut machine = Machine::new(draft);
+    assert_eq!(machine.question().key, "review");
+    machine.answer(Input::Back).unwrap();
+    assert_eq!(machine.question().id, "review-quit");
+    let words = Words::english();
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
+        panic!("no list")
+    };
+    assert_eq!(rows[0].input, Input::Quit);
+    machine.answer(Input::Back).unwrap();
+    assert_eq!(machine.question().key, "review");
+}
+
+/// What is not bought is assumed like what nobody knows, whether or not it is plugged in yet.
+#[test]
+fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
+    let set = [
+        "2800 W",
+        "running",
+        "unknown",
+        "2 x 5-20R 20 A",
+        "120",
+        "none",
+    ];
+    let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
+    let (machine, ..) = after(&[&set[..], &site, &["extension", "unknown", "unknown"]].concat());
+    for key in ["gear.1.jacket", "gear.1.length"] {
+        assert!(!machine.taken(key).is_empty(), "{key}");
+    }
+}
+
+/// The best known first, and of those that are found alike the smaller.
+#[test]
+fn what_is_typed_finds_what_it_names_first() {
+    let words = Words::english();
+    let (machine, ..) = after(&up_to_gear(&[])[..5]);
+    let first = |machine: &Machine, typed: &str| {
+        let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
+            panic!("no list")
+        };
+        let mut found: Vec<&Row> = rows.iter().filter(|row| row.holds(typed)).collect();
+        found.sort_by_key(|row| std::cmp::Reverse(row.likeness(typed)));
+        found
+            .first()
+            .map_or_else(String::new, |row| row.text.clone())
+    };
+    for (typed, text) in [
+        ("fan", "Desk fan"),
+        ("air", "Air"),
+        ("kettle", "Travel kettle"),
+    ] {
+        let found = first(&machine, typed);
+        assert!(found.starts_with(text), "{typed}: {found}");
+    }
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
+        panic!("no list")
+    };
+    assert!(
+        rows.iter().all(|row| row.likeness("") == Some(0)),
+        "as they stand"
+    );
+    let fridge = first(&machine, "fridge");
+    assert!(!fridge.contains("Kitchen"), "{fridge}");
+    let (machine, ..) = after(&["2800 W", "running", "unknown"]);
+    for typed in ["round", "twisty", "round 30"] {
+        let found = first(&machine, typed);
+        assert!(found.contains("twist"), "{typed}: {found}");
+    }
+    let (machine, ..) = after(&up_to_gear(&[]));
+    assert!(first(&machine, "cord").starts_with("Extension cord"));
+    assert!(first(&machine, "gray box").starts_with("Box"));
+}

@@ -584,7 +584,7 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
 }
 
 /// The longest run of minutes that the spans cover together, past midnight too.
-pub(crate) fn longest_stretch(spans: &[Span]) -> u16 {
+fn longest_stretch(spans: &[Span]) -> u16 {
     if let [span] = spans {
         return span.minutes();
     }

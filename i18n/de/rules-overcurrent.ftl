@@ -17,7 +17,7 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Teile: { $about }.
           }
-        [own] Der Generator kann { $demand } geben und schaltet darüber selbst ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
+        [own] Von Hitze und Höhe abgesehen, schaltet der Generator über { $demand } selbst ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
         [single-look] Eine einzelne Steckdose für { $rating } darf nicht allein an einem Schutzschalter von { $breaker } hängen: Nichts löst aus, bevor sie überlastet ist. Zwei oder mehr dürfen es.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Bis dahin kann { $main ->
             [yes] alles außer dem Wohnwagen ihn überhitzen und in Brand setzen.

@@ -17,7 +17,7 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Parts: { $about }.
           }
-        [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
+        [own] Hot or thin air aside, the generator stops itself past { $demand }. What it feeds here is rated for { $rating } or more.
         [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }: until then { $main ->
             [yes] anything but the camper can overheat it, and start a fire.

@@ -143,7 +143,10 @@ SHOCK013 = { $fix ->
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
-    .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
+    .fix-box-look = { $used ->
+        [yes] Until you know, count on no GFCI at “{ $device }”.
+       *[no] Do not use “{ $joint }” until you know.
+      } Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, { $wet ->
         [no] better plug
        *[yes] plug

@@ -17,7 +17,7 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Partes: { $about }.
           }
-        [own] El generador puede dar { $demand } y se para solo por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
+        [own] Sin contar el calor ni la altura, el generador se para solo por encima de { $demand }. Lo que alimenta aquí está hecho para { $rating } o más.
         [single-look] Un solo { -receptacle } de { $rating } no debe ser el único en un { -breaker } de { $breaker }: se sobrecarga antes de que algo se dispare. Dos o más sí se permiten.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que hay antes solo se dispara por encima de { $breaker }: hasta entonces { $main ->
             [yes] cualquier cosa que no sea la { -camper } puede sobrecalentarlo y causar un incendio.

@@ -143,7 +143,10 @@ SHOCK013 = { $fix ->
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } propio del { -receptacle }, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en uno de los { -receptacle(form: "many") } del generador.
     .fix-box = No use “{ $joint }” hasta que lo revise un { -electrician }. No abra nada usted mismo.
-    .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted mismo.
+    .fix-box-look = { $used ->
+        [yes] Hasta saberlo, no cuente con ningún { -gfci } en “{ $device }”.
+       *[no] No use “{ $joint }” hasta saberlo.
+      } Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted mismo.
     .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a los dos. Pare el motor y pase la clavija de unión a un { -receptacle } que no comparta { -breaker } con nada en uso. Si no lo hay, { $wet ->
         [no] mejor enchufe
        *[yes] enchufe

@@ -17,7 +17,7 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Parties : { $about }.
           }
-        [own] { -generator(form: "The") } peut fournir { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
+        [own] Chaleur et altitude mises à part, { -generator(form: "the") } s’arrête au-delà de { $demand }. Ce qui est alimenté ici est fait pour { $rating } ou plus.
         [single-look] Une prise simple de { $rating } ne doit pas être seule sur un disjoncteur de { $breaker } : elle est surchargée avant que rien se déclenche. Deux ou plus, c’est permis.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : avant cela, { $main ->
             [yes] tout autre appareil que la { -camper } peut le faire surchauffer et mettre le feu.

@@ -143,7 +143,10 @@ SHOCK013 = { $fix ->
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge GFCI (boutons TEST et RESET), et { $parts } sur cette rallonge. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans cordon, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-box-look = N’utilisez pas « { $joint } » avant de le savoir. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers, ou demandez au fabricant. N’ouvrez rien vous-même.
+    .fix-box-look = { $used ->
+        [yes] Avant de le savoir, ne comptez sur aucun { -gfci } à « { $device } ».
+       *[no] N’utilisez pas « { $joint } » avant de le savoir.
+      } Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers, ou demandez au fabricant. N’ouvrez rien vous-même.
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, { $wet ->
         [no] mieux vaut ne brancher à
        *[yes] ne branchez à

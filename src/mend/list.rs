@@ -429,9 +429,12 @@ impl<'a> List<'a> {
                 changes.push(Change::ListedBox(it.id.clone()));
                 changes.push(Change::SetAside(it.id.clone()));
             } else {
+                // Nobody is told to put one in: only one that is there moves.
+                let there = self.plan.generator.bonding_plug == Answer::Known(true);
                 let outlets = self.plan.generator.outlets.iter();
                 let fine = outlets.filter(|outlet| {
-                    outlet.shape.takes(BONDING_PLUG)
+                    there
+                        && outlet.shape.takes(BONDING_PLUG)
                         && outlet.gfci == Answer::Known(false)
                         && self.sockets.free(&outlet.id) > 0
                 });

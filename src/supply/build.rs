@@ -315,7 +315,7 @@ impl<'a> Builder<'a> {
                 breakers.insert(owner, breaker);
                 breaker
             };
-            let legs = self.outlet_legs(outlet, &group, self.supply.node(parent).legs, within);
+            let legs = self.outlet_legs(outlet, self.supply.node(parent).legs, within);
             let mut above = breaker.unwrap_or(parent);
             if let Some(holder) = within {
                 above = self.wiring(outlet, above, legs.0, holder);
@@ -382,7 +382,7 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| fed_legs(outlet.shape, feed, self.leg_of(outlet, group)))
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, self.leg_of(outlet)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -449,17 +449,16 @@ impl<'a> Builder<'a> {
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
-        group: &[&Outlet],
         feed: Legs,
         within: Option<&DistributionBox>,
     ) -> (Legs, bool) {
         let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
-        let known = !one_leg || leg_said(outlet, group).is_some();
+        let known = !one_leg || outlet.leg.is_known();
         if !known {
             self.assume_both(format!("{}.leg", field_of(outlet, within)));
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        let legs = fed_legs(outlet.shape, feed, self.leg_of(outlet, group));
+        let legs = fed_legs(outlet.shape, feed, self.leg_of(outlet));
         (legs.unwrap_or(feed), known)
     }
 
@@ -470,9 +469,9 @@ impl<'a> Builder<'a> {
 
     /// The leg of a 120 V outlet on two legs. Where nobody knows if there are two, all are on one, whatever was
     /// said: they share what one leg of two has, and a breaker that they share is one pole.
-    fn leg_of(&self, outlet: &Outlet, group: &[&Outlet]) -> Leg {
-        let said = leg_said(outlet, group).filter(|_| self.plan.generator.voltage.is_known());
-        said.unwrap_or(self.supply.unknown_leg)
+    fn leg_of(&self, outlet: &Outlet) -> Leg {
+        let said = outlet.leg.known().filter(|_| self.plan.generator.voltage.is_known());
+        said.copied().unwrap_or(self.supply.unknown_leg)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -848,17 +847,6 @@ pub(crate) fn leg_taken(plan: &Plan) -> Leg {
     } else {
         Leg::A
     }
-}
-
-/// The leg of an outlet, which is that of the others behind its breaker where they are on one.
-fn leg_said(outlet: &Outlet, group: &[&Outlet]) -> Option<Leg> {
-    let one_leg = |outlet: &&&Outlet| outlet.shape.0.circuit() == Circuit::OneLeg;
-    let mut known = group.iter().filter_map(|outlet| outlet.leg.known());
-    let first = known.next().copied();
-    let of_group = first.filter(|first| {
-        known.all(|other| other == first) && group.iter().all(|outlet| one_leg(&outlet))
-    });
-    outlet.leg.known().copied().or(of_group)
 }
 
 /// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired

@@ -104,7 +104,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
         &[
             "Together",
             "You may run all of these",
-            "more, on the worksheet",
+            "more on the worksheet",
         ],
     );
     assert!(!one.contains("Pick one column"), "{one}");

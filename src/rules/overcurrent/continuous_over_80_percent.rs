@@ -2,7 +2,7 @@
 
 use std::cmp::Reverse;
 
-use crate::loads::{CONTINUOUS_MINUTES, longest_stretch};
+use crate::loads::CONTINUOUS_MINUTES;
 use crate::plan::{Leg, Span};
 use crate::quantity::{ApparentPower, Current};
 use crate::rules::demand::{Busiest, Need, ids, minutes, when};
@@ -117,10 +117,8 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;
     let since = |from: u16, at: u16| (at + DAY - from) % DAY;
-    // Of what the plan calls short though its own hours are long, not all of them are spent running.
-    let others = these.iter().filter(|need| match need.continuous() {
-        true => !need.on(minute),
-        false => !need.load.hours.is_empty() && longest_stretch(&need.load.hours) < CONTINUOUS_MINUTES,
+    let others = these.iter().filter(|need| {
+        !need.load.hours.is_empty() && !(need.continuous() && need.on(minute))
     });
     let others: Vec<Need<'a>> = others.copied().collect();
     let level = |at: u16| {
@@ -139,15 +137,16 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
         let within = edges.iter().copied().filter(|edge| since(from, *edge) < CONTINUOUS_MINUTES);
         within.chain([from]).map(level).min().map(|least| (least, from))
     };
-    let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(least);
-    let Some((level, from)) = all.max_by_key(|(level, _)| *level).filter(|(level, _)| *level > none.0) else {
-        return none;
-    };
-    let runs = |need: &Need<'_>| {
-        let starts = |span: &Span| since(from, span.from) < CONTINUOUS_MINUTES;
-        need.on(from) || need.load.hours.iter().any(starts)
-    };
-    (level, others.into_iter().filter(runs).collect())
+    let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(least).map(|(level, from)| {
+        let runs = |need: &Need<'_>| {
+            let starts = |span: &Span| since(from, span.from) < CONTINUOUS_MINUTES;
+            need.on(from) || need.load.hours.iter().any(starts)
+        };
+        (level, others.iter().copied().filter(runs).collect::<Vec<_>>())
+    });
+    // What the plan calls short, though its own hours are long, does not run through all of them.
+    let all = all.filter(|(level, row)| *level > none.0 && row.len() > 1);
+    all.max_by_key(|(level, _)| *level).unwrap_or(none)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

@@ -420,25 +420,6 @@ mod tests {
         }
     }
 
-    /// An outlet that shares the breaker of one on leg B is on that leg; with a breaker of its own nobody knows,
-    /// and most that is known is on leg A.
-    #[test]
-    fn one_breaker_is_on_one_leg() {
-        for (more, leg) in [("\nshares = \"front\"", crate::plan::Leg::B), ("", crate::plan::Leg::A)] {
-            let twist = format!("breaker = \"20 A\"{more}");
-            let report = report(&[
-                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\""),
-                ("breaker = \"30 A\" # twist", twist.as_str()),
-                ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"A\""),
-                ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\""),
-            ]);
-            let mut limits = report.figures.limits.iter();
-            let twist = limits.find(|limit| limit.id.as_str() == "twist").expect("a limit");
-            assert_eq!(twist.legs, [leg]);
-        }
-    }
-
     /// 12.5 A on leg B and 4.2 A where nobody knows the leg: it may be B as well, and then half of the power is
     /// all that they have. Told to be on A, all of it is theirs.
     #[test]

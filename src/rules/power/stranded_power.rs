@@ -100,13 +100,11 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
     let Some(ix) = supply.receptacle(outlet) else {
         return Power::ZERO;
     };
-    let NodeKind::Receptacle { sockets, .. } = supply.node(ix).kind else {
-        return Power::ZERO;
-    };
     let gear = supply.fed_from(ix).count();
+    let free = facts.verdicts.grounding.beside_gear(ix);
     let loads = facts.needs().iter().filter(|need| need.at == Some(ix)).count();
     // What is plugged in itself may take all that the outlet has.
-    if loads > 0 || gear == 0 || gear >= usize::from(sockets) {
+    if loads > 0 || gear == 0 || free == 0 {
         return Power::ZERO;
     }
     let scene = (facts.plan, supply, &facts.figures.sharing);

@@ -141,7 +141,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // On dry ground its label keeps nobody out, nor do the words.
         let wet = Value::yes_no(may_be_wet(facts.plan));
         let unused = || match fix {
-            "box" | "box-look" => values([("part", Value::Parts(ids(facts, &[joint])))]),
+            "box" | "box-look" => values([
+                ("part", Value::Parts(ids(facts, &[joint]))),
+                // A camper, or a box with a lab's mark, is used all the same.
+                ("used", Value::yes_no(facts.verdicts.refused(joint).is_none())),
+            ]),
             "plug" | "shared" => values([("wet", wet.clone())]),
             _ => values([]),
         };

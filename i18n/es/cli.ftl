@@ -134,8 +134,8 @@ next-none = Ninguna regla encontró un peligro o una advertencia. Aun así, deci
 next-trouble = { $title }.
 check-looks = Mire también esto, en este orden. No adivine.
 check-buy = Aún por comprar
-check-guessed = De esto no sabemos lo suficiente, y supusimos lo peor. Mire primero.
-check-found = Todo lo que encontramos
+check-guessed = Donde no sabemos lo suficiente, supusimos lo peor: mire primero.
+check-found = Todo lo que encontramos, lo peor primero
 check-long = Para saber por qué, y qué soporta cada { -receptacle }, ejecute "tallywatt check --long" con este plan.
 check-count = { $dangers ->
         [one] 1 peligro

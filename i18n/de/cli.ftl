@@ -206,6 +206,7 @@ demo-other = "tallywatt demo --fixed" macht dasselbe Wochenende, die Gefahren be
 
 working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:
+print-look-gone = Wir haben die alte { $file } aus dem Ordner genommen: Es gibt nichts mehr nachzusehen.
 # Safety.
 print-dangers-left = { $count ->
         [one] In diesem Plan ist noch 1 Gefahr

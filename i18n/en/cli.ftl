@@ -215,6 +215,7 @@ demo-other = "tallywatt demo --fixed" makes the same weekend with its dangers cl
 
 working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:
+print-look-gone = We took the old { $file } out of the folder: there is nothing left to look at.
 # Safety.
 print-dangers-left = { $count ->
         [one] 1 danger is

@@ -211,6 +211,7 @@ demo-other = "tallywatt demo --fixed" hace el mismo fin de semana sin sus peligr
 
 working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:
+print-look-gone = Quitamos de la carpeta el { $file } anterior: ya no queda nada que mirar.
 # Safety.
 print-dangers-left = { $count ->
     [one] Queda 1 peligro

@@ -215,6 +215,7 @@ demo-other = "tallywatt demo --fixed" fait le même exemple, ses dangers élimin
 
 working = En cours. Ctrl-C arrête, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :
+print-look-gone = Nous avons retiré du dossier l’ancien { $file } : il n’y a plus rien à vérifier.
 # Safety.
 print-dangers-left = { $count ->
     [one] Il reste 1 danger

@@ -90,7 +90,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = { $stranded } der Generatorleistung können Sie nicht nutzen
+POWER003 = Von den { $rated } des Generators können Sie { $stranded } nicht nutzen
     .why = Der Generator kann auf Dauer { $rated } geben. Die Steckdosen, die Sie benutzen, lassen nur { $reachable } durch ({ $about }).
     .fix-outlet = Um { $reach } zu erreichen, benutzen Sie auch die Steckdose „{ $outlet }“. Legen Sie von ihr ein eigenes Kabel. Verbinden Sie nie zwei Steckdosen miteinander.
     .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Dose von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.

@@ -306,8 +306,9 @@ fn emergencies_stay_on_one_leaf() {
                     .filter_map(|it| it["title"].as_str())
                     .collect();
                 let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
+                // The first leaf may begin a line with the same words.
                 let on = |title: &str| {
-                    paged.pages().iter().position(|page| {
+                    paged.pages().iter().rposition(|page| {
                         let mut found = Vec::new();
                         super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
                         // Its first line.

@@ -95,5 +95,6 @@ buy-listed = das Zeichen eines Prüflabors
 buy-gfci = Tasten TEST und RESET (GFCI)
 buy-rated = { $value } oder mehr Dauerleistung
 buy-peak = { $value } oder mehr Spitzenleistung
+buy-voltage = { $value }
 buy-inverter = „inverter“
 buy-co_alarm = Kohlenmonoxid-Melder mit Batterie und dem Zeichen eines Prüflabors, einer je Zelt oder Wohnwagen

@@ -129,8 +129,8 @@ next-none = Keine Regel fand eine Gefahr oder eine Warnung. Es entscheiden trotz
 next-trouble = { $title }.
 check-looks = Sehen Sie auch hier nach, in dieser Reihenfolge. Raten Sie nicht.
 check-buy = Noch nicht gekauft
-check-guessed = Hier wissen wir nicht genug und haben das Schlimmste angenommen. Sehen Sie zuerst nach.
-check-found = Alles, was wir gefunden haben
+check-guessed = Wo wir nicht genug wissen, haben wir das Schlimmste angenommen: Sehen Sie zuerst nach.
+check-found = Alles, was wir gefunden haben, das Schlimmste zuerst
 check-long = Warum, und was jede Steckdose verträgt: „tallywatt check --long“ mit diesem Plan.
 check-count = { $dangers ->
         [one] 1 Gefahr
@@ -205,6 +205,7 @@ demo-other = "tallywatt demo --fixed" macht dasselbe Wochenende, die Gefahren be
 
 working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:
+print-look-gone = Wir haben die alte { $file } aus dem Ordner genommen: Es gibt nichts mehr nachzusehen.
 # Safety.
 print-dangers-left = { $count ->
         [one] In diesem Plan ist noch 1 Gefahr

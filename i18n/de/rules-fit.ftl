@@ -27,7 +27,10 @@ FIT001 = { $fix ->
       }
     .fix-load = Nehmen Sie ein zugelassenes Kabel oder einen zugelassenen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder schneiden Sie nie an einem Stecker.
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein zugelassenes Kabel oder einen zugelassenen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Ändern Sie nie einen Stecker.
-    .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder schneiden Sie nie an einem Stecker.
+    .fix-part = { $adapted ->
+        [yes] Stecken Sie es mit einem zugelassenen Adapter ({ $plug } auf { $end }) in { $outlet }, und schreiben Sie das in den Plan.
+       *[no] Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt.
+      } Feilen, biegen oder schneiden Sie nie an einem Stecker.
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $fits ->
         [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
        *[no] { $free ->
@@ -39,7 +42,10 @@ FIT001 = { $fix ->
           }
       }
     .fix-loose = Stecken Sie { $place } { $fits ->
-        [no] dort ein, wo der Stecker passt
+        [no] { $adapted ->
+            [yes] mit einem zugelassenen Adapter ({ $plug } auf { $end }) in { $outlet }
+           *[no] dort ein, wo der Stecker passt
+          }
        *[yes] in { $sockets }
       }{ $inside ->
         [yes] {""}

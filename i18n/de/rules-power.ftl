@@ -90,7 +90,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = { $stranded } der Generatorleistung können Sie nicht nutzen
+POWER003 = Von den { $rated } des Generators können Sie { $stranded } nicht nutzen
     .why = Der Generator kann auf Dauer { $rated } geben. Die Steckdosen, die Sie benutzen, lassen nur { $reachable } durch ({ $about }).
     .fix-outlet = Um { $reach } zu erreichen, schreiben Sie ein eigenes Kabel von der Steckdose „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen miteinander.
     .fix-socket = Um { $reach } zu erreichen, schreiben Sie ein zweites Kabel von einer anderen Dose von „{ $outlet }“ in den Plan, und prüfen Sie noch einmal. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.

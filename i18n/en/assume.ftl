@@ -96,5 +96,6 @@ buy-listed = a testing lab’s mark
 buy-gfci = TEST and RESET buttons (GFCI)
 buy-rated = { $value } or more of running (rated) power
 buy-peak = { $value } or more of peak power
+buy-voltage = { $value }
 buy-inverter = “inverter”
 buy-co_alarm = carbon monoxide alarm on batteries with a testing lab’s mark, one for each tent or camper

@@ -134,8 +134,8 @@ next-none = No rule found a danger or a warning. Local codes still have the fina
 next-trouble = { $title }.
 check-looks = Look at these too, in this order. Do not guess.
 check-buy = Not bought yet
-check-guessed = We do not know enough about these, so we assumed the worst. Look first.
-check-found = Everything we found
+check-guessed = Where we do not know enough, we assumed the worst: look first.
+check-found = Everything we found, worst first
 check-long = For why, and for what each outlet can carry, run "tallywatt check --long" on this plan.
 check-count = { $dangers ->
         [one] 1 danger
@@ -214,6 +214,7 @@ demo-other = "tallywatt demo --fixed" makes the same weekend with its dangers cl
 
 working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:
+print-look-gone = We took the old { $file } out of the folder: there is nothing left to look at.
 # Safety.
 print-dangers-left = { $count ->
         [one] 1 danger is

@@ -325,6 +325,9 @@ print-emergency-breaker-off = If it trips again, leave that breaker off and use 
 
 print-look-title = Look at these: { $site }
 print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
+print-look-count = Where several outlets are alike, the numbers in their names count from the left, row by row from the top.
+# What is asked of one outlet: $about names it.
+print-look-of = { $about }: { $question }
 print-look-none = There is nothing to look at: the plan says all that matters.
 print-look-buy = Not bought yet: look on the package
 print-look-first = Look at these first. Do not guess.

@@ -27,7 +27,10 @@ FIT001 = { $fix ->
       }
     .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
-    .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
+    .fix-part = { $adapted ->
+        [yes] Plug it into { $outlet } with a listed adapter ({ $plug } to { $end }), and put that in the plan.
+       *[no] Check both shapes and correct the plan, or use a listed cord that fits both.
+      } Never file, bend or cut a plug.
     .fix-lost = Look where { $about } really plugs in, and correct the plan. { $fits ->
         [yes] If it has no room there, use { $sockets }. Never use a splitter or an adapter.
        *[no] { $free ->
@@ -39,7 +42,10 @@ FIT001 = { $fix ->
           }
       }
     .fix-loose = Plug { $place } into { $fits ->
-        [no] an outlet where it fits
+        [no] { $adapted ->
+            [yes] { $outlet } with a listed adapter ({ $plug } to { $end })
+           *[no] an outlet where it fits
+          }
        *[yes] { $sockets }
       }{ $inside ->
         [yes] {""}

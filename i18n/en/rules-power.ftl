@@ -90,7 +90,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = You cannot use { $stranded } of the generator’s power
+POWER003 = You cannot use { $stranded } of the generator’s { $rated }
     .why = The generator can supply { $rated }. The outlets that you use can deliver only { $reachable } ({ $about }).
     .fix-outlet = To reach { $reach }, put a separate cord from the outlet “{ $outlet }” in the plan, and check again. Never join two outlets.
     .fix-socket = To reach { $reach }, put a second cord from another socket of “{ $outlet }” in the plan, and check again. Never join two outlets, or the ends of two cords.

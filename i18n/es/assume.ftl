@@ -96,5 +96,6 @@ buy-listed = la marca de un laboratorio de pruebas
 buy-gfci = botones TEST y RESET (GFCI)
 buy-rated = { $value } o más de potencia nominal
 buy-peak = { $value } o más de potencia máxima
+buy-voltage = { $value }
 buy-inverter = “inverter” (inversor)
 buy-co_alarm = alarma de monóxido de carbono de pilas con la marca de un laboratorio, una para cada { -tent } o { -camper }

@@ -134,8 +134,8 @@ next-none = Ninguna regla encontró un peligro o una advertencia. Aun así, deci
 next-trouble = { $title }.
 check-looks = Mire también esto, en este orden. No adivine.
 check-buy = Aún por comprar
-check-guessed = De esto no sabemos lo suficiente, y supusimos lo peor. Mire primero.
-check-found = Todo lo que encontramos
+check-guessed = Donde no sabemos lo suficiente, supusimos lo peor: mire primero.
+check-found = Todo lo que encontramos, lo peor primero
 check-long = Para saber por qué, y qué soporta cada { -receptacle }, ejecute "tallywatt check --long" con este plan.
 check-count = { $dangers ->
         [one] 1 peligro
@@ -210,6 +210,7 @@ demo-other = "tallywatt demo --fixed" hace el mismo fin de semana sin sus peligr
 
 working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:
+print-look-gone = Quitamos de la carpeta el { $file } anterior: ya no queda nada que mirar.
 # Safety.
 print-dangers-left = { $count ->
     [one] Queda 1 peligro

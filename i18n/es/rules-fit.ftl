@@ -27,7 +27,10 @@ FIT001 = { $fix ->
       }
     .fix-load = Use un cable o una caja certificados que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o una caja certificados con el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
-    .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
+    .fix-part = { $adapted ->
+        [yes] Enchúfelo en { $outlet } con un adaptador certificado por un laboratorio ({ $plug } a { $end }), y póngalo en el plan.
+       *[no] Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas.
+      } Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $fits ->
         [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.
        *[no] { $free ->
@@ -39,7 +42,10 @@ FIT001 = { $fix ->
           }
       }
     .fix-loose = Enchufe { $place } { $fits ->
-        [no] donde encaje
+        [no] { $adapted ->
+            [yes] en { $outlet } con un adaptador certificado por un laboratorio ({ $plug } a { $end })
+           *[no] donde encaje
+          }
        *[yes] en { $sockets }
       }{ $inside ->
         [yes] {""}

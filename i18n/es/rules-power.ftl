@@ -90,7 +90,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = Usted no puede usar { $stranded } de la potencia del generador
+POWER003 = Usted no puede usar { $stranded } de los { $rated } del generador
     .why = El generador puede dar { $rated }. Los { -receptacle(form: "many") } en uso solo pueden entregar { $reachable } ({ $about }).
     .fix-outlet = Para llegar a { $reach }, anote en el plan un cable aparte desde el { -receptacle } “{ $outlet }”, y compruebe otra vez. Nunca conecte entre sí dos { -receptacle(form: "many") }.
     .fix-socket = Para llegar a { $reach }, anote en el plan un segundo cable desde otra toma de “{ $outlet }”, y compruebe otra vez. Nunca conecte entre sí dos { -receptacle(form: "many") }, ni los extremos de dos cables.

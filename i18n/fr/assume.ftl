@@ -96,5 +96,6 @@ buy-listed = la marque d’un laboratoire d’essai
 buy-gfci = boutons TEST et RESET ({ -gfci })
 buy-rated = { $value } ou plus de puissance nominale
 buy-peak = { $value } ou plus de puissance de pointe
+buy-voltage = { $value }
 buy-inverter = « inverter » (onduleur)
 buy-co_alarm = { -alarm } de monoxyde de carbone à piles avec la marque d’un laboratoire, un par tente ou { -camper }

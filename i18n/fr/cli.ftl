@@ -134,8 +134,8 @@ next-none = Aucune règle n’a trouvé de danger ni d’avertissement. { -local
 next-trouble = { $title }.
 check-looks = Vérifiez aussi ceci, dans cet ordre. Ne devinez pas.
 check-buy = Pas encore acheté
-check-guessed = Nous n’en savons pas assez ici et avons donc supposé le pire. Vérifiez d’abord.
-check-found = Tout ce que nous avons trouvé
+check-guessed = Là où nous n’en savons pas assez, nous avons supposé le pire : vérifiez d’abord.
+check-found = Tout ce que nous avons trouvé, le pire d’abord
 check-long = Pour savoir pourquoi, et ce que chaque prise supporte, lancez « tallywatt check --long » sur ce plan.
 check-count = { $dangers ->
         [0] aucun danger
@@ -214,6 +214,7 @@ demo-other = "tallywatt demo --fixed" fait le même exemple, ses dangers élimin
 
 working = En cours. Ctrl-C arrête, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :
+print-look-gone = Nous avons retiré du dossier l’ancien { $file } : il n’y a plus rien à vérifier.
 # Safety.
 print-dangers-left = { $count ->
     [one] Il reste 1 danger

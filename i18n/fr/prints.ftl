@@ -330,6 +330,9 @@ print-emergency-breaker-off = S’il se déclenche encore, laissez-le coupé et 
 
 print-look-title = À vérifier : { $site }
 print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas.
+print-look-count = Quand plusieurs prises sont pareilles, les numéros de leurs noms comptent depuis la gauche, rangée par rangée depuis le haut.
+# What is asked of one outlet: $about names it.
+print-look-of = { $about } : { $question }
 print-look-none = Il n’y a rien à vérifier : le plan dit tout ce qui compte.
 print-look-buy = À acheter : regardez sur l’emballage
 print-look-first = Vérifiez d’abord ceci. Ne devinez pas.

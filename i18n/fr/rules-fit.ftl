@@ -27,7 +27,10 @@ FIT001 = { $fix ->
       }
     .fix-load = Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, ne pliez et ne coupez jamais une fiche.
     .fix-dead = Ne branchez pas cet appareil. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
-    .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, ne pliez et ne coupez jamais une fiche.
+    .fix-part = { $adapted ->
+        [yes] Branchez-le à { $outlet } avec un adaptateur certifié par un laboratoire ({ $plug } vers { $end }), et mettez cela dans le plan.
+       *[no] Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux.
+      } Ne limez, ne pliez et ne coupez jamais une fiche.
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $fits ->
         [yes] S’il n’y a pas de place, prenez { $sockets }. Ne prenez jamais de répartiteur ni d’adaptateur.
        *[no] { $free ->
@@ -39,7 +42,10 @@ FIT001 = { $fix ->
           }
       }
     .fix-loose = Branchez { $place } { $fits ->
-        [no] là où sa fiche entre
+        [no] { $adapted ->
+            [yes] à { $outlet } avec un adaptateur certifié par un laboratoire ({ $plug } vers { $end })
+           *[no] là où sa fiche entre
+          }
        *[yes] à { $sockets }
       }{ $inside ->
         [yes] {""}

@@ -90,7 +90,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = Vous ne pouvez pas utiliser { $stranded } { -generator(form: "of") }
+POWER003 = Vous ne pouvez pas utiliser { $stranded } sur les { $rated } { -generator(form: "of") }
     .why = { -generator(form: "The") } peut fournir { $rated }. Les prises que vous utilisez ne peuvent donner que { $reachable } ({ $about }).
     .fix-outlet = Pour atteindre { $reach }, mettez dans le plan une rallonge à part depuis la prise « { $outlet } », et vérifiez de nouveau. Ne joignez jamais deux prises.
     .fix-socket = Pour atteindre { $reach }, mettez dans le plan une seconde rallonge depuis une autre place de « { $outlet } », et vérifiez de nouveau. Ne joignez jamais deux prises, ni les bouts de deux rallonges.

@@ -62,14 +62,14 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = judge::build(&plan);
-    let mut files = prints::render(&plan, reader, &prints::defaults())?.0.files;
+    let prints = prints::render(&plan, reader, &prints::defaults())?.0;
+    let mut files = prints.files;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
     files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
     files.push((PLAN.to_owned(), text.as_bytes().to_vec()));
-    store::write_set(&into, files.iter().map(|(name, bytes)| (name, bytes)))
-        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+    prints::write(&into, &files, &prints.needless, words)?;
 
     let mut output = String::new();
     let shown = std::path::absolute(&into).unwrap_or(into);

@@ -24,13 +24,9 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let options = options(&arguments.paper, words)?;
     let (prints, report) = render(&plan, reader, &options)?;
     let files = &prints.files;
-    store::write_set(
-        &arguments.into,
-        files.iter().map(|(name, bytes)| (name, bytes)),
-    )
-    .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
+    let gone = write(&arguments.into, files, &prints.needless, words)?;
     let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
-    for text in told(&prints, options.card, words) {
+    for text in gone.into_iter().chain(told(&prints, options.card, words)) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
     let _ = write!(
@@ -43,6 +39,22 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
         let _ = writeln!(output, "{}", textwrap::fill(&text, wrapping(width())));
     }
     Ok(Done::saying(output))
+}
+
+/// Writes a set of prints, and takes out what an earlier one left and this one has no need of; says so of each.
+pub(super) fn write(
+    into: &Path,
+    files: &[(String, Vec<u8>)],
+    needless: &[String],
+    words: &Words,
+) -> Result<Vec<String>, Failure> {
+    let files = files.iter().map(|(name, bytes)| (name, bytes));
+    let gone = store::write_set(into, files, needless, print::is_ours)
+        .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
+    let told = gone.into_iter();
+    Ok(told
+        .map(|name| words.with("print-look-gone", [("file", name.into())]))
+        .collect())
 }
 
 /// Says which files were written where, one a line.
@@ -109,13 +121,17 @@ pub(super) fn render(
         all.card_sheets = all.card_sheets.max(set.card_sheets);
         // Each language begins at the same label, and has as many.
         all.labels = set.labels;
-        all.files.extend(set.files.into_iter().map(|(name, bytes)| {
-            let marked = mark.and_then(|tag| {
+        let marked = |name: String| {
+            let with_tag = mark.as_ref().and_then(|tag| {
                 let (stem, ending) = name.rsplit_once('.')?;
                 Some(format!("{stem}-{tag}.{ending}"))
             });
-            (marked.unwrap_or(name), bytes)
-        }));
+            with_tag.unwrap_or(name)
+        };
+        let files = set.files.into_iter();
+        all.files
+            .extend(files.map(|(name, bytes)| (marked(name), bytes)));
+        all.needless.extend(set.needless.into_iter().map(marked));
     }
     Ok((all, report))
 }

@@ -32,6 +32,7 @@ pub use machine::{Input, Kind, Machine, Note, Question};
 pub use merge::merge;
 pub use reopen::draft_of;
 pub use steps::{Group, Item, Label, Suggestion};
+pub(crate) use view::outlet;
 pub use view::{Row, Shape, View, view};
 
 use view::{explanation, news_text, not_known};

@@ -226,6 +226,14 @@ pub(super) fn label(words: &Words, label: &Label) -> String {
     }
 }
 
+/// The outlet of the generator that a question is asked of, where it is asked of one after another: on the screen its
+/// reason names it.
+pub fn outlet(words: &Words, question: &Question) -> Option<String> {
+    let about = question.about.as_ref();
+    let about = about.filter(|_| question.group == Group::Outlet);
+    about.map(|about| label(words, about))
+}
+
 /// A question in words.
 pub fn view(words: &Words, question: &Question) -> View {
     let about = question

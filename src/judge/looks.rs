@@ -4,10 +4,14 @@
 //! one such reading are one look. What a danger or a warning rests on is looked at, and then what is marked on the
 //! gear and a caution rests on; what clears a danger of exhaust comes first, then what clears most dangers, most
 //! warnings, most cautions. Each is told with what goes away once it and all looks ahead of it have the best answers.
+//! What is to be bought comes last: somebody looks today, and buys tomorrow. Whoever numbers the looks counts in this
+//! order.
 
 use std::collections::BTreeMap;
 
-use super::unknowns::{Standing, all_answered, cleared, deadly, is_found_out};
+use super::unknowns::{
+    Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out,
+};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
@@ -37,7 +41,7 @@ fn reading(field: &str) -> (&str, Marking) {
         }
         ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => Marking::Nameplate,
         ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => Marking::Neutral,
-        ("box", "listed" | "bond") => Marking::Maker,
+        ("box", "listed" | "bond") | ("box" | "generator", "leg") => Marking::Maker,
         ("box", "wire") if outlet => Marking::Maker,
         ("cord", "wire" | "conductors" | "outdoor") => Marking::Print,
         ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => {
@@ -48,16 +52,20 @@ fn reading(field: &str) -> (&str, Marking) {
     (thing, read)
 }
 
-/// The same in this plan: of a thing that is not bought yet all stands on its package, but for how it is laid.
+/// The same in this plan: of a thing that is not bought yet all stands on its package.
 fn reading_in<'f>(plan: &Plan, field: &'f str) -> (&'f str, Marking) {
     let (thing, read) = reading(field);
-    let laid = field.rsplit('.').next() == Some("coiled");
-    let read = if !laid && buy::is_to_buy(plan, thing) {
+    let read = if buy::is_to_buy(plan, thing) {
         Marking::Package
     } else {
         read
     };
     (thing, read)
+}
+
+/// Whether anybody can look for it by now: of what is not bought yet, only what its package tells.
+fn can_be_seen(plan: &Plan, field: &str) -> bool {
+    !buy::is_to_buy(plan, reading(field).0) || buy::on_package(field)
 }
 
 /// Whether one reading answers both.
@@ -67,10 +75,17 @@ fn together(plan: &Plan, one: &str, other: &str) -> bool {
 }
 
 /// Whether somebody who reads one field sees the other as well, and had better: who has a cord in hand unwinds it, which
-/// costs nothing, and who stands at a box looks for its buttons.
+/// costs nothing, who stands at a box looks for its buttons, and who reads the volts of the generator reads its watts.
 fn at_hand(field: &str, other: &str) -> bool {
-    let (thing, of_other) = (reading(field).0, reading(other).0);
+    let ((thing, read), (of_other, read_too)) = (reading(field), reading(other));
     let name = other.rsplit('.').next();
+    let powers = matches!(
+        other,
+        "generator.voltage" | "generator.rated" | "generator.peak"
+    );
+    if powers && (read, read_too) == (Marking::Nameplate, Marking::Nameplate) {
+        return thing == of_other;
+    }
     let of_cord = thing.starts_with("cord.") && name == Some("coiled");
     // What a camper has inside is its maker's.
     let of_box = other.contains(".outlet.") && thing.starts_with("box.") && name == Some("gfci");
@@ -115,7 +130,7 @@ pub(super) fn looks(
     let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
     // What is still there, of all that rests on an unknown.
     let mut left: Vec<&Finding> = told
-        .filter(|it| looked_at(it).next().is_some() && !known(it))
+        .filter(|it| looked_at(plan, it).next().is_some() && !known(it))
         .collect();
     let told = left.clone();
     let mut answered: Vec<String> = Vec::new();
@@ -124,10 +139,10 @@ pub(super) fn looks(
         // In the order in which they were assumed: of two that weigh the same the first is told first.
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
-            let fields = looked_at(finding);
             // Ground that is dry is wet after the next rain: what the gear says lasts.
-            let alone = finding.rests_on.len() == 1;
-            let fields = fields.filter(|field| alone || *field != "site.ground");
+            let lasts = |field: &&str| *field != "site.ground";
+            let alone = !looked_at(plan, finding).any(|field| lasts(&field));
+            let fields = looked_at(plan, finding).filter(|field| alone || lasts(field));
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
                 let at = readings
@@ -158,7 +173,7 @@ pub(super) fn looks(
         let at_hand = |more: &&String| {
             let packed = reading_in(plan, more).1 == Marking::Package;
             let packed = packed && is_found_out(plan, more) && together(plan, &fields[0], more);
-            packed || at_hand(&fields[0], more)
+            (packed || at_hand(&fields[0], more)) && can_be_seen(plan, more)
         };
         let more = more.filter(|more| at_hand(more) && !answered.contains(more));
         let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
@@ -175,24 +190,23 @@ pub(super) fn looks(
             buy: Vec::new(),
         });
     }
-    // How much is left with these answers, and whether all that was told is cleared that can be.
+    // How much is left with these answers, and of what was told what.
     let standing = |found: &[Finding]| {
-        let mut told = told.iter();
-        let clear = told.all(|it| cleared(it, found) || left.contains(it));
-        (Standing::of(plan, found), clear)
+        let left = told.iter().map(|it| Left::of(it, &report.findings, found));
+        (Standing::of(plan, found), left.collect::<Vec<Left>>())
     };
     // Nobody walks for what the others make needless: the last weighs least.
-    let best = standing(trials.found(&fields_of(&looks)));
+    let (best, best_left) = standing(trials.found(&fields_of(&looks)));
     for at in (0..looks.len()).rev() {
         let mut others = looks.clone();
         others.remove(at);
-        if standing(trials.found(&fields_of(&others))) == best {
+        let (then, left) = standing(trials.found(&fields_of(&others)));
+        if then == best && left.iter().zip(&best_left).all(|(then, best)| then <= best) {
             looks = others;
         }
     }
-    buy::complete(plan, report, &mut looks, |other, fields| {
-        standing(&(trials.found_with)(other, fields))
-    });
+    let (packages, mut looks): (Vec<Look>, Vec<Look>) =
+        (looks.into_iter()).partition(|look| look.read == Marking::Package);
     let mut now = Standing {
         dangers: report.count(Signal::Danger),
         warnings: report.count(Signal::Warning),
@@ -206,7 +220,30 @@ pub(super) fn looks(
     while looks.len() > ENOUGH && looks.last().is_some_and(|last| last.dangers == 0) {
         looks.pop();
     }
+    looks.extend(buy::purchases(plan, report, &looks, packages));
     looks
+}
+
+/// What is left of a finding.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+enum Left {
+    Nothing,
+    /// It is milder, or of fewer parts.
+    Less,
+    All,
+}
+
+impl Left {
+    /// Of a caution some of it is as much as all of it: nobody walks for half of that.
+    fn of(finding: &Finding, now: &[Finding], then: &[Finding]) -> Self {
+        if cleared(finding, then) {
+            Self::Nothing
+        } else if finding.signal <= Signal::Warning && eased(finding, now, then) {
+            Self::Less
+        } else {
+            Self::All
+        }
+    }
 }
 
 /// What is found with the best answers to some fields, each set of them tried once.
@@ -220,7 +257,12 @@ impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
     fn found(&mut self, fields: &[String]) -> &[Finding] {
         let (plan, found_with) = (self.plan, &mut self.found_with);
         let known = self.known.entry(fields.to_vec());
-        known.or_insert_with(|| found_with(&all_answered(plan, fields), fields))
+        known.or_insert_with(|| {
+            let least = found_with(&all_answered(plan, fields), fields);
+            let most = answered_with_more(plan, fields).map(|more| found_with(&more, fields));
+            let better = |it: &Vec<Finding>| Standing::of(plan, it) < Standing::of(plan, &least);
+            most.filter(better).unwrap_or(least)
+        })
     }
 }
 
@@ -233,8 +275,9 @@ fn fields_of(looks: &[Look]) -> Vec<String> {
 }
 
 /// What somebody looks at of what a finding rests on. For a caution nobody asks around.
-fn looked_at(finding: &Finding) -> impl Iterator<Item = &str> {
+fn looked_at<'f>(plan: &Plan, finding: &'f Finding) -> impl Iterator<Item = &'f str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
+    let fields = fields.filter(|field| can_be_seen(plan, field));
     fields.filter(|field| match finding.signal {
         Signal::Danger | Signal::Warning => true,
         Signal::Caution => reading(field).1 != Marking::Other && !is_inside(field),
@@ -265,14 +308,14 @@ impl Weight {
 
 /// The first things to do. What costs nothing comes ahead of what does: looking clears many a danger that nobody
 /// would have to buy anything for.
-pub(super) fn next(report: &Report) -> Vec<Next> {
+pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
     // In the order in which they were worked out: what a look clears counts on those ahead of it.
     let looks = &report.figures.looks;
     let dangers = looks.iter().rposition(|look| look.dangers > 0);
     let serious = report.findings.iter();
     let serious: Vec<&str> = serious
         .filter(|it| it.signal <= Signal::Warning)
-        .flat_map(looked_at)
+        .flat_map(|it| looked_at(plan, it))
         .collect();
     // A caution has time.
     let asked = |look: &Look| look.fields.iter().any(|it| serious.contains(&it.as_str()));
@@ -309,8 +352,14 @@ mod tests {
 
     use super::*;
     use crate::judge::build;
+    use crate::judge::unknowns::counts;
+    use crate::loads;
     use crate::plan::arbitrary;
+    use crate::report::limits;
     use crate::rules::testing::report;
+    use crate::rules::{self, Facts};
+    use crate::supply::Supply;
+    use crate::verdict::Verdicts;
 
     /// A receptacle with its buttons and its breaker is one look, the print on a cord another, and each thing has its own.
     #[test]
@@ -386,8 +435,76 @@ mod tests {
         assert_eq!(report.figures.looks[0].dangers, 1);
     }
 
+    /// Somebody who does not know the volts, the watts or the height: one half of the generator cannot run the kettle,
+    /// which goes away with the volts. They are on the list although the rest then shows that it is too much for the
+    /// whole as well, and who reads them reads the watts.
+    #[test]
+    fn what_a_warning_rests_on_is_on_the_list() {
+        let report = report(&[
+            ("rated = \"3600 W\"", "rated = \"unknown\""),
+            ("peak = \"4500 W\"", "peak = \"2200 W\""),
+            ("voltage = \"120 V\"", "voltage = \"unknown\""),
+            ("running = \"1500 W\"", "running = \"1000 W\""),
+            ("running = \"50 W\"", "running = \"600 W\""),
+            ("altitude = \"0 ft\"", "altitude = \"unknown\""),
+        ]);
+        let found = report.findings.iter().find(|it| it.code == "POWER001");
+        let rests = &found.expect("it is too much").rests_on;
+        assert!(rests.iter().any(|it| it.field == "generator.voltage"));
+        let looks = &report.figures.looks;
+        let asked = |field: &str| {
+            looks
+                .iter()
+                .position(|it| it.fields.iter().any(|it| it == field))
+        };
+        let volts = asked("generator.voltage");
+        assert!(volts.is_some(), "{looks:?}");
+        assert_eq!(volts, asked("generator.rated"));
+    }
+
+    /// Which half feeds each outlet of a box stands in one manual.
+    #[test]
+    fn the_halves_of_one_box_are_one_look() {
+        let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&[]));
+        let [left, right] = ["left", "right"].map(|id| format!("box.box.outlet.{id}.leg"));
+        assert!(together(&plan, &left, &right));
+        assert!(!together(&plan, &left, "generator.outlet.front.leg"));
+    }
+
+    /// What is found with these answers, with everything plugged in where it is.
+    fn found_with(plan: &Plan, report: &Report) -> Vec<Finding> {
+        let supply = Supply::build(plan);
+        let verdicts = Verdicts::of(plan, &supply);
+        let mut figures = report.figures.clone();
+        figures.limits = limits(&supply, &verdicts);
+        figures.loads = loads::facts(plan);
+        rules::check_some(&Facts::new(plan, &supply, &verdicts, &figures), counts)
+    }
+
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(48))]
+
+        /// Whatever a danger or a warning rests on is on the list, unless that is full, or goes away with what is.
+        #[test]
+        fn nothing_serious_rests_on_what_is_on_no_list(plan in arbitrary::camp()) {
+            let report = build(&plan);
+            let looks = &report.figures.looks;
+            let fields = fields_of(looks);
+            let answered = [Some(all_answered(&plan, &fields)), answered_with_more(&plan, &fields)];
+            let then = answered.into_iter().flatten().map(|it| found_with(&it, &report));
+            let then: Vec<Vec<Finding>> = then.collect();
+            let leads = report.figures.troubles.iter();
+            let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
+            let refused = |id: &Id| report.refused(id).is_some();
+            for lead in leads.filter(|it| it.signal <= Signal::Warning && !it.about.iter().any(refused)) {
+                let fields: Vec<&str> = looked_at(&plan, lead).collect();
+                let listed = |field: &&str| looks.iter().any(|it| it.fields.iter().any(|it| it == field));
+                prop_assert!(
+                    fields.is_empty() || fields.iter().any(listed) || looks.len() >= ENOUGH || then.iter().any(|it| cleared(lead, it)),
+                    "{} {:?}: {fields:?} {looks:?}", lead.code, lead.about
+                );
+            }
+        }
 
         /// Nothing is looked at twice or for nothing, and what is found to rest on an unknown can be looked at.
         #[test]
@@ -395,7 +512,7 @@ mod tests {
             let report = build(&plan);
             let leads = report.figures.troubles.iter();
             let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
-            let rests: BTreeSet<&str> = leads.flat_map(looked_at).collect();
+            let rests: BTreeSet<&str> = leads.flat_map(|it| looked_at(&plan, it)).collect();
             let looks = &report.figures.looks;
             let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
             let once: BTreeSet<&str> = fields.iter().copied().collect();
@@ -406,6 +523,10 @@ mod tests {
                 prop_assert!(asked.all(|field| rests.contains(field.as_str())));
             }
             prop_assert!(!rests.is_empty() || looks.is_empty());
+            // Somebody looks first, and then buys.
+            prop_assert!(looks.is_sorted_by_key(|look| look.read == Marking::Package));
+            let looked = looks.iter().filter(|look| look.read != Marking::Package);
+            prop_assert!(looked.count() <= MOST);
             // What goes away is there.
             let gone: usize = looks.iter().map(|it| it.dangers).sum();
             prop_assert!(gone <= report.count(Signal::Danger));

@@ -73,7 +73,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
     report.figures.matters = told.map(|it| it.field.clone()).collect();
-    report.figures.next = looks::next(&report);
+    report.figures.next = looks::next(plan, &report);
     verdicts::guesses_of_spare_parts(plan, supply, &mut report.figures);
     report
 }

@@ -48,7 +48,7 @@ fn serious(findings: &[Finding]) -> &[Finding] {
 }
 
 /// How many troubles there are.
-#[derive(Clone, Copy, PartialEq, Eq)]
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Standing {
     pub dangers: usize,
     pub warnings: usize,
@@ -172,7 +172,7 @@ impl Answers {
 
 /// Whether a finding of these is there no longer, or milder, or of fewer parts. One that comes in its place says as
 /// much by another rule.
-fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
+pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
     let new = |other: &Finding| {
         other.area == finding.area
             && now.iter().all(|it| {
@@ -209,6 +209,19 @@ pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
         let _ = answer_low(&mut all, field).or_else(|| answer(&mut all, field));
     }
     all
+}
+
+/// The same with as much as there may be of what is better in one way when there is more, and in another when there is
+/// less: a motor may need it. `None` where nothing of these is such.
+pub(super) fn answered_with_more(plan: &Plan, fields: &[String]) -> Option<Plan> {
+    let both = |field: &String| answered(plan, field, answer_low).is_some();
+    fields.iter().any(both).then(|| {
+        let mut all = plan.clone();
+        for field in fields {
+            let _ = answer(&mut all, field);
+        }
+        all
+    })
 }
 
 /// Whether a field is of a cord, a box or a receptacle.

@@ -220,28 +220,48 @@ pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     Ok(())
 }
 
+/// More than any print takes.
+const MOST_OF_A_PRINT: u64 = 64 << 20;
+
 /// Writes a set of files into a folder, which is made if it is not there. Every one is written
-/// under another name first, so that a full disk leaves the old set whole.
+/// under another name first, so that a full disk leaves the old set whole. Then takes out what an earlier set had and
+/// this one has not, of these names and if it is `ours`; gives the names of what is gone.
 ///
 /// # Errors
-/// When one of them cannot be written, with its path.
+/// When one of them cannot be written or taken out, with its path.
 pub fn write_set<N: AsRef<str>, B: AsRef<[u8]>>(
     dir: &Path,
     files: impl IntoIterator<Item = (N, B)>,
-) -> Result<Vec<PathBuf>, StoreError> {
+    needless: &[String],
+    ours: impl Fn(&[u8]) -> bool,
+) -> Result<Vec<String>, StoreError> {
     fs::create_dir_all(dir).map_err(|error| StoreError::write(dir, Fault::System(error)))?;
     let mut waiting = Vec::new();
     for (name, bytes) in files {
         let path = real(&file_in(dir, name.as_ref())?);
         waiting.push((prepare(&path, bytes.as_ref())?, path));
     }
-    let mut written = Vec::new();
     for (file, path) in waiting {
         settle(file, &path)?;
-        written.push(path);
+    }
+    let mut gone = Vec::new();
+    for name in needless {
+        let path = file_in(dir, name)?;
+        // A link is somebody's own.
+        if !fs::symlink_metadata(&path).is_ok_and(|about| about.is_file()) {
+            continue;
+        }
+        let mut bytes = Vec::new();
+        let file = File::open(&path).map(|file| file.take(MOST_OF_A_PRINT));
+        let read = file.and_then(|mut file| file.read_to_end(&mut bytes));
+        if read.is_ok() && ours(&bytes) {
+            fs::remove_file(&path)
+                .map_err(|error| StoreError::write(&path, Fault::System(error)))?;
+            gone.push(name.clone());
+        }
     }
     sync_folder(dir);
-    Ok(written)
+    Ok(gone)
 }
 
 /// The path of a file right in a folder.
@@ -612,19 +632,46 @@ mod tests {
     fn a_set_is_written_after_all_of_it_could_be() {
         let dir = folder();
         let into = dir.path().join("prints").join("sunday");
-        write_set(&into, [("a.pdf", b"one"), ("b.pdf", b"two")]).unwrap();
+        let set = |a, b| write_set(&into, [("a.pdf", a), ("b.pdf", b)], &[], |_| true);
+        set(b"one", b"two").unwrap();
         assert_eq!(names(&into), ["a.pdf", "b.pdf"]);
         // The second cannot be written, so the first is not replaced.
         fs::remove_file(into.join("b.pdf")).unwrap();
         fs::create_dir(into.join("b.pdf")).unwrap();
-        let error = write_set(&into, [("a.pdf", b"new"), ("b.pdf", b"new")]).unwrap_err();
+        let error = set(b"new", b"new").unwrap_err();
         assert_eq!(error.path, into.join("b.pdf"));
         assert_eq!(fs::read(into.join("a.pdf")).unwrap(), b"one");
         assert_eq!(names(&into), ["a.pdf", "b.pdf"]);
         for name in ["../x", "a/b", "", ".."] {
-            let error = write_set(&into, [(name, b"x")]).unwrap_err();
+            let error = write_set(&into, [(name, b"x")], &[], |_| true).unwrap_err();
             assert_eq!(error.key(), "store-bad-name", "{name}");
         }
+    }
+
+    /// What an earlier set left goes; what somebody else wrote under that name stays, and so does a link.
+    #[test]
+    fn a_set_takes_out_what_it_has_no_more() {
+        let dir = folder();
+        let names_of =
+            |all: &[&str]| -> Vec<String> { all.iter().map(|it| (*it).to_owned()).collect() };
+        for name in ["look.pdf", "look-fr.pdf", "mine.pdf"] {
+            write_atomic(
+                &dir.path().join(name),
+                if name == "look-fr.pdf" {
+                    b"theirs"
+                } else {
+                    b"ours"
+                },
+            )
+            .unwrap();
+        }
+        let needless = names_of(&["look.pdf", "look-fr.pdf", "never.pdf"]);
+        let gone = write_set(dir.path(), [("card.pdf", b"x")], &needless, |it| {
+            it == b"ours"
+        })
+        .unwrap();
+        assert_eq!(gone, ["look.pdf"]);
+        assert_eq!(names(dir.path()), ["card.pdf", "look-fr.pdf", "mine.pdf"]);
     }
 
     #[test]

@@ -225,6 +225,9 @@ pub fn templates() -> Vec<(&'static str, &'static str)> {
 pub struct Prints {
     /// File names and contents.
     pub files: Vec<(String, Vec<u8>)>,
+    /// The files of documents that belong to a plan and that this one has no need of: what an earlier set left under
+    /// these names tells of another plan.
+    pub needless: Vec<String>,
     /// How many sheets of paper, printed on both sides where it is not folded, the card takes; 0
     /// where there is none.
     pub card_sheets: usize,
@@ -326,7 +329,12 @@ pub fn prints(
             PIXELS_PER_POINT,
         )?);
     }
+    let made = |it: &Document| files.iter().any(|(name, _)| name == it.file_name());
+    let needless = Document::ALL
+        .iter()
+        .filter(|it| options.only.is_empty() && !made(it));
     Ok(Prints {
+        needless: needless.map(|it| it.file_name().to_owned()).collect(),
         files,
         card_sheets,
         labels,
@@ -407,6 +415,13 @@ pub fn outdated(
         }
     }
     Ok(outdated)
+}
+
+/// Whether this program made a PDF: whoever else names a file so keeps it.
+#[must_use]
+pub fn is_ours(pdf: &[u8]) -> bool {
+    let mark = b"<xmp:CreatorTool>tallywatt</xmp:CreatorTool>";
+    pdf.windows(mark.len()).any(|it| it == mark)
 }
 
 fn typeset(

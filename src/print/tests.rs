@@ -7,6 +7,7 @@ mod emergency;
 mod hostile;
 mod labels;
 mod legible;
+mod look;
 mod position;
 mod tags;
 mod told;

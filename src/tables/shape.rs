@@ -127,6 +127,13 @@ impl Configuration {
     }
 }
 
+/// Adapters that are sold for campers, common practice: one circuit, and the end no smaller than the plug, so that
+/// whatever breaker suits the plug suits the end. From a larger plug to a smaller end there are some, and they are a trap.
+const ADAPTERS: [(Configuration, Configuration); 2] = [
+    (Configuration::L5_30, Configuration::TT30),
+    (Configuration::N5_15, Configuration::TT30),
+];
+
 macro_rules! half {
     ($(#[$doc:meta])* $name:ident, $letter:literal) => {
         $(#[$doc])*
@@ -173,6 +180,14 @@ impl Receptacle {
             Configuration::N5_15 | Configuration::N5_20 => 2,
             _ => 1,
         }
+    }
+
+    /// The adapter that is sold for a plug that does not go in here: its own plug and its end.
+    #[must_use]
+    pub fn adapter(self, plug: Plug) -> Option<(Plug, Self)> {
+        let sold = ADAPTERS.iter().map(|(plug, end)| (Plug(*plug), Self(*end)));
+        let mut fits = sold.filter(|(own, end)| self.takes(*own) && end.takes(plug));
+        fits.next().filter(|_| !self.takes(plug))
     }
 
     /// Whether the plug goes in. Beside its own shape, a 5-20R takes a 5-15P, and both take the

@@ -100,8 +100,8 @@ impl Words {
         out
     }
 
-    /// What to do next, what else there is to look at, and each trouble with its remedy: what rests on an unknown by
-    /// its title alone, for what is to be done about it is to look.
+    /// What to do next, what else there is to look at, and each trouble with its remedy, worst first: what rests on an
+    /// unknown by its title alone, for what is to be done about it is to look.
     pub fn brief(&self, report: &Report, width: usize) -> String {
         let mut out = self.next_list(report, width) + "\n";
         let figures = &report.figures;
@@ -119,14 +119,13 @@ impl Words {
                 |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
-        let troubles = figures.troubles.iter().enumerate();
-        let (guessed, known): (Vec<_>, Vec<_>) = troubles.partition(|(_, it)| rests(it));
-        for (heading, troubles) in [("check-found", known), ("check-guessed", guessed)] {
-            if troubles.is_empty() {
-                continue;
+        let troubles = &figures.troubles;
+        if !troubles.is_empty() {
+            paragraph(&mut out, "", &self.text("check-found"), width);
+            if troubles.iter().any(rests) {
+                paragraph(&mut out, "", &self.text("check-guessed"), width);
             }
-            paragraph(&mut out, "", &self.text(heading), width);
-            for (at, trouble) in troubles {
+            for (at, trouble) in troubles.iter().enumerate() {
                 let told = rests(trouble) || figures.next.contains(&Next::Trouble(at));
                 self.short_trouble(&mut out, report, trouble, !told, width);
             }
@@ -150,12 +149,7 @@ impl Words {
         };
         let style = style(trouble.signal);
         let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
-        let title = if with_remedy {
-            &text.title
-        } else {
-            &text.bare_title
-        };
-        paragraph(out, &head, title, width);
+        paragraph(out, &head, &text.title, width);
         if with_remedy {
             paragraph(out, "    ", &text.fix, width);
         }

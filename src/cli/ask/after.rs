@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use tallywatt::interview::{self, Input, Notice, Row, Shape, View};
 use tallywatt::mend::{self, Mended};
-use tallywatt::plan::{Plan, store};
+use tallywatt::plan::Plan;
 use tallywatt::report::{Repair, Report};
 use tallywatt::words::{Words, wrapping};
 
@@ -249,11 +249,13 @@ pub(super) fn print(
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
     files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
-    store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
-        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+    let gone = prints::write(into, &files, &prints.needless, words)?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
-    let told = told.into_iter();
-    for text in told.chain(prints::dangers_left(report, words)) {
+    for text in gone
+        .into_iter()
+        .chain(told)
+        .chain(prints::dangers_left(report, words))
+    {
         output.push('\n');
         output.push_str(&textwrap::fill(&text, wrapping(width())));
         output.push('\n');

@@ -1,22 +1,55 @@
 //! What has to be on the package of what is not bought yet.
 //!
-//! What nobody knows of such a thing is not looked at but chosen: the least that clears as much as the best answer.
+//! What nobody knows of such a thing is not looked at but chosen: the least that leaves as little wrong as anything that
+//! is sold. Whether it does is judged as it will be once it is there, with everything plugged in anew, and with the worst
+//! assumed of whatever else is not known: somebody buys before the looks are answered.
 
-use super::{fields_of, reading, reading_in, thing};
-use crate::judge::unknowns::{Standing, all_answered, answer_as, is_found_out};
-use crate::plan::{Answer, DistributionBox, Id, Outlet, Plan};
-use crate::quantity::{Amount, Current, Quantity};
-use crate::report::{Look, Marking, Property, Report};
+use super::{fields_of, reading_in, thing};
+use crate::judge::judge;
+use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
+use crate::plan::{
+    Answer, Choice as _, DistributionBox, Generator, Id, Load, Outlet, Plan, Wanted,
+};
+use crate::quantity::{Amount, Current, Power, Quantity};
+use crate::report::{Look, Marking, Property, Report, Signal};
+use crate::supply::Supply;
 use crate::tables::shape::Receptacle;
 use crate::value::Value;
 
-/// What is sold of a property, the least demand first. What is not in it is asked for at its best.
-const SOLD: [(&str, &[&str]); 4] = [
-    ("wire", &["16 AWG", "14 AWG", "12 AWG"]),
-    ("length", &["100 ft", "50 ft"]),
-    ("rated", &["1000 W", "2000 W", "3000 W", "4000 W", "6000 W"]),
-    ("peak", &["1200 W", "2400 W", "3600 W", "4800 W", "7200 W"]),
+/// What is sold of a property, the least demand first, in the order in which one is chosen after the other. What is not
+/// in it is asked for at its best.
+const SOLD: [(&str, &[&str]); 5] = [
+    ("voltage", &["120 V", "120/240 V"]),
+    (
+        "rated",
+        &[
+            "1000 W", "1500 W", "2000 W", "2500 W", "3000 W", "3500 W", "4500 W", "5500 W",
+            "7000 W", "9000 W",
+        ],
+    ),
+    (
+        "peak",
+        &[
+            "1200 W", "1800 W", "2400 W", "3000 W", "3600 W", "4500 W", "5500 W", "7000 W",
+            "9000 W", "12000 W", "18000 W",
+        ],
+    ),
+    ("wire", &["16 AWG", "14 AWG", "12 AWG", "10 AWG"]),
+    ("length", &["100 ft", "50 ft", "25 ft"]),
 ];
+
+/// Whether a package tells it, and the list with it. None tells how a cord will lie, or how a thing is wired inside.
+pub(super) fn on_package(field: &str) -> bool {
+    let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
+    let told: &[&str] = match (path.split('.').next(), path.contains(".outlet.")) {
+        (Some("generator" | "box"), true) => &["gfci", "breaker"],
+        (Some("generator"), false) => &["rated", "peak", "voltage", "inverter"],
+        (Some("box"), false) => &["listed"],
+        (Some("cord"), _) => &["wire", "conductors", "outdoor", "length", "gfci"],
+        _ => &[],
+    };
+    told.contains(&name)
+}
 
 /// Whether this thing, as fields name it, is not bought yet.
 pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
@@ -47,18 +80,18 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
     all.filter(|thing| is_to_buy(plan, thing)).collect()
 }
 
-/// Gives each look at a package what has to be on it, and each thing that is not bought yet such a look. Where things are
-/// bought, a carbon monoxide alarm is among them if there is none. `standing` tells how much is left of a plan with
-/// answers to these fields.
-pub(super) fn complete(
+/// The looks at packages, each with what has to be on it and what goes away with it, once what is looked at ahead of it
+/// has the best answers: those that are there already, and one for each thing that is not bought yet. Where things are
+/// bought, a carbon monoxide alarm is among them if there is none.
+pub(super) fn purchases(
     plan: &Plan,
     report: &Report,
-    looks: &mut Vec<Look>,
-    mut standing: impl FnMut(&Plan, &[String]) -> (Standing, bool),
-) {
+    looks: &[Look],
+    mut packages: Vec<Look>,
+) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
-        return;
+        return packages;
     }
     let look = |at: Option<Id>, fields: Vec<String>, buy: Vec<Property>| Look {
         at,
@@ -70,14 +103,21 @@ pub(super) fn complete(
     };
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
-        let has_one = |it: &Look| it.read == Marking::Package && it.at == at;
-        if !looks.iter().any(has_one) {
+        if !packages.iter().any(|it| it.at == at) {
             let fields = report.figures.assumed.iter().map(|it| &it.field);
             let its = |field: &&String| {
-                let (thing, read) = reading_in(plan, field);
-                thing == to_buy && read == Marking::Package && is_found_out(plan, field)
+                let (thing, _) = reading_in(plan, field);
+                thing == to_buy && on_package(field) && is_found_out(plan, field)
             };
-            looks.push(look(at, fields.filter(its).cloned().collect(), Vec::new()));
+            packages.push(look(at, fields.filter(its).cloned().collect(), Vec::new()));
+        }
+    }
+    let seen = all_answered(plan, &fields_of(looks));
+    let bought = chosen(plan, &seen, &fields_of(&packages));
+    for to_buy in &things {
+        let at = thing(&format!("{to_buy}.bought"));
+        if let Some(look) = packages.iter_mut().find(|it| it.at == at) {
+            look.buy = properties(&bought, to_buy);
         }
     }
     if plan.site.co_alarm == Answer::Known(false) && plan.site.sleeps() {
@@ -85,29 +125,171 @@ pub(super) fn complete(
             key: "co_alarm",
             value: Value::yes_no(true),
         };
-        looks.push(look(None, vec!["site.co_alarm".to_owned()], vec![alarm]));
+        packages.push(look(None, vec!["site.co_alarm".to_owned()], vec![alarm]));
     }
-    let fields = fields_of(looks);
-    let mut best = all_answered(plan, &fields);
-    let least = standing(&best, &fields);
-    for field in &fields {
-        let name = field.rsplit('.').next().unwrap_or_default();
-        let sold = SOLD.iter().find(|(key, _)| *key == name);
-        let Some((_, sold)) = sold.filter(|_| is_to_buy(plan, reading(field).0)) else {
-            continue;
+    // One after the other; what comes back with a later one was not gone.
+    let mut then = seen;
+    let mut left = vec![Wrong::of(&then)];
+    for look in &packages {
+        take(&mut then, &bought, look.at.as_ref());
+        left.push(Wrong::of(&then));
+    }
+    let (now, mut later) = (left[0], Wrong::default());
+    for it in left[1..].iter_mut().rev() {
+        later.dangers = later.dangers.max(it.dangers);
+        later.warnings = later.warnings.max(it.warnings);
+        it.dangers = later.dangers.min(now.dangers);
+        it.warnings = later.warnings.min(now.warnings);
+    }
+    for (look, pair) in packages.iter_mut().zip(left.windows(2)) {
+        look.dangers = pair[0].dangers - pair[1].dangers;
+        look.warnings = pair[0].warnings - pair[1].warnings;
+    }
+    packages
+}
+
+/// What is wrong with a plan, the gravest first.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+struct Wrong {
+    dangers: usize,
+    warnings: usize,
+    /// Whether the generator has too little for all that must run at one time. Of what has no outlet yet no rule tells
+    /// that, and an outlet is soon had.
+    too_small: bool,
+    /// What has no outlet.
+    unplaced: usize,
+}
+
+impl Wrong {
+    fn of(plan: &Plan) -> Self {
+        let report = judge(plan);
+        Self {
+            dangers: report.count(Signal::Danger),
+            warnings: report.count(Signal::Warning),
+            too_small: is_too_small(plan, &report),
+            unplaced: report.figures.sharing.unplaced.len(),
+        }
+    }
+}
+
+/// Whether all that must run at one time needs more than the generator has at this height and in this air, or starting
+/// any of it does beside the others.
+fn is_too_small(plan: &Plan, report: &Report) -> bool {
+    let supply = Supply::build(plan);
+    let begins = plan
+        .loads
+        .iter()
+        .flat_map(|it| &it.hours)
+        .map(|span| span.from);
+    begins.chain([0]).any(|minute| {
+        let runs = |load: &&Load| {
+            let must = load.wanted == Wanted::Must;
+            must && (load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute)))
         };
-        let enough = sold.iter().find_map(|text| {
-            let mut other = best.clone();
-            answer_as(&mut other, field, text)?;
-            (standing(&other, &fields) == least).then_some(other)
-        });
-        best = enough.unwrap_or(best);
+        let on: Vec<&Id> = plan.loads.iter().filter(runs).map(|it| &it.id).collect();
+        let on = report
+            .figures
+            .loads
+            .iter()
+            .filter(|it| on.contains(&&it.of));
+        // On one leg volt-amperes count; each is no less than its watts.
+        let running: Vec<(i64, i64)> = on
+            .map(|it| {
+                (
+                    it.running_volt_amps.millivolt_amps(),
+                    it.starting_volt_amps.millivolt_amps(),
+                )
+            })
+            .collect();
+        let all: i64 = running.iter().map(|(runs, _)| runs).sum();
+        let start = running
+            .iter()
+            .map(|(runs, starts)| (starts - runs).max(0))
+            .max();
+        all > supply.rated.milliwatts() || all + start.unwrap_or(0) > supply.peak.milliwatts()
+    })
+}
+
+/// The plan with the things bought that have these fields: as little as leaves the least wrong, whether the looks are
+/// answered by then, as in `seen`, or not.
+fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
+    let mut worlds = vec![all_answered(plan, fields), all_answered(seen, fields)];
+    // Without looks they are the same.
+    worlds.dedup();
+    for (name, sold) in SOLD {
+        let of_name = |field: &&String| field.rsplit('.').next() == Some(name);
+        for field in fields.iter().filter(of_name) {
+            let with = |world: &Plan, text: &str| {
+                let mut other = world.clone();
+                answer_as(&mut other, field, text)?;
+                leave_open(&mut other.generator, name, fields);
+                let (rated, peak) = (other.generator.rated, other.generator.peak);
+                // Where both are the same, one of them is told for the other.
+                let possible = match (rated.known(), peak.known()) {
+                    (Some(rated), Some(peak)) if name == "peak" => rated < peak,
+                    (Some(rated), Some(peak)) => rated <= peak,
+                    _ => true,
+                };
+                possible.then(|| (Wrong::of(&other), other))
+            };
+            let tried = sold.iter().filter_map(|text| {
+                let both = worlds.iter().map(|world| with(world, text));
+                both.collect::<Option<Vec<(Wrong, Plan)>>>()
+            });
+            // Of equals the first.
+            let least = tried.min_by_key(|both| both.iter().map(|it| it.0).collect::<Vec<_>>());
+            if let Some(least) = least {
+                worlds = least.into_iter().map(|(_, world)| world).collect();
+            }
+        }
     }
-    for to_buy in &things {
-        let at = thing(&format!("{to_buy}.bought"));
-        let its = |it: &&mut Look| it.read == Marking::Package && it.at == at;
-        if let Some(look) = looks.iter_mut().find(its) {
-            look.buy = properties(&best, to_buy);
+    // Asked for only if it is missed.
+    if fields.iter().any(|it| it == "generator.inverter") {
+        let any = |world: &Plan| {
+            let mut other = world.clone();
+            other.generator.inverter = plan.generator.inverter;
+            other
+        };
+        let others: Vec<Plan> = worlds.iter().map(any).collect();
+        if others
+            .iter()
+            .map(Wrong::of)
+            .le(worlds.iter().map(Wrong::of))
+        {
+            worlds = others;
+        }
+    }
+    worlds.pop().unwrap_or_else(|| plan.clone())
+}
+
+/// Lets a generator have as much as any of what is chosen only after `name`.
+fn leave_open(set: &mut Generator, name: &str, fields: &[String]) {
+    let asked = |field: &str| fields.iter().any(|it| it == field);
+    let most = Power::from_milliwatts(9_000_000);
+    if name == "voltage" && asked("generator.rated") {
+        let peak = set.peak.known().filter(|_| !asked("generator.peak"));
+        set.rated = Answer::Known(peak.map_or(most, |peak| most.min(*peak)));
+    }
+    if matches!(name, "voltage" | "rated") && asked("generator.peak") {
+        let rated = set.rated.or(most).milliwatts();
+        set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
+    }
+}
+
+/// Puts what one look at a package is about into a plan, as it is in the other.
+fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
+    match at {
+        None => plan.site.co_alarm = Answer::Known(true),
+        Some(id) if id.as_str() == Id::SET => plan.generator.clone_from(&bought.generator),
+        Some(id) => {
+            let cords = plan.cords.iter_mut().zip(&bought.cords);
+            for (cord, other) in cords.filter(|(cord, _)| cord.id == *id) {
+                cord.clone_from(other);
+            }
+            let boxes = plan.boxes.iter_mut().zip(&bought.boxes);
+            for (holder, other) in boxes.filter(|(holder, _)| holder.id == *id) {
+                holder.clone_from(other);
+            }
         }
     }
 }
@@ -137,6 +319,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
                         cord.conductors.known().map(|it| Value::Count((*it).into())),
                     ),
                     ("length", amount(cord.length)),
+                    ("gfci", yes(cord.gfci)),
                 ]
             }));
         }
@@ -155,6 +338,12 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend([
                 ("rated", amount(set.rated)),
                 ("peak", amount(set.peak)),
+                (
+                    "voltage",
+                    set.voltage
+                        .known()
+                        .and_then(|it| name(it.word().to_owned())),
+                ),
                 ("outlet", Some(of_outlets(&set.outlets))),
                 ("gfci", protected(&set.outlets)),
                 ("inverter", yes(set.inverter)),
@@ -193,16 +382,20 @@ fn of_outlets(outlets: &[Outlet]) -> Value {
     kinds(outlets.iter().map(|it| (it.shape, it.breaker)))
 }
 
-/// Whether all have a GFCI.
+/// Whether those have a GFCI that do not lack one for certain.
 fn protected(outlets: &[Outlet]) -> Option<Value> {
-    let all = outlets.iter().all(|it| it.gfci == Answer::Known(true));
-    all.then(|| Value::yes_no(true))
+    let mut gfci = outlets.iter().map(|it| it.gfci);
+    gfci.any(|it| it == Answer::Known(true))
+        .then(|| Value::yes_no(true))
 }
 
 #[cfg(test)]
 mod tests {
-    use crate::plan::{Answer, Plan};
-    use crate::report::{Marking, Report};
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::plan::arbitrary;
+    use crate::plan::row::Part;
     use crate::rules::testing::{edited, plan, report};
 
     /// What has to be on the package of this cord.
@@ -273,6 +466,223 @@ mod tests {
         assert!(keys(&[bought, no_alarm]).contains(&"co_alarm"));
         assert_eq!(keys(&[no_alarm]), [""; 0]);
     }
+
+    /// What is bought by the list, as it stands there and nowhere else.
+    fn bought(plan: &Plan, looks: &[Look]) -> Plan {
+        let mut plan = plan.clone();
+        for look in looks {
+            for Property { key, value } in &look.buy {
+                let text = match value {
+                    Value::Amount(it) => format!("{} {}", it.amount, it.unit.code()),
+                    Value::Count(count) => count.to_string(),
+                    Value::Name(text) => text.clone(),
+                    _ => "yes".to_owned(),
+                };
+                let Some(id) = &look.at else {
+                    plan.site.co_alarm = Answer::Known(true);
+                    continue;
+                };
+                if id.as_str() == Id::SET {
+                    take(&mut plan.generator, key, &text);
+                    plan.generator
+                        .outlets
+                        .iter_mut()
+                        .for_each(|it| outlet(it, key));
+                }
+                for cord in plan.cords.iter_mut().filter(|it| it.id == *id) {
+                    take(cord, key, &text);
+                }
+                for holder in plan.boxes.iter_mut().filter(|it| it.id == *id) {
+                    take(holder, key, &text);
+                    holder.outlets.iter_mut().for_each(|it| outlet(it, key));
+                }
+            }
+        }
+        plan
+    }
+
+    /// One field of a part, if that is a field and is not known.
+    fn take<P: Part>(part: &mut P, key: &str, text: &str) {
+        if matches!(key, "plug" | "ends" | "inlet" | "outlet") {
+            return;
+        }
+        if let Some(row) = P::row(key) {
+            row.take(part, Answer::Known(text));
+        }
+    }
+
+    /// An outlet: its breaker is told with its shape.
+    fn outlet(outlet: &mut Outlet, key: &str) {
+        match key {
+            "outlet" if !outlet.breaker.is_known() => {
+                outlet.breaker = Answer::Known(outlet.shape.0.rating());
+            }
+            "gfci" if !outlet.gfci.is_known() => outlet.gfci = Answer::Known(true),
+            _ => {}
+        }
+    }
+
+    /// Nothing is bought yet, and next to nothing known: a kettle of 1000 W, an air mattress pump and more that runs in
+    /// any hour, on one box. 1355 W in all, at 5000 ft, for nobody said how high the place is.
+    const AT_THE_SHOP: &str = r#"
+format = 1
+[site]
+ground = "unknown"
+sleepers_at = "40 ft"
+altitude = "unknown"
+co_alarm = false
+feeds_building = false
+stands = "open"
+[generator]
+rated = "unknown"
+peak = "unknown"
+voltage = "unknown"
+neutral = "unknown"
+inverter = "unknown"
+bought = false
+[[generator.outlet]]
+id = "regular"
+shape = "5-15R"
+sockets = 2
+breaker = "15 A"
+gfci = "unknown"
+[[cord]]
+id = "cord"
+from = "regular"
+plug = "5-15P"
+ends = ["5-15R", "5-15R", "5-15R"]
+wire = "unknown"
+conductors = "unknown"
+length = "unknown"
+outdoor = "unknown"
+coiled = "unknown"
+bought = false
+[[box]]
+id = "box"
+from = "regular"
+inlet = "5-15P"
+listed = "unknown"
+bond = "unknown"
+bought = false
+[[box.outlet]]
+id = "out"
+shape = "5-15R"
+breaker = "unknown"
+gfci = "unknown"
+wire = "unknown"
+[[load]]
+id = "kettle"
+kind = "cooker"
+running = "1000 W"
+wanted = "must"
+plug = "5-15P"
+[[load]]
+id = "pump"
+kind = "motor"
+running = "150 W"
+starting = "450 W"
+power_factor = 0.7
+wanted = "must"
+plug = "5-15P"
+[[load]]
+id = "lamps"
+kind = "lamp"
+running = "205 W"
+wanted = "must"
+plug = "5-15P"
+"#;
+
+    /// What the list says, bought, runs all that must run at one time.
+    #[test]
+    fn the_list_is_enough_for_all_that_must_run() {
+        let plan = plan(AT_THE_SHOP);
+        let now = crate::judge::build(&plan);
+        let looks = &now.figures.looks;
+        let then = crate::judge::build(&bought(&plan, looks));
+        let power = then
+            .findings
+            .iter()
+            .filter(|it| it.area == "power" && it.signal <= Signal::Warning);
+        assert_eq!(
+            power.map(|it| it.code).collect::<Vec<_>>(),
+            [""; 0],
+            "{looks:#?}"
+        );
+        assert!(now.findings.iter().any(|it| it.code == "POWER001"));
+        // At 5000 ft, and with the pump starting beside the others: also what has no socket yet.
+        let supply = Supply::build(&bought(&plan, looks));
+        assert!(
+            supply.rated >= Power::from_milliwatts(1_355_000),
+            "{looks:#?}"
+        );
+        assert!(
+            supply.peak >= Power::from_milliwatts(1_655_000),
+            "{looks:#?}"
+        );
+        assert!(then.count(Signal::Danger) < now.count(Signal::Danger));
+        let set = looks
+            .iter()
+            .find(|it| it.at.as_ref().is_some_and(|it| it.as_str() == Id::SET));
+        let keys: Vec<&str> = set
+            .expect("a generator")
+            .buy
+            .iter()
+            .map(|it| it.key)
+            .collect();
+        assert_eq!(keys, ["rated", "peak", "voltage", "outlet", "gfci"]);
+        assert!(
+            looks
+                .iter()
+                .flat_map(|it| &it.buy)
+                .any(|it| it.key == "co_alarm")
+        );
+    }
+
+    /// No package tells how a cord will lie, where neutral is joined to ground, or what is behind an outlet.
+    #[test]
+    fn nobody_looks_on_a_package_for_what_is_inside() {
+        let looks = crate::judge::build(&plan(AT_THE_SHOP)).figures.looks;
+        let fields: Vec<&String> = looks.iter().flat_map(|it| &it.fields).collect();
+        for inside in [
+            "coiled",
+            "neutral",
+            "bond",
+            "box.box.outlet.out.wire",
+            "leg",
+        ] {
+            assert!(
+                !fields.iter().any(|it| it.ends_with(inside)),
+                "{inside}: {fields:?}"
+            );
+        }
+        assert!(fields.iter().any(|it| *it == "box.box.outlet.out.breaker"));
+    }
+
+    proptest! {
+            #![proptest_config(ProptestConfig::with_cases(48))]
+
+            /// Whoever looks at all ahead of it and then buys what the list says has got rid of what it promises.
+            #[test]
+            fn what_is_bought_clears_what_is_promised(mut plan in arbitrary::camp()) {
+                plan.generator.bought = Some(false);
+                plan.cords.iter_mut().for_each(|it| it.bought = Some(false));
+                plan.boxes.iter_mut().for_each(|it| it.bought = Some(false));
+                let looks = crate::judge::build(&plan).figures.looks;
+                let (packages, looked): (Vec<Look>, Vec<Look>) =
+                    looks.into_iter().partition(|it| it.read == Marking::Package);
+                let seen = all_answered(&plan, &fields_of(&looked));
+                let then = bought(&seen, &packages);
+                let (now, then) = (judge(&seen), judge(&then));
+                let promised = |count: fn(&Look) -> usize| packages.iter().map(count).sum::<usize>();
+                for (signal, promised) in [
+                    (Signal::Danger, promised(|it| it.dangers)),
+                    (Signal::Warning, promised(|it| it.warnings)),
+                ] {
+    let gone = now.count(signal).saturating_sub(then.count(signal));
+                    prop_assert!(promised <= gone, "{signal:?} {packages:#?}");
+                }
+            }
+        }
 
     /// Whoever buys just that has nothing left to look at there.
     #[test]

@@ -10,6 +10,8 @@ use crate::report::{self, Marking};
 #[derive(Debug, Serialize)]
 pub(super) struct Sheet {
     common: Common,
+    /// Which one of several that are alike is meant, where any is asked about.
+    count: Option<String>,
     looks: Vec<Look>,
 }
 
@@ -44,10 +46,9 @@ struct Answer {
 const KEYS: &[&str] = &["look-how", "look-none", "look-buy", "look-after", "defer"];
 
 pub(super) fn data(context: &Context<'_>) -> Sheet {
-    // What is looked at, then what is bought.
-    let mut looks: Vec<&report::Look> = context.report.figures.looks.iter().collect();
-    looks.sort_by_key(|look| look.read == Marking::Package);
-    let looks = looks.into_iter().map(|look| {
+    let looks = &context.report.figures.looks;
+    let counted = looks.iter().any(is_counted);
+    let looks = looks.iter().map(|look| {
         let told = context.words.look(context.report, look);
         Look {
             what: told.what,
@@ -62,6 +63,7 @@ pub(super) fn data(context: &Context<'_>) -> Sheet {
     });
     Sheet {
         looks: looks.collect(),
+        count: counted.then(|| context.say("look-count", &[])),
         common: context.common("look-title", KEYS),
     }
 }
@@ -70,6 +72,18 @@ fn drawn(look: &report::Look) -> Option<Marking> {
     let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
     let buttons = look.fields.iter().any(of_gfci);
     Some(look.read).filter(|read| *read != Marking::Face || buttons)
+}
+
+/// Whether somebody has to know which of several outlets is meant that are alike: names that the interview gives end in
+/// a number.
+fn is_counted(look: &report::Look) -> bool {
+    let outlets = look
+        .fields
+        .iter()
+        .filter_map(|it| it.split_once(".outlet."));
+    let mut names = outlets.filter_map(|(_, it)| it.split('.').next()?.rsplit_once('-'));
+    let numbered = names.any(|(_, number)| number.parse::<u8>().is_ok());
+    look.read != Marking::Package && numbered
 }
 
 fn question(context: &Context<'_>, question: &interview::Question) -> Question {
@@ -86,8 +100,12 @@ fn question(context: &Context<'_>, question: &interview::Question) -> Question {
             .collect(),
         Shape::Line { .. } => Vec::new(),
     };
-    Question {
-        text: view.question,
-        answers,
-    }
+    let text = match interview::outlet(context.words, question) {
+        Some(about) => context.say(
+            "look-of",
+            &[("about", &about), ("question", &view.question)],
+        ),
+        None => view.question,
+    };
+    Question { text, answers }
 }

@@ -254,6 +254,31 @@ fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     if all.len() < parts.len() { Vec::new() } else { all }
 }
 
+/// The outlet that takes a box or camper with an adapter that is sold, if the plug of that is rated for all that the
+/// breaker there lets through: the largest, and the adapter's two shapes.
+fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
+    let needs = facts.needs();
+    let inlet = facts.plan.boxes.iter().find(|it| it.id == *part).map(|it| it.inlet);
+    let all = facts.supply.receptacles().filter_map(|(at, node, shape, _)| {
+        let (plug, end) = shape.adapter(inlet?)?;
+        let outlet = facts.plan.outlets().find(|it| it.id == node.id)?;
+        let breaker = *outlet.breaker.known()?;
+        let loads = needs.iter().filter(|need| need.at == Some(at)).count();
+        let left = loads < facts.verdicts.grounding.beside_gear(at);
+        (left && facts.open(at) && breaker <= plug.0.rating()).then_some((breaker, &node.id, plug, end))
+    });
+    let all: Vec<_> = all.collect();
+    // Of equals the first.
+    let best = all.iter().rev().max_by_key(|(breaker, ..)| *breaker);
+    let (plug, end) = best.map_or_else(Default::default, |(.., plug, end)| (plug.to_string(), end.to_string()));
+    values([
+        ("adapted", Value::yes_no(best.is_some())),
+        ("outlet", Value::Parts(best.map(|(_, id, ..)| (*id).clone()).into_iter().collect())),
+        ("plug", Value::Name(plug)),
+        ("end", Value::Name(end)),
+    ])
+}
+
 /// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
 /// the rule that tells of it.
 fn unusable(facts: &Facts<'_>, part: &Id) -> Option<crate::rules::Values> {
@@ -357,8 +382,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .map(|part| part.id.clone())
         .collect();
     let parts = told_apart(facts, parts, Signal::Caution, found);
-    if !parts.is_empty() {
-        found.add(Signal::Caution, parts, values([]), "part", values([]));
+    let yes = Value::yes_no(true);
+    let helped = |part: &Id| adapted(facts, part).get("adapted") == Some(&yes);
+    let (helped, parts): (Vec<Id>, Vec<Id>) = parts.into_iter().partition(helped);
+    let others = parts.first().cloned().map(|first| (first, parts));
+    let helped = helped.into_iter().map(|part| (part.clone(), vec![part]));
+    for (first, about) in helped.chain(others) {
+        let adapter = adapted(facts, &first);
+        found.add(Signal::Caution, about, values([]), "part", adapter);
     }
     if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
         match facts.plan.generator.bonding_plug_in.clone() {
@@ -382,9 +413,11 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         let sockets = free_for_parts(facts, std::slice::from_ref(&place));
         let inside = facts.plan.camper(&place).is_some();
+        let adapter = adapted(facts, &place);
         let place = Value::Parts(vec![place]);
         let mut free = free_values(sockets, free_for_all(facts, &about));
         free.insert("inside", Value::yes_no(inside));
+        free.extend(adapter);
         found.add(Signal::Warning, about, values([("place", place)]), "loose", free);
     }
     for (place, about) in lost(facts) {
@@ -604,6 +637,32 @@ mod tests {
             let mut troubles = report.figures.troubles.iter();
             let both = |of: &[usize]| of.contains(&part) && of.contains(&loose);
             assert!(troubles.any(|trouble| both(&trouble.findings)));
+        }
+    }
+
+    /// The plug of a camper goes into no outlet of the generator: the adapter that is sold for it is named, for a
+    /// box that is plugged into nothing and for one that the plan puts there. Near miss: a breaker that lets more
+    /// through than the plug is rated for, or that nobody knows.
+    #[test]
+    fn an_adapter_that_is_sold_is_named() {
+        let words = crate::words::Words::english();
+        let no_cord = ("from = \"twist\"\nplug", "plug");
+        let protected = ("gfci = false # twist", "gfci = true");
+        for (from, key) in [("", "loose"), ("from = \"twist\"\n", "part")] {
+            for (breaker, named) in [("30 A", true), ("50 A", false), ("unknown", false)] {
+                let inlet = format!("{from}inlet = \"TT-30P\"");
+                let breaker = format!("breaker = \"{breaker}\"");
+                let found = findings(&[
+                    no_cord,
+                    protected,
+                    ("from = \"long\"\ninlet = \"L5-30P\"", &inlet),
+                    ("breaker = \"30 A\" # twist", &breaker),
+                ]);
+                let told = found.iter().filter(|it| it.code == "FIT001" && it.fix.key == key);
+                let fixes: Vec<String> = told.map(|it| words.finding(it, &[]).fix).collect();
+                let adapter = "into “twist” with a listed adapter (L5-30P to TT-30R)";
+                assert!(!fixes.is_empty() && fixes.iter().any(|fix| fix.contains(adapter)) == named, "{fixes:?}");
+            }
         }
     }
 

@@ -139,8 +139,10 @@ fn wants_room(facts: &Facts<'_>, reachable: Power) -> bool {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
-    let (stranded, reachable) = (usable.stranded_watts, usable.reachable_watts);
-    let rated = usable.rated_watts;
+    // Nobody reads more than whole watts, and of those the parts are to make up the sum.
+    let whole = |power: Power| Power::from_milliwatts(power.milliwatts() / 1000 * 1000);
+    let (rated, reachable) = (whole(usable.rated_watts), whole(usable.reachable_watts));
+    let stranded = rated - reachable;
     if stranded < SMALL || reachable == Power::ZERO || !wants_room(facts, reachable) {
         return;
     }
@@ -206,7 +208,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             used,
             shown,
             fix,
-            values([("outlet", outlet.into()), ("reach", reach.into())]),
+            values([("outlet", outlet.into()), ("reach", whole(reach).into())]),
         ),
         None => found.add(Signal::Notice, used, shown, "accept", values([])),
     }
@@ -259,6 +261,23 @@ mod tests {
             let fix = crate::words::Words::english().finding(found, &report.figures.loads).fix;
             assert!(fix.contains("in the plan, and check again"), "{fix}");
         }
+    }
+
+    /// 3600 W at a height at which some watts and a fraction are left: what is told adds up, in whole watts.
+    #[test]
+    fn what_is_told_adds_up() {
+        let found = findings(&[
+            super::NO_ROOM,
+            ("altitude = \"0 ft\"", "altitude = \"4321 ft\""),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+        ]);
+        let found = found.iter().find(|it| it.code == "POWER003").expect("found");
+        let [rated, reachable, stranded] = ["rated", "reachable", "stranded"].map(|key| {
+            let Some(Value::Amount(told)) = found.values.get(key) else { panic!("{key}") };
+            told.amount
+        });
+        assert_eq!(reachable + stranded, rated);
+        assert!([rated, reachable, stranded].iter().all(|it| it.fract().is_zero()));
     }
 
     /// 12.5 A and 8.3 A on a cord of 20 A, at one time and one after the other.

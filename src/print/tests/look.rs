@@ -1,0 +1,149 @@
+//! The look sheet: what somebody takes to the gear, on one sheet of paper.
+
+use super::agree::{data_of, text_of};
+use super::*;
+
+/// The questions of the sheet, line by line.
+fn questions(text: &str) -> Vec<Vec<String>> {
+    let (plan, report) = demo(text);
+    let data = data_of(&plan, &report, Document::Look).expect("data");
+    let lines = data["looks"].as_array().into_iter().flatten();
+    let of_line = |line: &serde_json::Value| {
+        let all = line["questions"].as_array().into_iter().flatten();
+        all.map(|it| text_of(it, "text").to_owned()).collect()
+    };
+    lines.map(of_line).collect()
+}
+
+/// How many pages the sheet has.
+fn pages(text: &str) -> usize {
+    let (plan, report) = demo(text);
+    let options = Options {
+        only: vec![Document::Look],
+        ..Options::default()
+    };
+    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let paged = typeset(Document::Look, data[0].1.clone(), &options).expect("typeset");
+    paged.pages().len()
+}
+
+/// Two outlets of one shape, each on a breaker that nobody has read: no name stands on the gear, so each question
+/// names its outlet, and the sheet says how they are counted.
+#[test]
+fn each_question_names_its_outlet() {
+    let text = r#"
+format = 1
+[site]
+ground = "wet"
+sleepers_at = "30 ft"
+altitude = "0 ft"
+co_alarm = true
+feeds_building = false
+stands = "open"
+[generator]
+rated = "2000 W"
+peak = "2200 W"
+voltage = "120 V"
+neutral = "floating"
+inverter = true
+[[generator.outlet]]
+id = "regular"
+shape = "5-15R"
+breaker = "unknown"
+gfci = true
+[[generator.outlet]]
+id = "regular-2"
+shape = "5-15R"
+breaker = "unknown"
+gfci = true
+[[cord]]
+id = "one"
+from = "regular"
+plug = "5-15P"
+ends = ["5-15R"]
+wire = "16 AWG"
+conductors = 3
+length = "25 ft"
+outdoor = true
+coiled = false
+[[cord]]
+id = "two"
+from = "regular-2"
+plug = "5-15P"
+ends = ["5-15R"]
+wire = "16 AWG"
+conductors = 3
+length = "25 ft"
+outdoor = true
+coiled = false
+[[load]]
+id = "kettle"
+kind = "cooker"
+running = "1000 W"
+wanted = "must"
+plug = "5-15P"
+"#;
+    let asked = questions(text).concat();
+    let breakers: Vec<&String> = asked.iter().filter(|it| it.contains("breaker")).collect();
+    assert_eq!(
+        breakers,
+        [
+            "regular (5-15R): What number is on its breaker?",
+            "regular-2 (5-15R): What number is on its breaker?"
+        ]
+    );
+    let counted = |text: &str| {
+        let (plan, report) = demo(text);
+        let data = data_of(&plan, &report, Document::Look).expect("data");
+        data["count"].is_string()
+    };
+    assert!(counted(text));
+    assert!(!counted(&text.replace("regular-2", "rear")));
+}
+
+/// A person who knows next to nothing gets six lines on one page at most, and whoever answers them at their best and moves
+/// the tent has no danger left.
+#[test]
+fn the_lent_box_is_looked_at_on_one_page() {
+    let looked = include_str!("../../../tests/plans/large/lent-box.toml");
+    let unknown = [
+        ("sleepers_at = \"30 ft\"", "sleepers_at = \"15 ft\""),
+        ("altitude = \"500 ft\"", "altitude = \"unknown\""),
+        ("co_alarm = true", "co_alarm = \"unknown\""),
+        ("stands = \"open\"", "stands = \"unknown\""),
+        ("gfci = true", "gfci = \"unknown\""),
+        ("listed = true", "listed = \"unknown\""),
+        ("wire = \"12 AWG\"", "wire = \"unknown\""),
+        ("conductors = 3", "conductors = \"unknown\""),
+        ("length = \"50 ft\"", "length = \"unknown\""),
+        ("outdoor = true", "outdoor = \"unknown\""),
+    ];
+    let before = unknown.iter().fold(looked.to_owned(), |text, (from, to)| {
+        assert!(text.contains(from), "{from}");
+        text.replace(from, to)
+    });
+    let (_, report) = demo(&before);
+    assert!(report.count(Signal::Danger) > 0);
+    assert!((1..=6).contains(&report.figures.looks.len()));
+    assert_eq!(pages(&before), 1);
+    assert_eq!(demo(looked).1.count(Signal::Danger), 0);
+}
+
+/// Nothing is left to look at: the sheet that an earlier set left is needless, and known as this program's own.
+#[test]
+fn a_sheet_that_is_done_with_goes() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    assert_eq!(report.figures.looks, []);
+    let set = |only| {
+        let options = Options {
+            only,
+            ..Options::default()
+        };
+        prints(&plan, &report, &Words::english(), &options).expect("printed")
+    };
+    assert_eq!(set(Vec::new()).needless, ["look.pdf"]);
+    let look = set(vec![Document::Look]);
+    assert_eq!(look.needless, [""; 0]);
+    assert!(is_ours(&look.files[0].1));
+    assert!(!is_ours(b"%PDF-1.7 a scan of what to look at"));
+}

@@ -116,9 +116,7 @@ fn parts(plan: &Plan) -> Vec<Id> {
 
 /// A word without what stands round it in a sentence.
 fn bare(word: &str) -> &str {
-    const MARKS: [char; 13] = [
-        ',', '.', ';', ':', '!', '?', '"', '\'', '“', '”', '„', '«', '»',
-    ];
+    const MARKS: [char; 13] = [',', '.', ';', ':', '!', '?', '"', '\'', '“', '”', '„', '«', '»'];
     word.trim_matches(MARKS)
 }
 
@@ -141,10 +139,7 @@ fn load_named(plan: &Plan, words: &[&str]) -> Result<Id, Unclear> {
         let name: Vec<&str> = name.split_whitespace().collect();
         !name.is_empty() && words.windows(name.len()).any(|some| some == name)
     };
-    let named = plan
-        .loads
-        .iter()
-        .filter(|load| says(load.id.as_str()) || says(&load.name));
+    let named = plan.loads.iter().filter(|load| says(load.id.as_str()) || says(&load.name));
     let named: Vec<Id> = named.map(|load| load.id.clone()).collect();
     match named.as_slice() {
         [] => Err(Unclear::NoPart),
@@ -202,10 +197,7 @@ pub fn understand(
     }
     // "Not hot", "was not so hot"; but not "hot, and did not trip".
     let felt = |any: &[String]| {
-        let mut words = folded
-            .iter()
-            .enumerate()
-            .filter(|(_, word)| is_in(any, word));
+        let mut words = folded.iter().enumerate().filter(|(_, word)| is_in(any, word));
         words.any(|(at, _)| {
             let before = &folded[at.saturating_sub(NEAR)..at];
             !before.iter().any(|word| is_in(&vocabulary.not, word))
@@ -225,17 +217,11 @@ pub fn understand(
         return part.map(Seen::Gfci);
     }
     let amps = figures(&words, |text| bounds::TRIPS_AT.read(&typed(text)?).ok());
-    let volts = figures(&words, |text| {
-        Voltage::parse(&typed(text)?, Round::Down).ok()
-    });
+    let volts = figures(&words, |text| Voltage::parse(&typed(text)?, Round::Down).ok());
     let hours = figures(&words, |text| bounds::LASTS.read(&typed(text)?).ok());
     let tripped = says(&vocabulary.trip);
     // Of several trips, or hours, the careful one.
-    match (
-        amps.into_iter().min(),
-        volts.as_slice(),
-        hours.into_iter().min(),
-    ) {
+    match (amps.into_iter().min(), volts.as_slice(), hours.into_iter().min()) {
         (Some(amps), _, _) if tripped => part.map(|at| Seen::Tripped { at, amps }),
         (Some(_), _, _) => Err(Unclear::NoTrip),
         (None, [], _) if tripped => Err(part.map_or_else(|unclear| unclear, Unclear::NoAmps)),
@@ -274,17 +260,10 @@ pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Uncle
     };
     let signal = match key {
         "alarm" | "fire" | "shock" | "shock-at" | "meter-high" => Some(Signal::Danger),
-        "gfci" | "meter-low" | "meter-source" | "meter-none" | "meter-raised" => {
-            Some(Signal::Warning)
-        }
+        "gfci" | "meter-low" | "meter-source" | "meter-none" | "meter-raised" => Some(Signal::Warning),
         _ => None,
     };
-    Ok(Learned {
-        plan: after,
-        key,
-        values: told,
-        signal,
-    })
+    Ok(Learned { plan: after, key, values: told, signal })
 }
 
 fn named(id: &Id) -> Value {
@@ -295,12 +274,7 @@ fn outlet_of<'a>(plan: &'a mut Plan, id: &Id) -> Option<&'a mut Outlet> {
     plan.outlets_mut().find(|outlet| outlet.id == *id)
 }
 
-fn tripped(
-    plan: &mut Plan,
-    report: &Report,
-    at: &Id,
-    amps: Current,
-) -> Result<(&'static str, Values), Unclear> {
+fn tripped(plan: &mut Plan, report: &Report, at: &Id, amps: Current) -> Result<(&'static str, Values), Unclear> {
     // Its own breaker, or the nearest ahead of it.
     let mut proofs = report.figures.protection.iter();
     let ahead = proofs.find_map(|proof| proof.breaker_at.clone().filter(|_| proof.id == *at));
@@ -331,11 +305,7 @@ fn tripped(
 fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
     plan.feel_hot(id);
     let mut marked = vec![id.clone()];
-    let mut there: Vec<Id> = plan
-        .in_hot_outlets()
-        .into_iter()
-        .map(|(id, _)| id)
-        .collect();
+    let mut there: Vec<Id> = plan.in_hot_outlets().into_iter().map(|(id, _)| id).collect();
     if shock {
         let ends = |at: &Id| at == id || plan.part_of(at) == Some(id);
         let placed = report.figures.sharing.placed.iter();
@@ -370,12 +340,7 @@ fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> 
 
 fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static str, Values) {
     let told = |least: Voltage, more: Voltage| {
-        values([
-            ("part", named(at)),
-            ("volts", volts.into()),
-            ("least", least.into()),
-            ("more", more.into()),
-        ])
+        values([("part", named(at)), ("volts", volts.into()), ("least", least.into()), ("more", more.into())])
     };
     if volts == Voltage::ZERO {
         return ("meter-none", told(volts, volts));
@@ -384,8 +349,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     let nominal = limits.find(|limit| limit.id == *at).map(|it| it.volts);
     let line = plan.line_to_neutral();
     // Of two legs a meter in one hot slot and the neutral shows half.
-    let half =
-        |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
+    let half = |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
     let base = nominal.filter(|nominal| !half(nominal)).unwrap_or(line);
     let high = at_nominal(HIGH, base);
     if volts > high {
@@ -398,11 +362,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     // What the set gives under load is not known: no less than this, if it is sound.
     let source = at_nominal(SERVICE_LEAST, base);
     if plan.generator.outlets.iter().any(|outlet| outlet.id == *at) {
-        let key = if volts < source {
-            "meter-source"
-        } else {
-            "meter-fine"
-        };
+        let key = if volts < source { "meter-source" } else { "meter-fine" };
         return (key, told(source, volts));
     }
     match lost_at(plan, report, at).filter(|(nominal, _)| *nominal == base) {
@@ -432,13 +392,7 @@ fn ran(plan: &mut Plan, hours: Hours) -> (&'static str, Values) {
         return ("ran-more", told);
     }
     known.retain(|point| point.load > LEAST);
-    known.insert(
-        0,
-        Runtime {
-            load: LEAST,
-            lasts: hours,
-        },
-    );
+    known.insert(0, Runtime { load: LEAST, lasts: hours });
     ("ran-less", told)
 }
 
@@ -487,38 +441,22 @@ mod tests {
             assert_eq!(understood(text), Ok(Seen::Tripped { at, amps }), "{text}");
         }
         let volts = Voltage::from_millivolts(109_500);
-        for text in [
-            "box-left 109.5 V",
-            "the meter at box-left shows 109.5 volts.",
-        ] {
+        for text in ["box-left 109.5 V", "the meter at box-left shows 109.5 volts."] {
             let at = id("box-left");
             assert_eq!(understood(text), Ok(Seen::Meter { at, volts }), "{text}");
         }
         let hours = Hours::from_millihours(7_500);
         assert_eq!(understood("ran 7.5 hours on a tank"), Ok(Seen::Ran(hours)));
         // The end of a cord is the cord; what was felt counts whatever figure is beside it.
-        for text in [
-            "tents.2 was HOT at 9 A",
-            "tents too warm to touch",
-            "tents.1 smells burned",
-        ] {
+        for text in ["tents.2 was HOT at 9 A", "tents too warm to touch", "tents.1 smells burned"] {
             assert_eq!(understood(text), Ok(Seen::Hot(id("tents"))), "{text}");
         }
         assert_eq!(understood("box warm"), Ok(Seen::Warm(id("box"))));
-        assert_eq!(
-            understood("the GFCI of front tripped at 5 A"),
-            Ok(Seen::Gfci(id("front")))
-        );
-        assert_eq!(
-            understood("I got a shock from box-right"),
-            Ok(Seen::Shock(Some(id("box-right"))))
-        );
+        assert_eq!(understood("the GFCI of front tripped at 5 A"), Ok(Seen::Gfci(id("front"))));
+        assert_eq!(understood("I got a shock from box-right"), Ok(Seen::Shock(Some(id("box-right")))));
         assert_eq!(understood("got a shock"), Ok(Seen::Shock(None)));
         // Whatever else is said.
-        assert_eq!(
-            understood("box hot, the breaker did not trip"),
-            Ok(Seen::Hot(id("box")))
-        );
+        assert_eq!(understood("box hot, the breaker did not trip"), Ok(Seen::Hot(id("box"))));
         for text in ["the CO alarm will not stop", "I feel dizzy, not hot"] {
             assert_eq!(understood(text), Ok(Seen::Alarm), "{text}");
         }
@@ -531,9 +469,7 @@ mod tests {
     /// A name that ends in a figure, or is in capitals, is a name.
     #[test]
     fn a_name_is_no_figure() {
-        let text = demo::MENDED
-            .replace("box-left", "box-2")
-            .replace("box-right", "20a");
+        let text = demo::MENDED.replace("box-left", "box-2").replace("box-right", "20a");
         let plan = read(&text).expect("a plan");
         let volts = Voltage::from_millivolts(109_000);
         let at = id("box-2");
@@ -556,14 +492,8 @@ mod tests {
         assert_eq!(understood("tripped at 13 A"), Err(Unclear::NoPart));
         assert_eq!(understood("front 13 A"), Err(Unclear::NoTrip));
         assert_eq!(understood("front did not trip at 13 A"), Err(Unclear::Not));
-        assert_eq!(
-            understood("box-left 118 V with nothing on"),
-            Err(Unclear::Not)
-        );
-        assert_eq!(
-            understood("box-left 118 V, then 109 V"),
-            Err(Unclear::NoFigure)
-        );
+        assert_eq!(understood("box-left 118 V with nothing on"), Err(Unclear::Not));
+        assert_eq!(understood("box-left 118 V, then 109 V"), Err(Unclear::NoFigure));
         assert_eq!(understood("tents were not hot"), Err(Unclear::Not));
         assert_eq!(understood("it got hot"), Err(Unclear::NoPart));
         assert_eq!(understood("whatever"), Err(Unclear::NoPart));
@@ -579,9 +509,7 @@ mod tests {
             let words = Words::new(tag, Units::Metric).expect(tag);
             let (why, instead) = words.unclear(&Unclear::NoAmps(id("front")), "camp.toml");
             assert!(why.contains("front"), "{tag}: {why}");
-            let (_, said_so) = instead
-                .split_once("tallywatt learned camp.toml ")
-                .expect(tag);
+            let (_, said_so) = instead.split_once("tallywatt learned camp.toml ").expect(tag);
             let seen = said(&plan(), said_so, &words);
             assert!(matches!(seen, Ok(Seen::Tripped { .. })), "{tag}: {said_so}");
         }
@@ -596,32 +524,14 @@ mod tests {
             let outlet = outlet_of(&mut plan, &id(at)).expect("an outlet");
             (key, outlet.trips_at.map(Current::milliamps))
         };
-        assert_eq!(
-            trips("front tripped at 13 A", "front"),
-            ("tripped", Some(13_000))
-        );
+        assert_eq!(trips("front tripped at 13 A", "front"), ("tripped", Some(13_000)));
         // Seen to trip at 17 A before.
-        assert_eq!(
-            trips("front tripped at 17 A", "front"),
-            ("tripped-known", Some(17_000))
-        );
-        assert_eq!(
-            trips("front tripped at 25 A", "front"),
-            ("tripped-made", Some(17_000))
-        );
-        assert_eq!(
-            trips("box-left trips at 19.9 A", "box-left"),
-            ("tripped", Some(19_900))
-        );
-        assert_eq!(
-            trips("box-left trips at 20 A", "box-left"),
-            ("tripped-made", None)
-        );
+        assert_eq!(trips("front tripped at 17 A", "front"), ("tripped-known", Some(17_000)));
+        assert_eq!(trips("front tripped at 25 A", "front"), ("tripped-made", Some(17_000)));
+        assert_eq!(trips("box-left trips at 19.9 A", "box-left"), ("tripped", Some(19_900)));
+        assert_eq!(trips("box-left trips at 20 A", "box-left"), ("tripped-made", None));
         // A cord has none: the one ahead of it.
-        assert_eq!(
-            trips("tents tripped at 12 A", "front"),
-            ("tripped", Some(12_000))
-        );
+        assert_eq!(trips("tents tripped at 12 A", "front"), ("tripped", Some(12_000)));
         // Nobody knows what is marked on it: what the receptacle is rated for, and no more.
         let unknown = |amps: i64| {
             let mut plan = plan();
@@ -629,14 +539,9 @@ mod tests {
             let outlet = outlet_of(&mut plan, &id("front")).expect("an outlet");
             (outlet.breaker, outlet.trips_at) = (crate::plan::Answer::Unknown, None);
             let amps = Current::from_milliamps(amps);
-            tripped(&mut plan, &report, &id("front"), amps)
-                .expect("a breaker")
-                .0
+            tripped(&mut plan, &report, &id("front"), amps).expect("a breaker").0
         };
-        assert_eq!(
-            (unknown(19_000), unknown(40_000)),
-            ("tripped", "tripped-unknown")
-        );
+        assert_eq!((unknown(19_000), unknown(40_000)), ("tripped", "tripped-unknown"));
     }
 
     /// What got hot is refused, everywhere and with all that hangs on it.
@@ -681,19 +586,9 @@ mod tests {
         let mut two_legs = plan();
         two_legs.generator.voltage = crate::plan::Answer::Known(crate::plan::System::V120_240);
         let four = crate::tables::shape::Receptacle::named("L14-30R").expect("a shape");
-        outlet_of(&mut two_legs, &id("twist"))
-            .expect("an outlet")
-            .shape = four;
+        outlet_of(&mut two_legs, &id("twist")).expect("an outlet").shape = four;
         let report = judge::build(&two_legs);
-        let key = |volts: i64| {
-            metered(
-                &two_legs,
-                &report,
-                &id("twist"),
-                Voltage::from_millivolts(volts * 1000),
-            )
-            .0
-        };
+        let key = |volts: i64| metered(&two_legs, &report, &id("twist"), Voltage::from_millivolts(volts * 1000)).0;
         assert_eq!(
             (key(118), key(150), key(238), key(253)),
             ("meter-fine", "meter-high", "meter-fine", "meter-raised")
@@ -720,10 +615,7 @@ mod tests {
         assert_eq!(again, before);
         // Less again is no second line.
         assert_eq!(ran(&mut again, Hours::from_millihours(1000)).0, "ran-less");
-        assert_eq!(
-            again.generator.runtime.len(),
-            before.generator.runtime.len()
-        );
+        assert_eq!(again.generator.runtime.len(), before.generator.runtime.len());
     }
 
     /// What got hot in an outlet is every plug in it; what gave a shock is the part and what is plugged in there, or the
@@ -745,10 +637,7 @@ mod tests {
         let there = own(&["box-left", "griddle", "kettle"]);
         assert_eq!(hot("shock at box-left"), ("shock-at", there));
         assert_eq!(hot("Kettle shock"), ("shock-at", own(&["kettle"])));
-        assert_eq!(
-            hot("the Electric blanket burned"),
-            ("hot", own(&["blanket"]))
-        );
+        assert_eq!(hot("the Electric blanket burned"), ("hot", own(&["blanket"])));
         // Nor may it be switched on, nor has it an outlet.
         let (_, plan) = learned("Kettle shock");
         let report = judge::build(&plan);
@@ -791,9 +680,7 @@ mod tests {
             let mut keys = std::collections::BTreeSet::new();
             for (unknown, clear) in [(false, false), (true, true)] {
                 if unknown {
-                    outlet_of(&mut plan, &id("front"))
-                        .expect("an outlet")
-                        .breaker = crate::plan::Answer::Unknown;
+                    outlet_of(&mut plan, &id("front")).expect("an outlet").breaker = crate::plan::Answer::Unknown;
                     plan.loads.retain(|load| load.id.as_str() != "fan");
                 }
                 if clear {

@@ -65,11 +65,7 @@ impl LoadUnit {
     /// else the worse is taken, that it takes its power at any voltage.
     #[must_use]
     pub fn draws(&self) -> Draws {
-        if self.kind.heats() {
-            Draws::Resistance
-        } else {
-            Draws::Power
-        }
+        if self.kind.heats() { Draws::Resistance } else { Draws::Power }
     }
 
     /// What the report says of it.
@@ -127,9 +123,7 @@ impl LoadFacts {
     /// Whether somebody's health depends on it, or may.
     #[must_use]
     pub fn life(&self) -> bool {
-        self.kind
-            .known()
-            .is_none_or(|kind| *kind == LoadKind::Medical)
+        self.kind.known().is_none_or(|kind| *kind == LoadKind::Medical)
     }
 }
 
@@ -154,10 +148,9 @@ pub fn units(plan: &Plan) -> (Vec<LoadUnit>, Vec<Assumption>) {
         if load.count <= 1 {
             units.push(one);
         } else {
-            units.extend((1..=usize::from(load.count)).map(|number| LoadUnit {
-                id: load.id.end(number),
-                ..one.clone()
-            }));
+            units.extend(
+                (1..=usize::from(load.count)).map(|number| LoadUnit { id: load.id.end(number), ..one.clone() }),
+            );
         }
     }
     (units, assumed)
@@ -171,20 +164,13 @@ struct Assume<'a> {
 
 impl Assume<'_> {
     fn note(&mut self, field: &str, value: impl Into<Value>, why: &'static str) {
-        self.list.push(Assumption {
-            field: format!("load.{}.{field}", self.load),
-            value: value.into(),
-            why,
-        });
+        self.list.push(Assumption { field: format!("load.{}.{field}", self.load), value: value.into(), why });
     }
 }
 
 fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> LoadUnit {
     let kind = kinds::of_kind(load.kind);
-    let mut assume = Assume {
-        load: &load.id,
-        list: assumed,
-    };
+    let mut assume = Assume { load: &load.id, list: assumed };
     if !load.kind.is_known() {
         let word = "assumed-worst-kind";
         assume.note("kind", Value::Word { word }, "load-kind");
@@ -203,10 +189,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     // uses 240 V only has as much on each.
     let lopsided = plug.0.circuit() == Circuit::TwoLegsNeutral
         && load.voltage != Answer::Known(Uses::V240)
-        && !matches!(
-            load.running,
-            Answer::Known(Draw::Current(_) | Draw::Motor { .. })
-        );
+        && !matches!(load.running, Answer::Known(Draw::Current(_) | Draw::Motor { .. }));
     if lopsided && plan.generator.voltage != Answer::Known(System::V120) {
         let word = "assumed-one-leg";
         let (field, why) = if load.voltage.is_known() || around.is_some() {
@@ -216,32 +199,16 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         };
         assume.note(field, Value::Word { word }, why);
     }
-    let legs = if lopsided || plug.0.circuit() == Circuit::OneLeg {
-        1
-    } else {
-        2
-    };
+    let legs = if lopsided || plug.0.circuit() == Circuit::OneLeg { 1 } else { 2 };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
     let (running, running_current, factor) = running(load, kind, plug, volts, &mut assume);
     let (running, running_current) = match load.running {
-        Answer::Known(Draw::Power(_)) if around.is_none() => {
-            at_the_plug(load.kind, plug, running, running_current)
-        }
+        Answer::Known(Draw::Power(_)) if around.is_none() => at_the_plug(load.kind, plug, running, running_current),
         _ => (running, running_current),
     };
-    let (starting, starting_current) = starting(
-        load,
-        kind,
-        volts,
-        factor,
-        running,
-        running_current,
-        &mut assume,
-    );
+    let (starting, starting_current) = starting(load, kind, volts, factor, running, running_current, &mut assume);
     let (starting, starting_current) = match load.starting {
-        Answer::Known(_) if around.is_none() => {
-            at_the_plug(load.kind, plug, starting, starting_current)
-        }
+        Answer::Known(_) if around.is_none() => at_the_plug(load.kind, plug, starting, starting_current),
         _ => (starting, starting_current),
     };
     let (volts, running_current, starting_current) = if lopsided {
@@ -251,10 +218,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     };
     let starting_current = starting_current.max(running_current);
     let on_a_leg = |power, amps| on_a_leg(power, factor, amps, volts, plan.line_to_neutral());
-    let of_watts = !matches!(
-        load.running,
-        Answer::Known(Draw::Current(_) | Draw::Motor { .. })
-    );
+    let of_watts = !matches!(load.running, Answer::Known(Draw::Current(_) | Draw::Motor { .. }));
     let running_apparent = on_a_leg(Some(running).filter(|_| of_watts), running_current);
     let starting_apparent = if starting_current == running_current {
         running_apparent
@@ -282,13 +246,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
 
 /// Volt-amperes on each leg: of watts that the current comes from, these over the power factor; of a current
 /// that is given, or that its plug caps, that current.
-fn on_a_leg(
-    power: Option<Power>,
-    factor: Ratio,
-    amps: Current,
-    volts: Voltage,
-    leg: Voltage,
-) -> ApparentPower {
+fn on_a_leg(power: Option<Power>, factor: Ratio, amps: Current, volts: Voltage, leg: Voltage) -> ApparentPower {
     let of_amps = ApparentPower::of_load(amps, leg);
     let Some(power) = power.filter(|power| Current::of_load(*power, factor, volts) == amps) else {
         return of_amps;
@@ -301,12 +259,7 @@ fn on_a_leg(
 /// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
 /// fewer amps. Where the plug carries the watts there, no more counts than the plug's amps, and their
 /// watts.
-fn at_the_plug(
-    kind: Answer<LoadKind>,
-    plug: Plug,
-    power: Power,
-    amps: Current,
-) -> (Power, Current) {
+fn at_the_plug(kind: Answer<LoadKind>, plug: Plug, power: Power, amps: Current) -> (Power, Current) {
     let most = plug.0.rating();
     if kind.known().is_some_and(|kind| kind.heats())
         && plug.0.household()
@@ -321,12 +274,7 @@ fn at_the_plug(
 
 /// The volts and amps of a thing with all of its current on one leg, where its plug does not carry them
 /// there: that leg has what the plug carries, or half of it all, and the other may have as much.
-fn past_one_leg(
-    plug: Plug,
-    volts: Voltage,
-    running: Current,
-    starting: Current,
-) -> (Voltage, Current, Current) {
+fn past_one_leg(plug: Plug, volts: Voltage, running: Current, starting: Current) -> (Voltage, Current, Current) {
     let rating = plug.0.rating();
     if running <= rating {
         return (volts, running, starting);
@@ -334,11 +282,7 @@ fn past_one_leg(
     let half = Current::from_milliamps((running.milliamps() + 1) / 2);
     let leg = rating.max(half);
     let more = starting.max(running) - running;
-    (
-        Voltage::from_millivolts(volts.millivolts() * 2),
-        leg,
-        leg + more,
-    )
+    (Voltage::from_millivolts(volts.millivolts() * 2), leg, leg + more)
 }
 
 /// Running power and current, and the power factor that the load has.
@@ -374,23 +318,13 @@ fn running(
         // A current is apparent already. Without a power factor of its own the watts are taken
         // for as many as the volt-amperes, their upper bound.
         Answer::Known(Draw::Current(current)) => {
-            let known = Ratio::from_permille(
-                load.power_factor
-                    .or(Ratio::from_permille(1000))
-                    .permille()
-                    .clamp(1, 1000),
-            );
+            let known =
+                Ratio::from_permille(load.power_factor.or(Ratio::from_permille(1000)).permille().clamp(1, 1000));
             (real_power(*current, volts, known), *current, known)
         }
-        Answer::Known(Draw::Motor {
-            millihorsepower, ..
-        }) => {
-            let known = Ratio::from_permille(
-                load.power_factor
-                    .or(Ratio::from_permille(1000))
-                    .permille()
-                    .clamp(1, 1000),
-            );
+        Answer::Known(Draw::Motor { millihorsepower, .. }) => {
+            let known =
+                Ratio::from_permille(load.power_factor.or(Ratio::from_permille(1000)).permille().clamp(1, 1000));
             let current = motor_current(*millihorsepower, volts);
             (real_power(current, volts, known), current, known)
         }
@@ -429,16 +363,9 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
 /// CORD009), `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong
 /// (rule POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
-    let felt_hot = |at: &Id| {
-        plan.outlets()
-            .any(|it| it.id == *at && it.hot == Some(true))
-    };
+    let felt_hot = |at: &Id| plan.outlets().any(|it| it.id == *at && it.hot == Some(true));
     let in_hot = || load.on.as_ref().is_some_and(felt_hot);
-    if load.hot.unwrap_or_else(in_hot) {
-        Some("hot")
-    } else {
-        exceeds_its_plug(load).then_some("impossible")
-    }
+    if load.hot.unwrap_or_else(in_hot) { Some("hot") } else { exceeds_its_plug(load).then_some("impossible") }
 }
 
 /// Whether a load is said to draw more than its own plug is rated for.
@@ -456,9 +383,7 @@ pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> C
     let watts = match draw {
         Draw::Current(amps) => return *amps,
         Draw::Power(power) => *power,
-        Draw::Motor {
-            millihorsepower, ..
-        } => Power::from_milliwatts(i64::from(*millihorsepower) * HORSEPOWER),
+        Draw::Motor { millihorsepower, .. } => Power::from_milliwatts(i64::from(*millihorsepower) * HORSEPOWER),
     };
     let legs = match plug.0.circuit() {
         Circuit::OneLeg => 1,
@@ -477,11 +402,7 @@ pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> C
 /// Full-load current by NEC table 430.248; at twice the voltage half of it, rounded up.
 fn motor_current(millihorsepower: u32, volts: Voltage) -> Current {
     let at_115 = motors::full_load_at_115(millihorsepower);
-    if two_legs(volts) {
-        Current::from_milliamps((at_115.milliamps() + 1) / 2)
-    } else {
-        at_115
-    }
+    if two_legs(volts) { Current::from_milliamps((at_115.milliamps() + 1) / 2) } else { at_115 }
 }
 
 /// What a motor for a supply of these volts is rated for: 115 V, or 230 V.
@@ -496,9 +417,7 @@ const fn two_legs(volts: Voltage) -> bool {
 
 /// Watts of a current, rounded up.
 fn real_power(current: Current, volts: Voltage, factor: Ratio) -> Power {
-    let product = i128::from(current.milliamps())
-        * i128::from(volts.millivolts())
-        * i128::from(factor.permille());
+    let product = i128::from(current.milliamps()) * i128::from(volts.millivolts()) * i128::from(factor.permille());
     Power::from_milliwatts(narrow((product + 999_999) / 1_000_000))
 }
 
@@ -519,17 +438,12 @@ fn starting(
     if let Answer::Known(amps) = load.starting_current {
         return (real_power(amps, volts, UNITY), amps);
     }
-    let times = |multiple: i64| {
-        Current::from_milliamps(running_current.milliamps().saturating_mul(multiple))
-    };
+    let times = |multiple: i64| Current::from_milliamps(running_current.milliamps().saturating_mul(multiple));
     let mut why = Some("starting");
     let current = match &load.running {
         // The letter on the nameplate tells; a motor without one starts at six times its
         // full-load current (NEC 430.251(A)).
-        Answer::Known(Draw::Motor {
-            millihorsepower,
-            code,
-        }) => {
+        Answer::Known(Draw::Motor { millihorsepower, code }) => {
             let told = code.and_then(|letter| {
                 let apparent = motors::locked_rotor(*millihorsepower, letter)?;
                 Some((letter, Current::of_apparent(apparent, motor_volts(volts))))
@@ -548,8 +462,7 @@ fn starting(
         }
         _ if kind.starting.permille() <= 1000 => return (running, running_current),
         _ => {
-            let wide =
-                i128::from(running_current.milliamps()) * i128::from(kind.starting.permille());
+            let wide = i128::from(running_current.milliamps()) * i128::from(kind.starting.permille());
             Current::from_milliamps(narrow((wide + 999) / 1000))
         }
     };
@@ -571,13 +484,7 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
         Answer::Known(said) => said || load.may_be(LoadKind::Heater) && for_hours(),
         Answer::Missing | Answer::Unknown if !load.hours.is_empty() => for_hours(),
         Answer::Missing | Answer::Unknown => {
-            assume.note(
-                "continuous",
-                Value::Word {
-                    word: "assumed-yes",
-                },
-                "continuous",
-            );
+            assume.note("continuous", Value::Word { word: "assumed-yes" }, "continuous");
             true
         }
     }
@@ -591,11 +498,7 @@ fn longest_stretch(spans: &[Span]) -> u16 {
     let (mut longest, mut current) = (0, 0);
     // Two days, so that a stretch that passes midnight is seen whole.
     for minute in (0..Span::DAY).chain(0..Span::DAY) {
-        current = if spans.iter().any(|span| span.contains(minute)) {
-            current + 1
-        } else {
-            0
-        };
+        current = if spans.iter().any(|span| span.contains(minute)) { current + 1 } else { 0 };
         longest = longest.max(current);
     }
     longest.min(Span::DAY)
@@ -626,17 +529,14 @@ breaker = "20 A"
         );
         let plan = plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}"));
         let (units, assumed) = units(&plan);
-        let assumed = assumed
-            .into_iter()
-            .map(|assumption| format!("{} {}", assumption.field, assumption.why))
-            .collect();
+        let assumed =
+            assumed.into_iter().map(|assumption| format!("{} {}", assumption.field, assumption.why)).collect();
         (units, assumed)
     }
 
     fn one(lines: &str) -> (LoadUnit, Vec<String>) {
-        let (units, assumed) = units_of(&format!(
-            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"5-15P\"\ncontinuous = false\n{lines}\n"
-        ));
+        let (units, assumed) =
+            units_of(&format!("[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"5-15P\"\ncontinuous = false\n{lines}\n"));
         assert_eq!(units.len(), 1);
         (units[0].clone(), assumed)
     }
@@ -679,15 +579,9 @@ breaker = "20 A"
         assert!(assumed.is_empty(), "{assumed:?}");
         // U ends at 22.39 kVA per hp, and V begins at 22.4 without an end: 11 200 VA, 97.392 A.
         for (code, milliamps, assumes) in [("U", 97_348, 0), ("V", 97_392, 1), ("v", 97_392, 1)] {
-            let (unit, assumed) = one(&format!(
-                "kind = \"motor\"\nmotor = {{ hp = \"1/2\", code = \"{code}\" }}"
-            ));
+            let (unit, assumed) = one(&format!("kind = \"motor\"\nmotor = {{ hp = \"1/2\", code = \"{code}\" }}"));
             assert_eq!(unit.starting_current.milliamps(), milliamps, "{code}");
-            assert_eq!(
-                assumed,
-                vec!["load.x.starting starting-code-v"; assumes],
-                "{code}"
-            );
+            assert_eq!(assumed, vec!["load.x.starting starting-code-v"; assumes], "{code}");
         }
     }
 
@@ -723,15 +617,8 @@ breaker = "20 A"
                  kind = \"{kind}\"\nrunning = \"unknown\"\n"
             ));
             assert_eq!(units[0].running.milliwatts(), watts * 1000, "{kind} {plug}");
-            assert_eq!(
-                units[0].running_current.milliamps(),
-                milliamps,
-                "{kind} {plug}"
-            );
-            assert!(
-                assumed.contains(&"load.x.running running".to_owned()),
-                "{assumed:?}"
-            );
+            assert_eq!(units[0].running_current.milliamps(), milliamps, "{kind} {plug}");
+            assert!(assumed.contains(&"load.x.running running".to_owned()), "{assumed:?}");
         }
     }
 
@@ -742,14 +629,7 @@ breaker = "20 A"
         let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"60 W\"");
         assert_eq!(unit.running_current.milliamps(), 834);
         assert_eq!(unit.starting_current.milliamps(), 6 * 834);
-        assert_eq!(
-            assumed,
-            [
-                "load.x.kind load-kind",
-                "load.x.power_factor power-factor",
-                "load.x.starting starting"
-            ]
-        );
+        assert_eq!(assumed, ["load.x.kind load-kind", "load.x.power_factor power-factor", "load.x.starting starting"]);
         // As many watts as a heater, where those are not known either.
         let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"unknown\"");
         assert_eq!(unit.running.milliwatts(), 1_800_000);
@@ -794,24 +674,9 @@ breaker = "20 A"
     #[test]
     fn a_thing_with_a_neutral_may_have_all_of_it_on_one_leg() {
         for (draw, milliamps, volts, said) in [
-            (
-                "running = \"3000 W\"\npower_factor = 0.8",
-                31_250,
-                120,
-                true,
-            ),
-            (
-                "running = \"9600 W\"\npower_factor = 1.0",
-                50_000,
-                240,
-                true,
-            ),
-            (
-                "running = \"19200 W\"\npower_factor = 1.0",
-                80_000,
-                240,
-                true,
-            ),
+            ("running = \"3000 W\"\npower_factor = 0.8", 31_250, 120, true),
+            ("running = \"9600 W\"\npower_factor = 1.0", 50_000, 240, true),
+            ("running = \"19200 W\"\npower_factor = 1.0", 80_000, 240, true),
             ("current = \"16 A\"", 16_000, 240, false),
             ("motor = { hp = \"1/2\" }", 4_900, 240, false),
         ] {
@@ -833,27 +698,9 @@ breaker = "20 A"
         for (plug, voltage, milliamps, volts, said) in [
             ("14-50P", "voltage = \"240 V\"", 32_000, 240, None),
             ("L14-30P", "voltage = \"240 V\"", 32_000, 240, None),
-            (
-                "14-50P",
-                "voltage = \"120/240 V\"",
-                50_000,
-                240,
-                Some("load.x.legs load-one-leg"),
-            ),
-            (
-                "14-50P",
-                "voltage = \"unknown\"",
-                50_000,
-                240,
-                Some("load.x.voltage load-voltage"),
-            ),
-            (
-                "14-50P",
-                "",
-                50_000,
-                240,
-                Some("load.x.voltage load-voltage"),
-            ),
+            ("14-50P", "voltage = \"120/240 V\"", 50_000, 240, Some("load.x.legs load-one-leg")),
+            ("14-50P", "voltage = \"unknown\"", 50_000, 240, Some("load.x.voltage load-voltage")),
+            ("14-50P", "", 50_000, 240, Some("load.x.voltage load-voltage")),
             // Without a neutral contact there is nothing to ask.
             ("6-20P", "", 32_000, 240, None),
         ] {
@@ -861,16 +708,8 @@ breaker = "20 A"
                 "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"{plug}\"\ncontinuous = false\n\
                  kind = \"heater\"\nrunning = \"7680 W\"\n{voltage}\n"
             ));
-            assert_eq!(
-                units[0].running_current.milliamps(),
-                milliamps,
-                "{plug} {voltage}"
-            );
-            assert_eq!(
-                units[0].volts.millivolts(),
-                volts * 1000,
-                "{plug} {voltage}"
-            );
+            assert_eq!(units[0].running_current.milliamps(), milliamps, "{plug} {voltage}");
+            assert_eq!(units[0].volts.millivolts(), volts * 1000, "{plug} {voltage}");
             let said: Vec<&str> = said.into_iter().collect();
             assert_eq!(assumed, said, "{plug} {voltage}");
         }
@@ -955,18 +794,9 @@ breaker = "20 A"
         assert_eq!(with("hours = [\"07:00-09:59\"]"), (false, 0));
         assert_eq!(with("hours = [\"07:00-10:00\"]"), (true, 0));
         // Two spans that meet are one stretch, over midnight as well.
-        assert_eq!(
-            with("hours = [\"07:00-09:00\", \"09:00-10:00\"]"),
-            (true, 0)
-        );
-        assert_eq!(
-            with("hours = [\"22:00-24:00\", \"00:00-01:00\"]"),
-            (true, 0)
-        );
-        assert_eq!(
-            with("hours = [\"07:00-09:00\", \"09:01-10:00\"]"),
-            (false, 0)
-        );
+        assert_eq!(with("hours = [\"07:00-09:00\", \"09:00-10:00\"]"), (true, 0));
+        assert_eq!(with("hours = [\"22:00-24:00\", \"00:00-01:00\"]"), (true, 0));
+        assert_eq!(with("hours = [\"07:00-09:00\", \"09:01-10:00\"]"), (false, 0));
         assert_eq!(with(""), (true, 1));
         assert_eq!(with("continuous = false"), (false, 0));
         // Of two answers that do not agree on a heater, the one that gives less.

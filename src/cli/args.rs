@@ -16,13 +16,7 @@ pub(super) struct Arguments {
     /// Likewise.
     #[arg(long, global = true, display_order = 902, value_enum)]
     pub(super) units: Option<UnitsName>,
-    #[arg(
-        long,
-        global = true,
-        display_order = 901,
-        value_name = "LANGUAGE",
-        value_delimiter = ','
-    )]
+    #[arg(long, global = true, display_order = 901, value_name = "LANGUAGE", value_delimiter = ',')]
     pub(super) print_language: Vec<String>,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
@@ -270,19 +264,13 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
                 order += 1;
                 let positional = arg.is_positional();
                 let arg = spoken(arg, &name, words);
-                if positional {
-                    arg.display_order(order)
-                } else {
-                    arg
-                }
+                if positional { arg.display_order(order) } else { arg }
             })
             .arg(help_flag(words));
     }
     // The parser's own word for it is English.
-    let usage = format!(
-        "{{about-with-newline}}\n{} {{usage}}\n\n{{all-args}}{{after-help}}",
-        words.text("cli-heading-usage")
-    );
+    let usage =
+        format!("{{about-with-newline}}\n{} {{usage}}\n\n{{all-args}}{{after-help}}", words.text("cli-heading-usage"));
     command.build();
     in_all(command, &|command| {
         let short = command.clone().render_usage().to_string();
@@ -291,17 +279,12 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
             .map_or(short.as_str(), |(_, line)| line)
             .replace("[OPTIONS]", &words.text("cli-value-options"))
             .replace("[COMMAND]", &words.text("cli-value-command"));
-        command
-            .override_usage(line.trim().to_owned())
-            .help_template(usage.clone())
+        command.override_usage(line.trim().to_owned()).help_template(usage.clone())
     })
 }
 
 /// The command and each of its subcommands, changed.
-fn in_all(
-    mut command: clap::Command,
-    change: &dyn Fn(clap::Command) -> clap::Command,
-) -> clap::Command {
+fn in_all(mut command: clap::Command, change: &dyn Fn(clap::Command) -> clap::Command) -> clap::Command {
     for sub in command.get_subcommands_mut() {
         // What every command takes stands in the help of the whole, once.
         let own = std::mem::take(sub).mut_args(|arg| {
@@ -317,19 +300,12 @@ fn in_all(
 /// parser would put in its own words.
 fn spoken(arg: clap::Arg, of: &str, words: &words::Words) -> clap::Arg {
     let key = format!("cli-{of}-{}", arg.get_id().as_str().replace('_', "-"));
-    let heading = if arg.is_positional() {
-        "cli-heading-arguments"
-    } else {
-        "cli-heading-options"
-    };
+    let heading = if arg.is_positional() { "cli-heading-arguments" } else { "cli-heading-options" };
     let mut help = words.text(&key);
     let takes = arg.get_action().takes_values();
     let possible = arg.get_possible_values();
     if takes && !possible.is_empty() {
-        let names: Vec<&str> = possible
-            .iter()
-            .map(clap::builder::PossibleValue::get_name)
-            .collect();
+        let names: Vec<&str> = possible.iter().map(clap::builder::PossibleValue::get_name).collect();
         help.push(' ');
         help.push_str(&words.with("cli-values", [("values", names.join(", ").into())]));
     }
@@ -348,11 +324,7 @@ fn spoken(arg: clap::Arg, of: &str, words: &words::Words) -> clap::Arg {
         None => arg,
     };
     let arg = arg.help(help).help_heading(words.text(heading));
-    if takes {
-        arg.hide_default_value(true).hide_possible_values(true)
-    } else {
-        arg
-    }
+    if takes { arg.hide_default_value(true).hide_possible_values(true) } else { arg }
 }
 
 fn help_flag(words: &words::Words) -> clap::Arg {
@@ -405,19 +377,9 @@ mod tests {
             &["tallywatt", "print", "a", "--into"],
             &["tallywatt", "print", "a", "--into", "b", "--copies", "0"],
             &["tallywatt", "print", "a", "--into", "b", "--into", "c"],
-            &[
-                "tallywatt",
-                "check",
-                "a",
-                "--format",
-                "text",
-                "--format",
-                "json",
-            ],
+            &["tallywatt", "check", "a", "--format", "text", "--format", "json"],
         ] {
-            let error = command(&words)
-                .try_get_matches_from(wrong)
-                .expect_err("a wrong call");
+            let error = command(&words).try_get_matches_from(wrong).expect_err("a wrong call");
             let said = super::super::usage::failure(&error, &words).shown(&words);
             let known = format!("{known} {} PLAN", wrong.join(" "));
             let found = words::language::unmarked(&said, &known);

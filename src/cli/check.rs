@@ -30,10 +30,7 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
         }
         worst = worst.into_iter().chain(report.worst()).min();
     }
-    Ok(Done {
-        output,
-        status: status(worst),
-    })
+    Ok(Done { output, status: status(worst) })
 }
 
 /// What to do, for people.
@@ -70,25 +67,14 @@ pub(super) fn text(report: &Report, words: &Words) -> String {
 }
 
 fn heading(path: &Path, words: &Words) -> String {
-    format!(
-        "{}\n\n",
-        words.with("check-plan", [("name", path.display().to_string().into())])
-    )
+    format!("{}\n\n", words.with("check-plan", [("name", path.display().to_string().into())]))
 }
 
 /// One report: laid out for reading when it is alone, one a line when there are several.
 pub(super) fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> {
-    let text = if alone {
-        report.to_json()
-    } else {
-        serde_json::to_string(report)
-    };
-    text.map(|text| text + "\n").map_err(|error| {
-        Failure::new(
-            Kind::CannotWrite,
-            anyhow::Error::new(error).context(words.text("failure-json")),
-        )
-    })
+    let text = if alone { report.to_json() } else { serde_json::to_string(report) };
+    text.map(|text| text + "\n")
+        .map_err(|error| Failure::new(Kind::CannotWrite, anyhow::Error::new(error).context(words.text("failure-json"))))
 }
 
 /// 0 nothing above a caution, 1 a warning, 2 a danger.

@@ -43,11 +43,7 @@ const fn civil(days: u64) -> (u64, u64, u64) {
     let in_year = in_cycle - (365 * year_of_cycle + year_of_cycle / 4 - year_of_cycle / 100);
     let from_march = (5 * in_year + 2) / 153;
     let day = in_year - (153 * from_march + 2) / 5 + 1;
-    let month = if from_march < 10 {
-        from_march + 3
-    } else {
-        from_march - 9
-    };
+    let month = if from_march < 10 { from_march + 3 } else { from_march - 9 };
     let year = days / 146_097 * 400 + year_of_cycle + (month <= 2) as u64;
     (year, month, day)
 }

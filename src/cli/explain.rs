@@ -14,9 +14,7 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     let Some(code) = &arguments.code else {
         let mut list = String::new();
         for rule in rules::all() {
-            let about = wrapping(width())
-                .initial_indent("  ")
-                .subsequent_indent("  ");
+            let about = wrapping(width()).initial_indent("  ").subsequent_indent("  ");
             let summary = words.page(rule).summary();
             let _ = writeln!(list, "{}  {}", rule.code, rule.name);
             let _ = writeln!(list, "{}", textwrap::fill(&summary, about));
@@ -25,11 +23,8 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     };
     match rules::find(code) {
         Some(rule) => Ok(Done::saying(laid_out(&words.page(rule), width()))),
-        None => Err(Failure::text(
-            Kind::Usage,
-            words.with("failure-no-rule", [("code", code.as_str().into())]),
-        )
-        .hint(words.text("failure-no-rule-hint"))),
+        None => Err(Failure::text(Kind::Usage, words.with("failure-no-rule", [("code", code.as_str().into())]))
+            .hint(words.text("failure-no-rule-hint"))),
     }
 }
 

@@ -43,12 +43,7 @@ pub(super) struct Failure {
 
 impl Failure {
     pub(super) fn new(kind: Kind, error: impl Into<anyhow::Error>) -> Self {
-        Self {
-            kind,
-            error: error.into(),
-            whole: false,
-            hints: Vec::new(),
-        }
+        Self { kind, error: error.into(), whole: false, hints: Vec::new() }
     }
 
     /// A failure whose text is finished.

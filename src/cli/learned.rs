@@ -20,8 +20,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let path = &arguments.plan;
     let fail = |error, kind| prints::stored(&error, kind, &reader.words);
     let text = store::read_text(path).map_err(|error| fail(error, Kind::BadPlan))?;
-    let before = plan::read(&text)
-        .map_err(|problems| prints::bad_plan(&problems, &text, path, &reader.words))?;
+    let before = plan::read(&text).map_err(|problems| prints::bad_plan(&problems, &text, path, &reader.words))?;
     let words = &*reader.of_plan(&before);
     let said = arguments.words.join(" ");
     let unclear = |unclear: &Unclear| {
@@ -30,20 +29,17 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     };
     // A number with two readings is none.
     let typed = |text: &str| words.plain_numbers(text).ok();
-    let seen = learned::understand(&before, &said, &words.vocabulary(), typed)
-        .map_err(|error| unclear(&error))?;
+    let seen = learned::understand(&before, &said, &words.vocabulary(), typed).map_err(|error| unclear(&error))?;
     let report = judge::build(&before);
     let learned = learned::learn(&before, &report, &seen).map_err(|error| unclear(&error))?;
 
-    let mut merged = interview::merge(&text, &before, &learned.plan)
-        .unwrap_or_else(|| plan::write(&learned.plan));
+    let mut merged = interview::merge(&text, &before, &learned.plan).unwrap_or_else(|| plan::write(&learned.plan));
     let today = arguments.date.map(|date| date.to_string());
     let today = today.unwrap_or_else(clock::today);
     let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
     let _ = writeln!(merged, "# {today} {line}");
     // What this program writes and cannot read would be its own fault; better said now.
-    let after = plan::read(&merged)
-        .map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
+    let after = plan::read(&merged).map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
     store::write_atomic(path, merged.as_bytes()).map_err(|error| fail(error, Kind::CannotWrite))?;
     let now = judge::build(&after);
     let outdated = print::outdated((&before, &report), (&after, &now), words)
@@ -57,11 +53,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     say("");
     // Of what the plan cannot know, nobody is told that the prints are still good.
     let bad_news = learned.signal.is_some() && outdated.is_empty();
-    say(&if bad_news {
-        words.text("learned-same")
-    } else {
-        again(&outdated, words)
-    });
+    say(&if bad_news { words.text("learned-same") } else { again(&outdated, words) });
     let path = path.display().to_string();
     say(&words.with("learned-wrote", [("path", path.into())]));
     // Beside a bad reading nothing else counts, and of a plan without dangers nothing is said that sounds like leave.
@@ -70,10 +62,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     if learned.signal.is_none() && serious {
         let _ = write!(output, "\n{}", words.next_list(&now, width()));
     }
-    Ok(Done {
-        output,
-        status: check::status(worst).max(check::status(learned.signal)),
-    })
+    Ok(Done { output, status: check::status(worst).max(check::status(learned.signal)) })
 }
 
 /// Which prints are to be made again.
@@ -84,9 +73,7 @@ pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
         (count > 0).then(|| words.with(key, [("names", quoted.into()), ("count", count.into())]))
     };
     let documents = outdated.documents.iter();
-    let mut all: Vec<String> = labels("learned-labels", &outdated.labels)
-        .into_iter()
-        .collect();
+    let mut all: Vec<String> = labels("learned-labels", &outdated.labels).into_iter().collect();
     let side = match *outdated.sides {
         [] => None,
         [side] => Some(side),
@@ -100,9 +87,5 @@ pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
     }
     let all: Vec<&str> = all.iter().map(String::as_str).collect();
     let again = words.with("learned-print", [("what", words.list(&all).into())]);
-    [Some(again), gone]
-        .into_iter()
-        .flatten()
-        .collect::<Vec<_>>()
-        .join(" ")
+    [Some(again), gone].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }

@@ -22,17 +22,11 @@ pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
         Format::Text => words.may(&report, &answer, width()),
         Format::Json => {
             serde_json::to_string_pretty(&answer).map_err(|error| {
-                Failure::new(
-                    Kind::CannotWrite,
-                    anyhow::Error::new(error).context(words.text("failure-json")),
-                )
+                Failure::new(Kind::CannotWrite, anyhow::Error::new(error).context(words.text("failure-json")))
             })? + "\n"
         }
     };
-    Ok(Done {
-        output,
-        status: u8::from(!answer.may),
-    })
+    Ok(Done { output, status: u8::from(!answer.may) })
 }
 
 fn named(asked: &[String], report: &Report, words: &Words) -> Result<Vec<Id>, Failure> {
@@ -45,15 +39,9 @@ fn named(asked: &[String], report: &Report, words: &Words) -> Result<Vec<Id>, Fa
 
 fn unknown(lost: &NoSuchLoad, report: &Report, words: &Words) -> Failure {
     let asked = words.with("id-quoted", [("id", lost.asked.as_str().into())]);
-    let failure = Failure::text(
-        Kind::Usage,
-        words.with("may-no-load", [("asked", asked.into())]),
-    );
+    let failure = Failure::text(Kind::Usage, words.with("may-no-load", [("asked", asked.into())]));
     failure.hint(if let Some(nearest) = &lost.nearest {
-        words.with(
-            "may-no-load-nearest",
-            [("nearest", nearest.as_str().into())],
-        )
+        words.with("may-no-load-nearest", [("nearest", nearest.as_str().into())])
     } else {
         let mut known: Vec<String> = Vec::new();
         for load in &report.figures.loads {

@@ -89,30 +89,18 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
         }
         None => ask::interview(&arguments.how, None, reader),
         Some(Command::Ask(ask)) => {
-            let how = if arguments.how.given() {
-                &arguments.how
-            } else {
-                &ask.how
-            };
+            let how = if arguments.how.given() { &arguments.how } else { &ask.how };
             ask::interview(how, Some(&ask.plan), reader)
         }
         Some(Command::Templates(arguments)) => templates::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
         Some(Command::Words(arguments)) => words::run(arguments, words),
         Some(Command::Demo(arguments)) => progress::during(words, || demo::run(arguments, reader)),
-        Some(Command::Check(arguments)) => {
-            progress::during(words, || check::run(arguments, reader))
-        }
-        Some(Command::Print(arguments)) => {
-            progress::during(words, || prints::run(arguments, reader))
-        }
+        Some(Command::Check(arguments)) => progress::during(words, || check::run(arguments, reader)),
+        Some(Command::Print(arguments)) => progress::during(words, || prints::run(arguments, reader)),
         Some(Command::May(arguments)) => progress::during(words, || may::run(arguments, reader)),
-        Some(Command::Reprint(arguments)) => {
-            progress::during(words, || reprint::run(arguments, reader))
-        }
-        Some(Command::Learned(arguments)) => {
-            progress::during(words, || learned::run(arguments, reader))
-        }
+        Some(Command::Reprint(arguments)) => progress::during(words, || reprint::run(arguments, reader)),
+        Some(Command::Learned(arguments)) => progress::during(words, || learned::run(arguments, reader)),
         Some(Command::Mend(arguments)) => progress::during(words, || mend::run(arguments, reader)),
     }
 }
@@ -121,9 +109,7 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
 fn say(text: &str) -> Result<(), Failure> {
     let mut out = anstream::stdout().lock();
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => {
-            Err(Failure::new(Kind::CannotWrite, error))
-        }
+        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(Kind::CannotWrite, error)),
         _ => Ok(()),
     }
 }

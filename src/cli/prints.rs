@@ -52,17 +52,11 @@ pub(super) fn write(
     let gone = store::write_set(into, files, needless, print::is_ours)
         .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
     let told = gone.into_iter();
-    Ok(told
-        .map(|name| words.with("print-look-gone", [("file", name.into())]))
-        .collect())
+    Ok(told.map(|name| words.with("print-look-gone", [("file", name.into())])).collect())
 }
 
 /// Says which files were written where, one a line.
-pub(super) fn wrote<N: std::fmt::Display>(
-    into: &Path,
-    names: impl IntoIterator<Item = N>,
-    words: &Words,
-) -> String {
+pub(super) fn wrote<N: std::fmt::Display>(into: &Path, names: impl IntoIterator<Item = N>, words: &Words) -> String {
     let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
     let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
     output.push('\n');
@@ -77,10 +71,7 @@ pub(super) fn wrote<N: std::fmt::Display>(
 pub(super) fn told(prints: &Prints, size: print::CardSize, words: &Words) -> Vec<String> {
     let labels = prints.labels.map(|used| {
         let next = used.next.unwrap_or_default();
-        words.with(
-            "print-labels-used",
-            [("count", used.count.into()), ("next", next.into())],
-        )
+        words.with("print-labels-used", [("count", used.count.into()), ("next", next.into())])
     });
     let sheets = many_sheets(prints.card_sheets, size, words);
     sheets.into_iter().chain(labels).collect()
@@ -104,19 +95,14 @@ pub(super) fn dangers_left(report: &Report, words: &Words) -> Option<String> {
 
 /// Renders the prints in each of their languages, or says which text does not fit. With the report that
 /// they tell of.
-pub(super) fn render(
-    plan: &Plan,
-    reader: &Reader,
-    options: &Options,
-) -> Result<(Prints, Report), Failure> {
+pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<(Prints, Report), Failure> {
     // The worksheet tells what would clear the plan.
     let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let mut all = Prints::default();
     for (mark, words) in sets {
-        let set = print::prints(plan, &report, &words, options)
-            .map_err(|error| refused(&error, &screen))?;
+        let set = print::prints(plan, &report, &words, options).map_err(|error| refused(&error, &screen))?;
         // Of several languages the one that takes most.
         all.card_sheets = all.card_sheets.max(set.card_sheets);
         // Each language begins at the same label, and has as many.
@@ -129,8 +115,7 @@ pub(super) fn render(
             with_tag.unwrap_or(name)
         };
         let files = set.files.into_iter();
-        all.files
-            .extend(files.map(|(name, bytes)| (marked(name), bytes)));
+        all.files.extend(files.map(|(name, bytes)| (marked(name), bytes)));
         all.needless.extend(set.needless.into_iter().map(marked));
     }
     Ok((all, report))
@@ -147,11 +132,7 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
             Paper::Letter => print::Paper::Letter,
             Paper::A4 => print::Paper::A4,
         },
-        stock: arguments
-            .stock
-            .as_deref()
-            .map(|name| stock(name, words))
-            .transpose()?,
+        stock: arguments.stock.as_deref().map(|name| stock(name, words)).transpose()?,
         start_at: arguments.start_at as usize,
         copies: arguments.copies as usize,
         offset: arguments.offset.unwrap_or_default(),
@@ -180,22 +161,12 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
 
 /// The user's own templates. A folder with none of those that print is a slip of the pen.
 fn templates(folder: &Path, words: &Words) -> Result<BTreeMap<String, String>, Failure> {
-    let own =
-        store::read_folder(folder, "typ").map_err(|error| stored(&error, Kind::Usage, words))?;
-    if print::templates()
-        .iter()
-        .any(|(path, _)| own.contains_key(*path))
-    {
+    let own = store::read_folder(folder, "typ").map_err(|error| stored(&error, Kind::Usage, words))?;
+    if print::templates().iter().any(|(path, _)| own.contains_key(*path)) {
         Ok(own)
     } else {
-        Err(Failure::text(
-            Kind::Usage,
-            words.with(
-                "templates-none",
-                [("path", folder.display().to_string().into())],
-            ),
-        )
-        .hint(words.text("templates-none-hint")))
+        Err(Failure::text(Kind::Usage, words.with("templates-none", [("path", folder.display().to_string().into())]))
+            .hint(words.text("templates-none-hint")))
     }
 }
 
@@ -211,12 +182,8 @@ const fn document(only: Only) -> Document {
 
 /// A stock that comes with the program, or the user's own file.
 fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
-    let named = if Path::new(name)
-        .extension()
-        .is_some_and(|extension| extension == "toml")
-    {
-        let text = store::read_text(Path::new(name))
-            .map_err(|error| stored(&error, Kind::Usage, words))?;
+    let named = if Path::new(name).extension().is_some_and(|extension| extension == "toml") {
+        let text = store::read_text(Path::new(name)).map_err(|error| stored(&error, Kind::Usage, words))?;
         Stock::read(name, &text)
     } else {
         Stock::named(name)
@@ -240,11 +207,8 @@ fn refused(error: &PrintError, words: &Words) -> Failure {
 
 /// A plan file; `-` is standard input.
 pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
-    let text = if path.as_os_str() == "-" {
-        store::read_from(std::io::stdin().lock(), path)
-    } else {
-        store::read_text(path)
-    };
+    let text =
+        if path.as_os_str() == "-" { store::read_from(std::io::stdin().lock(), path) } else { store::read_text(path) };
     let text = text.map_err(|error| stored(&error, Kind::BadPlan, words))?;
     plan::read(&text).map_err(|problems| bad_plan(&problems, &text, path, words))
 }
@@ -253,10 +217,7 @@ pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
 pub(super) fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
     let path = path.display().to_string();
     let choice = anstream::AutoStream::choice(&std::io::stderr());
-    let look = Look {
-        coloured: choice != anstream::ColorChoice::Never,
-        width: width(),
-    };
+    let look = Look { coloured: choice != anstream::ColorChoice::Never, width: width() };
     let text = problem::render(words, &path, text, problems, look);
     Failure::text(Kind::BadPlan, text).whole()
 }

@@ -43,8 +43,7 @@ impl Reader {
         let reader = Self {
             asked: words.is_some(),
             words: words.or_else(|| of_locale(units)).unwrap_or_else(|| {
-                speak(tallywatt::words::FIRST_LANGUAGE, units)
-                    .unwrap_or_else(|| Rc::new(Words::english()))
+                speak(tallywatt::words::FIRST_LANGUAGE, units).unwrap_or_else(|| Rc::new(Words::english()))
             }),
             units,
             prints: Vec::new(),
@@ -72,8 +71,7 @@ impl Reader {
     /// of the locale.
     pub(super) fn of_plan(&self, plan: &Plan) -> Rc<Words> {
         let own = plan.language.as_deref().filter(|_| !self.asked);
-        own.and_then(|tag| speak(tag, self.units))
-            .unwrap_or_else(|| Rc::clone(&self.words))
+        own.and_then(|tag| speak(tag, self.units)).unwrap_or_else(|| Rc::clone(&self.words))
     }
 
     /// The words of each set of prints, and what its files are marked with if there are several.
@@ -81,10 +79,7 @@ impl Reader {
         match self.prints.as_slice() {
             [] => vec![(None, self.of_plan(plan))],
             [(_, words)] => vec![(None, Rc::clone(words))],
-            several => several
-                .iter()
-                .map(|(tag, words)| (Some(tag.as_str()), Rc::clone(words)))
-                .collect(),
+            several => several.iter().map(|(tag, words)| (Some(tag.as_str()), Rc::clone(words))).collect(),
         }
     }
 }
@@ -112,18 +107,12 @@ pub(super) fn units_named(name: &str) -> Option<Units> {
 
 /// The value of an option, wherever it stands before a lone `--`.
 fn value_of(arguments: &[OsString], option: &str) -> Option<String> {
-    let mut rest = arguments
-        .iter()
-        .map(|argument| argument.to_string_lossy())
-        .take_while(|argument| argument != "--");
+    let mut rest = arguments.iter().map(|argument| argument.to_string_lossy()).take_while(|argument| argument != "--");
     while let Some(argument) = rest.next() {
         if argument == option {
             return rest.next().map(std::borrow::Cow::into_owned);
         }
-        if let Some(value) = argument
-            .strip_prefix(option)
-            .and_then(|rest| rest.strip_prefix('='))
-        {
+        if let Some(value) = argument.strip_prefix(option).and_then(|rest| rest.strip_prefix('=')) {
             return Some(value.to_owned());
         }
     }

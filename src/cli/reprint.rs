@@ -17,7 +17,5 @@ pub(super) fn run(arguments: &Reprint, reader: &Reader) -> Result<Done, Failure>
     let outdated = print::outdated((&old, &before), (&new, &now), words)
         .map_err(|error| Failure::text(Kind::CannotWrite, error.in_words(words)))?;
     let text = learned::again(&outdated, words);
-    Ok(Done::saying(
-        textwrap::fill(&text, wrapping(width())) + "\n",
-    ))
+    Ok(Done::saying(textwrap::fill(&text, wrapping(width())) + "\n"))
 }

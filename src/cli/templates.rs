@@ -20,16 +20,11 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure>
         if file.symlink_metadata().is_ok() {
             return Err(Failure::text(
                 Kind::CannotWrite,
-                words.with(
-                    "templates-exist",
-                    [("path", file.display().to_string().into())],
-                ),
+                words.with("templates-exist", [("path", file.display().to_string().into())]),
             ));
         }
         let path = Path::new(path);
-        if let (Some(folder), Some(name)) =
-            (path.parent(), path.file_name().and_then(|n| n.to_str()))
-        {
+        if let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) {
             folders.entry(folder).or_default().push((name, text));
         }
     }
@@ -40,10 +35,7 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure>
     let paths = print::templates().into_iter().map(|(path, _)| path);
     let mut output = prints::wrote(&arguments.into, paths, words);
     let shown = std::path::absolute(&arguments.into).unwrap_or_else(|_| arguments.into.clone());
-    let how = words.with(
-        "templates-how",
-        [("dir", shown.display().to_string().into())],
-    );
+    let how = words.with("templates-how", [("dir", shown.display().to_string().into())]);
     let _ = writeln!(output, "\n{}", textwrap::fill(&how, wrapping(width())));
     Ok(Done::saying(output))
 }

@@ -17,9 +17,7 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
             argument = of(ContextKind::InvalidSubcommand);
             "usage-unknown-command"
         }
-        ErrorKind::InvalidValue | ErrorKind::ValueValidation if value.is_empty() => {
-            "usage-no-value"
-        }
+        ErrorKind::InvalidValue | ErrorKind::ValueValidation if value.is_empty() => "usage-no-value",
         ErrorKind::InvalidValue | ErrorKind::ValueValidation => "usage-wrong-value",
         ErrorKind::MissingRequiredArgument | ErrorKind::MissingSubcommand => "usage-missing",
         ErrorKind::ArgumentConflict if of(ContextKind::PriorArg) == argument => "usage-twice",
@@ -33,11 +31,7 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
     };
     let text = words.with(
         key,
-        [
-            ("argument", argument.into()),
-            ("value", value.into()),
-            ("other", of(ContextKind::PriorArg).into()),
-        ],
+        [("argument", argument.into()), ("value", value.into()), ("other", of(ContextKind::PriorArg).into())],
     );
     let mut failure = Failure::text(Kind::Usage, text);
     if let Some(ContextValue::Strings(allowed)) = error.get(ContextKind::ValidValue)
@@ -46,21 +40,15 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
         let allowed = allowed.join(", ");
         failure = failure.hint(words.with("usage-allowed", [("allowed", allowed.into())]));
     }
-    let nearest = [
-        ContextKind::SuggestedArg,
-        ContextKind::SuggestedSubcommand,
-        ContextKind::SuggestedValue,
-    ]
-    .map(of)
-    .into_iter()
-    .find(|text| !text.is_empty());
+    let nearest = [ContextKind::SuggestedArg, ContextKind::SuggestedSubcommand, ContextKind::SuggestedValue]
+        .map(of)
+        .into_iter()
+        .find(|text| !text.is_empty());
     if let Some(nearest) = nearest {
         return failure.hint(words.with("usage-nearest", [("nearest", nearest.into())]));
     }
-    let help = command_of(&of(ContextKind::Usage)).map_or_else(
-        || "tallywatt --help".to_owned(),
-        |command| format!("tallywatt {command} --help"),
-    );
+    let help = command_of(&of(ContextKind::Usage))
+        .map_or_else(|| "tallywatt --help".to_owned(), |command| format!("tallywatt {command} --help"));
     failure.hint(words.with("usage-help", [("help", help.into())]))
 }
 
@@ -68,19 +56,14 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
 fn command_of(usage: &str) -> Option<&str> {
     let mut words = usage.split_whitespace();
     words.find(|word| *word == "tallywatt")?;
-    words
-        .next()
-        .filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
+    words.next().filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
 }
 
 /// A language that is not there.
 pub(super) fn no_language(lost: &NoLanguage, words: &Words) -> Failure {
     let allowed = Library::built_in().offered().collect::<Vec<_>>().join(", ");
-    Failure::text(
-        Kind::Usage,
-        words.with("usage-no-language", [("tag", lost.0.as_str().into())]),
-    )
-    .hint(words.with("usage-allowed", [("allowed", allowed.into())]))
+    Failure::text(Kind::Usage, words.with("usage-no-language", [("tag", lost.0.as_str().into())]))
+        .hint(words.with("usage-allowed", [("allowed", allowed.into())]))
 }
 
 /// Answers for a command that asks nothing.

@@ -20,11 +20,8 @@ pub(super) fn run(arguments: &Arguments, words: &Words) -> Result<Done, Failure>
         None => Library::built_in().clone(),
     };
     let there: Vec<&str> = library.folders().map(|(tag, _)| tag).collect();
-    let tags: Vec<&str> = if arguments.languages.is_empty() {
-        there
-    } else {
-        arguments.languages.iter().map(String::as_str).collect()
-    };
+    let tags: Vec<&str> =
+        if arguments.languages.is_empty() { there } else { arguments.languages.iter().map(String::as_str).collect() };
     for tag in &tags {
         if library.folder(tag).is_none() {
             let text = words.with("words-no-folder", [("tag", (*tag).into())]);
@@ -34,10 +31,7 @@ pub(super) fn run(arguments: &Arguments, words: &Words) -> Result<Done, Failure>
     if arguments.check {
         Ok(check(&library, &tags, words))
     } else {
-        let tags: Vec<&str> = tags
-            .into_iter()
-            .filter(|tag| *tag != FIRST_LANGUAGE)
-            .collect();
+        let tags: Vec<&str> = tags.into_iter().filter(|tag| *tag != FIRST_LANGUAGE).collect();
         Ok(Done::saying(language::sheet(&library, &tags, words)))
     }
 }
@@ -67,9 +61,7 @@ fn check(library: &Library, tags: &[&str], words: &Words) -> Done {
             let text = words.with("words-missing", [("count", (*count).into())]);
             let _ = writeln!(output, "{tag}/{file}: {text}");
         }
-        let complete = library
-            .folder(tag)
-            .is_some_and(tallywatt::words::Folder::complete);
+        let complete = library.folder(tag).is_some_and(tallywatt::words::Folder::complete);
         let key = match (found.is_empty(), complete) {
             (true, true) => "words-offered",
             (true, false) => "words-can-be-offered",
@@ -110,8 +102,7 @@ fn read(folder: &Path, words: &Words) -> Result<Library, Failure> {
                         "" => name,
                         under => format!("{under}/{name}"),
                     };
-                    let text = store::read_text(&file)
-                        .map_err(|error| stored(&error, Kind::Usage, words))?;
+                    let text = store::read_text(&file).map_err(|error| stored(&error, Kind::Usage, words))?;
                     library.add(&tag, &name, text);
                 }
             }

@@ -5,15 +5,13 @@ use std::collections::BTreeSet;
 use super::draft::{Draft, Said};
 use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
-use super::steps::{
-    FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step,
-};
+use super::steps::{FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step};
 use crate::loads::least_current;
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::row::Part;
 use crate::plan::{
-    Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel,
-    Plan, Region, Site, System,
+    Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel, Plan, Region, Site,
+    System,
 };
 use crate::quantity::{Current, Power, Ratio};
 use crate::tables::shape::{Configuration, Plug};
@@ -73,10 +71,7 @@ pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
     match draft.get(&format!("load.{n}.starting")) {
         Some(said) => match form::start(said.text()?).ok()? {
             Start::Power(power) => Some(power),
-            Start::Current(current) => Some(Power::of_capacity(
-                current,
-                Region::default().line_to_neutral(),
-            )),
+            Start::Current(current) => Some(Power::of_capacity(current, Region::default().line_to_neutral())),
         },
         // The table's starting figure belongs to the table's running figure.
         None if own_draw => None,
@@ -97,23 +92,14 @@ pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
 
 /// What a load draws more than its plug carries, whatever nobody said of it: its amperes, and the plug. Of
 /// one answer `text` is taken for what it is to be.
-pub(super) fn beyond_plug(
-    draft: &Draft,
-    n: u8,
-    field: &str,
-    text: &str,
-) -> Option<(Current, Plug)> {
+pub(super) fn beyond_plug(draft: &Draft, n: u8, field: &str, text: &str) -> Option<(Current, Plug)> {
     // What runs in a camper has none.
     if parts::around(draft, n).is_some() {
         return None;
     }
     let table = parts::appliance(draft, n);
     let said = |name: &str| {
-        if name == field {
-            Some(text)
-        } else {
-            draft.text(&format!("load.{n}.{name}"))
-        }
+        if name == field { Some(text) } else { draft.text(&format!("load.{n}.{name}")) }
     };
     let plug = match said("plug") {
         Some(name) => Plug::named(name)?,
@@ -125,9 +111,7 @@ pub(super) fn beyond_plug(
         None => Draw::Power(table?.running),
     };
     let factor = match (said("power_factor"), table) {
-        (Some(text), _) => bounds::POWER_FACTOR
-            .read(text)
-            .map_or(Answer::Missing, Answer::Known),
+        (Some(text), _) => bounds::POWER_FACTOR.read(text).map_or(Answer::Missing, Answer::Known),
         (None, Some(table)) if draft.get(&format!("load.{n}.power_factor")).is_none() => {
             Answer::Known(table.power_factor)
         }
@@ -187,9 +171,7 @@ impl Build<'_> {
         site.quiet_hours = match self.draft.get("site.quiet_hours") {
             // None is an answer of its own: nobody has to be quiet.
             Some(Said::None) => Answer::Known(Vec::new()),
-            _ => self
-                .draft
-                .read("site.quiet_hours", |text| form::spans(text).ok()),
+            _ => self.draft.read("site.quiet_hours", |text| form::spans(text).ok()),
         };
         // Where nobody sleeps nothing is said of an alarm.
         if self.draft.text("site.alarm") == Some("nobody") {
@@ -216,9 +198,8 @@ impl Build<'_> {
             set.neutral = Answer::Known(Neutral::Floating);
             set.bonding_plug = Answer::Known(true);
             let place = self.draft.text("outlets.bonding");
-            set.bonding_plug_in = place
-                .and_then(|token| self.place(token))
-                .and_then(|place| Id::new(&self.ids.of(place)));
+            set.bonding_plug_in =
+                place.and_then(|token| self.place(token)).and_then(|place| Id::new(&self.ids.of(place)));
         } else if set.neutral == Answer::Known(Neutral::Floating) {
             set.bonding_plug = Answer::Known(false);
         }
@@ -256,9 +237,7 @@ impl Build<'_> {
     }
 
     fn place(&self, token: &str) -> Option<Place> {
-        parts::places(self.draft)
-            .into_iter()
-            .find(|place| place.token() == token)
+        parts::places(self.draft).into_iter().find(|place| place.token() == token)
     }
 
     /// What a part is plugged into, unless the parts would feed each other in a ring.
@@ -293,9 +272,7 @@ impl Build<'_> {
         cord.from = self.from(n);
         cord.plug = parts::gear_plug(self.draft, n)?;
         cord.ends = parts::gear_ends(self.draft, n);
-        let jacket = self
-            .draft
-            .read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
+        let jacket = self.draft.read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
         cord.wire = match jacket {
             Answer::Known(jacket) => Answer::Known(jacket.wire),
             Answer::Unknown => Answer::Unknown,
@@ -344,21 +321,14 @@ impl Build<'_> {
         // One letter is for all of them.
         outlet.leg = self.draft.read(&format!("{prefix}.leg"), |text| {
             let legs = form::legs(text).ok()?;
-            let own = if legs.len() == 1 {
-                0
-            } else {
-                usize::from(copy) - 1
-            };
+            let own = if legs.len() == 1 { 0 } else { usize::from(copy) - 1 };
             legs.get(own).copied()
         });
         Some(outlet)
     }
 
     fn loads(&self) -> Vec<Load> {
-        parts::load_ids(self.draft, &self.ids)
-            .into_iter()
-            .filter_map(|(n, id)| self.load(n, &id))
-            .collect()
+        parts::load_ids(self.draft, &self.ids).into_iter().filter_map(|(n, id)| self.load(n, &id)).collect()
     }
 
     fn load(&self, n: u8, id: &str) -> Option<Load> {
@@ -398,9 +368,7 @@ impl Build<'_> {
             load.voltage = Answer::Missing;
         }
         let on = self.draft.text(&key("on"));
-        load.on = on
-            .and_then(|token| self.place(token))
-            .and_then(|place| Id::reference(&self.ids.of(place)));
+        load.on = on.and_then(|token| self.place(token)).and_then(|place| Id::reference(&self.ids.of(place)));
         load.backup = self.draft.read(&key("backup"), |text| match text {
             "battery" => Some(true),
             "none" => Some(false),

@@ -113,13 +113,7 @@ pub enum DraftError {
 impl Draft {
     /// A draft without answers.
     pub fn new(name: impl Into<String>) -> Self {
-        Self {
-            name: name.into(),
-            plan: None,
-            base: None,
-            answers: BTreeMap::new(),
-            called: Called::default(),
-        }
+        Self { name: name.into(), plan: None, base: None, answers: BTreeMap::new(), called: Called::default() }
     }
 
     /// The form it is kept in.
@@ -175,13 +169,7 @@ impl Draft {
         let words = file.words.into_iter();
         let words = words.map(|(key, word)| (key, Said::Word(word)));
         let answers = unknown.chain(none).chain(texts).chain(words).collect();
-        Ok(Self {
-            name: file.name,
-            plan: file.plan,
-            base: file.base,
-            answers,
-            called: Called::default(),
-        })
+        Ok(Self { name: file.name, plan: file.plan, base: file.base, answers, called: Called::default() })
     }
 
     /// The answer under a key.
@@ -241,9 +229,6 @@ mod tests {
         assert!(Draft::from_text("").is_err());
         assert!(Draft::from_text("format = 1\nname = \"a\"\nextra = 1\n").is_err());
         let later = "format = 2\nname = \"a\"\nextra = 1\n";
-        assert!(matches!(
-            Draft::from_text(later),
-            Err(DraftError::Newer { found: 2 })
-        ));
+        assert!(matches!(Draft::from_text(later), Err(DraftError::Newer { found: 2 })));
     }
 }

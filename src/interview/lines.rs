@@ -31,20 +31,12 @@ pub struct Lines<'a, R, W> {
 impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
     /// Reads answers, and writes questions and what is said between them.
     pub const fn new(answers: R, said: W) -> Self {
-        Self {
-            answers,
-            said,
-            words: None,
-        }
+        Self { answers, said, words: None }
     }
 
     /// Asks somebody at a terminal.
     pub const fn at_a_terminal(answers: R, said: W, words: &'a Words) -> Self {
-        Self {
-            answers,
-            said,
-            words: Some(words),
-        }
+        Self { answers, said, words: Some(words) }
     }
 
     /// Shows a question whole.
@@ -66,11 +58,7 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
                 if let Some(default) = default.as_ref().filter(|text| !hint.contains(*text)) {
                     self.default(Some(default), words)?;
                 }
-                self.fill(
-                    &[hint, &keys]
-                        .map(String::as_str)
-                        .join(&words.text("hint-between")),
-                )
+                self.fill(&[hint, &keys].map(String::as_str).join(&words.text("hint-between")))
             }
             Shape::List { rows, start, marks } => {
                 if rows.len() > LONGEST_LIST {
@@ -85,9 +73,7 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
                     return self.fill(&words.text("plain-keys"));
                 };
                 let marked = rows.iter().zip(marks).filter(|(_, count)| **count > 0);
-                let marked: Vec<String> = marked
-                    .map(|(row, count)| form::picked(*count, &row.text))
-                    .collect();
+                let marked: Vec<String> = marked.map(|(row, count)| form::picked(*count, &row.text)).collect();
                 let marked = (!marked.is_empty()).then(|| marked.join(&words.text("hint-between")));
                 self.default(marked.as_deref(), words)?;
                 self.fill(&words.text("plain-many-keys"))
@@ -103,19 +89,10 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
         }
     }
 
-    fn rows<'r>(
-        &mut self,
-        rows: impl Iterator<Item = (usize, &'r Row)>,
-        words: &Words,
-    ) -> std::io::Result<()> {
+    fn rows<'r>(&mut self, rows: impl Iterator<Item = (usize, &'r Row)>, words: &Words) -> std::io::Result<()> {
         for (at, row) in rows {
-            let line = words.with(
-                "plain-row",
-                [
-                    ("number", (at + 1).to_string().into()),
-                    ("text", row.text.as_str().into()),
-                ],
-            );
+            let line =
+                words.with("plain-row", [("number", (at + 1).to_string().into()), ("text", row.text.as_str().into())]);
             self.fill(&line)?;
         }
         Ok(())
@@ -158,11 +135,7 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
                 Shape::Line { .. } => return Ok(typed(text, &view.spoken)),
                 Shape::List { rows, start, marks } => (rows, *start, marks.is_some()),
             };
-            let found = if many {
-                pick_many(rows, &view.spoken, text)
-            } else {
-                pick(rows, start, &view.spoken, text)
-            };
+            let found = if many { pick_many(rows, &view.spoken, text) } else { pick(rows, start, &view.spoken, text) };
             let found = match found {
                 // Who ends the list by its row keeps what is marked.
                 Ok(Input::Answer(value)) if many && value == "done" && text != "done" => {
@@ -205,25 +178,16 @@ fn pick_many(rows: &[Row], spoken: &[(String, Input)], text: &str) -> Result<Inp
 }
 
 /// What a line picks, or else the rows it may mean.
-fn pick(
-    rows: &[Row],
-    start: Option<usize>,
-    spoken: &[(String, Input)],
-    text: &str,
-) -> Result<Input, Vec<usize>> {
+fn pick(rows: &[Row], start: Option<usize>, spoken: &[(String, Input)], text: &str) -> Result<Input, Vec<usize>> {
     if text == "?" {
         return Ok(Input::Explain);
     }
     let lower = text.to_lowercase();
     if lower.is_empty() {
-        return Ok(start.map_or_else(
-            || Input::Answer(String::new()),
-            |start| rows[start].input.clone(),
-        ));
+        return Ok(start.map_or_else(|| Input::Answer(String::new()), |start| rows[start].input.clone()));
     }
-    let by_value = rows.iter().position(
-        |row| matches!(&row.input, Input::Answer(value) if value.to_lowercase() == lower),
-    );
+    let by_value =
+        rows.iter().position(|row| matches!(&row.input, Input::Answer(value) if value.to_lowercase() == lower));
     if by_value.is_none()
         && let Some((_, input)) = spoken.iter().find(|(word, _)| *word == lower)
     {
@@ -233,9 +197,7 @@ fn pick(
         let number = lower.parse::<usize>().ok()?.checked_sub(1)?;
         (number < rows.len()).then_some(number)
     };
-    let those = |fits: &dyn Fn(&Row) -> bool| -> Vec<usize> {
-        (0..rows.len()).filter(|at| fits(&rows[*at])).collect()
-    };
+    let those = |fits: &dyn Fn(&Row) -> bool| -> Vec<usize> { (0..rows.len()).filter(|at| fits(&rows[*at])).collect() };
     let begin = those(&|row| row.text.to_lowercase().starts_with(&lower));
     if let (None, [only]) = (by_value, begin.as_slice()) {
         return Ok(rows[*only].input.clone());
@@ -255,21 +217,12 @@ mod tests {
     use super::*;
 
     fn row(text: &str, also: &str) -> Row {
-        Row {
-            text: text.into(),
-            also: also.into(),
-            size: 0,
-            input: Input::Answer(text.to_uppercase()),
-        }
+        Row { text: text.into(), also: also.into(), size: 0, input: Input::Answer(text.to_uppercase()) }
     }
 
     #[test]
     fn part_of_a_name_is_enough_where_only_one_has_it() {
-        let rows = [
-            row("Kettle, 1500 W", "tea"),
-            row("Travel kettle, 1000 W", "tea"),
-            row("Fridge", "cold"),
-        ];
+        let rows = [row("Kettle, 1500 W", "tea"), row("Travel kettle, 1000 W", "tea"), row("Fridge", "cold")];
         let answer = |at: usize| Ok(rows[at].input.clone());
         assert_eq!(pick(&rows, None, &[], "cold"), answer(2));
         assert_eq!(pick(&rows, None, &[], "kettle"), answer(0));
@@ -312,9 +265,7 @@ mod tests {
             question: "Which?".into(),
             why: "Because.".into(),
             shape: Shape::List {
-                rows: (0..30)
-                    .map(|n| row(&format!("Thing {n} {}", ["red", "blue"][n % 2]), ""))
-                    .collect(),
+                rows: (0..30).map(|n| row(&format!("Thing {n} {}", ["red", "blue"][n % 2]), "")).collect(),
                 start: Some(0),
                 marks: None,
             },
@@ -322,20 +273,12 @@ mod tests {
         };
         let mut said = Vec::new();
         let answers = "7 blue\n";
-        let got = Lines::at_a_terminal(answers.as_bytes(), &mut said, &words)
-            .ask(&view)
-            .unwrap_err();
+        let got = Lines::at_a_terminal(answers.as_bytes(), &mut said, &words).ask(&view).unwrap_err();
         // "7" and "blue" are in three of them: they are read out, and then the answers end.
         assert!(matches!(got, PromptError::Ended));
         let said = String::from_utf8(said).unwrap();
-        assert!(
-            said.contains("Part 1 of 3\nWhich?\nBecause.\nThere are 30 to choose from"),
-            "{said}"
-        );
-        assert!(
-            said.contains("8. Thing 7 blue\n18. Thing 17 blue\n28. Thing 27 blue"),
-            "{said}"
-        );
+        assert!(said.contains("Part 1 of 3\nWhich?\nBecause.\nThere are 30 to choose from"), "{said}");
+        assert!(said.contains("8. Thing 7 blue\n18. Thing 17 blue\n28. Thing 27 blue"), "{said}");
         assert!(!said.contains("Thing 3 blue"), "{said}");
         assert_eq!(words.faults(), Vec::<String>::new());
     }

@@ -24,11 +24,7 @@ const EXHAUST: [&str; 3] = ["AIR001", "AIR002", "AIR003"];
 ///
 /// `judge` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
 /// a danger rests on as well, and takes longer.
-pub(super) fn dangers(
-    draft: &Draft,
-    unfinished: &BTreeSet<String>,
-    judge: fn(&Plan) -> Report,
-) -> Vec<Finding> {
+pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, judge: fn(&Plan) -> Report) -> Vec<Finding> {
     let mut plan = build::plan(draft, &|key| key.to_owned());
     forget(&mut plan, unfinished);
     let site = &mut plan.site;
@@ -70,10 +66,7 @@ fn forget(plan: &mut Plan, ids: &BTreeSet<String>) {
     plan.loads.retain(|load| !gone(&load.id));
     let gone = |id: &Id| {
         let id = id.as_str();
-        places.contains(id)
-            || id
-                .split_once('.')
-                .is_some_and(|(id, _)| places.contains(id))
+        places.contains(id) || id.split_once('.').is_some_and(|(id, _)| places.contains(id))
     };
     let feeds = plan.cords.iter_mut().map(|cord| &mut cord.from);
     let feeds = feeds.chain(plan.boxes.iter_mut().map(|holder| &mut holder.from));
@@ -126,10 +119,7 @@ impl Told {
     }
 
     pub(super) fn already(dangers: Vec<Finding>, parts: Parts) -> Self {
-        Self {
-            dangers,
-            finished: parts.finished,
-        }
+        Self { dangers, finished: parts.finished }
     }
 
     /// Takes what is dangerous now; gives what has changed. While a part is asked about again, and so is out of the plan,
@@ -142,10 +132,7 @@ impl Told {
         let mut news = Vec::new();
         for finding in &now {
             // What was a caution is told again as a danger.
-            let before = self
-                .dangers
-                .iter()
-                .filter(|old| old.signal <= finding.signal);
+            let before = self.dangers.iter().filter(|old| old.signal <= finding.signal);
             let before: Vec<&Finding> = before.filter(|old| alike(old, finding)).collect();
             let known = |id: &Id| before.iter().any(|old| old.about.contains(id));
             let more = finding.about.iter().filter(|id| !known(id));
@@ -182,11 +169,7 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
         ("site", _) => Some("site".into()),
         ("generator", "outlet") => {
             let id = parts.next()?;
-            if parts.next() == Some("gfci") {
-                Some("outlets".into())
-            } else {
-                line_of(id)
-            }
+            if parts.next() == Some("gfci") { Some("outlets".into()) } else { line_of(id) }
         }
         // What full load adds to the noise: no answer would tell.
         ("generator", "noise") if parts.next() == Some("full_load") => None,
@@ -204,16 +187,8 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
 /// there. One line each, so that it can be read aloud too.
 pub(super) fn picture(words: &Words, plan: &Plan) -> String {
     let report = judge::judge(plan);
-    let mut out = words.with(
-        "picture-set",
-        [("name", plan.generator.name.as_str().into())],
-    );
-    let ids: BTreeSet<&Id> = report
-        .figures
-        .limits
-        .iter()
-        .map(|limit| &limit.id)
-        .collect();
+    let mut out = words.with("picture-set", [("name", plan.generator.name.as_str().into())]);
+    let ids: BTreeSet<&Id> = report.figures.limits.iter().map(|limit| &limit.id).collect();
     for limit in &report.figures.limits {
         let places = limit.path.iter().filter(|id| ids.contains(id)).count();
         let indent = "  ".repeat(places.max(1));
@@ -228,11 +203,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
             } else {
                 "picture-place"
             },
-            [
-                ("id", limit.id.as_str().into()),
-                ("shape", limit.told_shape().into()),
-                ("amps", amps.into()),
-            ],
+            [("id", limit.id.as_str().into()), ("shape", limit.told_shape().into()), ("amps", amps.into())],
         );
         let _ = write!(out, "\n{indent}{line}");
         for placed in &report.figures.sharing.placed {
@@ -253,12 +224,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
         .iter()
         .filter(|cord| cord.from.is_none())
         .map(|cord| cord.id.as_str())
-        .chain(
-            plan.boxes
-                .iter()
-                .filter(|holder| holder.from.is_none())
-                .map(|holder| holder.id.as_str()),
-        )
+        .chain(plan.boxes.iter().filter(|holder| holder.from.is_none()).map(|holder| holder.id.as_str()))
         .collect();
     if !loose.is_empty() {
         let line = words.with("picture-loose", [("ids", words.list(&loose).into())]);
@@ -282,10 +248,7 @@ mod tests {
 
     fn codes(draft: &Draft, unfinished: &[&str]) -> Vec<&'static str> {
         let unfinished = unfinished.iter().map(|id| (*id).to_owned()).collect();
-        dangers(draft, &unfinished, judge::judge)
-            .iter()
-            .map(|found| found.code)
-            .collect()
+        dangers(draft, &unfinished, judge::judge).iter().map(|found| found.code).collect()
     }
 
     #[test]
@@ -355,20 +318,10 @@ mod tests {
             ("gear.1.from", "outlet 1"),
         ];
         let one = draft(&answers);
-        let two = draft(
-            &[
-                &answers[..],
-                &[("gear.2.what", "split-30"), ("gear.2.from", "outlet 2")],
-            ]
-            .concat(),
-        );
+        let two = draft(&[&answers[..], &[("gear.2.what", "split-30"), ("gear.2.from", "outlet 2")]].concat());
         let mut told = Told::default();
         let mut update = |draft: &Draft, waiting: &[&str]| {
-            let set = |ids: &[&str]| {
-                ids.iter()
-                    .map(|id| (*id).to_owned())
-                    .collect::<BTreeSet<_>>()
-            };
+            let set = |ids: &[&str]| ids.iter().map(|id| (*id).to_owned()).collect::<BTreeSet<_>>();
             let waiting = set(waiting);
             let now = dangers(draft, &waiting, judge::judge);
             let finished = &set(&["cord1", "cord2"]) - &waiting;
@@ -378,14 +331,9 @@ mod tests {
         assert_eq!(update(&one, &["cord1", "cord2"]), []);
         assert_eq!(update(&one, &["cord2"]), []);
         let news = update(&two, &[]);
-        let [News::Also(_, more)] = &news[..] else {
-            panic!("{news:?}")
-        };
+        let [News::Also(_, more)] = &news[..] else { panic!("{news:?}") };
         let more: Vec<&str> = more.iter().map(Id::as_str).collect();
-        assert!(
-            more.contains(&"cord2") && !more.contains(&"cord1"),
-            "{more:?}"
-        );
+        assert!(more.contains(&"cord2") && !more.contains(&"cord1"), "{more:?}");
     }
 
     /// The bound for people is a danger, and a little farther off a caution: both are told when it is answered.

@@ -129,9 +129,7 @@ fn merge_list(target: &mut dyn Parts, before: &[Value], after: &[Value]) {
     for old in before {
         let Some(id) = id_of(old) else { continue };
         let new_name = renamed.iter().find(|(one, _)| id_of(one) == Some(id));
-        let new = new_name
-            .map(|(_, new)| *new)
-            .or_else(|| after.iter().find(|new| id_of(new) == Some(id)));
+        let new = new_name.map(|(_, new)| *new).or_else(|| after.iter().find(|new| id_of(new) == Some(id)));
         let Some((place, part)) = part_of(target, id) else {
             continue;
         };
@@ -190,11 +188,8 @@ fn value_of(value: &Value) -> toml_edit::Value {
         Value::Boolean(yes) => (*yes).into(),
         Value::Datetime(time) => time.to_string().into(),
         Value::Array(all) => toml_edit::Value::Array(all.iter().map(value_of).collect()),
-        Value::Table(table) => toml_edit::Value::InlineTable(
-            table
-                .iter()
-                .map(|(key, value)| (key.clone(), value_of(value)))
-                .collect(),
-        ),
+        Value::Table(table) => {
+            toml_edit::Value::InlineTable(table.iter().map(|(key, value)| (key.clone(), value_of(value))).collect())
+        }
     }
 }

@@ -63,9 +63,7 @@ pub trait Prompter {
     /// # Errors
     /// When the terminal fails.
     fn keep(&mut self, notices: Vec<Notice>) -> std::io::Result<()> {
-        notices
-            .iter()
-            .try_for_each(|notice| self.tell(&notice.text()))
+        notices.iter().try_for_each(|notice| self.tell(&notice.text()))
     }
     /// Gives these to read, one below the other, before the next question.
     ///
@@ -93,11 +91,7 @@ impl Notice {
         let lines: Vec<&str> = text.trim_end().lines().collect();
         let (what, rest) = lines.split_first().unwrap_or((&"", &[]));
         let (todo, more) = rest.split_last().unwrap_or((&"", &[]));
-        Self {
-            what: (*what).to_owned(),
-            more: more.join("\n"),
-            todo: (*todo).to_owned(),
-        }
+        Self { what: (*what).to_owned(), more: more.join("\n"), todo: (*todo).to_owned() }
     }
 
     /// All of it.
@@ -166,10 +160,7 @@ pub fn run(
     draft: Draft,
     start: Start,
 ) -> std::io::Result<Outcome> {
-    let mut machine = Machine::new(Draft {
-        called: called(words),
-        ..draft
-    });
+    let mut machine = Machine::new(Draft { called: called(words), ..draft });
     if start == Start::Looking {
         machine.start_looking();
     }
@@ -191,9 +182,7 @@ pub fn run(
             Ok(input) => input,
             Err(PromptError::Ended) if question.key == "review" => return Ok(finished(&machine)),
             Err(PromptError::Interrupted | PromptError::Ended) => {
-                return Ok(Outcome::Interrupted {
-                    draft: machine.draft().name.clone(),
-                });
+                return Ok(Outcome::Interrupted { draft: machine.draft().name.clone() });
             }
             Err(PromptError::Terminal(error)) => return Err(error),
         };
@@ -253,9 +242,7 @@ pub fn run(
             }
         }
         if machine.quit() {
-            return Ok(Outcome::Quit {
-                draft: machine.draft().name.clone(),
-            });
+            return Ok(Outcome::Quit { draft: machine.draft().name.clone() });
         }
         if machine.finished() {
             return Ok(finished(&machine));
@@ -264,20 +251,12 @@ pub fn run(
 }
 
 /// Keeps the answers, or says once that they are not kept, and why: who has a full disk still gets a plan.
-fn keep(
-    keeper: &mut dyn Keep,
-    prompter: &mut dyn Prompter,
-    words: &Words,
-    draft: &Draft,
-) -> std::io::Result<()> {
+fn keep(keeper: &mut dyn Keep, prompter: &mut dyn Prompter, words: &Words, draft: &Draft) -> std::io::Result<()> {
     let Err(error) = keeper.keep(draft) else {
         return Ok(());
     };
     let stored = error.get_ref().and_then(|inner| inner.downcast_ref());
-    let reason = stored.map_or_else(
-        || error.to_string(),
-        |error| problem::store_title(words, error),
-    );
+    let reason = stored.map_or_else(|| error.to_string(), |error| problem::store_title(words, error));
     prompter.tell(&words.with("interview-not-kept", [("reason", reason.into())]))
 }
 
@@ -295,27 +274,17 @@ fn called(words: &Words) -> draft::Called {
         // Its words are those of the code.
         return draft::Called::default();
     }
-    let parts = parts::WORDS
-        .into_iter()
-        .map(|word| (word, words.text(&format!("id-{word}"))));
+    let parts = parts::WORDS.into_iter().map(|word| (word, words.text(&format!("id-{word}"))));
     let loads = crate::tables::appliances::all().iter().map(|appliance| {
         let name = words.text(&format!("appliance-{}", appliance.key));
         let short = name.split(',').next().unwrap_or_default().to_owned();
         (appliance.key.as_str(), short)
     });
-    parts
-        .chain(loads)
-        .map(|(word, text)| (word, parts::slug(&text, word)))
-        .collect()
+    parts.chain(loads).map(|(word, text)| (word, parts::slug(&text, word))).collect()
 }
 
 /// What was typed, with its numbers as plans keep them.
-fn readable(
-    words: &Words,
-    question: &Question,
-    shown: &View,
-    input: Input,
-) -> Result<Input, Refusal> {
+fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> Result<Input, Refusal> {
     let (Kind::Text(form), Input::Answer(text)) = (&question.kind, &input) else {
         return Ok(input);
     };
@@ -323,8 +292,7 @@ fn readable(
         return Ok(input);
     }
     // Enter takes what was shown, which is known to the last digit.
-    if let (Shape::Line { default, .. }, Suggestion::Said(Said::Is(own))) =
-        (&shown.shape, &question.default)
+    if let (Shape::Line { default, .. }, Suggestion::Said(Said::Is(own))) = (&shown.shape, &question.default)
         && default.as_ref() == Some(text)
     {
         return Ok(Input::Answer(own.clone()));
@@ -337,11 +305,8 @@ fn readable(
         Err(two) => two,
     };
     // The reader's own reading is taken only if the other one is impossible here.
-    let (own, other) = if two.decimals_are_usual {
-        (two.as_decimals, two.as_thousands)
-    } else {
-        (two.as_thousands, two.as_decimals)
-    };
+    let (own, other) =
+        if two.decimals_are_usual { (two.as_decimals, two.as_thousands) } else { (two.as_thousands, two.as_decimals) };
     if form.check(&other).is_err() {
         return Ok(Input::Answer(own));
     }

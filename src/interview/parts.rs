@@ -48,9 +48,7 @@ pub(super) fn appliance(draft: &Draft, n: u8) -> Option<&'static Appliance> {
 pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
     let table = appliance(draft, n).is_some_and(|table| table.kind == LoadKind::Medical);
     let told = draft.text(&format!("load.{n}.kind"));
-    told.map_or(table, |kind| {
-        LoadKind::named(kind) == Some(LoadKind::Medical)
-    })
+    told.map_or(table, |kind| LoadKind::named(kind) == Some(LoadKind::Medical))
 }
 
 /// Whether a load's plug, or that of the camper around it, brings 120 V and 240 V, so that it may use the one, or both.
@@ -73,9 +71,7 @@ pub(super) fn legs(draft: &Draft) -> Option<System> {
 /// Whether an outlet of the set needs 240 V.
 pub(super) fn has_240_volts(draft: &Draft) -> bool {
     let shapes = outlets(draft).filter_map(|n| Place::Outlet(n).shape(draft));
-    shapes
-        .map(|shape| shape.0.circuit())
-        .any(|circuit| circuit != Circuit::OneLeg)
+    shapes.map(|shape| shape.0.circuit()).any(|circuit| circuit != Circuit::OneLeg)
 }
 
 /// Whether each outlet of this kind of a box is on one of two legs that come in.
@@ -84,15 +80,11 @@ pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
     let inlet = gear_plug(draft, n);
     legs(draft) == Some(System::V120_240)
         && inlet.is_some_and(|inlet| inlet.0.circuit() == Circuit::TwoLegsNeutral)
-        && face
-            .and_then(Receptacle::named)
-            .is_some_and(|face| face.0.circuit() == Circuit::OneLeg)
+        && face.and_then(Receptacle::named).is_some_and(|face| face.0.circuit() == Circuit::OneLeg)
 }
 
 pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
-    draft
-        .text(&format!("gear.{n}.what"))
-        .is_some_and(|what| what.starts_with("box") || what == "camper")
+    draft.text(&format!("gear.{n}.what")).is_some_and(|what| what.starts_with("box") || what == "camper")
 }
 
 /// Whether a box is a camper.
@@ -115,19 +107,12 @@ pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
 
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
     let what = draft.text(&format!("gear.{n}.what"))?;
-    COMMON
-        .iter()
-        .find(|(word, ..)| *word == what)
-        .map(|(_, plug, ends)| (*plug, *ends))
+    COMMON.iter().find(|(word, ..)| *word == what).map(|(_, plug, ends)| (*plug, *ends))
 }
 
 pub(super) fn gear_plug(draft: &Draft, n: u8) -> Option<Plug> {
     let (plug, _) = common(draft, n)?;
-    if plug.is_empty() {
-        draft.text(&format!("gear.{n}.plug")).and_then(Plug::named)
-    } else {
-        Plug::named(plug)
-    }
+    if plug.is_empty() { draft.text(&format!("gear.{n}.plug")).and_then(Plug::named) } else { Plug::named(plug) }
 }
 
 /// Whether a part has no place in the plan: nobody knows what plug or what outlets it has.
@@ -150,20 +135,13 @@ pub(super) fn gear_ends(draft: &Draft, n: u8) -> Vec<Receptacle> {
     if is_box(draft, n) {
         return Vec::new();
     }
-    let text = if plug.is_empty() {
-        draft.text(&format!("gear.{n}.ends")).unwrap_or_default()
-    } else {
-        ends
-    };
+    let text = if plug.is_empty() { draft.text(&format!("gear.{n}.ends")).unwrap_or_default() } else { ends };
     form::faces(text).unwrap_or_default()
 }
 
 /// How many outlets of this kind a box has.
 pub(super) fn out_count(draft: &Draft, n: u8, m: u8) -> u8 {
-    draft
-        .text(&format!("gear.{n}.out.{m}.count"))
-        .and_then(|text| form::count(text, OUT_COUNT).ok())
-        .unwrap_or(1)
+    draft.text(&format!("gear.{n}.out.{m}.count")).and_then(|text| form::count(text, OUT_COUNT).ok()).unwrap_or(1)
 }
 
 /// How many outlets of one kind a box may have.
@@ -187,17 +165,12 @@ pub(super) fn count(draft: &Draft) -> usize {
 
 /// How many loads there are, counting every one of several.
 pub(super) fn load_count(draft: &Draft) -> usize {
-    loads(draft)
-        .map(|n| usize::from(many(draft, n)))
-        .sum::<usize>()
+    loads(draft).map(|n| usize::from(many(draft, n))).sum::<usize>()
 }
 
 /// How many of a load there are.
 pub(super) fn many(draft: &Draft, n: u8) -> u8 {
-    draft
-        .text(&format!("load.{n}.count"))
-        .and_then(|text| form::count(text, bounds::COUNT).ok())
-        .unwrap_or(1)
+    draft.text(&format!("load.{n}.count")).and_then(|text| form::count(text, bounds::COUNT).ok()).unwrap_or(1)
 }
 
 /// The outlets of the generator that a bonding plug goes into.
@@ -210,9 +183,7 @@ pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
 
 /// Whether there is this about some of the set's breakers: `share` or `early`.
 pub(super) fn odd(draft: &Draft, wanted: &str) -> bool {
-    draft
-        .text("outlets.odd")
-        .is_some_and(|odd| odd == wanted || odd == "both")
+    draft.text("outlets.odd").is_some_and(|odd| odd == wanted || odd == "both")
 }
 
 /// The outlet, named before, whose breaker an outlet of the set is behind.
@@ -260,15 +231,9 @@ impl Place {
 
     pub(super) fn shape(self, draft: &Draft) -> Option<Receptacle> {
         match self {
-            Self::Outlet(n) => draft
-                .text(&format!("outlet.{n}.face"))
-                .and_then(Receptacle::named),
-            Self::End(n, end) => gear_ends(draft, n)
-                .get(usize::from(end).checked_sub(1)?)
-                .copied(),
-            Self::Out(n, m, _) => draft
-                .text(&format!("gear.{n}.out.{m}.face"))
-                .and_then(Receptacle::named),
+            Self::Outlet(n) => draft.text(&format!("outlet.{n}.face")).and_then(Receptacle::named),
+            Self::End(n, end) => gear_ends(draft, n).get(usize::from(end).checked_sub(1)?).copied(),
+            Self::Out(n, m, _) => draft.text(&format!("gear.{n}.out.{m}.face")).and_then(Receptacle::named),
             Self::Inside(n) => gear_plug(draft, n).map(|plug| Receptacle(plug.0)),
         }
     }
@@ -276,9 +241,9 @@ impl Place {
     /// How many plugs it takes: as told, or as its shape usually does.
     fn sockets(self, draft: &Draft, shape: Option<Receptacle>) -> usize {
         let told = match self {
-            Self::Outlet(n) => draft
-                .text(&format!("outlet.{n}.sockets"))
-                .and_then(|text| form::count(text, bounds::SOCKETS).ok()),
+            Self::Outlet(n) => {
+                draft.text(&format!("outlet.{n}.sockets")).and_then(|text| form::count(text, bounds::SOCKETS).ok())
+            }
             Self::End(..) => Some(1),
             Self::Out(n, m, copy) => told_sockets(draft, n, m, copy),
             // As many as there are.
@@ -293,9 +258,7 @@ impl Place {
 pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> {
     let each = draft.text(&format!("gear.{n}.out.{m}.sockets"))?;
     let own = usize::from(copy).checked_sub(1)?;
-    let own = each
-        .split(',')
-        .nth(if each.contains(',') { own } else { 0 })?;
+    let own = each.split(',').nth(if each.contains(',') { own } else { 0 })?;
     form::count(own, bounds::SOCKETS).ok()
 }
 
@@ -341,18 +304,13 @@ struct Plugged {
 /// How many sockets these take at most at one time. What is on at different hours is plugged in one after
 /// the other.
 fn at_once<'a>(loads: &(impl Iterator<Item = &'a Plugged> + Clone)) -> usize {
-    let minutes = loads
-        .clone()
-        .flat_map(|load| &load.hours)
-        .map(|span| span.from);
+    let minutes = loads.clone().flat_map(|load| &load.hours).map(|span| span.from);
     std::iter::once(0)
         .chain(minutes)
         .map(|minute| {
             loads
                 .clone()
-                .filter(|load| {
-                    load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute))
-                })
+                .filter(|load| load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute)))
                 .map(|load| load.count)
                 .sum()
         })
@@ -374,10 +332,7 @@ impl Layout {
                 _ => (place, place.shape(draft)),
             })
             .collect();
-        let tokens: BTreeMap<String, Place> = shapes
-            .iter()
-            .map(|(place, _)| (place.token(), *place))
-            .collect();
+        let tokens: BTreeMap<String, Place> = shapes.iter().map(|(place, _)| (place.token(), *place)).collect();
         let chosen = gear(draft)
             .filter_map(|n| {
                 let token = draft.text(&format!("gear.{n}.from"))?;
@@ -392,22 +347,12 @@ impl Layout {
                     n,
                     place: *tokens.get(token)?,
                     count: usize::from(many(draft, n)),
-                    hours: hours
-                        .and_then(|text| form::spans(text).ok())
-                        .unwrap_or_default(),
+                    hours: hours.and_then(|text| form::spans(text).ok()).unwrap_or_default(),
                 })
             })
             .collect();
-        let sockets = shapes
-            .iter()
-            .map(|(place, shape)| (*place, place.sockets(draft, *shape)))
-            .collect();
-        Self {
-            places: shapes,
-            sockets,
-            chosen,
-            loads,
-        }
+        let sockets = shapes.iter().map(|(place, shape)| (*place, place.sockets(draft, *shape))).collect();
+        Self { places: shapes, sockets, chosen, loads }
     }
 
     /// Whether a socket is left there beside so many parts and the loads.
@@ -475,23 +420,15 @@ impl Layout {
     /// The places to offer a part: those where its plug goes in and a socket is left, and the one it is in,
     /// unless parts named before it have all of that.
     fn offers(&self, draft: &Draft, n: u8) -> Vec<Place> {
-        let others: Vec<(u8, Option<Place>)> = self
-            .feeds(draft, u8::MAX)
-            .into_iter()
-            .filter(|(other, _)| *other != n)
-            .collect();
-        let before: Vec<_> = others
-            .iter()
-            .copied()
-            .filter(|(other, _)| *other < n)
-            .collect();
+        let others: Vec<(u8, Option<Place>)> =
+            self.feeds(draft, u8::MAX).into_iter().filter(|(other, _)| *other != n).collect();
+        let before: Vec<_> = others.iter().copied().filter(|(other, _)| *other < n).collect();
         let own = |place: Place| {
             self.chosen.get(&n) == Some(&place)
                 && parts_in(&before, place) < self.sockets.get(&place).copied().unwrap_or(0)
         };
         let fits = self.may_feed(draft, n).into_iter();
-        fits.filter(|place| own(*place) || self.has_room(*place, parts_in(&others, *place)))
-            .collect()
+        fits.filter(|place| own(*place) || self.has_room(*place, parts_in(&others, *place))).collect()
     }
 }
 
@@ -516,14 +453,8 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
     let layout = Layout::new(draft);
     let gear = layout.feeds(draft, u8::MAX);
     let hours = draft.text(&format!("load.{n}.hours"));
-    let hours = hours
-        .and_then(|text| form::spans(text).ok())
-        .unwrap_or_default();
-    let own = layout
-        .loads
-        .iter()
-        .find(|load| load.n == n)
-        .map(|load| load.place);
+    let hours = hours.and_then(|text| form::spans(text).ok()).unwrap_or_default();
+    let own = layout.loads.iter().find(|load| load.n == n).map(|load| load.place);
     // What runs in a camper needs no plug.
     let fits = |(place, shape): &&(Place, Option<Receptacle>)| {
         matches!(place, Place::Inside(_)) || shape.is_some_and(|shape| shape.takes(plug))
@@ -532,15 +463,11 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
     places
         .map(|(place, _)| *place)
         .filter(|place| {
-            let this = Plugged {
-                n,
-                place: *place,
-                count: usize::from(many(draft, n)),
-                hours: hours.clone(),
-            };
-            let others = layout.loads.iter().filter(|load| {
-                load.place == *place && (load.n < n || (load.n > n && own != Some(*place)))
-            });
+            let this = Plugged { n, place: *place, count: usize::from(many(draft, n)), hours: hours.clone() };
+            let others = layout
+                .loads
+                .iter()
+                .filter(|load| load.place == *place && (load.n < n || (load.n > n && own != Some(*place))));
             let taken = at_once(&others.chain([&this]));
             parts_in(&gear, *place) + taken <= layout.sockets.get(place).copied().unwrap_or(0)
         })
@@ -571,11 +498,7 @@ pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
 
 /// Where a part is plugged in: as chosen, or the one place it fits.
 pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
-    Layout::new(draft)
-        .feeds(draft, n)
-        .into_iter()
-        .find(|(other, _)| *other == n)
-        .and_then(|(_, place)| place)
+    Layout::new(draft).feeds(draft, n).into_iter().find(|(other, _)| *other == n).and_then(|(_, place)| place)
 }
 
 /// The one free place a part fits, if nothing needs to be asked.
@@ -603,10 +526,7 @@ pub(super) const WORDS: [&str; 14] = [
 
 /// The word for where this outlet of a box is, of those of its kind.
 fn place_word(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<&'static str> {
-    let words: &[&str] = match (
-        draft.text(&format!("gear.{n}.out.{m}.places"))?,
-        out_count(draft, n, m),
-    ) {
+    let words: &[&str] = match (draft.text(&format!("gear.{n}.out.{m}.places"))?, out_count(draft, n, m)) {
         ("across", 2) => &["left", "right"],
         ("across", 3) => &["left", "middle", "right"],
         ("down", 2) => &["top", "bottom"],
@@ -621,10 +541,7 @@ const fn shape_word(shape: Receptacle) -> &'static str {
     match shape.0 {
         Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20 => "regular",
         Configuration::TT30 => "camper",
-        Configuration::L5_20
-        | Configuration::L5_30
-        | Configuration::L14_20
-        | Configuration::L14_30 => "twist",
+        Configuration::L5_20 | Configuration::L5_30 | Configuration::L14_20 | Configuration::L14_30 => "twist",
         Configuration::N6_20 | Configuration::N14_30 | Configuration::N14_50 => "large",
     }
 }
@@ -645,9 +562,7 @@ impl Ids {
             outlets: BTreeMap::new(),
             gear: BTreeMap::new(),
             outs: BTreeMap::new(),
-            cords_with_one_end: gear(draft)
-                .filter(|n| !is_box(draft, *n) && gear_ends(draft, *n).len() == 1)
-                .collect(),
+            cords_with_one_end: gear(draft).filter(|n| !is_box(draft, *n) && gear_ends(draft, *n).len() == 1).collect(),
             taken: BTreeSet::from([Id::SET.to_owned()]),
         };
         ids.take_named(draft);
@@ -744,10 +659,7 @@ impl Ids {
     /// The first name from this number on that nothing has.
     fn free(&mut self, from: usize, name: impl Fn(usize) -> String) -> String {
         // So many names have one that is not taken.
-        let id = (from..=from + self.taken.len())
-            .map(name)
-            .find(|id| !self.taken.contains(id))
-            .unwrap_or_default();
+        let id = (from..=from + self.taken.len()).map(name).find(|id| !self.taken.contains(id)).unwrap_or_default();
         self.taken.insert(id.clone());
         id
     }
@@ -773,10 +685,7 @@ impl Ids {
 
     /// Every one, with the key of its part; the set's is none.
     pub(super) fn all(&self) -> impl Iterator<Item = (String, &str)> {
-        let outlets = self
-            .outlets
-            .iter()
-            .map(|(n, id)| (format!("outlet.{n}"), id));
+        let outlets = self.outlets.iter().map(|(n, id)| (format!("outlet.{n}"), id));
         let gear = self.gear.iter().map(|(n, id)| (format!("gear.{n}"), id));
         let outs = self.outs.iter();
         let outs = outs.map(|((n, m, _), id)| (format!("gear.{n}.out.{m}"), id));
@@ -802,10 +711,7 @@ pub(super) fn load_ids(draft: &Draft, parts: &Ids) -> Vec<(u8, String)> {
             }
             let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
             let base = if what == "own" {
-                slug(
-                    draft.text(&format!("load.{n}.name")).unwrap_or_default(),
-                    draft.called.word("load"),
-                )
+                slug(draft.text(&format!("load.{n}.name")).unwrap_or_default(), draft.called.word("load"))
             } else {
                 draft.called.word(what).to_owned()
             };
@@ -833,11 +739,7 @@ pub(super) fn slug(name: &str, otherwise: &str) -> String {
         }
     }
     let slug = slug.trim_end_matches('-');
-    if Id::new(slug).is_some() {
-        slug.to_owned()
-    } else {
-        otherwise.to_owned()
-    }
+    if Id::new(slug).is_some() { slug.to_owned() } else { otherwise.to_owned() }
 }
 
 #[cfg(test)]
@@ -848,11 +750,7 @@ mod tests {
     #[test]
     fn nothing_gets_the_id_of_the_set() {
         let mut draft = Draft::new("any");
-        for (key, text) in [
-            ("outlet.1.face", "5-20R"),
-            ("load.1.what", "own"),
-            ("load.1.name", "Generator"),
-        ] {
+        for (key, text) in [("outlet.1.face", "5-20R"), ("load.1.what", "own"), ("load.1.name", "Generator")] {
             draft.answers.insert(key.to_owned(), Said::is(text));
         }
         let parts = Ids::new(&draft);

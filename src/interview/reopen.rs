@@ -3,23 +3,18 @@
 use super::draft::{Draft, Said};
 use super::parts::{self, Place};
 use super::steps::{
-    COMMON, FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS,
-    MOST_OUTS, OUT, OUTLET, OUTLET_AFTER, SITE, Step,
+    COMMON, FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS, OUT, OUTLET,
+    OUTLET_AFTER, SITE, Step,
 };
 use crate::plan::row::Part;
-use crate::plan::{
-    Answer, Choice, Cord, DistributionBox, Generator, Id, Load, LoadKind, Neutral, Outlet, Plan,
-    Site,
-};
+use crate::plan::{Answer, Choice, Cord, DistributionBox, Generator, Id, Load, LoadKind, Neutral, Outlet, Plan, Site};
 use crate::quantity::Wire;
 
 /// The answers that make this plan; those it leaves open count as not known. `None` if it has
 /// more parts than the interview asks for.
 #[must_use]
 pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
-    let mut open = Open {
-        draft: Draft::new(name),
-    };
+    let mut open = Open { draft: Draft::new(name) };
     open.generator(&plan.generator)?;
     open.loads(&plan.loads)?;
     open.site(&plan.site);
@@ -81,8 +76,7 @@ impl Open {
         if let Some(joined) = &set.parallel {
             self.fields(joined, "generator", GENERATOR);
         }
-        let says =
-            |step: &Step| Generator::row(step.field).is_some_and(|row| row.write(set).is_some());
+        let says = |step: &Step| Generator::row(step.field).is_some_and(|row| row.write(set).is_some());
         if FUEL.iter().any(says) {
             self.is("fuel.more", "yes");
             self.fields(set, "fuel", FUEL);
@@ -128,10 +122,7 @@ impl Open {
             self.is(format!("{prefix}.face"), outlet.shape.to_string());
             self.is(format!("{prefix}.name"), outlet.id.to_string());
             let other = outlet_of(outlets, outlet.shares.as_ref());
-            self.is(
-                format!("{prefix}.shares"),
-                other.unwrap_or_else(|| "own".into()),
-            );
+            self.is(format!("{prefix}.shares"), other.unwrap_or_else(|| "own".into()));
         }
         if count < MOST_OUTLETS {
             self.is(format!("outlet.{}.face", count + 1), "done");
@@ -182,9 +173,8 @@ impl Open {
             let plug = cord.plug.to_string();
             let ends: Vec<String> = cord.ends.iter().map(ToString::to_string).collect();
             let ends = ends.join(",");
-            let common = COMMON.iter().find(|(word, with, at_end)| {
-                !word.starts_with("box") && *with == plug && *at_end == ends
-            });
+            let common =
+                COMMON.iter().find(|(word, with, at_end)| !word.starts_with("box") && *with == plug && *at_end == ends);
             self.is(key("what"), common.map_or("cord", |(word, ..)| word));
             self.is(key("name"), cord.id.to_string());
             self.put(key("jacket"), jacket(cord));
@@ -193,9 +183,7 @@ impl Open {
             let key = |field: &str| format!("gear.{n}.{field}");
             self.fields(holder, &format!("gear.{n}"), GEAR);
             let inlet = holder.inlet.to_string();
-            let common = COMMON
-                .iter()
-                .find(|(word, with, _)| word.starts_with("box") && *with == inlet);
+            let common = COMMON.iter().find(|(word, with, _)| word.starts_with("box") && *with == inlet);
             let what = common.map_or("box", |(word, ..)| word);
             if holder.is_camper() {
                 self.is(key("what"), "camper");
@@ -227,13 +215,7 @@ impl Open {
     fn outs(&mut self, n: u8, outlets: &[Outlet]) -> Option<()> {
         let alike = |one: &Outlet, other: &Outlet| {
             (one.shape, one.breaker, one.gfci, one.wire, one.hot)
-                == (
-                    other.shape,
-                    other.breaker,
-                    other.gfci,
-                    other.wire,
-                    other.hot,
-                )
+                == (other.shape, other.breaker, other.gfci, other.wire, other.hot)
                 && one.leg.is_known() == other.leg.is_known()
         };
         let kinds: Vec<&[Outlet]> = outlets.chunk_by(alike).collect();
@@ -257,17 +239,11 @@ impl Open {
             }
             self.is(key("ids"), each(&|out| out.id.to_string(), ","));
             if kind.iter().any(|out| out.sockets.is_some()) {
-                let sockets =
-                    |out: &Outlet| out.sockets.map_or_else(String::new, |n| n.to_string());
+                let sockets = |out: &Outlet| out.sockets.map_or_else(String::new, |n| n.to_string());
                 let each = each(&sockets, ",");
                 // One figure where it is the same for all.
-                let first = first
-                    .sockets
-                    .filter(|first| kind.iter().all(|out| out.sockets == Some(*first)));
-                self.is(
-                    key("sockets"),
-                    first.map_or(each, |count| count.to_string()),
-                );
+                let first = first.sockets.filter(|first| kind.iter().all(|out| out.sockets == Some(*first)));
+                self.is(key("sockets"), first.map_or(each, |count| count.to_string()));
             }
         }
         if count < MOST_OUTS {
@@ -281,8 +257,7 @@ impl Open {
         let ids = parts::Ids::new(&self.draft);
         let places = parts::places(&self.draft);
         let token = |to: Option<&Id>, otherwise: &str| {
-            let found =
-                to.and_then(|to| places.iter().find(|place| ids.of(**place) == to.as_str()));
+            let found = to.and_then(|to| places.iter().find(|place| ids.of(**place) == to.as_str()));
             found.map_or_else(|| otherwise.to_owned(), |place| place.token())
         };
         let cords = plan.cords.iter().map(|cord| cord.from.as_ref());
@@ -361,10 +336,7 @@ mod tests {
             // The one thing the interview knows less of: what nobody said is not known.
             let (known, said) = (plan::write(&plan), plan::write(&back));
             for line in known.lines() {
-                assert!(
-                    said.lines().any(|other| other == line),
-                    "{line} not in\n{said}"
-                );
+                assert!(said.lines().any(|other| other == line), "{line} not in\n{said}");
             }
             assert_eq!(merge(text, &back.clone(), &back).as_deref(), Some(text));
             back.site.name = "Elsewhere".into();
@@ -406,10 +378,7 @@ mod tests {
     /// Notes the fields of which a plan that comes back says something else. What nobody said is not
     /// known there, so it is made so here.
     fn lost<P: Part>(plan: &mut P, back: &P, lost: &mut BTreeSet<String>) {
-        let name = std::any::type_name::<P>()
-            .rsplit("::")
-            .next()
-            .unwrap_or_default();
+        let name = std::any::type_name::<P>().rsplit("::").next().unwrap_or_default();
         for row in P::ROWS {
             if (row.text(plan), row.text(back)) == (Answer::Missing, Answer::Unknown) {
                 row.take(plan, Answer::Unknown);
@@ -429,10 +398,7 @@ mod tests {
     fn askable(mut plan: Plan) -> Plan {
         // A hole for 240 V says more than what is said of volts.
         let shapes = plan.generator.outlets.iter().map(|outlet| outlet.shape);
-        if shapes
-            .map(|it| it.0.circuit())
-            .any(|it| it != Circuit::OneLeg)
-        {
+        if shapes.map(|it| it.0.circuit()).any(|it| it != Circuit::OneLeg) {
             plan.generator.voltage = Answer::Known(plan::System::V120_240);
         }
         let set = &mut plan.generator;
@@ -468,8 +434,7 @@ mod tests {
             outlet.trips_at = None;
         }
         let campers = plan.boxes.iter().filter(|it| it.is_camper());
-        let campers: BTreeMap<Option<Id>, _> =
-            campers.map(|it| (Some(it.id.clone()), it.inlet)).collect();
+        let campers: BTreeMap<Option<Id>, _> = campers.map(|it| (Some(it.id.clone()), it.inlet)).collect();
         for load in &mut plan.loads {
             load.now = None;
             // That nobody knows how it starts is said once.
@@ -563,15 +528,9 @@ mod tests {
         let before = plain(machine.draft());
         answer(&mut machine, &["site", "site.sleepers_at", "80 ft"]);
         let merged = merge(text, &before, &plain(machine.draft())).unwrap();
-        let changed: Vec<(&str, &str)> = text
-            .lines()
-            .zip(merged.lines())
-            .filter(|(old, new)| old != new)
-            .collect();
+        let changed: Vec<(&str, &str)> = text.lines().zip(merged.lines()).filter(|(old, new)| old != new).collect();
         assert_eq!(text.lines().count(), merged.lines().count());
-        let [(old, new)] = changed[..] else {
-            panic!("{changed:?}")
-        };
+        let [(old, new)] = changed[..] else { panic!("{changed:?}") };
         assert_eq!(old.replace("\"12 ft\"", "\"80 ft\""), new);
     }
 
@@ -635,10 +594,7 @@ plug = \"5-15P\"
         answer(&mut machine, &["site", "site.alarm", "yes"]);
         let merged = merge(&text, &before, &plain(machine.draft())).unwrap();
         let site = read(&merged).unwrap().site;
-        assert_eq!(
-            (site.people_sleep, site.co_alarm),
-            (Answer::Missing, Answer::Known(true))
-        );
+        assert_eq!((site.people_sleep, site.co_alarm), (Answer::Missing, Answer::Known(true)));
     }
 
     /// A cord that takes the place of a hot one is not hot, in the file too.

@@ -84,11 +84,7 @@ impl Raw {
 
 impl Drop for Raw {
     fn drop(&mut self) {
-        let _ = execute!(
-            std::io::stderr(),
-            event::DisableBracketedPaste,
-            cursor::Show
-        );
+        let _ = execute!(std::io::stderr(), event::DisableBracketedPaste, cursor::Show);
         let _ = terminal::disable_raw_mode();
     }
 }
@@ -144,8 +140,7 @@ impl<'a> Terminal<'a> {
         echo::off();
         Self {
             words,
-            colour: anstream::AutoStream::choice(&std::io::stderr())
-                != anstream::ColorChoice::Never,
+            colour: anstream::AutoStream::choice(&std::io::stderr()) != anstream::ColorChoice::Never,
             marked: None,
             kept: Vec::new(),
             given: Vec::new(),
@@ -157,11 +152,7 @@ impl<'a> Terminal<'a> {
     }
 
     fn write(&mut self, text: &str, bold: bool) -> std::io::Result<()> {
-        let style = if bold {
-            Style::new().bold()
-        } else {
-            Style::new()
-        };
+        let style = if bold { Style::new().bold() } else { Style::new() };
         let mut out = anstream::AutoStream::auto(std::io::stderr());
         let mut lines = wrap(text);
         if text.is_empty() {
@@ -225,10 +216,7 @@ impl<'a> Terminal<'a> {
             match event::read()? {
                 Event::Key(key) if key.kind == KeyEventKind::Release => {}
                 Event::Key(key) if is_interrupt(key) => break true,
-                Event::Key(KeyEvent {
-                    code: KeyCode::Enter | KeyCode::Esc | KeyCode::Char(' '),
-                    ..
-                }) => break false,
+                Event::Key(KeyEvent { code: KeyCode::Enter | KeyCode::Esc | KeyCode::Char(' '), .. }) => break false,
                 _ => {}
             }
         };
@@ -373,33 +361,19 @@ impl Drawn {
     /// A window that became narrower has broken lines in two.
     fn clear(&mut self) -> std::io::Result<()> {
         let columns = usize::from(size().0).max(1);
-        let rows = |widths: &[usize]| -> usize {
-            widths
-                .iter()
-                .map(|width| width.div_ceil(columns).max(1))
-                .sum()
-        };
+        let rows = |widths: &[usize]| -> usize { widths.iter().map(|width| width.div_ceil(columns).max(1)).sum() };
         let up = rows(&self.widths[..self.at]);
         let mut out = std::io::stderr();
         if up > 0 {
             queue!(out, cursor::MoveUp(u16::try_from(up).unwrap_or(u16::MAX)))?;
         }
-        queue!(
-            out,
-            cursor::MoveToColumn(0),
-            terminal::Clear(terminal::ClearType::FromCursorDown)
-        )?;
+        queue!(out, cursor::MoveToColumn(0), terminal::Clear(terminal::ClearType::FromCursorDown))?;
         self.widths.clear();
         self.at = 0;
         out.flush()
     }
 
-    fn draw(
-        &mut self,
-        prompt: &dyn Prompt,
-        room: impl Fn(usize) -> usize,
-        bold: bool,
-    ) -> std::io::Result<()> {
+    fn draw(&mut self, prompt: &dyn Prompt, room: impl Fn(usize) -> usize, bold: bool) -> std::io::Result<()> {
         use unicode_width::UnicodeWidthStr;
         self.clear()?;
         let (lines, caret) = prompt.lines(columns(), room(prompt.rows()));
@@ -410,11 +384,7 @@ impl Drawn {
             }
             let strong = *strong && bold;
             let style = Style::new().bold();
-            let text = if strong {
-                format!("{style}{line}{style:#}")
-            } else {
-                line.clone()
-            };
+            let text = if strong { format!("{style}{line}{style:#}") } else { line.clone() };
             queue!(out, style::Print(text))?;
             self.widths.push(line.width());
         }
@@ -448,10 +418,7 @@ fn fitted(kept: &[Notice], room: usize) -> Option<Vec<String>> {
     for (at, notice) in kept.iter().enumerate().rev() {
         if tall(&texts) > room {
             let more = String::new();
-            let short = Notice {
-                more,
-                ..notice.clone()
-            };
+            let short = Notice { more, ..notice.clone() };
             texts[at] = short.text();
         }
     }
@@ -486,10 +453,7 @@ fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
 /// Whole words, on as many lines as they take; but for the first they stand in.
 fn folded(text: &str, width: usize) -> Vec<String> {
     let lines = textwrap::wrap(text, crate::words::wrapping(width));
-    lines
-        .into_iter()
-        .map(std::borrow::Cow::into_owned)
-        .collect()
+    lines.into_iter().map(std::borrow::Cow::into_owned).collect()
 }
 
 /// A row that stays on one line: whole words, if there are any that fit.
@@ -522,16 +486,8 @@ impl Prompter for Terminal<'_> {
             return Err(PromptError::Interrupted);
         }
         let at = [view.dots.as_str(), &view.progress].join(" ");
-        let head = [
-            ("", false),
-            (at.trim(), false),
-            (view.question.as_str(), true),
-            (view.why.as_str(), false),
-        ];
-        let head = head
-            .iter()
-            .enumerate()
-            .filter(|(at, (text, _))| *at == 0 || !text.is_empty());
+        let head = [("", false), (at.trim(), false), (view.question.as_str(), true), (view.why.as_str(), false)];
+        let head = head.iter().enumerate().filter(|(at, (text, _))| *at == 0 || !text.is_empty());
         let head: Vec<&(&str, bool)> = head.map(|(_, line)| line).collect();
         let below = match &view.shape {
             Shape::Line { .. } => 3,
@@ -552,27 +508,16 @@ impl Prompter for Terminal<'_> {
         let input = match &view.shape {
             Shape::Line { default, hint } => {
                 let keys = self.words.text("hint-keys");
-                let hint = if hint.is_empty() {
-                    keys
-                } else {
-                    [hint.as_str(), &keys].join(&self.words.text("hint-between"))
-                };
+                let hint =
+                    if hint.is_empty() { keys } else { [hint.as_str(), &keys].join(&self.words.text("hint-between")) };
                 let mut editor = Editor::new(default.as_deref(), hint);
                 match self.hold(&mut editor)? {
                     Input::Answer(text) => typed(&text, &view.spoken),
                     other => other,
                 }
             }
-            Shape::List {
-                rows,
-                start,
-                marks: None,
-            } => self.pick(rows, *start)?,
-            Shape::List {
-                rows,
-                marks: Some(marks),
-                ..
-            } => {
+            Shape::List { rows, start, marks: None } => self.pick(rows, *start)?,
+            Shape::List { rows, marks: Some(marks), .. } => {
                 let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
                 let [keys, nothing] = ["hint-many", "list-nothing"].map(|key| self.words.text(key));
                 let mut list = List::new(rows, marks, keys, nothing);
@@ -639,18 +584,9 @@ mod tests {
         let both = [danger("one"), danger("two")];
         let shown = |room: usize| Some(fitted(&both, room)?.join("|").replace('\n', " "));
         let whole = "DANGER: one Why: We do not know why, and so on. Do: Stop the engine.";
-        assert_eq!(
-            shown(8),
-            Some(format!("{whole}|{}", whole.replace("one", "two")))
-        );
-        assert_eq!(
-            shown(7),
-            Some(format!("{whole}|DANGER: two Do: Stop the engine."))
-        );
-        assert_eq!(
-            shown(6).as_deref(),
-            Some("DANGER: one Do: Stop the engine.|DANGER: two Do: Stop the engine.")
-        );
+        assert_eq!(shown(8), Some(format!("{whole}|{}", whole.replace("one", "two"))));
+        assert_eq!(shown(7), Some(format!("{whole}|DANGER: two Do: Stop the engine.")));
+        assert_eq!(shown(6).as_deref(), Some("DANGER: one Do: Stop the engine.|DANGER: two Do: Stop the engine."));
         assert_eq!(shown(5), None);
     }
 

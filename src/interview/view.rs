@@ -65,12 +65,7 @@ pub struct Row {
 impl Row {
     /// What means this input, and nothing else finds it.
     pub fn new(text: impl Into<String>, input: Input) -> Self {
-        Self {
-            text: text.into(),
-            also: String::new(),
-            size: 0,
-            input,
-        }
+        Self { text: text.into(), also: String::new(), size: 0, input }
     }
 
     /// The answer that picking it gives, if it is one.
@@ -85,9 +80,7 @@ impl Row {
     /// Whether each word that was typed, in small letters, is in the row or in its further words.
     pub(super) fn holds(&self, typed: &str) -> bool {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
-        typed
-            .split_whitespace()
-            .all(|word| text.contains(word) || also.contains(word))
+        typed.split_whitespace().all(|word| text.contains(word) || also.contains(word))
     }
 
     /// How much it is what was typed, if each word of that is in it: most where it begins with these words, then where they
@@ -119,26 +112,14 @@ impl View {
     /// A question outside any part of the interview, and what it takes.
     #[must_use]
     pub const fn plain(question: String, why: String, shape: Shape) -> Self {
-        Self {
-            progress: String::new(),
-            dots: String::new(),
-            question,
-            why,
-            shape,
-            spoken: Vec::new(),
-        }
+        Self { progress: String::new(), dots: String::new(), question, why, shape, spoken: Vec::new() }
     }
 
     /// The values that an answer to a list of several marks: nothing typed keeps those that are marked. `None` where it
     /// names what is in no row.
     #[must_use]
     pub fn marked(&self, answer: &str) -> Option<Vec<String>> {
-        let Shape::List {
-            rows,
-            marks: Some(marks),
-            ..
-        } = &self.shape
-        else {
+        let Shape::List { rows, marks: Some(marks), .. } = &self.shape else {
             return None;
         };
         if answer.trim().is_empty() {
@@ -148,9 +129,7 @@ impl View {
         }
         let picks = form::picks(answer).ok()?.into_iter();
         let known = |pick: &str| rows.iter().any(|row| row.value() == Some(pick));
-        picks
-            .map(|(_, pick)| known(pick).then(|| pick.to_owned()))
-            .collect()
+        picks.map(|(_, pick)| known(pick).then(|| pick.to_owned())).collect()
     }
 }
 
@@ -165,23 +144,14 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
     // Where the title names them all, once is enough.
     let more = crate::words::names_of(more, loads).into_iter();
     let named = |name: &&str| !text.title.contains(&words.quoted([*name].into_iter()));
-    let more: Vec<&str> = if more.clone().any(|name| named(&name)) {
-        more.collect()
-    } else {
-        Vec::new()
-    };
+    let more: Vec<&str> = if more.clone().any(|name| named(&name)) { more.collect() } else { Vec::new() };
     let named = if more.is_empty() { "yes" } else { "no" };
     let more = words.quoted(more.into_iter());
     // Where the title says what is not known, that is not said again.
-    let told =
-        key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
+    let told = key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
     let key = if told { "note-danger-unknown" } else { key };
     // Of a guess, where to look says more than what it would mean.
-    let why = if text.look.is_empty() {
-        text.why
-    } else {
-        text.look.join(" ")
-    };
+    let why = if text.look.is_empty() { text.why } else { text.look.join(" ") };
     words.with(
         key,
         [
@@ -201,13 +171,9 @@ pub(super) fn label(words: &Words, label: &Label) -> String {
         Label::Plain(text) => text.clone(),
         Label::Numbers(text) => words.typed_numbers(text),
         Label::Word(key, values) => words.with(key, words.spoken(values)),
-        Label::Place(id, shape) => words.with(
-            "label-place",
-            [
-                ("id", id.as_str().into()),
-                ("shape", shape.to_string().into()),
-            ],
-        ),
+        Label::Place(id, shape) => {
+            words.with("label-place", [("id", id.as_str().into()), ("shape", shape.to_string().into())])
+        }
         Label::Marked(row) => {
             let row = self::label(words, row);
             words.with("label-marked", [("row", row.into())])
@@ -215,13 +181,7 @@ pub(super) fn label(words: &Words, label: &Label) -> String {
         Label::Row(title, shown) => {
             let title = self::label(words, title);
             let shown: Vec<String> = shown.iter().map(|part| self::label(words, part)).collect();
-            words.with(
-                "label-row",
-                [
-                    ("title", title.into()),
-                    ("shown", shown.join(&words.text("list-comma")).into()),
-                ],
-            )
+            words.with("label-row", [("title", title.into()), ("shown", shown.join(&words.text("list-comma")).into())])
         }
     }
 }
@@ -236,17 +196,8 @@ pub fn outlet(words: &Words, question: &Question) -> Option<String> {
 
 /// A question in words.
 pub fn view(words: &Words, question: &Question) -> View {
-    let about = question
-        .about
-        .as_ref()
-        .map(|about| label(words, about))
-        .unwrap_or_default();
-    let text = |part: &str| {
-        words.with(
-            &format!("ask-{}{part}", question.id),
-            [("about", about.as_str().into())],
-        )
-    };
+    let about = question.about.as_ref().map(|about| label(words, about)).unwrap_or_default();
+    let text = |part: &str| words.with(&format!("ask-{}{part}", question.id), [("about", about.as_str().into())]);
     let at = section(question).filter(|_| question.in_turn);
     let progress = at.map(|at| {
         let number = [
@@ -273,13 +224,8 @@ pub fn view(words: &Words, question: &Question) -> View {
 }
 
 /// The parts of the interview, in their order, as the progress line says them.
-const SECTIONS: [&str; 5] = [
-    "part-asked-generator",
-    "part-asked-outlets",
-    "part-asked-loads",
-    "part-asked-site",
-    "part-asked-gear",
-];
+const SECTIONS: [&str; 5] =
+    ["part-asked-generator", "part-asked-outlets", "part-asked-loads", "part-asked-site", "part-asked-gear"];
 
 /// The part a question belongs to: its number in their order. Fuel is asked on request only.
 fn section(question: &Question) -> Option<usize> {
@@ -305,11 +251,7 @@ fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
     let mut spoken = Vec::new();
     let mut say = |key: &str, stable: &str, input: &Input| {
         let own = [words.text(key), words.text(&format!("{key}.also"))].join(",");
-        spoken.extend(
-            own.split(',')
-                .chain([stable])
-                .map(|word| (word.trim().to_lowercase(), input.clone())),
-        );
+        spoken.extend(own.split(',').chain([stable]).map(|word| (word.trim().to_lowercase(), input.clone())));
     };
     // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
     say("typed-unknown", "unknown", &Input::Unknown);
@@ -329,11 +271,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
             .iter()
             .map(|item| Row {
                 text: label(words, &item.label),
-                also: item
-                    .also
-                    .as_ref()
-                    .map(|key| words.text(key))
-                    .unwrap_or_default(),
+                also: item.also.as_ref().map(|key| words.text(key)).unwrap_or_default(),
                 size: item.watts,
                 input: Input::Answer(item.value.clone()),
             })
@@ -360,12 +298,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
             "outlet-list" => ("pick-look-first", Input::Quit),
             _ => ("pick-unknown", Input::Unknown),
         };
-        rows.push(Row {
-            text: words.text(key),
-            also: words.text("pick-unknown.also"),
-            size: 0,
-            input,
-        });
+        rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input });
     }
     if question.allows(&Input::NotBought) {
         rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
@@ -398,18 +331,10 @@ fn shape(words: &Words, question: &Question) -> Shape {
             let mut these = said.iter().filter(|(_, value)| row.value() == Some(value));
             these.next().map_or(0, |(count, _)| *count)
         };
-        return Shape::List {
-            marks: Some(rows.iter().map(mark).collect()),
-            rows,
-            start: Some(0),
-        };
+        return Shape::List { marks: Some(rows.iter().map(mark).collect()), rows, start: Some(0) };
     }
     let start = wanted.and_then(|wanted| rows.iter().position(|row| row.input == wanted));
-    Shape::List {
-        rows,
-        start,
-        marks: None,
-    }
+    Shape::List { rows, start, marks: None }
 }
 
 fn line(words: &Words, question: &Question) -> Shape {
@@ -439,10 +364,7 @@ fn line(words: &Words, question: &Question) -> Shape {
             _ => text.clone(),
         }),
     };
-    Shape::Line {
-        default,
-        hint: hints.join(&words.text("hint-between")),
-    }
+    Shape::Line { default, hint: hints.join(&words.text("hint-between")) }
 }
 
 /// What `?` tells: the help of the question, and the drawings of faces where they help.
@@ -457,20 +379,11 @@ pub(super) fn explanation(words: &Words, question: &Question) -> Vec<String> {
 
 /// The drawings that help with a question.
 pub(super) fn drawing(question: &Question) -> &'static str {
-    if question.asks_plug() {
-        "drawn-plugs"
-    } else {
-        "drawn-faces"
-    }
+    if question.asks_plug() { "drawn-plugs" } else { "drawn-faces" }
 }
 
 /// What follows from an answer that nobody knows, and how to find it out.
-pub(super) fn not_known(
-    words: &Words,
-    machine: &Machine,
-    question: &Question,
-    explained: bool,
-) -> String {
+pub(super) fn not_known(words: &Words, machine: &Machine, question: &Question, explained: bool) -> String {
     let about = question.about.as_ref().map(|about| label(words, about));
     let part = [("part", about.unwrap_or_default().into())];
     if question.left_out {
@@ -498,8 +411,8 @@ pub(super) fn typed(text: &str, spoken: &[(String, Input)]) -> Input {
         return Input::Explain;
     }
     let lower = trimmed.to_lowercase();
-    spoken.iter().find(|(word, _)| *word == lower).map_or_else(
-        || Input::Answer(trimmed.to_owned()),
-        |(_, input)| input.clone(),
-    )
+    spoken
+        .iter()
+        .find(|(word, _)| *word == lower)
+        .map_or_else(|| Input::Answer(trimmed.to_owned()), |(_, input)| input.clone())
 }

@@ -152,17 +152,10 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
     let is = |text: &str| text.to_lowercase() == wanted;
     let loads = &report.figures.loads;
     let pick = |by: &dyn Fn(&crate::report::LoadFacts) -> bool| -> Vec<Id> {
-        loads
-            .iter()
-            .filter(|load| by(load))
-            .map(|load| load.id.clone())
-            .collect()
+        loads.iter().filter(|load| by(load)).map(|load| load.id.clone()).collect()
     };
-    for found in [
-        pick(&|load| is(load.id.as_str())),
-        pick(&|load| is(load.of.as_str())),
-        pick(&|load| is(&load.name)),
-    ] {
+    for found in [pick(&|load| is(load.id.as_str())), pick(&|load| is(load.of.as_str())), pick(&|load| is(&load.name))]
+    {
         if !found.is_empty() {
             return Ok(found);
         }
@@ -170,21 +163,13 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
     let nearest = loads
         .iter()
         .flat_map(|load| [load.of.as_str(), load.name.as_str()])
-        .map(|text| {
-            (
-                strsim::normalized_damerau_levenshtein(&wanted, &text.to_lowercase()),
-                text,
-            )
-        })
+        .map(|text| (strsim::normalized_damerau_levenshtein(&wanted, &text.to_lowercase()), text))
         .filter(|(likeness, _)| *likeness >= NEAR)
         // The first of equals.
         .rev()
         .max_by(|a, b| a.0.total_cmp(&b.0))
         .map(|(_, text)| text.to_owned());
-    Err(NoSuchLoad {
-        asked: asked.to_owned(),
-        nearest,
-    })
+    Err(NoSuchLoad { asked: asked.to_owned(), nearest })
 }
 
 /// May these be switched on while those run? `report` is the plan's own. Ids that are no load
@@ -193,11 +178,8 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
 pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answer {
     let supply = Supply::build(plan);
     let (units, _) = units(plan);
-    let chosen = |ids: &[Id]| -> Vec<usize> {
-        (0..units.len())
-            .filter(|load| ids.contains(&units[*load].id))
-            .collect()
-    };
+    let chosen =
+        |ids: &[Id]| -> Vec<usize> { (0..units.len()).filter(|load| ids.contains(&units[*load].id)).collect() };
     let before = chosen(running);
     let mut after = chosen(wanted);
     after.retain(|load| !before.contains(load));
@@ -208,26 +190,12 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         supply.receptacle(&placed.at)
     };
     let both: Vec<usize> = before.iter().chain(&after).copied().collect();
-    let on: Vec<(usize, NodeIx)> = both
-        .iter()
-        .filter_map(|load| Some((*load, place(*load)?)))
-        .collect();
-    let scene = Scene {
-        supply: &supply,
-        units: &units,
-        on: &on,
-    };
-    let no_place: Vec<Id> = both
-        .iter()
-        .filter(|load| place(**load).is_none())
-        .map(id)
-        .collect();
+    let on: Vec<(usize, NodeIx)> = both.iter().filter_map(|load| Some((*load, place(*load)?))).collect();
+    let scene = Scene { supply: &supply, units: &units, on: &on };
+    let no_place: Vec<Id> = both.iter().filter(|load| place(**load).is_none()).map(id).collect();
     let grounding = Grounding::new(plan, &supply);
-    let taken: Vec<Id> = on
-        .iter()
-        .filter(|(load, at)| scene.socket_taken(*load, *at, &grounding))
-        .map(|(load, _)| id(load))
-        .collect();
+    let taken: Vec<Id> =
+        on.iter().filter(|(load, at)| scene.socket_taken(*load, *at, &grounding)).map(|(load, _)| id(load)).collect();
     let troubles = report.figures.troubles.iter();
     let dangers: Vec<&'static str> = troubles
         .filter(|trouble| trouble.signal == Signal::Danger)
@@ -245,11 +213,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
     let settled = supply.settled_flow(&flowing);
     Answer {
         warnings: warned(report, &on_the_way),
-        may: dangers.is_empty()
-            && no_place.is_empty()
-            && taken.is_empty()
-            && over.is_empty()
-            && !after.is_empty(),
+        may: dangers.is_empty() && no_place.is_empty() && taken.is_empty() && over.is_empty() && !after.is_empty(),
         running: before.iter().map(id).collect(),
         wanted: after.iter().map(id).collect(),
         any_order: over.is_empty(),
@@ -279,13 +243,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     });
     let told = warnings.filter_map(|(at, trouble)| {
         let on = |id: &&Id| on_the_way.contains(id);
-        let is_load = |id: &&Id| {
-            report
-                .figures
-                .loads
-                .iter()
-                .any(|it| [&it.id, &it.of].contains(id))
-        };
+        let is_load = |id: &&Id| report.figures.loads.iter().any(|it| [&it.id, &it.of].contains(id));
         let concerns = |found: &Finding| match found.code {
             // Of what is too much together, all of it is on, or it is not this.
             "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
@@ -296,11 +254,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
             return None;
         }
         let found = report.findings_of(trouble).next()?;
-        Some(Warned {
-            code: found.code,
-            about: found.about.clone(),
-            trouble: at,
-        })
+        Some(Warned { code: found.code, about: found.about.clone(), trouble: at })
     });
     told.collect()
 }
@@ -316,13 +270,7 @@ fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg
 
 /// What was assumed in these limits passed and loads without a place: each unknown with whose best answer one limit is
 /// passed no longer, or those that together are needed for that; of a load without a place, what the rules say of it.
-fn rests_on(
-    plan: &Plan,
-    report: &Report,
-    on: &[usize],
-    over: &[Over],
-    no_place: &[Id],
-) -> Vec<Assumption> {
+fn rests_on(plan: &Plan, report: &Report, on: &[usize], over: &[Over], no_place: &[Id]) -> Vec<Assumption> {
     let assumed = &report.figures.assumed;
     let placed = &report.figures.sharing.placed;
     let helps = |answered: &Plan| {
@@ -332,14 +280,9 @@ fn rests_on(
             Some((*load, supply.receptacle(&placed.at)?))
         };
         let on: Vec<(usize, NodeIx)> = on.iter().filter_map(place).collect();
-        let scene = Scene {
-            supply: &supply,
-            units: &units,
-            on: &on,
-        };
+        let scene = Scene { supply: &supply, units: &units, on: &on };
         let then = scene.over();
-        let is_passed =
-            |it: &Over| (then.iter()).any(|then| then.at == it.at && then.passed == it.passed);
+        let is_passed = |it: &Over| (then.iter()).any(|then| then.at == it.at && then.passed == it.passed);
         over.iter().any(|it| !is_passed(it))
     };
     let mut fields: Vec<String> = Vec::new();
@@ -349,20 +292,9 @@ fn rests_on(
         fields = unknowns::that_suffice(plan, asked, helps);
     }
     let of = |id: &Id| report.figures.load(id).map(|load| &load.of);
-    let lost = |about: &Id| {
-        no_place
-            .iter()
-            .any(|id| id == about || of(id) == Some(about))
-    };
-    let findings = report
-        .findings
-        .iter()
-        .filter(|it| it.about.iter().any(lost));
-    fields.extend(
-        findings
-            .flat_map(|it| &it.rests_on)
-            .map(|it| it.field.clone()),
-    );
+    let lost = |about: &Id| no_place.iter().any(|id| id == about || of(id) == Some(about));
+    let findings = report.findings.iter().filter(|it| it.about.iter().any(lost));
+    fields.extend(findings.flat_map(|it| &it.rests_on).map(|it| it.field.clone()));
     let told = assumed.iter().filter(|it| fields.contains(&it.field));
     told.cloned().collect()
 }
@@ -385,15 +317,10 @@ impl Scene<'_> {
     fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
         let mut sums = (0, 0);
         for (load, place) in self.on {
-            let passes = self.supply.up(*place).any(|(ix, _)| ix == at)
-                && self.supply.counts_on(*place).contains(&leg);
+            let passes = self.supply.up(*place).any(|(ix, _)| ix == at) && self.supply.counts_on(*place).contains(&leg);
             if passes {
                 let unit = &self.units[*load];
-                *(if unit.continuous {
-                    &mut sums.0
-                } else {
-                    &mut sums.1
-                }) += unit.running_apparent.millivolt_amps();
+                *(if unit.continuous { &mut sums.0 } else { &mut sums.1 }) += unit.running_apparent.millivolt_amps();
             }
         }
         sums
@@ -427,18 +354,10 @@ impl Scene<'_> {
                 } else if counted > room.millivolt_amps() {
                     // Told with the limit that the label has for hours: what runs for less counts less.
                     let asks = long + narrow((i128::from(short) * share + 999) / 1000);
-                    note(
-                        Passed::Hours,
-                        asks,
-                        rating.scaled_down(node.continuous),
-                        None,
-                    );
+                    note(Passed::Hours, asks, rating.scaled_down(node.continuous), None);
                 }
                 if set {
-                    let steps = self
-                        .on
-                        .iter()
-                        .filter(|(_, place)| self.supply.counts_on(*place).contains(leg));
+                    let steps = self.on.iter().filter(|(_, place)| self.supply.counts_on(*place).contains(leg));
                     let worst = steps
                         .map(|(load, _)| (self.step(*load), *load))
                         .max_by_key(|(step, load)| (*step, std::cmp::Reverse(*load)));
@@ -471,9 +390,7 @@ impl Scene<'_> {
     /// Starting less running.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
-        (unit.starting_apparent - unit.running_apparent)
-            .millivolt_amps()
-            .max(0)
+        (unit.starting_apparent - unit.running_apparent).millivolt_amps().max(0)
     }
 
     /// The amperes of so many millivolt-amperes on a leg, rounded up.
@@ -501,18 +418,11 @@ impl Scene<'_> {
                 .iter()
                 .map(|leg| FixedRow {
                     capacity: self.supply.peak_room().millivolt_amps(),
-                    sums: of(
-                        &|load| self.units[load].running_apparent.millivolt_amps(),
-                        leg,
-                    ),
+                    sums: of(&|load| self.units[load].running_apparent.millivolt_amps(), leg),
                     // What runs already does not start now.
                     peaks: of(
                         &|load| {
-                            if before.contains(&load) {
-                                0
-                            } else {
-                                self.step(load)
-                            }
+                            if before.contains(&load) { 0 } else { self.step(load) }
                         },
                         leg,
                     ),
@@ -521,15 +431,7 @@ impl Scene<'_> {
         };
         let runs = |at: usize| before.contains(&on[at].0);
         let running: LoadSet = (0..count).filter(|at| runs(*at)).collect();
-        let first: Vec<LoadSet> = (0..count)
-            .map(|at| {
-                if runs(at) {
-                    LoadSet::default()
-                } else {
-                    running
-                }
-            })
-            .collect();
+        let first: Vec<LoadSet> = (0..count).map(|at| if runs(at) { LoadSet::default() } else { running }).collect();
         let Some(order) = start::order(&fixed, &LoadSet::below(count), &first) else {
             return Vec::new();
         };
@@ -541,10 +443,7 @@ impl Scene<'_> {
                 continue;
             }
             let on_leg = |leg: &Leg| {
-                let row = legs
-                    .iter()
-                    .position(|it| it == leg)
-                    .map(|row| &fixed.rows[row]);
+                let row = legs.iter().position(|it| it == leg).map(|row| &fixed.rows[row]);
                 row.map_or(0, |row| row.sum(&so_far) + row.peak_of(at))
             };
             let drawn_on = drawn_on(legs, on_leg);
@@ -585,11 +484,7 @@ impl Scene<'_> {
                 let legs = drawn_on(node.legs.all(), on_leg);
                 let amps = legs.iter().map(on_leg).max().filter(|amps| *amps > 0)?;
                 let sunk = settled.map_or(Current::ZERO, |flow| flow.through(at));
-                Some(AtBreaker {
-                    breaker: node.id.clone(),
-                    amps: self.amps(amps).max(sunk),
-                    legs,
-                })
+                Some(AtBreaker { breaker: node.id.clone(), amps: self.amps(amps).max(sunk), legs })
             })
             .collect()
     }
@@ -603,10 +498,7 @@ impl Scene<'_> {
             .map(|place| {
                 let volts = self.supply.volts_at(place);
                 let gone = settled.map_or(volts, |flow| lost(flow.drop(place)));
-                AtReceptacle {
-                    receptacle: self.supply.node(place).id.clone(),
-                    volts: volts - gone.min(volts),
-                }
+                AtReceptacle { receptacle: self.supply.node(place).id.clone(), volts: volts - gone.min(volts) }
             })
             .collect()
     }
@@ -632,20 +524,10 @@ mod tests {
     #[test]
     fn the_answer_is_the_card_s() {
         let (plan, report) = of(MENDED);
-        let ids: Vec<Id> = report
-            .figures
-            .loads
-            .iter()
-            .map(|load| load.id.clone())
-            .collect();
+        let ids: Vec<Id> = report.figures.loads.iter().map(|load| load.id.clone()).collect();
         let sharing = &report.figures.sharing;
         assert!(sharing.families_complete);
-        let holds = |set: &[Id]| {
-            sharing
-                .together
-                .iter()
-                .any(|all| set.iter().all(|id| all.contains(id)))
-        };
+        let holds = |set: &[Id]| sharing.together.iter().any(|all| set.iter().all(|id| all.contains(id)));
         let (mut yes, mut no) = (0, 0);
         for a in 0..ids.len() {
             for b in a + 1..ids.len() {
@@ -669,11 +551,7 @@ mod tests {
         let (plan, report) = of(MENDED);
         let answer = ask(&plan, &report, &[id("kettle"), id("griddle")], &[]);
         assert!(!answer.may);
-        let over = answer
-            .over
-            .iter()
-            .find(|over| over.set)
-            .expect("the set is asked too much");
+        let over = answer.over.iter().find(|over| over.set).expect("the set is asked too much");
         assert_eq!(over.passed, Passed::Short);
         assert_eq!(over.asks, Current::from_milliamps(24_167));
         assert_eq!(over.limit, Current::from_milliamps(19_250));
@@ -683,8 +561,7 @@ mod tests {
         assert!(answer.may && answer.any_order);
         let kettle = Current::from_milliamps(12_500);
         let breakers = answer.breakers.iter();
-        let amps: Vec<(&str, Current)> =
-            breakers.map(|it| (it.breaker.as_str(), it.amps)).collect();
+        let amps: Vec<(&str, Current)> = breakers.map(|it| (it.breaker.as_str(), it.amps)).collect();
         assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
     }
 
@@ -693,10 +570,7 @@ mod tests {
     #[test]
     fn the_amps_of_a_step_are_told_as_the_generator_s() {
         let (plan, report) = of(&crate::rules::testing::edited(&[]));
-        for (running, milliamps, told) in [
-            (vec![id("fan")], 12_917, "13 A"),
-            (vec![], 12_500, "12.5 A"),
-        ] {
+        for (running, milliamps, told) in [(vec![id("fan")], 12_917, "13 A"), (vec![], 12_500, "12.5 A")] {
             let answer = ask(&plan, &report, &[id("kettle")], &running);
             let amps = Current::from_milliamps(milliamps);
             assert_eq!(answer.order[0].peak_amps, amps);
@@ -711,17 +585,11 @@ mod tests {
     #[test]
     fn a_no_to_both_is_told_from_a_no_to_each() {
         for (rated, told) in [
-            (
-                "1540 W",
-                "NO: do not run “Kettle” and “Fan” at the same time.",
-            ),
+            ("1540 W", "NO: do not run “Kettle” and “Fan” at the same time."),
             ("1400 W", "NO: do not switch on “Kettle” or “Fan”."),
         ] {
             let rated = format!("rated = \"{rated}\"");
-            let (plan, report) = of(&crate::rules::testing::edited(&[(
-                "rated = \"3600 W\"",
-                &rated,
-            )]));
+            let (plan, report) = of(&crate::rules::testing::edited(&[("rated = \"3600 W\"", &rated)]));
             let answer = ask(&plan, &report, &[id("kettle"), id("fan")], &[]);
             let text = crate::words::Words::english().may(&report, &answer, 200);
             assert!(text.starts_with(told), "{text}");
@@ -749,9 +617,7 @@ mod tests {
             ]));
             let answer = ask(&plan, &report, &[id("kettle")], &[]);
             assert!(answer.may);
-            let amps: Vec<i64> = (answer.breakers.iter())
-                .map(|it| it.amps.milliamps())
-                .collect();
+            let amps: Vec<i64> = (answer.breakers.iter()).map(|it| it.amps.milliamps()).collect();
             assert_eq!(amps, [expected], "{kind}");
         }
     }
@@ -794,28 +660,18 @@ mod tests {
             let answer = ask(&plan, &report, &[id(load)], &[]);
             let words = crate::words::Words::english().may(&report, &answer, 200);
             let codes: Vec<&str> = answer.warnings.iter().map(|it| it.code).collect();
-            (
-                answer.may,
-                codes,
-                words.matches("The plan also has a warning (").count(),
-            )
+            (answer.may, codes, words.matches("The plan also has a warning (").count())
         };
         assert_eq!(told(&[], "kettle"), (true, vec![], 0));
         let on_front = ("on = \"right\" # fan", "on = \"front\"");
         let single = [
-            (
-                "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
-                "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\"",
-            ),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\""),
             on_front,
         ];
         assert_eq!(told(&single, "fan"), (true, vec!["OVER001"], 1));
         assert_eq!(told(&single, "kettle"), (true, vec![], 0));
         let bonds = [
-            (
-                "bonding_plug = false",
-                "bonding_plug = true\nbonding_plug_in = \"front\"",
-            ),
+            ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
             ("gfci = true # front", "gfci = false"),
         ];
         assert_eq!(told(&bonds, "kettle"), (true, vec!["SHOCK004"], 1));
@@ -842,10 +698,7 @@ mod tests {
         assert_eq!(named(&report, "zzzz").expect_err("none").nearest, None);
         let several = MENDED.replacen("id = \"lamps\"", "id = \"lamps\"\ncount = 2", 1);
         let (_, report) = of(&several);
-        assert_eq!(
-            named(&report, "lamps"),
-            Ok(vec![id("lamps.1"), id("lamps.2")])
-        );
+        assert_eq!(named(&report, "lamps"), Ok(vec![id("lamps.1"), id("lamps.2")]));
         assert_eq!(named(&report, "lamps.2"), Ok(vec![id("lamps.2")]));
     }
 
@@ -916,11 +769,7 @@ mod tests {
             assert_eq!(answer.may, may, "{:?}", answer.over);
             let told = words.may(&report, &answer, 2000);
             let says = told.contains("We do not know if “Range” uses 240");
-            assert_eq!(
-                says && told.contains("Look on its nameplate"),
-                !may,
-                "{told}"
-            );
+            assert_eq!(says && told.contains("Look on its nameplate"), !may, "{told}");
             assert_eq!(answer.rests_on.is_empty(), may);
         }
         // What is too much by what is known rests on nothing.

@@ -45,22 +45,12 @@ fn assumed(report: &Report) -> Vec<&'static str> {
 #[test]
 fn what_is_true_of_every_camper_is_assumed_by_name() {
     let sound = report(&[]);
-    assert_eq!(
-        sound.worst().filter(|worst| *worst <= Signal::Warning),
-        None
-    );
+    assert_eq!(sound.worst().filter(|worst| *worst <= Signal::Warning), None);
     let always = ["camper-listed", "camper-bond", "camper-gfci", "camper-cord"];
     assert_eq!(assumed(&sound), always);
-    let unread = report(&[(
-        "inlet = \"TT-30P\"\nbreaker = \"30 A\"",
-        "inlet = \"TT-30P\"",
-    )]);
+    let unread = report(&[("inlet = \"TT-30P\"\nbreaker = \"30 A\"", "inlet = \"TT-30P\"")]);
     assert_eq!(assumed(&unread), [&["camper-main"][..], &always].concat());
-    let main = unread
-        .figures
-        .assumed
-        .iter()
-        .find(|it| it.why == "camper-main");
+    let main = unread.figures.assumed.iter().find(|it| it.why == "camper-main");
     assert_eq!(main.map(|it| it.field.as_str()), Some("box.camper.breaker"));
     // None of it is looked at while nothing rests on it.
     assert_eq!(unread.figures.looks, []);
@@ -77,11 +67,7 @@ fn its_main_limits_what_runs_inside() {
             ("altitude = \"600 ft\"", "altitude = \"0 ft\""),
             ("air = \"86 °F\"", "air = \"59 °F\""),
         ]);
-        let limit = report
-            .figures
-            .limits
-            .iter()
-            .find(|it| it.id == id("camper"));
+        let limit = report.figures.limits.iter().find(|it| it.id == id("camper"));
         let limit = limit.expect("it has one");
         assert!(limit.inside);
         assert_eq!(limit.told_shape(), "TT-30P");
@@ -100,10 +86,7 @@ fn only_what_runs_inside_is_inside() {
                 plug = \"TT-30P\"\n\n[[load]]\nid = \"roof\"";
     let report = report(&[("[[load]]\nid = \"roof\"", lamp)]);
     let placed = report.figures.sharing.placed.iter();
-    let inside: Vec<&str> = placed
-        .filter(|it| it.at == id("camper"))
-        .map(|it| it.load.as_str())
-        .collect();
+    let inside: Vec<&str> = placed.filter(|it| it.at == id("camper")).map(|it| it.load.as_str()).collect();
     assert_eq!(inside, ["roof", "converter", "microwave"]);
     assert!(report.figures.sharing.without_place(&id("twin")).is_some());
 }
@@ -134,46 +117,26 @@ fn an_adapter_from_a_household_outlet_limits_all_of_it() {
     let told = cord.map(|it| words.finding(it, &report.figures.loads).fix);
     assert!(told.is_some_and(|it| it.starts_with("Run fewer things inside")));
     // The heat of the adapter is told of what makes heat for hours.
-    let heater = [(
-        "kind = \"electronic\"\nrunning = \"420 W\"",
-        "kind = \"heater\"\nrunning = \"900 W\"",
-    )];
+    let heater = [("kind = \"electronic\"\nrunning = \"420 W\"", "kind = \"heater\"\nrunning = \"900 W\"")];
     let heater = [&edits[..], &heater].concat();
     let on_cord = found(&super::build(&edited(&heater)), "CORD008");
-    assert_eq!(
-        on_cord,
-        [(
-            Signal::Caution,
-            "warm",
-            vec!["converter".to_owned(), "dogbone".to_owned()]
-        )]
-    );
+    assert_eq!(on_cord, [(Signal::Caution, "warm", vec!["converter".to_owned(), "dogbone".to_owned()])]);
 }
 
 /// A heater inside, on the camper's own plug.
 #[test]
 fn a_heater_inside_is_on_no_extension_cord() {
-    let heater = (
-        "kind = \"electronic\"\nrunning = \"420 W\"",
-        "kind = \"heater\"\nrunning = \"900 W\"",
-    );
+    let heater = ("kind = \"electronic\"\nrunning = \"420 W\"", "kind = \"heater\"\nrunning = \"900 W\"");
     let cord = "[[cord]]\nid = \"more\"\nfrom = \"rv\"\nplug = \"TT-30P\"\nends = [\"TT-30R\"]\nwire = \"10 AWG\"\n\
                 conductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n\n[[box]]";
-    let edits = [
-        heater,
-        ("[[box]]", cord),
-        ("from = \"rv\"\ninlet", "from = \"more\"\ninlet"),
-    ];
+    let edits = [heater, ("[[box]]", cord), ("from = \"rv\"\ninlet", "from = \"more\"\ninlet")];
     assert_eq!(found(&report(&edits), "CORD008"), []);
 }
 
 const BIG: [(&str, &str); 4] = [
     ("inverter = true", "inverter = false"),
     ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-    (
-        "shape = \"TT-30R\"\nbreaker = \"30 A\"",
-        "shape = \"14-50R\"\nbreaker = \"50 A\"",
-    ),
+    ("shape = \"TT-30R\"\nbreaker = \"30 A\"", "shape = \"14-50R\"\nbreaker = \"50 A\""),
     (
         "[[box]]",
         "[[cord]]\nid = \"step\"\nfrom = \"rv\"\nplug = \"14-50P\"\nends = [\"TT-30R\"]\nwire = \"10 AWG\"\n\
@@ -189,16 +152,10 @@ fn an_adapter_from_50_a_rests_on_the_main() {
         let main = format!("from = \"step\"\ninlet = \"TT-30P\"{main}");
         let was = "from = \"rv\"\ninlet = \"TT-30P\"\nbreaker = \"30 A\"";
         let report = report(&[&BIG[..], &[(was, &main)]].concat());
-        let found = report
-            .findings
-            .iter()
-            .find(|it| it.code == "OVER001")
-            .cloned();
+        let found = report.findings.iter().find(|it| it.code == "OVER001").cloned();
         let found = found.expect("it is told");
         let proofs = &report.figures.protection;
-        let of_adapter = proofs
-            .iter()
-            .find(|it| it.id == id("step") && it.part == "cord");
+        let of_adapter = proofs.iter().find(|it| it.id == id("step") && it.part == "cord");
         let by = of_adapter.map(|it| it.by);
         assert_eq!(by == Some("camper-main"), found.signal > Signal::Danger);
         let rests: Vec<String> = found.rests_on.iter().map(|it| it.field.clone()).collect();
@@ -206,10 +163,7 @@ fn an_adapter_from_50_a_rests_on_the_main() {
     };
     assert_eq!(over("\nbreaker = \"30 A\""), (Signal::Caution, vec![]));
     let rests = vec!["box.camper.breaker".to_owned()];
-    assert_eq!(
-        over("\nbreaker = \"unknown\""),
-        (Signal::Warning, rests.clone())
-    );
+    assert_eq!(over("\nbreaker = \"unknown\""), (Signal::Warning, rests.clone()));
     assert_eq!(over(""), (Signal::Warning, rests));
     assert_eq!(over("\nbreaker = \"50 A\""), (Signal::Danger, vec![]));
 }
@@ -217,10 +171,7 @@ fn an_adapter_from_50_a_rests_on_the_main() {
 /// Without a GFCI on wet ground its feed is a warning, of the outlet that it is plugged into and of nothing inside.
 #[test]
 fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
-    let bare = (
-        "breaker = \"30 A\"\ngfci = true",
-        "breaker = \"30 A\"\ngfci = false",
-    );
+    let bare = ("breaker = \"30 A\"\ngfci = true", "breaker = \"30 A\"\ngfci = false");
     for (ground, signal) in [("wet", Signal::Warning), ("damp", Signal::Caution)] {
         let ground = format!("ground = \"{ground}\"");
         let report = report(&[bare, ("ground = \"damp\"", &ground)]);
@@ -233,26 +184,14 @@ fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
     // A household plug of a small camper, on wet ground.
     let small = [
         ("ground = \"damp\"", "ground = \"wet\""),
-        (
-            "breaker = \"20 A\"\ngfci = true",
-            "breaker = \"20 A\"\ngfci = false",
-        ),
-        (
-            "from = \"rv\"\ninlet = \"TT-30P\"\nbreaker = \"30 A\"",
-            "from = \"front\"\ninlet = \"5-15P\"",
-        ),
+        ("breaker = \"20 A\"\ngfci = true", "breaker = \"20 A\"\ngfci = false"),
+        ("from = \"rv\"\ninlet = \"TT-30P\"\nbreaker = \"30 A\"", "from = \"front\"\ninlet = \"5-15P\""),
     ];
     let report = report(&small);
     let told = found(&report, "SHOCK001");
-    assert!(
-        told.contains(&(Signal::Warning, "camper", vec!["front".to_owned()])),
-        "{told:?}"
-    );
+    assert!(told.contains(&(Signal::Warning, "camper", vec!["front".to_owned()])), "{told:?}");
     let verdict = report.verdict(&id("front")).expect("it has one");
-    assert_eq!(
-        (verdict.admits, &verdict.only),
-        (Admits::Named, &vec![id("camper")])
-    );
+    assert_eq!((verdict.admits, &verdict.only), (Admits::Named, &vec![id("camper")]));
 }
 
 /// A bonding plug may be wrong for it.
@@ -260,23 +199,15 @@ fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
 fn a_bonding_plug_beside_a_camper_is_told() {
     let plug = ("bonding_plug = false", "bonding_plug = true");
     let found = found(&report(&[plug]), "SHOCK010");
-    assert_eq!(
-        found,
-        [(Signal::Notice, "camper", vec!["camper".to_owned()])]
-    );
+    assert_eq!(found, [(Signal::Notice, "camper", vec!["camper".to_owned()])]);
 }
 
 /// A camper that is plugged into nothing: that is told, and not each thing inside.
 #[test]
 fn a_camper_that_is_not_plugged_in_is_told_once() {
     let report = report(&[("from = \"rv\"\ninlet", "inlet")]);
-    let inside = ["roof", "converter", "microwave"]
-        .map(str::to_owned)
-        .to_vec();
-    assert_eq!(
-        found(&report, "FIT001"),
-        [(Signal::Warning, "loose", inside)]
-    );
+    let inside = ["roof", "converter", "microwave"].map(str::to_owned).to_vec();
+    assert_eq!(found(&report, "FIT001"), [(Signal::Warning, "loose", inside)]);
     assert_eq!(report.figures.sharing.unplaced.len(), 3);
 }
 
@@ -286,29 +217,17 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
     let big = [
         BIG[1],
         BIG[2],
-        (
-            "inlet = \"TT-30P\"\nbreaker = \"30 A\"",
-            "inlet = \"14-50P\"\nbreaker = \"50 A\"",
-        ),
-        (
-            "running = \"1350 W\"",
-            "running = \"1350 W\"\nvoltage = \"240 V\"",
-        ),
+        ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", "inlet = \"14-50P\"\nbreaker = \"50 A\""),
+        ("running = \"1350 W\"", "running = \"1350 W\"\nvoltage = \"240 V\""),
     ];
     let report = report(&big);
     let of = |load: &str| {
         let mut loads = report.figures.loads.iter();
-        loads
-            .find(|it| it.of == id(load))
-            .expect("it is there")
-            .volts
-            .millivolts()
+        loads.find(|it| it.of == id(load)).expect("it is there").volts.millivolts()
     };
     assert_eq!([of("roof"), of("microwave")], [120_000, 240_000]);
-    let legs: Vec<&str> = (report.figures.assumed.iter())
-        .filter(|it| it.why == "load-one-leg")
-        .map(|it| it.field.as_str())
-        .collect();
+    let legs: Vec<&str> =
+        (report.figures.assumed.iter()).filter(|it| it.why == "load-one-leg").map(|it| it.field.as_str()).collect();
     assert_eq!(legs, ["load.roof.legs", "load.converter.legs"]);
 }
 
@@ -317,23 +236,15 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
 fn what_runs_inside_is_told_to_go_nowhere_else() {
     let words = crate::words::Words::english();
     let told = |report: &Report| {
-        let texts = report
-            .findings
-            .iter()
-            .map(|it| words.finding(it, &report.figures.loads));
+        let texts = report.findings.iter().map(|it| words.finding(it, &report.figures.loads));
         texts.map(|it| it.fix).collect::<Vec<_>>().join("\n")
     };
     let loose = told(&report(&[("from = \"rv\"\ninlet", "inlet")]));
     assert!(loose.contains("Plug “camper” into “rv”. Write"), "{loose}");
     // 2 x 1250 W on a breaker of 20 A.
-    let main = (
-        "inlet = \"TT-30P\"\nbreaker = \"30 A\"",
-        "inlet = \"TT-30P\"\nbreaker = \"20 A\"",
-    );
-    let two = (
-        "running = \"1350 W\"\npower_factor = 0.95",
-        "running = \"1350 W\"\npower_factor = 0.95\nwanted = \"must\"",
-    );
+    let main = ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", "inlet = \"TT-30P\"\nbreaker = \"20 A\"");
+    let two =
+        ("running = \"1350 W\"\npower_factor = 0.95", "running = \"1350 W\"\npower_factor = 0.95\nwanted = \"must\"");
     let noon = ("hours = [\"18:00-18:30\"]", "hours = [\"13:00-13:30\"]");
     let over = report(&[main, two, noon]);
     assert!(!found(&over, "OVER006").is_empty());
@@ -354,10 +265,7 @@ fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     assert_eq!(found.fix.key, "rest");
     let told = crate::words::Words::english().finding(found, &report.figures.loads);
     let why = told.why.replace('\u{a0}', " ");
-    assert!(
-        why.contains("it carries 27.1 A, of which 13.9 A is for three hours or more"),
-        "{why}"
-    );
+    assert!(why.contains("it carries 27.1 A, of which 13.9 A is for three hours or more"), "{why}");
     assert!(told.fix.contains("switch off what runs through it"));
 }
 
@@ -369,14 +277,7 @@ fn an_outlet_outside_is_at_the_end_of_its_cord() {
                   continuous = true\nplug = \"5-15P\"\non = \"porch\"\nhours = [\"19:00-21:00\"]\n\n[[load]]\nid = \"roof\"";
     let sound = report(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", lights)]);
     assert_eq!(found(&sound, "AIR005"), []);
-    let at = |id: &str| {
-        sound
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .find(|it| it.load.as_str() == id)
-    };
+    let at = |id: &str| sound.figures.sharing.placed.iter().find(|it| it.load.as_str() == id);
     assert_eq!(at("lights").map(|it| it.at.as_str()), Some("porch"));
     // At the generator itself there is none.
     let home = lights.replace("on = \"porch\"", "on = \"front\"");
@@ -420,16 +321,11 @@ fn a_homemade_camper_may_join_neutral_and_ground() {
 fn a_main_that_nobody_has_read_is_told_as_none() {
     let by_main = |breaker: &str| {
         let breaker = format!("inlet = \"5-15P\"\n{breaker}");
-        let report = report(&[
-            ("from = \"rv\"", "from = \"front\""),
-            ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", &breaker),
-        ]);
+        let report =
+            report(&[("from = \"rv\"", "from = \"front\""), ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", &breaker)]);
         let mut limits = report.figures.limits.iter();
         let limit = limits.find(|it| it.id == id("camper")).expect("it has one");
-        (
-            limit.set_by.id == id("camper"),
-            limit.set_by.reason == LimitReason::Breaker,
-        )
+        (limit.set_by.id == id("camper"), limit.set_by.reason == LimitReason::Breaker)
     };
     assert_eq!(by_main("breaker = \"12 A\"\n"), (true, true));
     assert_eq!(by_main(""), (true, false));

@@ -9,9 +9,7 @@
 
 use std::collections::BTreeMap;
 
-use super::unknowns::{
-    Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out,
-};
+use super::unknowns::{Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
@@ -36,17 +34,13 @@ fn reading(field: &str) -> (&str, Marking) {
     let read = match (thing.split('.').next().unwrap_or(thing), name) {
         // A main breaker is not among the outlets.
         ("box", "breaker") if !outlet => Marking::Other,
-        ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => {
-            Marking::Face
-        }
+        ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => Marking::Face,
         ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => Marking::Nameplate,
         ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => Marking::Neutral,
         ("box", "listed" | "bond") | ("box" | "generator", "leg") => Marking::Maker,
         ("box", "wire") if outlet => Marking::Maker,
         ("cord", "wire" | "conductors" | "outdoor") => Marking::Print,
-        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => {
-            Marking::Nameplate
-        }
+        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => Marking::Nameplate,
         _ => Marking::Other,
     };
     (thing, read)
@@ -55,11 +49,7 @@ fn reading(field: &str) -> (&str, Marking) {
 /// The same in this plan: of a thing that is not bought yet all stands on its package.
 fn reading_in<'f>(plan: &Plan, field: &'f str) -> (&'f str, Marking) {
     let (thing, read) = reading(field);
-    let read = if buy::is_to_buy(plan, thing) {
-        Marking::Package
-    } else {
-        read
-    };
+    let read = if buy::is_to_buy(plan, thing) { Marking::Package } else { read };
     (thing, read)
 }
 
@@ -79,10 +69,7 @@ fn together(plan: &Plan, one: &str, other: &str) -> bool {
 fn at_hand(field: &str, other: &str) -> bool {
     let ((thing, read), (of_other, read_too)) = (reading(field), reading(other));
     let name = other.rsplit('.').next();
-    let powers = matches!(
-        other,
-        "generator.voltage" | "generator.rated" | "generator.peak"
-    );
+    let powers = matches!(other, "generator.voltage" | "generator.rated" | "generator.peak");
     if powers && (read, read_too) == (Marking::Nameplate, Marking::Nameplate) {
         return thing == of_other;
     }
@@ -116,11 +103,7 @@ pub(super) fn looks(
     report: &Report,
     found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
 ) -> Vec<Look> {
-    let mut trials = Trials {
-        plan,
-        found_with,
-        known: BTreeMap::new(),
-    };
+    let mut trials = Trials { plan, found_with, known: BTreeMap::new() };
     let told = report.figures.troubles.iter();
     let told = told.filter_map(|trouble| report.findings_of(trouble).next());
     let refused = |id: &Id| {
@@ -129,9 +112,7 @@ pub(super) fn looks(
     };
     let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
     // What is still there, of all that rests on an unknown.
-    let mut left: Vec<&Finding> = told
-        .filter(|it| looked_at(plan, it).next().is_some() && !known(it))
-        .collect();
+    let mut left: Vec<&Finding> = told.filter(|it| looked_at(plan, it).next().is_some() && !known(it)).collect();
     let told = left.clone();
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
@@ -145,9 +126,7 @@ pub(super) fn looks(
             let fields = looked_at(plan, finding).filter(|field| alone || lasts(field));
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
-                let at = readings
-                    .iter()
-                    .position(|(its, _)| together(plan, its[0], field));
+                let at = readings.iter().position(|(its, _)| together(plan, its[0], field));
                 let at = at.unwrap_or_else(|| {
                     readings.push((vec![field], Weight::default()));
                     readings.len() - 1
@@ -207,10 +186,7 @@ pub(super) fn looks(
     }
     let (packages, mut looks): (Vec<Look>, Vec<Look>) =
         (looks.into_iter()).partition(|look| look.read == Marking::Package);
-    let mut now = Standing {
-        dangers: report.count(Signal::Danger),
-        warnings: report.count(Signal::Warning),
-    };
+    let mut now = Standing { dangers: report.count(Signal::Danger), warnings: report.count(Signal::Warning) };
     for at in 0..looks.len() {
         let then = Standing::of(plan, trials.found(&fields_of(&looks[..=at])));
         looks[at].dangers = now.dangers.saturating_sub(then.dangers);
@@ -268,10 +244,7 @@ impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
 
 /// All that is answered by these.
 fn fields_of(looks: &[Look]) -> Vec<String> {
-    looks
-        .iter()
-        .flat_map(|look| look.fields.iter().cloned())
-        .collect()
+    looks.iter().flat_map(|look| look.fields.iter().cloned()).collect()
 }
 
 /// What somebody looks at of what a finding rests on. For a caution nobody asks around.
@@ -313,10 +286,8 @@ pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
     let looks = &report.figures.looks;
     let dangers = looks.iter().rposition(|look| look.dangers > 0);
     let serious = report.findings.iter();
-    let serious: Vec<&str> = serious
-        .filter(|it| it.signal <= Signal::Warning)
-        .flat_map(|it| looked_at(plan, it))
-        .collect();
+    let serious: Vec<&str> =
+        serious.filter(|it| it.signal <= Signal::Warning).flat_map(|it| looked_at(plan, it)).collect();
     // A caution has time.
     let asked = |look: &Look| look.fields.iter().any(|it| serious.contains(&it.as_str()));
     let looks = looks.iter().enumerate().filter(|(_, look)| asked(look));
@@ -334,9 +305,7 @@ pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
             Signal::Warning => 4,
             Signal::Caution | Signal::Notice => return None,
         };
-        lead.rests_on
-            .is_empty()
-            .then_some((rank, Next::Trouble(at)))
+        lead.rests_on.is_empty().then_some((rank, Next::Trouble(at)))
     });
     let mut all: Vec<(u8, Next)> = looks.chain(known).collect();
     all.sort_by_key(|(rank, _)| *rank);
@@ -366,11 +335,7 @@ mod tests {
     fn what_is_read_at_one_thing_is_one_look() {
         let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&[]));
         for (one, other, same) in [
-            (
-                "generator.outlet.a.gfci",
-                "generator.outlet.b.breaker",
-                true,
-            ),
+            ("generator.outlet.a.gfci", "generator.outlet.b.breaker", true),
             ("box.b.outlet.a.gfci", "generator.outlet.a.gfci", false),
             ("cord.long.wire", "cord.long.conductors", true),
             ("cord.long.wire", "cord.short.wire", false),
@@ -398,20 +363,14 @@ mod tests {
     #[test]
     fn what_a_caution_rests_on_can_be_looked_at() {
         let looked_at = |plug: &str| {
-            let report = report(&[
-                ("neutral = \"bonded\"", "neutral = \"unknown\""),
-                ("bonding_plug = false", plug),
-            ]);
+            let report = report(&[("neutral = \"bonded\"", "neutral = \"unknown\""), ("bonding_plug = false", plug)]);
             assert_eq!(report.worst(), Some(Signal::Caution), "{plug}");
             assert_eq!(report.figures.next, []);
             let looks = report.figures.looks.into_iter();
             looks.flat_map(|it| it.fields).collect::<Vec<_>>()
         };
         let asked = looked_at("bonding_plug = \"unknown\"");
-        assert!(
-            asked.contains(&"generator.bonding_plug".to_owned()),
-            "{asked:?}"
-        );
+        assert!(asked.contains(&"generator.bonding_plug".to_owned()), "{asked:?}");
         assert_eq!(looked_at("bonding_plug = false"), [""; 0]);
     }
 
@@ -452,11 +411,7 @@ mod tests {
         let rests = &found.expect("it is too much").rests_on;
         assert!(rests.iter().any(|it| it.field == "generator.voltage"));
         let looks = &report.figures.looks;
-        let asked = |field: &str| {
-            looks
-                .iter()
-                .position(|it| it.fields.iter().any(|it| it == field))
-        };
+        let asked = |field: &str| looks.iter().position(|it| it.fields.iter().any(|it| it == field));
         let volts = asked("generator.voltage");
         assert!(volts.is_some(), "{looks:?}");
         assert_eq!(volts, asked("generator.rated"));

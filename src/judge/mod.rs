@@ -34,17 +34,13 @@ pub fn build(plan: &Plan) -> Report {
 /// The report of a plan that is judged already, with what rests on unknowns, what to look at, and what to do next.
 #[must_use]
 pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Report {
-    let Report {
-        findings, figures, ..
-    } = &mut report;
+    let Report { findings, figures, .. } = &mut report;
     let now = unknowns::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
     let again = |answered: &Plan, changes: Changes, wanted: Wanted<'_>, trial: &mut Figures| {
         let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(supply);
         let verdicts = Verdicts::of(answered, supply);
-        let limits = other
-            .as_ref()
-            .map(|supply| std::mem::replace(&mut trial.limits, limits(supply, &verdicts)));
+        let limits = other.as_ref().map(|supply| std::mem::replace(&mut trial.limits, limits(supply, &verdicts)));
         let loads = changes.loads.then(|| {
             let facts = loads::facts(answered);
             std::mem::replace(&mut trial.loads, facts)
@@ -97,11 +93,7 @@ pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let of_trial = |rule: &Rule| rule.worst <= down_to || rule.area == "air";
     let findings = rules::check_some(&facts, of_trial);
     figures.troubles = troubles::of_findings(plan, &findings);
-    Report {
-        format: FORMAT,
-        findings,
-        figures,
-    }
+    Report { format: FORMAT, findings, figures }
 }
 
 fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
@@ -112,14 +104,8 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     figures.troubles = troubles::of_findings(plan, &findings);
     figures.verdicts = verdicts::of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = verdicts::of_spare_parts(plan, supply);
-    figures
-        .verdicts
-        .extend(verdicts::lost(supply, &findings, &spare));
+    figures.verdicts.extend(verdicts::lost(supply, &findings, &spare));
     figures.verdicts.extend(spare);
     figures.spare = told;
-    Report {
-        format: FORMAT,
-        findings,
-        figures,
-    }
+    Report { format: FORMAT, findings, figures }
 }

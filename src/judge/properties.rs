@@ -22,25 +22,14 @@ fn dangers(plan: &Plan, report: &Report) -> Vec<(&'static str, Option<Id>)> {
 
 /// The same of all findings at least as bad as `signal`.
 fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, Option<Id>)> {
-    let loads: Vec<&Id> = report
-        .figures
-        .loads
-        .iter()
-        .flat_map(|load| [&load.id, &load.of])
-        .collect();
+    let loads: Vec<&Id> = report.figures.loads.iter().flat_map(|load| [&load.id, &load.of]).collect();
     let gear = |id: &&Id| !loads.contains(id) && plan.loads.iter().all(|load| load.id != **id);
     report
         .findings
         .iter()
         .filter(|finding| finding.signal <= signal)
         .flat_map(|finding| {
-            let mut parts: Vec<Option<Id>> = finding
-                .about
-                .iter()
-                .filter(gear)
-                .cloned()
-                .map(Some)
-                .collect();
+            let mut parts: Vec<Option<Id>> = finding.about.iter().filter(gear).cloned().map(Some).collect();
             if parts.is_empty() {
                 parts.push(None);
             }
@@ -51,12 +40,7 @@ fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, O
 
 /// The worst signal of a rule's findings.
 fn worst(report: &Report, code: &str) -> Option<Signal> {
-    report
-        .findings
-        .iter()
-        .filter(|finding| finding.code == code)
-        .map(|finding| finding.signal)
-        .min()
+    report.findings.iter().filter(|finding| finding.code == code).map(|finding| finding.signal).min()
 }
 
 /// The same plan with every id replaced.
@@ -98,11 +82,7 @@ fn ids(plan: &Plan) -> Vec<Id> {
     let outlets = plan.generator.outlets.iter().map(|it| &it.id);
     outlets
         .chain(plan.cords.iter().map(|it| &it.id))
-        .chain(
-            plan.boxes
-                .iter()
-                .flat_map(|it| std::iter::once(&it.id).chain(it.outlets.iter().map(|it| &it.id))),
-        )
+        .chain(plan.boxes.iter().flat_map(|it| std::iter::once(&it.id).chain(it.outlets.iter().map(|it| &it.id))))
         .chain(plan.loads.iter().map(|it| &it.id))
         .cloned()
         .collect()
@@ -111,11 +91,8 @@ fn ids(plan: &Plan) -> Vec<Id> {
 /// The report as JSON with its findings in an order that does not depend on ids.
 fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<String>) {
     let json = |it: &dyn Fn() -> serde_json::Result<String>| back(it().expect("it is JSON"));
-    let mut findings: Vec<String> = report
-        .findings
-        .iter()
-        .map(|finding: &Finding| json(&|| serde_json::to_string(finding)))
-        .collect();
+    let mut findings: Vec<String> =
+        report.findings.iter().map(|finding: &Finding| json(&|| serde_json::to_string(finding))).collect();
     // Troubles name findings by their places, and one that would go with two of them goes with the first.
     findings.sort();
     let mut figures = report.figures.clone();
@@ -136,11 +113,7 @@ fn config() -> ProptestConfig {
     if config.cases == 256 {
         config.cases = CASES;
     }
-    ProptestConfig {
-        max_global_rejects: 4 * config.cases,
-        failure_persistence: None,
-        ..config
-    }
+    ProptestConfig { max_global_rejects: 4 * config.cases, failure_persistence: None, ..config }
 }
 
 /// What is plugged in behind a cord.
@@ -163,12 +136,7 @@ impl Behind {
             up.any(|(_, node)| node.id == *cord && matches!(node.kind, NodeKind::Cord { .. }))
         };
         let behind = places.iter().filter(|(_, at)| passes(**at));
-        Self {
-            loads: behind.map(|(id, _)| id.clone()).collect(),
-            units: loads::units(plan).0,
-            places,
-            supply,
-        }
+        Self { loads: behind.map(|(id, _)| id.clone()).collect(), units: loads::units(plan).0, places, supply }
     }
 
     fn touches(&self, id: &Id) -> bool {
@@ -177,9 +145,7 @@ impl Behind {
 
     fn heats(&self) -> bool {
         let units = self.units.iter().filter(|unit| self.touches(&unit.id));
-        units
-            .into_iter()
-            .any(|unit| unit.draws() == Draws::Resistance)
+        units.into_iter().any(|unit| unit.draws() == Draws::Resistance)
     }
 
     /// What a load loses beside these, with the heaters behind the cord at their full current.
@@ -196,17 +162,10 @@ impl Behind {
                 one_leg: unit.one_leg,
             })
         };
-        let of = |id: &Id| {
-            self.units
-                .iter()
-                .find(|unit| unit.id == *id)
-                .and_then(running)
-        };
+        let of = |id: &Id| self.units.iter().find(|unit| unit.id == *id).and_then(running);
         let all: Vec<Running> = beside.iter().filter_map(of).collect();
         let own = of(own).expect("it is plugged in");
-        self.supply
-            .settled_flow(&all)
-            .map_or(self.supply.volts_of(&own), |flow| lost(flow.lost_by(&own)))
+        self.supply.settled_flow(&all).map_or(self.supply.volts_of(&own), |flow| lost(flow.lost_by(&own)))
     }
 }
 
@@ -617,18 +576,8 @@ mod forget {
 
     /// Takes back every answer of one kind; whether there were any.
     pub(super) fn one(plan: &mut Plan, which: usize) -> bool {
-        let Plan {
-            site,
-            generator,
-            cords,
-            boxes,
-            loads,
-            ..
-        } = plan;
-        let outlets = generator
-            .outlets
-            .iter_mut()
-            .chain(boxes.iter_mut().flat_map(|part| &mut part.outlets));
+        let Plan { site, generator, cords, boxes, loads, .. } = plan;
+        let outlets = generator.outlets.iter_mut().chain(boxes.iter_mut().flat_map(|part| &mut part.outlets));
         match which {
             0 => take(&mut site.ground),
             1 => take(&mut site.sleepers_at),
@@ -651,10 +600,7 @@ mod forget {
             14 => all(cords.iter_mut().map(|it| &mut it.gfci)),
             15 => all(boxes.iter_mut().map(|it| &mut it.bond)),
             16 => all(boxes.iter_mut().map(|it| &mut it.listed)),
-            17 => all(boxes
-                .iter_mut()
-                .flat_map(|it| &mut it.outlets)
-                .map(|it| &mut it.breaker)),
+            17 => all(boxes.iter_mut().flat_map(|it| &mut it.outlets).map(|it| &mut it.breaker)),
             18 => take(&mut site.stands),
             // Silence about it is the same.
             19 => std::mem::take(&mut site.stands).is_known(),
@@ -678,33 +624,26 @@ mod forget {
                 let usual = of_kind(load.kind).running;
                 let (factor, plug) = (load.power_factor, load.plug);
                 // What its plug cannot carry is no answer (POWER009).
-                let fits = |draw: &Draw| {
-                    plug.known()
-                        .is_none_or(|plug| least_current(draw, factor, *plug) <= plug.0.rating())
-                };
-                let usual = |draw: &Draw| {
-                    matches!(draw, Draw::Power(power) if *power <= usual) && fits(draw)
-                };
+                let fits =
+                    |draw: &Draw| plug.known().is_none_or(|plug| least_current(draw, factor, *plug) <= plug.0.rating());
+                let usual = |draw: &Draw| matches!(draw, Draw::Power(power) if *power <= usual) && fits(draw);
                 within(&mut load.running, usual) | any
             }),
             30 => all(outlets.map(|it| &mut it.leg)),
             // The listing of a box answers for its wire.
-            31 => boxes
-                .iter_mut()
-                .filter(|it| it.listed != Answer::Known(true))
-                .flat_map(|it| &mut it.outlets)
-                .fold(false, |any, outlet| {
+            31 => boxes.iter_mut().filter(|it| it.listed != Answer::Known(true)).flat_map(|it| &mut it.outlets).fold(
+                false,
+                |any, outlet| {
                     let least = wiring_ampacity(UNKNOWN_WIRING);
                     within(&mut outlet.wire, |wire| wiring_ampacity(*wire) >= least) | any
-                }),
+                },
+            ),
             32 => {
                 let taken: Vec<Current> = starts(loads);
                 loads
                     .iter_mut()
                     .zip(taken)
-                    .fold(false, |any, (load, most)| {
-                        within(&mut load.starting_current, |it| *it <= most) | any
-                    })
+                    .fold(false, |any, (load, most)| within(&mut load.starting_current, |it| *it <= most) | any)
             }
             // Where none is, what needs 240 V is told so; so is what has no plug for it (FIT006).
             33 if generator.voltage == Answer::Known(System::V120_240) => {

@@ -28,19 +28,11 @@ enum Of {
 }
 
 const fn of_part(clears: &'static [(&'static str, &'static str)]) -> Deed {
-    Deed {
-        clears,
-        also: &[],
-        of: Of::Common,
-    }
+    Deed { clears, also: &[], of: Of::Common }
 }
 
 const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
-    Deed {
-        clears,
-        also: &[],
-        of: Of::All,
-    }
+    Deed { clears, also: &[], of: Of::All }
 }
 
 const DEEDS: &[Deed] = &[
@@ -66,21 +58,13 @@ const DEEDS: &[Deed] = &[
     // Another cord with as many wires as it needs, which may be as thin and as little protected.
     of_part(&[("SHOCK011", "leave"), ("CORD004", "replace")]),
     // Read the print on it.
-    of_part(&[
-        ("CORD002", "look"),
-        ("CORD004", "count"),
-        ("SHOCK011", "count"),
-    ]),
+    of_part(&[("CORD002", "look"), ("CORD004", "count"), ("SHOCK011", "count")]),
     // See how it lies.
     of_part(&[("CORD003", "look"), ("CORD006", "unwind")]),
     // Add up what is on.
     of_all(&[("OVER003", "*")]),
     // Lay it out.
-    of_part(&[
-        ("CORD003", "unwind"),
-        ("CORD001", "unwind"),
-        ("CORD006", "unwind"),
-    ]),
+    of_part(&[("CORD003", "unwind"), ("CORD001", "unwind"), ("CORD006", "unwind")]),
     // Another box, or none.
     of_part(&[
         ("OVER001", "receptacle"),
@@ -124,20 +108,11 @@ const DEEDS: &[Deed] = &[
         ("FIT004", "refused-here"),
     ]),
     // The same, one cord ahead of another.
-    of_part(&[
-        ("SHOCK001", "first"),
-        ("SHOCK009", "*"),
-        ("FIT004", "refused"),
-        ("FIT004", "refused-here"),
-    ]),
+    of_part(&[("SHOCK001", "first"), ("SHOCK009", "*"), ("FIT004", "refused"), ("FIT004", "refused-here")]),
     // A camper's feed: an outlet or a cord with a GFCI.
     of_all(&[("SHOCK001", "camper"), ("OVER005", "set")]),
     // Find out what the neutral does.
-    of_all(&[
-        ("SHOCK002", "*"),
-        ("SHOCK004", "find-out"),
-        ("SHOCK013", "plug-look"),
-    ]),
+    of_all(&[("SHOCK002", "*"), ("SHOCK004", "find-out"), ("SHOCK013", "plug-look")]),
     // Take turns, or run it at another hour. Then no part on the way is asked for too much; but what moves to
     // another breaker asks the generator for as much.
     Deed {
@@ -164,21 +139,13 @@ const DEEDS: &[Deed] = &[
     // The same where the turns are told of a part: of the generator they clear what is of the same things.
     Deed {
         clears: &[("OVER006", "turns-only")],
-        also: &[
-            ("POWER001", "turns"),
-            ("POWER002", "again"),
-            ("POWER002", "fewer"),
-        ],
+        also: &[("POWER001", "turns"), ("POWER002", "again"), ("POWER002", "fewer")],
         of: Of::Within,
     },
     // A rest before three hours are up.
     of_part(&[("OVER002", "rest"), ("CORD008", "*")]),
     // One heavy cord.
-    Deed {
-        clears: &[("CORD008", "*")],
-        also: &[("VOLT001", "thicker")],
-        of: Of::Within,
-    },
+    Deed { clears: &[("CORD008", "*")], also: &[("VOLT001", "thicker")], of: Of::Within },
     // A part for which it is too much.
     of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
     // Leave it unused, until there is 240 V for it.
@@ -205,9 +172,7 @@ const UNUSED: &[(&str, &str)] = &[
 #[must_use]
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
-    let all: Vec<Cleared<'_>> = (findings.iter())
-        .map(|finding| Cleared::of(plan, finding))
-        .collect();
+    let all: Vec<Cleared<'_>> = (findings.iter()).map(|finding| Cleared::of(plan, finding)).collect();
     for (at, finding) in findings.iter().enumerate() {
         // The first, if several would clear it: the gravest is done first, and then it is gone. In two of them it
         // would be counted twice.
@@ -219,10 +184,7 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
         match same {
             Some(trouble) => {
                 trouble.findings.push(at);
-                let more = finding
-                    .about
-                    .iter()
-                    .filter(|id| !trouble.about.contains(id));
+                let more = finding.about.iter().filter(|id| !trouble.about.contains(id));
                 let more: Vec<Id> = more.cloned().collect();
                 trouble.about.extend(more);
             }
@@ -258,11 +220,7 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
         _ => &[],
     };
     let of_box = finding.code == "SHOCK013" && matches!(finding.fix.key, "box" | "box-look");
-    let about = if of_box && !more.is_empty() {
-        &[]
-    } else {
-        finding.about.as_slice()
-    };
+    let about = if of_box && !more.is_empty() { &[] } else { finding.about.as_slice() };
     about.iter().chain(more)
 }
 
@@ -348,8 +306,7 @@ mod tests {
                 ("hours = [\"18:00-23:00\"]", "hours = [\"06:00-23:00\"]"),
                 ("rated = \"3600 W\"", "rated = \"1540 W\""),
             ]);
-            let of_power =
-                |trouble: &&Trouble| report.findings[trouble.findings[0]].code == "POWER001";
+            let of_power = |trouble: &&Trouble| report.findings[trouble.findings[0]].code == "POWER001";
             let count = report.figures.troubles.iter().filter(of_power).count();
             assert_eq!(count, expected, "{hours}");
         }
@@ -360,10 +317,7 @@ mod tests {
     fn four_wires_clear_no_breaker_that_is_too_big() {
         let report = report(&[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            (
-                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
-                "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
-            ),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"14-50R\"\nbreaker = \"50 A\" # twist"),
             (
                 "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
                 "plug = \"14-50P\"\nends = [\"L5-30R\", \"L5-30R\"] # long",
@@ -380,10 +334,7 @@ mod tests {
     /// Every rule and remedy that is stated is one that there is.
     #[test]
     fn what_deeds_clear_is_found_by_some_rule() {
-        for (code, fix) in DEEDS
-            .iter()
-            .flat_map(|deed| deed.clears.iter().chain(deed.also))
-        {
+        for (code, fix) in DEEDS.iter().flat_map(|deed| deed.clears.iter().chain(deed.also)) {
             let rule = rules::find(code).unwrap_or_else(|| panic!("no rule {code}"));
             assert!(*fix == "*" || rule.fixes.contains(fix), "{code} {fix}");
         }
@@ -403,11 +354,7 @@ mod tests {
                     }
                 }
                 told.sort_unstable();
-                assert_eq!(
-                    told,
-                    (0..report.findings.len()).collect::<Vec<_>>(),
-                    "{edits:?}"
-                );
+                assert_eq!(told, (0..report.findings.len()).collect::<Vec<_>>(), "{edits:?}");
             }
         }
     }
@@ -417,10 +364,7 @@ mod tests {
     #[test]
     fn no_two_troubles_have_one_title() {
         let words = crate::words::Words::english();
-        let bonds = [
-            ("bond = false", "bond = true"),
-            ("bonding_plug = false", "bonding_plug = true"),
-        ];
+        let bonds = [("bond = false", "bond = true"), ("bonding_plug = false", "bonding_plug = true")];
         let fires = rules::all().flat_map(|rule| rule.fires.iter().copied());
         for edits in fires.chain([&bonds[..]]) {
             let report = report(edits);
@@ -439,19 +383,11 @@ mod tests {
     fn codes(edits: &[(&str, &str)], lead: &str) -> Vec<&'static str> {
         let report = report(edits);
         let all = report.figures.troubles.iter();
-        let codes = all.map(|trouble| -> Vec<&str> {
-            trouble
-                .findings
-                .iter()
-                .map(|at| report.findings[*at].code)
-                .collect()
-        });
+        let codes =
+            all.map(|trouble| -> Vec<&str> { trouble.findings.iter().map(|at| report.findings[*at].code).collect() });
         let found = codes.filter(|codes| codes[0] == lead).collect::<Vec<_>>();
         assert_eq!(found.len(), 1, "{lead}: {found:?}");
-        found[0]
-            .iter()
-            .map(|code| rules::find(code).expect("a rule").code)
-            .collect()
+        found[0].iter().map(|code| rules::find(code).expect("a rule").code).collect()
     }
 
     /// A thin cord that a kettle asks too much of, indoors besides: one cord to replace.
@@ -466,22 +402,15 @@ mod tests {
         let all = ["CORD004", "CORD002"];
         assert!(all.iter().all(|code| found.contains(code)), "{found:?}");
         // A second fault, of another part, is a trouble of its own.
-        let too = [
-            thin[0],
-            thin[1],
-            thin[2],
-            ("listed = true", "listed = false"),
-        ];
+        let too = [thin[0], thin[1], thin[2], ("listed = true", "listed = false")];
         assert_eq!(codes(&too, "SHOCK006"), ["SHOCK006"]);
     }
 
     /// An engine in a van near people; a breathing machine at night; a heater at no known hour.
     #[test]
     fn what_the_air_asks_for_is_told_once() {
-        let shut = [
-            ("sleepers_at = \"60 ft\"", "sleepers_at = \"12 ft\""),
-            ("stands = \"roof\"", "stands = \"enclosed\""),
-        ];
+        let shut =
+            [("sleepers_at = \"60 ft\"", "sleepers_at = \"12 ft\""), ("stands = \"roof\"", "stands = \"enclosed\"")];
         // Far from people is not out of the van: each has its own line.
         assert_eq!(codes(&shut, "AIR001"), ["AIR001"]);
         assert_eq!(codes(&shut, "AIR003"), ["AIR003"]);
@@ -496,19 +425,10 @@ mod tests {
         // A battery is one thing to get, but what HEALTH001 says of oxygen stands nowhere else.
         assert_eq!(codes(&life, "AIR006"), ["AIR006"]);
         assert_eq!(codes(&life, "HEALTH001"), ["HEALTH001"]);
-        let heater = [
-            ("hours = [\"18:30-19:00\"]", ""),
-            ("continuous = false # kettle", "continuous = true"),
-            life[2],
-        ];
+        let heater = [("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true"), life[2]];
         assert_eq!(codes(&heater, "AIR006"), ["AIR006", "HEALTH002"]);
         // Of another thing, another deed.
-        let fan = [
-            heater[0],
-            heater[1],
-            heater[2],
-            (hours, "hours = [\"18:00-06:00\"]"),
-        ];
+        let fan = [heater[0], heater[1], heater[2], (hours, "hours = [\"18:00-06:00\"]")];
         assert_eq!(codes(&fan, "AIR006"), ["AIR006"]);
     }
 
@@ -523,25 +443,13 @@ mod tests {
         ];
         let found = report(&joined);
         let about: Vec<_> = ["SHOCK004", "SHOCK013"]
-            .map(|code| {
-                found
-                    .findings
-                    .iter()
-                    .find(|it| it.code == code)
-                    .expect("it is found")
-            })
+            .map(|code| found.findings.iter().find(|it| it.code == code).expect("it is found"))
             .iter()
             .map(|finding| finding.about.clone())
             .collect();
-        assert!(
-            about[0].iter().all(|id| !about[1].contains(id)),
-            "{about:?}"
-        );
+        assert!(about[0].iter().all(|id| !about[1].contains(id)), "{about:?}");
         let together = found.figures.troubles.iter().any(|trouble| {
-            let codes: Vec<_> = found
-                .findings_of(trouble)
-                .map(|finding| finding.code)
-                .collect();
+            let codes: Vec<_> = found.findings_of(trouble).map(|finding| finding.code).collect();
             codes.contains(&"SHOCK004") && codes.contains(&"SHOCK013")
         });
         assert!(together);
@@ -551,19 +459,14 @@ mod tests {
     #[test]
     fn a_cord_that_stays_at_home_is_told_once() {
         let ends = |ends: &str| {
-            format!(
-                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [{ends}]\n[[box]]"
-            )
+            format!("[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [{ends}]\n[[box]]")
         };
         for (some, end) in [("one", "\"5-20R\""), ("two", "\"5-20R\", \"5-20R\"")] {
             let trap = ends(end);
             let report = report(&[
                 ("air = \"59 °F\"", "air = \"60 °C\""),
                 ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-                (
-                    "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
-                    "shape = \"6-20R\"\nbreaker = \"20 A\"",
-                ),
+                ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
                 ("[[box]]", trap.as_str()),
             ]);
             let of_trap = report.figures.troubles.iter().filter(|it| {
@@ -608,18 +511,10 @@ mod tests {
         ];
         assert_eq!(codes(&beside, "OVER002"), ["OVER002"]);
         // On a heavier cord no volts are lost either; of the fan behind the same cord that is not said.
-        let far = [
-            long[0],
-            ("running = \"1500 W\"", "running = \"1400 W\""),
-            ("length = \"50 ft\"", "length = \"200 ft\""),
-        ];
+        let far =
+            [long[0], ("running = \"1500 W\"", "running = \"1400 W\""), ("length = \"50 ft\"", "length = \"200 ft\"")];
         assert_eq!(codes(&far, "CORD008"), ["CORD008"]);
-        let alone = [
-            far[0],
-            far[1],
-            far[2],
-            ("on = \"right\" # fan", "on = \"front\""),
-        ];
+        let alone = [far[0], far[1], far[2], ("on = \"right\" # fan", "on = \"front\"")];
         assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
     }
 
@@ -628,10 +523,9 @@ mod tests {
     #[test]
     fn what_got_hot_is_a_trouble_of_its_own() {
         let hot = ("coiled = false # long", "coiled = false\nhot = true");
-        for guess in [
-            ("wire = \"10 AWG\" # long", "wire = \"unknown\""),
-            ("conductors = 3 # long", "conductors = \"unknown\""),
-        ] {
+        for guess in
+            [("wire = \"10 AWG\" # long", "wire = \"unknown\""), ("conductors = 3 # long", "conductors = \"unknown\"")]
+        {
             let found = report(&[hot, guess]);
             let mut troubles = found.figures.troubles.iter();
             let first = |trouble: &crate::report::Trouble| found.findings[trouble.findings[0]].code;
@@ -643,18 +537,10 @@ mod tests {
     /// Two cords with one fault each are two things to do.
     #[test]
     fn two_parts_are_two_troubles() {
-        let found = report(&[
-            ("coiled = false # long", "coiled = true"),
-            ("gfci = true # left", "gfci = false"),
-        ]);
+        let found = report(&[("coiled = false # long", "coiled = true"), ("gfci = true # left", "gfci = false")]);
         let of = |code: &str| {
             let mut all = found.figures.troubles.iter();
-            all.position(|trouble| {
-                trouble
-                    .findings
-                    .iter()
-                    .any(|at| found.findings[*at].code == code)
-            })
+            all.position(|trouble| trouble.findings.iter().any(|at| found.findings[*at].code == code))
         };
         assert!(of("CORD003").is_some() && of("SHOCK001").is_some());
         assert_ne!(of("CORD003"), of("SHOCK001"));

@@ -58,16 +58,8 @@ impl Standing {
     /// As they are told: of two that one deed clears, nothing is gone when one is left.
     pub(super) fn of(plan: &Plan, findings: &[Finding]) -> Self {
         let troubles = of_findings(plan, serious(findings));
-        let count = |signal: Signal| {
-            troubles
-                .iter()
-                .filter(|trouble| trouble.signal == signal)
-                .count()
-        };
-        Self {
-            dangers: count(Signal::Danger),
-            warnings: count(Signal::Warning),
-        }
+        let count = |signal: Signal| troubles.iter().filter(|trouble| trouble.signal == signal).count();
+        Self { dangers: count(Signal::Danger), warnings: count(Signal::Warning) }
     }
 }
 
@@ -82,45 +74,27 @@ pub(super) struct Changes {
 
 impl Changes {
     /// All that there is.
-    const ALL: Self = Self {
-        supply: true,
-        loads: true,
-    };
+    const ALL: Self = Self { supply: true, loads: true };
 
     /// What answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {
-        fields.iter().map(|field| Self::of(field)).fold(
-            Self {
-                supply: false,
-                loads: false,
-            },
-            |all, one| Self {
-                supply: all.supply || one.supply,
-                loads: all.loads || one.loads,
-            },
-        )
+        fields.iter().map(|field| Self::of(field)).fold(Self { supply: false, loads: false }, |all, one| Self {
+            supply: all.supply || one.supply,
+            loads: all.loads || one.loads,
+        })
     }
 
     /// What an answer to this field can change.
     fn of(field: &str) -> Self {
-        Self {
-            supply: changes_supply(field),
-            loads: field.starts_with("load.") || field == "generator.voltage",
-        }
+        Self { supply: changes_supply(field), loads: field.starts_with("load.") || field == "generator.voltage" }
     }
 }
 
 /// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
 /// the set.
 fn changes_supply(field: &str) -> bool {
-    const ROUND_THE_SET: [&str; 6] = [
-        "site.ground",
-        "site.sleepers_at",
-        "site.co_alarm",
-        "site.feeds_building",
-        "site.stands",
-        "site.people_sleep",
-    ];
+    const ROUND_THE_SET: [&str; 6] =
+        ["site.ground", "site.sleepers_at", "site.co_alarm", "site.feeds_building", "site.stands", "site.people_sleep"];
     !field.starts_with("load.") && !ROUND_THE_SET.contains(&field)
 }
 
@@ -175,9 +149,7 @@ impl Answers {
 pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
     let new = |other: &Finding| {
         other.area == finding.area
-            && now.iter().all(|it| {
-                it.code != other.code || it.about != other.about || it.signal > other.signal
-            })
+            && now.iter().all(|it| it.code != other.code || it.about != other.about || it.signal > other.signal)
     };
     // What is too much by itself, and then only beside others, is eased.
     let alone = |finding: &Finding| finding.fix.key.ends_with("alone");
@@ -292,30 +264,18 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
 }
 
 /// Those of these fields whose best answer helps by itself, else those that help together.
-pub(super) fn that_suffice(
-    plan: &Plan,
-    mut fields: Vec<String>,
-    helps: impl Fn(&Plan) -> bool,
-) -> Vec<String> {
+pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(&Plan) -> bool) -> Vec<String> {
     let alone = |field: &String| {
         let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
         both.iter().flatten().any(&helps)
     };
-    let by_itself: Vec<String> = fields
-        .iter()
-        .filter(|field| alone(field))
-        .cloned()
-        .collect();
+    let by_itself: Vec<String> = fields.iter().filter(|field| alone(field)).cloned().collect();
     if !by_itself.is_empty() {
         return by_itself;
     }
     fields.retain(|field| answered(plan, field, answer).is_some());
     let together = |fields: &[String]| helps(&all_answered(plan, fields));
-    if together(&fields) {
-        needed(fields, together)
-    } else {
-        Vec::new()
-    }
+    if together(&fields) { needed(fields, together) } else { Vec::new() }
 }
 
 /// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
@@ -344,10 +304,7 @@ pub(super) fn answers(
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
     // What the deed for something graver clears goes with that, and what it rests on is not worth a look.
     let leads = figures.troubles.iter().filter_map(|it| it.findings.first());
-    let told: Vec<usize> = leads
-        .copied()
-        .filter(|at| *at < serious(findings).len())
-        .collect();
+    let told: Vec<usize> = leads.copied().filter(|at| *at < serious(findings).len()).collect();
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
@@ -365,18 +322,13 @@ pub(super) fn answers(
             let (limits, found) = again(&answered, Changes::of(field), &counts, figures);
             // Most answers change nothing that is serious.
             let same = serious(&found) == serious(findings);
-            let then = if same {
-                now
-            } else {
-                Standing::of(plan, &found)
-            };
+            let then = if same { now } else { Standing::of(plan, &found) };
             let rests = (asked.iter()).filter(|at| {
                 let finding = &findings[**at];
                 tells_of(finding, field) && eased(finding, findings, &found)
             });
             let rests: Vec<(usize, String)> = rests.map(|at| (*at, field.clone())).collect();
-            let better =
-                then.dangers < now.dangers || then.warnings < now.warnings || limits > limits_now;
+            let better = then.dangers < now.dangers || then.warnings < now.warnings || limits > limits_now;
             let is_told = |(at, _): &(usize, String)| told.contains(at);
             let matters = better || rests.iter().any(is_told);
             if matters && !answers.matters.contains(field) {
@@ -402,8 +354,7 @@ pub(super) fn answers(
     if tried.len() > 1 && !several.is_empty() {
         // Whether a danger is cleared its own rule says.
         let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);
-        let found_with =
-            |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, &own, figures).1;
+        let found_with = |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, &own, figures).1;
         answers.rest_on_several(findings, &several, tried, found_with);
     }
     // What several make together comes last, and is told where it was assumed.
@@ -460,15 +411,9 @@ mod tests {
     fn what_is_too_much_for_one_half_rests_on_how_it_is_shared() {
         let report = report(&[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            (
-                "shape = \"L5-30R\"\nbreaker",
-                "shape = \"L14-30R\"\nbreaker",
-            ),
+            ("shape = \"L5-30R\"\nbreaker", "shape = \"L14-30R\"\nbreaker"),
             ("from = \"twist\"\nplug", "plug"),
-            (
-                "running = \"1500 W\"",
-                "running = \"3000 W\"\nvoltage = \"120/240 V\"",
-            ),
+            ("running = \"1500 W\"", "running = \"3000 W\"\nvoltage = \"120/240 V\""),
             ("plug = \"5-15P\" # kettle", "plug = \"L14-30P\""),
             ("on = \"left\" # kettle", "on = \"twist\""),
             ("on = \"right\" # fan", "on = \"front\""),
@@ -481,29 +426,19 @@ mod tests {
 
     /// The same without anything left out: the supply, what loads draw and every rule anew.
     fn plainly(plan: &Plan) -> Answers {
-        let Report {
-            findings,
-            mut figures,
-            ..
-        } = judge(plan);
+        let Report { findings, mut figures, .. } = judge(plan);
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
         let now = sum_of_limits(&figures, &supply, &verdicts);
-        answers(
-            plan,
-            &mut figures,
-            &findings,
-            now,
-            |answered, _, _, figures| {
-                let supply = Supply::build(answered);
-                let mut figures = figures.clone();
-                let verdicts = Verdicts::of(answered, &supply);
-                figures.limits = limits(&supply, &verdicts);
-                figures.loads = loads::facts(answered);
-                let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-                (sum_of_limits(&figures, &supply, &verdicts), found)
-            },
-        )
+        answers(plan, &mut figures, &findings, now, |answered, _, _, figures| {
+            let supply = Supply::build(answered);
+            let mut figures = figures.clone();
+            let verdicts = Verdicts::of(answered, &supply);
+            figures.limits = limits(&supply, &verdicts);
+            figures.loads = loads::facts(answered);
+            let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
+            (sum_of_limits(&figures, &supply, &verdicts), found)
+        })
     }
 
     proptest! {
@@ -531,18 +466,9 @@ mod tests {
         ("box.gfci", "a plan file has no such field"),
         ("cord.leg", "a plan file has no such field"),
         ("generator.noise.full_load", "a plan file has no such field"),
-        (
-            "load.plug",
-            "what was taken is the usual plug, which fits most",
-        ),
-        (
-            "load.backup",
-            "a battery nobody told of is bought, not found out",
-        ),
-        (
-            "site.quiet_hours",
-            "set by a host, as late as anybody's night",
-        ),
+        ("load.plug", "what was taken is the usual plug, which fits most"),
+        ("load.backup", "a battery nobody told of is bought, not found out"),
+        ("site.quiet_hours", "set by a host, as late as anybody's night"),
         ("load.hours", "chosen, not found out; POWER001 asks for it"),
         ("generator.runtime", CAUTION),
         ("generator.noise", CAUTION),
@@ -566,10 +492,7 @@ mod tests {
     /// words for (`assume-KEY`), each with an answer of its own or a reason why there is none.
     #[test]
     fn every_unknown_has_an_answer_or_a_reason_why_not() {
-        let words = [
-            include_str!("../../i18n/en/assume.ftl"),
-            include_str!("../../i18n/en/rules-assume.ftl"),
-        ];
+        let words = [include_str!("../../i18n/en/assume.ftl"), include_str!("../../i18n/en/rules-assume.ftl")];
         let mut unseen: BTreeSet<&str> = words
             .iter()
             .flat_map(|text| text.lines())
@@ -611,10 +534,8 @@ mod tests {
         let mut plan = plan.clone();
         let set = &mut plan.generator;
         if set.runtime.is_empty() {
-            set.runtime = vec![Runtime {
-                load: Percent::from_millipercent(100_000),
-                lasts: Hours::from_millihours(9_000),
-            }];
+            set.runtime =
+                vec![Runtime { load: Percent::from_millipercent(100_000), lasts: Hours::from_millihours(9_000) }];
         }
         if !set.noise.is_known() {
             set.noise = Answer::Missing;
@@ -626,10 +547,7 @@ mod tests {
     fn gone(now: &[Finding], then: &[Finding]) -> Vec<(&'static str, Signal)> {
         let told = |found: &Finding| (found.code, found.signal);
         let then: Vec<_> = then.iter().map(told).collect();
-        now.iter()
-            .map(told)
-            .filter(|found| !then.contains(found))
-            .collect()
+        now.iter().map(told).filter(|found| !then.contains(found)).collect()
     }
 
     proptest! {
@@ -697,14 +615,8 @@ mod tests {
     #[test]
     fn what_nobody_knows_of_sets_that_run_as_one_is_looked_at() {
         for (text, field) in [
-            (
-                "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
-                "generator.parallel.kit",
-            ),
-            (
-                "parallel = { sets = 2, limit = \"30 A\", kit = true }",
-                "generator.inverter",
-            ),
+            ("inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }", "generator.parallel.kit"),
+            ("parallel = { sets = 2, limit = \"30 A\", kit = true }", "generator.inverter"),
         ] {
             let found = first_look(&[("inverter = false", text)]);
             assert_eq!(found, Some((field.to_owned(), 1, 0)));
@@ -745,29 +657,18 @@ mod tests {
     fn what_several_unknowns_make_together_names_them_all() {
         let rests_on = |edits: &[(&str, &str)], code: &str| -> Vec<String> {
             let report = report(edits);
-            let found = report
-                .findings
-                .iter()
-                .find(|it| it.code == code)
-                .expect("found");
+            let found = report.findings.iter().find(|it| it.code == code).expect("found");
             assert_eq!(found.signal, Signal::Danger);
             found.rests_on.iter().map(|it| it.field.clone()).collect()
         };
         let breaker = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
         let wire = ("wire = \"10 AWG\" # long", "wire = \"unknown\"");
         let both = ["generator.outlet.twist.breaker", "cord.long.wire"];
-        for (edits, expected) in [
-            (vec![breaker], &both[..1]),
-            (vec![wire], &both[1..]),
-            (vec![breaker, wire], &both[..]),
-        ] {
+        for (edits, expected) in
+            [(vec![breaker], &both[..1]), (vec![wire], &both[1..]), (vec![breaker, wire], &both[..])]
+        {
             let found = rests_on(&edits, "OVER001");
-            assert!(
-                expected
-                    .iter()
-                    .all(|it| found.iter().any(|field| field == it)),
-                "{found:?}"
-            );
+            assert!(expected.iter().all(|it| found.iter().any(|field| field == it)), "{found:?}");
             assert_eq!(found.len(), expected.len(), "{found:?}");
         }
     }
@@ -785,15 +686,9 @@ mod tests {
                 ("breaker = \"15 A\" # right\n", ""),
                 ("wire = \"14 AWG\" # right\n", ""),
             ]);
-            let found = report
-                .findings
-                .iter()
-                .any(|it| it.code == "OVER001" && it.signal == Signal::Danger);
+            let found = report.findings.iter().any(|it| it.code == "OVER001" && it.signal == Signal::Danger);
             let mut matters = report.figures.matters.iter();
-            (
-                found,
-                matters.any(|field| field.rsplit('.').next() == Some("wire")),
-            )
+            (found, matters.any(|field| field.rsplit('.').next() == Some("wire")))
         };
         assert_eq!(wires("breaker = \"30 A\""), (true, false));
         assert_eq!(wires("breaker = \"15 A\""), (true, true));
@@ -811,12 +706,7 @@ mod tests {
                 ("from = \"long\"", "from = \"long.1\""),
             ]);
             let found = report.findings.iter().find(|it| it.code == "OVER001");
-            found.map(|it| {
-                it.rests_on
-                    .iter()
-                    .map(|it| it.field.clone())
-                    .collect::<Vec<_>>()
-            })
+            found.map(|it| it.rests_on.iter().map(|it| it.field.clone()).collect::<Vec<_>>())
         };
         let peak = vec!["generator.peak".to_owned()];
         assert_eq!(splitter("peak = \"unknown\""), Some(peak));
@@ -835,20 +725,10 @@ mod tests {
     /// Measured by doing it: the report with the answer in the plan has so many dangers fewer.
     #[test]
     fn what_is_promised_is_what_the_answer_does() {
-        let unknown = [
-            ("ground = \"wet\"", "ground = \"unknown\""),
-            ("gfci = true # left", "gfci = \"unknown\""),
-        ];
-        let known = [
-            ("ground = \"wet\"", "ground = \"unknown\""),
-            ("gfci = true # left", "gfci = true"),
-        ];
+        let unknown = [("ground = \"wet\"", "ground = \"unknown\""), ("gfci = true # left", "gfci = \"unknown\"")];
+        let known = [("ground = \"wet\"", "ground = \"unknown\""), ("gfci = true # left", "gfci = true")];
         let dangers = |edits: &[(&str, &str)]| {
-            report(edits)
-                .findings
-                .iter()
-                .filter(|found| found.signal == crate::report::Signal::Danger)
-                .count()
+            report(edits).findings.iter().filter(|found| found.signal == crate::report::Signal::Danger).count()
         };
         // Dry ground would clear the danger as well; of equals the first in the list is told.
         let (field, cleared, _) = first_look(&unknown).expect("there is something");
@@ -880,11 +760,7 @@ mod tests {
             assert!(report.figures.assumed.len() > MOST);
             let mut found = report.findings.iter().filter(|it| it.code == "SHOCK005");
             let rests = &found.next().expect("it is found").rests_on;
-            assert_eq!(
-                rests.iter().any(|it| it.field == "box.box.bond"),
-                guessed,
-                "{rests:?}"
-            );
+            assert_eq!(rests.iter().any(|it| it.field == "box.box.bond"), guessed, "{rests:?}");
         }
     }
 
@@ -914,11 +790,7 @@ mod tests {
             let matters = |field: String| figures.matters.contains(&field);
             assert!(matters(format!("cord.{cord}.wire")));
             assert!(matters("generator.outlet.front.breaker".to_owned()));
-            assert!(
-                figures.matters.iter().map(assumed).is_sorted(),
-                "{:?}",
-                figures.matters
-            );
+            assert!(figures.matters.iter().map(assumed).is_sorted(), "{:?}", figures.matters);
         }
     }
 

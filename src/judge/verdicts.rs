@@ -3,9 +3,7 @@
 use super::trial;
 use super::unknowns::{all_answered, cleared};
 use crate::plan::{Id, Plan};
-use crate::report::{
-    Admits, Because, EnergyUse, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling,
-};
+use crate::report::{Admits, Because, EnergyUse, Figures, Finding, GfciCord, Sharing, Signal, Verdict, telling};
 use crate::rules;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
@@ -39,10 +37,8 @@ pub(super) fn of_points(
         let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        let loads: Vec<Id> = placed
-            .map(|placed| placed.load.clone())
-            .filter(|load| receptacle && figures.may_run(load))
-            .collect();
+        let loads: Vec<Id> =
+            placed.map(|placed| placed.load.clone()).filter(|load| receptacle && figures.may_run(load)).collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
         points.push(Verdict {
@@ -62,19 +58,11 @@ pub(super) fn of_points(
             }),
             gfci_cord: verdicts.guard_goes(ix).map(|into| GfciCord {
                 into: id(into).clone(),
-                ahead_of: verdicts
-                    .to_go_past(into)
-                    .into_iter()
-                    .map(|part| id(part).clone())
-                    .collect(),
+                ahead_of: verdicts.to_go_past(into).into_iter().map(|part| id(part).clone()).collect(),
             }),
             only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time,
-            not_together: if one_at_a_time {
-                not_together(sharing, &loads)
-            } else {
-                Vec::new()
-            },
+            not_together: if one_at_a_time { not_together(sharing, &loads) } else { Vec::new() },
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
         });
@@ -119,11 +107,7 @@ fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
         admits: Admits::Nothing,
         only: Vec::new(),
         bonding_plug: false,
-        why: Some(Because {
-            code: finding.code,
-            at: at.clone(),
-            lifted_by: Some(finding.fix.key),
-        }),
+        why: Some(Because { code: finding.code, at: at.clone(), lifted_by: Some(finding.fix.key) }),
         gfci_cord: None,
         only_if: None,
         loads: Vec::new(),
@@ -178,10 +162,7 @@ pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut
             }
             let answered = all_answered(&best, std::slice::from_ref(&it.field));
             let then = trial(&answered, Signal::Notice).findings;
-            let of_part = figures
-                .spare
-                .iter_mut()
-                .filter(|own| own.about.contains(&at));
+            let of_part = figures.spare.iter_mut().filter(|own| own.about.contains(&at));
             for own in of_part.filter(|own| cleared(own, &then)) {
                 if !own.rests_on.contains(&it) {
                     own.rests_on.push(it.clone());
@@ -197,17 +178,14 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
     let of_path = |field: &str| {
         let mut parts = field.split('.');
         match (parts.next(), parts.next(), parts.next()) {
-            (Some("cord" | "box"), Some(_), Some("outlet"))
-            | (Some("generator"), Some("outlet"), Some(_)) => {
+            (Some("cord" | "box"), Some(_), Some("outlet")) | (Some("generator"), Some("outlet"), Some(_)) => {
                 let outlet = field.split('.').rev().nth(1);
                 path.iter().any(|id| Some(id.as_str()) == outlet)
             }
-            (Some("cord" | "box"), Some(part), _) => path
-                .iter()
-                .any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part)),
-            (Some("generator"), _, _) | (Some("site"), Some("air" | "altitude" | "ground"), _) => {
-                true
+            (Some("cord" | "box"), Some(part), _) => {
+                path.iter().any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part))
             }
+            (Some("generator"), _, _) | (Some("site"), Some("air" | "altitude" | "ground"), _) => true,
             _ => false,
         }
     };

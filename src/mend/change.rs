@@ -212,10 +212,7 @@ impl Change {
     #[must_use]
     pub const fn told(&self) -> &'static str {
         match self {
-            Self::OutdoorCord(_)
-            | Self::GroundedCord(_)
-            | Self::Shorter { .. }
-            | Self::Thicker { .. } => "other-cord",
+            Self::OutdoorCord(_) | Self::GroundedCord(_) | Self::Shorter { .. } | Self::Thicker { .. } => "other-cord",
             // From when to when it runs now.
             Self::LessTime { .. } => "another-hour",
             _ => self.key(),
@@ -242,13 +239,12 @@ impl Change {
         let minor = match self {
             Self::Shift { load, span, to } => {
                 let of = plan.loads.iter().find(|it| it.id == *load);
-                of.and_then(|of| Some((of, of.hours.get(*span)?)))
-                    .map_or(0, |(of, hours)| {
-                        let must = u64::from(of.wanted == crate::plan::Wanted::Must);
-                        let day = u64::from(Span::DAY);
-                        let by = u64::from(apart(hours.from, *to));
-                        (must * day + u64::from(hours.minutes())) * day + by
-                    })
+                of.and_then(|of| Some((of, of.hours.get(*span)?))).map_or(0, |(of, hours)| {
+                    let must = u64::from(of.wanted == crate::plan::Wanted::Must);
+                    let day = u64::from(Span::DAY);
+                    let by = u64::from(apart(hours.from, *to));
+                    (must * day + u64::from(hours.minutes())) * day + by
+                })
             }
             _ => 0,
         };
@@ -297,42 +293,20 @@ impl Change {
         match (self, other) {
             (
                 Self::Shift { load, span, .. } | Self::LessTime { load, span },
-                Self::Shift {
-                    load: l, span: s, ..
-                }
-                | Self::LessTime { load: l, span: s },
+                Self::Shift { load: l, span: s, .. } | Self::LessTime { load: l, span: s },
             ) => load == l && span == s,
             (Self::Shift { load, .. } | Self::LessTime { load, .. }, Self::OffAtNight(l))
-            | (Self::OffAtNight(l), Self::Shift { load, .. } | Self::LessTime { load, .. }) => {
-                load == l
-            }
+            | (Self::OffAtNight(l), Self::Shift { load, .. } | Self::LessTime { load, .. }) => load == l,
             // What is set aside or left at home needs nothing more, and a box replaces the cord.
-            (
-                Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id),
-                it,
-            )
-            | (
-                it,
-                Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id),
-            ) => {
-                it.about() == Some(id)
-                    || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
+            (Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id), it)
+            | (it, Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id)) => {
+                it.about() == Some(id) || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
-            (Self::BondingPlugOut, Self::BondingPlug(_))
-            | (Self::BondingPlug(_), Self::BondingPlugOut) => true,
+            (Self::BondingPlugOut, Self::BondingPlug(_)) | (Self::BondingPlug(_), Self::BondingPlugOut) => true,
             // Whoever shares a socket stays there.
             (Self::TakeTurns { load, with, .. }, Self::Move { load: l, .. })
-            | (Self::Move { load: l, .. }, Self::TakeTurns { load, with, .. }) => {
-                load == l || with.contains(l)
-            }
-            (
-                Self::TakeTurns { load, with, at },
-                Self::TakeTurns {
-                    load: l,
-                    with: w,
-                    at: a,
-                },
-            ) => {
+            | (Self::Move { load: l, .. }, Self::TakeTurns { load, with, .. }) => load == l || with.contains(l),
+            (Self::TakeTurns { load, with, at }, Self::TakeTurns { load: l, with: w, at: a }) => {
                 let both = |id: &Id| id == load || with.contains(id);
                 load == l || (at != a && (both(l) || w.iter().any(both)))
             }
@@ -345,9 +319,7 @@ impl Change {
     #[must_use]
     pub fn repair(&self, before: &Plan, after: &Plan) -> Repair {
         let mut values = Values::new();
-        let load_of = |plan: &'_ Plan, id: &Id| -> Option<Load> {
-            plan.loads.iter().find(|it| it.id == *id).cloned()
-        };
+        let load_of = |plan: &'_ Plan, id: &Id| -> Option<Load> { plan.loads.iter().find(|it| it.id == *id).cloned() };
         match self {
             Self::Distance => {
                 values.insert("distance", AMPLE.into());
@@ -372,19 +344,13 @@ impl Change {
                 let wires = cord.and_then(|it| it.conductors.known());
                 let length = cord.and_then(|it| it.length.known());
                 let wire = cord.and_then(|it| it.wire.known());
-                values.insert(
-                    "wires",
-                    wires.map_or_else(none, |it| Value::Count((*it).into())),
-                );
+                values.insert("wires", wires.map_or_else(none, |it| Value::Count((*it).into())));
                 values.insert("length", length.map_or_else(none, |it| (*it).into()));
                 // Where one is added, that is a step of its own.
                 let guarded = before.cords.iter().find(|it| it.id == *id);
                 let guarded = guarded.is_some_and(|it| it.gfci == Answer::Known(true));
                 values.insert("gfci", Value::yes_no(guarded));
-                values.insert(
-                    "wire",
-                    wire.map_or_else(none, |it| Value::Name(it.to_string())),
-                );
+                values.insert("wire", wire.map_or_else(none, |it| Value::Name(it.to_string())));
             }
             Self::SetAside(id) => {
                 // What only has no place here may be used elsewhere.
@@ -395,9 +361,7 @@ impl Change {
                 values.insert("to", to.into());
             }
             Self::Move { load, to } => {
-                let none = Value::Word {
-                    word: "change-by-the-card",
-                };
+                let none = Value::Word { word: "change-by-the-card" };
                 let was = load_of(before, load).and_then(|load| load.on.or(load.now));
                 values.insert("from", was.as_ref().map_or(none.clone(), Value::from));
                 values.insert("to", to.as_ref().map_or(none, |seat| (&seat.at).into()));
@@ -428,21 +392,14 @@ impl Change {
                 let new = new.next();
                 let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
-                values.extend(called(
-                    new.map(|cord| cord.id.clone()).into_iter().collect(),
-                ));
+                values.extend(called(new.map(|cord| cord.id.clone()).into_iter().collect()));
             }
             Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
             Self::BoxForSplitter { cord, .. } => values.extend(of_lead(cord, before, after)),
             _ => {}
         }
         values.extend(self.shapes(before, after));
-        Repair {
-            key: self.told(),
-            about: self.about().into_iter().cloned().collect(),
-            values,
-            cost: self.cost(),
-        }
+        Repair { key: self.told(), about: self.about().into_iter().cloned().collect(), values, cost: self.cost() }
     }
 
     /// The shapes of what is bought.
@@ -457,12 +414,8 @@ impl Change {
             | Self::ProtectedCord(id)
             | Self::Shorter { cord: id, .. }
             | Self::Thicker { cord: id, .. } => of_cord(cord_of(id)),
-            Self::ProtectedOutlet { at, .. } => {
-                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1))
-            }
-            Self::ThreeWay { at, .. } => {
-                of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1))
-            }
+            Self::ProtectedOutlet { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1)),
+            Self::ThreeWay { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1)),
             Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(box_of(id)),
             Self::NewBox(at) => {
                 let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
@@ -478,11 +431,7 @@ impl Change {
 /// The shapes by which somebody finds a cord to buy.
 fn shapes_of_cord(cord: &Cord) -> Values {
     let ends = cord.ends.iter().map(ToString::to_string);
-    [
-        ("plug", Value::Shapes(vec![cord.plug.to_string()])),
-        ("ends", Value::Shapes(ends.collect())),
-    ]
-    .into()
+    [("plug", Value::Shapes(vec![cord.plug.to_string()])), ("ends", Value::Shapes(ends.collect()))].into()
 }
 
 /// The same of a box: one shape for each plug that it has to take.
@@ -491,20 +440,12 @@ fn shapes_of_box(it: &DistributionBox) -> Values {
         let (_, plugs) = outlet.plugs();
         std::iter::repeat_n(outlet.shape.to_string(), usize::from(plugs))
     });
-    [
-        ("plug", Value::Shapes(vec![it.inlet.to_string()])),
-        ("ends", Value::Shapes(sockets.collect())),
-    ]
-    .into()
+    [("plug", Value::Shapes(vec![it.inlet.to_string()])), ("ends", Value::Shapes(sockets.collect()))].into()
 }
 
 /// What new gear is called, so that a later step can name it.
 fn called(ids: Vec<Id>) -> Values {
-    [
-        ("named", Value::yes_no(!ids.is_empty())),
-        ("names", Value::Parts(ids)),
-    ]
-    .into()
+    [("named", Value::yes_no(!ids.is_empty())), ("names", Value::Parts(ids))].into()
 }
 
 /// What is to be known of the cord that a new box is at the end of, if that is new as well.
@@ -519,10 +460,7 @@ fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     let wire = lead.and_then(|it| it.wire.known());
     let mut values = called(lead.map(|it| it.id.clone()).into_iter().collect());
     values.insert("length", length.map_or_else(none, |it| (*it).into()));
-    values.insert(
-        "wire",
-        wire.map_or_else(none, |it| Value::Name(it.to_string())),
-    );
+    values.insert("wire", wire.map_or_else(none, |it| Value::Name(it.to_string())));
     values
 }
 
@@ -546,9 +484,7 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
     let running = power_of(after);
     // What it takes to start is less as well, and a motor of fewer watts need not take less.
     let units = crate::loads::units(after).0;
-    let mut units = units
-        .iter()
-        .filter(|unit| after.loads[unit.load].id == *load);
+    let mut units = units.iter().filter(|unit| after.loads[unit.load].id == *load);
     let starting = units.next().map_or(running, |unit| unit.starting);
     [
         ("old", power_of(before).into()),
@@ -586,56 +522,23 @@ mod tests {
             Change::Unplug(at()),
             Change::BondingPlugOut,
             Change::BondingPlug(at()),
-            Change::Replug {
-                part: at(),
-                to: at(),
-            },
+            Change::Replug { part: at(), to: at() },
             Change::moved(at()),
-            Change::TakeTurns {
-                load: at(),
-                with: vec![at()],
-                at: at(),
-            },
-            Change::Shift {
-                load: at(),
-                span: 0,
-                to: 0,
-            },
-            Change::LessTime {
-                load: at(),
-                span: 0,
-            },
+            Change::TakeTurns { load: at(), with: vec![at()], at: at() },
+            Change::Shift { load: at(), span: 0, to: 0 },
+            Change::LessTime { load: at(), span: 0 },
             Change::OffAtNight(at()),
             Change::Uncoil(at()),
             Change::OutdoorCord(at()),
             Change::GroundedCord(at()),
             Change::ProtectedCord(at()),
-            Change::Shorter {
-                cord: at(),
-                length: AMPLE,
-            },
-            Change::Thicker {
-                cord: at(),
-                gauge: 12,
-                steps: 1,
-            },
-            Change::Smaller {
-                load: at(),
-                part: 2,
-            },
-            Change::BoxForSplitter {
-                cord: at(),
-                far: false,
-            },
+            Change::Shorter { cord: at(), length: AMPLE },
+            Change::Thicker { cord: at(), gauge: 12, steps: 1 },
+            Change::Smaller { load: at(), part: 2 },
+            Change::BoxForSplitter { cord: at(), far: false },
             Change::ListedBox(at()),
-            Change::ProtectedOutlet {
-                at: at(),
-                sockets: 1,
-            },
-            Change::ThreeWay {
-                at: at(),
-                clears: false,
-            },
+            Change::ProtectedOutlet { at: at(), sockets: 1 },
+            Change::ThreeWay { at: at(), clears: false },
             Change::NewBox(at()),
         ];
         let mut keys: Vec<&str> = all.iter().map(Change::key).collect();
@@ -663,14 +566,8 @@ mod tests {
         assert_eq!(repair.values["from"], Value::Name(on.to_string()));
         let card = "change-by-the-card";
         assert_eq!(repair.values["to"], Value::Word { word: card });
-        let seat = Seat {
-            at: on.clone(),
-            stays: true,
-        };
-        let there = Change::Move {
-            load: load.id.clone(),
-            to: Some(seat),
-        };
+        let seat = Seat { at: on.clone(), stays: true };
+        let there = Change::Move { load: load.id.clone(), to: Some(seat) };
         let repair = there.repair(&before, &after);
         assert_eq!(repair.values["to"], Value::Name(on.to_string()));
     }
@@ -698,8 +595,6 @@ mod tests {
         assert!(shift(1, 0) < shift(0, 601));
         assert!(shift(2, 0) < shift(1, 601));
         assert!(shift(1, 615) < shift(1, 630) && shift(1, 585) == shift(1, 615));
-        assert!(
-            shift(0, 0) < Change::OffAtNight(plan.loads[0].id.clone()).weight(&plan) + (1 << 32)
-        );
+        assert!(shift(0, 0) < Change::OffAtNight(plan.loads[0].id.clone()).weight(&plan) + (1 << 32));
     }
 }

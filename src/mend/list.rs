@@ -11,8 +11,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::change::{Change, LENGTHS, apart, begun_at, shape_of};
 use super::places::{Leads, Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System,
-    Wanted,
+    Answer, Cord, DistributionBox, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
 };
 use crate::quantity::{Current, Length, Power, Voltage};
 use crate::report::{Finding, Limit, LoadFacts, Placed, Report, Signal, Value};
@@ -56,26 +55,16 @@ pub enum Problem {
 /// The problems of this signal or worse, and the musts that wait.
 pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Problem> {
     let mut list: Vec<Problem> = Vec::new();
-    let findings = report
-        .findings
-        .iter()
-        .filter(|finding| finding.signal <= down_to);
+    let findings = report.findings.iter().filter(|finding| finding.signal <= down_to);
     for finding in findings {
         for about in split(finding) {
-            list.push(Problem::Finding {
-                code: finding.code,
-                about,
-            });
+            list.push(Problem::Finding { code: finding.code, about });
         }
     }
     let too_much = too_much_already(plan, report);
     // Who has no room because another is on gets it, or does not, once that is settled.
     let unplaced = &report.figures.sharing.unplaced;
-    let no_room = |id: &Id| {
-        unplaced
-            .iter()
-            .any(|it| it.load == *id && it.reason == "no-room")
-    };
+    let no_room = |id: &Id| unplaced.iter().any(|it| it.load == *id && it.reason == "no-room");
     let settled_first = |set: &Vec<Id>| match set.as_slice() {
         [id] => no_room(id) && too_much.iter().any(|pair| pair.contains(id)),
         _ => false,
@@ -91,13 +80,9 @@ impl Problem {
     pub(super) fn within(&self, other: &Self) -> bool {
         let among = |these: &[Id], those: &[Id]| these.iter().all(|id| those.contains(id));
         match (self, other) {
-            (
-                Self::Finding { code, about },
-                Self::Finding {
-                    code: of,
-                    about: whole,
-                },
-            ) => code == of && among(about, whole),
+            (Self::Finding { code, about }, Self::Finding { code: of, about: whole }) => {
+                code == of && among(about, whole)
+            }
             (Self::Waits(loads), Self::Waits(whole)) => among(loads, whole),
             (Self::AtTheSet(load), Self::AtTheSet(other)) => load == other,
             _ => false,
@@ -142,24 +127,16 @@ impl<'a> Wants<'a> {
     fn of(plan: &'a Plan, report: &'a Report) -> Self {
         let spans = plan.loads.iter().flat_map(|it| &it.hours);
         let begins = std::iter::once(0).chain(spans.map(|span| span.from));
-        Self {
-            plan,
-            report,
-            begins: begins.collect(),
-        }
+        Self { plan, report, begins: begins.collect() }
     }
 
     fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
         let fact = self.report.figures.load(id)?;
-        Some((
-            self.plan.loads.iter().find(|load| load.id == fact.of)?,
-            fact,
-        ))
+        Some((self.plan.loads.iter().find(|load| load.id == fact.of)?, fact))
     }
 
     fn must(&self, id: &Id) -> bool {
-        self.load(id)
-            .is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
+        self.load(id).is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
     }
 
     /// Whether it is on at that minute. What has no hours and does not run for long waits without harm.
@@ -186,9 +163,10 @@ pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let sharing = &report.figures.sharing;
     let lost = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
     let lost = lost.filter(|id| wants.must(id)).map(|id| vec![id.clone()]);
-    let clash = sharing.never.iter().filter(|set| {
-        set.iter().all(|id| wants.must(id)) && (set.len() == 1 || wants.at_one_time(set))
-    });
+    let clash = sharing
+        .never
+        .iter()
+        .filter(|set| set.iter().all(|id| wants.must(id)) && (set.len() == 1 || wants.at_one_time(set)));
     lost.chain(clash.cloned()).collect()
 }
 
@@ -208,10 +186,7 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
         for other in musts.iter().filter(|id| *id != one && wants.must(id)) {
             // Of two that are lost once.
             let pair = [(*one).clone(), (*other).clone()];
-            if (!lost(other) || one < other)
-                && beyond_the_set(report, &pair)
-                && wants.at_one_time(&pair)
-            {
+            if (!lost(other) || one < other) && beyond_the_set(report, &pair) && wants.at_one_time(&pair) {
                 pairs.push(pair.into());
             }
         }
@@ -230,17 +205,14 @@ fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
     let usable = &report.figures.usable;
     // Microwatts: nothing is rounded here.
     let beyond = |sum: i64, limit: Power| sum > limit.milliwatts() * 1000;
-    beyond(running, usable.rated_watts)
-        || beyond(running + step.max().unwrap_or(0), usable.peak_watts)
+    beyond(running, usable.rated_watts) || beyond(running + step.max().unwrap_or(0), usable.peak_watts)
 }
 
 /// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
 /// for the night where nobody knows them.
 fn silent(plan: &Plan) -> Vec<Span> {
     let quiet = night::quiet(&plan.site);
-    std::iter::once(NIGHT)
-        .chain(quiet.iter().copied())
-        .collect()
+    std::iter::once(NIGHT).chain(quiet.iter().copied()).collect()
 }
 
 /// The list of a plan.
@@ -264,9 +236,7 @@ impl<'a> List<'a> {
     /// `report` is the plan's own, at least as much of it as a trial gives; `before`, the plan without
     /// changes.
     pub fn of(plan: &'a Plan, report: &'a Report, before: &Plan) -> Self {
-        let owned = |id: &Id| {
-            before.cords.iter().any(|it| it.id == *id) || before.boxes.iter().any(|it| it.id == *id)
-        };
+        let owned = |id: &Id| before.cords.iter().any(|it| it.id == *id) || before.boxes.iter().any(|it| it.id == *id);
         let cords = plan.cords.iter().map(|it| &it.id);
         let ids = cords.chain(plan.boxes.iter().map(|it| &it.id));
         let mut parts = BTreeMap::new();
@@ -278,15 +248,7 @@ impl<'a> List<'a> {
         let limits = report.figures.limits.iter();
         let mut sound: Vec<&Limit> = limits.filter(|it| sockets.usable(&it.id)).collect();
         sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps)));
-        Self {
-            plan,
-            report,
-            sockets,
-            sound,
-            spare: OnceCell::new(),
-            leads: Leads::of(plan),
-            parts,
-        }
+        Self { plan, report, sockets, sound, spare: OnceCell::new(), leads: Leads::of(plan), parts }
     }
 
     /// Every change of the list that may have a part in clearing the problem.
@@ -319,11 +281,7 @@ impl<'a> List<'a> {
                     changes.push(Change::Alarm);
                 }
                 // What a life depends on, or may, is switched off for nothing.
-                let others = self
-                    .plan
-                    .loads
-                    .iter()
-                    .filter(|load| about.contains(&load.id));
+                let others = self.plan.loads.iter().filter(|load| about.contains(&load.id));
                 let others = others.filter(|load| !load.may_be(LoadKind::Medical));
                 changes.extend(others.map(|load| Change::OffAtNight(load.id.clone())));
             }
@@ -388,39 +346,26 @@ impl<'a> List<'a> {
     }
 
     fn in_the_open(&self) -> bool {
-        matches!(
-            self.plan.site.stands,
-            Answer::Known(Stands::Open | Stands::Roof)
-        )
+        matches!(self.plan.site.stands, Answer::Known(Stands::Open | Stands::Roof))
     }
 
     /// Away from people: out of what it stands in, if it does.
     fn away(&self) -> Change {
-        if self.in_the_open() {
-            Change::Distance
-        } else {
-            Change::OpenAir
-        }
+        if self.in_the_open() { Change::Distance } else { Change::OpenAir }
     }
 
     /// Where these have their places, of those that are loads.
     fn places_of<'b>(&'b self, ids: &'b [Id]) -> impl Iterator<Item = &'b Id> {
         let placed = self.report.figures.sharing.placed.iter();
-        let of = |it: &Placed| {
-            self.load_of(&it.load)
-                .is_some_and(|load| ids.contains(&load.id))
-        };
-        placed
-            .filter(move |it| ids.contains(&it.load) || of(it))
-            .map(|it| &it.at)
+        let of = |it: &Placed| self.load_of(&it.load).is_some_and(|load| ids.contains(&load.id));
+        placed.filter(move |it| ids.contains(&it.load) || of(it)).map(|it| &it.at)
     }
 
     /// What takes the joint of neutral and ground away from beyond a GFCI, or the GFCI to beyond it.
     fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
         let findings = self.report.findings.iter();
-        let of_these =
-            findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
+        let of_these = findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
         for finding in of_these {
             let Some(Value::Name(joint)) = finding.values.get("joint") else {
                 continue;
@@ -448,11 +393,7 @@ impl<'a> List<'a> {
     /// plugged in there, which may go elsewhere, or has no other place, if it is only a wish.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
-        let there = self
-            .plan
-            .loads
-            .iter()
-            .filter(|load| load.on.as_ref() == Some(id));
+        let there = self.plan.loads.iter().filter(|load| load.on.as_ref() == Some(id));
         let wishes = there.chain(self.kept_out(id));
         let wishes = wishes.filter(|load| load.wanted == Wanted::Wish);
         changes.extend(wishes.filter_map(|load| self.left_home(&load.id)));
@@ -470,9 +411,8 @@ impl<'a> List<'a> {
     fn gear_at(&self, at: &Id) -> Vec<Id> {
         let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
         let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
-        let there = cords
-            .chain(boxes)
-            .filter(|(part, from)| from.as_ref() == Some(at) && self.parts.contains_key(part));
+        let there =
+            cords.chain(boxes).filter(|(part, from)| from.as_ref() == Some(at) && self.parts.contains_key(part));
         there.map(|(part, _)| part.clone()).collect()
     }
 
@@ -503,9 +443,7 @@ impl<'a> List<'a> {
         let limits = self.report.figures.limits.iter();
         let mut through = limits.filter(|limit| limit.id == *id || limit.path.contains(id));
         let path = through.next().map(|limit| limit.path.iter());
-        path.into_iter()
-            .flatten()
-            .take_while(move |ahead| *ahead != id)
+        path.into_iter().flatten().take_while(move |ahead| *ahead != id)
     }
 
     /// The cord that this is, or is an end of: a path names a cord by its own id, or by that of an end.
@@ -530,15 +468,13 @@ impl<'a> List<'a> {
         // Whoever is kept out of here may be served elsewhere.
         for load in self.kept_out(at) {
             let limits = self.report.figures.limits.iter();
-            let others =
-                limits.filter(|it| !it.gfci && it.id != *at && it.shape.takes(plug_of(load)));
+            let others = limits.filter(|it| !it.gfci && it.id != *at && it.shape.takes(plug_of(load)));
             changes.extend(others.flat_map(|it| self.devices(&it.id, 1)));
             changes.extend(self.turns(load, plug_of(load)));
         }
         // A plug that the generator needs not, and that blinds what is there.
         let set = &self.plan.generator;
-        if set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true)
-        {
+        if set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true) {
             changes.push(Change::BondingPlugOut);
         }
         changes.extend(self.devices(at, more));
@@ -567,18 +503,10 @@ impl<'a> List<'a> {
             let room = self.sockets.beside_gear(at);
             // Some of what is planned for it may find another place.
             changes.extend((1..=planned.min(room)).filter_map(|sockets| {
-                Some(Change::ProtectedOutlet {
-                    at: at.clone(),
-                    sockets: u8::try_from(sockets).ok()?,
-                })
+                Some(Change::ProtectedOutlet { at: at.clone(), sockets: u8::try_from(sockets).ok()? })
             }));
             // What has its place elsewhere may come too, and a thing or two need no more protection then.
-            let plugs: usize = self
-                .plan
-                .loads
-                .iter()
-                .map(|load| usize::from(load.count))
-                .sum();
+            let plugs: usize = self.plan.loads.iter().map(|load| usize::from(load.count)).sum();
             if planned > 0 && plugs > 1 && room > 0 {
                 changes.extend(self.three_way(at));
             }
@@ -591,11 +519,9 @@ impl<'a> List<'a> {
         let unplaced = self.report.figures.sharing.unplaced.iter();
         let refused = unplaced.filter(|lost| lost.reason == "refused");
         let loads = refused.filter_map(|lost| self.load_of(&lost.load));
-        loads.filter(|load| load.on.is_none()).filter(move |load| {
-            load.plug
-                .known()
-                .is_none_or(|plug| self.sockets.takes(at, *plug))
-        })
+        loads
+            .filter(|load| load.on.is_none())
+            .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
     }
 
     /// A cord with three ends in a household receptacle, which what is there makes room for. It has protection of its
@@ -603,20 +529,12 @@ impl<'a> List<'a> {
     fn three_way(&self, at: &Id) -> Option<Change> {
         let part = self.plan.part_of(at);
         let new = part.is_some_and(|part| !self.parts.contains_key(part));
-        if new
-            && self
-                .plan
-                .cords
-                .iter()
-                .any(|it| Some(&it.id) == part && it.gfci == Answer::Known(true))
-        {
+        if new && self.plan.cords.iter().any(|it| Some(&it.id) == part && it.gfci == Answer::Known(true)) {
             return None;
         }
         let Receptacle(shape) = shape_of(self.plan, at)?;
-        matches!(shape, Configuration::N5_15 | Configuration::N5_20).then(|| Change::ThreeWay {
-            at: at.clone(),
-            clears: self.sockets.free(at) == 0,
-        })
+        matches!(shape, Configuration::N5_15 | Configuration::N5_20)
+            .then(|| Change::ThreeWay { at: at.clone(), clears: self.sockets.free(at) == 0 })
     }
 
     /// Whether nothing at all may be plugged into any end of a part: pulled out, it only leaves a socket.
@@ -658,24 +576,13 @@ impl<'a> List<'a> {
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
             if known && !of_camper(self.plan, load) {
                 for part in PARTS {
-                    changes.push(Change::Smaller {
-                        load: load.id.clone(),
-                        part,
-                    });
+                    changes.push(Change::Smaller { load: load.id.clone(), part });
                 }
             }
-            let others: Vec<&Load> = loads
-                .iter()
-                .filter(|it| it.id != load.id)
-                .copied()
-                .collect();
+            let others: Vec<&Load> = loads.iter().filter(|it| it.id != load.id).copied().collect();
             for span in 0..load.hours.len() {
                 let hours = self.other_hours(load, span, &others);
-                changes.extend(hours.into_iter().map(|to| Change::Shift {
-                    load: load.id.clone(),
-                    span,
-                    to,
-                }));
+                changes.extend(hours.into_iter().map(|to| Change::Shift { load: load.id.clone(), span, to }));
             }
         }
         changes
@@ -684,10 +591,7 @@ impl<'a> List<'a> {
     /// For less than three hours, of what makes heat while people are there and draws no more than something that
     /// takes its plug carries so long.
     fn less_time(&self, load: &Load) -> Vec<Change> {
-        let heat = matches!(
-            load.kind,
-            Answer::Known(LoadKind::Heater | LoadKind::Cooker)
-        );
+        let heat = matches!(load.kind, Answer::Known(LoadKind::Heater | LoadKind::Cooker));
         let units = self.report.figures.loads.iter();
         let mut units = units.filter(|unit| unit.of == load.id && unit.continuous);
         let enough = units.any(|unit| {
@@ -695,19 +599,11 @@ impl<'a> List<'a> {
             limits.any(|limit| {
                 let there = load.on.as_ref().is_none_or(|on| *on == limit.id);
                 let amps = unit.running_amps;
-                there
-                    && limit.shape.takes(plug_of(load))
-                    && limit.continuous_amps < amps
-                    && amps <= limit.short_amps
+                there && limit.shape.takes(plug_of(load)) && limit.continuous_amps < amps && amps <= limit.short_amps
             })
         });
         let spans = (0..load.hours.len()).filter(|_| heat && enough);
-        spans
-            .map(|span| Change::LessTime {
-                load: load.id.clone(),
-                span,
-            })
-            .collect()
+        spans.map(|span| Change::LessTime { load: load.id.clone(), span }).collect()
     }
 
     /// When one of a load's stretches may begin instead, the nearest first: where some other stretch
@@ -747,9 +643,7 @@ impl<'a> List<'a> {
             }
             changes.extend(self.box_for(cord));
             let now = cord.wire.known().and_then(|wire| gauge_of(*wire));
-            let thicker = GAUGES
-                .iter()
-                .filter(|gauge| now.is_none_or(|now| **gauge < now));
+            let thicker = GAUGES.iter().filter(|gauge| now.is_none_or(|now| **gauge < now));
             for (step, gauge) in thicker.take(THICKER).enumerate() {
                 changes.push(Change::Thicker {
                     cord: id(),
@@ -777,10 +671,8 @@ impl<'a> List<'a> {
         let smaller = |end: &Receptacle| end.0.rating() < cord.plug.0.rating();
         let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
-        (cord.ends.len() > 1 || cord.ends.iter().any(smaller)).then(|| Change::BoxForSplitter {
-            cord: cord.id.clone(),
-            far: long && !chained,
-        })
+        (cord.ends.len() > 1 || cord.ends.iter().any(smaller))
+            .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 
     /// The other receptacles that a part's plug goes into and that have a socket open; none
@@ -801,16 +693,11 @@ impl<'a> List<'a> {
             .filter(|at| Some(*at) != from.as_ref() && !self.sockets.hangs_on(at, part))
             .collect();
         let free = others.iter().filter(|at| self.sockets.free(at) > 0);
-        let replugs = free.take(PLACES).map(|to| Change::Replug {
-            part: part.clone(),
-            to: (*to).clone(),
-        });
+        let replugs = free.take(PLACES).map(|to| Change::Replug { part: part.clone(), to: (*to).clone() });
         let taken = others.iter().filter(|at| self.sockets.free(at) == 0);
         let dead = taken.flat_map(|at| self.gear_at(at));
         let dead = dead.filter(|it| it != part && self.dead(it));
-        replugs
-            .chain(dead.take(PLACES).map(Change::SetAside))
-            .collect()
+        replugs.chain(dead.take(PLACES).map(Change::SetAside)).collect()
     }
 
     /// The sound receptacles that take a plug.
@@ -822,9 +709,7 @@ impl<'a> List<'a> {
     /// Taking turns at the sockets of things that are on at other hours. What somebody's health
     /// depends on keeps its own.
     fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
-        let shares = |load: &Load| {
-            load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical)
-        };
+        let shares = |load: &Load| load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical);
         if !shares(load) {
             return Vec::new();
         }
@@ -968,11 +853,7 @@ impl<'a> List<'a> {
             let others = self.plan.loads.iter().filter(|it| it.id != load.id);
             let others: Vec<&Load> = others.filter(|it| it.hours.iter().any(meets)).collect();
             let begins = self.other_hours(load, span, &others);
-            begins.into_iter().map(move |to| Change::Shift {
-                load: load.id.clone(),
-                span,
-                to,
-            })
+            begins.into_iter().map(move |to| Change::Shift { load: load.id.clone(), span, to })
         });
         changes.collect()
     }
@@ -999,11 +880,9 @@ impl<'a> List<'a> {
             let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
             let cords = cords.map(|it| (&it.id, it.ends.clone()));
             let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
-            let ends =
-                |it: &DistributionBox| it.outlets.iter().map(|outlet| outlet.shape).collect();
+            let ends = |it: &DistributionBox| it.outlets.iter().map(|outlet| outlet.shape).collect();
             let parts = cords.chain(boxes.map(|it| (&it.id, ends(it))));
-            let sound =
-                |id: &Id| self.parts.contains_key(id) && wrong_anywhere(self.plan, id).is_none();
+            let sound = |id: &Id| self.parts.contains_key(id) && wrong_anywhere(self.plan, id).is_none();
             parts.filter(|(id, _)| sound(id)).collect()
         });
         let take = (all.iter()).filter(move |(_, ends)| ends.iter().any(|end| end.takes(plug)));
@@ -1039,14 +918,10 @@ impl<'a> List<'a> {
 
 /// Whether all of these are on at some minute of a stretch. What has no hours may be on at any.
 fn all_on(loads: &[&Load], hours: Span) -> bool {
-    let on = |load: &&Load, minute| {
-        load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute))
-    };
+    let on = |load: &&Load, minute| load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute));
     // More is on than a minute before only where some hours begin.
     let spans = loads.iter().flat_map(|load| &load.hours);
-    let mut begins = spans
-        .map(|span| span.from)
-        .filter(|minute| hours.contains(*minute));
+    let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
     let all = |minute| loads.iter().all(|load| on(load, minute));
     all(hours.from) || begins.any(all)
 }

@@ -50,9 +50,7 @@ use crate::supply::Supply;
 fn plans(plan: &Plan) -> usize {
     const PLANS: usize = 240;
     const SMALL: usize = 12;
-    let loads: usize = (plan.loads.iter())
-        .map(|load| usize::from(load.count))
-        .sum();
+    let loads: usize = (plan.loads.iter()).map(|load| usize::from(load.count)).sum();
     PLANS * SMALL / loads.max(SMALL)
 }
 
@@ -102,8 +100,7 @@ impl Mended {
             let repair = step.change.repair(before, &self.plan);
             let same = |it: &Repair| (it.key, &it.about) == (repair.key, &repair.about);
             let mut next = plan.clone();
-            let made =
-                repairs.iter().position(same).is_none_or(&wanted) && step.change.apply(&mut next);
+            let made = repairs.iter().position(same).is_none_or(&wanted) && step.change.apply(&mut next);
             // A part may be plugged into what was to come with another change.
             if made && plan::read(&plan::write(&next)).is_ok() {
                 plan = next;
@@ -130,12 +127,7 @@ impl Mended {
         }
         let sharing = &mut report.figures.sharing;
         if self.moves_more(sharing, &repairs) {
-            repairs.push(Repair {
-                key: "as-the-card",
-                about: Vec::new(),
-                values: Values::new(),
-                cost: 0,
-            });
+            repairs.push(Repair { key: "as-the-card", about: Vec::new(), values: Values::new(), cost: 0 });
         }
         sharing.repairs = repairs;
         sharing.mended = Some(self.effect.clone());
@@ -149,8 +141,7 @@ impl Mended {
             Change::Move { load, .. } => {
                 let units = figures.loads.iter().filter(|it| it.of == *load);
                 let placed = &figures.sharing.placed;
-                let (there, out): (Vec<_>, Vec<_>) =
-                    units.partition(|unit| placed.iter().any(|it| it.load == unit.id));
+                let (there, out): (Vec<_>, Vec<_>) = units.partition(|unit| placed.iter().any(|it| it.load == unit.id));
                 let total = there.len() + out.len();
                 repair.values.insert("some", Value::yes_no(!out.is_empty()));
                 repair.values.insert("count", Value::Count(there.len()));
@@ -170,9 +161,7 @@ impl Mended {
         let units = &self.report.figures.loads;
         let named = |unit: &Id| {
             let load = units.iter().find(|it| it.id == *unit).map(|it| &it.of);
-            repairs
-                .iter()
-                .any(|it| it.about.iter().any(|id| Some(id) == load))
+            repairs.iter().any(|it| it.about.iter().any(|id| Some(id) == load))
         };
         let moved = placed.any(|now| !before.placed.contains(now) && !named(&now.load));
         moved && !repairs.is_empty()
@@ -209,9 +198,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     // Nobody is left with a warning that laying out a cord clears. It is done last, so that nothing else is chosen
     // for it, and what was cheapest stays so.
     search.allow(plans / 4);
-    let _ = search.fewer(&mut done, Signal::Warning, |change| {
-        matches!(change, Change::Uncoil(_))
-    });
+    let _ = search.fewer(&mut done, Signal::Warning, |change| matches!(change, Change::Uncoil(_)));
     search.drop_vain(&mut done);
     // Nor does anything stay plugged in that label and card forbid.
     search.pull_out_refused(&mut done);
@@ -228,15 +215,9 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mended = Mended {
         effect: Effect {
             before: before.tally,
-            after: Tally {
-                at_home: at_home(plan, &done.state.plan),
-                ..done.state.tally
-            },
+            after: Tally { at_home: at_home(plan, &done.state.plan), ..done.state.tally },
             // Of what is told: what is pulled out needs nothing else done to it.
-            cost: (done.steps.iter())
-                .filter(|step| !step.comes_along)
-                .map(|step| step.change.cost())
-                .sum(),
+            cost: (done.steps.iter()).filter(|step| !step.comes_along).map(|step| step.change.cost()).sum(),
             proven,
             stopped: !all_tried && !done.state.tally.clear(),
             unplaced: report.figures.sharing.unplaced.clone(),

@@ -25,10 +25,7 @@ pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
 /// How many plugs of loads the plan has at a receptacle.
 pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
     let loads = plan.loads.iter();
-    loads
-        .filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at))
-        .map(|load| usize::from(load.count))
-        .sum()
+    loads.filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at)).map(|load| usize::from(load.count)).sum()
 }
 
 /// How many sockets loads take up at once, at the most, if each is plugged in only in its hours; all of them
@@ -64,9 +61,7 @@ impl<'a> Leads<'a> {
             let ends = it.outlets.iter().map(|outlet| &outlet.id).chain(inside);
             ends.map(|end| (end.clone(), (None, it.from.as_ref())))
         });
-        Self {
-            holders: boxes.chain(cords).collect(),
-        }
+        Self { holders: boxes.chain(cords).collect() }
     }
 
     /// From a receptacle to the last that is known on the way to the set. A plan is no circle, but one that nobody
@@ -101,53 +96,41 @@ impl<'a> Leads<'a> {
 /// because a life depends on it. A camper brings a cord of its own.
 fn beside_people(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
     let warms = load.may_be(LoadKind::Heater) && facts.continuous;
-    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical))
-        && !of_camper(plan, load)
+    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !of_camper(plan, load)
 }
 
 /// The loads that are used where people are, or are a camper, and have their places at the set itself, on no cord to
 /// speak of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, facts, reach| {
-        (beside_people(plan, load, facts) || of_camper(plan, load))
-            && reach.is_some_and(|reach| reach <= AT_SET)
+        (beside_people(plan, load, facts) || of_camper(plan, load)) && reach.is_some_and(|reach| reach <= AT_SET)
     })
 }
 
 /// The loads that have their places at the end of a cord.
 pub(super) fn on_cords(plan: &Plan, report: &Report) -> BTreeSet<Id> {
-    of_loads(plan, report, |_, _, reach| {
-        reach.is_some_and(|reach| reach > AT_SET)
-    })
+    of_loads(plan, report, |_, _, reach| reach.is_some_and(|reach| reach > AT_SET))
 }
 
 /// The loads that have their places on gear at the set that `before` has not: whoever buys gear for what is used
 /// elsewhere buys it with a cord.
 pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTreeSet<Id> {
-    let owned = |part: &Id| {
-        before.cords.iter().any(|it| it.id == *part) || before.boxes.iter().any(|it| it.id == *part)
-    };
+    let owned =
+        |part: &Id| before.cords.iter().any(|it| it.id == *part) || before.boxes.iter().any(|it| it.id == *part);
     let bought = |at: &Id| plan.part_of(at).is_some_and(|part| !owned(part));
     let placed = &report.figures.sharing.placed;
     of_loads(plan, report, |_, facts, reach| {
-        reach.is_some_and(|reach| reach <= AT_SET)
-            && (placed.iter()).any(|it| it.load == facts.id && bought(&it.at))
+        reach.is_some_and(|reach| reach <= AT_SET) && (placed.iter()).any(|it| it.load == facts.id && bought(&it.at))
     })
 }
 
 /// The campers that no long cord leads to: each brings one of its own.
 pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
-    of_loads(plan, report, |load, _, reach| {
-        of_camper(plan, load) && reach.is_none_or(|reach| reach <= AT_SET)
-    })
+    of_loads(plan, report, |load, _, reach| of_camper(plan, load) && reach.is_none_or(|reach| reach <= AT_SET))
 }
 
 /// The loads of which this is so, with how far cords take each from the set, where it has a place.
-fn of_loads(
-    plan: &Plan,
-    report: &Report,
-    is_so: impl Fn(&Load, &LoadFacts, Option<Length>) -> bool,
-) -> BTreeSet<Id> {
+fn of_loads(plan: &Plan, report: &Report, is_so: impl Fn(&Load, &LoadFacts, Option<Length>) -> bool) -> BTreeSet<Id> {
     let placed = &report.figures.sharing.placed;
     let cords = Leads::of(plan);
     let wanted = |facts: &&LoadFacts| {
@@ -155,10 +138,7 @@ fn of_loads(
             return false;
         };
         let place = placed.iter().find(|it| it.load == facts.id);
-        let place = place
-            .map(|it| &it.at)
-            .or(load.on.as_ref())
-            .or(load.now.as_ref());
+        let place = place.map(|it| &it.at).or(load.on.as_ref()).or(load.now.as_ref());
         is_so(load, facts, place.map(|at| cords.length(at, false)))
     };
     let loads = report.figures.loads.iter().filter(wanted);
@@ -242,10 +222,8 @@ impl Sockets {
 
     /// Whether this receptacle hangs on the part.
     pub fn hangs_on(&self, at: &Id, part: &Id) -> bool {
-        self.all.get(at).is_some_and(|it| {
-            self.supply
-                .up(it.ix)
-                .any(|(_, node)| node.id == *part && node.kind.is_gear())
-        })
+        self.all
+            .get(at)
+            .is_some_and(|it| self.supply.up(it.ix).any(|(_, node)| node.id == *part && node.kind.is_gear()))
     }
 }

@@ -42,12 +42,7 @@ impl State {
         let tally = tally(&plan, &report);
         let named = list::problems(&plan, &report, Signal::Danger);
         let named = named.iter().map(Problem::size).sum();
-        Self {
-            worst: (tally.dangers + tally.unserved_musts, named),
-            plan,
-            report,
-            tally,
-        }
+        Self { worst: (tally.dangers + tally.unserved_musts, named), plan, report, tally }
     }
 
     const fn badness(&self) -> (Worst, usize) {
@@ -211,17 +206,12 @@ impl<'a> Search<'a> {
         let before = State::of(plan.clone());
         Self {
             first: list::problems(plan, &before.report, Signal::Danger),
-            at_the_set: &at_the_set(plan, &before.report)
-                | &campers_on_no_cord(plan, &before.report),
+            at_the_set: &at_the_set(plan, &before.report) | &campers_on_no_cord(plan, &before.report),
             on_cords: on_cords(plan, &before.report),
             plan,
             before,
             left: plans,
-            known: Known {
-                plan,
-                numbers: BTreeMap::new(),
-                changes: Vec::new(),
-            },
+            known: Known { plan, numbers: BTreeMap::new(), changes: Vec::new() },
             tried: BTreeMap::new(),
         }
     }
@@ -239,9 +229,8 @@ impl<'a> Search<'a> {
     /// Whether the plan is worse off than before in what no danger cleared makes up for.
     fn worsens(&self, state: &State) -> bool {
         let troubles = state.report.figures.troubles.iter();
-        let mut warnings = troubles.filter(|it| {
-            it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about)
-        });
+        let mut warnings =
+            troubles.filter(|it| it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about));
         warnings.any(|it| is_new(&self.before.report, &state.report, it))
             || !self.brought(state).is_empty()
             || worse_air(&self.before.report, &state.report)
@@ -263,10 +252,7 @@ impl<'a> Search<'a> {
         let mut plan = self.plan.clone();
         let mut sorted = changes.to_vec();
         sorted.sort();
-        sorted
-            .iter()
-            .all(|change| change.apply(&mut plan))
-            .then_some(plan)
+        sorted.iter().all(|change| change.apply(&mut plan)).then_some(plan)
     }
 
     fn changes(&self, set: &[Number]) -> Vec<Change> {
@@ -355,16 +341,10 @@ impl<'a> Search<'a> {
                 || cords.iter().any(|it| it.from.as_ref() == Some(end))
                 || boxes.iter().any(|it| it.from.as_ref() == Some(end))
         };
-        let known = |id: &Id| {
-            self.plan.cords.iter().any(|it| it.id == *id)
-                || self.plan.boxes.iter().any(|it| it.id == *id)
-        };
-        let ids = cords
-            .iter()
-            .map(|it| &it.id)
-            .chain(boxes.iter().map(|it| &it.id));
-        ids.filter(|id| !known(id))
-            .any(|id| !ends_of(&after.plan, id).iter().any(used))
+        let known =
+            |id: &Id| self.plan.cords.iter().any(|it| it.id == *id) || self.plan.boxes.iter().any(|it| it.id == *id);
+        let ids = cords.iter().map(|it| &it.id).chain(boxes.iter().map(|it| &it.id));
+        ids.filter(|id| !known(id)).any(|id| !ends_of(&after.plan, id).iter().any(used))
     }
 
     /// Nothing done.
@@ -389,11 +369,7 @@ impl<'a> Search<'a> {
         let mut least: BTreeSet<(Worst, Vec<Number>)> = BTreeSet::new();
         let mut settled = false;
         let mut ended_early = false;
-        let passes = [
-            (Pass::Dive, all / 3),
-            (Pass::Exact, all * 2 / 3),
-            (Pass::Near, all),
-        ];
+        let passes = [(Pass::Dive, all / 3), (Pass::Exact, all * 2 / 3), (Pass::Near, all)];
         for (pass, share) in passes {
             let kept = self.left.saturating_sub(share);
             self.left -= kept;
@@ -473,11 +449,7 @@ impl<'a> Search<'a> {
                     // What is left would cost no less, and only be a little less hard on people.
                     let no_less = most.is_some_and(|most| taken.0 >= points(most));
                     let settled = pass == Pass::Exact && no_less;
-                    return Err(if settled {
-                        Found::Nothing
-                    } else {
-                        Found::TooLong
-                    });
+                    return Err(if settled { Found::Nothing } else { Found::TooLong });
                 }
                 Ok(None) => continue,
                 Ok(Some(tried)) => tried,
@@ -509,9 +481,8 @@ impl<'a> Search<'a> {
                 let paid = weight + self.known.weights(&growth);
                 // What none of these bears on is still there.
                 let lists = tried.lists.iter();
-                let others: Vec<&Vec<Number>> = lists
-                    .filter(|list| growth.iter().all(|number| !list.contains(number)))
-                    .collect();
+                let others: Vec<&Vec<Number>> =
+                    lists.filter(|list| growth.iter().all(|number| !list.contains(number))).collect();
                 let whole = paid + self.known.to_pay(&others);
                 let mut more = set.clone();
                 more.extend(growth);
@@ -528,22 +499,10 @@ impl<'a> Search<'a> {
 
     /// Adds, for each problem of this signal or worse that is left, the cheapest of these changes that leaves
     /// fewer of them and nothing worse. Whether all of them were tried.
-    pub fn fewer(
-        &mut self,
-        done: &mut Done,
-        down_to: Signal,
-        of: impl Fn(&Change) -> bool,
-    ) -> bool {
+    pub fn fewer(&mut self, done: &mut Done, down_to: Signal, of: impl Fn(&Change) -> bool) -> bool {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();
-            (
-                worst,
-                if down_to == Signal::Danger {
-                    0
-                } else {
-                    warnings
-                },
-            )
+            (worst, if down_to == Signal::Danger { 0 } else { warnings })
         };
         // What was carried out and was no better is not carried out again with more beside it: that is long.
         let mut no_better: Vec<Change> = Vec::new();
@@ -664,9 +623,7 @@ fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
     let behind = |id: &Id| {
         let mut limits = report.figures.limits.iter();
         let limit = limits.find(|limit| limit.id == *id || limit.path.contains(id));
-        let mut ahead = limit
-            .into_iter()
-            .flat_map(|it| it.path.iter().take_while(|it| *it != id));
+        let mut ahead = limit.into_iter().flat_map(|it| it.path.iter().take_while(|it| *it != id));
         let why = report.refused(id);
         why.is_some_and(|why| ahead.any(|ahead| *ahead == why.at))
     };
@@ -739,8 +696,7 @@ fn worse_air(before: &Report, after: &Report) -> bool {
         let of_code = findings.filter(|finding| finding.code == code);
         of_code.map(|finding| finding.signal).min()
     };
-    let mild =
-        |it: &Finding| matches!(it.code, "AIR005" | "AIR006") && it.signal == Signal::Caution;
+    let mild = |it: &Finding| matches!(it.code, "AIR005" | "AIR006") && it.signal == Signal::Caution;
     after
         .findings
         .iter()

@@ -17,10 +17,7 @@ pub struct Step {
 
 impl Step {
     fn along(change: Change) -> Self {
-        Self {
-            change,
-            comes_along: true,
-        }
+        Self { change, comes_along: true }
     }
 }
 
@@ -33,21 +30,14 @@ pub(super) fn with_moves(
     (mended, report): (&Plan, &Report),
     seated: bool,
 ) -> Vec<Step> {
-    let mut steps: Vec<Step> = changes
-        .iter()
-        .map(|change| Step {
-            change: change.clone(),
-            comes_along: false,
-        })
-        .collect();
+    let mut steps: Vec<Step> =
+        changes.iter().map(|change| Step { change: change.clone(), comes_along: false }).collect();
     for load in &mended.loads {
         let Some(old) = before.loads.iter().find(|old| old.id == load.id) else {
             continue;
         };
         let shares = |change: &Change| match change {
-            Change::TakeTurns {
-                load: one, with, ..
-            } => *one == load.id || with.contains(&load.id),
+            Change::TakeTurns { load: one, with, .. } => *one == load.id || with.contains(&load.id),
             _ => false,
         };
         if changes.iter().any(shares) {
@@ -115,8 +105,7 @@ pub(super) fn with_moves(
 fn from_of<'a>(plan: &'a Plan, part: &Id) -> Option<&'a Id> {
     let cord = plan.cords.iter().find(|it| it.id == *part);
     let inlet = plan.boxes.iter().find(|it| it.id == *part);
-    cord.and_then(|it| it.from.as_ref())
-        .or_else(|| inlet.and_then(|it| it.from.as_ref()))
+    cord.and_then(|it| it.from.as_ref()).or_else(|| inlet.and_then(|it| it.from.as_ref()))
 }
 
 /// Where a load goes.
@@ -132,33 +121,21 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
     let was = old.on.as_ref().or(old.now.as_ref())?;
     if let Some(on) = &load.on {
         // It stands where it was, or in the plan as changed.
-        let seat = Seat {
-            at: on.clone(),
-            stays: true,
-        };
+        let seat = Seat { at: on.clone(), stays: true };
         return (on != was).then_some(Goes::To(seat));
     }
     let facts = &report.figures.loads;
-    let is = |id: &Id| {
-        facts
-            .iter()
-            .any(|fact| fact.id == *id && fact.of == load.id)
-    };
+    let is = |id: &Id| facts.iter().any(|fact| fact.id == *id && fact.of == load.id);
     let sharing = &report.figures.sharing;
-    let mut places: Vec<&Id> = (sharing.placed.iter())
-        .filter(|placed| is(&placed.load))
-        .map(|placed| &placed.at)
-        .collect();
+    let mut places: Vec<&Id> =
+        (sharing.placed.iter()).filter(|placed| is(&placed.load)).map(|placed| &placed.at).collect();
     let all = places.len() == usize::from(load.count);
     places.dedup();
     match places.as_slice() {
         [] => Some(Goes::Nowhere),
         _ if !all => Some(Goes::Anywhere),
         [at] if *at == was && old.on.is_none() => None,
-        [at] => Some(Goes::To(Seat {
-            at: (*at).clone(),
-            stays: old.on.is_some(),
-        })),
+        [at] => Some(Goes::To(Seat { at: (*at).clone(), stays: old.on.is_some() })),
         _ => Some(Goes::Anywhere),
     }
 }
@@ -193,8 +170,7 @@ pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Pl
         let open = |step: &Step| matches!(step.change, Change::Move { to: None, .. });
         // What goes where it fits goes when all the others have their places.
         let settled = left.iter().all(|step| open(step) || !places(&step.change));
-        let ready =
-            |step: &Step| (!open(step) || settled) && finds_all(&plan, &sockets, &step.change);
+        let ready = |step: &Step| (!open(step) || settled) && finds_all(&plan, &sockets, &step.change);
         let next = match left.iter().position(ready) {
             Some(at) => left.remove(at),
             None => Step::along(Change::Unplug(in_the_way(&plan, &left)?)),
@@ -222,10 +198,7 @@ const fn places(change: &Change) -> bool {
 /// The receptacle that something is plugged into by a change.
 const fn needs(change: &Change) -> Option<&Id> {
     match change {
-        Change::Move {
-            to: Some(Seat { at, .. }),
-            ..
-        }
+        Change::Move { to: Some(Seat { at, .. }), .. }
         | Change::Replug { to: at, .. }
         | Change::ProtectedOutlet { at, .. }
         | Change::ThreeWay { at, .. }
@@ -245,10 +218,7 @@ fn place_of<'a>(plan: &'a Plan, load: &Id) -> Option<&'a Id> {
 /// Whether a change finds every socket that it needs. That it finds its part, `apply` says.
 fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
     match change {
-        Change::Move {
-            load,
-            to: Some(seat),
-        } => {
+        Change::Move { load, to: Some(seat) } => {
             let count = plan.loads.iter().find(|it| it.id == *load);
             let count = count.map_or(1, |load| usize::from(load.count));
             place_of(plan, load) == Some(&seat.at) || sockets.free(&seat.at) >= count
@@ -262,24 +232,15 @@ fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
         Change::Replug { part, to } => {
             let cord = plan.cords.iter().find(|it| it.id == *part);
             let inlet = plan.boxes.iter().find(|it| it.id == *part);
-            let now = cord.map_or_else(
-                || inlet.map(|it| (it.inlet, &it.from)),
-                |it| Some((it.plug, &it.from)),
-            );
+            let now = cord.map_or_else(|| inlet.map(|it| (it.inlet, &it.from)), |it| Some((it.plug, &it.from)));
             now.is_some_and(|(plug, from)| {
                 from.as_ref() == Some(to)
-                    || (sockets.takes(to, plug)
-                        && sockets.free(to) > 0
-                        && !sockets.hangs_on(to, part))
+                    || (sockets.takes(to, plug) && sockets.free(to) > 0 && !sockets.hangs_on(to, part))
             })
         }
-        Change::ProtectedOutlet { at, sockets: many } => {
-            sockets.beside_gear(at) >= usize::from(*many)
-        }
+        Change::ProtectedOutlet { at, sockets: many } => sockets.beside_gear(at) >= usize::from(*many),
         Change::ThreeWay { at, clears: true } => sockets.beside_gear(at) > 0,
-        Change::BondingPlug(at) | Change::ThreeWay { at, clears: false } | Change::NewBox(at) => {
-            sockets.free(at) > 0
-        }
+        Change::BondingPlug(at) | Change::ThreeWay { at, clears: false } | Change::NewBox(at) => sockets.free(at) > 0,
         _ => true,
     }
 }

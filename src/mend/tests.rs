@@ -63,10 +63,7 @@ fn changes_can_be_taken_one_by_one() {
     assert_eq!(mended.taken(&before, &report, |_| false), before);
     let mut changed = 0;
     for only in 0..told {
-        for some in [
-            mended.taken(&before, &report, |at| at == only),
-            mended.taken(&before, &report, |at| at != only),
-        ] {
+        for some in [mended.taken(&before, &report, |at| at == only), mended.taken(&before, &report, |at| at != only)] {
             assert_eq!(plan(&crate::plan::write(&some)), some, "{only}");
             changed += usize::from(some != before);
         }
@@ -94,10 +91,7 @@ fn what_stays_and_is_only_a_guess_is_told_as_a_guess() {
             title
         })
         .collect();
-    assert!(
-        told.iter().any(|title| title.starts_with("Worst case: ")),
-        "{told:?}"
-    );
+    assert!(told.iter().any(|title| title.starts_with("Worst case: ")), "{told:?}");
 }
 
 #[test]
@@ -123,23 +117,12 @@ fn warnings_are_cleared_as_well_where_asked() {
 #[test]
 fn one_danger_has_its_cheapest_remedy() {
     for (from, to, expected) in [
-        (
-            "sleepers_at = \"45 ft\"",
-            "sleepers_at = \"12 ft\"",
-            vec![("more-distance", "")],
-        ),
-        (
-            "feeds_building = false",
-            "feeds_building = true",
-            vec![("no-building", "")],
-        ),
+        ("sleepers_at = \"45 ft\"", "sleepers_at = \"12 ft\"", vec![("more-distance", "")]),
+        ("feeds_building = false", "feeds_building = true", vec![("no-building", "")]),
     ] {
         assert!(MENDED.contains(from), "{from}");
         let mended = mend(&plan(&MENDED.replacen(from, to, 1)), false);
-        let expected: Vec<(&str, String)> = expected
-            .into_iter()
-            .map(|(key, about)| (key, about.to_owned()))
-            .collect();
+        let expected: Vec<(&str, String)> = expected.into_iter().map(|(key, about)| (key, about.to_owned())).collect();
         assert_eq!(keys(&mended), expected);
         assert!(mended.effect.proven);
     }
@@ -179,11 +162,7 @@ fn a_budget_that_ends_the_search_is_said() {
     let told = |effect: &crate::report::Effect| crate::words::Words::english().effect(effect);
     let short = mend_within(&plan(WEEKEND), false, 1).0.effect;
     assert!(!short.proven && short.stopped && !short.after.clear());
-    assert!(
-        told(&short).starts_with("We stopped looking"),
-        "{}",
-        told(&short)
-    );
+    assert!(told(&short).starts_with("We stopped looking"), "{}", told(&short));
     assert!(!told(&short).contains("We know"), "{}", told(&short));
     // Near miss: what is found in the end.
     let whole = mend(&plan(WEEKEND), false).effect;
@@ -259,8 +238,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
         |set| {
             let cost: u64 = set.iter().map(|at| costs[*at]).sum();
             let (newest, earlier) = set.split_last().expect("a set that grew");
-            cost <= u64::from(mended.effect.cost)
-                && earlier.iter().all(|at| !pool[*at].clashes(&pool[*newest]))
+            cost <= u64::from(mended.effect.cost) && earlier.iter().all(|at| !pool[*at].clashes(&pool[*newest]))
         },
         |set| {
             let mut plan = before.clone();
@@ -272,12 +250,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
         20_000,
     );
     assert!(found.proven);
-    assert_eq!(
-        found.cost,
-        u64::from(mended.effect.cost),
-        "{:?}",
-        keys(&mended)
-    );
+    assert_eq!(found.cost, u64::from(mended.effect.cost), "{:?}", keys(&mended));
 }
 
 #[test]
@@ -358,10 +331,8 @@ const BEDSIDE: &str = r#"
 /// A bad cord is replaced, and its sleeper's device not moved to the engine.
 #[test]
 fn nobody_is_moved_to_the_engine_to_be_rid_of_a_cord() {
-    for (from, to, key) in [
-        ("conductors = 3", "conductors = 2", "grounded-cord"),
-        ("14 AWG", "18 AWG", "thicker-cord"),
-    ] {
+    for (from, to, key) in [("conductors = 3", "conductors = 2", "grounded-cord"), ("14 AWG", "18 AWG", "thicker-cord")]
+    {
         let before = plan(&BEDSIDE.replacen(from, to, 1));
         for warnings in [false, true] {
             let mended = mend(&before, warnings);

@@ -10,9 +10,7 @@ use proptest::strategy::{NewTree, ValueTree};
 use proptest::test_runner::{RngAlgorithm, TestRng, TestRunner};
 
 use super::row::Part;
-use super::{
-    Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Region, Site,
-};
+use super::{Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Region, Site};
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -161,10 +159,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
         site(),
         generator(),
         vec((part(), option::weighted(0.9, any::<Index>())), 0..5),
-        vec(
-            (distribution_box(), option::weighted(0.9, any::<Index>())),
-            0..3,
-        ),
+        vec((distribution_box(), option::weighted(0.9, any::<Index>())), 0..3),
         vec((load(), option::of(any::<Index>())), 0..6),
         vec(any::<bool>(), 4),
     )
@@ -174,10 +169,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
             generator.bonding_plug_in = None;
             if shares.last() == Some(&true) {
                 // A place says that there is one.
-                if matches!(
-                    generator.bonding_plug,
-                    Answer::Missing | Answer::Known(false)
-                ) {
+                if matches!(generator.bonding_plug, Answer::Missing | Answer::Known(false)) {
                     generator.bonding_plug = Answer::Known(true);
                 }
                 generator.bonding_plug_in = receptacles.last().cloned();
@@ -212,11 +204,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                         return load;
                     }
                     // Where it may stay, when nothing says where it must.
-                    if load
-                        .on
-                        .as_ref()
-                        .is_some_and(|on| on.as_str().len() % 2 == 0)
-                    {
+                    if load.on.as_ref().is_some_and(|on| on.as_str().len() % 2 == 0) {
                         load.now = load.on.take();
                     }
                     load
@@ -279,11 +267,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 shapes.insert(outlet.id.clone(), outlet.shape);
             }
         }
-        let inside: Vec<bool> = plan
-            .loads
-            .iter()
-            .map(|it| plan.around(it).is_some())
-            .collect();
+        let inside: Vec<bool> = plan.loads.iter().map(|it| plan.around(it).is_some()).collect();
         for (load, inside) in plan.loads.iter_mut().zip(inside) {
             likely_load(load, &shapes);
             if inside {
@@ -308,11 +292,7 @@ fn likely_outlet(outlet: &mut Outlet) {
         outlet.breaker = Answer::Known(outlet.shape.0.rating());
     }
     // Few have been felt hot, and few breakers have been seen to trip.
-    outlet.hot = outlet.hot.filter(|_| {
-        outlet
-            .trips_at
-            .is_some_and(|amps| amps.milliamps() % 8 == 1)
-    });
+    outlet.hot = outlet.hot.filter(|_| outlet.trips_at.is_some_and(|amps| amps.milliamps() % 8 == 1));
     outlet.trips_at = outlet
         .trips_at
         .filter(|amps| amps.milliamps() % 4 == 0)
@@ -336,19 +316,11 @@ pub(crate) fn likely_load(load: &mut Load, shapes: &BTreeMap<Id, Receptacle>) {
     load.hot = load.hot.filter(|_| load.continuous == Answer::Unknown);
     if let Answer::Known(draw) = &mut load.running {
         *draw = match draw {
-            Draw::Power(power) => Draw::Power(Power::from_milliwatts(
-                10_000 + power.milliwatts() % 2_000_000,
-            )),
-            Draw::Current(amps) => {
-                Draw::Current(Current::from_milliamps(100 + amps.milliamps() % 15_000))
+            Draw::Power(power) => Draw::Power(Power::from_milliwatts(10_000 + power.milliwatts() % 2_000_000)),
+            Draw::Current(amps) => Draw::Current(Current::from_milliamps(100 + amps.milliamps() % 15_000)),
+            Draw::Motor { millihorsepower, code } => {
+                Draw::Motor { millihorsepower: 1 + *millihorsepower % 1_000, code: *code }
             }
-            Draw::Motor {
-                millihorsepower,
-                code,
-            } => Draw::Motor {
-                millihorsepower: 1 + *millihorsepower % 1_000,
-                code: *code,
-            },
         };
     }
     if let Answer::Known(starting) = load.starting {

@@ -8,8 +8,8 @@
 use super::read::problem::shorten;
 use super::{Refusal, problem::Value};
 use crate::quantity::{
-    Amount, Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round,
-    SoundLevel, Temperature, Unit, Volume, allowed_units, two_readings,
+    Amount, Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel, Temperature,
+    Unit, Volume, allowed_units, two_readings,
 };
 
 /// What a quantity may be, ends included, and which way it is rounded.
@@ -33,19 +33,11 @@ pub struct Whole {
 }
 
 const fn up<Q>(least: Q, most: Q) -> Bounds<Q> {
-    Bounds {
-        round: Round::Up,
-        least,
-        most,
-    }
+    Bounds { round: Round::Up, least, most }
 }
 
 const fn down<Q>(least: Q, most: Q) -> Bounds<Q> {
-    Bounds {
-        round: Round::Down,
-        least,
-        most,
-    }
+    Bounds { round: Round::Down, least, most }
 }
 
 /// Whole feet, for bounds that read well.
@@ -66,22 +58,14 @@ pub const PEAK: Bounds<Power> = down(LEAST_SET, MOST_POWER);
 /// `limit`: what the kit between several sets passes.
 pub const KIT_LIMIT: Bounds<Current> = down(Current::from_milliamps(1000), MOST_CURRENT);
 /// `tank`.
-pub const TANK: Bounds<Volume> = down(
-    Volume::from_millilitres(1),
-    Volume::from_millilitres(1_000_000),
-);
+pub const TANK: Bounds<Volume> = down(Volume::from_millilitres(1), Volume::from_millilitres(1_000_000));
 /// `load` of a running time or a level: a share of the rated power.
-pub const SHARE: Bounds<Percent> = down(
-    Percent::from_millipercent(1),
-    Percent::from_millipercent(100_000),
-);
+pub const SHARE: Bounds<Percent> = down(Percent::from_millipercent(1), Percent::from_millipercent(100_000));
 /// `lasts`: hours on one tank.
 pub const LASTS: Bounds<Hours> = down(Hours::from_millihours(1), Hours::from_millihours(1_000_000));
 /// `level`: how loud the set is.
-pub const NOISE_LEVEL: Bounds<SoundLevel> = up(
-    SoundLevel::from_millidecibels(20_000),
-    SoundLevel::from_millidecibels(140_000),
-);
+pub const NOISE_LEVEL: Bounds<SoundLevel> =
+    up(SoundLevel::from_millidecibels(20_000), SoundLevel::from_millidecibels(140_000));
 /// `at`: from how far off. The same level further off is a louder set.
 pub const NOISE_AT: Bounds<Length> = up(feet(1), feet(500));
 /// `breaker`: the number on it.
@@ -95,10 +79,8 @@ pub const SLEEPERS_AT: Bounds<Length> = down(Length::ZERO, feet(50_000));
 /// `altitude`: from the shore of the deepest lake without a way out to where no engine runs.
 pub const ALTITUDE: Bounds<Length> = up(feet(-1500), feet(20_000));
 /// `air`: the hottest that is expected.
-pub const AIR: Bounds<Temperature> = up(
-    Temperature::from_millicelsius(-60_000),
-    Temperature::from_millicelsius(70_000),
-);
+pub const AIR: Bounds<Temperature> =
+    up(Temperature::from_millicelsius(-60_000), Temperature::from_millicelsius(70_000));
 /// `running`: what a thing draws.
 pub const RUNNING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
 /// `current`: the same in amperes.
@@ -119,10 +101,7 @@ pub const SOCKETS: Whole = Whole { least: 1, most: 20 };
 /// `conductors` of a cord.
 pub const CONDUCTORS: Whole = Whole { least: 2, most: 5 };
 /// `count` of a load.
-pub const COUNT: Whole = Whole {
-    least: 1,
-    most: 100,
-};
+pub const COUNT: Whole = Whole { least: 1, most: 100 };
 
 impl<Q: Quantity> Bounds<Q> {
     /// Whether it is within them.
@@ -226,18 +205,12 @@ mod tests {
             let refused = SLEEPERS_AT.read(text).expect_err(text);
             assert_eq!(refused.key, "two-readings", "{text}");
             for (name, reading) in [("decimals", decimals), ("thousands", thousands)] {
-                assert!(
-                    refused.values.contains(&(name, reading.into())),
-                    "{refused:?}"
-                );
+                assert!(refused.values.contains(&(name, reading.into())), "{refused:?}");
                 // What is offered instead reads.
                 assert!(SLEEPERS_AT.read(reading).is_ok(), "{reading}");
             }
         }
-        assert_eq!(
-            RUNNING.read("1.234 kW"),
-            Ok(Power::from_milliwatts(1_234_000))
-        );
+        assert_eq!(RUNNING.read("1.234 kW"), Ok(Power::from_milliwatts(1_234_000)));
         assert_eq!(RATED.read("1,440 W"), Ok(Power::from_milliwatts(1_440_000)));
         // The usual reading is impossible, and the other is not.
         let power = |text| RUNNING.read(text).expect_err(text).key;

@@ -151,11 +151,7 @@ impl<Q: Quantity + Sync + 'static> Kind for Bare<Q> {
 
     fn toml(&self, value: &Q) -> String {
         let number = self.text(value);
-        if number.contains('.') {
-            number
-        } else {
-            format!("{number}.0")
-        }
+        if number.contains('.') { number } else { format!("{number}.0") }
     }
 
     #[cfg(test)]
@@ -270,11 +266,7 @@ pub(super) struct List<K> {
 
 /// Any number of them.
 pub(super) const fn list<K>(of: K) -> List<K> {
-    List {
-        of,
-        least: 0,
-        alone: false,
-    }
+    List { of, least: 0, alone: false }
 }
 
 impl<K: Kind> Kind for List<K> {
@@ -320,10 +312,7 @@ pub(super) struct Inline<P> {
 
 impl<P> Inline<P> {
     pub(super) const fn with(between: &'static str) -> Self {
-        Self {
-            between,
-            part: PhantomData,
-        }
+        Self { between, part: PhantomData }
     }
 }
 
@@ -343,9 +332,7 @@ impl<P: Part> Kind for Inline<P> {
     }
 
     fn toml(&self, value: &P) -> String {
-        let all = value
-            .written()
-            .map(|(key, value)| format!("{key} = {value}"));
+        let all = value.written().map(|(key, value)| format!("{key} = {value}"));
         format!("{{ {} }}", all.collect::<Vec<_>>().join(", "))
     }
 

@@ -2,9 +2,7 @@
 
 use std::sync::Arc;
 
-use crate::quantity::{
-    Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire,
-};
+use crate::quantity::{Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire};
 use crate::tables::shape::{Circuit, Plug, Receptacle};
 
 /// The version of the plan format written by this program.
@@ -70,9 +68,7 @@ pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
     /// The one of that word, of whichever of the two.
     #[must_use]
     fn named(word: &str) -> Option<Self> {
-        let row = Self::ALL
-            .iter()
-            .find(|(choice, own)| *own == word || choice.pick() == word);
+        let row = Self::ALL.iter().find(|(choice, own)| *own == word || choice.pick() == word);
         row.map(|(choice, _)| *choice)
     }
 }
@@ -102,9 +98,7 @@ impl Id {
     /// or `_`, beginning with a letter or digit.
     #[must_use]
     pub fn new(text: &str) -> Option<Self> {
-        let fine = text
-            .chars()
-            .all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
+        let fine = text.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
         let starts = text.chars().next().is_some_and(char::is_alphanumeric);
         (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.into()))
     }
@@ -251,12 +245,8 @@ pub enum Stands {
 }
 
 impl Choice for Stands {
-    const ALL: &'static [(Self, &'static str)] = &[
-        (Self::Open, "open"),
-        (Self::Roof, "roof"),
-        (Self::Covered, "covered"),
-        (Self::Enclosed, "enclosed"),
-    ];
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Open, "open"), (Self::Roof, "roof"), (Self::Covered, "covered"), (Self::Enclosed, "enclosed")];
 }
 
 /// How wet it is where people touch the gear.
@@ -271,8 +261,7 @@ pub enum Ground {
 }
 
 impl Choice for Ground {
-    const ALL: &'static [(Self, &'static str)] =
-        &[(Self::Dry, "dry"), (Self::Damp, "damp"), (Self::Wet, "wet")];
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Dry, "dry"), (Self::Damp, "damp"), (Self::Wet, "wet")];
 }
 
 /// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and
@@ -306,22 +295,14 @@ impl Span {
     #[must_use]
     pub const fn contains(self, minute: u16) -> bool {
         let to = self.to % Self::DAY;
-        if self.from < to {
-            self.from <= minute && minute < to
-        } else {
-            minute >= self.from || minute < to
-        }
+        if self.from < to { self.from <= minute && minute < to } else { minute >= self.from || minute < to }
     }
 
     /// How many minutes it lasts.
     #[must_use]
     pub const fn minutes(self) -> u16 {
         let to = self.to % Self::DAY;
-        if self.from < to {
-            to - self.from
-        } else {
-            Self::DAY - self.from + to
-        }
+        if self.from < to { to - self.from } else { Self::DAY - self.from + to }
     }
 
     /// How many minutes of the day lie in both.
@@ -390,8 +371,7 @@ pub enum System {
 }
 
 impl Choice for System {
-    const ALL: &'static [(Self, &'static str)] =
-        &[(Self::V120, "120 V"), (Self::V120_240, "120/240 V")];
+    const ALL: &'static [(Self, &'static str)] = &[(Self::V120, "120 V"), (Self::V120_240, "120/240 V")];
 }
 
 /// What joins neutral to ground at the generator.
@@ -404,8 +384,7 @@ pub enum Neutral {
 }
 
 impl Choice for Neutral {
-    const ALL: &'static [(Self, &'static str)] =
-        &[(Self::Floating, "floating"), (Self::Bonded, "bonded")];
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Floating, "floating"), (Self::Bonded, "bonded")];
 }
 
 /// What the engine burns.
@@ -420,11 +399,8 @@ pub enum Fuel {
 }
 
 impl Choice for Fuel {
-    const ALL: &'static [(Self, &'static str)] = &[
-        (Self::Gasoline, "gasoline"),
-        (Self::Propane, "propane"),
-        (Self::Diesel, "diesel"),
-    ];
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Gasoline, "gasoline"), (Self::Propane, "propane"), (Self::Diesel, "diesel")];
 }
 
 /// Several sets that run as one source. All other figures of the generator are those of one set.
@@ -451,12 +427,10 @@ impl Generator {
     pub fn may_join(&self) -> Option<Answer<bool>> {
         let kit = self.parallel?.kit;
         Some(match (self.inverter, self.voltage, kit) {
-            (Answer::Known(false), _, _)
-            | (_, Answer::Known(System::V120_240), _)
-            | (_, _, Answer::Known(false)) => Answer::Known(false),
-            (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => {
-                Answer::Known(true)
+            (Answer::Known(false), _, _) | (_, Answer::Known(System::V120_240), _) | (_, _, Answer::Known(false)) => {
+                Answer::Known(false)
             }
+            (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => Answer::Known(true),
             _ => Answer::Unknown,
         })
     }
@@ -466,8 +440,7 @@ impl Generator {
     #[must_use]
     pub fn run_as_one(&self) -> Option<Answer<bool>> {
         let bonded = self.neutral == Answer::Known(Neutral::Bonded);
-        self.may_join()
-            .map(|may| if bonded { Answer::Known(false) } else { may })
+        self.may_join().map(|may| if bonded { Answer::Known(false) } else { may })
     }
 }
 
@@ -604,11 +577,7 @@ impl Cord {
     /// The id of end `index`, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {
-        if self.ends.len() == 1 {
-            self.id.clone()
-        } else {
-            self.id.end(index + 1)
-        }
+        if self.ends.len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
     }
 
     /// The ids of its ends.
@@ -628,10 +597,7 @@ pub enum BoxKind {
 }
 
 impl Choice for BoxKind {
-    const ALL: &'static [(Self, &'static str)] = &[
-        (Self::Distribution, "distribution"),
-        (Self::Camper, "camper"),
-    ];
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Distribution, "distribution"), (Self::Camper, "camper")];
 }
 
 /// A distribution box, or a camper, which has one inside.
@@ -768,8 +734,7 @@ impl Load {
     #[must_use]
     pub fn needs_240(&self) -> bool {
         let plug = self.plug.known();
-        self.voltage == Answer::Known(Uses::V240)
-            || plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegs)
+        self.voltage == Answer::Known(Uses::V240) || plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegs)
     }
 }
 
@@ -783,8 +748,7 @@ pub enum Uses {
 }
 
 impl Choice for Uses {
-    const ALL: &'static [(Self, &'static str)] =
-        &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
+    const ALL: &'static [(Self, &'static str)] = &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
 }
 
 /// Electrical behaviour of a load.
@@ -944,12 +908,10 @@ impl Plan {
     pub fn part_of(&self, receptacle: &Id) -> Option<&Id> {
         // An end begins with the name of its cord, which is quickly told.
         let has_end = |cord: &&Cord| {
-            receptacle.as_str().starts_with(cord.id.as_str())
-                && cord.end_ids().any(|end| end == *receptacle)
+            receptacle.as_str().starts_with(cord.id.as_str()) && cord.end_ids().any(|end| end == *receptacle)
         };
         let has_outlet = |it: &&DistributionBox| {
-            it.outlets.iter().any(|outlet| outlet.id == *receptacle)
-                || it.is_camper() && it.id == *receptacle
+            it.outlets.iter().any(|outlet| outlet.id == *receptacle) || it.is_camper() && it.id == *receptacle
         };
         let boxes = self.boxes.iter().filter(has_outlet).map(|it| &it.id);
         let cords = self.cords.iter().filter(has_end).map(|it| &it.id);
@@ -963,10 +925,7 @@ mod tests {
 
     #[test]
     fn spans_pass_midnight() {
-        let quiet = Span {
-            from: 22 * 60,
-            to: 6 * 60,
-        };
+        let quiet = Span { from: 22 * 60, to: 6 * 60 };
         assert!(quiet.contains(23 * 60) && quiet.contains(0) && !quiet.contains(6 * 60));
         assert_eq!(quiet.minutes(), 8 * 60);
         let day = Span { from: 0, to: 1440 };
@@ -984,14 +943,8 @@ mod tests {
             .map(|(from, to)| Span { from, to });
         for one in spans.clone() {
             for other in spans.clone() {
-                let counted = (0..Span::DAY)
-                    .filter(|minute| one.contains(*minute) && other.contains(*minute))
-                    .count();
-                assert_eq!(
-                    usize::from(one.minutes_in_both(other)),
-                    counted,
-                    "{one:?} {other:?}"
-                );
+                let counted = (0..Span::DAY).filter(|minute| one.contains(*minute) && other.contains(*minute)).count();
+                assert_eq!(usize::from(one.minutes_in_both(other)), counted, "{one:?} {other:?}");
             }
         }
     }
@@ -1001,10 +954,7 @@ mod tests {
         let cord = |ends: &[&str], length| Cord {
             id: Id("one".into()),
             plug: Plug::named("TT-30P").expect("a shape"),
-            ends: ends
-                .iter()
-                .map(|end| Receptacle::named(end).expect("a shape"))
-                .collect(),
+            ends: ends.iter().map(|end| Receptacle::named(end).expect("a shape")).collect(),
             length,
             ..Cord::default()
         };
@@ -1050,10 +1000,7 @@ mod tests {
 
     #[test]
     fn references_name_an_end() {
-        assert_eq!(
-            Id::reference("long.2").map(|id| id.to_string()).as_deref(),
-            Some("long.2")
-        );
+        assert_eq!(Id::reference("long.2").map(|id| id.to_string()).as_deref(), Some("long.2"));
         for bad in ["long.0", "long.", ".2", "a b", "", "-x"] {
             assert_eq!(Id::reference(bad), None, "{bad}");
         }

@@ -39,11 +39,7 @@ pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
 
     /// Every key that means something here.
     fn keys() -> Vec<&'static str> {
-        Self::ROWS
-            .iter()
-            .flat_map(|row| row.keys())
-            .copied()
-            .collect()
+        Self::ROWS.iter().flat_map(|row| row.keys()).copied().collect()
     }
 
     /// Reads all of it, so that everything that is wrong is reported.

@@ -58,19 +58,11 @@ pub enum Fault {
 
 impl StoreError {
     fn read(path: &Path, fault: Fault) -> Self {
-        Self {
-            path: path.to_owned(),
-            writing: false,
-            fault,
-        }
+        Self { path: path.to_owned(), writing: false, fault }
     }
 
     fn write(path: &Path, fault: Fault) -> Self {
-        Self {
-            path: path.to_owned(),
-            writing: true,
-            fault,
-        }
+        Self { path: path.to_owned(), writing: true, fault }
     }
 
     /// Its message key.
@@ -255,8 +247,7 @@ pub fn write_set<N: AsRef<str>, B: AsRef<[u8]>>(
         let file = File::open(&path).map(|file| file.take(MOST_OF_A_PRINT));
         let read = file.and_then(|mut file| file.read_to_end(&mut bytes));
         if read.is_ok() && ours(&bytes) {
-            fs::remove_file(&path)
-                .map_err(|error| StoreError::write(&path, Fault::System(error)))?;
+            fs::remove_file(&path).map_err(|error| StoreError::write(&path, Fault::System(error)))?;
             gone.push(name.clone());
         }
     }
@@ -278,9 +269,7 @@ fn file_in(dir: &Path, name: &str) -> Result<PathBuf, StoreError> {
 /// Where a write to this path ends up, links followed.
 fn real(path: &Path) -> PathBuf {
     match fs::symlink_metadata(path) {
-        Ok(about) if about.is_symlink() => {
-            fs::canonicalize(path).unwrap_or_else(|_| path.to_owned())
-        }
+        Ok(about) if about.is_symlink() => fs::canonicalize(path).unwrap_or_else(|_| path.to_owned()),
         _ => path.to_owned(),
     }
 }
@@ -302,10 +291,7 @@ fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     if path.file_name().is_none() {
         return Err(StoreError::write(path, Fault::Name));
     }
-    if before
-        .as_ref()
-        .is_some_and(|about| about.permissions().readonly())
-    {
+    if before.as_ref().is_some_and(|about| about.permissions().readonly()) {
         // Renaming over it would succeed, but its owner has said that it is not to be changed.
         return Err(fail(ErrorKind::PermissionDenied.into()));
     }
@@ -320,18 +306,14 @@ fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     let mut file = builder.tempfile_in(folder_of(path)).map_err(fail)?;
     file.write_all(bytes).map_err(fail)?;
     if let Some(before) = before {
-        file.as_file()
-            .set_permissions(before.permissions())
-            .map_err(fail)?;
+        file.as_file().set_permissions(before.permissions()).map_err(fail)?;
     }
     file.as_file().sync_all().map_err(fail)?;
     Ok(file)
 }
 
 fn settle(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
-    file.persist(path)
-        .map(drop)
-        .map_err(|failed| StoreError::write(path, Fault::System(failed.error)))
+    file.persist(path).map(drop).map_err(|failed| StoreError::write(path, Fault::System(failed.error)))
 }
 
 /// As [`prepare`], for a path where nothing stands: seen before anything is written, so that the
@@ -380,9 +362,7 @@ fn sync_folder(folder: &Path) {
 #[allow(clippy::disallowed_methods)] // the age of a file on disk, which no plan depends on
 fn sweep(entry: &fs::DirEntry) {
     let name = entry.file_name();
-    let half = name
-        .to_str()
-        .is_some_and(|name| name.starts_with(HALF.0) && name.ends_with(HALF.1));
+    let half = name.to_str().is_some_and(|name| name.starts_with(HALF.0) && name.ends_with(HALF.1));
     let age = || entry.metadata().ok()?.modified().ok()?.elapsed().ok();
     if half && age().is_some_and(|age| age.as_secs() > 3600) {
         // If it cannot be removed, it does no harm.
@@ -419,9 +399,7 @@ impl Drafts {
     /// Drafts under this folder for application data.
     #[must_use]
     pub fn at(data: &Path) -> Self {
-        Self {
-            folder: data.join("drafts"),
-        }
+        Self { folder: data.join("drafts") }
     }
 
     /// Drafts where the platform keeps application data. `None` if it has no such place, as for a
@@ -473,10 +451,7 @@ impl Drafts {
         for name in std::iter::once(stem.clone()).chain(numbered) {
             match self.open(&name) {
                 // Another run may begin at the same moment and be first to a name.
-                Err(StoreError {
-                    fault: Fault::InUse,
-                    ..
-                }) => {}
+                Err(StoreError { fault: Fault::InUse, .. }) => {}
                 Ok(draft) if draft.path.exists() => {}
                 other => return other,
             }
@@ -506,11 +481,7 @@ impl Drafts {
                 return Err(StoreError::write(&path, Fault::InUse));
             }
         }
-        Ok(Draft {
-            name: name.clone(),
-            path,
-            _lock: lock,
-        })
+        Ok(Draft { name: name.clone(), path, _lock: lock })
     }
 }
 
@@ -533,10 +504,7 @@ impl Draft {
     /// When there is a file that cannot be read.
     pub fn load(&self) -> Result<Option<String>, StoreError> {
         match read_text(&self.path) {
-            Err(StoreError {
-                fault: Fault::System(error),
-                ..
-            }) if error.kind() == ErrorKind::NotFound => Ok(None),
+            Err(StoreError { fault: Fault::System(error), .. }) if error.kind() == ErrorKind::NotFound => Ok(None),
             other => other.map(Some),
         }
     }
@@ -574,10 +542,8 @@ mod tests {
 
     /// The names in a folder, hidden ones too.
     fn names(folder: &Path) -> Vec<String> {
-        let mut names: Vec<String> = fs::read_dir(folder)
-            .unwrap()
-            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
-            .collect();
+        let mut names: Vec<String> =
+            fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
         names.sort();
         names
     }
@@ -652,24 +618,12 @@ mod tests {
     #[test]
     fn a_set_takes_out_what_it_has_no_more() {
         let dir = folder();
-        let names_of =
-            |all: &[&str]| -> Vec<String> { all.iter().map(|it| (*it).to_owned()).collect() };
+        let names_of = |all: &[&str]| -> Vec<String> { all.iter().map(|it| (*it).to_owned()).collect() };
         for name in ["look.pdf", "look-fr.pdf", "mine.pdf"] {
-            write_atomic(
-                &dir.path().join(name),
-                if name == "look-fr.pdf" {
-                    b"theirs"
-                } else {
-                    b"ours"
-                },
-            )
-            .unwrap();
+            write_atomic(&dir.path().join(name), if name == "look-fr.pdf" { b"theirs" } else { b"ours" }).unwrap();
         }
         let needless = names_of(&["look.pdf", "look-fr.pdf", "never.pdf"]);
-        let gone = write_set(dir.path(), [("card.pdf", b"x")], &needless, |it| {
-            it == b"ours"
-        })
-        .unwrap();
+        let gone = write_set(dir.path(), [("card.pdf", b"x")], &needless, |it| it == b"ours").unwrap();
         assert_eq!(gone, ["look.pdf"]);
         assert_eq!(names(dir.path()), ["card.pdf", "look-fr.pdf", "mine.pdf"]);
     }
@@ -699,10 +653,7 @@ mod tests {
         let path = dir.path().join("plan.toml");
         let waiting = prepare_new(&path, b"ours").unwrap();
         write_atomic(&path, b"theirs").unwrap();
-        assert_eq!(
-            settle_new(waiting, &path).unwrap_err().key(),
-            "store-exists"
-        );
+        assert_eq!(settle_new(waiting, &path).unwrap_err().key(), "store-exists");
         assert_eq!(fs::read(&path).unwrap(), b"theirs");
         assert_eq!(names(dir.path()), ["plan.toml"]);
     }
@@ -725,18 +676,9 @@ mod tests {
         assert_eq!(read_text(&path).unwrap(), "format = 1\n");
         write_atomic(&path, b"format = 1\nname = \"\xff\"\n").unwrap();
         let error = read_text(&path).unwrap_err();
-        assert!(
-            matches!(error.fault, Fault::NotText { line: 2 }),
-            "{error:?}"
-        );
-        assert_eq!(
-            read_text(&dir.path().join("none")).unwrap_err().key(),
-            "store-not-found"
-        );
-        assert_eq!(
-            read_text(dir.path()).unwrap_err().key(),
-            "store-is-a-folder"
-        );
+        assert!(matches!(error.fault, Fault::NotText { line: 2 }), "{error:?}");
+        assert_eq!(read_text(&dir.path().join("none")).unwrap_err().key(), "store-not-found");
+        assert_eq!(read_text(dir.path()).unwrap_err().key(), "store-is-a-folder");
         let endless = read_from(io::repeat(b'#'), Path::new("-")).unwrap_err();
         assert_eq!(endless.key(), "store-too-large");
     }

@@ -9,8 +9,8 @@ use super::read::{Field, Fields};
 use super::row::{Kind, Part, Row, row};
 use super::write::{horsepower, quoted};
 use super::{
-    Answer, BoxKind, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Leg, Load,
-    LoadKind, Neutral, Noise, Outlet, Parallel, Runtime, Site, Stands, System, Uses, Wanted,
+    Answer, BoxKind, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Leg, Load, LoadKind, Neutral, Noise,
+    Outlet, Parallel, Runtime, Site, Stands, System, Uses, Wanted,
 };
 
 impl Part for Site {
@@ -37,9 +37,7 @@ impl Part for Generator {
         &row!(Generator.rated: bounds::RATED).needed(r#"rated = "2800 W""#),
         &row!(Generator.peak: bounds::PEAK),
         // A set of two legs that passed for one would seem to give twice what an outlet of it can.
-        &row!(Generator.voltage: System::ALL)
-            .needed(r#"voltage = "120 V""#)
-            .best("120"),
+        &row!(Generator.voltage: System::ALL).needed(r#"voltage = "120 V""#).best("120"),
         &row!(Generator.neutral: Neutral::ALL).best("bonded"),
         &row!(Generator.bonding_plug: YesNo).best("no"),
         &row!(Generator.bonding_plug_in: REFERENCE),
@@ -49,8 +47,7 @@ impl Part for Generator {
         &row!(Generator.rated_on: Fuel::ALL).best("propane"),
         &row!(Generator.parallel: Inline::<Parallel>::with(", ")),
         &row!(Generator.tank: bounds::TANK),
-        &row!(Generator.runtime: list(Inline::<Runtime>::with(" ")))
-            .unless(|set| set.runtime.is_empty()),
+        &row!(Generator.runtime: list(Inline::<Runtime>::with(" "))).unless(|set| set.runtime.is_empty()),
         &row!(Generator.noise: Inline::<Noise>::with(", ")),
         &row!(Generator.bought: YesNo),
     ];
@@ -166,12 +163,8 @@ impl Row<Load> for Running {
         fields.one_of(self.keys());
         // All three are read, so that each is checked; the first that says something counts.
         let all = [
-            fields.answer("running", |field| {
-                field.quantity(&bounds::RUNNING).map(Draw::Power)
-            }),
-            fields.answer("current", |field| {
-                field.quantity(&bounds::CURRENT).map(Draw::Current)
-            }),
+            fields.answer("running", |field| field.quantity(&bounds::RUNNING).map(Draw::Power)),
+            fields.answer("current", |field| field.quantity(&bounds::CURRENT).map(Draw::Current)),
             fields.answer("motor", motor),
         ];
         let said = all.into_iter().find(|answer| *answer != Answer::Missing);
@@ -184,10 +177,7 @@ impl Row<Load> for Running {
             Answer::Unknown => ("running", quoted("unknown")),
             Answer::Known(Draw::Power(power)) => ("running", bounds::RUNNING.toml(power)),
             Answer::Known(Draw::Current(amps)) => ("current", bounds::CURRENT.toml(amps)),
-            Answer::Known(Draw::Motor {
-                millihorsepower,
-                code,
-            }) => {
+            Answer::Known(Draw::Motor { millihorsepower, code }) => {
                 let code = code.map(|code| format!(", code = {}", quoted(&code.to_string())));
                 let hp = quoted(&horsepower(*millihorsepower));
                 let motor = format!("{{ hp = {hp}{} }}", code.unwrap_or_default());
@@ -203,10 +193,7 @@ impl Row<Load> for Running {
             Answer::Known(draw) => Answer::Known(match draw {
                 Draw::Power(power) => bounds::RUNNING.text(power),
                 Draw::Current(amps) => bounds::CURRENT.text(amps),
-                Draw::Motor {
-                    millihorsepower,
-                    code,
-                } => {
+                Draw::Motor { millihorsepower, code } => {
                     let code = code.map_or_else(String::new, |code| format!(" code {code}"));
                     format!("{} hp{code}", horsepower(*millihorsepower))
                 }
@@ -236,28 +223,15 @@ impl Row<Load> for Running {
         let draw = prop_oneof![
             bounds::RUNNING.any().prop_map(Draw::Power),
             bounds::CURRENT.any().prop_map(Draw::Current),
-            (1..=10_000_u32, code).prop_map(|(millihorsepower, code)| Draw::Motor {
-                millihorsepower,
-                code
-            }),
+            (1..=10_000_u32, code).prop_map(|(millihorsepower, code)| Draw::Motor { millihorsepower, code }),
         ];
-        super::row::Holds::any(draw.boxed(), false)
-            .prop_map(|running| Load {
-                running,
-                ..Load::default()
-            })
-            .boxed()
+        super::row::Holds::any(draw.boxed(), false).prop_map(|running| Load { running, ..Load::default() }).boxed()
     }
 }
 
 fn motor(field: &Field<'_>) -> Option<Draw> {
     let fields = field.table(&["hp", "code"])?;
-    let horsepower = fields.required("hp", r#"hp = "1/2""#, |field| {
-        field.ratio_in_text(&bounds::HORSEPOWER)
-    });
+    let horsepower = fields.required("hp", r#"hp = "1/2""#, |field| field.ratio_in_text(&bounds::HORSEPOWER));
     let code = fields.answer("code", Field::motor_code);
-    Some(Draw::Motor {
-        millihorsepower: u32::try_from(horsepower?.permille()).ok()?,
-        code: code.known().copied(),
-    })
+    Some(Draw::Motor { millihorsepower: u32::try_from(horsepower?.permille()).ok()?, code: code.known().copied() })
 }

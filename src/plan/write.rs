@@ -15,10 +15,7 @@ use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume}
 /// The plan as the text of a plan file.
 #[must_use]
 pub fn write(plan: &Plan) -> String {
-    let mut out = format!(
-        "format = {FORMAT}\nregion = {}\n",
-        quoted(plan.region.word())
-    );
+    let mut out = format!("format = {FORMAT}\nregion = {}\n", quoted(plan.region.word()));
     if let Some(language) = &plan.language {
         put(&mut out, "language", &quoted(language));
     }
@@ -114,12 +111,10 @@ pub(super) fn natural<Q: Quantity>(quantity: Q, round: Round) -> String {
 
 pub(super) fn horsepower(millihorsepower: u32) -> String {
     let count = Ratio::from_permille(i64::from(millihorsepower));
-    [
-        "1/12", "1/10", "1/8", "1/6", "1/5", "1/4", "1/3", "1/2", "3/4", "1 1/2",
-    ]
-    .into_iter()
-    .find(|text| Ratio::parse(text, Round::Up) == Ok(count))
-    .map_or_else(|| natural(count, Round::Up), str::to_owned)
+    ["1/12", "1/10", "1/8", "1/6", "1/5", "1/4", "1/3", "1/2", "3/4", "1 1/2"]
+        .into_iter()
+        .find(|text| Ratio::parse(text, Round::Up) == Ok(count))
+        .map_or_else(|| natural(count, Round::Up), str::to_owned)
 }
 
 #[cfg(test)]
@@ -183,23 +178,13 @@ mod tests {
             let tank = Volume::parse(text, Round::Down).unwrap();
             assert_eq!(natural(tank, Round::Down), text);
         }
-        assert_eq!(
-            natural(Power::from_milliwatts(1_500_000), Round::Up),
-            "1500 W"
-        );
-        for (text, written) in [
-            ("1.8750 W", "1875 mW"),
-            ("0.0015 kW", "1.5 W"),
-            ("1234.567 W", "1234567 mW"),
-        ] {
+        assert_eq!(natural(Power::from_milliwatts(1_500_000), Round::Up), "1500 W");
+        for (text, written) in [("1.8750 W", "1875 mW"), ("0.0015 kW", "1.5 W"), ("1234.567 W", "1234567 mW")] {
             let power = Power::parse(text, Round::Up).unwrap();
             assert_eq!(natural(power, Round::Up), written);
         }
         let far = Length::from_millimetres(6_095);
         assert_eq!(natural(far, Round::Down), "6095 mm");
-        assert_eq!(
-            (horsepower(500), horsepower(334)),
-            ("1/2".into(), "1/3".into())
-        );
+        assert_eq!((horsepower(500), horsepower(334)), ("1/2".into(), "1/3".into()));
     }
 }

@@ -71,8 +71,8 @@ impl Cell {
     }
 
     fn between(min: Point, max: Point, transform: Transform) -> Self {
-        let corners = [min, Point::new(max.x, min.y), Point::new(min.x, max.y), max]
-            .map(|corner| corner.transform(transform));
+        let corners =
+            [min, Point::new(max.x, min.y), Point::new(min.x, max.y), max].map(|corner| corner.transform(transform));
         let least = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MAX, f64::min);
         let most = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MIN, f64::max);
         Self {
@@ -109,11 +109,7 @@ impl Cell {
 
 /// Checks the whole document. `cells` are the labels of a sheet; a text must lie in one of them
 /// or beside all of them.
-pub(super) fn check(
-    document: Document,
-    paged: &PagedDocument,
-    cells: &[Cell],
-) -> Result<(), PrintError> {
+pub(super) fn check(document: Document, paged: &PagedDocument, cells: &[Cell]) -> Result<(), PrintError> {
     let misfits = misfits(paged);
     if !misfits.is_empty() {
         return Err(PrintError::TooLong { document, misfits });
@@ -140,10 +136,7 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
     };
     let mut misfits = Vec::new();
     for element in paged.introspector().query(&Selector::Label(label)) {
-        let Some(Value::Dict(dict)) = element
-            .to_packed::<MetadataElem>()
-            .map(|metadata| metadata.value.clone())
-        else {
+        let Some(Value::Dict(dict)) = element.to_packed::<MetadataElem>().map(|metadata| metadata.value.clone()) else {
             continue;
         };
         let text = match dict.get("text") {
@@ -172,10 +165,7 @@ fn as_typed(text: &str) -> String {
 /// taken to be as high as it says.
 pub(super) fn capital(text: &TextItem) -> f64 {
     let face = text.font.ttf();
-    let drawn = face
-        .glyph_index('H')
-        .and_then(|letter| face.glyph_bounding_box(letter))
-        .map(|bounds| bounds.y_max);
+    let drawn = face.glyph_index('H').and_then(|letter| face.glyph_bounding_box(letter)).map(|bounds| bounds.y_max);
     let high = drawn.or(face.capital_height()).unwrap_or_default();
     f64::from(high) / f64::from(face.units_per_em()) * text.size.to_mm()
 }
@@ -225,17 +215,10 @@ impl Walk<'_> {
     }
 
     fn text(&self, text: &TextItem, transform: Transform) -> Result<(), PrintError> {
-        let missing: String = text
-            .glyphs
-            .iter()
-            .filter(|glyph| glyph.id == 0)
-            .filter_map(|glyph| text.text.get(glyph.range()))
-            .collect();
+        let missing: String =
+            text.glyphs.iter().filter(|glyph| glyph.id == 0).filter_map(|glyph| text.text.get(glyph.range())).collect();
         if !missing.is_empty() {
-            return Err(PrintError::NoGlyph {
-                text: text.text.to_string(),
-                characters: missing,
-            });
+            return Err(PrintError::NoGlyph { text: text.text.to_string(), characters: missing });
         }
         if text.text.trim().is_empty() {
             return Ok(());
@@ -254,22 +237,12 @@ impl Walk<'_> {
         let drawn = Cell::between(bounds.min, bounds.max, transform);
         let size = text.size.to_pt();
         let inside = self.sheet.holds(&drawn)
-            && self
-                .cells
-                .iter()
-                .all(|cell| cell.holds(&drawn) || !cell.touches(&drawn))
-            && self
-                .within
-                .iter()
-                .all(|cell| cell.larger(size * LEANING, size * HANGING).holds(&drawn));
+            && self.cells.iter().all(|cell| cell.holds(&drawn) || !cell.touches(&drawn))
+            && self.within.iter().all(|cell| cell.larger(size * LEANING, size * HANGING).holds(&drawn));
         if inside {
             Ok(())
         } else {
-            Err(PrintError::OffPage {
-                document: self.document,
-                text: as_typed(&text.text),
-                page: self.page,
-            })
+            Err(PrintError::OffPage { document: self.document, text: as_typed(&text.text), page: self.page })
         }
     }
 }
@@ -286,17 +259,9 @@ mod tests {
         // The second label of the first row begins 4.763 + 69.85 mm from the left.
         let second = cells[1];
         assert!((second.left - 74.613 * 72.0 / 25.4).abs() < 1e-6);
-        let across = Cell {
-            left: second.left - 5.0,
-            right: second.left + 5.0,
-            ..second
-        };
+        let across = Cell { left: second.left - 5.0, right: second.left + 5.0, ..second };
         assert!(!second.holds(&across) && second.touches(&across));
-        let gap = Cell {
-            left: cells[0].right + 1.0,
-            right: second.left - 1.0,
-            ..second
-        };
+        let gap = Cell { left: cells[0].right + 1.0, right: second.left - 1.0, ..second };
         assert!(cells.iter().all(|cell| !cell.touches(&gap)));
     }
 }

@@ -20,30 +20,20 @@ pub(super) fn sheet(pages: &[Page]) -> Page {
     let mut frame = Frame::hard(Size::new(along(columns, ROOM.x), along(rows, ROOM.y)));
     for (index, page) in pages.iter().enumerate() {
         let size = page.frame.size();
-        let scale = (ROOM.x / size.x.to_pt())
-            .min(ROOM.y / size.y.to_pt())
-            .min(1.0);
+        let scale = (ROOM.x / size.x.to_pt()).min(ROOM.y / size.y.to_pt()).min(1.0);
         let mut whole = Frame::hard(size);
         whole.push(
             Point::zero(),
             FrameItem::Shape(
-                Geometry::Rect(size).filled_and_stroked(
-                    Color::WHITE,
-                    FixedStroke::from_pair(Color::BLACK, Abs::pt(0.5 / scale)),
-                ),
+                Geometry::Rect(size)
+                    .filled_and_stroked(Color::WHITE, FixedStroke::from_pair(Color::BLACK, Abs::pt(0.5 / scale))),
                 typst::syntax::Span::detached(),
             ),
         );
         whole.push_frame(Point::zero(), page.frame.clone());
         let mut group = GroupItem::new(whole);
         group.transform = Transform::scale(Ratio::new(scale), Ratio::new(scale));
-        frame.push(
-            Point::new(
-                along(index % columns, ROOM.x),
-                along(index / columns, ROOM.y),
-            ),
-            FrameItem::Group(group),
-        );
+        frame.push(Point::new(along(index % columns, ROOM.x), along(index / columns, ROOM.y)), FrameItem::Group(group));
     }
     Page {
         frame,

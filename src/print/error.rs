@@ -107,11 +107,7 @@ impl PrintError {
     /// the whole can be found in a plan and shortened there.
     pub(super) fn of_whole(self, plan: &Plan) -> Self {
         match self {
-            Self::OffPage {
-                document,
-                text,
-                page,
-            } => {
+            Self::OffPage { document, text, page } => {
                 let loads = plan.loads.iter().map(|load| &load.name);
                 // In a list it has the list's comma.
                 let piece = text.trim_end().trim_end_matches(',');
@@ -119,11 +115,7 @@ impl PrintError {
                     .chain([&plan.site.name, &plan.generator.name])
                     .filter(|name| name.contains(piece))
                     .max_by_key(|name| name.len());
-                Self::OffPage {
-                    document,
-                    text: whole.unwrap_or(&text).clone(),
-                    page,
-                }
+                Self::OffPage { document, text: whole.unwrap_or(&text).clone(), page }
             }
             other => other,
         }
@@ -150,18 +142,11 @@ impl PrintError {
     pub fn in_words(&self, words: &Words) -> String {
         let key = format!("print-error-{}", self.code());
         let say = |args: Vec<(&'static str, String)>| {
-            words.with(
-                &key,
-                args.into_iter()
-                    .map(|(name, value)| (name, FluentValue::from(value))),
-            )
+            words.with(&key, args.into_iter().map(|(name, value)| (name, FluentValue::from(value))))
         };
         match self {
             Self::WordsIncomplete { faults } => say(vec![("faults", faults.join("; "))]),
-            Self::NoGlyph { text, characters } => say(vec![
-                ("text", text.clone()),
-                ("characters", characters.clone()),
-            ]),
+            Self::NoGlyph { text, characters } => say(vec![("text", text.clone()), ("characters", characters.clone())]),
             Self::TooLong { document, misfits } => misfits
                 .iter()
                 .map(|misfit| {
@@ -173,21 +158,12 @@ impl PrintError {
                 })
                 .collect::<Vec<_>>()
                 .join("\n"),
-            Self::OffPage {
-                document,
-                text,
-                page,
-            } => say(vec![
+            Self::OffPage { document, text, page } => say(vec![
                 ("document", document.file_name().to_owned()),
                 ("text", text.clone()),
                 ("page", page.to_string()),
             ]),
-            Self::TooSmall {
-                document,
-                text,
-                page,
-                percent,
-            } => say(vec![
+            Self::TooSmall { document, text, page, percent } => say(vec![
                 ("document", document.file_name().to_owned()),
                 ("text", text.clone()),
                 ("page", page.to_string()),
@@ -197,19 +173,11 @@ impl PrintError {
                 let known: Vec<&str> = known.iter().map(String::as_str).collect();
                 say(vec![("name", name.clone()), ("known", words.list(&known))])
             }
-            Self::BadStock { name, message } => {
-                say(vec![("name", name.clone()), ("message", message.clone())])
+            Self::BadStock { name, message } => say(vec![("name", name.clone()), ("message", message.clone())]),
+            Self::BadStart { start_at, count } => {
+                say(vec![("start", start_at.to_string()), ("count", count.to_string())])
             }
-            Self::BadStart { start_at, count } => say(vec![
-                ("start", start_at.to_string()),
-                ("count", count.to_string()),
-            ]),
-            Self::Template {
-                file,
-                line,
-                column,
-                message,
-            } => say(vec![
+            Self::Template { file, line, column, message } => say(vec![
                 ("file", file.clone()),
                 ("line", line.to_string()),
                 ("column", column.to_string()),

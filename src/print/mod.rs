@@ -154,9 +154,7 @@ pub enum Ink {
 impl Options {
     /// The stock the labels are printed on.
     fn labels_on(&self) -> Result<Stock, PrintError> {
-        self.stock
-            .clone()
-            .map_or_else(|| Stock::plain(self.paper), Ok)
+        self.stock.clone().map_or_else(|| Stock::plain(self.paper), Ok)
     }
 }
 
@@ -179,13 +177,7 @@ pub enum Document {
 
 impl Document {
     /// All that belong to a plan.
-    pub const ALL: [Self; 5] = [
-        Self::Look,
-        Self::Labels,
-        Self::Card,
-        Self::Cautions,
-        Self::Worksheet,
-    ];
+    pub const ALL: [Self; 5] = [Self::Look, Self::Labels, Self::Card, Self::Cautions, Self::Worksheet];
 
     /// Its name in files and messages.
     #[must_use]
@@ -248,10 +240,7 @@ impl LabelsUsed {
     /// So many labels from this position of a sheet on.
     fn of(count: usize, stock: &Stock, start_at: usize) -> Option<Self> {
         let used = (start_at.max(1) - 1 + count) % stock.count();
-        (count > 0 && stock.paper.is_some()).then_some(Self {
-            count,
-            next: (used > 0).then_some(used + 1),
-        })
+        (count > 0 && stock.paper.is_some()).then_some(Self { count, next: (used > 0).then_some(used + 1) })
     }
 }
 
@@ -273,12 +262,7 @@ pub fn render(
 ///
 /// # Errors
 /// As [`render`].
-pub fn prints(
-    plan: &Plan,
-    report: &Report,
-    words: &Words,
-    options: &Options,
-) -> Result<Prints, PrintError> {
+pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) -> Result<Prints, PrintError> {
     let mut files = Vec::new();
     let mut card_sheets = 0;
     let mut labels = None;
@@ -297,20 +281,13 @@ pub fn prints(
                 CardSize::Phone => 0,
             };
         }
-        files.push((
-            document.file_name().to_owned(),
-            export(document, &paged, options)?,
-        ));
+        files.push((document.file_name().to_owned(), export(document, &paged, options)?));
         // A phone shows pictures without being asked to.
         let for_phone = document == Document::Card && options.card == CardSize::Phone;
         if options.png || for_phone {
             for (index, page) in paged.pages().iter().enumerate() {
                 let name = format!("{}-{}.png", document.name(), index + 1);
-                let density = if for_phone {
-                    PIXELS_ON_A_PHONE
-                } else {
-                    PIXELS_PER_POINT
-                };
+                let density = if for_phone { PIXELS_ON_A_PHONE } else { PIXELS_PER_POINT };
                 files.push(picture(name, page, density)?);
             }
         }
@@ -323,22 +300,11 @@ pub fn prints(
         typst::comemo::evict(0);
     }
     if options.png {
-        files.push(picture(
-            "contact.png".to_owned(),
-            &contact::sheet(&seen),
-            PIXELS_PER_POINT,
-        )?);
+        files.push(picture("contact.png".to_owned(), &contact::sheet(&seen), PIXELS_PER_POINT)?);
     }
     let made = |it: &Document| files.iter().any(|(name, _)| name == it.file_name());
-    let needless = Document::ALL
-        .iter()
-        .filter(|it| options.only.is_empty() && !made(it));
-    Ok(Prints {
-        needless: needless.map(|it| it.file_name().to_owned()).collect(),
-        files,
-        card_sheets,
-        labels,
-    })
+    let needless = Document::ALL.iter().filter(|it| options.only.is_empty() && !made(it));
+    Ok(Prints { needless: needless.map(|it| it.file_name().to_owned()).collect(), files, card_sheets, labels })
 }
 
 /// What the templates read as `data.json`: for whoever writes templates, and for comparing with
@@ -380,11 +346,7 @@ impl Outdated {
 ///
 /// # Errors
 /// When a message is missing or a character has no glyph.
-pub fn outdated(
-    old: (&Plan, &Report),
-    new: (&Plan, &Report),
-    words: &Words,
-) -> Result<Outdated, PrintError> {
+pub fn outdated(old: (&Plan, &Report), new: (&Plan, &Report), words: &Words) -> Result<Outdated, PrintError> {
     let options = Options::default();
     let data = |(plan, report)| -> Result<BTreeMap<_, _>, PrintError> {
         let all = data::all(plan, report, words, &options)?;
@@ -424,18 +386,12 @@ pub fn is_ours(pdf: &[u8]) -> bool {
     pdf.windows(mark.len()).any(|it| it == mark)
 }
 
-fn typeset(
-    document: Document,
-    data: String,
-    options: &Options,
-) -> Result<PagedDocument, PrintError> {
+fn typeset(document: Document, data: String, options: &Options) -> Result<PagedDocument, PrintError> {
     let main = format!("{}.typ", document.name());
     let today = options.date.and_then(Date::datetime);
     let world = world::PrintWorld::new(&main, data, today, &options.templates);
     let compiled = typst::compile::<PagedDocument>(&world);
-    let paged = compiled
-        .output
-        .map_err(|errors| diagnosed(&world, &errors))?;
+    let paged = compiled.output.map_err(|errors| diagnosed(&world, &errors))?;
     // A warning from the typesetter is always a fault of a template here.
     if !compiled.warnings.is_empty() {
         return Err(diagnosed(&world, &compiled.warnings));
@@ -448,11 +404,7 @@ fn typeset(
     Ok(paged)
 }
 
-fn export(
-    document: Document,
-    paged: &PagedDocument,
-    options: &Options,
-) -> Result<Vec<u8>, PrintError> {
+fn export(document: Document, paged: &PagedDocument, options: &Options) -> Result<Vec<u8>, PrintError> {
     let fault = |message: String| PrintError::Template {
         file: format!("{}.typ", document.name()),
         line: 0,
@@ -461,17 +413,10 @@ fn export(
     };
     // For people who cannot see it; and to be kept, which asks for a date, and the only date there
     // is has been given.
-    let standards: &[PdfStandard] = if options.date.is_some() {
-        &[PdfStandard::Ua_1, PdfStandard::A_2a]
-    } else {
-        &[PdfStandard::Ua_1]
-    };
-    let standards =
-        PdfStandards::new(standards).map_err(|error| fault(error.message().to_string()))?;
-    let timestamp = options
-        .date
-        .and_then(Date::datetime)
-        .map(Timestamp::new_utc);
+    let standards: &[PdfStandard] =
+        if options.date.is_some() { &[PdfStandard::Ua_1, PdfStandard::A_2a] } else { &[PdfStandard::Ua_1] };
+    let standards = PdfStandards::new(standards).map_err(|error| fault(error.message().to_string()))?;
+    let timestamp = options.date.and_then(Date::datetime).map(Timestamp::new_utc);
     let two_sided = document == Document::Card && options.card == CardSize::Sheet;
     let options = PdfOptions {
         // Fixed, so that the same plan gives the same bytes.
@@ -483,15 +428,8 @@ fn export(
         tagged: true,
         pretty: false,
     };
-    let mut pdf = typst_pdf::pdf(paged, &options).map_err(|errors| {
-        fault(
-            errors
-                .iter()
-                .map(|error| error.message.as_str())
-                .collect::<Vec<_>>()
-                .join("; "),
-        )
-    })?;
+    let mut pdf = typst_pdf::pdf(paged, &options)
+        .map_err(|errors| fault(errors.iter().map(|error| error.message.as_str()).collect::<Vec<_>>().join("; ")))?;
     leave_out_default(&mut pdf);
     if two_sided {
         ask_for_both_sides(&mut pdf);
@@ -540,27 +478,19 @@ fn leave_out_default(pdf: &mut [u8]) {
 }
 
 fn picture(name: String, page: &Page, density: f64) -> Result<(String, Vec<u8>), PrintError> {
-    let options = typst_render::RenderOptions {
-        pixel_per_pt: density.into(),
-        render_bleed: false,
-    };
-    let png = typst_render::render(page, &options)
-        .encode_png()
-        .map_err(|error| PrintError::Template {
-            file: name.clone(),
-            line: 0,
-            column: 0,
-            message: error.to_string(),
-        })?;
+    let options = typst_render::RenderOptions { pixel_per_pt: density.into(), render_bleed: false };
+    let png = typst_render::render(page, &options).encode_png().map_err(|error| PrintError::Template {
+        file: name.clone(),
+        line: 0,
+        column: 0,
+        message: error.to_string(),
+    })?;
     Ok((name, png))
 }
 
 /// The first error, or else warning, with its place.
 fn diagnosed(world: &world::PrintWorld, diagnostics: &[SourceDiagnostic]) -> PrintError {
-    let worst = diagnostics
-        .iter()
-        .find(|diagnostic| diagnostic.severity == Severity::Error)
-        .or(diagnostics.first());
+    let worst = diagnostics.iter().find(|diagnostic| diagnostic.severity == Severity::Error).or(diagnostics.first());
     let Some(worst) = worst else {
         unreachable!("a failed compilation says why");
     };
@@ -571,12 +501,7 @@ fn diagnosed(world: &world::PrintWorld, diagnostics: &[SourceDiagnostic]) -> Pri
         message.push_str("; ");
         message.push_str(&hint.v);
     }
-    PrintError::Template {
-        file,
-        line,
-        column,
-        message,
-    }
+    PrintError::Template { file, line, column, message }
 }
 
 fn place(world: &world::PrintWorld, span: DiagSpan) -> Option<(String, usize, usize)> {

@@ -86,10 +86,7 @@ impl Stock {
     /// The names of the stock that comes with the program.
     #[must_use]
     pub fn names() -> Vec<String> {
-        world::embedded_in("stock")
-            .into_iter()
-            .map(|(name, _)| name.to_owned())
-            .collect()
+        world::embedded_in("stock").into_iter().map(|(name, _)| name.to_owned()).collect()
     }
 
     /// The stock of this name.
@@ -100,10 +97,7 @@ impl Stock {
         let text = world::embedded_in("stock")
             .into_iter()
             .find(|(known, _)| *known == name)
-            .ok_or_else(|| PrintError::UnknownStock {
-                name: name.to_owned(),
-                known: Self::names(),
-            })?
+            .ok_or_else(|| PrintError::UnknownStock { name: name.to_owned(), known: Self::names() })?
             .1;
         Self::read(name, text)
     }
@@ -125,19 +119,12 @@ impl Stock {
     /// When a field is missing, unknown or no length, or when the labels overlap or leave the
     /// sheet.
     pub fn read(name: &str, text: &str) -> Result<Self, PrintError> {
-        let bad = |message: String| PrintError::BadStock {
-            name: name.to_owned(),
-            message,
-        };
+        let bad = |message: String| PrintError::BadStock { name: name.to_owned(), message };
         let file: File = toml::from_str(text).map_err(|error| bad(error.to_string()))?;
-        let length = |field: &str, text: &str| {
-            micrometres(text).ok_or_else(|| bad(format!("{field} = {text:?}")))
-        };
+        let length = |field: &str, text: &str| micrometres(text).ok_or_else(|| bad(format!("{field} = {text:?}")));
         let width = length("width", &file.width)?;
         let height = length("height", &file.height)?;
-        let pitch = |field: &str, text: Option<&String>, size: i64| {
-            text.map_or(Ok(size), |text| length(field, text))
-        };
+        let pitch = |field: &str, text: Option<&String>, size: i64| text.map_or(Ok(size), |text| length(field, text));
         let stock = Self {
             name: name.to_owned(),
             paper: match file.paper {
@@ -176,21 +163,11 @@ impl Stock {
         if self.height <= 0 || (self.rows > 1 && self.down < self.height) {
             return Err("down");
         }
-        let fits = |from: i64, span: Option<i64>, room: i64| {
-            from >= 0 && span.is_some_and(|span| from + span <= room)
-        };
-        if !fits(
-            self.left,
-            span(self.columns, self.across, self.width),
-            paper_width,
-        ) {
+        let fits = |from: i64, span: Option<i64>, room: i64| from >= 0 && span.is_some_and(|span| from + span <= room);
+        if !fits(self.left, span(self.columns, self.across, self.width), paper_width) {
             return Err("left");
         }
-        if !fits(
-            self.top,
-            span(self.rows, self.down, self.height),
-            paper_height,
-        ) {
+        if !fits(self.top, span(self.rows, self.down, self.height), paper_height) {
             return Err("top");
         }
         Ok(())
@@ -212,16 +189,10 @@ impl Stock {
 
     /// The upper left corner of each label, row by row.
     pub fn corners(&self) -> impl Iterator<Item = (i64, i64)> + '_ {
-        let along = |from: i64, pitch: i64, index: usize| {
-            from + pitch * i64::try_from(index).unwrap_or_default()
-        };
+        let along = |from: i64, pitch: i64, index: usize| from + pitch * i64::try_from(index).unwrap_or_default();
         (0..self.rows).flat_map(move |row| {
-            (0..self.columns).map(move |column| {
-                (
-                    along(self.left, self.across, column),
-                    along(self.top, self.down, row),
-                )
-            })
+            (0..self.columns)
+                .map(move |column| (along(self.left, self.across, column), along(self.top, self.down, row)))
         })
     }
 
@@ -279,18 +250,10 @@ impl FromStr for Offset {
         let (across, down) = text.split_once(',').ok_or(())?;
         let signed = |text: &str| {
             let text = text.trim();
-            let (sign, size) = text
-                .strip_prefix(['-', '−'])
-                .map_or((1, text), |size| (-1, size));
-            micrometres(size)
-                .filter(|size| *size <= Self::MOST)
-                .map(|size| sign * size)
-                .ok_or(())
+            let (sign, size) = text.strip_prefix(['-', '−']).map_or((1, text), |size| (-1, size));
+            micrometres(size).filter(|size| *size <= Self::MOST).map(|size| sign * size).ok_or(())
         };
-        Ok(Self {
-            across: signed(across)?,
-            down: signed(down)?,
-        })
+        Ok(Self { across: signed(across)?, down: signed(down)? })
     }
 }
 
@@ -307,10 +270,7 @@ fn micrometres(text: &str) -> Option<i64> {
         _ => return None,
     };
     // A metre is more than any sheet here.
-    (number.checked_mul(Decimal::from(scale))?)
-        .round()
-        .to_i64()
-        .filter(|length| (0..=1_000_000).contains(length))
+    (number.checked_mul(Decimal::from(scale))?).round().to_i64().filter(|length| (0..=1_000_000).contains(length))
 }
 
 /// For drawing only.

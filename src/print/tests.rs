@@ -44,21 +44,8 @@ fn outlet(name: &str, shape: &str, breaker: i64, gfci: bool) -> Outlet {
     }
 }
 
-fn limit(
-    name: &str,
-    shape: &str,
-    long: i64,
-    short: i64,
-    by: &str,
-    reason: LimitReason,
-    gfci: bool,
-) -> Limit {
-    let set_by = SetBy {
-        id: id(by),
-        reason,
-        enforced: reason.enforced(),
-        share: false,
-    };
+fn limit(name: &str, shape: &str, long: i64, short: i64, by: &str, reason: LimitReason, gfci: bool) -> Limit {
+    let set_by = SetBy { id: id(by), reason, enforced: reason.enforced(), share: false };
     Limit {
         id: id(name),
         inside: false,
@@ -69,24 +56,13 @@ fn limit(
         short_amps: amps(short),
         continuous_watts: watts(long * 120),
         short_watts: watts(short * 120),
-        continuous_set_by: SetBy {
-            share: long < short,
-            ..set_by.clone()
-        },
+        continuous_set_by: SetBy { share: long < short, ..set_by.clone() },
         set_by,
-        acts: if reason.enforced() {
-            Acts::AtLimit { id: id(by) }
-        } else {
-            Acts::Never
-        },
+        acts: if reason.enforced() { Acts::AtLimit { id: id(by) } } else { Acts::Never },
         legs: &[Leg::A],
         gfci,
         shock: Shock {
-            state: if gfci {
-                ShockState::Works
-            } else {
-                ShockState::None
-            },
+            state: if gfci { ShockState::Works } else { ShockState::None },
             by: gfci.then(|| id(name)),
             joint: None,
         },
@@ -115,17 +91,11 @@ fn small() -> (Plan, Report) {
     let plan = Plan {
         region: Region::NorthAmerica,
         language: None,
-        site: Site {
-            name: "Pebble Tarn".into(),
-            ..Site::default()
-        },
+        site: Site { name: "Pebble Tarn".into(), ..Site::default() },
         generator: Generator {
             name: "the blue one".into(),
             rated: Answer::Known(Power::from_milliwatts(2_800_000)),
-            outlets: vec![
-                outlet("front", "5-20R", 20, false),
-                outlet("twist", "L5-30R", 30, false),
-            ],
+            outlets: vec![outlet("front", "5-20R", 20, false), outlet("twist", "L5-30R", 30, false)],
             ..Generator::default()
         },
         cords: vec![Cord {
@@ -146,10 +116,7 @@ fn small() -> (Plan, Report) {
             inlet: Plug::named("L5-30P").expect("a shape"),
             listed: Answer::Known(true),
             bond: Answer::Known(false),
-            outlets: vec![
-                outlet("box-left", "5-20R", 20, true),
-                outlet("box-lamp", "5-15R", 15, true),
-            ],
+            outlets: vec![outlet("box-left", "5-20R", 20, true), outlet("box-lamp", "5-15R", 15, true)],
             ..DistributionBox::default()
         }],
         loads: Vec::new(),
@@ -175,57 +142,14 @@ fn small() -> (Plan, Report) {
             spare: Vec::new(),
             protection: Vec::new(),
             limits: vec![
-                limit(
-                    "front",
-                    "5-20R",
-                    16,
-                    20,
-                    "front",
-                    LimitReason::Breaker,
-                    false,
-                ),
-                limit(
-                    "twist",
-                    "L5-30R",
-                    23,
-                    23,
-                    "twist",
-                    LimitReason::RatedPower,
-                    false,
-                ),
-                limit(
-                    "long",
-                    "L5-30R",
-                    23,
-                    23,
-                    "long",
-                    LimitReason::CordAmpacity,
-                    false,
-                ),
-                limit(
-                    "box-left",
-                    "5-20R",
-                    16,
-                    20,
-                    "box-left",
-                    LimitReason::Breaker,
-                    true,
-                ),
-                limit(
-                    "box-lamp",
-                    "5-15R",
-                    12,
-                    15,
-                    "box-lamp",
-                    LimitReason::Breaker,
-                    true,
-                ),
+                limit("front", "5-20R", 16, 20, "front", LimitReason::Breaker, false),
+                limit("twist", "L5-30R", 23, 23, "twist", LimitReason::RatedPower, false),
+                limit("long", "L5-30R", 23, 23, "long", LimitReason::CordAmpacity, false),
+                limit("box-left", "5-20R", 16, 20, "box-left", LimitReason::Breaker, true),
+                limit("box-lamp", "5-15R", 12, 15, "box-lamp", LimitReason::Breaker, true),
             ],
             troubles: Vec::new(),
-            verdicts: vec![
-                verdict("box-left", &["kettle"]),
-                verdict("box-lamp", &["lamp.1", "lamp.2"]),
-            ],
+            verdicts: vec![verdict("box-left", &["kettle"]), verdict("box-lamp", &["lamp.1", "lamp.2"])],
             loads: vec![
                 load("kettle", "Kettle", 1500),
                 load("lamp.1", "String lamp", 20),
@@ -241,25 +165,13 @@ fn small() -> (Plan, Report) {
             drops_alone: Vec::new(),
             sharing: Sharing {
                 placed: vec![
-                    Placed {
-                        load: id("kettle"),
-                        at: id("box-left"),
-                    },
-                    Placed {
-                        load: id("lamp.1"),
-                        at: id("box-lamp"),
-                    },
-                    Placed {
-                        load: id("lamp.2"),
-                        at: id("box-lamp"),
-                    },
+                    Placed { load: id("kettle"), at: id("box-left") },
+                    Placed { load: id("lamp.1"), at: id("box-lamp") },
+                    Placed { load: id("lamp.2"), at: id("box-lamp") },
                 ],
                 together: vec![vec![id("kettle"), id("lamp.1"), id("lamp.2")]],
                 never: Vec::new(),
-                start_order: vec![StartStep {
-                    load: id("kettle"),
-                    peak_watts: watts(1500),
-                }],
+                start_order: vec![StartStep { load: id("kettle"), peak_watts: watts(1500) }],
                 start_holds: true,
                 ..Sharing::default()
             },
@@ -280,11 +192,7 @@ fn text_of(pdf: &[u8]) -> String {
     pdf_extract::extract_text_from_mem(pdf).expect("text")
 }
 
-fn print(
-    plan: &Plan,
-    report: &Report,
-    options: &Options,
-) -> Result<Vec<(String, Vec<u8>)>, PrintError> {
+fn print(plan: &Plan, report: &Report, options: &Options) -> Result<Vec<(String, Vec<u8>)>, PrintError> {
     render(plan, report, &Words::english(), options)
 }
 
@@ -304,18 +212,9 @@ fn the_labels_carry_the_numbers_of_the_report() {
     let (plan, report) = small();
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let labels = text_of(&files[0].1);
-    for text in [
-        "box-left",
-        "1,920\u{a0}W",
-        "12\u{a0}A",
-        "String lamp × 2",
-        "Kettle",
-    ] {
+    for text in ["box-left", "1,920\u{a0}W", "12\u{a0}A", "String lamp × 2", "Kettle"] {
         let spaced = text.replace('\u{a0}', " ");
-        assert!(
-            labels.contains(text) || labels.contains(&spaced),
-            "{text} in {labels}"
-        );
+        assert!(labels.contains(text) || labels.contains(&spaced), "{text} in {labels}");
     }
 }
 
@@ -345,10 +244,7 @@ fn a_plan_without_names_prints_under_those_that_the_interview_suggests() {
 
 #[test]
 fn both_demo_plans_print() {
-    for (name, text) in [
-        ("packed", crate::plan::demo::WEEKEND),
-        ("mended", crate::plan::demo::MENDED),
-    ] {
+    for (name, text) in [("packed", crate::plan::demo::WEEKEND), ("mended", crate::plan::demo::MENDED)] {
         let (plan, report) = demo(text);
         let files = print(&plan, &report, &Options::default()).expect("printed");
         show(&files, name);
@@ -363,11 +259,7 @@ fn both_demo_plans_print() {
 #[test]
 fn every_card_size_prints_in_one_ink() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
-    for (size, sheets) in [
-        (CardSize::Sheet, 2),
-        (CardSize::Half, 2),
-        (CardSize::Pocket, 4),
-    ] {
+    for (size, sheets) in [(CardSize::Sheet, 2), (CardSize::Half, 2), (CardSize::Pocket, 4)] {
         for paper in [Paper::Letter, Paper::A4] {
             let options = Options {
                 card: size,
@@ -386,10 +278,7 @@ fn every_card_size_prints_in_one_ink() {
 
 #[test]
 fn dates_are_days_of_the_calendar() {
-    assert_eq!(
-        Date::from_str("2026-07-04").map(|date| date.to_string()),
-        Ok("2026-07-04".to_owned())
-    );
+    assert_eq!(Date::from_str("2026-07-04").map(|date| date.to_string()), Ok("2026-07-04".to_owned()));
     for bad in ["2026-02-30", "2026-7", "tomorrow", ""] {
         assert_eq!(Date::from_str(bad), Err(()), "{bad}");
     }
@@ -478,10 +367,7 @@ fn the_documents_are_tagged_and_say_so() {
     for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
         let raw = String::from_utf8_lossy(&pdf);
         assert!(raw.contains("pdfuaid"), "{name}");
-        assert!(
-            raw.contains("/Lang") && raw.contains("/StructTreeRoot"),
-            "{name}"
-        );
+        assert!(raw.contains("/Lang") && raw.contains("/StructTreeRoot"), "{name}");
     }
 }
 
@@ -489,10 +375,7 @@ fn the_documents_are_tagged_and_say_so() {
 fn a_date_is_printed_only_when_it_is_given() {
     let (plan, report) = small();
     let date = Date::from_str("2026-07-04").ok();
-    let options = Options {
-        date,
-        ..Options::default()
-    };
+    let options = Options { date, ..Options::default() };
     let with_date = print(&plan, &report, &options).expect("printed");
     let without = print(&plan, &report, &Options::default()).expect("printed");
     for (name, dated) in &with_date {
@@ -515,23 +398,12 @@ fn every_stock_takes_the_demo_from_any_position() {
         let (plan, report) = demo(text);
         let stock = Stock::named(&name).expect("a stock");
         let count = stock.count();
-        let options = Options {
-            stock: Some(stock),
-            start_at: count,
-            only: vec![Document::Labels],
-            ..Options::default()
-        };
-        let files =
-            print(&plan, &report, &options).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let options =
+            Options { stock: Some(stock), start_at: count, only: vec![Document::Labels], ..Options::default() };
+        let files = print(&plan, &report, &options).unwrap_or_else(|error| panic!("{name}: {error}"));
         show(&files, &name);
-        let beyond = Options {
-            start_at: count + 1,
-            ..options
-        };
-        assert!(matches!(
-            print(&plan, &report, &beyond),
-            Err(PrintError::BadStart { .. })
-        ));
+        let beyond = Options { start_at: count + 1, ..options };
+        assert!(matches!(print(&plan, &report, &beyond), Err(PrintError::BadStart { .. })));
     }
 }
 
@@ -564,13 +436,7 @@ fn names_without_glyphs_are_named_whole() {
 
 #[test]
 fn names_in_other_scripts_print() {
-    for name in [
-        "Čajník Žaneta",
-        "Чайник",
-        "Βραστήρας",
-        "קומקום",
-        "e\u{301}tang",
-    ] {
+    for name in ["Čajník Žaneta", "Чайник", "Βραστήρας", "קומקום", "e\u{301}tang"] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         renamed(&mut plan, name);
         let report = crate::judge::build(&plan);
@@ -582,8 +448,7 @@ fn names_in_other_scripts_print() {
 
 #[test]
 fn long_names_fit_or_are_named() {
-    let long =
-        "Extraordinarily long name of a thing that somebody typed without thinking of labels";
+    let long = "Extraordinarily long name of a thing that somebody typed without thinking of labels";
     let unbreakable = "W".repeat(120);
     for name in [long, unbreakable.as_str()] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
@@ -592,14 +457,8 @@ fn long_names_fit_or_are_named() {
         match print(&plan, &report, &Options::default()) {
             Ok(_) => {}
             Err(PrintError::TooLong { misfits, .. }) => {
-                assert!(
-                    misfits.iter().all(|misfit| misfit.percent < 100),
-                    "{misfits:?}"
-                );
-                assert!(
-                    misfits.iter().any(|misfit| misfit.text.contains(name)),
-                    "{misfits:?}"
-                );
+                assert!(misfits.iter().all(|misfit| misfit.percent < 100), "{misfits:?}");
+                assert!(misfits.iter().any(|misfit| misfit.text.contains(name)), "{misfits:?}");
             }
             Err(other) => panic!("{name}: {other}"),
         }
@@ -609,14 +468,9 @@ fn long_names_fit_or_are_named() {
 #[test]
 fn the_longest_ids_print() {
     let with = |left: &str, tents: &str| {
-        crate::plan::demo::MENDED
-            .replace("box-left", left)
-            .replace("\"tents", &format!("\"{tents}"))
+        crate::plan::demo::MENDED.replace("box-left", left).replace("\"tents", &format!("\"{tents}"))
     };
-    let (left, tents) = (
-        "the-left-receptacle-of-the-yellow-box-01",
-        "cord_from_the_generator_to_the_far_tents",
-    );
+    let (left, tents) = ("the-left-receptacle-of-the-yellow-box-01", "cord_from_the_generator_to_the_far_tents");
     assert_eq!((left.len(), tents.len()), (Id::LONGEST, Id::LONGEST));
     let (plan, report) = demo(&with(left, tents));
     let files = print(&plan, &report, &Options::default()).expect("printed");
@@ -633,18 +487,9 @@ fn the_longest_ids_print() {
     // On small cards as well, where our own words name them in a frame.
     for card in [CardSize::Half, CardSize::Pocket, CardSize::Phone] {
         for words in hostile::languages() {
-            let options = Options {
-                card,
-                only: vec![Document::Card],
-                ..Options::default()
-            };
+            let options = Options { card, only: vec![Document::Card], ..Options::default() };
             let made = render(&plan, &report, &words, &options);
-            assert!(
-                made.is_ok(),
-                "{card:?} {}: {:?}",
-                words.language(),
-                made.err()
-            );
+            assert!(made.is_ok(), "{card:?} {}: {:?}", words.language(), made.err());
         }
     }
 }
@@ -676,12 +521,7 @@ fn own_templates_are_used_and_a_broken_one_is_shown_in_its_place() {
     let broken = built_in("lib/base.typ") + "\n#let x = no-such-thing\n";
     let lines = broken.lines().count();
     match with("lib/base.typ", broken) {
-        Err(PrintError::Template {
-            file,
-            line,
-            column,
-            message,
-        }) => {
+        Err(PrintError::Template { file, line, column, message }) => {
             assert_eq!((file.as_str(), line, column), ("lib/base.typ", lines, 10));
             assert!(message.contains("no-such-thing"), "{message}");
         }
@@ -692,10 +532,7 @@ fn own_templates_are_used_and_a_broken_one_is_shown_in_its_place() {
 #[test]
 fn all_pages_are_on_the_contact_sheet() {
     let (plan, report) = small();
-    let options = Options {
-        png: true,
-        ..Options::default()
-    };
+    let options = Options { png: true, ..Options::default() };
     let files = print(&plan, &report, &options).expect("printed");
     let pictures: Vec<&str> = files
         .iter()
@@ -718,10 +555,7 @@ fn missing_words_stop_the_press() {
     let (plan, report) = small();
     let words = Words::english();
     let _ = words.text("no-such-message");
-    assert!(matches!(
-        render(&plan, &report, &words, &Options::default()),
-        Err(PrintError::WordsIncomplete { .. })
-    ));
+    assert!(matches!(render(&plan, &report, &words, &Options::default()), Err(PrintError::WordsIncomplete { .. })));
 }
 
 #[test]
@@ -729,49 +563,15 @@ fn every_error_has_words() {
     let words = Words::english();
     let text = || "text".to_owned();
     for error in [
-        PrintError::WordsIncomplete {
-            faults: vec![text()],
-        },
-        PrintError::NoGlyph {
-            text: text(),
-            characters: text(),
-        },
-        PrintError::TooLong {
-            document: Document::Card,
-            misfits: vec![Misfit {
-                text: text(),
-                percent: 80,
-            }],
-        },
-        PrintError::OffPage {
-            document: Document::Card,
-            text: text(),
-            page: 1,
-        },
-        PrintError::TooSmall {
-            document: Document::Card,
-            text: text(),
-            page: 1,
-            percent: 90,
-        },
-        PrintError::UnknownStock {
-            name: text(),
-            known: Stock::names(),
-        },
-        PrintError::BadStock {
-            name: text(),
-            message: text(),
-        },
-        PrintError::BadStart {
-            start_at: 9,
-            count: 6,
-        },
-        PrintError::Template {
-            file: text(),
-            line: 1,
-            column: 2,
-            message: text(),
-        },
+        PrintError::WordsIncomplete { faults: vec![text()] },
+        PrintError::NoGlyph { text: text(), characters: text() },
+        PrintError::TooLong { document: Document::Card, misfits: vec![Misfit { text: text(), percent: 80 }] },
+        PrintError::OffPage { document: Document::Card, text: text(), page: 1 },
+        PrintError::TooSmall { document: Document::Card, text: text(), page: 1, percent: 90 },
+        PrintError::UnknownStock { name: text(), known: Stock::names() },
+        PrintError::BadStock { name: text(), message: text() },
+        PrintError::BadStart { start_at: 9, count: 6 },
+        PrintError::Template { file: text(), line: 1, column: 2, message: text() },
     ] {
         assert!(!error.in_words(&words).is_empty());
         assert!(words.faults().is_empty(), "{:?}", words.faults());
@@ -803,10 +603,7 @@ fn a_refusal_has_the_colours_of_its_signal() {
         let labels: serde_json::Value = serde_json::from_str(&labels).expect("JSON");
         let items = labels["items"].as_array().expect("items");
         let text = |of: &serde_json::Value| of.as_str().map(str::to_owned);
-        items
-            .iter()
-            .filter_map(|item| Some((text(&item["id"])?, text(&item["level"])?)))
-            .collect()
+        items.iter().filter_map(|item| Some((text(&item["id"])?, text(&item["level"])?))).collect()
     };
     let adapter = "[[cord]]\nid = \"ad\"\nfrom = \"box-left\"\nplug = \"5-20P\"\nends = [\"6-20R\"]\n\
          wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\ncoiled = false\n[[load]]";

@@ -41,10 +41,7 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
         dejavu::serif::italic(),
         dejavu::serif::regular(),
     ];
-    let fonts: Vec<Font> = faces
-        .into_iter()
-        .flat_map(|face| Font::iter(Bytes::new(face)))
-        .collect();
+    let fonts: Vec<Font> = faces.into_iter().flat_map(|face| Font::iter(Bytes::new(face))).collect();
     let book = LazyHash::new(FontBook::from_fonts(&fonts));
     Fonts { book, fonts }
 });
@@ -68,11 +65,7 @@ struct Fonts {
 /// Every embedded file, by its path below `label-templates/`.
 pub(super) fn embedded() -> Vec<(&'static str, &'static str)> {
     fn all(folder: &'static Dir<'_>, into: &mut Vec<(&'static str, &'static str)>) {
-        into.extend(
-            folder
-                .files()
-                .filter_map(|file| Some((file.path().to_str()?, file.contents_utf8()?))),
-        );
+        into.extend(folder.files().filter_map(|file| Some((file.path().to_str()?, file.contents_utf8()?))));
         for inner in folder.dirs() {
             all(inner, into);
         }
@@ -127,23 +120,13 @@ pub(super) struct PrintWorld {
 impl PrintWorld {
     /// `template` names the document's template; `data` is the JSON it reads; `today` is the
     /// only date there is; `own` are templates that stand in for the embedded ones.
-    pub(super) fn new(
-        template: &str,
-        data: String,
-        today: Option<Datetime>,
-        own: &BTreeMap<String, String>,
-    ) -> Self {
+    pub(super) fn new(template: &str, data: String, today: Option<Datetime>, own: &BTreeMap<String, String>) -> Self {
         let source = |(path, text): (&String, &String)| {
             let inside = VirtualPath::new(path.as_str()).ok()?;
             let id = RootedPath::new(VirtualRoot::Project, inside).intern();
             Some((path.clone(), Source::new(id, text.clone())))
         };
-        Self {
-            main: id(template),
-            data: Bytes::from_string(data),
-            today,
-            own: own.iter().filter_map(source).collect(),
-        }
+        Self { main: id(template), data: Bytes::from_string(data), today, own: own.iter().filter_map(source).collect() }
     }
 }
 
@@ -177,8 +160,7 @@ impl World for PrintWorld {
         if id.get().vpath().get_without_slash() == DATA {
             return Ok(self.data.clone());
         }
-        self.source(id)
-            .map(|source| Bytes::from_string(source.text().to_owned()))
+        self.source(id).map(|source| Bytes::from_string(source.text().to_owned()))
     }
 
     fn font(&self, index: usize) -> Option<Font> {
@@ -199,12 +181,7 @@ mod tests {
         let world = PrintWorld::new("labels.typ", "{}".to_owned(), None, &BTreeMap::new());
         assert!(world.source(world.main()).is_ok());
         assert!(world.file(id(DATA)).is_ok());
-        for path in [
-            "etc/passwd",
-            "../Cargo.toml",
-            "Cargo.toml",
-            "stock/letter-6.toml",
-        ] {
+        for path in ["etc/passwd", "../Cargo.toml", "Cargo.toml", "stock/letter-6.toml"] {
             let Ok(path) = VirtualPath::new(path) else {
                 continue;
             };

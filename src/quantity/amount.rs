@@ -20,19 +20,13 @@ impl Amount {
     /// The amount of a quantity in its report unit.
     #[must_use]
     pub fn of<Q: Quantity>(quantity: Q) -> Self {
-        Self {
-            amount: quantity.amount(),
-            unit: Q::UNIT,
-        }
+        Self { amount: quantity.amount(), unit: Q::UNIT }
     }
 
     /// A bare count.
     #[must_use]
     pub fn count(count: usize) -> Self {
-        Self {
-            amount: Decimal::from(count),
-            unit: Unit::One,
-        }
+        Self { amount: Decimal::from(count), unit: Unit::One }
     }
 }
 
@@ -60,10 +54,7 @@ mod tests {
             let wanted = format!(r#"{{"amount":{amount},"unit":"A"}}"#);
             assert_eq!(json(milliamps).expect("written"), wanted);
         }
-        let both = (
-            Resistance::from_microohms(7_620_001),
-            Volume::from_millilitres(7_570),
-        );
+        let both = (Resistance::from_microohms(7_620_001), Volume::from_millilitres(7_570));
         let wanted = r#"[{"amount":7.620001,"unit":"ohm"},{"amount":7.57,"unit":"L"}]"#;
         assert_eq!(serde_json::to_string(&both).expect("written"), wanted);
     }

@@ -25,12 +25,8 @@ impl Wire {
         if text.is_empty() {
             return Err(QuantityError::Empty);
         }
-        let (text, hashed) = text
-            .strip_prefix('#')
-            .map_or((text, false), |rest| (rest.trim_start(), true));
-        let end = text
-            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
-            .unwrap_or(text.len());
+        let (text, hashed) = text.strip_prefix('#').map_or((text, false), |rest| (rest.trim_start(), true));
+        let end = text.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ','))).unwrap_or(text.len());
         let (number, unit) = text.split_at(end);
         let number = plain(&number.replace(',', "."))?;
         let written = unit.trim();
@@ -45,9 +41,7 @@ impl Wire {
                 .filter(|area| (100..=400_000).contains(area))
                 .map(Self::Area)
                 .ok_or(QuantityError::OutOfRange),
-            _ => Err(QuantityError::UnknownUnit {
-                found: written.to_owned(),
-            }),
+            _ => Err(QuantityError::UnknownUnit { found: written.to_owned() }),
         }
     }
 
@@ -92,11 +86,7 @@ mod tests {
             "99999999999999999999999999999999999999 mm2",
             "99999999999999999999999999999999999999 AWG",
         ] {
-            assert_eq!(
-                Wire::parse(endless),
-                Err(QuantityError::OutOfRange),
-                "{endless}"
-            );
+            assert_eq!(Wire::parse(endless), Err(QuantityError::OutOfRange), "{endless}");
         }
     }
 }

@@ -8,16 +8,11 @@ pub(crate) const BITS: u32 = 40;
 #[must_use]
 pub(crate) fn log2(above: i64, below: i64) -> i128 {
     // The ratio with 64 bits after the point, as a power of two times something in 1..2.
-    let ratio =
-        (u128::from(above.max(1).unsigned_abs()) << 64) / u128::from(below.max(1).unsigned_abs());
+    let ratio = (u128::from(above.max(1).unsigned_abs()) << 64) / u128::from(below.max(1).unsigned_abs());
     let whole = i64::from(ratio.max(1).ilog2()) - 64;
     // Mantissa with 63 bits after the point.
     let shift = 63 - 64 - whole;
-    let mut mantissa = if shift >= 0 {
-        ratio.max(1) << shift
-    } else {
-        ratio >> -shift
-    };
+    let mut mantissa = if shift >= 0 { ratio.max(1) << shift } else { ratio >> -shift };
     // Squaring doubles the logarithm: each time it passes two is one more bit.
     let mut log = i128::from(whole);
     for _ in 0..BITS {
@@ -48,10 +43,7 @@ pub(crate) fn exp2(log: i128, scale: u32) -> u128 {
     let whole = log >> BITS;
     let scaled = power * u128::from(scale);
     let down = i128::from(POINT) - whole;
-    u32::try_from(down)
-        .ok()
-        .and_then(|down| scaled.checked_shr(down))
-        .unwrap_or(0)
+    u32::try_from(down).ok().and_then(|down| scaled.checked_shr(down)).unwrap_or(0)
 }
 
 #[cfg(test)]
@@ -72,8 +64,7 @@ mod tests {
     fn one_undoes_the_other() {
         for (above, below) in [(3, 1), (20, 264), (7, 5), (1, 1000)] {
             let there = exp2(log2(above, below), 1_000_000);
-            let exact =
-                u128::from(above.unsigned_abs()) * 1_000_000 / u128::from(below.unsigned_abs());
+            let exact = u128::from(above.unsigned_abs()) * 1_000_000 / u128::from(below.unsigned_abs());
             assert!(there.abs_diff(exact) <= 1, "{above}/{below}: {there}");
         }
     }

@@ -259,11 +259,7 @@ impl Temperature {
         const ZERO: i64 = -160_000;
         let upper = self.0 * 9;
         let fahrenheit = upper - (upper - ZERO).rem_euclid(TENTH);
-        if upper - fahrenheit < 9 {
-            fahrenheit
-        } else {
-            upper
-        }
+        if upper - fahrenheit < 9 { fahrenheit } else { upper }
     }
 }
 
@@ -282,12 +278,10 @@ pub(crate) fn product_up(a: i64, b: i64, by: i64) -> i64 {
 /// In 64 bits, which is many times quicker, wherever these are enough.
 fn product_over(a: i64, b: i64, plus: i64, by: i64) -> i64 {
     let product = a.checked_mul(b);
-    product
-        .and_then(|product| product.checked_add(plus))
-        .map_or_else(
-            || narrow((i128::from(a) * i128::from(b) + i128::from(plus)) / i128::from(by)),
-            |product| product / by,
-        )
+    product.and_then(|product| product.checked_add(plus)).map_or_else(
+        || narrow((i128::from(a) * i128::from(b) + i128::from(plus)) / i128::from(by)),
+        |product| product / by,
+    )
 }
 
 /// Brings a wide intermediate result back, holding at the ends: a sum that large is refused by
@@ -306,10 +300,7 @@ mod tests {
         // 1000 W at 120 V is 8.333... A.
         let watts = Power::from_milliwatts(1_000_000);
         let volts = Voltage::from_millivolts(120_000);
-        assert_eq!(
-            Current::of_load(watts, Ratio::from_permille(1000), volts).milliamps(),
-            8334
-        );
+        assert_eq!(Current::of_load(watts, Ratio::from_permille(1000), volts).milliamps(), 8334);
         assert_eq!(Current::of_capacity(watts, volts).milliamps(), 8333);
     }
 
@@ -319,10 +310,7 @@ mod tests {
         let volts = Voltage::from_millivolts(120_000);
         for (watts, amps) in [(3600, 30_000), (3000, 25_000)] {
             let power = Power::from_milliwatts(watts * 1000);
-            assert_eq!(
-                Current::of_load(power, Ratio::from_permille(1000), volts).milliamps(),
-                amps
-            );
+            assert_eq!(Current::of_load(power, Ratio::from_permille(1000), volts).milliamps(), amps);
         }
     }
 

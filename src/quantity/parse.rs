@@ -42,36 +42,23 @@ struct UnitForm {
 }
 
 const fn form(spellings: &'static [&'static str], numerator: &'static str) -> UnitForm {
-    UnitForm {
-        spellings,
-        numerator,
-        denominator: 1,
-        offset_before: 0,
-    }
+    UnitForm { spellings, numerator, denominator: 1, offset_before: 0 }
 }
 
 /// The first spelling of each is the one that messages suggest.
 fn forms(unit: Unit) -> &'static [UnitForm] {
-    const AMPERE: &[UnitForm] = &[
-        form(&["A", "amp", "amps", "ampere", "amperes"], "1"),
-        form(&["mA", "milliamp", "milliamps"], "0.001"),
-    ];
+    const AMPERE: &[UnitForm] =
+        &[form(&["A", "amp", "amps", "ampere", "amperes"], "1"), form(&["mA", "milliamp", "milliamps"], "0.001")];
     const VOLT: &[UnitForm] = &[
         form(&["V", "volt", "volts", "vac"], "1"),
         form(&["mV", "millivolt", "millivolts"], "0.001"),
         form(&["kV"], "1000"),
     ];
-    const WATT: &[UnitForm] = &[
-        form(&["W", "watt", "watts"], "1"),
-        form(&["kW", "kilowatt", "kilowatts"], "1000"),
-        form(&["mW"], "0.001"),
-    ];
+    const WATT: &[UnitForm] =
+        &[form(&["W", "watt", "watts"], "1"), form(&["kW", "kilowatt", "kilowatts"], "1000"), form(&["mW"], "0.001")];
     const VOLT_AMPERE: &[UnitForm] = &[form(&["VA"], "1"), form(&["kVA"], "1000")];
     const WATT_HOUR: &[UnitForm] = &[form(&["Wh"], "1"), form(&["kWh"], "1000")];
-    const OHM: &[UnitForm] = &[
-        form(&["ohm", "ohms", "Ω"], "1"),
-        form(&["mohm", "mΩ"], "0.001"),
-    ];
+    const OHM: &[UnitForm] = &[form(&["ohm", "ohms", "Ω"], "1"), form(&["mohm", "mΩ"], "0.001")];
     const METRE: &[UnitForm] = &[
         form(&["ft", "foot", "feet", "'", "′"], "0.3048"),
         form(&["m", "metre", "metres", "meter", "meters"], "1"),
@@ -83,23 +70,13 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
         form(&["mi", "mile", "miles"], "1609.344"),
     ];
     const CELSIUS: &[UnitForm] = &[
-        UnitForm {
-            spellings: &["°F", "F", "degF", "fahrenheit"],
-            numerator: "5",
-            denominator: 9,
-            offset_before: -32,
-        },
+        UnitForm { spellings: &["°F", "F", "degF", "fahrenheit"], numerator: "5", denominator: 9, offset_before: -32 },
         form(&["°C", "C", "degC", "celsius"], "1"),
     ];
     const DECIBEL: &[UnitForm] = &[form(&["dBA", "dB(A)", "dB", "decibel", "decibels"], "1")];
     const HOUR: &[UnitForm] = &[
         form(&["h", "hr", "hrs", "hour", "hours"], "1"),
-        UnitForm {
-            spellings: &["min", "minute", "minutes"],
-            numerator: "1",
-            denominator: 60,
-            offset_before: 0,
-        },
+        UnitForm { spellings: &["min", "minute", "minutes"], numerator: "1", denominator: 60, offset_before: 0 },
     ];
     const LITRE: &[UnitForm] = &[
         form(&["gal", "gallon", "gallons"], "3.785411784"),
@@ -128,22 +105,14 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
 
 /// The units a quantity may be written in, the usual spelling of each, likeliest first.
 pub fn allowed_units(unit: Unit) -> impl Iterator<Item = &'static str> {
-    forms(unit)
-        .iter()
-        .map(|form| form.spellings[0])
-        .filter(|spelling| !spelling.is_empty())
+    forms(unit).iter().map(|form| form.spellings[0]).filter(|spelling| !spelling.is_empty())
 }
 
 /// The largest amount, in base units, that any quantity here may have. Far beyond a camp, and
 /// small enough that sums of thousands of them stay inside 64 bits.
 const LARGEST: i64 = 10_000_000;
 
-pub(super) fn parse(
-    text: &str,
-    unit: Unit,
-    scale: u32,
-    round: Round,
-) -> Result<i64, QuantityError> {
+pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<i64, QuantityError> {
     let text = text.trim();
     if text.is_empty() {
         return Err(QuantityError::Empty);
@@ -156,23 +125,14 @@ pub(super) fn parse(
             _ => return Err(QuantityError::NoUnit),
         }
     } else {
-        find_form(unit, written).ok_or_else(|| QuantityError::UnknownUnit {
-            found: written.to_owned(),
-        })?
+        find_form(unit, written).ok_or_else(|| QuantityError::UnknownUnit { found: written.to_owned() })?
     };
-    let factor: Decimal = form
-        .numerator
-        .parse()
-        .map_err(|_| QuantityError::OutOfRange)?;
+    let factor: Decimal = form.numerator.parse().map_err(|_| QuantityError::OutOfRange)?;
     // As written it may be in thousandths of the unit.
     if number.abs() > Decimal::from(LARGEST * 1000) {
         return Err(QuantityError::OutOfRange);
     }
-    if number.is_sign_negative()
-        && !number.is_zero()
-        && unit != Unit::Celsius
-        && unit != Unit::Metre
-    {
+    if number.is_sign_negative() && !number.is_zero() && unit != Unit::Celsius && unit != Unit::Metre {
         return Err(QuantityError::OutOfRange);
     }
     let base = (number + Decimal::from(form.offset_before)) * factor;
@@ -190,18 +150,11 @@ pub(super) fn parse(
 fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
     // Case matters between mW and MW, so an exact spelling wins; a lone capital letter is
     // forgiven afterwards ("8M", "12 a"), but never across two units of one quantity.
-    let exact = forms(unit)
-        .iter()
-        .find(|form| form.spellings.contains(&written));
+    let exact = forms(unit).iter().find(|form| form.spellings.contains(&written));
     exact.or_else(|| {
-        let mut near = forms(unit).iter().filter(|form| {
-            form.spellings
-                .iter()
-                .any(|s| s.eq_ignore_ascii_case(written))
-        });
+        let mut near = forms(unit).iter().filter(|form| form.spellings.iter().any(|s| s.eq_ignore_ascii_case(written)));
         let first = near.next()?;
-        let milli =
-            written.starts_with('M') && first.spellings[0].starts_with('m') && written.len() == 2;
+        let milli = written.starts_with('M') && first.spellings[0].starts_with('m') && written.len() == 2;
         (near.next().is_none() && !milli).then_some(first)
     })
 }
@@ -211,11 +164,7 @@ fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
 fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
     let end = text
         .char_indices()
-        .find(|&(at, c)| {
-            !(c.is_ascii_digit()
-                || matches!(c, '.' | ',')
-                || (at == 0 && matches!(c, '-' | '+' | '−')))
-        })
+        .find(|&(at, c)| !(c.is_ascii_digit() || matches!(c, '.' | ',') || (at == 0 && matches!(c, '-' | '+' | '−'))))
         .map_or(text.len(), |(at, _)| at);
     let (head, rest) = text.split_at(end);
     let number = decimal(head)?;
@@ -231,11 +180,7 @@ fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
         let (lower, rest) = whole(denominator)?;
         let part = upper.checked_div(lower).ok_or(QuantityError::NoNumber)?;
         // Half a degree more of frost is further down.
-        let number = if head.starts_with(['-', '−']) {
-            number.checked_sub(part)
-        } else {
-            number.checked_add(part)
-        };
+        let number = if head.starts_with(['-', '−']) { number.checked_sub(part) } else { number.checked_add(part) };
         return Ok((number.ok_or(QuantityError::OutOfRange)?, rest));
     }
     Ok((number, rest))
@@ -253,21 +198,12 @@ pub fn two_readings(text: &str) -> Option<[String; 2]> {
     let sign = &text[..text.len() - unsigned.len()];
     let digits = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
     let (whole, rest) = unsigned.split_once(['.', ','])?;
-    let end = rest
-        .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
-        .unwrap_or(rest.len());
+    let end = rest.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ','))).unwrap_or(rest.len());
     let (three, unit) = rest.split_at(end);
-    let two = digits(whole)
-        && whole.len() <= 3
-        && !whole.starts_with('0')
-        && digits(three)
-        && three.len() == 3;
+    let two = digits(whole) && whole.len() <= 3 && !whole.starts_with('0') && digits(three) && three.len() == 3;
     two.then(|| {
         let decimals = one_reading(&format!("{whole}.{three}"));
-        [
-            format!("{sign}{decimals}{unit}"),
-            format!("{sign}{whole}{three}{unit}"),
-        ]
+        [format!("{sign}{decimals}{unit}"), format!("{sign}{whole}{three}{unit}")]
     })
 }
 
@@ -284,9 +220,7 @@ pub fn one_reading(decimals: &str) -> String {
 }
 
 fn whole(text: &str) -> Result<(Decimal, &str), QuantityError> {
-    let end = text
-        .find(|c: char| !c.is_ascii_digit())
-        .unwrap_or(text.len());
+    let end = text.find(|c: char| !c.is_ascii_digit()).unwrap_or(text.len());
     let (head, rest) = text.split_at(end);
     Ok((plain(head)?, rest))
 }
@@ -295,16 +229,11 @@ fn decimal(head: &str) -> Result<Decimal, QuantityError> {
     let head = head.replace('−', "-");
     let three = |group: &str| group.len() == 3;
     let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
-    let (whole, decimals) = head
-        .split_once('.')
-        .map_or((head.as_str(), ""), |(w, d)| (w, d));
+    let (whole, decimals) = head.split_once('.').map_or((head.as_str(), ""), |(w, d)| (w, d));
     let mut groups = whole.trim_start_matches(['-', '+']).split(',');
     let first = groups.next().unwrap_or_default();
     // "1,440" and "1,440.5" group thousands; "0,5", "12,5" and "1500,000" are decimal commas.
-    let grouped = (1..=3).contains(&first.len())
-        && !first.starts_with('0')
-        && groups.all(three)
-        && digits(decimals);
+    let grouped = (1..=3).contains(&first.len()) && !first.starts_with('0') && groups.all(three) && digits(decimals);
     match (head.matches(',').count(), head.contains('.')) {
         (0, _) => plain(&head),
         _ if grouped => plain(&head.replace(',', "")),
@@ -323,11 +252,7 @@ pub(super) fn plain(text: &str) -> Result<Decimal, QuantityError> {
             Some((whole, decimals)) => digits(whole) && digits(decimals),
             None => digits(unsigned),
         };
-        if number {
-            QuantityError::OutOfRange
-        } else {
-            QuantityError::NoNumber
-        }
+        if number { QuantityError::OutOfRange } else { QuantityError::NoNumber }
     })
 }
 
@@ -346,53 +271,24 @@ mod tests {
             ("1/2 in", 12),
             ("40'", 12192),
         ] {
-            assert_eq!(
-                Length::parse(text, Round::Down).map(Length::millimetres),
-                Ok(millimetres),
-                "{text}"
-            );
+            assert_eq!(Length::parse(text, Round::Down).map(Length::millimetres), Ok(millimetres), "{text}");
         }
-        for (text, milliwatts) in [
-            ("3.1 kW", 3_100_000),
-            ("1,440 W", 1_440_000),
-            ("2800 watts", 2_800_000),
-            ("1,44 kW", 1_440_000),
-        ] {
-            assert_eq!(
-                Power::parse(text, Round::Up).map(Power::milliwatts),
-                Ok(milliwatts),
-                "{text}"
-            );
+        for (text, milliwatts) in
+            [("3.1 kW", 3_100_000), ("1,440 W", 1_440_000), ("2800 watts", 2_800_000), ("1,44 kW", 1_440_000)]
+        {
+            assert_eq!(Power::parse(text, Round::Up).map(Power::milliwatts), Ok(milliwatts), "{text}");
         }
-        assert_eq!(
-            Temperature::parse("95 °F", Round::Up).map(Temperature::millicelsius),
-            Ok(35_000)
-        );
-        assert_eq!(
-            Hours::parse("90 min", Round::Up).map(Hours::millihours),
-            Ok(1500)
-        );
+        assert_eq!(Temperature::parse("95 °F", Round::Up).map(Temperature::millicelsius), Ok(35_000));
+        assert_eq!(Hours::parse("90 min", Round::Up).map(Hours::millihours), Ok(1500));
     }
 
     #[test]
     fn refuses_what_could_mean_two_things() {
         assert_eq!(Power::parse("1500", Round::Up), Err(QuantityError::NoUnit));
-        assert_eq!(
-            Power::parse("1500 VA", Round::Up),
-            Err(QuantityError::UnknownUnit { found: "VA".into() })
-        );
-        assert_eq!(
-            Current::parse("lots", Round::Up),
-            Err(QuantityError::NoNumber)
-        );
-        assert_eq!(
-            Current::parse("-3 A", Round::Up),
-            Err(QuantityError::OutOfRange)
-        );
-        assert_eq!(
-            Power::parse("3 MW", Round::Up),
-            Err(QuantityError::UnknownUnit { found: "MW".into() })
-        );
+        assert_eq!(Power::parse("1500 VA", Round::Up), Err(QuantityError::UnknownUnit { found: "VA".into() }));
+        assert_eq!(Current::parse("lots", Round::Up), Err(QuantityError::NoNumber));
+        assert_eq!(Current::parse("-3 A", Round::Up), Err(QuantityError::OutOfRange));
+        assert_eq!(Power::parse("3 MW", Round::Up), Err(QuantityError::UnknownUnit { found: "MW".into() }));
     }
 
     #[test]
@@ -443,22 +339,14 @@ mod tests {
             "1/99999999999999999999999999999999999999 W",
             "1 1/99999999999999999999999999999999999999 W",
         ] {
-            assert_eq!(
-                Power::parse(text, Round::Up),
-                Err(QuantityError::OutOfRange),
-                "{text}"
-            );
+            assert_eq!(Power::parse(text, Round::Up), Err(QuantityError::OutOfRange), "{text}");
         }
     }
 
     #[test]
     fn a_fraction_goes_the_way_of_its_sign() {
-        for (text, millicelsius) in [
-            ("-1 1/2 °C", -1500),
-            ("−1/2 °C", -500),
-            ("-0 1/2 °C", -500),
-            ("1 1/2 °C", 1500),
-        ] {
+        for (text, millicelsius) in [("-1 1/2 °C", -1500), ("−1/2 °C", -500), ("-0 1/2 °C", -500), ("1 1/2 °C", 1500)]
+        {
             let read = Temperature::parse(text, Round::Up).map(Temperature::millicelsius);
             assert_eq!(read, Ok(millicelsius), "{text}");
         }
@@ -480,13 +368,7 @@ mod tests {
 
     #[test]
     fn rounds_the_cautious_way() {
-        assert_eq!(
-            Length::parse("1 in", Round::Up).map(Length::millimetres),
-            Ok(26)
-        );
-        assert_eq!(
-            Length::parse("1 in", Round::Down).map(Length::millimetres),
-            Ok(25)
-        );
+        assert_eq!(Length::parse("1 in", Round::Up).map(Length::millimetres), Ok(26));
+        assert_eq!(Length::parse("1 in", Round::Down).map(Length::millimetres), Ok(25));
     }
 }

@@ -27,10 +27,7 @@ pub(super) struct Placed<'a> {
 impl Placed<'_> {
     /// What it draws in the moment it starts.
     pub fn starting(&self) -> Running {
-        Running {
-            current: self.unit.starting_current,
-            ..self.load
-        }
+        Running { current: self.unit.starting_current, ..self.load }
     }
 
     /// Whether starting asks for more than running.
@@ -63,11 +60,8 @@ type Member = (usize, usize, Microvolts);
 
 impl<'a> Scene<'a> {
     pub fn new(supply: &'a Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Self {
-        let receptacles: BTreeMap<&Id, NodeIx> = sharing
-            .placed
-            .iter()
-            .filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?)))
-            .collect();
+        let receptacles: BTreeMap<&Id, NodeIx> =
+            sharing.placed.iter().filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?))).collect();
         let placed: Vec<Placed<'a>> = units
             .iter()
             .filter_map(|unit| {
@@ -80,27 +74,16 @@ impl<'a> Scene<'a> {
                 Some(Placed { unit, load })
             })
             .collect();
-        let index: BTreeMap<&Id, usize> = placed
-            .iter()
-            .enumerate()
-            .map(|(at, placed)| (&placed.unit.id, at))
-            .collect();
+        let index: BTreeMap<&Id, usize> = placed.iter().enumerate().map(|(at, placed)| (&placed.unit.id, at)).collect();
         let sets = if sharing.families_complete {
-            sharing
-                .together
-                .iter()
-                .map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect())
-                .collect()
+            sharing.together.iter().map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect()).collect()
         } else {
             vec![(0..placed.len()).collect()]
         };
         let shares = |of: &dyn Fn(&Placed<'a>) -> Running| -> Vec<Vec<Microvolts>> {
             let flows = placed.iter().map(|other| supply.nominal_flow(&[of(other)]));
             let flows: Vec<Flow<'_>> = flows.collect();
-            placed
-                .iter()
-                .map(|here| flows.iter().map(|flow| flow.lost_by(&here.load)).collect())
-                .collect()
+            placed.iter().map(|here| flows.iter().map(|flow| flow.lost_by(&here.load)).collect()).collect()
         };
         let (running, starting) = (shares(&|placed| placed.load), shares(&Placed::starting));
         let costs = sets
@@ -110,15 +93,8 @@ impl<'a> Scene<'a> {
                 set.iter().map(cost).collect()
             })
             .collect();
-        let mut scene = Self {
-            supply,
-            shares: running,
-            starting_shares: starting,
-            costs,
-            sets,
-            placed,
-            least_left: None,
-        };
+        let mut scene =
+            Self { supply, shares: running, starting_shares: starting, costs, sets, placed, least_left: None };
         scene.least_left = scene.least_left();
         scene
     }
@@ -178,27 +154,15 @@ impl<'a> Scene<'a> {
 
     /// What each member of a set loses once it has settled: all of it where the line cannot carry them.
     fn settle(&self, set: usize) -> Vec<Microvolts> {
-        let running: Vec<Running> = self.sets[set]
-            .iter()
-            .map(|at| self.placed[*at].load)
-            .collect();
+        let running: Vec<Running> = self.sets[set].iter().map(|at| self.placed[*at].load).collect();
         let flow = self.supply.settled_flow(&running);
         let all = |load: &Running| i128::from(self.supply.volts_of(load).millivolts()) * 1000;
-        running
-            .iter()
-            .map(|load| {
-                flow.as_ref()
-                    .map_or_else(|| all(load), |flow| flow.lost_by(load))
-            })
-            .collect()
+        running.iter().map(|load| flow.as_ref().map_or_else(|| all(load), |flow| flow.lost_by(load))).collect()
     }
 
     /// Each set, and each of its members with what all of it running costs that one.
     pub fn costs(&self) -> impl Iterator<Item = impl Iterator<Item = (usize, Microvolts)>> {
-        self.sets
-            .iter()
-            .zip(&self.costs)
-            .map(|(set, costs)| set.iter().copied().zip(costs.iter().copied()))
+        self.sets.iter().zip(&self.costs).map(|(set, costs)| set.iter().copied().zip(costs.iter().copied()))
     }
 
     /// The load of this id, where it is placed.
@@ -238,8 +202,7 @@ impl<'a> Scene<'a> {
 
     /// The drop at one of the placed loads; none at one that may not even run alone.
     pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Option<Drop> {
-        self.worst_set(own, settled)
-            .map(|set| self.drop_in(own, &set))
+        self.worst_set(own, settled).map(|set| self.drop_in(own, &set))
     }
 
     /// The drop at a placed load while all of these run, of which it is one.
@@ -272,10 +235,7 @@ impl<'a> Scene<'a> {
             percent_running: percent(lost_running, volts),
             volts_starting: lost_starting.max(lost_running),
             volts_left: volts - lost_running,
-            beside: worst
-                .iter()
-                .map(|at| self.placed[*at].unit.id.clone())
-                .collect(),
+            beside: worst.iter().map(|at| self.placed[*at].unit.id.clone()).collect(),
             cords: through(supply, cords),
         }
     }
@@ -288,11 +248,7 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
         let NodeKind::Cord { resistance, .. } = node.kind else {
             return None;
         };
-        Some(Through {
-            cord: node.id.clone(),
-            amps,
-            ohms: resistance,
-        })
+        Some(Through { cord: node.id.clone(), amps, ohms: resistance })
     });
     told.collect()
 }
@@ -426,20 +382,12 @@ mod tests {
             );
             let plan = crate::plan::read(&text).expect("a plan");
             let report = crate::judge::build(&plan);
-            let [drop] = &report.figures.drops[..] else {
-                panic!("one load")
-            };
+            let [drop] = &report.figures.drops[..] else { panic!("one load") };
             // The worst of one is that one.
             let worst = report.figures.volts.worst_running.as_ref();
             let worst = worst.expect("a worst");
-            assert_eq!(
-                (worst.lost, worst.percent),
-                (drop.volts_running, drop.percent_running)
-            );
-            (
-                drop.volts_running.amount().to_string(),
-                drop.percent_running.amount().to_string(),
-            )
+            assert_eq!((worst.lost, worst.percent), (drop.volts_running, drop.percent_running));
+            (drop.volts_running.amount().to_string(), drop.percent_running.amount().to_string())
         };
         let told = |(volts, percent): (&str, &str)| (volts.to_owned(), percent.to_owned());
         assert_eq!(percent("running = \"2400 W\""), told(("1.933", "1.611")));

@@ -45,17 +45,9 @@ impl<'a> Run<'a> {
                 mark(&mut on, quiet, false);
             }
         } else {
-            return Self {
-                unit,
-                load,
-                on: None,
-            };
+            return Self { unit, load, on: None };
         }
-        Self {
-            unit,
-            load,
-            on: Some(on),
-        }
+        Self { unit, load, on: Some(on) }
     }
 
     /// Whether it does not wait while somebody refuels.
@@ -91,12 +83,7 @@ fn of_minutes(minutes: i64) -> Hours {
 
 /// The loads that run. What takes turns runs in its turn, and what only runs too long runs for less; what may not
 /// even run alone does not.
-fn runs<'a>(
-    plan: &'a Plan,
-    supply: &Supply,
-    units: &'a [LoadUnit],
-    sharing: &Sharing,
-) -> Vec<Run<'a>> {
+fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Vec<Run<'a>> {
     let of = |load: &Id| {
         let unit = units.iter().find(|unit| unit.id == *load);
         unit.map(|unit| &plan.loads[unit.load].id)
@@ -110,11 +97,7 @@ fn runs<'a>(
             sharing.may_run(&unit.id, of) || unit.continuous && held
         })
     };
-    units
-        .iter()
-        .filter(placed)
-        .map(|unit| Run::of(plan, unit))
-        .collect()
+    units.iter().filter(placed).map(|unit| Run::of(plan, unit)).collect()
 }
 
 /// The figures for the placed loads, and what had to be assumed.
@@ -127,11 +110,7 @@ pub(super) fn of_plan(
 ) -> (EnergyUse, Vec<Assumption>) {
     let mut assumed: Vec<Assumption> = Vec::new();
     let runs = runs(plan, supply, units, sharing);
-    let mut day = Day {
-        demand: [0; DAY],
-        busy: [false; DAY],
-        life: [false; DAY],
-    };
+    let mut day = Day { demand: [0; DAY], busy: [false; DAY], life: [false; DAY] };
     // Apart from them the loads that may run at any time.
     let mut any_time = 0_i64;
     let mut milliwatt_minutes = 0_i128;
@@ -140,11 +119,7 @@ pub(super) fn of_plan(
         let minutes = run.minutes();
         let field = format!("load.{}.hours", run.load.id);
         if run.load.hours.is_empty() && !assumed.iter().any(|it| it.field == field) {
-            assumed.push(Assumption {
-                field,
-                value: of_minutes(minutes).into(),
-                why: "all-day",
-            });
+            assumed.push(Assumption { field, value: of_minutes(minutes).into(), why: "all-day" });
         }
         match &run.on {
             Some(on) => {
@@ -172,20 +147,11 @@ pub(super) fn of_plan(
     let energy = Energy::from_milliwatt_hours(narrow((milliwatt_minutes + 59) / 60));
     let timed = day.demand.iter().filter(|power| **power > 0).count();
     let minutes = i64::try_from(timed).unwrap_or(i64::from(Span::DAY));
-    let minutes = if any_time > 0 {
-        minutes.max(SHORT_RUN)
-    } else {
-        minutes
-    };
-    let mean = Power::from_milliwatts(narrow(
-        (milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes),
-    ));
+    let minutes = if any_time > 0 { minutes.max(SHORT_RUN) } else { minutes };
+    let mean = Power::from_milliwatts(narrow((milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes)));
     let busiest = busiest(&runs, &day.demand, any_time);
     // No set gives more than it is rated for by the hour, whatever is asked.
-    let rated = set
-        .rated
-        .known()
-        .map(|rated| rated.milliwatts() * set.sets());
+    let rated = set.rated.known().map(|rated| rated.milliwatts() * set.sets());
     let asked = Power::from_milliwatts(busiest.power.min(rated.unwrap_or(i64::MAX)));
     let per_tank = fuel::hours_per_tank(set, asked);
     let mut fuel = fuel::of_day(set, &plan.site, &day, (any_time, SHORT_RUN));
@@ -224,10 +190,7 @@ pub(super) fn of_plan(
 
 /// Nothing is on: it runs without a load.
 fn idle(set: &Generator) -> EnergyUse {
-    EnergyUse {
-        busiest_load: fuel::load(set, Power::ZERO),
-        ..EnergyUse::default()
-    }
+    EnergyUse { busiest_load: fuel::load(set, Power::ZERO), ..EnergyUse::default() }
 }
 
 /// What is asked at the busiest minute, and the load that asks most of it.
@@ -238,31 +201,20 @@ struct Busiest {
 
 fn busiest(runs: &[Run<'_>], demand: &[i64; DAY], any_time: i64) -> Busiest {
     let most = demand.iter().copied().max().unwrap_or_default();
-    let minute = demand
-        .iter()
-        .position(|power| *power == most)
-        .unwrap_or_default();
+    let minute = demand.iter().position(|power| *power == most).unwrap_or_default();
     let on = runs.iter().filter(|run| run.on.is_none_or(|on| on[minute]));
     // `max_by_key` gives the last of equal ones; the first is wanted.
     let by = on.rev().max_by_key(|run| run.power());
-    Busiest {
-        power: most + any_time,
-        by: by.map(|run| run.unit.id.clone()),
-    }
+    Busiest { power: most + any_time, by: by.map(|run| run.unit.id.clone()) }
 }
 
 /// The loads that somebody's health depends on and that run in these hours, each once.
 fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
     let within = |run: &&Run<'_>| {
         let on = run.on.as_ref();
-        life(run.load)
-            && on.is_some_and(|on| (0..).zip(on).any(|(at, on)| *on && hours.contains(at)))
+        life(run.load) && on.is_some_and(|on| (0..).zip(on).any(|(at, on)| *on && hours.contains(at)))
     };
-    let mut ids: Vec<Id> = runs
-        .iter()
-        .filter(within)
-        .map(|run| run.load.id.clone())
-        .collect();
+    let mut ids: Vec<Id> = runs.iter().filter(within).map(|run| run.load.id.clone()).collect();
     ids.dedup();
     ids
 }
@@ -276,10 +228,7 @@ fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
         // `max_by_key` gives the last of equal ones; the first is wanted.
         .rev()
         .max_by_key(|(_, power)| *power)?;
-    Some(PeakHour {
-        hour: u8::try_from(hour).ok()?,
-        watts: Power::from_milliwatts(power),
-    })
+    Some(PeakHour { hour: u8::try_from(hour).ok()?, watts: Power::from_milliwatts(power) })
 }
 
 #[cfg(test)]
@@ -317,35 +266,21 @@ mod tests {
     #[test]
     fn quiet_hours_are_kept_by_what_is_counted() {
         let fan = |quiet: &str, hours: &str| {
-            let report = report(&[
-                ("quiet_hours = \"23:00-07:00\"", quiet),
-                ("hours = [\"18:00-23:00\"]", hours),
-            ]);
+            let report = report(&[("quiet_hours = \"23:00-07:00\"", quiet), ("hours = [\"18:00-23:00\"]", hours)]);
             let loads = report.figures.energy.loads;
             let fan = loads.into_iter().find(|it| it.load.as_str() == "fan");
             let hours = fan.expect("it is placed").hours;
             let told = report.figures.assumed.into_iter();
-            let told = told
-                .filter(|it| it.field == "load.fan.hours")
-                .map(|it| it.value);
-            (
-                hours.amount().to_string(),
-                told.collect::<Vec<_>>() == [hours.into()],
-            )
+            let told = told.filter(|it| it.field == "load.fan.hours").map(|it| it.value);
+            (hours.amount().to_string(), told.collect::<Vec<_>>() == [hours.into()])
         };
         let quiet = "quiet_hours = \"23:00-07:00\"";
         assert_eq!(fan(quiet, ""), ("16".to_owned(), true));
         let two = "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]";
         assert_eq!(fan(two, ""), ("6".to_owned(), true));
-        assert_eq!(
-            fan("quiet_hours = \"unknown\"", ""),
-            ("24".to_owned(), true)
-        );
+        assert_eq!(fan("quiet_hours = \"unknown\"", ""), ("24".to_owned(), true));
         assert_eq!(fan("quiet_hours = []", ""), ("24".to_owned(), true));
-        assert_eq!(
-            fan(quiet, "hours = [\"20:00-04:00\"]"),
-            ("8".to_owned(), false)
-        );
+        assert_eq!(fan(quiet, "hours = [\"20:00-04:00\"]"), ("8".to_owned(), false));
     }
 
     /// 12.5 A never runs behind a breaker of 10 A. 12.5 A for five hours, where 12 A may run so long, runs for less,
@@ -369,10 +304,7 @@ mod tests {
         for edits in [&[][..], &[long]] {
             assert_eq!(counted(edits), (both.clone(), Some("kettle".to_owned())));
         }
-        let turns = [
-            ("on = \"right\" # fan", "on = \"left\""),
-            ("running = \"50 W\"", "running = \"350 W\""),
-        ];
+        let turns = [("on = \"right\" # fan", "on = \"left\""), ("running = \"50 W\"", "running = \"350 W\"")];
         assert_eq!(counted(&turns), (both, Some("kettle".to_owned())));
     }
 

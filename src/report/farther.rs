@@ -53,14 +53,7 @@ impl<'a> Farther<'a> {
                 .filter(|cord| limit.path.contains(&cord.id))
                 .filter_map(|cord| Some((&cord.id, *cord.length.known()?)))
                 .max_by_key(|(_, length)| *length)?;
-            Some(Self {
-                plan,
-                report,
-                cord,
-                load: &drop.at,
-                nominal: limit.volts,
-                length,
-            })
+            Some(Self { plan, report, cord, load: &drop.at, nominal: limit.volts, length })
         })
     }
 
@@ -80,16 +73,9 @@ impl<'a> Farther<'a> {
         let supply = Supply::build(&plan);
         let (units, _) = loads::units(&plan);
         let scene = drops::Scene::new(&supply, &units, &self.report.figures.sharing);
-        let own = scene
-            .placed
-            .iter()
-            .position(|it| it.unit.id == *self.load)?;
+        let own = scene.placed.iter().position(|it| it.unit.id == *self.load)?;
         let drop = scene.drop_at(own, &mut drops::Settled::new())?;
-        Some(Place {
-            length,
-            volts: drop.volts_left,
-            noise: self.noise(length),
-        })
+        Some(Place { length, volts: drop.volts_left, noise: self.noise(length) })
     }
 
     fn noise(&self, length: Length) -> Option<SoundLevel> {

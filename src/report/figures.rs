@@ -2,9 +2,7 @@
 
 use super::limits::limits;
 use super::usable::usable;
-use super::{
-    EnergyUse, Figures, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts,
-};
+use super::{EnergyUse, Figures, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts};
 use crate::loads;
 use crate::plan::{Id, Plan};
 use crate::quantity::Power;

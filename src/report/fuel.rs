@@ -51,10 +51,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
             *minutes.entry(*demand).or_default() += 1;
         }
     }
-    let rates: BTreeMap<i64, Rate> = minutes
-        .keys()
-        .map(|demand| (*demand, Rate::of(set, *demand)))
-        .collect();
+    let rates: BTreeMap<i64, Rate> = minutes.keys().map(|demand| (*demand, Rate::of(set, *demand))).collect();
     let by_minute: Vec<i128> = day
         .demand
         .iter()
@@ -66,11 +63,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
         .collect();
     let stretch = worst(&by_minute, &refuelled(site, day), &day.life);
     if !is_known(set) {
-        return Fuel {
-            burns: Vec::new(),
-            day: None,
-            stretch,
-        };
+        return Fuel { burns: Vec::new(), day: None, stretch };
     }
     if apart.0 > 0 {
         *minutes.entry(apart.0).or_default() += apart.1;
@@ -89,14 +82,8 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
         })
         .collect();
     // Of the parts and not of what is told of each, which is rounded up.
-    let day = minutes
-        .iter()
-        .map(|(demand, minutes)| Rate::of(set, *demand).of_minutes(*minutes, TANK));
-    Fuel {
-        day: Some(told(day.sum())),
-        burns,
-        stretch,
-    }
+    let day = minutes.iter().map(|(demand, minutes)| Rate::of(set, *demand).of_minutes(*minutes, TANK));
+    Fuel { day: Some(told(day.sum())), burns, stretch }
 }
 
 /// When the engine runs: where something is asked of it, and in breaks too short to stop it for.
@@ -188,10 +175,7 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
         let clock = |minute: usize| u16::try_from(minute).unwrap_or(Span::DAY);
         let lasts = i64::try_from(last + 1 - first).unwrap_or(i64::MAX);
         Some(Stretch {
-            span: Span {
-                from: clock(minute(first)),
-                to: clock(minute(last) + 1),
-            },
+            span: Span { from: clock(minute(first)), to: clock(minute(last) + 1) },
             hours: Hours::from_millihours((lasts * 1000 + 59) / 60),
             burns: told(sum),
             usable: if lives { USABLE_FOR_LIFE } else { WHOLE },
@@ -210,13 +194,7 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
         let of = |part: Percent| i128::from(part.millipercent());
         of(it.burns) * 1_000_000 / of(it.usable)
     };
-    all.into_iter().reduce(|worst, next| {
-        if need(&next) > need(&worst) {
-            next
-        } else {
-            worst
-        }
-    })
+    all.into_iter().reduce(|worst, next| if need(&next) > need(&worst) { next } else { worst })
 }
 
 /// So much fuel as a share of a tank, up. Each minute was rounded up by less than one part; what less
@@ -252,9 +230,7 @@ fn is_known(set: &Generator) -> bool {
 /// rated power or published running times.
 pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
     let rate = Rate::published(set, share(set, demand)?)?;
-    Some(Hours::from_millihours(narrow(
-        1000 * rate.below / rate.above,
-    )))
+    Some(Hours::from_millihours(narrow(1000 * rate.below / rate.above)))
 }
 
 /// Tanks burnt in an hour, as a fraction.
@@ -266,10 +242,7 @@ struct Rate {
 
 impl Rate {
     fn at(lasts: Hours) -> Self {
-        Self {
-            above: 1000,
-            below: lasts.millihours().into(),
-        }
+        Self { above: 1000, below: lasts.millihours().into() }
     }
 
     /// What each of the sets burns at this demand of all of them; what is taken where no running time
@@ -292,12 +265,7 @@ impl Rate {
             .runtime
             .iter()
             .filter(|point| point.lasts.millihours() > 0)
-            .map(|point| {
-                (
-                    i128::from(point.load.millipercent()),
-                    i128::from(point.lasts.millihours()),
-                )
-            })
+            .map(|point| (i128::from(point.load.millipercent()), i128::from(point.lasts.millihours())))
             .collect();
         points.sort_unstable();
         // No longer with more load: whoever wrote that may have mixed them up.
@@ -311,28 +279,17 @@ impl Rate {
         Some(match (below, above) {
             (_, None) => {
                 let (load, lasts) = *points.last()?;
-                Self {
-                    above: 1000 * share,
-                    below: (load * lasts).max(1),
-                }
+                Self { above: 1000 * share, below: (load * lasts).max(1) }
             }
             (Some((from, a)), Some((to, b))) if *to > share => {
                 // 1 / a + (1 / b - 1 / a) x, with x the way from the one load to the other.
                 let width = to - from;
-                let line = Self {
-                    above: 11 * 1000 * (b * width + (a - b) * (share - from)),
-                    below: 10 * a * b * width,
-                };
-                let most = Self {
-                    above: 1000,
-                    below: *b,
-                };
+                let line =
+                    Self { above: 11 * 1000 * (b * width + (a - b) * (share - from)), below: 10 * a * b * width };
+                let most = Self { above: 1000, below: *b };
                 if line.exceeds(most) { most } else { line }
             }
-            (_, Some((_, lasts))) => Self {
-                above: 1000,
-                below: *lasts,
-            },
+            (_, Some((_, lasts))) => Self { above: 1000, below: *lasts },
         })
     }
 
@@ -366,9 +323,7 @@ mod tests {
     }
 
     fn hours(watts: i64) -> i64 {
-        hours_per_tank(&set(), Power::from_milliwatts(watts * 1000))
-            .expect("running times")
-            .millihours()
+        hours_per_tank(&set(), Power::from_milliwatts(watts * 1000)).expect("running times").millihours()
     }
 
     #[test]
@@ -397,10 +352,7 @@ mod tests {
     fn no_published_time_no_promise() {
         let mut set = set();
         set.runtime.clear();
-        assert_eq!(
-            hours_per_tank(&set, Power::from_milliwatts(1_000_000)),
-            None
-        );
+        assert_eq!(hours_per_tank(&set, Power::from_milliwatts(1_000_000)), None);
     }
 
     /// Two figures mixed up: what lasts longer with more load promises no more than the other.
@@ -420,18 +372,10 @@ mod tests {
     /// A day in which loads of so many watts run from one hour to another; the last word of each is
     /// whether it waits, and whether somebody's health depends on it.
     fn day(loads: &[(u16, u16, i64, &str)]) -> Day {
-        let mut day = Day {
-            demand: [0; DAY],
-            busy: [false; DAY],
-            life: [false; DAY],
-        };
+        let mut day = Day { demand: [0; DAY], busy: [false; DAY], life: [false; DAY] };
         for (from, to, watts, how) in loads {
-            let span = Span {
-                from: *from,
-                to: *to,
-            };
-            for minute in (0..DAY).filter(|it| span.contains(u16::try_from(*it).expect("a minute")))
-            {
+            let span = Span { from: *from, to: *to };
+            for minute in (0..DAY).filter(|it| span.contains(u16::try_from(*it).expect("a minute"))) {
                 day.demand[minute] += watts * 1000;
                 day.busy[minute] |= *how != "waits";
                 day.life[minute] |= *how == "life";
@@ -446,11 +390,7 @@ mod tests {
         let site = Site::default();
         let fuel = of_day(set, &site, &day(loads), (0, 0));
         let worst = fuel.stretch.expect("something runs");
-        (
-            worst.span.to_string(),
-            worst.burns.millipercent(),
-            worst.usable.millipercent(),
-        )
+        (worst.span.to_string(), worst.burns.millipercent(), worst.usable.millipercent())
     }
 
     const H: u16 = 60;
@@ -469,11 +409,7 @@ mod tests {
         let day_of = |to: u16| {
             let mut set = set();
             set.runtime[1].lasts = Hours::from_millihours(7000);
-            let loads = [
-                (9 * H, 12 * H, 100, ""),
-                (12 * H, 13 * H, 90, ""),
-                (15 * H, to, 80, ""),
-            ];
+            let loads = [(9 * H, 12 * H, 100, ""), (12 * H, 13 * H, 90, ""), (15 * H, to, 80, "")];
             let fuel = of_day(&set, &Site::default(), &day(&loads), (0, 0));
             fuel.day.expect("running times").millipercent()
         };
@@ -485,26 +421,17 @@ mod tests {
     #[test]
     fn a_tank_is_full_after_a_break_by_day() {
         let with = |second: u16| {
-            let loads = [
-                (9 * H, 11 * H, 2000, ""),
-                (second, second + 2 * H, 2000, ""),
-            ];
+            let loads = [(9 * H, 11 * H, 2000, ""), (second, second + 2 * H, 2000, "")];
             stretch(&set(), &loads)
         };
         assert_eq!(with(11 * H + 30), ("09:00-11:00".into(), 66_667, 100_000));
         // A minute less: nobody stops the engine for that, and it burns as at the least load.
         let (span, burns, _) = with(11 * H + 29);
         assert_eq!(span, "09:00-13:29");
-        assert!(
-            (133_334 + 6_041..=133_334 + 6_043).contains(&burns),
-            "{burns}"
-        );
+        assert!((133_334 + 6_041..=133_334 + 6_043).contains(&burns), "{burns}");
         // At night nobody pours: the break is long enough, and none. The engine is off in it.
         let night = [(20 * H, 22 * H, 2000, ""), (2 * H, 4 * H, 2000, "")];
-        assert_eq!(
-            stretch(&set(), &night),
-            ("20:00-04:00".into(), 133_334, 100_000)
-        );
+        assert_eq!(stretch(&set(), &night), ("20:00-04:00".into(), 133_334, 100_000));
         // It ends with the night, whose last ten minutes are there to pour.
         let night = [(20 * H, 22 * H, 2000, ""), (6 * H, 8 * H, 2000, "")];
         assert_eq!(stretch(&set(), &night).1, 66_667);
@@ -517,29 +444,17 @@ mod tests {
     #[test]
     fn nobody_pours_beside_the_night_of_what_a_life_depends_on() {
         let with = |breakfast: u16, how| {
-            let loads = [
-                (22 * H, 6 * H, 100, how),
-                (breakfast, breakfast + H, 1200, ""),
-            ];
+            let loads = [(22 * H, 6 * H, 100, how), (breakfast, breakfast + H, 1200, "")];
             stretch(&set(), &loads)
         };
         assert_eq!(with(6 * H, "life").0, "22:00-07:00");
         // An hour, and ten minutes to pour.
         assert_eq!(with(7 * H + 9, "life").0, "22:00-08:09");
-        assert_eq!(
-            with(7 * H + 10, "life"),
-            ("22:00-06:00".into(), 100_000, 90_000)
-        );
+        assert_eq!(with(7 * H + 10, "life"), ("22:00-06:00".into(), 100_000, 90_000));
         // Of any other thing the break alone counts.
-        assert_eq!(
-            with(6 * H + 30, ""),
-            ("22:00-06:00".into(), 100_000, 100_000)
-        );
+        assert_eq!(with(6 * H + 30, ""), ("22:00-06:00".into(), 100_000, 100_000));
         // A nap by day is no night.
-        let nap = [
-            (12 * H, 13 * H, 100, "life"),
-            (13 * H + 30, 14 * H, 2000, ""),
-        ];
+        let nap = [(12 * H, 13 * H, 100, "life"), (13 * H + 30, 14 * H, 2000, "")];
         assert_eq!(stretch(&set(), &nap).0, "13:30-14:00");
     }
 
@@ -570,11 +485,7 @@ mod tests {
     #[test]
     fn sets_in_parallel_share_the_load() {
         let mut two = set();
-        two.parallel = Some(crate::plan::Parallel {
-            sets: 2,
-            limit: Answer::Unknown,
-            kit: Answer::Unknown,
-        });
+        two.parallel = Some(crate::plan::Parallel { sets: 2, limit: Answer::Unknown, kit: Answer::Unknown });
         let loads = [(9 * H, 12 * H, 4000, "")];
         assert_eq!(stretch(&two, &loads).1, 100_000);
         assert_eq!(stretch(&set(), &loads).1, 200_000);

@@ -88,15 +88,9 @@ impl Feed {
         if asked <= feed.continuous_amps {
             return None;
         }
-        let part_at = supply
-            .up(all.first()?.0)
-            .find(|(_, node)| node.kind.is_gear());
+        let part_at = supply.up(all.first()?.0).find(|(_, node)| node.kind.is_gear());
         let wider = part_at.and_then(|(at, _)| wider(supply, at));
-        Some(Shared {
-            ends: wider.is_none().then_some(all.len()),
-            of: wider.unwrap_or_else(|| part.clone()),
-            feed,
-        })
+        Some(Shared { ends: wider.is_none().then_some(all.len()), of: wider.unwrap_or_else(|| part.clone()), feed })
     }
 }
 
@@ -130,12 +124,7 @@ fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
 
 /// What sets a limit, in ids.
 fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
-    SetBy {
-        id: supply.node(by.node).id.clone(),
-        reason: by.reason,
-        enforced: by.reason.enforced(),
-        share: by.share,
-    }
+    SetBy { id: supply.node(by.node).id.clone(), reason: by.reason, enforced: by.reason.enforced(), share: by.share }
 }
 
 /// What acts past a limit, in ids.

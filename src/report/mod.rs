@@ -24,9 +24,7 @@ pub(crate) use usable::flow;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::loads::LoadFacts;
-pub use crate::sharing::{
-    Effect, Placed, Repair, Sharing, Start, StartStep, StartVerdict, Tally, Unplaced,
-};
+pub use crate::sharing::{Effect, Placed, Repair, Sharing, Start, StartStep, StartVerdict, Tally, Unplaced};
 pub use crate::value::{Assumption, Finding, Fix, Signal, Value, Values};
 pub use crate::verdict::{OnlyIf, Sure};
 
@@ -35,9 +33,7 @@ use std::collections::BTreeSet;
 use serde::{Serialize, Serializer};
 
 use crate::plan::{Id, Leg, Span};
-use crate::quantity::{
-    Current, Energy, Hours, Percent, Power, Resistance, SoundLevel, Voltage, Volume,
-};
+use crate::quantity::{Current, Energy, Hours, Percent, Power, Resistance, SoundLevel, Voltage, Volume};
 use crate::supply::LimitReason;
 use crate::tables::shape::{Plug, Receptacle};
 
@@ -177,10 +173,7 @@ fn reason_code<S: Serializer>(reason: &LimitReason, serializer: S) -> Result<S::
     serializer.serialize_str(reason.code())
 }
 
-pub(crate) fn leg_names<S: Serializer>(
-    legs: &&'static [Leg],
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
+pub(crate) fn leg_names<S: Serializer>(legs: &&'static [Leg], serializer: S) -> Result<S::Ok, S::Error> {
     serializer.collect_seq(legs.iter().map(|leg| match leg {
         Leg::A => "A",
         Leg::B => "B",
@@ -242,11 +235,7 @@ impl Limit {
     /// The shape to look for: a receptacle's own, or that of a camper's plug.
     #[must_use]
     pub fn told_shape(&self) -> String {
-        if self.inside {
-            Plug(self.shape.0).to_string()
-        } else {
-            self.shape.to_string()
-        }
+        if self.inside { Plug(self.shape.0).to_string() } else { self.shape.to_string() }
     }
 }
 
@@ -558,12 +547,7 @@ pub struct Report {
 
 /// The finding of a rule that is about a part; where none names it, that about the device and the joint that
 /// leave it without protection, with others in use there.
-pub(crate) fn telling<'a>(
-    findings: &'a [Finding],
-    limits: &[Limit],
-    code: &str,
-    at: &Id,
-) -> Option<&'a Finding> {
+pub(crate) fn telling<'a>(findings: &'a [Finding], limits: &[Limit], code: &str, at: &Id) -> Option<&'a Finding> {
     let of_rule = || findings.iter().filter(|it| it.code == code);
     let shock = limits.iter().find(|limit| limit.id == *at);
     let names = |finding: &Finding, value: &str, part: &Option<Id>| {
@@ -578,14 +562,7 @@ pub(crate) fn telling<'a>(
 impl Report {
     /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
     /// each of them is wrong with it alone, and is mended there.
-    pub(crate) const ONE_BY_ONE: [&str; 6] = [
-        "SHOCK001",
-        "SHOCK013",
-        "CORD002",
-        "CORD004",
-        "SHOCK006",
-        "HEALTH002",
-    ];
+    pub(crate) const ONE_BY_ONE: [&str; 6] = ["SHOCK001", "SHOCK013", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
 
     /// The verdict on a part; none for what is not connected.
     #[must_use]
@@ -619,9 +596,7 @@ impl Report {
     /// Whether that cord goes in nearer the generator than here, so that it protects this as well.
     #[must_use]
     pub fn guarded_ahead(&self, id: &Id) -> bool {
-        let cord = self
-            .verdict(id)
-            .and_then(|verdict| verdict.gfci_cord.as_ref());
+        let cord = self.verdict(id).and_then(|verdict| verdict.gfci_cord.as_ref());
         cord.is_some_and(|cord| cord.into != *id)
     }
 
@@ -646,9 +621,7 @@ impl Report {
     /// it: nobody is invited to plug in there.
     #[must_use]
     pub fn idle(&self, id: &Id) -> bool {
-        let open = |it: &Verdict| {
-            it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug
-        };
+        let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
         let limits = &self.figures.limits;
         let works = |limit: &Limit| limit.shock.state == ShockState::Works;
         let feeds = |beyond: &Limit| {
@@ -675,9 +648,7 @@ impl Report {
             (of(spare)?, spare.iter().collect::<Vec<_>>())
         };
         let of_part = with.into_iter().filter(|it| it.about.contains(&why.at));
-        std::iter::once(own)
-            .chain(of_part)
-            .min_by_key(|it| (it.signal, it.guessed()))
+        std::iter::once(own).chain(of_part).min_by_key(|it| (it.signal, it.guessed()))
     }
 
     /// The loads that a life depends on.

@@ -45,19 +45,13 @@ pub(super) fn busiest(noise: Noise, energy: &EnergyUse) -> (Noise, SoundLevel) {
 }
 
 fn louder(noise: Noise, more: SoundLevel) -> Noise {
-    Noise {
-        level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()),
-        ..noise
-    }
+    Noise { level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()), ..noise }
 }
 
 /// The published level of all the sets that run as one; `None` where nobody knows it.
 pub(super) fn source(plan: &Plan) -> Option<Noise> {
     let noise = *plan.generator.noise.known()?;
-    Some(Noise {
-        level: of_several(noise.level, plan.generator.sets()),
-        ..noise
-    })
+    Some(Noise { level: of_several(noise.level, plan.generator.sets()), ..noise })
 }
 
 /// The level of several alike sets side by side.
@@ -79,8 +73,7 @@ pub fn more_of_several(sets: i64) -> SoundLevel {
 #[must_use]
 pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
     SoundLevel::from_millidecibels(
-        noise.level.millidecibels()
-            - twenty_log10(distance.millimetres().max(1), noise.at.millimetres().max(1)),
+        noise.level.millidecibels() - twenty_log10(distance.millimetres().max(1), noise.at.millimetres().max(1)),
     )
 }
 
@@ -102,11 +95,7 @@ mod tests {
     }
 
     fn noise(millidecibels: i64, at: Length) -> Noise {
-        Noise {
-            level: SoundLevel::from_millidecibels(millidecibels),
-            at,
-            load: Answer::Missing,
-        }
+        Noise { level: SoundLevel::from_millidecibels(millidecibels), at, load: Answer::Missing }
     }
 
     #[test]

@@ -122,10 +122,7 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
             let protection = grounding.protection(ix);
             let device = protection.device();
             // The label speaks of the same joint as if it were plugged in, which nothing but its own label prevents.
-            let without = verdicts
-                .protection(ix)
-                .joint()
-                .filter(|_| protection.works());
+            let without = verdicts.protection(ix).joint().filter(|_| protection.works());
             Proof {
                 at: node.id.clone(),
                 lamps: tester.then(|| Lamps {
@@ -142,9 +139,7 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
                 works: protection.works(),
                 without: without.map(|joint| supply.node(joint).id.clone()),
                 own_button: device.map_or(Button::NoProtection, |_| Button::Trips),
-                tester_button: tester.then(|| {
-                    device.map_or(Button::NoProtection, |by| tester_button(&grounding, by))
-                }),
+                tester_button: tester.then(|| device.map_or(Button::NoProtection, |by| tester_button(&grounding, by))),
                 ground_to_frame: half(supply.resistance_to(ix)),
                 neutral_to_ground: (shape.0.circuit() != Circuit::TwoLegs).then_some(joined),
             }
@@ -219,11 +214,7 @@ mod tests {
             (vec![UNKNOWN, PLUG], Correct, Either, Trips),
         ] {
             for (at, tester) in [("front", front), ("left", left)] {
-                assert_eq!(
-                    reads(&edits, at),
-                    (reading, Trips, tester),
-                    "{at} {edits:?}"
-                );
+                assert_eq!(reads(&edits, at), (reading, Trips, tester), "{at} {edits:?}");
             }
         }
     }
@@ -235,17 +226,9 @@ mod tests {
                       breaker = \"20 A\"\ngfci = true\n[[cord]]";
         for (said, front, back) in [
             ("bonding_plug = true", Button::Either, Button::Either),
-            (
-                "bonding_plug = true\nbonding_plug_in = \"back\"",
-                Button::Trips,
-                Button::Blind,
-            ),
+            ("bonding_plug = true\nbonding_plug_in = \"back\"", Button::Trips, Button::Blind),
         ] {
-            let edits = [
-                FLOATING,
-                ("bonding_plug = false", said),
-                ("[[cord]]", second),
-            ];
+            let edits = [FLOATING, ("bonding_plug = false", said), ("[[cord]]", second)];
             for (at, button) in [("front", front), ("back", back), ("left", Button::Trips)] {
                 assert_eq!(reads(&edits, at).2, button, "{at} {said}");
             }
@@ -267,10 +250,7 @@ mod tests {
             (vec![FLOATING, BOX_BOND], floats),
             (vec![FLOATING, BOX_BOND, set_protects], floats),
             // Nobody knows, and the ground is damp or its own GFCIs are ahead of the joint: it may be used.
-            (
-                vec![FLOATING, BOX_MAY_BOND],
-                (Reads::Either, Trips, Button::Either),
-            ),
+            (vec![FLOATING, BOX_MAY_BOND], (Reads::Either, Trips, Button::Either)),
         ] {
             assert_eq!(reads(&edits, "front"), front, "{edits:?}");
             let tests = report(&edits).figures.tests;
@@ -321,9 +301,6 @@ mod tests {
     fn a_meter_finds_the_joint_that_the_tester_would() {
         assert_eq!(proof(&[], "left").neutral_to_ground, Some(Sure::Yes));
         assert_eq!(proof(&[FLOATING], "left").neutral_to_ground, Some(Sure::No));
-        assert_eq!(
-            proof(&[UNKNOWN], "left").neutral_to_ground,
-            Some(Sure::Unknown)
-        );
+        assert_eq!(proof(&[UNKNOWN], "left").neutral_to_ground, Some(Sure::Unknown));
     }
 }

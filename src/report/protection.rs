@@ -39,9 +39,7 @@ pub(super) fn protection<'a>(
             NodeKind::Cord { .. } => "cord",
             NodeKind::Inlet { .. } => "inlet",
         };
-        let unprotected = verdicts
-            .refused(ix)
-            .is_some_and(|it| it.at == ix && it.cause == Cause::Unprotected);
+        let unprotected = verdicts.refused(ix).is_some_and(|it| it.at == ix && it.cause == Cause::Unprotected);
         let by = match Overcurrent::of(plan, supply, ix) {
             // A splitter answers for its ends.
             _ if unprotected => "nothing",
@@ -55,19 +53,13 @@ pub(super) fn protection<'a>(
             // Few receptacles are single ones; rule OVER001 says what to look at.
             Overcurrent::Single { sure: false, .. } => "receptacles",
             Overcurrent::Camper { .. } => "camper-main",
-            Overcurrent::Unknown | Overcurrent::TooHigh { .. } | Overcurrent::Single { .. } => {
-                "nothing"
-            }
+            Overcurrent::Unknown | Overcurrent::TooHigh { .. } | Overcurrent::Single { .. } => "nothing",
         };
         let breaker = node.protected_at;
         list.push(Protection {
             id: node.id.clone(),
             part,
-            rating: Some(if by == "generator" {
-                stands(plan, supply, ix)
-            } else {
-                node.laid_out
-            }),
+            rating: Some(if by == "generator" { stands(plan, supply, ix) } else { node.laid_out }),
             breaker: breaker.map(|(_, amps)| amps),
             breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
             by,
@@ -139,10 +131,7 @@ mod tests {
         let twenty = [("breaker = \"15 A\" # left", "breaker = \"20 A\"")];
         assert_eq!(by(&twenty, "left", "receptacle"), Some("receptacles"));
         let thick = [twenty[0], ("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")];
-        assert_eq!(
-            by(&thick, "kettle", "appliance-cord"),
-            Some("appliance-cord")
-        );
+        assert_eq!(by(&thick, "kettle", "appliance-cord"), Some("appliance-cord"));
         // 14 AWG in a box is for 15 A.
         assert_eq!(by(&twenty, "left", "wiring"), Some("nothing"));
         let unsaid = [("wire = \"14 AWG\" # left", "")];
@@ -161,23 +150,13 @@ mod tests {
         assert_eq!(by(&small[1..], "left", "wiring"), Some("nothing"));
         // A cord set of 16 AWG on a 20 A circuit, and one on 30 A.
         let set = [
-            (
-                "from = \"twist\"\nplug = \"L5-30P\"",
-                "from = \"front\"\nplug = \"5-20P\"",
-            ),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
             ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
         ];
         assert_eq!(by(&set, "long", "cord"), Some("cord-set"));
         assert_eq!(by(&set, "long", "receptacle"), Some("cord-set"));
-        assert_eq!(
-            by(
-                &[("wire = \"10 AWG\"", "wire = \"16 AWG\"")],
-                "long",
-                "cord"
-            ),
-            Some("nothing")
-        );
+        assert_eq!(by(&[("wire = \"10 AWG\"", "wire = \"16 AWG\"")], "long", "cord"), Some("nothing"));
     }
 
     /// Nothing is found unprotected that the proof calls protected, nor the other way about. What only a camper's own
@@ -199,10 +178,7 @@ mod tests {
                     .collect();
                 for proof in &report.figures.protection {
                     if is_told(proof.by) && proof.part != "appliance-cord" {
-                        assert!(
-                            named.contains(&proof.id.as_str()),
-                            "{proof:?} for {edits:?}"
-                        );
+                        assert!(named.contains(&proof.id.as_str()), "{proof:?} for {edits:?}");
                     }
                 }
                 let bare = |id: &&str| {

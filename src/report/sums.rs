@@ -174,11 +174,7 @@ impl<'a> Adder<'a> {
         // Rounded up once, not term by term.
         let (whole, cut): (i128, i128) = terms.iter().fold((0, 0), |(whole, cut), term| {
             let part = term.count as i128 * i128::from(term.each.millivolt_amps());
-            if term.over == WHOLE {
-                (whole + part, cut)
-            } else {
-                (whole, cut + part)
-            }
+            if term.over == WHOLE { (whole + part, cut) } else { (whole, cut + part) }
         });
         let share = i128::from(node.continuous.permille().max(1));
         let asks = whole + (cut * 1000 + share - 1) / share;
@@ -208,11 +204,7 @@ impl<'a> Adder<'a> {
                 let here = || members.iter().filter(|it| self.carries(root, *leg, it));
                 let running: ApparentPower = here().map(Member::running).sum();
                 Sum {
-                    starts: Some(Starts {
-                        load: it.facts.id.clone(),
-                        starting: it.starting(),
-                        running: it.running(),
-                    }),
+                    starts: Some(Starts { load: it.facts.id.clone(), starting: it.starting(), running: it.running() }),
                     asks: running + (it.starting() - it.running()),
                     limit: self.supply.peak_room(),
                     terms: terms(here(), WHOLE),
@@ -238,14 +230,7 @@ impl<'a> Adder<'a> {
     /// The steps of switching on, in the order of the report.
     #[must_use]
     pub fn of_start(&self) -> Vec<StartSum> {
-        let order: Vec<Id> = self
-            .report
-            .figures
-            .sharing
-            .start_order
-            .iter()
-            .map(|step| step.load.clone())
-            .collect();
+        let order: Vec<Id> = self.report.figures.sharing.start_order.iter().map(|step| step.load.clone()).collect();
         let members = self.members(&order);
         let root = self.supply.node(NodeIx(0)).legs.all();
         let mut on = vec![ApparentPower::ZERO; root.len()];
@@ -262,8 +247,7 @@ impl<'a> Adder<'a> {
                     let just_before = terms(before.iter().filter(here), WHOLE);
                     let starting = here(&last).then(|| last.starting());
                     let so_far = *on;
-                    let others: ApparentPower =
-                        before.iter().filter(here).map(Member::running).sum();
+                    let others: ApparentPower = before.iter().filter(here).map(Member::running).sum();
                     let runs: ApparentPower = run.iter().filter(here).map(Member::running).sum();
                     *on = so_far + runs;
                     StepLeg {
@@ -290,13 +274,7 @@ impl<'a> Adder<'a> {
 
 /// Of equals the first.
 fn first_fullest(sums: impl IntoIterator<Item = Sum>) -> Option<Sum> {
-    sums.into_iter().reduce(|most, next| {
-        if next.fullness() > most.fullness() {
-            next
-        } else {
-            most
-        }
-    })
+    sums.into_iter().reduce(|most, next| if next.fullness() > most.fullness() { next } else { most })
 }
 
 /// Loads of one entry that take as much together, in the order they come.
@@ -308,15 +286,7 @@ fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -
         let same = |(of, term): &&mut (&Id, Term)| **of == facts.of && term.each == each;
         match terms.iter_mut().find(same) {
             Some((_, term)) => term.count += 1,
-            None => terms.push((
-                &facts.of,
-                Term {
-                    load: facts.id.clone(),
-                    count: 1,
-                    each,
-                    over,
-                },
-            )),
+            None => terms.push((&facts.of, Term { load: facts.id.clone(), count: 1, each, over })),
         }
     }
     terms.into_iter().map(|(_, term)| term).collect()
@@ -326,11 +296,8 @@ fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -
 mod tests {
     use super::*;
 
-    const PLANS: [&str; 3] = [
-        crate::plan::demo::WEEKEND,
-        crate::plan::demo::MENDED,
-        include_str!("../../tests/plans/large/twelve.toml"),
-    ];
+    const PLANS: [&str; 3] =
+        [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED, include_str!("../../tests/plans/large/twelve.toml")];
 
     fn each(check: impl Fn(&Report, &Supply, &Adder<'_>)) {
         for text in PLANS {
@@ -424,10 +391,7 @@ mod tests {
         let both = &report.figures.sharing.together[0];
         let sums = Adder::new(&report, &supply).of_set(both);
         let part = sums.last().expect("the part");
-        assert_eq!(
-            (part.asks.millivolt_amps(), part.limit.millivolt_amps()),
-            (2_400_000, 2_400_000)
-        );
+        assert_eq!((part.asks.millivolt_amps(), part.limit.millivolt_amps()), (2_400_000, 2_400_000));
         let source = sums.first().expect("the generator");
         assert_eq!(source.asks.millivolt_amps(), 2_160_000);
     }

@@ -8,12 +8,7 @@ use crate::verdict::Verdicts;
 
 /// What of the power can be had through the outlets in use and the gear plugged into them. With
 /// nothing in use, through all outlets.
-pub(super) fn usable(
-    plan: &Plan,
-    supply: &Supply,
-    verdicts: &Verdicts<'_>,
-    sharing: &Sharing,
-) -> Usable {
+pub(super) fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, sharing: &Sharing) -> Usable {
     let used = used(plan, supply, sharing);
     let reach = Reach::of(supply, verdicts, &used);
     let root = NodeIx(0);
@@ -22,11 +17,7 @@ pub(super) fn usable(
     let reachable = if flows.iter().all(|flow| *flow == supply.leg_rated) {
         supply.rated
     } else {
-        flows
-            .iter()
-            .map(|flow| Power::of_capacity(*flow, supply.volts))
-            .sum::<Power>()
-            .min(supply.rated)
+        flows.iter().map(|flow| Power::of_capacity(*flow, supply.volts)).sum::<Power>().min(supply.rated)
     };
     Usable {
         rated_watts: supply.rated,
@@ -82,20 +73,12 @@ impl<'a> Reach<'a> {
         if !node.legs.all().contains(&leg) || self.verdicts.refused(at).is_some() {
             return Current::ZERO;
         }
-        let mut below: Current = self
-            .supply
-            .fed_from(at)
-            .map(|(child, _)| self.flow(child, leg))
-            .sum();
+        let mut below: Current = self.supply.fed_from(at).map(|(child, _)| self.flow(child, leg)).sum();
         if let NodeKind::Receptacle { .. } = node.kind {
             let feeds_gear = self.supply.fed_from(at).next().is_some();
             // The receptacles of a cord or box are there to be used; those of the generator
             // are in use when something is plugged in.
-            let of_gear = self
-                .supply
-                .up(at)
-                .skip(1)
-                .any(|(_, above)| above.kind.is_gear());
+            let of_gear = self.supply.up(at).skip(1).any(|(_, above)| above.kind.is_gear());
             let open = self.verdicts.no_loads(at).is_none();
             if open && (self.used.contains(&at) || self.everything || (of_gear && !feeds_gear)) {
                 below = node.rating;

@@ -143,14 +143,8 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
         let flow = supply.settled_flow(&running);
         let volts = left(supply, at, flow.as_ref());
         let read = |(part, outlets): (&Id, &Vec<NodeIx>)| {
-            let least = outlets
-                .iter()
-                .map(|outlet| left(supply, *outlet, flow.as_ref()))
-                .min()?;
-            Some(Reading {
-                at: part.clone(),
-                volts: least,
-            })
+            let least = outlets.iter().map(|outlet| left(supply, *outlet, flow.as_ref())).min()?;
+            Some(Reading { at: part.clone(), volts: least })
         };
         steps.push(StepVolts {
             load: step.load.clone(),
@@ -161,10 +155,7 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
             } else {
                 volts
             },
-            boxes: boxes
-                .iter()
-                .filter_map(|(part, outlets)| read((part, outlets)))
-                .collect(),
+            boxes: boxes.iter().filter_map(|(part, outlets)| read((part, outlets))).collect(),
         });
     }
     steps
@@ -180,9 +171,7 @@ fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
             if !matches!(supply.node(*ix).kind, NodeKind::Inlet { .. }) {
                 continue;
             }
-            let outlet = path[..below]
-                .iter()
-                .rfind(|ix| matches!(supply.node(**ix).kind, NodeKind::Receptacle { .. }));
+            let outlet = path[..below].iter().rfind(|ix| matches!(supply.node(**ix).kind, NodeKind::Receptacle { .. }));
             let outlets = boxes.entry(*ix).or_default();
             if let Some(outlet) = outlet
                 && !outlets.contains(outlet)
@@ -202,20 +191,16 @@ fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
 }
 
 fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
-    let members = scene.costs().enumerate().flat_map(|(set, costs)| {
-        costs
-            .enumerate()
-            .map(move |(at, (_, cost))| (set, at, cost))
-    });
+    let members = scene
+        .costs()
+        .enumerate()
+        .flat_map(|(set, costs)| costs.enumerate().map(move |(at, (_, cost))| (set, at, cost)));
     let members: Vec<_> = members.collect();
     // Of equals the first.
     let worst = scene.worst_of(members.into_iter().rev(), &mut Settled::new());
     let (set, at, _) = worst?;
     let own = scene.sets[set][at];
-    let running: Vec<Running> = scene.sets[set]
-        .iter()
-        .map(|at| scene.placed[*at].load)
-        .collect();
+    let running: Vec<Running> = scene.sets[set].iter().map(|at| scene.placed[*at].load).collect();
     let flow = supply.settled_flow(&running);
     Some(told(supply, scene, (set, own), None, flow.as_ref()))
 }
@@ -229,12 +214,7 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
             let starting = members.iter().copied();
             let starting = starting
                 .filter(|starts| scene.placed[*starts].starts())
-                .map(|starts| {
-                    (
-                        scene.starting_share(own, starts) - scene.share(own, starts),
-                        starts,
-                    )
-                })
+                .map(|starts| (scene.starting_share(own, starts) - scene.share(own, starts), starts))
                 .reduce(|most, next| if next.0 > most.0 { next } else { most });
             let Some((more, starts)) = starting else {
                 continue;
@@ -250,11 +230,7 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         .iter()
         .map(|at| {
             let placed = &scene.placed[*at];
-            if *at == starts {
-                placed.starting()
-            } else {
-                placed.load
-            }
+            if *at == starts { placed.starting() } else { placed.load }
         })
         .collect();
     let flow = supply.nominal_flow(&running);
@@ -306,11 +282,8 @@ fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest>
 
 /// The most of a leg's current through a point, of loads that may run together.
 fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
-    let passes: Vec<bool> = scene
-        .placed
-        .iter()
-        .map(|placed| supply.up(placed.load.at).any(|(ix, _)| ix == point))
-        .collect();
+    let passes: Vec<bool> =
+        scene.placed.iter().map(|placed| supply.up(placed.load.at).any(|(ix, _)| ix == point)).collect();
     let legs = supply.node(point).legs.all();
     let sums = scene.sets.iter().flat_map(|set| {
         legs.iter().map(|leg| -> Current {
@@ -336,8 +309,7 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
         .map(|wire| {
             let marked = longest_marked(wire, amps).filter(|_| cord.plug.0.household());
             let [three, five] = SHARES.map(|share| {
-                let millivolts =
-                    i128::from(nominal.millivolts()) * i128::from(share.millipercent());
+                let millivolts = i128::from(nominal.millivolts()) * i128::from(share.millipercent());
                 let lost = Voltage::from_millivolts(crate::quantity::narrow(millivolts / 100_000));
                 let by_volts = longest(wire, lost, amps);
                 marked.map_or(by_volts, |marked| by_volts.min(marked))

@@ -34,11 +34,7 @@ struct List(Vec<Assumption>);
 
 impl List {
     fn add(&mut self, field: impl Into<String>, value: Value, why: &'static str) {
-        self.0.push(Assumption {
-            field: field.into(),
-            value,
-            why,
-        });
+        self.0.push(Assumption { field: field.into(), value, why });
     }
 
     fn word(&mut self, field: impl Into<String>, word: &'static str, why: &'static str) {
@@ -108,11 +104,7 @@ impl List {
         let asked = told(site).is_none() && plan.loads.iter().any(asks);
         if let Some(night) = night(site).filter(|_| asked) {
             // Told hours may be none, or no night.
-            let why = if site.quiet_hours.is_known() {
-                "night"
-            } else {
-                "quiet-hours"
-            };
+            let why = if site.quiet_hours.is_known() { "night" } else { "quiet-hours" };
             self.add("site.quiet_hours", Value::Hours(vec![night]), why);
         }
     }
@@ -164,62 +156,30 @@ mod tests {
     #[test]
     fn what_nobody_knows_is_said() {
         let fields = |edits: &[(&str, &str)]| -> Vec<(String, &'static str)> {
-            report(edits)
-                .figures
-                .assumed
-                .into_iter()
-                .map(|it| (it.field, it.why))
-                .collect()
+            report(edits).figures.assumed.into_iter().map(|it| (it.field, it.why)).collect()
         };
         for (edit, expected) in [
             (("ground = \"wet\"", ""), ("site.ground", "ground")),
-            (
-                ("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\""),
-                ("site.sleepers_at", "sleepers"),
-            ),
+            (("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\""), ("site.sleepers_at", "sleepers")),
             (("co_alarm = true", ""), ("site.co_alarm", "co-alarm")),
             (
-                (
-                    "stands = \"roof\"",
-                    "stands = \"roof\"\npeople_sleep = \"unknown\"",
-                ),
+                ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = \"unknown\""),
                 ("site.people_sleep", "people-sleep"),
             ),
-            (
-                ("feeds_building = false", "feeds_building = \"unknown\""),
-                ("site.feeds_building", "building"),
-            ),
+            (("feeds_building = false", "feeds_building = \"unknown\""), ("site.feeds_building", "building")),
             (("stands = \"roof\"", ""), ("site.stands", "stands")),
-            (
-                ("neutral = \"bonded\"", "neutral = \"unknown\""),
-                ("generator.neutral", "neutral"),
-            ),
-            (
-                (", load = \"25 %\" }", " }"),
-                ("generator.noise.load", "noise-load"),
-            ),
+            (("neutral = \"bonded\"", "neutral = \"unknown\""), ("generator.neutral", "neutral")),
+            ((", load = \"25 %\" }", " }"), ("generator.noise.load", "noise-load")),
             ((NOISE, "noise = \"unknown\""), ("generator.noise", "noise")),
             ((NOISE, ""), ("generator.noise", "noise-not-told")),
             ((RUNTIME, ""), ("generator.runtime", "runtime")),
+            (("quiet_hours = \"23:00-07:00\"", ""), ("site.quiet_hours", "quiet-hours")),
             (
-                ("quiet_hours = \"23:00-07:00\"", ""),
-                ("site.quiet_hours", "quiet-hours"),
-            ),
-            (
-                (
-                    "inverter = false",
-                    "inverter = true\nparallel = { sets = 2 }",
-                ),
+                ("inverter = false", "inverter = true\nparallel = { sets = 2 }"),
                 ("generator.parallel.kit", "parallel-kit"),
             ),
-            (
-                ("kind = \"electronic\" # fan", "kind = \"medical\""),
-                ("load.fan.backup", "backup"),
-            ),
-            (
-                ("outdoor = true # long", ""),
-                ("cord.long.outdoor", "cord-outdoor"),
-            ),
+            (("kind = \"electronic\" # fan", "kind = \"medical\""), ("load.fan.backup", "backup")),
+            (("outdoor = true # long", ""), ("cord.long.outdoor", "cord-outdoor")),
         ] {
             let expected = (expected.0.to_owned(), expected.1);
             assert!(fields(&[edit]).contains(&expected), "{expected:?}");
@@ -244,10 +204,7 @@ mod tests {
             ("listed = true", ""),
             ("bond = false", ""),
             (RUNTIME, ""),
-            (
-                "inverter = false",
-                "inverter = true\nparallel = { sets = 2 }",
-            ),
+            ("inverter = false", "inverter = true\nparallel = { sets = 2 }"),
         ]);
         assert!(report.figures.assumed.len() >= 7);
         for assumption in &report.figures.assumed {

@@ -61,8 +61,7 @@ impl Need<'_> {
 
     /// Whether it counts all day because nobody said when it runs.
     pub fn any_time(&self) -> bool {
-        self.load.hours.is_empty()
-            && (self.load.wanted == Wanted::Must || self.load.may_be(LoadKind::Medical))
+        self.load.hours.is_empty() && (self.load.wanted == Wanted::Must || self.load.may_be(LoadKind::Medical))
     }
 
     /// Whether it runs for three hours or more at a stretch.
@@ -96,8 +95,7 @@ impl Need<'_> {
         let told = |watts, amps| amps <= Current::of_load(watts, unity, supply.volts) + rounding;
         let facts = self.facts;
         supply.node(NodeIx(0)).legs.all().len() > 1
-            || (told(facts.running_watts, facts.running_amps)
-                && told(facts.starting_watts, facts.starting_amps))
+            || (told(facts.running_watts, facts.running_amps) && told(facts.starting_watts, facts.starting_amps))
     }
 
     /// Whether it may be switched on.
@@ -183,14 +181,8 @@ pub(super) fn once<'a>(ids: impl IntoIterator<Item = &'a Id>) -> Vec<Id> {
 }
 
 /// The minute at which `measure` of what is on is greatest; the earliest of equals is taken.
-pub(super) fn busiest<'a, M: Ord>(
-    needs: &[Need<'a>],
-    measure: impl Fn(&[Need<'a>]) -> M,
-) -> Busiest<'a> {
-    let nothing = Busiest {
-        minute: 0,
-        on: Vec::new(),
-    };
+pub(super) fn busiest<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a>]) -> M) -> Busiest<'a> {
+    let nothing = Busiest { minute: 0, on: Vec::new() };
     minutes(needs)
         .map(|busiest| (measure(&busiest.on), busiest))
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
@@ -199,10 +191,7 @@ pub(super) fn busiest<'a, M: Ord>(
 
 /// The busiest minute, then every other in which something runs on which somebody's health depends, the busier
 /// first: what is to stay off for it is told of each.
-pub(super) fn busy<'a, M: Ord>(
-    needs: &[Need<'a>],
-    measure: impl Fn(&[Need<'a>]) -> M,
-) -> Vec<Busiest<'a>> {
+pub(super) fn busy<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a>]) -> M) -> Vec<Busiest<'a>> {
     let mut all: Vec<Busiest<'a>> = minutes(needs).collect();
     all.sort_by_cached_key(|busiest| std::cmp::Reverse(measure(&busiest.on)));
     let mut first = true;
@@ -217,12 +206,9 @@ pub(super) fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a
     begins.push(0);
     begins.sort_unstable();
     begins.dedup();
-    begins.into_iter().map(|minute| Busiest {
-        minute,
-        on: (needs.iter().filter(|need| need.on(minute)))
-            .copied()
-            .collect(),
-    })
+    begins
+        .into_iter()
+        .map(|minute| Busiest { minute, on: (needs.iter().filter(|need| need.on(minute))).copied().collect() })
 }
 
 /// What somebody's health depends on takes no turns. What this says to do where it is on with other
@@ -261,10 +247,7 @@ pub(super) fn beside<'a>(on: &[Need<'a>], fits: impl Fn(&[Need<'a>]) -> bool) ->
         })
         .copied()
         .collect();
-    Beside::Off {
-        life: ids(&life),
-        off: ids(&off),
-    }
+    Beside::Off { life: ids(&life), off: ids(&off) }
 }
 
 /// Each load once, in this order.
@@ -281,12 +264,8 @@ pub(super) fn needs<'a>(
 ) -> Vec<Need<'a>> {
     let sharing = &figures.sharing;
     let loads: BTreeMap<&Id, &Load> = plan.loads.iter().map(|load| (&load.id, load)).collect();
-    let seats: BTreeMap<&Id, &Id> = (sharing.placed.iter())
-        .map(|placed| (&placed.load, &placed.at))
-        .collect();
-    let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter())
-        .map(|it| (&it.load, it.reason))
-        .collect();
+    let seats: BTreeMap<&Id, &Id> = (sharing.placed.iter()).map(|placed| (&placed.load, &placed.at)).collect();
+    let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter()).map(|it| (&it.load, it.reason)).collect();
     let mut crowded = None;
     figures
         .loads
@@ -297,21 +276,20 @@ pub(super) fn needs<'a>(
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
                 Some(&"too-large") => guessed(supply, load, facts),
-                Some(&"no-room") => crowded
-                    .get_or_insert_with(|| crowded_for_nothing(supply, verdicts))
-                    .iter()
-                    .any(|(id, shape)| match &load.on {
-                        Some(on) => on == *id,
-                        None => load.plug.known().is_none_or(|plug| shape.takes(*plug)),
-                    }),
+                Some(&"no-room") => {
+                    crowded.get_or_insert_with(|| crowded_for_nothing(supply, verdicts)).iter().any(|(id, shape)| {
+                        match &load.on {
+                            Some(on) => on == *id,
+                            None => load.plug.known().is_none_or(|plug| shape.takes(*plug)),
+                        }
+                    })
+                }
                 _ => false,
             };
             Some(Need {
                 load,
                 facts,
-                at: placed
-                    .or(load.on.as_ref())
-                    .and_then(|at| supply.receptacle(at)),
+                at: placed.or(load.on.as_ref()).and_then(|at| supply.receptacle(at)),
                 placed: placed.is_some(),
                 by_gear,
                 inside: plan.around(load).is_some(),
@@ -321,10 +299,7 @@ pub(super) fn needs<'a>(
 }
 
 /// The full outlets that have a socket as soon as the gear in them that leads to nothing usable is out.
-fn crowded_for_nothing<'s>(
-    supply: &'s Supply,
-    verdicts: &Verdicts<'_>,
-) -> Vec<(&'s Id, Receptacle)> {
+fn crowded_for_nothing<'s>(supply: &'s Supply, verdicts: &Verdicts<'_>) -> Vec<(&'s Id, Receptacle)> {
     let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
     let opens = |at: NodeIx, sockets: u8| {
         let mut stays = supply.fed_from(at).map(|(fed, _)| fed).collect::<Vec<_>>();
@@ -376,11 +351,7 @@ impl<'a> Facts<'a> {
 
     /// Those that have a place: what may be switched on.
     pub(super) fn placed(&self) -> Vec<Need<'a>> {
-        self.needs
-            .iter()
-            .filter(|need| need.placed())
-            .copied()
-            .collect()
+        self.needs.iter().filter(|need| need.placed()).copied().collect()
     }
 
     /// Those that may be switched on and whose current passes this point.
@@ -401,10 +372,7 @@ impl<'a> Facts<'a> {
     pub(super) fn through(&self, needs: &[Need<'a>], point: NodeIx) -> Vec<Need<'a>> {
         needs
             .iter()
-            .filter(|need| {
-                need.at
-                    .is_some_and(|at| self.supply.up(at).any(|(ix, _)| ix == point))
-            })
+            .filter(|need| need.at.is_some_and(|at| self.supply.up(at).any(|(ix, _)| ix == point)))
             .copied()
             .collect()
     }
@@ -428,11 +396,7 @@ impl<'a> Facts<'a> {
         alone
             && receptacles.any(|(at, _, shape, _)| {
                 let limit = self.supply.limit(at);
-                let most = if need.continuous() {
-                    limit.continuous
-                } else {
-                    limit.short
-                };
+                let most = if need.continuous() { limit.continuous } else { limit.short };
                 let there = self.needs.iter().filter(|it| it.at == Some(at)).count();
                 on(at) == [leg]
                     && self.open(at)
@@ -449,11 +413,7 @@ impl<'a> Facts<'a> {
     }
 
     /// Volt-amperes of those of these needs that draw on a leg.
-    pub(super) fn apparent_on_leg<'n>(
-        &self,
-        needs: impl IntoIterator<Item = &'n Need<'n>>,
-        leg: Leg,
-    ) -> ApparentPower {
+    pub(super) fn apparent_on_leg<'n>(&self, needs: impl IntoIterator<Item = &'n Need<'n>>, leg: Leg) -> ApparentPower {
         let on = needs.into_iter().filter(|need| self.draws_on(need, leg));
         on.map(Need::apparent).sum()
     }

@@ -15,11 +15,7 @@ fn codes_and_names_are_unique_and_found() {
         for text in [rule.code, rule.name, &rule.code.to_lowercase()] {
             assert_eq!(find(text).map(|found| found.code), Some(rule.code));
         }
-        let area: String = rule
-            .code
-            .chars()
-            .filter(char::is_ascii_alphabetic)
-            .collect();
+        let area: String = rule.code.chars().filter(char::is_ascii_alphabetic).collect();
         assert!(rule.area.to_uppercase().starts_with(&area), "{}", rule.code);
         assert_eq!(rule.code.len(), area.len() + 3, "{}", rule.code);
     }
@@ -47,17 +43,8 @@ fn every_page_has_its_title_and_parts() {
         assert_eq!(page.title, format!("{} {}", rule.code, rule.name));
         assert_eq!(page.parts.len(), PARTS.len(), "{}", rule.code);
         for (part, (heading, text)) in PARTS.iter().zip(&page.parts) {
-            assert_eq!(
-                heading,
-                &words.text(&format!("page-{part}")),
-                "{}",
-                rule.code
-            );
-            assert!(
-                text.chars().count() > 40,
-                "{}: {heading} says too little",
-                rule.code
-            );
+            assert_eq!(heading, &words.text(&format!("page-{part}")), "{}", rule.code);
+            assert!(text.chars().count() > 40, "{}: {heading} says too little", rule.code);
         }
     }
     assert_eq!(words.faults(), Vec::<String>::new());
@@ -75,11 +62,7 @@ fn every_page_lists_its_sources_with_their_marks() {
             let page = words.page(rule);
             let section = bare(page.part("sources"));
             let items: Vec<&str> = section.lines().collect();
-            assert!(
-                items.iter().all(|item| item.starts_with("- ")),
-                "{tag} {}",
-                rule.code
-            );
+            assert!(items.iter().all(|item| item.starts_with("- ")), "{tag} {}", rule.code);
             for source in rule.sources {
                 let cited = bare(&words.source(source));
                 let (said, mark) = match cited.rsplit_once(" (") {
@@ -87,18 +70,12 @@ fn every_page_lists_its_sources_with_their_marks() {
                     None => ("", cited.clone()),
                 };
                 assert!(
-                    items
-                        .iter()
-                        .any(|item| item.contains(said) && item.contains(&mark)),
+                    items.iter().any(|item| item.contains(said) && item.contains(&mark)),
                     "{tag} {}: its page lacks {cited}",
                     rule.code
                 );
             }
-            assert!(
-                items.len() >= rule.sources.len(),
-                "{tag} {}: fewer items than sources",
-                rule.code
-            );
+            assert!(items.len() >= rule.sources.len(), "{tag} {}: fewer items than sources", rule.code);
         }
     }
 }
@@ -149,11 +126,7 @@ fn the_list_has_a_line_for_every_rule() {
         for rule in all() {
             let summary = words.page(rule).summary();
             assert!(summary.ends_with('.'), "{tag} {}: {summary}", rule.code);
-            assert!(
-                !summary.contains(['|', '\n']),
-                "{tag} {}: {summary}",
-                rule.code
-            );
+            assert!(!summary.contains(['|', '\n']), "{tag} {}: {summary}", rule.code);
         }
     }
 }
@@ -168,26 +141,14 @@ fn the_example_plan_sets_nothing_else_off() {
 #[test]
 fn every_rule_is_set_off_and_spared() {
     for rule in all() {
-        assert!(
-            !rule.fires.is_empty() && !rule.spares.is_empty(),
-            "{}",
-            rule.code
-        );
+        assert!(!rule.fires.is_empty() && !rule.spares.is_empty(), "{}", rule.code);
         for edits in rule.fires {
             let codes = super::testing::codes(edits);
-            assert!(
-                codes.contains(&rule.code),
-                "{} not in {codes:?} for {edits:?}",
-                rule.code
-            );
+            assert!(codes.contains(&rule.code), "{} not in {codes:?} for {edits:?}", rule.code);
         }
         for edits in rule.spares {
             let codes = super::testing::codes(edits);
-            assert!(
-                !codes.contains(&rule.code),
-                "{} in {codes:?} for {edits:?}",
-                rule.code
-            );
+            assert!(!codes.contains(&rule.code), "{} in {codes:?} for {edits:?}", rule.code);
         }
     }
 }
@@ -197,17 +158,15 @@ fn every_rule_is_set_off_and_spared() {
 fn every_rule_reaches_its_worst() {
     for rule in all() {
         let plans = rule.fires.iter();
-        let worst = plans
-            .flat_map(|edits| super::testing::signals(rule.code, edits))
-            .min();
+        let worst = plans.flat_map(|edits| super::testing::signals(rule.code, edits)).min();
         assert_eq!(worst, Some(rule.worst), "{}", rule.code);
     }
 }
 
 /// Rules that have no amount to tell: what they find is there or it is not, as a box is home made.
 const WITHOUT_AMOUNT: &[&str] = &[
-    "CORD002", "CORD009", "SHOCK002", "SHOCK003", "SHOCK005", "SHOCK006", "SHOCK009", "SHOCK010",
-    "SHOCK013", "FIT001", "AIR002", "AIR004",
+    "CORD002", "CORD009", "SHOCK002", "SHOCK003", "SHOCK005", "SHOCK006", "SHOCK009", "SHOCK010", "SHOCK013", "FIT001",
+    "AIR002", "AIR004",
 ];
 
 /// Every finding says how much, in its title, its reason or its remedy.
@@ -277,9 +236,8 @@ fn pages_give_one_amount_in_both_units() {
         let page = &english.files[&format!("{PAGES}/{}.md", rule.code)];
         let page = page.split_whitespace().collect::<Vec<_>>().join(" ");
         for (customary, metric, step) in [("ft", "m", 0.3048), ("°F", "°C", 1.0)] {
-            for (before, after) in page
-                .match_indices(&format!(" {customary} ("))
-                .map(|(at, sign)| (&page[..at], &page[at + sign.len()..]))
+            for (before, after) in
+                page.match_indices(&format!(" {customary} (")).map(|(at, sign)| (&page[..at], &page[at + sign.len()..]))
             {
                 let Some((inside, _)) = after.split_once(&format!(" {metric})")) else {
                     panic!("{}: {customary} without {metric}: {after}", rule.code);
@@ -324,10 +282,7 @@ fn what_is_too_near_never_looks_as_far_as_it_must_be() {
     for (words, unit) in [customary, (metric, "m")] {
         let numbers = |text: &str| -> Vec<String> {
             let text = text.replace('\u{a0}', " ");
-            numbers_before(&text, unit)
-                .iter()
-                .map(|&it| it.to_owned())
-                .collect()
+            numbers_before(&text, unit).iter().map(|&it| it.to_owned()).collect()
         };
         let (mut near, mut short) = (0, 0);
         // 20 ft, 25 ft, and what is a millimetre or so less.

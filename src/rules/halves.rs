@@ -41,18 +41,10 @@ impl<'n, 'a> Halves<'n, 'a> {
         };
         Self {
             on,
-            unknown: (on.iter())
-                .map(|need| one(need) && !assumed(need).is_empty())
-                .collect(),
+            unknown: (on.iter()).map(|need| one(need) && !assumed(need).is_empty()).collect(),
             draws,
-            of_cords: on
-                .iter()
-                .any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
-            two: facts
-                .supply
-                .assumed
-                .iter()
-                .all(|it| it.field != "generator.voltage"),
+            of_cords: on.iter().any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
+            two: facts.supply.assumed.iter().all(|it| it.field != "generator.voltage"),
         }
     }
 
@@ -93,18 +85,12 @@ impl<'n, 'a> Halves<'n, 'a> {
     pub fn fuller(&self) -> Vec<Need<'a>> {
         let (from, ..) = self.sides();
         let on = self.on.iter().zip(&self.draws);
-        on.filter(|(_, draws)| draws[from] > 0)
-            .map(|(need, _)| *need)
-            .collect()
+        on.filter(|(_, draws)| draws[from] > 0).map(|(need, _)| *need).collect()
     }
 
     /// The fuller half, the other, and that by name.
     fn sides(&self) -> (usize, usize, Leg) {
-        if self.sum(0) > self.sum(1) {
-            (0, 1, Leg::B)
-        } else {
-            (1, 0, Leg::A)
-        }
+        if self.sum(0) > self.sum(1) { (0, 1, Leg::B) } else { (1, 0, Leg::A) }
     }
 
     fn sum(&self, leg: usize) -> i64 {
@@ -120,9 +106,7 @@ impl<'n, 'a> Halves<'n, 'a> {
             self.draws[*at][to] == 0 && fit
         };
         let moves = (0..self.on.len()).filter(helps);
-        let mut moves: Vec<usize> = moves
-            .filter(|at| facts.moves_to(&self.on[*at], other))
-            .collect();
+        let mut moves: Vec<usize> = moves.filter(|at| facts.moves_to(&self.on[*at], other)).collect();
         moves.sort_by_key(|at| self.draws[*at][from]);
         moves.first().map(|at| &self.on[*at].load.id)
     }
@@ -130,10 +114,6 @@ impl<'n, 'a> Halves<'n, 'a> {
     /// Who does not know the half of each moves nothing. It can be found out of outlets, and a plan takes it; of the
     /// ends of a cord it takes none.
     pub fn look(&self) -> &'static str {
-        if self.of_cords {
-            "leg-cord"
-        } else {
-            "leg-look"
-        }
+        if self.of_cords { "leg-cord" } else { "leg-look" }
     }
 }

@@ -57,12 +57,7 @@ pub struct Facts<'a> {
 impl<'a> Facts<'a> {
     /// What there is to look at in a plan: the tree built from it, and the numbers worked out on that.
     #[must_use]
-    pub fn new(
-        plan: &'a Plan,
-        supply: &'a Supply,
-        verdicts: &'a Verdicts<'a>,
-        figures: &'a Figures,
-    ) -> Self {
+    pub fn new(plan: &'a Plan, supply: &'a Supply, verdicts: &'a Verdicts<'a>, figures: &'a Figures) -> Self {
         Self {
             plan,
             supply,
@@ -118,14 +113,7 @@ pub struct Findings<'a> {
 
 impl Findings<'_> {
     /// Adds a finding of this rule with all of its sources.
-    pub fn add(
-        &mut self,
-        signal: Signal,
-        about: Vec<Id>,
-        values: Values,
-        fix: &'static str,
-        fix_values: Values,
-    ) {
+    pub fn add(&mut self, signal: Signal, about: Vec<Id>, values: Values, fix: &'static str, fix_values: Values) {
         debug_assert!(self.rule.fixes.contains(&fix), "{} {fix}", self.rule.code);
         debug_assert!(signal >= self.rule.worst, "{} {signal:?}", self.rule.code);
         self.list.push(Finding {
@@ -135,10 +123,7 @@ impl Findings<'_> {
             signal,
             about,
             values,
-            fix: Fix {
-                key: fix,
-                values: fix_values,
-            },
+            fix: Fix { key: fix, values: fix_values },
             sources: self.rule.sources.to_vec(),
             rests_on: Vec::new(),
         });
@@ -153,8 +138,7 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 
 pub(crate) use assumed::assumed;
 pub(crate) use cite::{
-    NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_551_42 as CAMPER_MAIN, NEC_DROP as DROP_ADVICE,
-    OSHA_LETTER as TESTER,
+    NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_551_42 as CAMPER_MAIN, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
 };
 pub(crate) use night::night;
 
@@ -180,9 +164,7 @@ pub fn all() -> impl Iterator<Item = &'static Rule> {
 #[must_use]
 pub fn find(code_or_name: &str) -> Option<&'static Rule> {
     let wanted = code_or_name.trim();
-    all().find(|rule| {
-        rule.code.eq_ignore_ascii_case(wanted) || rule.name.eq_ignore_ascii_case(wanted)
-    })
+    all().find(|rule| rule.code.eq_ignore_ascii_case(wanted) || rule.name.eq_ignore_ascii_case(wanted))
 }
 
 /// Of what is as grave, what kills sooner and more surely comes first: exhaust before shock, shock

@@ -15,11 +15,7 @@ pub(crate) fn night(site: &Site) -> Option<Span> {
 /// How those hours are known, for a finding that rests on them.
 #[must_use]
 pub(super) fn how_known(site: &Site) -> Value {
-    let word = if tables::told(site).is_some() {
-        "night-told"
-    } else {
-        "night-assumed"
-    };
+    let word = if tables::told(site).is_some() { "night-told" } else { "night-assumed" };
     Value::Word { word }
 }
 
@@ -40,18 +36,9 @@ impl Need<'_> {
     pub(super) fn at_night(&self, night: Span) -> AtNight {
         if self.load.hours.is_empty() {
             let cooks = self.load.kind == Answer::Known(LoadKind::Cooker);
-            return if self.continuous() && !cooks {
-                AtNight::May
-            } else {
-                AtNight::Not
-            };
+            return if self.continuous() && !cooks { AtNight::May } else { AtNight::Not };
         }
-        let minutes: u32 = self
-            .load
-            .hours
-            .iter()
-            .map(|span| u32::from(span.minutes_in_both(night)))
-            .sum();
+        let minutes: u32 = self.load.hours.iter().map(|span| u32::from(span.minutes_in_both(night))).sum();
         match u16::try_from(minutes).unwrap_or(u16::MAX) {
             0 => AtNight::Not,
             minutes => AtNight::Runs(minutes),
@@ -66,9 +53,7 @@ impl Need<'_> {
             return AtNight::Not;
         }
         match self.load.kind {
-            Answer::Known(LoadKind::Medical) if self.load.hours.is_empty() => {
-                AtNight::Runs(night.minutes())
-            }
+            Answer::Known(LoadKind::Medical) if self.load.hours.is_empty() => AtNight::Runs(night.minutes()),
             // It may be of that kind.
             Answer::Unknown | Answer::Missing if self.load.hours.is_empty() => AtNight::May,
             _ => self.at_night(night),

@@ -137,9 +137,5 @@ pub(super) fn codes(edits: &[(&str, &str)]) -> Vec<&'static str> {
 
 /// The signals of one rule's findings, worst first.
 pub(super) fn signals(code: &str, edits: &[(&str, &str)]) -> Vec<Signal> {
-    findings(edits)
-        .iter()
-        .filter(|found| found.code == code)
-        .map(|found| found.signal)
-        .collect()
+    findings(edits).iter().filter(|found| found.code == code).map(|found| found.signal).collect()
 }

@@ -81,9 +81,7 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     let alike = alike(units, &at);
     let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
 
-    let mut together = budget.share(1, 2, |budget| {
-        largest(&fixed, &all, &alike, MOST_SETS, budget)
-    });
+    let mut together = budget.share(1, 2, |budget| largest(&fixed, &all, &alike, MOST_SETS, budget));
     if !together.complete {
         // The one that matters most may not be among those found.
         let first = setting.grow(&fixed, LoadSet::default(), &all);
@@ -94,16 +92,9 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     together.sets.retain(|set| !set.is_empty());
     together.sets.sort_by_cached_key(|set| {
         let weigh = |must: bool| -> u64 {
-            set.iter()
-                .filter(|load| model.loads[*load].must == must)
-                .map(|load| model.loads[load].weight)
-                .sum()
+            set.iter().filter(|load| model.loads[*load].must == must).map(|load| model.loads[load].weight).sum()
         };
-        (
-            Reverse(weigh(true)),
-            Reverse(weigh(false)),
-            set.iter().collect::<Vec<_>>(),
-        )
+        (Reverse(weigh(true)), Reverse(weigh(false)), set.iter().collect::<Vec<_>>())
     });
     sharing.families_complete &= together.complete;
     sharing.together = together.sets.iter().map(ids).collect();
@@ -131,12 +122,7 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
 /// placed where, who is not, and what may not run together. For whoever asks about many plans: mostly small
 /// changes find the best placing, and of a search only a short one is left.
 #[must_use]
-pub(crate) fn places(
-    plan: &Plan,
-    supply: &Supply,
-    verdicts: &Verdicts<'_>,
-    units: &[LoadUnit],
-) -> Sharing {
+pub(crate) fn places(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / TRIAL).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
     // A long search for places leaves enough to see what may not run together.
@@ -146,40 +132,29 @@ pub(crate) fn places(
 
 /// For each load, the one of its kind at the same place that comes before it.
 fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
-    Alike::new((0..units.len()).map(|load| {
-        (0..load)
-            .rev()
-            .find(|other| units[*other].load == units[load].load && at[*other] == at[load])
-    }))
+    Alike::new(
+        (0..units.len())
+            .map(|load| (0..load).rev().find(|other| units[*other].load == units[load].load && at[*other] == at[load])),
+    )
 }
 
 /// The smallest conflicts: all if they can be had, else those of a few loads.
 fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Family {
-    let mut of_size = |size| {
-        budget.share(1, 4, |budget| {
-            conflicts(fixed, all, alike, size, MOST_SETS, budget)
-        })
-    };
+    let mut of_size = |size| budget.share(1, 4, |budget| conflicts(fixed, all, alike, size, MOST_SETS, budget));
     let mut family = of_size(usize::MAX);
     if !family.complete {
         let few = [3, 2].into_iter().map(of_size).find(|few| few.complete);
         // Else those that were found: each of them is one.
         family.sets = few.map_or(family.sets, |few| few.sets);
     }
-    family
-        .sets
-        .sort_by_cached_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
+    family.sets.sort_by_cached_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
     family
 }
 
 /// Whether a load is not too large for a receptacle by itself, nor for the generator.
 fn could_run(supply: &Supply, at: NodeIx, unit: &LoadUnit) -> bool {
     let limit = supply.limit(at);
-    let most = if unit.continuous {
-        limit.continuous
-    } else {
-        limit.short
-    };
+    let most = if unit.continuous { limit.continuous } else { limit.short };
     // For what gives nothing, nothing is too large: it is refused for that.
     (unit.running_current <= most || limit.short <= Current::ZERO)
         && unit.running_apparent <= supply.room(NodeIx(0))
@@ -213,16 +188,9 @@ struct Setting<'a> {
 
 impl<'a> Setting<'a> {
     #[allow(clippy::too_many_lines)] // one model, written out part by part
-    fn new(
-        plan: &'a Plan,
-        supply: &'a Supply,
-        verdicts: &Verdicts<'_>,
-        units: &'a [LoadUnit],
-    ) -> Self {
+    fn new(plan: &'a Plan, supply: &'a Supply, verdicts: &Verdicts<'_>, units: &'a [LoadUnit]) -> Self {
         let (units, beyond) = units.split_at(units.len().min(LoadSet::CAPACITY));
-        let lengths: BTreeMap<&Id, Length> = (plan.cords.iter())
-            .map(|cord| (&cord.id, length_of(cord)))
-            .collect();
+        let lengths: BTreeMap<&Id, Length> = (plan.cords.iter()).map(|cord| (&cord.id, length_of(cord))).collect();
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();
         let mut sockets = Vec::new();
@@ -256,9 +224,7 @@ impl<'a> Setting<'a> {
         sockets.truncate(Model::MOST_PLACES);
 
         let dry = plan.site.ground == Answer::Known(Ground::Dry);
-        let protected: Vec<bool> = (places.iter())
-            .map(|place| verdicts.protected(*place))
-            .collect();
+        let protected: Vec<bool> = (places.iter()).map(|place| verdicts.protected(*place)).collect();
         let sound: Vec<bool> = protected.iter().map(|it| dry || *it).collect();
         let mut fits: Vec<Vec<usize>> = units
             .iter()
@@ -281,30 +247,20 @@ impl<'a> Setting<'a> {
                 }
             })
             .collect();
-        let out: Vec<Length> = (places.iter())
-            .map(|place| cords(&lengths, supply, *place))
-            .collect();
-        let limits: Vec<(Current, Current)> = (places.iter())
-            .map(|place| supply.limit(*place))
-            .map(|limit| (limit.continuous, limit.short))
-            .collect();
-        let far: Vec<Vec<usize>> = (units.iter().zip(&fits))
-            .map(|(unit, fits)| far(unit, fits, &limits, &out))
-            .collect();
+        let out: Vec<Length> = (places.iter()).map(|place| cords(&lengths, supply, *place)).collect();
+        let limits: Vec<(Current, Current)> =
+            (places.iter()).map(|place| supply.limit(*place)).map(|limit| (limit.continuous, limit.short)).collect();
+        let far: Vec<Vec<usize>> =
+            (units.iter().zip(&fits)).map(|(unit, fits)| far(unit, fits, &limits, &out)).collect();
         beside_beds(plan, units, &far, &sockets, &mut fits);
-        let loads: Vec<Load> = (units.iter().zip(&fits))
-            .map(|(unit, fits)| load(plan, unit, fits, units.len()))
-            .collect();
-        let costs = loads
-            .iter()
-            .zip(units)
-            .zip(&far)
-            .flat_map(|((load, unit), far)| {
-                let now = plan.loads[unit.load].now.as_ref();
-                let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
-                let now = load.allowed.iter().copied().find(is_now);
-                costs(load, far, now, units.len(), &out, &protected)
-            });
+        let loads: Vec<Load> =
+            (units.iter().zip(&fits)).map(|(unit, fits)| load(plan, unit, fits, units.len())).collect();
+        let costs = loads.iter().zip(units).zip(&far).flat_map(|((load, unit), far)| {
+            let now = plan.loads[unit.load].now.as_ref();
+            let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
+            let now = load.allowed.iter().copied().find(is_now);
+            costs(load, far, now, units.len(), &out, &protected)
+        });
         let costs = costs.collect();
 
         let no_loads: Vec<(NodeIx, &Id)> = supply
@@ -315,23 +271,19 @@ impl<'a> Setting<'a> {
         let gear_only: Vec<(NodeIx, &Id)> = supply
             .receptacles()
             .filter(|(ix, ..)| {
-                let open =
-                    verdicts.no_loads(*ix).is_none() && supply.limit(*ix).short > Current::ZERO;
+                let open = verdicts.no_loads(*ix).is_none() && supply.limit(*ix).short > Current::ZERO;
                 open && !places.contains(ix)
             })
             .map(|(ix, node, ..)| (ix, &node.id))
             .collect();
         // Whether a load could run at any of these that its plug fits; `None` where it fits none.
         let runs_at = |at: &[(NodeIx, &Id)], unit: &LoadUnit| {
-            let there = at.iter().filter(|(ix, id)| {
-                on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit)
-            });
+            let there = at.iter().filter(|(ix, id)| on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit));
             let runs = there.map(|(ix, _)| could_run(supply, *ix, unit));
             runs.reduce(|any, other| any || other)
         };
         let of_all = |at: &[(NodeIx, &Id)]| units.iter().map(|unit| runs_at(at, unit)).collect();
-        let (mut refused, taken): (Vec<Option<bool>>, Vec<Option<bool>>) =
-            (of_all(&no_loads), of_all(&gear_only));
+        let (mut refused, taken): (Vec<Option<bool>>, Vec<Option<bool>>) = (of_all(&no_loads), of_all(&gear_only));
         // What the plan puts where nothing may be plugged in is kept out by that, if another receptacle carries it.
         for (refused, unit) in refused.iter_mut().zip(units) {
             let mut open = places.iter().filter(|at| fits_at(supply, **at, unit));
@@ -383,50 +335,28 @@ impl<'a> Setting<'a> {
     }
 
     /// A placing with a place for what was not served as well, told in ids, with what may not run together.
-    fn told(
-        &self,
-        plan: &Plan,
-        placing: &Placing,
-        budget: &mut Budget,
-    ) -> (Vec<Option<usize>>, Sharing) {
+    fn told(&self, plan: &Plan, placing: &Placing, budget: &mut Budget) -> (Vec<Option<usize>>, Sharing) {
         let at = self.fill(&placing.at);
-        let mut sharing = Sharing {
-            proven: placing.proven && self.whole,
-            ..Sharing::default()
-        };
+        let mut sharing = Sharing { proven: placing.proven && self.whole, ..Sharing::default() };
         // With those that are sent to another outlet there: a free socket is promised once.
         let mut promised = at.clone();
         for (load, unit) in self.units.iter().enumerate() {
             if let Some(place) = at[load] {
-                sharing.placed.push(Placed {
-                    load: unit.id.clone(),
-                    at: self.outlet_of(place),
-                });
+                sharing.placed.push(Placed { load: unit.id.clone(), at: self.outlet_of(place) });
                 continue;
             }
             let free = self.elsewhere(plan, load, &promised);
             promised[load] = free.first().copied();
             let mut ids: Vec<Id> = free.into_iter().map(|place| self.outlet_of(place)).collect();
             ids.dedup();
-            sharing.unplaced.push(Unplaced {
-                load: unit.id.clone(),
-                reason: self.reason(plan, load),
-                free: ids,
-            });
+            sharing.unplaced.push(Unplaced { load: unit.id.clone(), reason: self.reason(plan, load), free: ids });
         }
-        sharing
-            .unplaced
-            .extend(self.beyond.iter().map(|unit| Unplaced {
-                load: unit.id.clone(),
-                reason: "no-room",
-                free: Vec::new(),
-            }));
-        let never = never(
-            &self.model.at(&at),
-            &plugged(&at),
-            &alike(self.units, &at),
-            budget,
-        );
+        sharing.unplaced.extend(self.beyond.iter().map(|unit| Unplaced {
+            load: unit.id.clone(),
+            reason: "no-room",
+            free: Vec::new(),
+        }));
+        let never = never(&self.model.at(&at), &plugged(&at), &alike(self.units, &at), budget);
         let ids = |set: &LoadSet| set.iter().map(|load| self.units[load].id.clone()).collect();
         sharing.never = never.sets.iter().map(ids).collect();
         sharing.families_complete = never.complete;
@@ -440,11 +370,7 @@ impl<'a> Setting<'a> {
             capacity: i64::from(sockets),
             balanced: false,
             places: mask(here),
-            sums: self
-                .settled
-                .iter()
-                .map(|settled| i64::from(*settled))
-                .collect(),
+            sums: self.settled.iter().map(|settled| i64::from(*settled)).collect(),
             peaks: Vec::new(),
         });
     }
@@ -462,11 +388,7 @@ impl<'a> Setting<'a> {
                 under
             })
             .collect();
-        let legs: Vec<&'static [Leg]> = self
-            .places
-            .iter()
-            .map(|place| supply.counts_on(*place))
-            .collect();
+        let legs: Vec<&'static [Leg]> = self.places.iter().map(|place| supply.counts_on(*place)).collect();
         for (ix, node) in supply.nodes.iter().enumerate() {
             let carries = |leg: Leg| {
                 let (under, legs) = (&under, &legs);
@@ -514,9 +436,7 @@ impl<'a> Setting<'a> {
                 self.put(&mut seats, load, place);
             }
         }
-        let mut waiting: Vec<usize> = (0..served.len())
-            .filter(|load| served[*load].is_none())
-            .collect();
+        let mut waiting: Vec<usize> = (0..served.len()).filter(|load| served[*load].is_none()).collect();
         waiting.sort_by_key(|load| {
             let of = &self.model.loads[*load];
             (!of.must, Reverse(of.weight), *load)
@@ -654,15 +574,11 @@ impl<'a> Setting<'a> {
             .map(|load| {
                 let unit = &self.units[*load];
                 let legs = unit.volts.millivolts() / self.supply.volts.millivolts().max(1);
-                let all = |on_a_leg: ApparentPower| {
-                    ApparentPower::from_millivolt_amps(on_a_leg.millivolt_amps() * legs)
-                };
+                let all =
+                    |on_a_leg: ApparentPower| ApparentPower::from_millivolt_amps(on_a_leg.millivolt_amps() * legs);
                 let peak = running + all(unit.starting_apparent);
                 running = running + all(unit.running_apparent);
-                StartStep {
-                    load: unit.id.clone(),
-                    peak_watts: Power::from_milliwatts(peak.millivolt_amps()),
-                }
+                StartStep { load: unit.id.clone(), peak_watts: Power::from_milliwatts(peak.millivolt_amps()) }
             })
             .collect()
     }
@@ -702,13 +618,7 @@ impl<'a> Setting<'a> {
     /// their hours, so that none is told to run with what is listed as never together. What a life depends on
     /// is in all of them; and then what is for no turn, because it is too much beside that whenever it
     /// is wanted.
-    fn turns(
-        &self,
-        fixed: &Fixed,
-        all: &LoadSet,
-        life: &LoadSet,
-        budget: &mut Budget,
-    ) -> (Vec<LoadSet>, LoadSet) {
+    fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet, budget: &mut Budget) -> (Vec<LoadSet>, LoadSet) {
         let others = all.minus(life);
         let at_once = fixed.by_moment(&[others], all);
         let mut fixed = fixed.by_moment(&self.model.moments(), all).essential(all);
@@ -775,13 +685,7 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
 
 /// What a life depends on, and the plan puts nowhere, goes where a sleeper can have it and nowhere
 /// else, if there is room for all of it there.
-fn beside_beds(
-    plan: &Plan,
-    units: &[LoadUnit],
-    far: &[Vec<usize>],
-    sockets: &[u32],
-    fits: &mut [Vec<usize>],
-) {
+fn beside_beds(plan: &Plan, units: &[LoadUnit], far: &[Vec<usize>], sockets: &[u32], fits: &mut [Vec<usize>]) {
     let lives: Vec<usize> = (0..units.len())
         .filter(|load| units[*load].kind == LoadKind::Medical && !far[*load].is_empty())
         .filter(|load| plan.loads[units[*load].load].on.is_none())
@@ -798,19 +702,13 @@ fn beside_beds(
 /// Of these places those that people can have a thing plugged in at, which the set must stand far from: as
 /// far out on cords as exhaust asks for, else the farthest. None where all are at the set. Only places
 /// that can run it count.
-fn far(
-    unit: &LoadUnit,
-    fitting: &[usize],
-    limits: &[(Current, Current)],
-    out: &[Length],
-) -> Vec<usize> {
+fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &[Length]) -> Vec<usize> {
     let runs = |place: usize| {
         let (continuous, short) = limits[place];
         unit.running_current <= if unit.continuous { continuous } else { short }
     };
-    let mut far: Vec<usize> = (fitting.iter().copied())
-        .filter(|place| out[*place] > Length::ZERO && runs(*place))
-        .collect();
+    let mut far: Vec<usize> =
+        (fitting.iter().copied()).filter(|place| out[*place] > Length::ZERO && runs(*place)).collect();
     let farthest = far.iter().map(|place| out[*place]).max();
     far.retain(|place| farthest.is_some_and(|farthest| out[*place] >= farthest.min(AMPLE)));
     far
@@ -829,14 +727,7 @@ fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Len
 /// What it costs that a load is at each place: where it is not used, the more the more it weighs; besides, one
 /// for a cord moved there and two for a place without a GFCI that works, where the ground is dry enough to offer
 /// it. These all together never outdo one load away.
-fn costs(
-    load: &Load,
-    far: &[usize],
-    now: Option<usize>,
-    count: usize,
-    out: &[Length],
-    protected: &[bool],
-) -> Vec<i64> {
+fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length], protected: &[bool]) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
     let count = i64::try_from(count).unwrap_or(i64::MAX / 4);
@@ -865,9 +756,7 @@ fn one_by_one<'u>(plan: &Plan, units: &(impl Iterator<Item = &'u LoadUnit> + Clo
     };
     // More is on than a minute before only where some hours begin.
     let begins = units.clone().flat_map(hours).map(|span| on(span.from));
-    begins
-        .max()
-        .map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
+    begins.max().map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

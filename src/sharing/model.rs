@@ -89,12 +89,10 @@ impl Row {
         {
             return false;
         }
-        let no_more = |a: i64, b: i64| {
-            i128::from(a) * i128::from(other.capacity) <= i128::from(b) * i128::from(self.capacity)
-        };
-        (0..self.sums.len()).all(|load| {
-            no_more(self.sums[load], other.sums[load]) && no_more(self.peak(load), other.peak(load))
-        })
+        let no_more =
+            |a: i64, b: i64| i128::from(a) * i128::from(other.capacity) <= i128::from(b) * i128::from(self.capacity);
+        (0..self.sums.len())
+            .all(|load| no_more(self.sums[load], other.sums[load]) && no_more(self.peak(load), other.peak(load)))
     }
 }
 
@@ -126,27 +124,15 @@ impl Model {
     pub const MOST_PLACES: usize = 64;
 
     /// Adds a thermal row for the places that `carries` says are behind this point.
-    pub fn thermal(
-        &mut self,
-        limit: i64,
-        continuous_permille: i64,
-        balanced: bool,
-        carries: impl Fn(usize) -> bool,
-    ) {
+    pub fn thermal(&mut self, limit: i64, continuous_permille: i64, balanced: bool, carries: impl Fn(usize) -> bool) {
         let factor = |load: &Load| {
-            if load.continuous {
-                1000
-            } else {
-                continuous_permille
-            }
+            if load.continuous { 1000 } else { continuous_permille }
         };
         self.rows.push(Row {
             capacity: continuous_permille * limit,
             balanced,
             places: self.behind(carries),
-            sums: (self.loads.iter())
-                .map(|load| factor(load) * load.running)
-                .collect(),
+            sums: (self.loads.iter()).map(|load| factor(load) * load.running).collect(),
             peaks: Vec::new(),
         });
     }
@@ -207,11 +193,7 @@ impl Model {
         sets.dedup();
         self.moments = sets
             .iter()
-            .filter(|set| {
-                !sets
-                    .iter()
-                    .any(|other| other != *set && set.is_subset(other))
-            })
+            .filter(|set| !sets.iter().any(|other| other != *set && set.is_subset(other)))
             .copied()
             .collect();
     }
@@ -219,11 +201,7 @@ impl Model {
     /// The moments, with the one of all loads when none are given.
     #[must_use]
     pub fn moments(&self) -> Vec<LoadSet> {
-        if self.moments.is_empty() {
-            vec![LoadSet::below(self.loads.len())]
-        } else {
-            self.moments.clone()
-        }
+        if self.moments.is_empty() { vec![LoadSet::below(self.loads.len())] } else { self.moments.clone() }
     }
 
     /// Whether everything that is plugged in, all of it running, holds: every row, every socket,
@@ -238,11 +216,7 @@ impl Model {
     pub fn holds_all_day(&self, at: &Places) -> bool {
         let fixed = self.at(at);
         let all = plugged(at);
-        self.plugs_fit(at)
-            && self
-                .moments()
-                .iter()
-                .all(|moment| fixed.holds(&all.intersection(moment)))
+        self.plugs_fit(at) && self.moments().iter().all(|moment| fixed.holds(&all.intersection(moment)))
     }
 
     fn plugs_fit(&self, at: &Places) -> bool {
@@ -296,11 +270,7 @@ impl Model {
         let mut weights = (0, 0);
         for load in plugged(at).iter() {
             let of = &self.loads[load];
-            *(if of.must {
-                &mut weights.0
-            } else {
-                &mut weights.1
-            }) += of.weight;
+            *(if of.must { &mut weights.0 } else { &mut weights.1 }) += of.weight;
         }
         weights
     }
@@ -350,11 +320,7 @@ pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
 /// The loads that are plugged in somewhere.
 #[must_use]
 pub fn plugged(at: &Places) -> LoadSet {
-    at.iter()
-        .enumerate()
-        .filter(|(_, place)| place.is_some())
-        .map(|(load, _)| load)
-        .collect()
+    at.iter().enumerate().filter(|(_, place)| place.is_some()).map(|(load, _)| load).collect()
 }
 
 /// `sum` as thousandths of `capacity`, rounded up. Nothing is no use, of whatever capacity.
@@ -425,15 +391,7 @@ impl Fixed {
     /// The rows of running loads only: as if nothing took more to start.
     #[must_use]
     pub fn once_started(&self) -> Self {
-        Self {
-            loads: self.loads,
-            rows: self
-                .rows
-                .iter()
-                .filter(|row| row.peaks.is_empty())
-                .cloned()
-                .collect(),
-        }
+        Self { loads: self.loads, rows: self.rows.iter().filter(|row| row.peaks.is_empty()).cloned().collect() }
     }
 
     /// The same rows, each once for every moment with only the loads that are on in it: a set of these
@@ -442,11 +400,7 @@ impl Fixed {
     #[must_use]
     pub fn by_moment(&self, moments: &[LoadSet], among: &LoadSet) -> Self {
         let mask = |table: &[i64], moment: &LoadSet| -> Vec<i64> {
-            table
-                .iter()
-                .enumerate()
-                .map(|(load, value)| if moment.contains(load) { *value } else { 0 })
-                .collect()
+            table.iter().enumerate().map(|(load, value)| if moment.contains(load) { *value } else { 0 }).collect()
         };
         let rows = moments.iter().flat_map(|moment| {
             let on = among.intersection(moment);
@@ -457,28 +411,17 @@ impl Fixed {
                 peaks: mask(&row.peaks, moment),
             })
         });
-        Self {
-            loads: self.loads,
-            rows: rows.collect(),
-        }
+        Self { loads: self.loads, rows: rows.collect() }
     }
 
     /// The same question with fewer rows: those that even everything at once keeps are left
     /// out, and of rows with the same coefficients only the tightest stays.
     #[must_use]
     pub fn essential(&self, among: &LoadSet) -> Self {
-        let mut rows: Vec<FixedRow> = self
-            .rows
-            .iter()
-            .filter(|row| !row.holds(among))
-            .cloned()
-            .collect();
+        let mut rows: Vec<FixedRow> = self.rows.iter().filter(|row| !row.holds(among)).cloned().collect();
         rows.sort_by(|a, b| (&a.sums, &a.peaks, a.capacity).cmp(&(&b.sums, &b.peaks, b.capacity)));
         rows.dedup_by(|later, first| later.sums == first.sums && later.peaks == first.peaks);
-        Self {
-            loads: self.loads,
-            rows,
-        }
+        Self { loads: self.loads, rows }
     }
 }
 

@@ -29,10 +29,8 @@ pub fn least_peak(row: &FixedRow, set: &LoadSet, after: &[LoadSet]) -> Option<(V
     let mut order = Vec::new();
     let mut greatest = 0;
     while !left.is_empty() {
-        let last = left
-            .minus(&awaited(&left, after))
-            .iter()
-            .min_by_key(|load| (row.peak_of(*load), usize::MAX - *load))?;
+        let last =
+            left.minus(&awaited(&left, after)).iter().min_by_key(|load| (row.peak_of(*load), usize::MAX - *load))?;
         greatest = greatest.max(row.sum(&left) + row.peak_of(last));
         left.remove(last);
         order.push(last);
@@ -46,11 +44,7 @@ pub fn least_peak(row: &FixedRow, set: &LoadSet, after: &[LoadSet]) -> Option<(V
 /// equals the one of the greatest number, so that what is largest comes first.
 #[must_use]
 pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usize>> {
-    let rows: Vec<&FixedRow> = fixed
-        .rows
-        .iter()
-        .filter(|row| !row.peaks.is_empty())
-        .collect();
+    let rows: Vec<&FixedRow> = fixed.rows.iter().filter(|row| !row.peaks.is_empty()).collect();
     let mut left = *set;
     let mut sums: Vec<i64> = rows.iter().map(|row| row.sum(set)).collect();
     let mut order = Vec::new();
@@ -61,8 +55,7 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
             .filter(|load| {
                 rows.iter().zip(&sums).all(|(row, sum)| {
                     // Only rows the load is in are asked: it starts nothing elsewhere.
-                    (row.sums[*load] == 0 && row.peak_of(*load) == 0)
-                        || sum + row.peak_of(*load) <= row.capacity
+                    (row.sums[*load] == 0 && row.peak_of(*load) == 0) || sum + row.peak_of(*load) <= row.capacity
                 })
             })
             .min_by_key(|load| {
@@ -90,8 +83,7 @@ pub fn reason<K: Ord>(
     budget: &mut Budget,
 ) -> Option<usize> {
     let work = (set.len() * set.len() * 2) as u64;
-    let mut enough =
-        |load: &usize| budget.spend(work) && order(fixed, &set.without(*load), after).is_some();
+    let mut enough = |load: &usize| budget.spend(work) && order(fixed, &set.without(*load), after).is_some();
     set.iter()
         .filter(|load| enough(load))
         .min_by_key(|load| rank(*load))

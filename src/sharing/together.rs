@@ -27,9 +27,7 @@ pub struct Alike {
 impl Alike {
     /// For each load, the one just before it that is like it in every row, if there is one.
     pub fn new(before: impl IntoIterator<Item = Option<usize>>) -> Self {
-        Self {
-            before: before.into_iter().collect(),
-        }
+        Self { before: before.into_iter().collect() }
     }
 
     /// No two loads are alike.
@@ -45,21 +43,14 @@ impl Alike {
 
     /// Whether the set has no load without the one before it.
     fn leads(&self, set: &LoadSet) -> bool {
-        set.iter()
-            .all(|load| self.before(load).is_none_or(|before| set.contains(before)))
+        set.iter().all(|load| self.before(load).is_none_or(|before| set.contains(before)))
     }
 }
 
 /// All sets among `loads` that hold and hold no more with any one load added. Stops after
 /// `most` sets or at the end of the budget, and says so.
 #[must_use]
-pub fn largest(
-    fixed: &Fixed,
-    loads: &LoadSet,
-    alike: &Alike,
-    most: usize,
-    budget: &mut Budget,
-) -> Family {
+pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budget: &mut Budget) -> Family {
     let mut fixed = fixed.essential(loads);
     // What does not hold is found out soonest by the row that is asked for most of what it has.
     fixed.rows.sort_by_cached_key(|row| {
@@ -103,8 +94,7 @@ fn weight(fixed: &Fixed, load: usize) -> i64 {
         .rows
         .iter()
         .map(|row| {
-            let wide = i128::from(row.sums[load] + row.peak_of(load)) * 1_000_000
-                / i128::from(row.capacity.max(1));
+            let wide = i128::from(row.sums[load] + row.peak_of(load)) * 1_000_000 / i128::from(row.capacity.max(1));
             i64::try_from(wide).unwrap_or(i64::MAX)
         })
         .max()
@@ -140,8 +130,7 @@ impl Largest<'_> {
         let (rest, high) = (&self.rest[step], &self.high[step]);
         let doomed = self.open.iter().any(|load| {
             rows.iter().enumerate().all(|(r, row)| {
-                used[r] + rest[r] + row.sums[*load] + peak[r].max(high[r]).max(row.peak_of(*load))
-                    <= row.capacity
+                used[r] + rest[r] + row.sums[*load] + peak[r].max(high[r]).max(row.peak_of(*load)) <= row.capacity
             })
         });
         if doomed {
@@ -157,11 +146,7 @@ impl Largest<'_> {
         };
         // Left out, because the one before it was: if that one is shut out in the end, so is this,
         // which is the same in every row.
-        if self
-            .alike
-            .before(load)
-            .is_some_and(|before| !set.contains(before))
-        {
+        if self.alike.before(load).is_some_and(|before| !set.contains(before)) {
             return self.descend(step + 1, set, budget);
         }
         let fits = self.sums.fit(self.fixed, load);
@@ -197,18 +182,12 @@ pub fn conflicts(
     let mut sets = Vec::new();
     let mut complete = true;
     for row in &fixed.rows {
-        let mut order: Vec<usize> = loads
-            .iter()
-            .filter(|load| row.sums[*load] > 0 || row.peak_of(*load) > 0)
-            .collect();
+        let mut order: Vec<usize> = loads.iter().filter(|load| row.sums[*load] > 0 || row.peak_of(*load) > 0).collect();
         order.sort_by_key(|load| (-row.sums[*load], *load));
         // A smallest conflict passes at least one row. In a surge row it has a load whose peak is
         // the greatest of the set; with that load given, the row is a plain sum.
-        let starters: Vec<Option<usize>> = if row.peaks.is_empty() {
-            vec![None]
-        } else {
-            order.iter().copied().map(Some).collect()
-        };
+        let starters: Vec<Option<usize>> =
+            if row.peaks.is_empty() { vec![None] } else { order.iter().copied().map(Some).collect() };
         for starter in starters {
             let (order, set, room) = match starter {
                 None => (order.clone(), LoadSet::default(), row.capacity),
@@ -216,9 +195,7 @@ pub fn conflicts(
                     order
                         .iter()
                         .copied()
-                        .filter(|load| {
-                            *load != starter && row.peak_of(*load) <= row.peak_of(starter)
-                        })
+                        .filter(|load| *load != starter && row.peak_of(*load) <= row.peak_of(starter))
                         .collect(),
                     LoadSet::default().with(starter),
                     row.capacity - row.sums[starter] - row.peak_of(starter),
@@ -274,8 +251,7 @@ impl Covers<'_> {
             return false;
         }
         if room < 0 {
-            let smallest = self.alike.leads(&set)
-                && set.iter().all(|load| self.fixed.holds(&set.without(load)));
+            let smallest = self.alike.leads(&set) && set.iter().all(|load| self.fixed.holds(&set.without(load)));
             if smallest {
                 if self.found.len() >= self.most && !self.found.contains(&set) {
                     return false;
@@ -286,20 +262,13 @@ impl Covers<'_> {
         }
         // All that is left does not pass the room; or the set is as long as it may be; or it
         // already fails elsewhere, so that nothing larger is a smallest conflict.
-        if self.rest[step] <= room
-            || set.len() >= self.size
-            || (!set.is_empty() && !self.sums.hold(self.fixed))
-        {
+        if self.rest[step] <= room || set.len() >= self.size || (!set.is_empty() && !self.sums.hold(self.fixed)) {
             return true;
         }
         let load = self.order[step];
         // Nothing comes before its like: the order is by sum and then number, so a like load that
         // is not in the set by now never will be.
-        if self
-            .alike
-            .before(load)
-            .is_some_and(|before| !set.contains(before))
-        {
+        if self.alike.before(load).is_some_and(|before| !set.contains(before)) {
             return self.descend(step + 1, set, room, budget);
         }
         self.sums.add(self.fixed, load);

@@ -51,10 +51,7 @@ pub fn in_slots(
     }
     let others = loads.minus(always);
     let beside = Sums::of(fixed, always);
-    turns.cannot_run = others
-        .iter()
-        .filter(|load| !beside.fit(fixed, *load))
-        .collect();
+    turns.cannot_run = others.iter().filter(|load| !beside.fit(fixed, *load)).collect();
     let need = others.minus(&turns.cannot_run);
     if need.is_empty() {
         return Ok(turns);
@@ -66,14 +63,8 @@ pub fn in_slots(
     let mut classes: Vec<LoadSet> = slots.iter().map(|s| s.intersection(&need)).collect();
     classes.sort_unstable();
     classes.dedup();
-    let class: Vec<usize> = slots
-        .iter()
-        .map(|s| {
-            classes
-                .binary_search(&s.intersection(&need))
-                .unwrap_or_default()
-        })
-        .collect();
+    let class: Vec<usize> =
+        slots.iter().map(|s| classes.binary_search(&s.intersection(&need)).unwrap_or_default()).collect();
 
     let mut order: Vec<usize> = need.iter().collect();
     let size = |load: usize| -> i64 {
@@ -187,11 +178,7 @@ struct Fill<'a> {
 
 impl Fill<'_> {
     fn groups(self) -> Vec<LoadSet> {
-        self.groups
-            .into_iter()
-            .flatten()
-            .map(|(set, _)| set)
-            .collect()
+        self.groups.into_iter().flatten().map(|(set, _)| set).collect()
     }
 
     /// `Some(true)` when the rest was fitted in, `Some(false)` when it cannot be, `None` when
@@ -228,9 +215,7 @@ impl Fill<'_> {
             if new {
                 tried.push(self.class[slot]);
             }
-            let (set, mut sums) = self.groups[slot]
-                .take()
-                .unwrap_or_else(|| (LoadSet::default(), self.empty.clone()));
+            let (set, mut sums) = self.groups[slot].take().unwrap_or_else(|| (LoadSet::default(), self.empty.clone()));
             if sums.fit(fixed, load) {
                 sums.add(fixed, load);
                 self.groups[slot] = Some((set.with(load), sums));

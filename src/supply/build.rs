@@ -106,11 +106,7 @@ impl<'a> Builder<'a> {
     }
 
     fn assume(&mut self, field: impl Into<String>, value: impl Into<Value>, why: &'static str) {
-        self.supply.assumed.push(Assumption {
-            field: field.into(),
-            value: value.into(),
-            why,
-        });
+        self.supply.assumed.push(Assumption { field: field.into(), value: value.into(), why });
     }
 
     /// The value of an answer, or the cautious one with an entry in `assumed`.
@@ -191,9 +187,7 @@ impl<'a> Builder<'a> {
         };
         // Each leg has half of the power; the odd milliwatt is dropped.
         let volts = self.supply.volts;
-        let per_leg = |power: Power| {
-            Current::of_capacity(Power::from_milliwatts(power.milliwatts() / count), volts)
-        };
+        let per_leg = |power: Power| Current::of_capacity(Power::from_milliwatts(power.milliwatts() / count), volts);
         self.supply.leg_rated = per_leg(self.supply.rated);
         self.supply.leg_peak = per_leg(self.supply.peak);
         let rating = self.supply.leg_rated;
@@ -204,11 +198,7 @@ impl<'a> Builder<'a> {
             self.assume("generator.inverter", no, "inverter");
         }
         let limits_itself = !joint && set.inverter == Answer::Known(true);
-        let marked = set
-            .rated
-            .known()
-            .or(set.peak.known())
-            .filter(|_| limits_itself);
+        let marked = set.rated.known().or(set.peak.known()).filter(|_| limits_itself);
         let stops_past = marked.map(|marked| {
             let all = Power::from_milliwatts(marked.milliwatts().saturating_mul(set.sets()));
             Current::of_capacity(all, volts)
@@ -268,21 +258,14 @@ impl<'a> Builder<'a> {
             return false;
         }
         let (one, volts) = (self.supply.rated, self.supply.volts);
-        let times = |power: Power| {
-            Power::from_milliwatts(power.milliwatts().saturating_mul(parallel.sets.into()))
-        };
+        let times = |power: Power| Power::from_milliwatts(power.milliwatts().saturating_mul(parallel.sets.into()));
         let legs = match self.plan.generator.voltage.or(System::V120_240) {
             System::V120 => 1,
             System::V120_240 => 2,
         };
         // Nobody knows: no more than what one set would give by itself.
         let alone = Current::of_capacity(Power::from_milliwatts(one.milliwatts() / legs), volts);
-        let limit = self.or_assume(
-            parallel.limit,
-            alone,
-            "generator.parallel.limit",
-            "parallel-limit",
-        );
+        let limit = self.or_assume(parallel.limit, alone, "generator.parallel.limit", "parallel-limit");
         // The same until somebody knows more, of the kit's limit as well.
         if as_one != Some(Answer::Known(true)) {
             return false;
@@ -295,12 +278,7 @@ impl<'a> Builder<'a> {
     }
 
     /// The outlets of the generator (`within` is `None`) or of a box.
-    fn outlets(
-        &mut self,
-        outlets: &'a [Outlet],
-        parent: NodeIx,
-        within: Option<&'a DistributionBox>,
-    ) {
+    fn outlets(&mut self, outlets: &'a [Outlet], parent: NodeIx, within: Option<&'a DistributionBox>) {
         let mut breakers: BTreeMap<usize, Option<NodeIx>> = BTreeMap::new();
         for (at, outlet) in outlets.iter().enumerate() {
             let owner = breaker_owner(outlets, at);
@@ -322,20 +300,9 @@ impl<'a> Builder<'a> {
             }
             let field = field_of(outlet, within);
             if !outlet.gfci.is_known() {
-                self.assume(
-                    format!("{field}.gfci"),
-                    Value::Word { word: "assumed-no" },
-                    "no-gfci",
-                );
+                self.assume(format!("{field}.gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
             }
-            self.receptacle(
-                &outlet.id,
-                outlet.shape,
-                outlet.plugs().1,
-                above,
-                legs,
-                outlet.gfci,
-            );
+            self.receptacle(&outlet.id, outlet.shape, outlet.plugs().1, above, legs, outlet.gfci);
         }
     }
 
@@ -349,11 +316,7 @@ impl<'a> Builder<'a> {
     ) -> Option<NodeIx> {
         // Two answers for one breaker: for the current it passes the lower one is cautious, for
         // what it protects the higher.
-        let markings = || {
-            group
-                .iter()
-                .filter_map(|outlet| outlet.breaker.known().copied())
-        };
+        let markings = || group.iter().filter_map(|outlet| outlet.breaker.known().copied());
         let seen = group.iter().filter_map(|outlet| outlet.trips_at).min();
         let marked = markings().min();
         let field = format!("{}.breaker", field_of(owner, within));
@@ -361,19 +324,9 @@ impl<'a> Builder<'a> {
             // What several share, or has been seen to trip, is there, whether or not anybody has read it. Any
             // other box whose breakers nobody told of has none; what protects is upstream.
             let is_there = within.is_none() || group.len() > 1 || seen.is_some();
-            let why = if is_there {
-                "breaker-unknown"
-            } else {
-                "no-breaker"
-            };
+            let why = if is_there { "breaker-unknown" } else { "no-breaker" };
             if is_there || owner.breaker == Answer::Unknown {
-                self.assume(
-                    field,
-                    Value::Word {
-                        word: "assumed-none",
-                    },
-                    why,
-                );
+                self.assume(field, Value::Word { word: "assumed-none" }, why);
             }
             if !is_there {
                 return None;
@@ -420,13 +373,7 @@ impl<'a> Builder<'a> {
     }
 
     /// The wiring of a box outlet, where it can set the limit.
-    fn wiring(
-        &mut self,
-        outlet: &Outlet,
-        above: NodeIx,
-        legs: Legs,
-        holder: &DistributionBox,
-    ) -> NodeIx {
+    fn wiring(&mut self, outlet: &Outlet, above: NodeIx, legs: Legs, holder: &DistributionBox) -> NodeIx {
         let wire = match outlet.wire {
             Answer::Known(wire) => wire,
             // The listing of a factory-made box covers its wiring.
@@ -446,12 +393,7 @@ impl<'a> Builder<'a> {
 
     /// The legs of an outlet, and whether they are known: a 120 V one on two legs of which nobody knows the leg
     /// counts on both.
-    fn outlet_legs(
-        &mut self,
-        outlet: &Outlet,
-        feed: Legs,
-        within: Option<&DistributionBox>,
-    ) -> (Legs, bool) {
+    fn outlet_legs(&mut self, outlet: &Outlet, feed: Legs, within: Option<&DistributionBox>) -> (Legs, bool) {
         let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
         let known = !one_leg || outlet.leg.is_known();
         if !known {
@@ -488,10 +430,7 @@ impl<'a> Builder<'a> {
         let sure = self.supply.volts_known || shape.0.circuit() != Circuit::TwoLegs;
         // A breaker or wiring between does not feed what its box is not fed with.
         let fed = sure
-            && self
-                .supply
-                .up(above)
-                .all(|(_, node)| node.reason != LimitReason::NotFed)
+            && self.supply.up(above).all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.leg_known &= leg_known;
@@ -510,8 +449,7 @@ impl<'a> Builder<'a> {
         let plan = self.plan;
         let set = &plan.generator;
         // The generator's bonding plug is in already, for whoever says where it is has seen it there.
-        let plug =
-            set.bonding_plug != Answer::Known(false) && set.bonding_plug_in.as_ref() == Some(id);
+        let plug = set.bonding_plug != Answer::Known(false) && set.bonding_plug_in.as_ref() == Some(id);
         let mut free = sockets.saturating_sub(u8::from(plug));
         let mut claim = |builder: &mut Self, part: &'a Id, plug: Plug| -> bool {
             if builder.reached.contains(part) {
@@ -547,11 +485,7 @@ impl<'a> Builder<'a> {
         let wire = if let Answer::Known(wire) = cord.wire {
             wire
         } else {
-            self.assume(
-                field("wire"),
-                Value::Name(UNKNOWN_CORD.to_string()),
-                "cord-wire",
-            );
+            self.assume(field("wire"), Value::Name(UNKNOWN_CORD.to_string()), "cord-wire");
             UNKNOWN_CORD
         };
         if !cord.conductors.is_known() {
@@ -564,19 +498,10 @@ impl<'a> Builder<'a> {
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // An adapter too short to coil needs no answer.
-        let short = cord
-            .length
-            .known()
-            .is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
+        let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
         let coiled = cord.coiled.or(!short);
         if coiled && !cord.coiled.is_known() {
-            self.assume(
-                field("coiled"),
-                Value::Word {
-                    word: "assumed-yes",
-                },
-                "cord-coiled",
-            );
+            self.assume(field("coiled"), Value::Word { word: "assumed-yes" }, "cord-coiled");
         }
         if cord.gfci == Answer::Unknown {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
@@ -584,11 +509,7 @@ impl<'a> Builder<'a> {
         let cool = conductor::flexible_ampacity(wire);
         let straight = conductor::in_air(cool, self.supply.air);
         let lying = |amps: Current| {
-            if coiled {
-                Current::from_milliamps(amps.milliamps() / COILED_DIVISOR)
-            } else {
-                amps
-            }
+            if coiled { Current::from_milliamps(amps.milliamps() / COILED_DIVISOR) } else { amps }
         };
         // The coil and the hot air both use up the one rise that the insulation is allowed.
         let ampacity = lying(straight);
@@ -597,10 +518,7 @@ impl<'a> Builder<'a> {
         let legs = self.plug_legs(cord.plug, parent);
         let mut node = self.node(
             &cord.id,
-            NodeKind::Cord {
-                plug: cord.plug,
-                resistance,
-            },
+            NodeKind::Cord { plug: cord.plug, resistance },
             parent,
             legs.unwrap_or(self.supply.node(parent).legs),
         );
@@ -680,10 +598,7 @@ impl<'a> Builder<'a> {
                 return None;
             }
         };
-        let kind = NodeKind::Breaker {
-            marked: Some(marked),
-            trips: Some(marked),
-        };
+        let kind = NodeKind::Breaker { marked: Some(marked), trips: Some(marked) };
         let legs = self.supply.node(parent).legs;
         let mut node = self.node(&holder.id, kind, parent, legs);
         node.rating = marked;
@@ -731,11 +646,7 @@ impl<'a> Builder<'a> {
             .cords
             .iter()
             .map(|cord| (&cord.id, cord.from.as_ref()))
-            .chain(
-                plan.boxes
-                    .iter()
-                    .map(|holder| (&holder.id, holder.from.as_ref())),
-            )
+            .chain(plan.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref())))
             .collect();
         // Which part each receptacle is of, to follow a chain upwards.
         let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();
@@ -775,22 +686,14 @@ impl<'a> Builder<'a> {
                     Some(_) => DetachReason::UpstreamDetached,
                 },
             };
-            detached.push(Detached {
-                id: part.clone(),
-                reason,
-                begins: begins(part),
-            });
+            detached.push(Detached { id: part.clone(), reason, begins: begins(part) });
         }
         self.supply.detached = detached;
     }
 }
 
 /// Whether following a part upwards comes back to it.
-fn leads_back(
-    part: &Id,
-    from_of: &BTreeMap<&Id, Option<&Id>>,
-    part_of: &BTreeMap<Id, &Id>,
-) -> bool {
+fn leads_back(part: &Id, from_of: &BTreeMap<&Id, Option<&Id>>, part_of: &BTreeMap<Id, &Id>) -> bool {
     let mut at = part;
     for _ in 0..=from_of.len() {
         let Some(Some(from)) = from_of.get(at) else {
@@ -813,10 +716,7 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     let mut seen = vec![start];
     let mut at = start;
     loop {
-        let next = outlets[at]
-            .shares
-            .as_ref()
-            .and_then(|id| outlets.iter().position(|outlet| outlet.id == *id));
+        let next = outlets[at].shares.as_ref().and_then(|id| outlets.iter().position(|outlet| outlet.id == *id));
         match next {
             None => return at,
             Some(next) => {
@@ -842,11 +742,7 @@ pub(crate) fn leg_taken(plan: &Plan) -> Leg {
         let on = known.iter().filter(|(known, _)| *known == leg);
         on.map(|(_, amps)| *amps).sum()
     };
-    if on(Leg::B) > on(Leg::A) {
-        Leg::B
-    } else {
-        Leg::A
-    }
+    if on(Leg::B) > on(Leg::A) { Leg::B } else { Leg::A }
 }
 
 /// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired
@@ -858,8 +754,7 @@ fn fed_legs(shape: Receptacle, feed: Legs, leg: Leg) -> Option<Legs> {
         (Circuit::OneLeg | Circuit::TwoLegsNeutral, Legs::One(only)) => Some(Legs::One(only)),
         (Circuit::TwoLegs, Legs::Both | Legs::Between) => Some(Legs::Between),
         (Circuit::TwoLegsNeutral, Legs::Both) => Some(Legs::Both),
-        (Circuit::OneLeg | Circuit::TwoLegsNeutral, Legs::Between)
-        | (Circuit::TwoLegs, Legs::One(_)) => None,
+        (Circuit::OneLeg | Circuit::TwoLegsNeutral, Legs::Between) | (Circuit::TwoLegs, Legs::One(_)) => None,
     }
 }
 

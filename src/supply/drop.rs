@@ -42,11 +42,7 @@ pub fn volts_left_heater(source: Voltage, power: Power, resistance: Resistance) 
 /// it takes more current as the voltage sinks. `None` when the line cannot carry that power at
 /// all. Rounded down, in microvolts.
 #[must_use]
-pub fn volts_left_constant_power(
-    source: Voltage,
-    power: Power,
-    resistance: Resistance,
-) -> Option<Microvolts> {
+pub fn volts_left_constant_power(source: Voltage, power: Power, resistance: Resistance) -> Option<Microvolts> {
     let volts = i128::from(source.millivolts()) * 1000;
     // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in
     // microvolts is 10^-12.
@@ -66,10 +62,7 @@ fn div_up(value: i128, by: i128) -> i128 {
 }
 
 fn nominal_currents(loads: &[Running]) -> Vec<i128> {
-    loads
-        .iter()
-        .map(|load| i128::from(load.current.milliamps()) * 1000)
-        .collect()
+    loads.iter().map(|load| i128::from(load.current.milliamps()) * 1000).collect()
 }
 
 /// One load that runs, as the drop sees it.
@@ -144,10 +137,7 @@ impl Supply {
         const SETTLED: Microvolts = 10;
         let mut flow = self.nominal_flow(loads);
         let mut currents = nominal_currents(loads);
-        let lines: Vec<i128> = loads
-            .iter()
-            .map(|load| i128::from(self.resistance_to(load.at).microohms()))
-            .collect();
+        let lines: Vec<i128> = loads.iter().map(|load| i128::from(self.resistance_to(load.at).microohms())).collect();
         for _ in 0..ROUNDS {
             let (mut settled, mut carried) = (true, true);
             for ((load, line), current) in loads.iter().zip(&lines).zip(&mut currents) {
@@ -178,11 +168,7 @@ impl Supply {
     /// Nominal voltage of what a load has.
     #[must_use]
     pub fn volts_of(&self, load: &Running) -> Voltage {
-        if load.one_leg {
-            self.volts
-        } else {
-            self.volts_at(load.at)
-        }
+        if load.one_leg { self.volts } else { self.volts_at(load.at) }
     }
 
     fn nominal(&self, load: &Running) -> Microvolts {
@@ -191,10 +177,7 @@ impl Supply {
 
     /// `currents` are in microamperes, one for each load.
     fn flow(&self, loads: &[Running], currents: &[i128]) -> Flow<'_> {
-        let mut flow = Flow {
-            supply: self,
-            through: vec![Carried::default(); self.nodes.len()],
-        };
+        let mut flow = Flow { supply: self, through: vec![Carried::default(); self.nodes.len()] };
         for (load, current) in loads.iter().zip(currents) {
             flow.add(load, *current);
         }
@@ -288,10 +271,7 @@ impl Flow<'_> {
             // legs the two halves add up.
             Legs::Between | Legs::Both => {
                 let legs = [Leg::A, Leg::B].map(|leg| self.lost(at, |it| it.legs[side(leg)]));
-                div_up(
-                    legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either),
-                    2,
-                )
+                div_up(legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either), 2)
             }
         }
     }
@@ -299,11 +279,7 @@ impl Flow<'_> {
     /// Volts lost before a load, of the volts it has ([`Supply::volts_of`]).
     #[must_use]
     pub fn lost_by(&self, load: &Running) -> Microvolts {
-        if load.one_leg {
-            self.on_leg(load.at, self.worst_leg(load.at))
-        } else {
-            self.drop(load.at)
-        }
+        if load.one_leg { self.on_leg(load.at, self.worst_leg(load.at)) } else { self.drop(load.at) }
     }
 
     fn on_leg(&self, at: NodeIx, leg: Leg) -> Microvolts {
@@ -314,21 +290,14 @@ impl Flow<'_> {
     fn lost(&self, at: NodeIx, amps: impl Fn(&Carried) -> i128) -> Microvolts {
         let lost = |(cord, resistance): (NodeIx, Resistance)| {
             // Micro-ohms times microamperes are 10^-12 V.
-            div_up(
-                i128::from(resistance.microohms()) * amps(&self.through[cord.0]),
-                1_000_000,
-            )
+            div_up(i128::from(resistance.microohms()) * amps(&self.through[cord.0]), 1_000_000)
         };
         self.cords_to(at).map(lost).sum()
     }
 
     /// The leg that loses more on the way to a node.
     fn worst_leg(&self, at: NodeIx) -> Leg {
-        if self.on_leg(at, Leg::B) > self.on_leg(at, Leg::A) {
-            Leg::B
-        } else {
-            Leg::A
-        }
+        if self.on_leg(at, Leg::B) > self.on_leg(at, Leg::A) { Leg::B } else { Leg::A }
     }
 
     /// What passes a node, on the leg that carries most. Rounded up.
@@ -401,10 +370,7 @@ mod tests {
 
     /// Out and back, from micro-ohms per 1000 ft and feet.
     fn two_wire(per_kilofoot: i64, feet: i64) -> Resistance {
-        out_and_back_per_kilofoot(
-            Resistance::from_microohms(per_kilofoot),
-            Length::from_millimetres(feet * 3048 / 10),
-        )
+        out_and_back_per_kilofoot(Resistance::from_microohms(per_kilofoot), Length::from_millimetres(feet * 3048 / 10))
     }
 
     /// One conductor only, the other way being the airframe: half of out and back.
@@ -417,18 +383,12 @@ mod tests {
     }
 
     fn drop(per_kilofoot: i64, feet: i64, milliamps: i64) -> Microvolts {
-        volts_lost(
-            two_wire(per_kilofoot, feet),
-            Current::from_milliamps(milliamps),
-        )
+        volts_lost(two_wire(per_kilofoot, feet), Current::from_milliamps(milliamps))
     }
 
     /// Within half of the last digit given, in microvolts.
     fn near(found: Microvolts, expected: Microvolts, half: Microvolts) {
-        assert!(
-            (found - expected).abs() <= half,
-            "{found} is not {expected}"
-        );
+        assert!((found - expected).abs() <= half, "{found} is not {expected}");
     }
 
     #[test]
@@ -456,11 +416,7 @@ mod tests {
     #[test]
     fn volts_left_at_250_feet() {
         // 250 ft, 0.5 A, 12 V: 10.06, 10.78, 11.23 V left; exactly 10.0575, 10.7775, 11.2325.
-        for (per_kilofoot, left) in [
-            (7_770_000, 10_057_500),
-            (4_890_000, 10_777_500),
-            (3_070_000, 11_232_500),
-        ] {
+        for (per_kilofoot, left) in [(7_770_000, 10_057_500), (4_890_000, 10_777_500), (3_070_000, 11_232_500)] {
             near(12_000_000 - drop(per_kilofoot, 250, 500), left, 1);
         }
     }
@@ -545,19 +501,14 @@ coiled = false
         // At the set itself nothing is lost.
         assert_eq!(supply.nominal_drop(at("big"), &both), 0);
         // All on one leg, of 120 V: the worse one counts, beside what hangs on it.
-        let camper = Running {
-            one_leg: true,
-            ..heavy
-        };
+        let camper = Running { one_leg: true, ..heavy };
         assert_eq!(supply.volts_of(&camper).millivolts(), 120_000);
         let flow = supply.nominal_flow(&[camper, light]);
         assert_eq!(flow.lost_by(&camper), 4_960_000);
         assert_eq!(flow.through_cords_to(&camper)[0].1.milliamps(), 20_000);
         // Constant power loses more than its nominal current does.
         let constant = load("cord.3", 10_000, Draws::Power);
-        let settled = supply
-            .settled_drop(at("cord.3"), &[constant])
-            .expect("it settles");
+        let settled = supply.settled_drop(at("cord.3"), &[constant]).expect("it settles");
         let exact = 120_000_000
             - volts_left_constant_power(
                 Voltage::from_millivolts(120_000),
@@ -593,10 +544,7 @@ coiled = false
                 draws,
                 one_leg: false,
             };
-            let loads = [
-                load(heater, Draws::Resistance),
-                load(electronics, Draws::Power),
-            ];
+            let loads = [load(heater, Draws::Resistance), load(electronics, Draws::Power)];
             for loads in [loads, [loads[1], loads[0]]] {
                 let found = supply.settled_drop(at, &loads).expect("it settles");
                 // A microampere more or less of each.
@@ -606,12 +554,8 @@ coiled = false
         // What no heater leaves volts for is not carried, whichever is asked first.
         let supply = trunk(4_800_000);
         let at = supply.receptacles().last().expect("an end").0;
-        let load = |milliamps, draws| Running {
-            at,
-            current: Current::from_milliamps(milliamps),
-            draws,
-            one_leg: false,
-        };
+        let load =
+            |milliamps, draws| Running { at, current: Current::from_milliamps(milliamps), draws, one_leg: false };
         let (heater, electronics) = (load(12_500, Draws::Resistance), load(6_000, Draws::Power));
         assert_eq!(supply.settled_drop(at, &[heater, electronics]), None);
         assert_eq!(supply.settled_drop(at, &[electronics, heater]), None);
@@ -645,9 +589,7 @@ coiled = false
         // 120 V over 4 ohm gives at most 120^2 / 16 = 900 W.
         let source = Voltage::from_millivolts(120_000);
         let line = Resistance::from_microohms(4_000_000);
-        let left = |watts: i64| {
-            volts_left_constant_power(source, Power::from_milliwatts(watts * 1000), line)
-        };
+        let left = |watts: i64| volts_left_constant_power(source, Power::from_milliwatts(watts * 1000), line);
         assert_eq!(left(900), Some(60_000_000));
         assert_eq!(left(901), None);
     }

@@ -58,18 +58,11 @@ impl Supply {
         let (continuous, continuous_by) = self.least(at, long);
         let (short, short_by) = self.least(at, |node| node.rating);
         let acting = |assumed: bool| {
-            let of_kind = self
-                .up(at)
-                .filter(|(_, node)| node.assumed_breaker() == assumed);
-            of_kind
-                .filter_map(|(ix, node)| Some((node.acts_past()?, ix)))
-                .min()
+            let of_kind = self.up(at).filter(|(_, node)| node.assumed_breaker() == assumed);
+            of_kind.filter_map(|(ix, node)| Some((node.acts_past()?, ix))).min()
         };
         // An early trip lowers what is planned, and the parts past it stand no less for that.
-        let stands = self
-            .up(at)
-            .map(|(_, node)| node.acts_past().unwrap_or(node.rating))
-            .min();
+        let stands = self.up(at).map(|(_, node)| node.acts_past().unwrap_or(node.rating)).min();
         let in_time = |acting: &(Current, NodeIx)| Some(acting.0) <= stands;
         let acts = match (acting(false), acting(true)) {
             (Some(sure), _) if in_time(&sure) => Acts::At(sure.1),
@@ -77,13 +70,7 @@ impl Supply {
             (Some((amps, ix)), _) => Acts::Above(ix, amps),
             (None, _) => Acts::Never,
         };
-        Governing {
-            continuous,
-            continuous_by,
-            short,
-            short_by,
-            acts,
-        }
+        Governing { continuous, continuous_by, short, short_by, acts }
     }
 
     /// The least of a figure from here back to the generator, and the node that sets it.
@@ -99,20 +86,11 @@ impl Supply {
         // What a two-leg set gives on one leg is half of it, and that is what to tell.
         let half = self.node(node).legs.all().len() > self.node(at).legs.all().len();
         let reason = match self.node(node).reason {
-            LimitReason::RatedPower | LimitReason::RatedPowerUnguarded if half => {
-                LimitReason::OneLeg
-            }
+            LimitReason::RatedPower | LimitReason::RatedPowerUnguarded if half => LimitReason::OneLeg,
             reason => reason,
         };
         let share = least < self.node(node).rating;
-        (
-            least,
-            SetBy {
-                node,
-                reason,
-                share,
-            },
-        )
+        (least, SetBy { node, reason, share })
     }
 
     /// Nominal voltage of a single load at this node that uses all of its legs.
@@ -128,10 +106,7 @@ impl Supply {
         let mut path: Vec<Id> = self
             .up(at)
             .filter(|(_, node)| {
-                matches!(
-                    node.kind,
-                    NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. }
-                )
+                matches!(node.kind, NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. })
             })
             .map(|(_, node)| node.id.clone())
             .collect();
@@ -146,9 +121,7 @@ impl Supply {
     pub fn own_breaker(&self, at: NodeIx) -> Option<Current> {
         self.up(at)
             .skip(1)
-            .take_while(|(_, node)| {
-                matches!(node.kind, NodeKind::Wiring | NodeKind::Breaker { .. })
-            })
+            .take_while(|(_, node)| matches!(node.kind, NodeKind::Wiring | NodeKind::Breaker { .. }))
             .find_map(|(_, node)| match node.kind {
                 NodeKind::Breaker { marked, .. } => marked,
                 _ => None,

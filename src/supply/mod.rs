@@ -11,17 +11,15 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{
-    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
-    leg_taken, rated_of_peak, usual_mark,
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING, leg_taken, rated_of_peak,
+    usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};
 
 use std::collections::BTreeMap;
 
 use crate::plan::{Id, Leg, Plan};
-use crate::quantity::{
-    ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage,
-};
+use crate::quantity::{ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::value::Assumption;
 
@@ -360,13 +358,10 @@ impl Supply {
 
     /// Every receptacle, in the order of the plan.
     pub fn receptacles(&self) -> impl Iterator<Item = (NodeIx, &Node, Receptacle, u8)> {
-        self.nodes
-            .iter()
-            .enumerate()
-            .filter_map(|(ix, node)| match node.kind {
-                NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
-                _ => None,
-            })
+        self.nodes.iter().enumerate().filter_map(|(ix, node)| match node.kind {
+            NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
+            _ => None,
+        })
     }
 
     /// The receptacle with this id.

@@ -56,8 +56,7 @@ struct File {
 pub fn all() -> &'static [Appliance] {
     static TABLE: OnceLock<Vec<Appliance>> = OnceLock::new();
     TABLE.get_or_init(|| {
-        let file: File = toml::from_str(include_str!("appliances.toml"))
-            .expect("the table is part of the program");
+        let file: File = toml::from_str(include_str!("appliances.toml")).expect("the table is part of the program");
         file.appliance.into_iter().map(read).collect()
     })
 }
@@ -93,16 +92,8 @@ mod tests {
         assert_eq!(keys.len(), all().len(), "a key twice");
         assert!(all().len() >= 80);
         for a in all() {
-            assert!(
-                a.running > Power::ZERO && a.starting >= a.running,
-                "{}",
-                a.key
-            );
-            assert!(
-                (500..=1000).contains(&a.power_factor.permille()),
-                "{}",
-                a.key
-            );
+            assert!(a.running > Power::ZERO && a.starting >= a.running, "{}", a.key);
+            assert!((500..=1000).contains(&a.power_factor.permille()), "{}", a.key);
             assert_eq!(a.document.is_empty(), a.mark == Mark::Memory, "{}", a.key);
             assert!(crate::plan::Id::new(&a.key).is_some());
             if a.kind.heats() {
@@ -119,11 +110,7 @@ mod tests {
             if a.kind.heats() {
                 assert!(milliwatts <= 15 * 125_000, "{}", a.key);
             } else {
-                assert!(
-                    milliwatts <= 15 * 120 * a.power_factor.permille(),
-                    "{}",
-                    a.key
-                );
+                assert!(milliwatts <= 15 * 120 * a.power_factor.permille(), "{}", a.key);
             }
         }
     }
@@ -133,20 +120,8 @@ mod tests {
     #[test]
     fn kinds_by_what_people_do_with_them() {
         for (kind, keys) in [
-            (
-                LoadKind::Cooker,
-                &[
-                    "coffee-maker",
-                    "kettle",
-                    "griddle",
-                    "waffle-iron",
-                    "water-heater",
-                ][..],
-            ),
-            (
-                LoadKind::Heater,
-                &["heater", "heater-oil", "blanket", "heating-pad"],
-            ),
+            (LoadKind::Cooker, &["coffee-maker", "kettle", "griddle", "waffle-iron", "water-heater"][..]),
+            (LoadKind::Heater, &["heater", "heater-oil", "blanket", "heating-pad"]),
             (LoadKind::Medical, &["scooter", "cpap", "oxygen"]),
         ] {
             for key in keys {
@@ -181,16 +156,9 @@ mod tests {
         for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {
             let words = crate::words::Words::new(tag, Units::Metric).expect("a language");
             for a in all() {
-                assert!(
-                    words.has(&format!("appliance-{}.also", a.key)),
-                    "{tag} {}",
-                    a.key
-                );
+                assert!(words.has(&format!("appliance-{}.also", a.key)), "{tag} {}", a.key);
                 let name = words.text(&format!("appliance-{}", a.key));
-                assert!(
-                    !name.contains(',') && words.faults().is_empty(),
-                    "{tag} {name}"
-                );
+                assert!(!name.contains(',') && words.faults().is_empty(), "{tag} {name}");
             }
         }
     }

@@ -136,11 +136,7 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
             .flexible
             .rows
             .iter()
-            .map(|row| FlexibleRow {
-                gauge: row.gauge,
-                a: amps(&row.a),
-                b: amps(&row.b),
-            })
+            .map(|row| FlexibleRow { gauge: row.gauge, a: amps(&row.a), b: amps(&row.b) })
             .collect(),
         flexible_source: file.flexible.source.into(),
         ambient: file
@@ -155,12 +151,7 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
             })
             .collect(),
         ambient_source: file.ambient.source.into(),
-        wiring: file
-            .r#box
-            .rows
-            .iter()
-            .map(|row| (row.gauge, amps(&row.amps)))
-            .collect(),
+        wiring: file.r#box.rows.iter().map(|row| (row.gauge, amps(&row.amps))).collect(),
         wiring_source: file.r#box.source.into(),
         marked: file
             .marked
@@ -174,12 +165,7 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
             })
             .collect(),
         marked_source: file.marked.source.into(),
-        section: file
-            .section
-            .rows
-            .iter()
-            .map(|row| (row.gauge, data::count(&row.area, 3)))
-            .collect(),
+        section: file.section.rows.iter().map(|row| (row.gauge, data::count(&row.area, 3))).collect(),
         section_source: file.section.source.into(),
     }
 });
@@ -195,11 +181,9 @@ pub const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 pub fn gauge_of(wire: Wire) -> Option<i8> {
     match wire {
         Wire::Awg(gauge) => Some(gauge),
-        Wire::Area(area) => CONDUCTORS
-            .section
-            .iter()
-            .rfind(|(_, section)| *section <= i64::from(area))
-            .map(|(gauge, _)| *gauge),
+        Wire::Area(area) => {
+            CONDUCTORS.section.iter().rfind(|(_, section)| *section <= i64::from(area)).map(|(gauge, _)| *gauge)
+        }
     }
 }
 
@@ -209,9 +193,7 @@ fn flexible_row(gauge: i8) -> Option<&'static FlexibleRow> {
 
 /// The amperes of the thickest row that is no thicker.
 fn by_area(rows: &[(i64, Current)], area: i32) -> Option<Current> {
-    rows.iter()
-        .rfind(|(listed, _)| *listed <= i64::from(area))
-        .map(|(_, amps)| *amps)
+    rows.iter().rfind(|(listed, _)| *listed <= i64::from(area)).map(|(_, amps)| *amps)
 }
 
 /// The ampacity of a flexible cord at 30 °C, of which two conductors carry current, hot and neutral or two
@@ -241,11 +223,7 @@ pub fn flexible_source(wire: Wire) -> &'static Source {
 /// it; a temperature between two of the table counts as the hotter; nothing is left beyond the last.
 #[must_use]
 pub fn share_in_air(air: Temperature) -> Ratio {
-    CONDUCTORS
-        .ambient
-        .iter()
-        .find(|(up_to, _)| air <= *up_to)
-        .map_or(Ratio::from_permille(0), |(_, factor)| *factor)
+    CONDUCTORS.ambient.iter().find(|(up_to, _)| air <= *up_to).map_or(Ratio::from_permille(0), |(_, factor)| *factor)
 }
 
 /// What is left of an ampacity in air of this temperature ([`share_in_air`]), rounded down.
@@ -286,14 +264,9 @@ fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
     let listed = gauge_of(wire).and_then(|gauge| {
         let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
         let thickest = listed.clone().min();
-        listed
-            .filter(|listed| *listed >= gauge && Some(gauge) >= thickest)
-            .min()
+        listed.filter(|listed| *listed >= gauge && Some(gauge) >= thickest).min()
     });
-    CONDUCTORS
-        .marked
-        .iter()
-        .filter(move |row| Some(row.gauge) == listed)
+    CONDUCTORS.marked.iter().filter(move |row| Some(row.gauge) == listed)
 }
 
 /// What a cord set with a household plug, of this gauge and length, is usually marked with. One longer
@@ -301,10 +274,7 @@ fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
 /// thinner than every gauge of the table.
 #[must_use]
 pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
-    marks(wire)
-        .find(|row| length <= row.length)
-        .or_else(|| marks(wire).next_back())
-        .map(|row| row.amps)
+    marks(wire).find(|row| length <= row.length).or_else(|| marks(wire).next_back()).map(|row| row.amps)
 }
 
 /// How long a cord set of this gauge with a household plug may be to be usually marked with so much.
@@ -312,11 +282,7 @@ pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
 #[must_use]
 pub fn longest_marked(wire: Wire, amps: Current) -> Option<Length> {
     let ends = marks(wire).next_back()?.amps < amps;
-    ends.then(|| {
-        marks(wire)
-            .rfind(|row| row.amps >= amps)
-            .map_or(Length::ZERO, |row| row.length)
-    })
+    ends.then(|| marks(wire).rfind(|row| row.amps >= amps).map_or(Length::ZERO, |row| row.length))
 }
 
 #[cfg(test)]
@@ -325,15 +291,7 @@ mod tests {
 
     #[test]
     fn the_printed_table_400_5_a_1() {
-        let printed = [
-            (18, 7, 10),
-            (16, 10, 13),
-            (14, 15, 18),
-            (12, 20, 25),
-            (10, 25, 30),
-            (8, 35, 40),
-            (6, 45, 55),
-        ];
+        let printed = [(18, 7, 10), (16, 10, 13), (14, 15, 18), (12, 20, 25), (10, 25, 30), (8, 35, 40), (6, 45, 55)];
         assert_eq!(CONDUCTORS.flexible.len(), printed.len());
         for (gauge, a, b) in printed {
             let wire = Wire::Awg(gauge);
@@ -351,11 +309,7 @@ mod tests {
         assert_eq!(CONDUCTORS.ambient.len(), printed.len());
         for (celsius, hundredths) in printed {
             let left = |millicelsius| {
-                in_air(
-                    Current::from_milliamps(10_000),
-                    Temperature::from_millicelsius(millicelsius),
-                )
-                .milliamps()
+                in_air(Current::from_milliamps(10_000), Temperature::from_millicelsius(millicelsius)).milliamps()
             };
             assert_eq!(left(celsius * 1000), hundredths * 100, "{celsius} °C");
             assert!(left(celsius * 1000 + 1) < hundredths * 100, "{celsius} °C");
@@ -404,10 +358,7 @@ mod tests {
                 assert_eq!(mark(Wire::Area(area)), mark(Wire::Awg(gauge)), "{area}");
             }
         }
-        assert_eq!(
-            usual_mark(Wire::Area(750), Length::from_millimetres(30_000)),
-            None
-        );
+        assert_eq!(usual_mark(Wire::Area(750), Length::from_millimetres(30_000)), None);
         let rospa = [(750, 6_000), (1000, 10_000), (1250, 13_500), (1500, 16_000)];
         for (area, milliamps) in rospa {
             assert!(flexible_ampacity(Wire::Area(area)).milliamps() <= milliamps);
@@ -442,11 +393,7 @@ mod tests {
             (8, 628_200),
             (6, 395_100),
         ] {
-            let (_, area) = CONDUCTORS
-                .section
-                .iter()
-                .find(|(listed, _)| *listed == gauge)
-                .expect("a row");
+            let (_, area) = CONDUCTORS.section.iter().find(|(listed, _)| *listed == gauge).expect("a row");
             // Micro-ohms x 10^-9 m2 / 304.8 m, as 10^-12 ohm m.
             let rho = ohms * area * 10 / 3048 / 1000;
             assert!((17_190..=17_300).contains(&rho), "{gauge} AWG: {rho}");
@@ -476,13 +423,7 @@ mod tests {
         }
         // The plug sets the mark of a thicker one; a size between two counts as the thinner.
         assert_eq!(usual_mark(Wire::Awg(10), feet(100)), None);
-        assert_eq!(
-            longest_marked(Wire::Awg(10), Current::from_milliamps(20_000)),
-            None
-        );
-        assert_eq!(
-            usual_mark(Wire::Awg(15), feet(100)),
-            usual_mark(Wire::Awg(16), feet(100))
-        );
+        assert_eq!(longest_marked(Wire::Awg(10), Current::from_milliamps(20_000)), None);
+        assert_eq!(usual_mark(Wire::Awg(15), feet(100)), usual_mark(Wire::Awg(16), feet(100)));
     }
 }

@@ -82,10 +82,7 @@ pub static COPPER: LazyLock<Copper> = LazyLock::new(|| {
             .area
             .rows
             .iter()
-            .map(|row| AreaRow {
-                area: narrow_area(data::count(&row.area, 3)),
-                ohm: data::count(&row.ohm, 6),
-            })
+            .map(|row| AreaRow { area: narrow_area(data::count(&row.area, 3)), ohm: data::count(&row.ohm, 6) })
             .collect(),
         area_source: file.area.source.into(),
     }
@@ -112,16 +109,10 @@ fn of_wire(wire: Wire) -> (i128, i128) {
             if gauge > thinnest.gauge {
                 // Each step of gauge is 92^(2/39) = 1.26100 in area (ASTM B258, from memory).
                 let steps = (gauge - thinnest.gauge).unsigned_abs();
-                let micro = (0..steps).fold(i128::from(thinnest.stranded), |micro, _| {
-                    (micro * 1_262 + 999) / 1000
-                });
+                let micro = (0..steps).fold(i128::from(thinnest.stranded), |micro, _| (micro * 1_262 + 999) / 1000);
                 return (micro, KILOFOOT);
             }
-            let row = COPPER
-                .awg
-                .iter()
-                .rfind(|row| row.gauge >= gauge)
-                .unwrap_or(&thinnest);
+            let row = COPPER.awg.iter().rfind(|row| row.gauge >= gauge).unwrap_or(&thinnest);
             (i128::from(row.stranded), KILOFOOT)
         }
         Wire::Area(area) => {
@@ -129,11 +120,7 @@ fn of_wire(wire: Wire) -> (i128, i128) {
             let at_20 = if area < thinnest.area {
                 i128::from(thinnest.ohm) * i128::from(thinnest.area) / i128::from(area.max(1)) + 1
             } else {
-                let row = COPPER
-                    .area
-                    .iter()
-                    .rfind(|row| row.area <= area)
-                    .unwrap_or(&thinnest);
+                let row = COPPER.area.iter().rfind(|row| row.area <= area).unwrap_or(&thinnest);
                 i128::from(row.ohm)
             };
             // 1 + 0.00393/K x 50 K = 1.1965 (coefficient of annealed copper, from memory).
@@ -250,20 +237,9 @@ mod tests {
         // Solid wire of d = 0.127 mm x 92^((36 - n)/39) (ASTM B258, from memory) at 20 °C with
         // 1.7241e-8 ohm m (IACS, from a secondary copy), computed elsewhere in floating point:
         // micro-ohms per 1000 ft. The table is for 75 °C: R2 = R1 (1 + 0.00323 (T2 - 75)).
-        let at_20 = [
-            (18, 6_385_000),
-            (16, 4_016_000),
-            (14, 2_525_000),
-            (12, 1_588_000),
-            (10, 998_800),
-            (8, 628_200),
-        ];
+        let at_20 = [(18, 6_385_000), (16, 4_016_000), (14, 2_525_000), (12, 1_588_000), (10, 998_800), (8, 628_200)];
         for (gauge, first_principles) in at_20 {
-            let row = COPPER
-                .awg
-                .iter()
-                .find(|row| row.gauge == gauge)
-                .expect("a row");
+            let row = COPPER.awg.iter().find(|row| row.gauge == gauge).expect("a row");
             let solid = row.solid.expect("solid");
             let cold = solid * (100_000 - 323 * 55) / 100_000;
             let apart = (cold - first_principles).abs() * 1000 / first_principles;

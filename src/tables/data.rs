@@ -29,13 +29,7 @@ impl From<Cited> for Source {
     // Once for each row set in the life of the program; `Source` holds static text so that rules
     // can list theirs as constants.
     fn from(cited: Cited) -> Self {
-        Self::new(
-            cited.document.leak(),
-            cited.clause.leak(),
-            cited.edition.leak(),
-            cited.mark,
-        )
-        .noted(cited.note.leak())
+        Self::new(cited.document.leak(), cited.clause.leak(), cited.edition.leak(), cited.mark).noted(cited.note.leak())
     }
 }
 

@@ -12,8 +12,5 @@ pub const PARTS: [(&str, Span); 5] = [
 ];
 
 const fn span(from: u16, to: u16) -> Span {
-    Span {
-        from: from * 60,
-        to: to * 60,
-    }
+    Span { from: from * 60, to: to * 60 }
 }

@@ -124,21 +124,14 @@ impl Method {
     /// What is lost to altitude and to air, for a reader who works it out again: each rounded up.
     #[must_use]
     pub fn losses(&self, altitude: Length, air: Temperature) -> [Percent; 2] {
-        [
-            self.altitude.loss(altitude.millimetres()),
-            self.air.loss(air.ninths()),
-        ]
-        .map(|loss| Percent::from_millipercent(narrow((loss + 999) / 1000)))
+        [self.altitude.loss(altitude.millimetres()), self.air.loss(air.ninths())]
+            .map(|loss| Percent::from_millipercent(narrow((loss + 999) / 1000)))
     }
 }
 
 impl From<MethodText> for Method {
     fn from(text: MethodText) -> Self {
-        Self {
-            source: text.source.into(),
-            altitude: Line::of_height(text.altitude),
-            air: Line::of_degrees(text.air),
-        }
+        Self { source: text.source.into(), altitude: Line::of_height(text.altitude), air: Line::of_degrees(text.air) }
     }
 }
 
@@ -169,18 +162,13 @@ pub static METHODS: LazyLock<Methods> = LazyLock::new(|| {
 /// What is left of a power by the more cautious of the methods.
 #[must_use]
 pub fn left(power: Power, altitude: Length, air: Temperature) -> Power {
-    METHODS
-        .formula
-        .left(power, altitude, air)
-        .min(METHODS.rule_of_thumb.left(power, altitude, air))
+    METHODS.formula.left(power, altitude, air).min(METHODS.rule_of_thumb.left(power, altitude, air))
 }
 
 /// What is left on propane of a power that is given for gasoline, rounded down.
 #[must_use]
 pub fn on_propane(power: Power) -> Power {
-    Power::from_milliwatts(narrow(
-        i128::from(power.milliwatts()) * i128::from(METHODS.propane) / 100_000,
-    ))
+    Power::from_milliwatts(narrow(i128::from(power.milliwatts()) * i128::from(METHODS.propane) / 100_000))
 }
 
 #[cfg(test)]
@@ -189,10 +177,7 @@ mod tests {
     use crate::plan::bounds;
 
     fn at(metres: i64, celsius: i64) -> (Length, Temperature) {
-        (
-            Length::from_millimetres(metres * 1000),
-            Temperature::from_millicelsius(celsius * 1000),
-        )
+        (Length::from_millimetres(metres * 1000), Temperature::from_millicelsius(celsius * 1000))
     }
 
     #[test]
@@ -240,22 +225,12 @@ mod tests {
         let thumb = (
             &METHODS.rule_of_thumb,
             ["0 ft", "0 m", "-10 ft", "-280 ft", "-86 m"].as_slice(),
-            [
-                "-40 °F", "32 °F", "0 °C", "59 °F", "15 °C", "15.5 °C", "60 °F", "60 F",
-            ]
-            .as_slice(),
+            ["-40 °F", "32 °F", "0 °C", "59 °F", "15 °C", "15.5 °C", "60 °F", "60 F"].as_slice(),
         );
         let formula = (
             &METHODS.formula,
-            [
-                "0 ft", "0 m", "500 ft", "150 m", "1000 ft", "300 m", "1000 m", "3000 ft",
-                "3999 ft", "1219 m",
-            ]
-            .as_slice(),
-            [
-                "59 °F", "15 °C", "60 °F", "77 °F", "25 °C", "86 °F", "30 °C", "95 °F", "35 °C",
-            ]
-            .as_slice(),
+            ["0 ft", "0 m", "500 ft", "150 m", "1000 ft", "300 m", "1000 m", "3000 ft", "3999 ft", "1219 m"].as_slice(),
+            ["59 °F", "15 °C", "60 °F", "77 °F", "25 °C", "86 °F", "30 °C", "95 °F", "35 °C"].as_slice(),
         );
         for (method, heights, airs) in [thumb, formula] {
             for height in heights {
@@ -274,13 +249,8 @@ mod tests {
             assert!(method.left(power, read_height(height), hotter) < power);
             assert!(method.left(power, read_height("4004 ft"), read_air(air)) < power);
         }
-        let air = |text: &str| {
-            METHODS.rule_of_thumb.left(
-                Power::from_milliwatts(3_000_000),
-                Length::ZERO,
-                read_air(text),
-            )
-        };
+        let air =
+            |text: &str| METHODS.rule_of_thumb.left(Power::from_milliwatts(3_000_000), Length::ZERO, read_air(text));
         assert_eq!(air("60.1 °F").milliwatts(), 2_999_700);
     }
 

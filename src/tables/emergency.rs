@@ -35,14 +35,7 @@ pub const EMERGENCIES: &[Emergency] = &[
     //   not go in” sends nobody in.
     Emergency {
         name: "alarm",
-        steps: &[
-            "alarm-out",
-            "alarm-call",
-            "alarm-sleeper",
-            "alarm-cpr",
-            "alarm-engine",
-            "alarm-back",
-        ],
+        steps: &["alarm-out", "alarm-call", "alarm-sleeper", "alarm-cpr", "alarm-engine", "alarm-back"],
         battery_after: None,
     },
     // - USDA Agricultural Research Service, electrical safety: do not touch, call 911, shut off the
@@ -67,25 +60,13 @@ pub const EMERGENCIES: &[Emergency] = &[
     //   guidelines, 2024: running water as soon as can be (from a secondary copy).
     Emergency {
         name: "fire",
-        steps: &[
-            "fire-away",
-            "fire-engine",
-            "fire-water",
-            "fire-extinguisher",
-            "fire-clothes",
-            "burns",
-        ],
+        steps: &["fire-away", "fire-engine", "fire-water", "fire-extinguisher", "fire-clothes", "burns"],
         battery_after: None,
     },
     // Common practice, no source.
     Emergency {
         name: "breaker",
-        steps: &[
-            "breaker-stop",
-            "breaker-feel",
-            "breaker-once",
-            "breaker-off",
-        ],
+        steps: &["breaker-stop", "breaker-feel", "breaker-once", "breaker-off"],
         battery_after: Some(0),
     },
 ];

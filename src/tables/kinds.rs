@@ -66,13 +66,7 @@ impl From<KindText> for KindFigures {
 
 static KINDS: LazyLock<[KindFigures; 5]> = LazyLock::new(|| {
     let file: File = data::read("kinds.toml", include_str!("kinds.toml"));
-    [
-        file.heater.into(),
-        file.motor.into(),
-        file.electronic.into(),
-        file.lamp.into(),
-        file.medical.into(),
-    ]
+    [file.heater.into(), file.motor.into(), file.electronic.into(), file.lamp.into(), file.medical.into()]
 });
 
 /// The worst figure of all kinds, each with the source of the kind it is from.
@@ -116,10 +110,7 @@ mod tests {
         for (kind, _) in LoadKind::ALL {
             let figures = of_kind(Answer::Known(*kind));
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
-            assert!(
-                (1..=1000).contains(&figures.power_factor.permille()),
-                "{kind:?}"
-            );
+            assert!((1..=1000).contains(&figures.power_factor.permille()), "{kind:?}");
         }
         // NEC 430.251(A): locked rotor is six times full load.
         let motor = of_kind(Answer::Known(LoadKind::Motor));
@@ -152,11 +143,7 @@ mod tests {
             (LoadKind::Medical, 600),
         ];
         for (kind, watts) in all {
-            assert_eq!(
-                of_kind(Answer::Known(kind)).running.milliwatts(),
-                watts * 1000,
-                "{kind:?}"
-            );
+            assert_eq!(of_kind(Answer::Known(kind)).running.milliwatts(), watts * 1000, "{kind:?}");
         }
         for appliance in crate::tables::appliances::all() {
             let kind = of_kind(Answer::Known(appliance.kind));
@@ -165,11 +152,7 @@ mod tests {
                 heats if heats.heats() && watts > 1800 => watts * 120 * 120 / (125 * 125),
                 _ => watts,
             };
-            assert!(
-                taken * 1000 <= kind.running.milliwatts(),
-                "{}",
-                appliance.key
-            );
+            assert!(taken * 1000 <= kind.running.milliwatts(), "{}", appliance.key);
         }
     }
 }

@@ -91,17 +91,15 @@ pub static MOTORS: LazyLock<Motors> = LazyLock::new(|| {
 #[must_use]
 pub fn full_load_at_115(millihorsepower: u32) -> Current {
     let rows = &MOTORS.full_load;
-    rows.iter()
-        .find(|(listed, _)| *listed >= millihorsepower)
-        .map_or_else(
-            || {
-                let (listed, amps) = rows[rows.len() - 1];
-                let up = i128::from(amps.milliamps()) * i128::from(millihorsepower);
-                let listed = i128::from(listed);
-                Current::from_milliamps(narrow((up + listed - 1) / listed))
-            },
-            |(_, amps)| *amps,
-        )
+    rows.iter().find(|(listed, _)| *listed >= millihorsepower).map_or_else(
+        || {
+            let (listed, amps) = rows[rows.len() - 1];
+            let up = i128::from(amps.milliamps()) * i128::from(millihorsepower);
+            let listed = i128::from(listed);
+            Current::from_milliamps(narrow((up + listed - 1) / listed))
+        },
+        |(_, amps)| *amps,
+    )
 }
 
 /// The code letter that somebody wrote, if the table has it: of all letters to V it has no I, O or Q.
@@ -118,11 +116,7 @@ pub const NO_UPPER_END: char = 'V';
 /// which has no upper end, the least. `None` for what is no code letter.
 #[must_use]
 pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
-    MOTORS
-        .locked_rotor
-        .iter()
-        .find(|(listed, _)| *listed == letter.to_ascii_uppercase())
-        .map(|(_, apparent)| *apparent)
+    MOTORS.locked_rotor.iter().find(|(listed, _)| *listed == letter.to_ascii_uppercase()).map(|(_, apparent)| *apparent)
 }
 
 /// Half of what a motor is rated for where it takes two legs: 115 V, as 430.248 has it. Its code letter
@@ -134,9 +128,7 @@ pub const RATED_VOLTS: Voltage = Voltage::from_millivolts(115_000);
 pub fn locked_rotor(millihorsepower: u32, letter: char) -> Option<ApparentPower> {
     let per = locked_rotor_per_horsepower(letter)?;
     let up = i128::from(per.millivolt_amps()) * i128::from(millihorsepower);
-    Some(ApparentPower::from_millivolt_amps(narrow(
-        (up + 999) / 1000,
-    )))
+    Some(ApparentPower::from_millivolt_amps(narrow((up + 999) / 1000)))
 }
 
 #[cfg(test)]

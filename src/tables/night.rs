@@ -5,10 +5,7 @@ use std::borrow::Cow;
 use crate::plan::{Site, Span};
 
 /// The quiet hours that are taken where nobody knows them: 22:00 to 06:00 (common practice, no source).
-pub const NIGHT: Span = Span {
-    from: 22 * 60,
-    to: 6 * 60,
-};
+pub const NIGHT: Span = Span { from: 22 * 60, to: 6 * 60 };
 
 /// Longer quiet hours than these, in minutes, are no night: a camp that lets engines run for an hour or
 /// two at noon does not sleep for the rest of the day.
@@ -34,9 +31,7 @@ pub fn told(site: &Site) -> Option<Span> {
     let nights = known.iter().rev();
     let nights = nights.map(|span| (span.minutes_in_both(NIGHT), *span));
     let nights = nights.filter(|(shared, span)| *shared > 0 && span.minutes() <= LONGEST_NIGHT);
-    nights
-        .max_by_key(|(shared, _)| *shared)
-        .map(|(_, span)| span)
+    nights.max_by_key(|(shared, _)| *shared).map(|(_, span)| span)
 }
 
 /// The night as the quiet hours tell it, or [`NIGHT`].
@@ -51,17 +46,11 @@ mod tests {
     use crate::plan::Answer;
 
     fn span(from: u16, to: u16) -> Span {
-        Span {
-            from: from * 60,
-            to: to * 60,
-        }
+        Span { from: from * 60, to: to * 60 }
     }
 
     fn site(quiet: Answer<Vec<Span>>) -> Site {
-        Site {
-            quiet_hours: quiet,
-            ..Site::default()
-        }
+        Site { quiet_hours: quiet, ..Site::default() }
     }
 
     #[test]
@@ -92,10 +81,7 @@ mod tests {
         assert_eq!(*quiet(&site(Answer::Missing)), [NIGHT]);
         assert!(quiet(&site(Answer::Known(vec![]))).is_empty());
         // Where nobody sleeps nobody need be quiet, unless somebody said so.
-        let market = |quiet_hours| Site {
-            people_sleep: Answer::Known(false),
-            ..site(quiet_hours)
-        };
+        let market = |quiet_hours| Site { people_sleep: Answer::Known(false), ..site(quiet_hours) };
         assert!(quiet(&market(Answer::Unknown)).is_empty());
         let noon = vec![span(12, 14)];
         assert_eq!(*quiet(&market(Answer::Known(noon.clone()))), noon);

@@ -27,8 +27,7 @@ struct File {
 pub fn all() -> &'static [Occasion] {
     static TABLE: OnceLock<Vec<Occasion>> = OnceLock::new();
     TABLE.get_or_init(|| {
-        let file: File = toml::from_str(include_str!("occasions.toml"))
-            .expect("the table is part of the program");
+        let file: File = toml::from_str(include_str!("occasions.toml")).expect("the table is part of the program");
         file.occasion
     })
 }

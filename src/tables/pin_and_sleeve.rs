@@ -42,14 +42,10 @@ pub struct PinAndSleeve {
 
 /// All of them, by voltage and current.
 pub static PIN_AND_SLEEVE: LazyLock<(Source, Vec<PinAndSleeve>)> = LazyLock::new(|| {
-    let file: Rows<RowText> =
-        data::read("pin_and_sleeve.toml", include_str!("pin_and_sleeve.toml"));
+    let file: Rows<RowText> = data::read("pin_and_sleeve.toml", include_str!("pin_and_sleeve.toml"));
     let row = |row: RowText| PinAndSleeve {
         rating: Current::from_milliamps(row.amps * 1000),
-        volts: (
-            Voltage::from_millivolts(row.least_volts * 1000),
-            Voltage::from_millivolts(row.most_volts * 1000),
-        ),
+        volts: (Voltage::from_millivolts(row.least_volts * 1000), Voltage::from_millivolts(row.most_volts * 1000)),
         poles: row.poles,
         wires: row.wires,
         earth: row.earth,
@@ -95,8 +91,7 @@ mod tests {
         let (_, rows) = &*PIN_AND_SLEEVE;
         for (at, one) in rows.iter().enumerate() {
             for other in &rows[at + 1..] {
-                let alike =
-                    (one.rating, one.earth, one.wires) == (other.rating, other.earth, other.wires);
+                let alike = (one.rating, one.earth, one.wires) == (other.rating, other.earth, other.wires);
                 assert!(!alike, "{one:?} {other:?}");
             }
         }

@@ -97,9 +97,7 @@ impl Configuration {
     #[must_use]
     pub const fn circuit(self) -> Circuit {
         match self {
-            Self::N1_15 | Self::N5_15 | Self::N5_20 | Self::TT30 | Self::L5_20 | Self::L5_30 => {
-                Circuit::OneLeg
-            }
+            Self::N1_15 | Self::N5_15 | Self::N5_20 | Self::TT30 | Self::L5_20 | Self::L5_30 => Circuit::OneLeg,
             Self::N6_20 => Circuit::TwoLegs,
             Self::L14_20 | Self::L14_30 | Self::N14_30 | Self::N14_50 => Circuit::TwoLegsNeutral,
         }
@@ -129,10 +127,8 @@ impl Configuration {
 
 /// Adapters that are sold for campers, common practice: one circuit, and the end no smaller than the plug, so that
 /// whatever breaker suits the plug suits the end. From a larger plug to a smaller end there are some, and they are a trap.
-const ADAPTERS: [(Configuration, Configuration); 2] = [
-    (Configuration::L5_30, Configuration::TT30),
-    (Configuration::N5_15, Configuration::TT30),
-];
+const ADAPTERS: [(Configuration, Configuration); 2] =
+    [(Configuration::L5_30, Configuration::TT30), (Configuration::N5_15, Configuration::TT30)];
 
 macro_rules! half {
     ($(#[$doc:meta])* $name:ident, $letter:literal) => {

@@ -42,13 +42,7 @@ mod tests {
     /// By hand: 10 dB over three quarters of the load is 10 / 3 dB for each quarter.
     #[test]
     fn in_proportion_between_a_quarter_and_all() {
-        for (load, more) in [
-            (10, 10_000),
-            (25, 10_000),
-            (50, 6_667),
-            (75, 3_334),
-            (100, 0),
-        ] {
+        for (load, more) in [(10, 10_000), (25, 10_000), (50, 6_667), (75, 3_334), (100, 0)] {
             let load = Answer::Known(Percent::from_millipercent(load * 1000));
             assert_eq!(more_at_full_load(load).millidecibels(), more, "{load:?}");
         }

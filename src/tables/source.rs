@@ -34,19 +34,8 @@ pub struct Source {
 impl Source {
     /// A source with all its parts.
     #[must_use]
-    pub const fn new(
-        document: &'static str,
-        clause: &'static str,
-        edition: &'static str,
-        mark: Mark,
-    ) -> Self {
-        Self {
-            document,
-            clause,
-            note: "",
-            edition,
-            mark,
-        }
+    pub const fn new(document: &'static str, clause: &'static str, edition: &'static str, mark: Mark) -> Self {
+        Self { document, clause, note: "", edition, mark }
     }
 
     /// The same with something to say of it, by the key of its message `source-NOTE`.

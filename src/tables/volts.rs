@@ -38,12 +38,10 @@ pub const fn at_nominal(bound: Voltage, nominal: Voltage) -> Voltage {
 /// Where the bounds at the place of use stand: "The Range B utilization voltage range is plus 6% to
 /// minus 13% of nominal", and of a table of a revision draft of the standard the row for 120 V: 126,
 /// 114, 108; 127, 110, 104.
-pub const RANGES_IN_USE: Source =
-    Source::new("ANSI C84.1", "", "", Mark::Secondary).noted("volts-in-use");
+pub const RANGES_IN_USE: Source = Source::new("ANSI C84.1", "", "", Mark::Secondary).noted("volts-in-use");
 
 /// Where range A stands.
-pub const RANGE_A: Source =
-    Source::new("COMAR (Maryland)", "20.50.07.02", "", Mark::Confirmed).noted("range-a");
+pub const RANGE_A: Source = Source::new("COMAR (Maryland)", "20.50.07.02", "", Mark::Confirmed).noted("range-a");
 
 #[cfg(test)]
 mod tests {

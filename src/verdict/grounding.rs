@@ -89,9 +89,7 @@ impl Protection {
     #[must_use]
     pub const fn device(self) -> Option<NodeIx> {
         match self {
-            Self::Works(device) | Self::Blind { device, .. } | Self::Doubtful { device, .. } => {
-                Some(device)
-            }
+            Self::Works(device) | Self::Blind { device, .. } | Self::Doubtful { device, .. } => Some(device),
             Self::None => None,
         }
     }
@@ -137,12 +135,7 @@ impl<'a> Grounding<'a> {
                 && joint_in_set(set) == Sure::No
                 && gfci_ahead(supply, *at) == Sure::No,
         });
-        Self {
-            supply,
-            joints: joints(plan, supply, &bonding_sockets),
-            bonding_sockets,
-            bonding_socket,
-        }
+        Self { supply, joints: joints(plan, supply, &bonding_sockets), bonding_sockets, bonding_socket }
     }
 
     /// The receptacle that the plan's bonding plug is in, or may be in.
@@ -172,11 +165,7 @@ impl<'a> Grounding<'a> {
         let blinds = |at: &NodeIx| gfci_ahead(self.supply, *at) > Sure::No;
         let mut harmed: Vec<NodeIx> = all.filter(blinds).collect();
         harmed.sort_unstable();
-        if harmed.is_empty() {
-            vec![first.at]
-        } else {
-            harmed
-        }
+        if harmed.is_empty() { vec![first.at] } else { harmed }
     }
 
     /// Whether ground-fault protection works here.
@@ -190,9 +179,7 @@ impl<'a> Grounding<'a> {
         }
         let nearest = self.supply.up(at).find(|(_, node)| node.gfci);
         match nearest.and_then(|(device, _)| Some((device, self.joint_beyond(device)?))) {
-            Some((device, (joint, Sure::Yes))) if !self.is_assumed(joint) => {
-                Protection::Blind { device, joint }
-            }
+            Some((device, (joint, Sure::Yes))) if !self.is_assumed(joint) => Protection::Blind { device, joint },
             Some((device, (joint, _))) => Protection::Doubtful { device, joint },
             None => Protection::None,
         }
@@ -238,8 +225,7 @@ impl<'a> Grounding<'a> {
     /// ground all the way, so that each of them is seen at every receptacle.
     pub(super) fn in_use(&self, refused: impl Fn(NodeIx) -> bool) -> Self {
         let mut left = self.clone();
-        left.joints
-            .retain(|(at, _)| !(self.supply.node(*at).kind.is_gear() && refused(*at)));
+        left.joints.retain(|(at, _)| !(self.supply.node(*at).kind.is_gear() && refused(*at)));
         left
     }
 
@@ -256,10 +242,7 @@ impl<'a> Grounding<'a> {
     }
 
     fn joined_where(&self, counts: impl Fn(NodeIx) -> bool) -> Sure {
-        self.joints
-            .iter()
-            .filter(|(joint, _)| counts(*joint))
-            .fold(Sure::No, |any, (_, sure)| any.or(*sure))
+        self.joints.iter().filter(|(joint, _)| counts(*joint)).fold(Sure::No, |any, (_, sure)| any.or(*sure))
     }
 
     /// Whether a bonding plug is only assumed to be there.
@@ -273,9 +256,7 @@ impl<'a> Grounding<'a> {
         let mut sockets = self.bonding_sockets.iter();
         let mut joints = self.joints.iter();
         sockets.any(|at| self.is_assumed(*at) && self.is_on_path(device, *at))
-            || joints.any(|(joint, _)| {
-                !self.is_on_path(device, *joint) && on_one_breaker(self.supply, device, *joint)
-            })
+            || joints.any(|(joint, _)| !self.is_on_path(device, *joint) && on_one_breaker(self.supply, device, *joint))
     }
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
@@ -338,9 +319,7 @@ pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
 
 /// The listed boxes that may join them, for all that is known.
 pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
-    of_boxes(plan, |it| {
-        !it.joins().is_known() && it.is_listed() == Answer::Known(true)
-    })
+    of_boxes(plan, |it| !it.joins().is_known() && it.is_listed() == Answer::Known(true))
 }
 
 /// The boxes in use of which this is so.
@@ -365,11 +344,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     }
     let harm = |outlet: &Outlet, at: NodeIx| {
         let on = |load: &&Load| load.on.as_ref() == Some(&outlet.id);
-        let loads = plan
-            .loads
-            .iter()
-            .filter(on)
-            .map(|load| usize::from(load.count));
+        let loads = plan.loads.iter().filter(on).map(|load| usize::from(load.count));
         let taken = supply.fed_from(at).count() + loads.sum::<usize>();
         let free = usize::from(outlet.plugs().1).saturating_sub(taken);
         let device = gfci_ahead(supply, at);
@@ -391,8 +366,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
 /// Where nobody looked for the buttons there may be one, which a joint here would blind as well.
 fn gfci_ahead(supply: &Supply, at: NodeIx) -> Sure {
     let devices = nodes(supply).filter(|(device, node)| {
-        (node.gfci || node.may_have_gfci)
-            && (is_on_path(supply, *device, at) || on_one_breaker(supply, *device, at))
+        (node.gfci || node.may_have_gfci) && (is_on_path(supply, *device, at) || on_one_breaker(supply, *device, at))
     });
     let sure = devices.map(|(_, node)| if node.gfci { Sure::Yes } else { Sure::Unknown });
     sure.max().unwrap_or(Sure::No)
@@ -421,9 +395,5 @@ fn is_on_path(supply: &Supply, part: NodeIx, of: NodeIx) -> bool {
 }
 
 fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {
-    supply
-        .nodes
-        .iter()
-        .enumerate()
-        .map(|(at, node)| (NodeIx(at), node))
+    supply.nodes.iter().enumerate().map(|(at, node)| (NodeIx(at), node))
 }

@@ -93,9 +93,7 @@ pub struct Refusal {
 
 /// The graver of two reasons, of equals the first: whoever reads only one reads the worst.
 fn graver(one: Option<Refusal>, other: Option<Refusal>) -> Option<Refusal> {
-    one.into_iter()
-        .chain(other)
-        .min_by_key(|refusal| refusal.cause)
+    one.into_iter().chain(other).min_by_key(|refusal| refusal.cause)
 }
 
 /// The verdicts on one supply.
@@ -152,15 +150,11 @@ impl<'a> Verdicts<'a> {
     pub fn of(plan: &Plan, supply: &'a Supply) -> Self {
         let grounding = Grounding::new(plan, supply);
         let count = supply.nodes.len();
-        let protection: Vec<Protection> = (0..count)
-            .map(|at| grounding.protection(NodeIx(at)))
-            .collect();
+        let protection: Vec<Protection> = (0..count).map(|at| grounding.protection(NodeIx(at))).collect();
         let wet = may_be_wet(plan);
         let for_campers: Vec<bool> = (supply.nodes.iter().enumerate())
             .map(|(at, node)| match node.kind {
-                NodeKind::Receptacle { shape, .. } => {
-                    supply.inside(NodeIx(at)) || for_campers(plan, &node.id, shape)
-                }
+                NodeKind::Receptacle { shape, .. } => supply.inside(NodeIx(at)) || for_campers(plan, &node.id, shape),
                 _ => false,
             })
             .collect();
@@ -174,21 +168,11 @@ impl<'a> Verdicts<'a> {
         let mut refused: Vec<Option<Refusal>> = vec![None; count];
         for (at, own) in own_causes(plan, supply).into_iter().enumerate() {
             let above = supply.nodes[at].parent.and_then(|parent| refused[parent.0]);
-            let own = own.map(|cause| Refusal {
-                cause,
-                at: NodeIx(at),
-            });
+            let own = own.map(|cause| Refusal { cause, at: NodeIx(at) });
             refused[at] = graver(above, own);
         }
-        let mut verdicts = Self {
-            supply,
-            grounding,
-            refused,
-            protection,
-            for_campers,
-            bare,
-            beyond: vec![Beyond::default(); count],
-        };
+        let mut verdicts =
+            Self { supply, grounding, refused, protection, for_campers, bare, beyond: vec![Beyond::default(); count] };
         // What hangs on a part comes after it, and says whether the part is of any use.
         for at in (0..count).rev().map(NodeIx) {
             verdicts.close(at);
@@ -239,10 +223,7 @@ impl<'a> Verdicts<'a> {
         let of_set = of_set.map(|outlet| (format!("generator.outlet.{}", outlet.id), outlet));
         let of_boxes = plan.boxes.iter().flat_map(|holder| {
             let field = |outlet: &Outlet| format!("box.{}.outlet.{}", holder.id, outlet.id);
-            holder
-                .outlets
-                .iter()
-                .map(move |outlet| (field(outlet), outlet))
+            holder.outlets.iter().map(move |outlet| (field(outlet), outlet))
         });
         let single = of_set.chain(of_boxes).filter(|(_, outlet)| {
             let at = self.supply.receptacle(&outlet.id);
@@ -272,10 +253,7 @@ impl<'a> Verdicts<'a> {
         if !self.is_receptacle(at) {
             // What speaks for a point that takes a cord with protection says why it takes nothing else.
             let beyond = self.beyond[at.0];
-            let dead_end = beyond
-                .guarded
-                .or(beyond.closed)
-                .filter(|_| !self.leads_on(at));
+            let dead_end = beyond.guarded.or(beyond.closed).filter(|_| !self.leads_on(at));
             // What it hangs on has to be put right before anything past it.
             return match self.refused(at) {
                 Some(above) if above.at != at => Some(above),
@@ -285,9 +263,7 @@ impl<'a> Verdicts<'a> {
         self.refused(at).or_else(|| {
             self.bare[at.0].then(|| Refusal {
                 cause: match self.protection(at) {
-                    Protection::Blind { .. } | Protection::Doubtful { .. } => {
-                        Cause::BlindProtection
-                    }
+                    Protection::Blind { .. } | Protection::Doubtful { .. } => Cause::BlindProtection,
                     Protection::Works(_) | Protection::None => Cause::NoProtection,
                 },
                 at,
@@ -327,16 +303,14 @@ impl<'a> Verdicts<'a> {
         let takes = |at: NodeIx| self.bare[at.0] && self.wants_device(at) && self.takes_guarded(at);
         let way = self.supply.up(at).map(|(above, _)| above);
         let way = way.take_while(|_| self.refused(at).is_none());
-        way.filter(|above| self.is_receptacle(*above) && takes(*above))
-            .last()
+        way.filter(|above| self.is_receptacle(*above) && takes(*above)).last()
     }
 
     /// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
     #[must_use]
     pub fn to_go_past(&self, at: NodeIx) -> Vec<NodeIx> {
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
-        fed.filter(|fed| self.refused(*fed).is_none() && !self.leads_on(*fed))
-            .collect()
+        fed.filter(|fed| self.refused(*fed).is_none() && !self.leads_on(*fed)).collect()
     }
 
     /// What alone may be plugged in where no appliance may, or where the bonding plug has the only socket: the cords and
@@ -348,9 +322,7 @@ impl<'a> Verdicts<'a> {
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
         let only: Vec<NodeIx> = fed.filter(|fed| closed && self.leads_on(*fed)).collect();
         let plug = self.full_of_bonding_plug(at)
-            || closed
-                && (self.bonding_socket(at))
-                    .is_some_and(|it| it.belongs || it.stays && !only.is_empty());
+            || closed && (self.bonding_socket(at)).is_some_and(|it| it.belongs || it.stays && !only.is_empty());
         (only, plug)
     }
 
@@ -383,9 +355,7 @@ impl<'a> Verdicts<'a> {
     fn wants_device(&self, at: NodeIx) -> bool {
         match self.protection[at.0] {
             Protection::None => true,
-            Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => {
-                self.is_receptacle(joint)
-            }
+            Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => self.is_receptacle(joint),
             Protection::Works(_) => false,
         }
     }
@@ -460,11 +430,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         *known = Some(known.map_or(cause, |known| known.min(cause)));
     };
     let boxes = bonded_boxes(plan);
-    let bond = if bonds_at_set(plan) + boxes.len() > 1 {
-        Cause::TwoBonds
-    } else {
-        Cause::BondInBox
-    };
+    let bond = if bonds_at_set(plan) + boxes.len() > 1 { Cause::TwoBonds } else { Cause::BondInBox };
     let hot: Vec<&Id> = plan.felt_hot().collect();
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
@@ -472,10 +438,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         if part && hot.contains(&&node.id) {
             note(ix, Cause::FeltHot);
         }
-        if matches!(
-            Overcurrent::of(plan, supply, ix),
-            Overcurrent::Unknown | Overcurrent::TooHigh { .. }
-        ) {
+        if matches!(Overcurrent::of(plan, supply, ix), Overcurrent::Unknown | Overcurrent::TooHigh { .. }) {
             note(splitter(supply, ix).unwrap_or(ix), Cause::Unprotected);
         }
         match node.kind {
@@ -509,8 +472,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
 pub(crate) fn splitter(supply: &Supply, ix: NodeIx) -> Option<NodeIx> {
     let node = supply.node(ix);
     node.parent.filter(|parent| {
-        matches!(node.kind, NodeKind::Receptacle { .. })
-            && matches!(supply.node(*parent).kind, NodeKind::Cord { .. })
+        matches!(node.kind, NodeKind::Receptacle { .. }) && matches!(supply.node(*parent).kind, NodeKind::Cord { .. })
     })
 }
 
@@ -553,9 +515,7 @@ mod tests {
         let of = |id: &&str| {
             let (part, end) = id.split_once('.').unwrap_or((id, ""));
             let part = Id::new(part).expect("an id");
-            let id = end
-                .parse()
-                .map_or_else(|_| part.clone(), |end| part.end(end));
+            let id = end.parse().map_or_else(|_| part.clone(), |end| part.end(end));
             let verdict = report.verdict(&id)?;
             Some((verdict.admits, verdict.why.as_ref().map(|why| why.code)))
         };
@@ -582,10 +542,7 @@ mod tests {
         // With a GFCI in the cord, its ends may be used, and the outlet for the cord alone.
         let guard = SPLITTER.replace("coiled = false", "coiled = false\ngfci = true");
         let named = Some((Admits::Named, Some("SHOCK001")));
-        assert_eq!(
-            admits(&[("[[box]]", &guard), bare], &ids),
-            [named, EVERYTHING, EVERYTHING]
-        );
+        assert_eq!(admits(&[("[[box]]", &guard), bare], &ids), [named, EVERYTHING, EVERYTHING]);
     }
 
     /// A compressor with a locking plug, in an outlet that campers and boxes use as well, without a GFCI on wet ground:
@@ -601,17 +558,13 @@ mod tests {
         ];
         let at_twist = ("on = \"left\" # kettle", "on = \"twist\"");
         let nowhere = ("on = \"left\" # kettle", "");
-        let twist =
-            |more: &[(&str, &str)]| admits(&[&compressor[..], more].concat(), &["twist"])[0];
+        let twist = |more: &[(&str, &str)]| admits(&[&compressor[..], more].concat(), &["twist"])[0];
         let guarded = Some((Admits::Guarded, Some("SHOCK001")));
         assert_eq!(twist(&[at_twist]), guarded);
         assert_eq!(twist(&[nowhere]), guarded);
         let damp = ("ground = \"wet\"", "ground = \"damp\"");
         assert_eq!(twist(&[at_twist, damp]), EVERYTHING);
-        assert_eq!(
-            twist(&[at_twist, ("gfci = false # twist", "gfci = true")]),
-            EVERYTHING
-        );
+        assert_eq!(twist(&[at_twist, ("gfci = false # twist", "gfci = true")]), EVERYTHING);
         let camper = [
             ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
             ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
@@ -629,10 +582,7 @@ mod tests {
         let nothing = Some((Admits::Nothing, Some("OVER001")));
         let ids = ["long", "box", "left", "right"];
         assert_eq!(admits(&[left, right], &ids)[1..], [nothing; 3]);
-        assert_eq!(
-            admits(&[left], &ids),
-            [EVERYTHING, EVERYTHING, nothing, EVERYTHING]
-        );
+        assert_eq!(admits(&[left], &ids), [EVERYTHING, EVERYTHING, nothing, EVERYTHING]);
     }
 
     /// Of a box on wet ground one receptacle has a breaker too big for it, and the other no GFCI: for a cord with one
@@ -653,23 +603,12 @@ mod tests {
     #[test]
     fn what_holds_the_bonding_plug_takes_nothing_else() {
         let twist = |sockets: u8, ground: &'static str| {
-            let plug = (
-                "bonding_plug = false",
-                "bonding_plug = true\nbonding_plug_in = \"front\"",
-            );
+            let plug = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
             let one = format!("gfci = false\nsockets = {sockets}");
             let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
             let ground = ("ground = \"wet\"", ground);
-            admits(
-                &[
-                    plug,
-                    floating,
-                    ground,
-                    ("gfci = true # front", one.as_str()),
-                ],
-                &["front"],
-            )[0]
-            .map(|(admits, _)| admits)
+            admits(&[plug, floating, ground, ("gfci = true # front", one.as_str())], &["front"])[0]
+                .map(|(admits, _)| admits)
         };
         for ground in ["ground = \"dry\"", "ground = \"damp\"", "ground = \"wet\""] {
             assert_eq!(twist(1, ground), Some(Admits::Named), "{ground}");
@@ -681,12 +620,7 @@ mod tests {
     /// only told of.
     #[test]
     fn a_box_that_nobody_knows_is_as_bad_as_a_bonded_one() {
-        let bond = |bond, listed| {
-            admits(
-                &[("bond = false", bond), ("listed = true", listed)],
-                &["box", "left"],
-            )
-        };
+        let bond = |bond, listed| admits(&[("bond = false", bond), ("listed = true", listed)], &["box", "left"]);
         let nothing = [Some((Admits::Nothing, Some("SHOCK004"))); 2];
         for bonded in ["bond = true", "bond = \"unknown\"", ""] {
             for listed in ["listed = false", "listed = \"unknown\"", ""] {
@@ -713,10 +647,7 @@ mod tests {
     #[test]
     fn what_may_lack_240_volts_is_not_to_be_used() {
         let volts = |volts| {
-            let shape = (
-                "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
-                "shape = \"6-20R\"\nbreaker = \"20 A\"",
-            );
+            let shape = ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\"");
             admits(&[("voltage = \"120 V\"", volts), shape], &["front", "left"])
         };
         let nothing = Some((Admits::Nothing, Some("FIT003")));
@@ -737,10 +668,7 @@ mod tests {
         let nothing = Some((Admits::Nothing, Some("FIT001")));
         assert_eq!(admits(&[second], &ids), [EVERYTHING, nothing, nothing]);
         let in_the_bin = SECOND.replace("from = \"long\"\n", "");
-        assert_eq!(
-            admits(&[(second.0, &in_the_bin)], &ids),
-            [EVERYTHING, None, None]
-        );
+        assert_eq!(admits(&[(second.0, &in_the_bin)], &ids), [EVERYTHING, None, None]);
     }
 
     /// A bonding plug behind the GFCI of its outlet: a cord with a GFCI of its own may go in, and once it is in, the
@@ -748,14 +676,8 @@ mod tests {
     #[test]
     fn a_cord_with_a_gfci_may_go_beside_a_bonding_plug() {
         let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
-        let plug = (
-            "bonding_plug = false",
-            "bonding_plug = true\nbonding_plug_in = \"front\"",
-        );
-        assert_eq!(
-            admits(&[floating, plug], &["front"]),
-            [Some((Admits::Guarded, Some("SHOCK013")))]
-        );
+        let plug = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        assert_eq!(admits(&[floating, plug], &["front"]), [Some((Admits::Guarded, Some("SHOCK013")))]);
         let cord = "[[cord]]\nid = \"safe\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
              wire = \"14 AWG\"\nconductors = 3\nlength = \"2 ft\"\noutdoor = true\ngfci = true\n[[box]]";
         for (plug, named) in [(vec![floating, plug], true), (vec![], false)] {
@@ -777,27 +699,16 @@ mod tests {
     #[test]
     fn what_must_hold_for_a_part_is_in_its_verdict() {
         let only_if = |edits: &[(&str, &str)]| {
-            let verdict = report(edits)
-                .verdict(&Id::new("long").expect("an id"))
-                .cloned();
+            let verdict = report(edits).verdict(&Id::new("long").expect("an id")).cloned();
             verdict.expect("a verdict").only_if
         };
         let amps = crate::quantity::Current::from_milliamps(30_000);
         let camper = [
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            (
-                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
-                "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
-            ),
-            (
-                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
-                "plug = \"14-50P\"\nends = [\"TT-30R\"] # long",
-            ),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"14-50R\"\nbreaker = \"50 A\" # twist"),
+            ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long", "plug = \"14-50P\"\nends = [\"TT-30R\"] # long"),
             ("from = \"long\"\ninlet", "inlet"),
-            (
-                "plug = \"5-15P\" # kettle\non = \"left\" # kettle",
-                "plug = \"TT-30P\"\non = \"long\" # kettle",
-            ),
+            ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"TT-30P\"\non = \"long\" # kettle"),
             ("on = \"right\" # fan", "on = \"front\""),
         ];
         assert_eq!(only_if(&camper), Some(OnlyIf::CamperMain { amps }));
@@ -814,10 +725,7 @@ mod tests {
         // A coil leaves it less than this generator gives.
         let coiled = ("coiled = false # long", "coiled = true");
         assert_eq!(only_if(&[&small[..], &[coiled]].concat()), None);
-        let twenty = (
-            "from = \"twist\"\nplug = \"L5-30P\" # long",
-            "from = \"front\"\nplug = \"5-15P\"",
-        );
+        let twenty = ("from = \"twist\"\nplug = \"L5-30P\" # long", "from = \"front\"\nplug = \"5-15P\"");
         assert_eq!(only_if(&[&small[..], &[twenty]].concat()), None);
         // A generator that gives more: not to be used at all.
         assert_eq!(only_if(&small[3..]), None);
@@ -833,21 +741,13 @@ mod tests {
         let ids = ["long", "box"];
         let two_wires = ("conductors = 3", "conductors = 2");
         assert_eq!(admits(&[no_cord], &ids), [None, None]);
-        assert_eq!(
-            admits(&[no_cord, two_wires], &ids),
-            [nothing("CORD004"), None]
-        );
+        assert_eq!(admits(&[no_cord, two_wires], &ids), [nothing("CORD004"), None]);
         let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
         let right = ("breaker = \"15 A\" # right", "breaker = \"30 A\"");
         assert_eq!(admits(&[no_box, left], &ids)[1..], [None]);
-        assert_eq!(
-            admits(&[no_box, left, right], &ids)[1..],
-            [nothing("OVER001")]
-        );
+        assert_eq!(admits(&[no_box, left, right], &ids)[1..], [nothing("OVER001")]);
         let report = report(&[no_box, left, right]);
-        let why = report
-            .refused(&Id::new("box").expect("an id"))
-            .expect("refused");
+        let why = report.refused(&Id::new("box").expect("an id")).expect("refused");
         assert!(report.told_by(why).is_some());
         assert!(report.findings.iter().all(|it| it.code != "OVER001"));
     }

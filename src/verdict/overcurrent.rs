@@ -90,19 +90,13 @@ impl Overcurrent {
         let by_breaker = Self::by_breaker(plan, supply, ix);
         let needed = !matches!(by_breaker, Self::NotNeeded | Self::Breaker(_));
         let spared = |own: OwnLimit| own.spares(stands(plan, supply, ix));
-        if needed && own_limit(plan, supply).is_some_and(spared) {
-            Self::Source
-        } else {
-            by_breaker
-        }
+        if needed && own_limit(plan, supply).is_some_and(spared) { Self::Source } else { by_breaker }
     }
 
     /// The same, whatever the generator can give.
     fn by_breaker(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
         let node = supply.node(ix);
-        if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
-            || node.reason == LimitReason::NotFed
-        {
+        if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. }) || node.reason == LimitReason::NotFed {
             return Self::NotNeeded;
         }
         let breaker = node.protected_at.map(|(_, breaker)| breaker);
@@ -119,16 +113,12 @@ impl Overcurrent {
             // It is its maker's, and its plug and inlet are judged.
             NodeKind::Receptacle { .. } if supply.inside(ix) => Self::NotNeeded,
             NodeKind::Receptacle { shape, sockets }
-                if matches!(shape.0, Configuration::N5_15 | Configuration::N1_15)
-                    && breaker <= CORD_SET_CIRCUIT =>
+                if matches!(shape.0, Configuration::N5_15 | Configuration::N1_15) && breaker <= CORD_SET_CIRCUIT =>
             {
-                let at_cord_end = node
-                    .parent
-                    .filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
+                let at_cord_end =
+                    node.parent.filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
                 match at_cord_end {
-                    Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => {
-                        allowed(Allowance::CordSet)
-                    }
+                    Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => allowed(Allowance::CordSet),
                     // The cord itself is found; its end need not be.
                     Some(_) => Self::TooHigh { breaker },
                     None if fewest_plugs(plan, &node.id) > 1
@@ -136,15 +126,10 @@ impl Overcurrent {
                     {
                         allowed(Allowance::Receptacles)
                     }
-                    None => Self::Single {
-                        breaker,
-                        sure: sockets == 1,
-                    },
+                    None => Self::Single { breaker, sure: sockets == 1 },
                 }
             }
-            NodeKind::Cord { .. }
-                if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
-            {
+            NodeKind::Cord { .. } if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) => {
                 allowed(Allowance::CordSet)
             }
             NodeKind::Inlet { .. } | NodeKind::Wiring
@@ -153,9 +138,7 @@ impl Overcurrent {
                 allowed(Allowance::CordSet)
             }
             _ => match only_a_camper(plan, supply, ix) {
-                Some(sure) if breaker <= Configuration::N14_50.rating() => {
-                    Self::Camper { breaker, sure }
-                }
+                Some(sure) if breaker <= Configuration::N14_50.rating() => Self::Camper { breaker, sure },
                 _ => Self::TooHigh { breaker },
             },
         }
@@ -163,10 +146,7 @@ impl Overcurrent {
 
     /// Whether it is shown that the part is protected.
     pub(crate) const fn holds(self) -> bool {
-        matches!(
-            self,
-            Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. }
-        )
+        matches!(self, Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. })
     }
 }
 
@@ -187,17 +167,11 @@ impl OnlyIf {
     /// Of a cord or box, or of an end of a cord.
     pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<Self> {
         let node = supply.node(ix);
-        let part = if node.kind.is_gear() {
-            ix
-        } else {
-            super::splitter(supply, ix)?
-        };
+        let part = if node.kind.is_gear() { ix } else { super::splitter(supply, ix)? };
         [ix, part].into_iter().find_map(|at| {
             let amps = supply.node(at).laid_out;
             match Overcurrent::of(plan, supply, at) {
-                Overcurrent::Camper { .. } => Some(Self::CamperMain {
-                    amps: amps.min(node.laid_out),
-                }),
+                Overcurrent::Camper { .. } => Some(Self::CamperMain { amps: amps.min(node.laid_out) }),
                 Overcurrent::Source => matches!(
                     Overcurrent::by_breaker(plan, supply, at),
                     Overcurrent::TooHigh { .. } | Overcurrent::Camper { .. }
@@ -262,8 +236,7 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<bool> {
 fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
     supply.receptacles().any(|(ix, node, ..)| {
-        node.protected_at.map(|(ix, _)| ix) == breaker
-            && supply.up(ix).all(|(above, _)| above != receptacle)
+        node.protected_at.map(|(ix, _)| ix) == breaker && supply.up(ix).all(|(above, _)| above != receptacle)
     })
 }
 

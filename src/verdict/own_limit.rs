@@ -45,10 +45,7 @@ pub(crate) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
         let all = Power::from_milliwatts(power.milliwatts().saturating_mul(set.sets()));
         Current::of_load(all, Ratio::from_permille(1000), supply.volts)
     };
-    Some(OwnLimit {
-        hours: amps(hours),
-        peak: amps(peak.max(hours)),
-    })
+    Some(OwnLimit { hours: amps(hours), peak: amps(peak.max(hours)) })
 }
 
 #[cfg(test)]
@@ -71,18 +68,12 @@ mod tests {
             ("altitude = \"0 ft\"", "altitude = \"9000 ft\""),
             ("altitude = \"0 ft\"", "altitude = \"unknown\""),
             ("air = \"59 °F\"", "air = \"110 °F\""),
-            (
-                "fuel = \"gasoline\"",
-                "fuel = \"propane\"\nrated_on = \"gasoline\"",
-            ),
+            ("fuel = \"gasoline\"", "fuel = \"propane\"\nrated_on = \"gasoline\""),
         ] {
             assert_eq!(own(&[edit]), Some((30_000, 37_500)), "{edit:?}");
         }
         // Nobody said what it keeps up: then all of its peak.
-        assert_eq!(
-            own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]),
-            Some((37_500, 37_500))
-        );
+        assert_eq!(own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]), Some((37_500, 37_500)));
         assert_eq!(own(&[("peak = \"4500 W\"", "")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = \"unknown\"")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = false")]), None);
@@ -93,10 +84,7 @@ mod tests {
     fn legs_and_kits_stop_nothing() {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
         assert_eq!(own(&[two_legs]), Some((30_000, 37_500)));
-        let joined = (
-            "inverter = true",
-            "inverter = true\nparallel = { sets = 2, limit = \"40 A\", kit = true }",
-        );
+        let joined = ("inverter = true", "inverter = true\nparallel = { sets = 2, limit = \"40 A\", kit = true }");
         assert_eq!(own(&[joined]), Some((60_000, 75_000)));
     }
 
@@ -104,16 +92,10 @@ mod tests {
     #[test]
     fn a_part_stands_what_its_own_breaker_would_let_pass() {
         let amps = Current::from_milliamps;
-        for (hours, peak, stands) in [
-            (15_000, 20_250, true),
-            (14_300, 18_400, true),
-            (15_001, 20_250, false),
-            (15_000, 20_251, false),
-        ] {
-            let own = OwnLimit {
-                hours: amps(hours),
-                peak: amps(peak),
-            };
+        for (hours, peak, stands) in
+            [(15_000, 20_250, true), (14_300, 18_400, true), (15_001, 20_250, false), (15_000, 20_251, false)]
+        {
+            let own = OwnLimit { hours: amps(hours), peak: amps(peak) };
             assert_eq!(own.spares(amps(15_000)), stands, "{own:?}");
             let least = own.least_rating();
             assert!(own.spares(least) && !own.spares(least - amps(1)), "{own:?}");

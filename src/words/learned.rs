@@ -45,10 +45,7 @@ impl Words {
         };
         let why = self.with(key, [("parts", parts.into())]);
         let instead = match unclear {
-            Unclear::NoAmps(id) => self.with(
-                "learned-say-amps",
-                [("plan", plan.into()), ("id", id.as_str().into())],
-            ),
+            Unclear::NoAmps(id) => self.with("learned-say-amps", [("plan", plan.into()), ("id", id.as_str().into())]),
             _ => self.text("learned-say"),
         };
         (why, instead)

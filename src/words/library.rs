@@ -40,9 +40,7 @@ pub struct Folder {
 impl Folder {
     /// The rules' pages, by the codes of the rules.
     pub(super) fn pages(&self) -> impl Iterator<Item = (&str, &Cow<'static, str>)> {
-        self.files
-            .iter()
-            .filter_map(|(name, text)| Some((page_code(name)?, text)))
+        self.files.iter().filter_map(|(name, text)| Some((page_code(name)?, text)))
     }
 
     /// The messages of the files, and not what the folder says of itself.
@@ -126,9 +124,7 @@ impl Library {
 
     /// Every folder by its tag.
     pub fn folders(&self) -> impl Iterator<Item = (&str, &Folder)> {
-        self.folders
-            .iter()
-            .map(|(tag, folder)| (tag.as_str(), folder))
+        self.folders.iter().map(|(tag, folder)| (tag.as_str(), folder))
     }
 
     /// A folder by its tag.
@@ -138,9 +134,7 @@ impl Library {
 
     /// The tags that can be asked for.
     pub fn offered(&self) -> impl Iterator<Item = &str> {
-        self.folders()
-            .filter(|(_, folder)| folder.complete())
-            .map(|(tag, _)| tag)
+        self.folders().filter(|(_, folder)| folder.complete()).map(|(tag, _)| tag)
     }
 
     /// What speaks to a reader of that language and region; nothing if no complete folder does.
@@ -168,24 +162,16 @@ impl Library {
         let region = tag.region.as_ref().map_or("", |region| region.as_str());
         let variant = self
             .folders()
-            .filter(|(name, _)| {
-                name.strip_prefix(base)
-                    .is_some_and(|rest| rest.starts_with('-'))
-            })
+            .filter(|(name, _)| name.strip_prefix(base).is_some_and(|rest| rest.starts_with('-')))
             .filter(usable)
             .find(|(_, folder)| folder.regions().any(|its| its == region));
-        Some(Chain {
-            tag,
-            folders: [(base, whole)].into_iter().chain(variant).collect(),
-        })
+        Some(Chain { tag, folders: [(base, whole)].into_iter().chain(variant).collect() })
     }
 }
 
 /// The code of the rule whose page a file is.
 pub(super) fn page_code(name: &str) -> Option<&str> {
-    name.strip_prefix(PAGES)?
-        .strip_prefix('/')?
-        .strip_suffix(".md")
+    name.strip_prefix(PAGES)?.strip_prefix('/')?.strip_suffix(".md")
 }
 
 /// The messages of a small file that are plain text.
@@ -221,22 +207,10 @@ mod tests {
     fn library() -> Library {
         let mut library = Library::default();
         let mut add = |tag: &str, about: &'static str| library.add(tag, ABOUT, about);
-        add(
-            "en",
-            "language-state = complete\nlanguage-stands-for = en-US\n",
-        );
-        add(
-            "fr",
-            "language-state = complete\nlanguage-stands-for = fr-CA\n",
-        );
-        add(
-            "fr-FR",
-            "language-state = complete\nlanguage-regions = FR BE CH\n",
-        );
-        add(
-            "de",
-            "language-state = draft\nlanguage-stands-for = de-DE\n",
-        );
+        add("en", "language-state = complete\nlanguage-stands-for = en-US\n");
+        add("fr", "language-state = complete\nlanguage-stands-for = fr-CA\n");
+        add("fr-FR", "language-state = complete\nlanguage-regions = FR BE CH\n");
+        add("de", "language-state = draft\nlanguage-stands-for = de-DE\n");
         library
     }
 
@@ -268,9 +242,6 @@ mod tests {
         assert_eq!(chosen("it"), None);
         assert_eq!(chosen("no tag at all"), None);
         assert!(library().draft_chain("de-AT").is_some());
-        assert_eq!(
-            library().offered().collect::<Vec<_>>(),
-            ["en", "fr", "fr-FR"]
-        );
+        assert_eq!(library().offered().collect::<Vec<_>>(), ["en", "fr", "fr-FR"]);
     }
 }

@@ -51,11 +51,7 @@ impl Words {
         }
         let text = self.with(
             key,
-            [
-                ("wanted", wanted.into()),
-                ("running", running.into()),
-                ("count", answer.running.len().into()),
-            ],
+            [("wanted", wanted.into()), ("running", running.into()), ("count", answer.running.len().into())],
         );
         paragraph(&mut out, "", &text, width);
         self.reasons(&mut out, report, answer, width);
@@ -88,21 +84,12 @@ impl Words {
         if !answer.dangers.is_empty() {
             let mut codes = answer.dangers.clone();
             codes.dedup();
-            say(self.with(
-                "may-dangers",
-                [
-                    ("count", answer.dangers.len().into()),
-                    ("codes", self.list(&codes).into()),
-                ],
-            ));
+            say(self.with("may-dangers", [("count", answer.dangers.len().into()), ("codes", self.list(&codes).into())]));
         }
         let mut no_place: BTreeMap<(&str, &[Id]), Vec<Id>> = BTreeMap::new();
         for lost in &report.figures.sharing.unplaced {
             if answer.no_place.contains(&lost.load) {
-                no_place
-                    .entry((lost.reason, &lost.free))
-                    .or_default()
-                    .push(lost.load.clone());
+                no_place.entry((lost.reason, &lost.free)).or_default().push(lost.load.clone());
             }
         }
         for ((reason, free), loads) in no_place {
@@ -123,10 +110,7 @@ impl Words {
         if !answer.taken.is_empty() {
             say(self.with(
                 "may-taken",
-                [
-                    ("names", self.set_quoted(report, &answer.taken).into()),
-                    ("count", answer.taken.len().into()),
-                ],
+                [("names", self.set_quoted(report, &answer.taken).into()), ("count", answer.taken.len().into())],
             ));
         }
         for over in answer.over.iter().take(SHOWN) {
@@ -155,30 +139,21 @@ impl Words {
         if fits && !answer.dangers.is_empty() {
             say(self.text("may-but-amps"));
         }
-        let starting_only = answer
-            .over
-            .iter()
-            .all(|over| over.passed == Passed::Starting);
+        let starting_only = answer.over.iter().all(|over| over.passed == Passed::Starting);
         if !answer.over.is_empty() && starting_only && !answer.order.is_empty() {
             say(self.text("may-order-only"));
         }
     }
 
     fn over(&self, report: &Report, over: &Over, alone: bool) -> String {
-        let at = if over.set {
-            self.text("may-the-set")
-        } else {
-            self.with("may-part", [("id", over.at.as_str().into())])
-        };
+        let at =
+            if over.set { self.text("may-the-set") } else { self.with("may-part", [("id", over.at.as_str().into())]) };
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
-        let one_leg = |amps: Current| {
-            FluentValue::from(self.amps_of("amps-one-leg", amps, over.legs, Show::Demand))
-        };
+        let one_leg = |amps: Current| FluentValue::from(self.amps_of("amps-one-leg", amps, over.legs, Show::Demand));
         // Whoever subtracts the two that are told gets the third.
         let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
-        let told =
-            asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
+        let told = asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
         let told = Current::from_milliamps(100 * told.max(1));
         self.with(
             match over.passed {
@@ -191,10 +166,7 @@ impl Words {
                 ("at", at.into()),
                 ("by", by.into()),
                 ("asks", one_leg(over.asks)),
-                (
-                    "limit",
-                    self.amps_on(over.limit, over.legs, Show::Capacity).into(),
-                ),
+                ("limit", self.amps_on(over.limit, over.legs, Show::Capacity).into()),
                 ("over", self.amount(told, Show::Demand).into()),
                 ("of", if over.set { "set" } else { "part" }.into()),
             ],
@@ -213,11 +185,7 @@ impl Words {
 
     fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
         let _ = writeln!(out, "\n{}", self.text("may-order"));
-        let two_legs = report
-            .figures
-            .limits
-            .iter()
-            .any(|limit| limit.legs.len() > 1);
+        let two_legs = report.figures.limits.iter().any(|limit| limit.legs.len() > 1);
         for (number, step) in answer.order.iter().enumerate() {
             let text = self.with(
                 "may-order-step",
@@ -238,16 +206,7 @@ impl Words {
                 "may-meter-breaker",
                 [
                     ("breaker", reading.breaker.as_str().into()),
-                    (
-                        "amps",
-                        self.amps_of(
-                            "amps-both-at-most",
-                            reading.amps,
-                            reading.legs,
-                            Show::Demand,
-                        )
-                        .into(),
-                    ),
+                    ("amps", self.amps_of("amps-both-at-most", reading.amps, reading.legs, Show::Demand).into()),
                 ],
             );
             paragraph(out, "  ", &text, width);

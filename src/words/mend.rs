@@ -18,9 +18,7 @@ impl Words {
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
         // Where a thing goes is an id, or "where the card shows": only the id is quoted.
-        if let ("move" | "take-turns", Some(Value::Name(id))) =
-            (repair.key, repair.values.get("to"))
-        {
+        if let ("move" | "take-turns", Some(Value::Name(id))) = (repair.key, repair.values.get("to")) {
             let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
             args.set("to", FluentValue::from(quoted));
         }
@@ -51,41 +49,24 @@ impl Words {
         if effect.stopped {
             return left.unwrap_or_default();
         }
-        let text = self.text(if effect.proven {
-            "mend-proven"
-        } else {
-            "mend-unproven"
-        });
+        let text = self.text(if effect.proven { "mend-proven" } else { "mend-unproven" });
         left.map_or(text.clone(), |left| format!("{text} {left}"))
     }
 
     /// What is known of a change that would clear the rest: none, or not all were tried.
     const fn of_the_rest(effect: &Effect) -> &'static str {
-        if effect.stopped {
-            "mend-stopped"
-        } else {
-            "mend-left"
-        }
+        if effect.stopped { "mend-stopped" } else { "mend-left" }
     }
 
     /// That people have to do it, and what is before the engine starts.
     pub fn by_hand(&self, effect: &Effect) -> String {
-        self.text(if effect.after.dangers == 0 {
-            "mend-people"
-        } else {
-            "mend-people-left"
-        })
+        self.text(if effect.after.dangers == 0 { "mend-people" } else { "mend-people-left" })
     }
 
     /// Each danger and warning that stays, with the words before it.
     fn left(&self, effect: &Effect) -> Vec<(String, String)> {
-        let titles = effect
-            .left
-            .iter()
-            .map(|finding| self.finding(finding, &effect.loads).title);
-        titles
-            .map(|title| (self.text("mend-stays"), title))
-            .collect()
+        let titles = effect.left.iter().map(|finding| self.finding(finding, &effect.loads).title);
+        titles.map(|title| (self.text("mend-stays"), title)).collect()
     }
 
     /// The repairs of a report with before and after, wrapped to `width` columns.
@@ -96,17 +77,11 @@ impl Words {
         };
         let mut out = String::new();
         let fill = |out: &mut String, first: &str, rest: &str, text: &str| {
-            let options = wrapping(width)
-                .initial_indent(first)
-                .subsequent_indent(rest);
+            let options = wrapping(width).initial_indent(first).subsequent_indent(rest);
             let _ = writeln!(out, "{}", textwrap::fill(text, options));
         };
         if sharing.repairs.is_empty() {
-            let key = if effect.before.clear() {
-                "mend-nothing"
-            } else {
-                Self::of_the_rest(effect)
-            };
+            let key = if effect.before.clear() { "mend-nothing" } else { Self::of_the_rest(effect) };
             fill(&mut out, "", "", &self.text(key));
             if effect.turns {
                 fill(&mut out, "", "", &self.text("mend-turns"));
@@ -130,10 +105,7 @@ impl Words {
         let counts = [
             ("how", how.into()),
             ("all", dangers.into()),
-            (
-                "cleared",
-                dangers.saturating_sub(effect.after.dangers).into(),
-            ),
+            ("cleared", dangers.saturating_sub(effect.after.dangers).into()),
         ];
         fill(&mut out, "", "", &self.with("mend-title", counts));
         for (number, repair) in sharing.repairs.iter().enumerate() {
@@ -141,10 +113,7 @@ impl Words {
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);
         }
         out.push('\n');
-        let rows = [
-            ("mend-before", &effect.before),
-            ("mend-after", &effect.after),
-        ];
+        let rows = [("mend-before", &effect.before), ("mend-after", &effect.after)];
         let rows = rows.map(|(key, tally)| (self.text(key), self.tally(tally)));
         let unplaced = effect.unplaced.iter().map(|lost| {
             let load = name_of(lost.load.as_str(), &effect.loads);
@@ -157,11 +126,7 @@ impl Words {
         });
         let rows = rows.into_iter().chain(turns).chain(unplaced);
         let rows: Vec<(String, String)> = rows.chain(self.left(effect)).collect();
-        let column = rows
-            .iter()
-            .map(|(label, _)| textwrap::core::display_width(label))
-            .max()
-            .unwrap_or(0);
+        let column = rows.iter().map(|(label, _)| textwrap::core::display_width(label)).max().unwrap_or(0);
         // On a narrow screen a label has a line of its own.
         let beside = 2 * (column + 4) <= width;
         for (label, text) in rows {
@@ -201,10 +166,7 @@ mod tests {
         effect.loads[0].name = "Half as big".to_owned();
         report.figures.sharing.mended = Some(effect);
         let told = Words::english().repairs(&report, 80);
-        assert!(
-            told.contains("Half as big") && !told.contains(&load.name),
-            "{told}"
-        );
+        assert!(told.contains("Half as big") && !told.contains(&load.name), "{told}");
     }
 
     #[test]
@@ -228,10 +190,7 @@ mod tests {
             let phrase = words.text("change-by-the-card");
             let word = "change-by-the-card";
             let text = words.repair(&repair(Value::Word { word }), &[]);
-            assert!(
-                text.contains(&phrase) && !text.contains(&format!("“{phrase}")),
-                "{text}"
-            );
+            assert!(text.contains(&phrase) && !text.contains(&format!("“{phrase}")), "{text}");
         }
     }
 }

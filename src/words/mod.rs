@@ -28,8 +28,7 @@ use unic_langid::LanguageIdentifier;
 use crate::plan::{Id, Leg, Span};
 use crate::quantity::{Amount, Current, Unit};
 use crate::report::{
-    Assumption, Finding, LoadFacts, Look, Marking, Next, Property, Report, Signal, Trouble, Value,
-    Values,
+    Assumption, Finding, LoadFacts, Look, Marking, Next, Property, Report, Signal, Trouble, Value, Values,
 };
 use crate::tables::cooling;
 use crate::tables::emergency::CALL;
@@ -57,9 +56,7 @@ pub struct Words {
 
 impl std::fmt::Debug for Words {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("Words")
-            .field("language", &self.language)
-            .finish_non_exhaustive()
+        f.debug_struct("Words").field("language", &self.language).finish_non_exhaustive()
     }
 }
 
@@ -149,12 +146,11 @@ impl Words {
         let mut faults = Vec::new();
         for (at, (tag, folder)) in chain.folders.iter().enumerate() {
             for (name, text) in folder.messages() {
-                let resource = FluentResource::try_new(text.clone().into_owned()).unwrap_or_else(
-                    |(partial, errors)| {
+                let resource =
+                    FluentResource::try_new(text.clone().into_owned()).unwrap_or_else(|(partial, errors)| {
                         faults.push(format!("{tag}/{name}: {errors:?}"));
                         partial
-                    },
-                );
+                    });
                 if at > 0 {
                     bundle.add_resource_overriding(resource);
                 } else if let Err(errors) = bundle.add_resource(resource) {
@@ -203,11 +199,7 @@ impl Words {
     }
 
     /// A message with values, which are texts already or whole numbers that choose a plural.
-    pub fn with<'a>(
-        &self,
-        key: &str,
-        args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>,
-    ) -> String {
+    pub fn with<'a>(&self, key: &str, args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>) -> String {
         self.format(key, &args.into_iter().collect())
     }
 
@@ -238,14 +230,8 @@ impl Words {
         };
         let mut errors = Vec::new();
         let args = self.with_figures(args);
-        let text = self
-            .bundle
-            .format_pattern(pattern, Some(&args), &mut errors);
-        if errors.is_empty() {
-            Ok(text.into_owned())
-        } else {
-            Err(format!("{key}: {errors:?}"))
-        }
+        let text = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
+        if errors.is_empty() { Ok(text.into_owned()) } else { Err(format!("{key}: {errors:?}")) }
     }
 
     /// The values of a message and the figures that any message may name.
@@ -262,11 +248,7 @@ impl Words {
         let args = &self.with_figures(args);
         self.pattern(key).map_or_else(
             || key.to_owned(),
-            |pattern| {
-                self.bundle
-                    .format_pattern(pattern, Some(args), &mut Vec::new())
-                    .into_owned()
-            },
+            |pattern| self.bundle.format_pattern(pattern, Some(args), &mut Vec::new()).into_owned(),
         )
     }
 
@@ -388,9 +370,7 @@ impl Words {
                 self.any_of(names_of(ids, loads).into_iter()).into()
             }
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
-            Value::Time(_) | Value::Hours(_) | Value::Word { .. } | Value::Shapes(_) => {
-                self.value(value).into()
-            }
+            Value::Time(_) | Value::Hours(_) | Value::Word { .. } | Value::Shapes(_) => self.value(value).into(),
         }
     }
 
@@ -403,10 +383,7 @@ impl Words {
             let count = shapes.iter().filter(|it| *it == shape).count();
             let counted = match count {
                 1 => name,
-                _ => self.with(
-                    "print-several",
-                    [("name", name.into()), ("count", count.into())],
-                ),
+                _ => self.with("print-several", [("name", name.into()), ("count", count.into())]),
             };
             if !told.contains(&counted) {
                 told.push(counted);
@@ -431,24 +408,18 @@ impl Words {
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
-        let mut args: FluentArgs<'a> = values
-            .iter()
-            .map(|(name, value)| (*name, self.named(name, value, loads)))
-            .collect();
+        let mut args: FluentArgs<'a> =
+            values.iter().map(|(name, value)| (*name, self.named(name, value, loads))).collect();
         // Whoever subtracts what is told gets what is told.
         let told = |name| match values.get(name) {
             Some(Value::Amount(amount)) => Some(as_told(name, *amount)),
             _ => None,
         };
-        if let (Some(over), Some(demand), Some(limit)) =
-            (told("over"), told("demand"), told("limit"))
+        if let (Some(over), Some(demand), Some(limit)) = (told("over"), told("demand"), told("limit"))
             && over.unit == demand.unit
             && over.unit == limit.unit
         {
-            let over = Amount {
-                amount: demand.amount - limit.amount,
-                unit: over.unit,
-            };
+            let over = Amount { amount: demand.amount - limit.amount, unit: over.unit };
             args.set("over", FluentValue::from(self.amount(over, Show::Exact)));
         }
         args
@@ -462,12 +433,7 @@ impl Words {
     }
 
     /// The same with what is done to others of its rule as well: the remedy names the first thing of each.
-    fn finding_with(
-        &self,
-        finding: &Finding,
-        others: &[&Finding],
-        loads: &[LoadFacts],
-    ) -> FindingText {
+    fn finding_with(&self, finding: &Finding, others: &[&Finding], loads: &[LoadFacts]) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
             args.set(*name, self.named(name, value, loads));
@@ -496,11 +462,7 @@ impl Words {
         // A guess is not told as a fact; some say themselves that nobody knows.
         let assumed = finding.guessed() && !UNKNOWN_TOLD.contains(&finding.fix.key);
         let told = |key: &str, name: &'static str, text: String| {
-            if assumed {
-                self.with(key, [(name, text.into())])
-            } else {
-                text
-            }
+            if assumed { self.with(key, [(name, text.into())]) } else { text }
         };
         let title = self.format(finding.code, &args);
         let why = self.format(&format!("{}.why", finding.code), &args);
@@ -515,11 +477,7 @@ impl Words {
             title: told("trouble-assumed", "title", title),
             why: told("trouble-assumed-why", "why", why),
             fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &args),
-            sources: finding
-                .sources
-                .iter()
-                .map(|source| self.source(source))
-                .collect(),
+            sources: finding.sources.iter().map(|source| self.source(source)).collect(),
             also: Vec::new(),
             look,
         }
@@ -541,10 +499,7 @@ impl Words {
             .into_iter()
             .map(|finding| {
                 let title = self.finding(finding, loads).title;
-                self.with(
-                    "trouble-also",
-                    [("title", title.into()), ("code", finding.code.into())],
-                )
+                self.with("trouble-also", [("title", title.into()), ("code", finding.code.into())])
             })
             .collect();
         Some(text)
@@ -552,18 +507,14 @@ impl Words {
 
     /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
     pub fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
-        let quoted: Vec<String> = ids
-            .map(|id| self.with("id-quoted", [("id", id.into())]))
-            .collect();
+        let quoted: Vec<String> = ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect();
         let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
         self.list(&quoted)
     }
 
     /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".
     fn any_of<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
-        let quoted: Vec<String> = ids
-            .map(|id| self.with("id-quoted", [("id", id.into())]))
-            .collect();
+        let quoted: Vec<String> = ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect();
         let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
         self.joined(&quoted, "list-or")
     }
@@ -572,11 +523,7 @@ impl Words {
     fn between<T: AsRef<str>>(&self, items: &[T]) -> String {
         let mut items = items.iter().map(AsRef::as_ref);
         let comma = items.any(|item| item.contains(',') && !item.starts_with(['“', '«', '„']));
-        self.text(if comma {
-            "list-semicolon"
-        } else {
-            "list-comma"
-        })
+        self.text(if comma { "list-semicolon" } else { "list-comma" })
     }
 
     /// Names with commas between: "kettle, heater, fridge".
@@ -595,13 +542,9 @@ impl Words {
         match items {
             [] => String::new(),
             [one] => (*one).to_owned(),
-            [first @ .., last] => self.with(
-                key,
-                [
-                    ("first", first.join(&self.between(items)).into()),
-                    ("last", (*last).into()),
-                ],
-            ),
+            [first @ .., last] => {
+                self.with(key, [("first", first.join(&self.between(items)).into()), ("last", (*last).into())])
+            }
         }
     }
 
@@ -615,21 +558,14 @@ impl Words {
         });
         let clause = match source.note {
             "" => source.clause.to_owned(),
-            note => self.with(
-                &format!("source-{note}"),
-                [("clause", source.clause.into())],
-            ),
+            note => self.with(&format!("source-{note}"), [("clause", source.clause.into())]),
         };
         let cited = [source.document, &clause, source.edition]
             .into_iter()
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()
             .join(", ");
-        if cited.is_empty() {
-            mark
-        } else {
-            format!("{cited} ({mark})")
-        }
+        if cited.is_empty() { mark } else { format!("{cited} ({mark})") }
     }
 
     /// Those of these assumptions in words that are asked for, in their order, each with its value, and with
@@ -642,11 +578,7 @@ impl Words {
         look: bool,
     ) -> Vec<(String, String)> {
         let assumed = report.figures.assumed.iter();
-        self.told_once(
-            assumed.filter(|it| asked_for(it)),
-            &report.figures.loads,
-            look,
-        )
+        self.told_once(assumed.filter(|it| asked_for(it)), &report.figures.loads, look)
     }
 
     fn told_once<'a>(
@@ -676,10 +608,7 @@ impl Words {
                 others.retain(|part| *part != named);
                 if !others.is_empty() {
                     let parts = self.quoted(others.into_iter().map(|part| name_of(part, loads)));
-                    text = self.with(
-                        "assume-also",
-                        [("text", text.into()), ("parts", parts.into())],
-                    );
+                    text = self.with("assume-also", [("text", text.into()), ("parts", parts.into())]);
                 }
                 (self.value(&first.value), text)
             })
@@ -689,9 +618,7 @@ impl Words {
     /// What was assumed for one thing of which nobody knows, perhaps of several parts, and where to look.
     pub fn assumed_together(&self, assumed: &[Assumption], loads: &[LoadFacts]) -> String {
         let told = self.told_once(assumed.iter(), loads, true).into_iter();
-        told.map(|(_, text)| text)
-            .collect::<Vec<String>>()
-            .join(" ")
+        told.map(|(_, text)| text).collect::<Vec<String>>().join(" ")
     }
 
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
@@ -740,11 +667,7 @@ impl Words {
                 self.quoted(parts.into_iter())
             }
         });
-        LookText {
-            what,
-            ask: asks.join(" "),
-            clears: self.clears(look),
-        }
+        LookText { what, ask: asks.join(" "), clears: self.clears(look) }
     }
 
     /// The same of what is not bought yet: all that has to be on its package.
@@ -763,11 +686,7 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        LookText {
-            what,
-            ask: self.with("look-buy", [("list", list.join("; ").into())]),
-            clears: self.clears(look),
-        }
+        LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears: self.clears(look) }
     }
 
     fn clears(&self, look: &Look) -> Option<String> {
@@ -776,10 +695,7 @@ impl Words {
             (0, _) => Some("look-clears-warnings"),
             _ => Some("look-clears-dangers"),
         };
-        let counts = [
-            ("dangers", look.dangers.into()),
-            ("warnings", look.warnings.into()),
-        ];
+        let counts = [("dangers", look.dangers.into()), ("warnings", look.warnings.into())];
         clears.map(|key| self.with(key, counts))
     }
 
@@ -801,9 +717,7 @@ impl Words {
     /// What to do next, at most three things, in their order.
     pub fn next(&self, report: &Report) -> Vec<String> {
         let steps = self.next_steps(report).into_iter();
-        steps
-            .map(|step| step.join(" ").trim_end().to_owned())
-            .collect()
+        steps.map(|step| step.join(" ").trim_end().to_owned()).collect()
     }
 
     /// The same, each in a line and what else there is to say of it.
@@ -841,10 +755,7 @@ fn as_told(name: &str, amount: Amount) -> Amount {
     if rounded.is_zero() {
         return amount;
     }
-    Amount {
-        amount: rounded,
-        unit: amount.unit,
-    }
+    Amount { amount: rounded, unit: amount.unit }
 }
 
 /// What people call what has this id: a load by its name, which its owner gave it. A part goes by its
@@ -874,17 +785,13 @@ fn part_of(field: &str) -> &str {
     match table {
         "generator" => rest.strip_prefix("outlet.").unwrap_or(rest),
         // The id of a box has no dot.
-        "box" => rest
-            .split_once('.')
-            .and_then(|(_, outlet)| outlet.strip_prefix("outlet."))
-            .unwrap_or(rest),
+        "box" => rest.split_once('.').and_then(|(_, outlet)| outlet.strip_prefix("outlet.")).unwrap_or(rest),
         _ => rest,
     }
 }
 
 fn split(key: &str) -> (&str, Option<&str>) {
-    key.split_once('.')
-        .map_or((key, None), |(id, attribute)| (id, Some(attribute)))
+    key.split_once('.').map_or((key, None), |(id, attribute)| (id, Some(attribute)))
 }
 
 #[cfg(test)]
@@ -930,9 +837,8 @@ mod tests {
     #[test]
     fn what_is_too_much_is_the_difference_of_what_is_told() {
         let amps = |milli| Value::Amount(crate::quantity::Current::from_milliamps(milli).into());
-        let mut values: Values = [("demand", 34_030), ("limit", 19_250), ("over", 14_780)]
-            .map(|(name, milli)| (name, amps(milli)))
-            .into();
+        let mut values: Values =
+            [("demand", 34_030), ("limit", 19_250), ("over", 14_780)].map(|(name, milli)| (name, amps(milli))).into();
         let words = Words::english();
         let told = |values: &Values| match words.values(values, &[]).get("over") {
             Some(FluentValue::String(text)) => text.to_string(),
@@ -948,21 +854,14 @@ mod tests {
     fn a_time_of_day_is_written_as_the_reader_does() {
         let (english, german) = (Words::english(), Words::new("de", Units::Metric));
         let german = german.expect("a language");
-        let night = Span {
-            from: 22 * 60,
-            to: 6 * 60,
-        };
+        let night = Span { from: 22 * 60, to: 6 * 60 };
         for (time, said, other) in [
             (Value::Time(22 * 60), "10\u{a0}PM", "22:00"),
             (Value::Time(7 * 60 + 30), "7:30\u{a0}AM", "07:30"),
             (Value::Time(12 * 60), "noon", "12:00"),
             (Value::Time(24 * 60), "midnight", "24:00"),
             (Value::Time(0), "midnight", "00:00"),
-            (
-                Value::Hours(vec![night]),
-                "10\u{a0}PM to 6\u{a0}AM",
-                "22:00 bis 06:00",
-            ),
+            (Value::Hours(vec![night]), "10\u{a0}PM to 6\u{a0}AM", "22:00 bis 06:00"),
             (Value::Name("07:30".to_owned()), "07:30", "07:30"),
             (Value::Name("box-left".to_owned()), "box-left", "box-left"),
         ] {
@@ -984,11 +883,7 @@ mod tests {
         let mut troubles = report.figures.troubles.iter().filter(of_rule);
         let trouble = troubles.next().expect("a trouble");
         let text = Words::english().trouble(&report, trouble).expect("words");
-        assert!(
-            text.fix.starts_with("Do not use “left” or “right”"),
-            "{}",
-            text.fix
-        );
+        assert!(text.fix.starts_with("Do not use “left” or “right”"), "{}", text.fix);
         assert!(troubles.next().is_none());
     }
 
@@ -998,11 +893,7 @@ mod tests {
         let words = Words::english();
         let mut told = 0;
         for rule in crate::rules::all() {
-            for finding in rule
-                .fires
-                .iter()
-                .flat_map(|it| crate::rules::testing::report(it).findings)
-            {
+            for finding in rule.fires.iter().flat_map(|it| crate::rules::testing::report(it).findings) {
                 let said = words.finding(&finding, &[]);
                 if said.title.contains("We do not know") {
                     told += 1;
@@ -1022,15 +913,10 @@ mod tests {
             ("co_alarm = true", "co_alarm = false"),
         ]);
         let told = Words::english().brief(&report, 400);
-        let (_, found) = told
-            .split_once("Everything we found, worst first")
-            .expect("a list");
+        let (_, found) = told.split_once("Everything we found, worst first").expect("a list");
         let at = |signal: &str| found.find(&format!(" {signal} ")).expect(signal);
         assert!(at("DANGER") < at("WARNING"), "{found}");
-        let lead = report
-            .findings
-            .iter()
-            .find(|it| it.signal == Signal::Danger);
+        let lead = report.findings.iter().find(|it| it.signal == Signal::Danger);
         assert!(lead.is_some_and(|it| !it.rests_on.is_empty()));
     }
 
@@ -1044,10 +930,7 @@ mod tests {
         let mut found = found.findings.iter();
         let found = found.find(|it| it.code == "SHOCK001" && it.about.len() == 2);
         let look = Words::english().finding(found.expect("found"), &[]).look;
-        let asks: Vec<&String> = look
-            .iter()
-            .filter(|it| it.contains("TEST and RESET"))
-            .collect();
+        let asks: Vec<&String> = look.iter().filter(|it| it.contains("TEST and RESET")).collect();
         assert_eq!(asks.len(), 1, "{look:#?}");
         assert!(asks[0].contains("The same for"), "{look:#?}");
     }
@@ -1057,11 +940,7 @@ mod tests {
         let text = crate::plan::demo::WEEKEND;
         let plan = crate::plan::read(text).expect("the demo reads");
         let mut report = crate::judge::build(&plan);
-        let one = |field: &str, why, yes| Assumption {
-            field: field.to_owned(),
-            why,
-            value: Value::yes_no(yes),
-        };
+        let one = |field: &str, why, yes| Assumption { field: field.to_owned(), why, value: Value::yes_no(yes) };
         report.figures.assumed = vec![
             one("box.b.outlet.b-1.gfci", "no-gfci", false),
             one("cord.thin.outdoor", "cord-outdoor", false),
@@ -1069,20 +948,11 @@ mod tests {
             one("cord.long.outdoor", "cord-outdoor", true),
             one("generator.outlet.front.gfci", "no-gfci", false),
         ];
-        let said: Vec<String> = Words::english()
-            .assumptions(&report, |_| true, true)
-            .into_iter()
-            .map(|(_, text)| text)
-            .collect();
+        let said: Vec<String> =
+            Words::english().assumptions(&report, |_| true, true).into_iter().map(|(_, text)| text).collect();
         assert_eq!(said.len(), 3, "{said:#?}");
         assert!(said[0].contains("“b-1”"), "{said:#?}");
-        assert!(
-            said[0].ends_with("The same for “b-2” and “front”."),
-            "{said:#?}"
-        );
-        assert!(
-            said[1].contains("“thin”") && said[2].contains("“long”"),
-            "{said:#?}"
-        );
+        assert!(said[0].ends_with("The same for “b-2” and “front”."), "{said:#?}");
+        assert!(said[1].contains("“thin”") && said[2].contains("“long”"), "{said:#?}");
     }
 }

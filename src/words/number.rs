@@ -50,11 +50,7 @@ impl Units {
     /// a region the rules' own decides, which is North America.
     #[must_use]
     pub fn of(reader: &LanguageIdentifier) -> Self {
-        match reader
-            .region
-            .as_ref()
-            .map(unic_langid::subtags::Region::as_str)
-        {
+        match reader.region.as_ref().map(unic_langid::subtags::Region::as_str) {
             None | Some("US" | "LR" | "MM") => Self::Customary,
             Some(_) => Self::Metric,
         }
@@ -112,10 +108,7 @@ impl Numbers {
 
     /// What the reader writes before decimals.
     pub(super) fn decimal_mark(&self) -> char {
-        self.digits(Decimal::new(5, 1))
-            .chars()
-            .find(|sign| !sign.is_alphanumeric())
-            .unwrap_or('.')
+        self.digits(Decimal::new(5, 1)).chars().find(|sign| !sign.is_alphanumeric()).unwrap_or('.')
     }
 
     pub(super) fn amount(&self, amount: Amount, show: Show) -> String {
@@ -188,15 +181,10 @@ impl Numbers {
         match amount.unit {
             Unit::Metre if customary => (number / FOOT, "ft"),
             Unit::Litre if customary => (number / Decimal::new(3_785_411_784, 9), "gal"),
-            Unit::Celsius if customary => (
-                number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32),
-                "°F",
-            ),
+            Unit::Celsius if customary => (number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32), "°F"),
             Unit::Celsius => (number, "°C"),
             // What leaks, and what trips a GFCI, is told by its device in thousandths.
-            Unit::Ampere if !number.is_zero() && number.abs() < SMALL_AMPS => {
-                (number * Decimal::ONE_THOUSAND, "mA")
-            }
+            Unit::Ampere if !number.is_zero() && number.abs() < SMALL_AMPS => (number * Decimal::ONE_THOUSAND, "mA"),
             Unit::Ohm => (number, "Ω"),
             Unit::One => (number, ""),
             unit => (number, unit.code()),
@@ -211,9 +199,7 @@ const SMALL_AMPS: Decimal = Decimal::from_parts(5, 0, 0, false, 2);
 /// Decimals shown. Fewer than an instrument shows would hide a margin; more would pretend.
 fn places(unit: &str, show: Show) -> u32 {
     match (unit, show) {
-        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "mA", Show::Capacity | Show::Demand) => {
-            0
-        }
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "mA", Show::Capacity | Show::Demand) => 0,
         ("Ω", _) => 4,
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", _)
         | (_, Show::Capacity | Show::Demand)
@@ -245,14 +231,8 @@ mod tests {
     fn a_gauge_has_its_cross_section_for_a_metric_reader() {
         let shown = |tag, units, wire| Numbers::new(tag, units).wire(wire);
         assert_eq!(shown("en-US", Units::Customary, Wire::Awg(12)), "12 AWG");
-        assert_eq!(
-            shown("de-DE", Units::Metric, Wire::Awg(12)),
-            "12 AWG (3,3\u{a0}mm²)"
-        );
-        assert_eq!(
-            shown("fr-CA", Units::Metric, Wire::Awg(16)),
-            "16 AWG (1,3\u{a0}mm²)"
-        );
+        assert_eq!(shown("de-DE", Units::Metric, Wire::Awg(12)), "12 AWG (3,3\u{a0}mm²)");
+        assert_eq!(shown("fr-CA", Units::Metric, Wire::Awg(16)), "16 AWG (1,3\u{a0}mm²)");
         assert_eq!(shown("de-DE", Units::Metric, Wire::Awg(3)), "3 AWG");
         assert_eq!(shown("de-DE", Units::Metric, Wire::Area(2500)), "2.5 mm²");
     }
@@ -273,10 +253,7 @@ mod tests {
             ("de-CH", "2'309.5\u{a0}W"),
         ] {
             let numbers = Numbers::new(tag, Units::Metric);
-            let watts = Amount {
-                amount: Decimal::new(23095, 1),
-                unit: Unit::Watt,
-            };
+            let watts = Amount { amount: Decimal::new(23095, 1), unit: Unit::Watt };
             assert_eq!(numbers.amount(watts, Show::Exact), shown, "{tag}");
             let mark = if shown.contains(",5") { ',' } else { '.' };
             assert_eq!(numbers.decimal_mark(), mark, "{tag}");
@@ -295,10 +272,7 @@ mod tests {
             (50, Show::Exact, "0.05\u{a0}A"),
             (12_500, Show::Exact, "12.5\u{a0}A"),
         ] {
-            let amount = Amount {
-                amount: Decimal::new(milliamps, 3),
-                unit: Unit::Ampere,
-            };
+            let amount = Amount { amount: Decimal::new(milliamps, 3), unit: Unit::Ampere };
             assert_eq!(numbers.amount(amount, show), shown, "{milliamps} mA");
         }
     }
@@ -307,10 +281,7 @@ mod tests {
     /// be, never as less; and what somebody typed is shown as it was typed.
     #[test]
     fn a_distance_as_it_is_never_looks_like_the_distance_it_must_be() {
-        let metre = |millimetres: i64| Amount {
-            amount: Decimal::new(millimetres, 3),
-            unit: Unit::Metre,
-        };
+        let metre = |millimetres: i64| Amount { amount: Decimal::new(millimetres, 3), unit: Unit::Metre };
         let feet = Numbers::new("en-US", Units::Customary);
         for (millimetres, show, shown) in [
             (6_092, Show::AtMost, "19.9\u{a0}ft"),
@@ -324,11 +295,7 @@ mod tests {
             // 4 ft, kept as a millimetre less.
             (1_219, Show::AtLeast, "4\u{a0}ft"),
         ] {
-            assert_eq!(
-                feet.amount(metre(millimetres), show),
-                shown,
-                "{millimetres} mm"
-            );
+            assert_eq!(feet.amount(metre(millimetres), show), shown, "{millimetres} mm");
         }
         let metres = Numbers::new("de-DE", Units::Metric);
         for (millimetres, show, shown) in [
@@ -359,14 +326,8 @@ mod tests {
             let numbers = Numbers::new(tag, units);
             [LEAST, AMPLE, CLEAR].map(|length| numbers.amount(length.into(), Show::AtLeast))
         };
-        assert_eq!(
-            shown("en-US", Units::Customary),
-            ["20\u{a0}ft", "25\u{a0}ft", "4\u{a0}ft"]
-        );
-        assert_eq!(
-            shown("fr-CA", Units::Metric),
-            ["6,1\u{a0}m", "7,7\u{a0}m", "1,3\u{a0}m"]
-        );
+        assert_eq!(shown("en-US", Units::Customary), ["20\u{a0}ft", "25\u{a0}ft", "4\u{a0}ft"]);
+        assert_eq!(shown("fr-CA", Units::Metric), ["6,1\u{a0}m", "7,7\u{a0}m", "1,3\u{a0}m"]);
     }
 
     #[test]

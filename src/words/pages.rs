@@ -31,11 +31,7 @@ impl Page {
     /// The text of one of the [`PARTS`].
     #[must_use]
     pub fn part(&self, name: &str) -> &str {
-        PARTS
-            .iter()
-            .position(|part| *part == name)
-            .and_then(|at| self.parts.get(at))
-            .map_or("", |(_, text)| text)
+        PARTS.iter().position(|part| *part == name).and_then(|at| self.parts.get(at)).map_or("", |(_, text)| text)
     }
 
     /// The first sentence of what the rule checks.
@@ -84,9 +80,7 @@ impl Words {
             for (attribute, heading) in message.attributes.iter().zip(headings(text)) {
                 let mut errors = Vec::new();
                 let pattern = &attribute.value;
-                let said = self
-                    .bundle
-                    .format_pattern(pattern, Some(&args), &mut errors);
+                let said = self.bundle.format_pattern(pattern, Some(&args), &mut errors);
                 if !errors.is_empty() {
                     faults.push(format!("page {code}: {errors:?}"));
                 }
@@ -113,16 +107,11 @@ impl Words {
 #[must_use]
 pub fn list_of_rules() -> String {
     let words = Words::english();
-    let mut table =
-        String::from("| code | hazard | area | what it checks |\n| --- | --- | --- | --- |\n");
+    let mut table = String::from("| code | hazard | area | what it checks |\n| --- | --- | --- | --- |\n");
     for rule in rules::all() {
         let summary = words.page(rule).summary();
         // Writing into a String cannot fail.
-        let _ = writeln!(
-            table,
-            "| {} | {} | {} | {summary} |",
-            rule.code, rule.name, rule.area
-        );
+        let _ = writeln!(table, "| {} | {} | {} | {summary} |", rule.code, rule.name, rule.area);
     }
     table
 }
@@ -152,17 +141,11 @@ fn as_messages(code: &str, page: &str) -> String {
     let title = parts.next().unwrap_or_default();
     for (at, part) in parts.enumerate() {
         let (_, text) = part.split_once('\n').unwrap_or((part, ""));
-        let name = PARTS
-            .get(at)
-            .map_or_else(|| format!("part-{}", at + 1), |&name| name.to_owned());
+        let name = PARTS.get(at).map_or_else(|| format!("part-{}", at + 1), |&name| name.to_owned());
         let _ = writeln!(out, "    .{name} =");
         for line in joined(text) {
             // These would open an attribute or a case.
-            let guard = if line.starts_with(['.', '*', '[', '}']) {
-                "{\"\"}"
-            } else {
-                ""
-            };
+            let guard = if line.starts_with(['.', '*', '[', '}']) { "{\"\"}" } else { "" };
             let _ = match line.as_str() {
                 "" => writeln!(out),
                 line => writeln!(out, "        {guard}{line}"),
@@ -199,15 +182,9 @@ fn in_units(text: &str, units: Units) -> String {
     let mut rest = text;
     while let Some((before, after)) = rest.split_once(" (") {
         out.push_str(before);
-        let second = after
-            .split_once(')')
-            .filter(|(inside, _)| amount_at_end(inside) == Some(*inside));
+        let second = after.split_once(')').filter(|(inside, _)| amount_at_end(inside) == Some(*inside));
         if let (Some(first), Some((second, after))) = (amount_at_end(before), second) {
-            if second
-                .rsplit(BLANKS)
-                .next()
-                .is_some_and(|unit| units.include(unit))
-            {
+            if second.rsplit(BLANKS).next().is_some_and(|unit| units.include(unit)) {
                 out.truncate(out.len() - first.len());
                 out.push_str(second);
             }
@@ -237,31 +214,11 @@ mod tests {
     #[test]
     fn an_amount_given_twice_is_told_once() {
         for (text, customary, metric) in [
-            (
-                "At 25 ft (7.7 m) or more.",
-                "At 25 ft or more.",
-                "At 7.7 m or more.",
-            ),
-            (
-                "7,7\u{a0}m (25\u{a0}ft): (so)",
-                "25\u{a0}ft: (so)",
-                "7,7\u{a0}m: (so)",
-            ),
-            (
-                "up to 95 °F (35 °C), 5 ft (2 m)",
-                "up to 95 °F, 5 ft",
-                "up to 35 °C, 2 m",
-            ),
-            (
-                "16 AWG (1.31 mm²) (or 2 m)",
-                "16 AWG (1.31 mm²) (or 2 m)",
-                "16 AWG (1.31 mm²) (or 2 m)",
-            ),
-            (
-                "4.6 m (confirmed)",
-                "4.6 m (confirmed)",
-                "4.6 m (confirmed)",
-            ),
+            ("At 25 ft (7.7 m) or more.", "At 25 ft or more.", "At 7.7 m or more."),
+            ("7,7\u{a0}m (25\u{a0}ft): (so)", "25\u{a0}ft: (so)", "7,7\u{a0}m: (so)"),
+            ("up to 95 °F (35 °C), 5 ft (2 m)", "up to 95 °F, 5 ft", "up to 35 °C, 2 m"),
+            ("16 AWG (1.31 mm²) (or 2 m)", "16 AWG (1.31 mm²) (or 2 m)", "16 AWG (1.31 mm²) (or 2 m)"),
+            ("4.6 m (confirmed)", "4.6 m (confirmed)", "4.6 m (confirmed)"),
             ("1 m (2 m", "1 m (2 m", "1 m (2 m"),
         ] {
             assert_eq!(in_units(text, Units::Customary), customary);

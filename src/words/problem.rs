@@ -4,9 +4,7 @@
 use std::ops::Range;
 
 use annotate_snippets::renderer::DecorStyle;
-use annotate_snippets::{
-    AnnotationKind, Group, Level, Origin, Renderer, Snippet, normalize_untrusted_str,
-};
+use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet, normalize_untrusted_str};
 use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
@@ -26,10 +24,7 @@ pub struct Look {
 
 impl Default for Look {
     fn default() -> Self {
-        Self {
-            coloured: false,
-            width: 100,
-        }
+        Self { coloured: false, width: 100 }
     }
 }
 
@@ -41,11 +36,7 @@ const LONGEST_LINE: usize = 2000;
 
 /// Everything that is wrong with the text of a plan file, ending in a line that counts it.
 pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: Look) -> String {
-    let renderer = if look.coloured {
-        Renderer::styled().decor_style(DecorStyle::Unicode)
-    } else {
-        Renderer::plain()
-    };
+    let renderer = if look.coloured { Renderer::styled().decor_style(DecorStyle::Unicode) } else { Renderer::plain() };
     let renderer = renderer.term_width(look.width.max(40));
     let text = &disarmed(text);
     let mut out = String::new();
@@ -60,10 +51,7 @@ pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: 
         out.push_str(&words.with("plan-more", [("count", (count - MOST_SHOWN).into())]));
         out.push('\n');
     }
-    out.push_str(&words.with(
-        "plan-nothing-done",
-        [("count", count.into()), ("path", path.to_owned().into())],
-    ));
+    out.push_str(&words.with("plan-nothing-done", [("count", count.into()), ("path", path.to_owned().into())]));
     out.push('\n');
     out
 }
@@ -102,11 +90,7 @@ fn store_values(error: &StoreError) -> [(&'static str, FluentValue<'static>); 3]
         Fault::NotText { line } => line,
         _ => 0,
     };
-    [
-        ("path", error.path.display().to_string().into()),
-        ("reason", reason.into()),
-        ("line", line.to_string().into()),
-    ]
+    [("path", error.path.display().to_string().into()), ("reason", reason.into()), ("line", line.to_string().into())]
 }
 
 /// A problem in words.
@@ -122,10 +106,7 @@ pub struct ProblemText {
 pub fn speak(words: &Words, why: &Refusal) -> ProblemText {
     let help = if why.near { "help-near" } else { "help" };
     let said = |key: &str| words.with(key, words.spoken(&why.values));
-    ProblemText {
-        title: said(&format!("plan-{}", why.key)),
-        help: said(&format!("plan-{}.{help}", why.key)),
-    }
+    ProblemText { title: said(&format!("plan-{}", why.key)), help: said(&format!("plan-{}.{help}", why.key)) }
 }
 
 impl Words {
@@ -161,30 +142,20 @@ impl Words {
             Value::Numbers(text) => self.typed_numbers(text),
             Value::Units(unit) => self.units_for(*unit),
             // A distance as it is: 19.99 ft is not 20.
-            Value::Amount(amount) if amount.unit == Unit::Metre => {
-                self.amount(*amount, Show::AtMost)
-            }
+            Value::Amount(amount) if amount.unit == Unit::Metre => self.amount(*amount, Show::AtMost),
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
         }
     }
 }
 
-fn group<'a>(
-    words: &Words,
-    path: &'a str,
-    text: &'a str,
-    problem: &Problem,
-    spoken: &ProblemText,
-) -> Group<'a> {
+fn group<'a>(words: &Words, path: &'a str, text: &'a str, problem: &Problem, spoken: &ProblemText) -> Group<'a> {
     let group = Level::ERROR
         .with_name(words.text("plan-problem"))
         .primary_title(spoken.title.clone())
         .elements(Vec::<Origin<'a>>::new());
     let group = match window(text, &problem.span) {
         Place::File => group.element(Origin::path(path)),
-        Place::Line { line, column } => {
-            group.element(Origin::path(path).line(line).char_column(column))
-        }
+        Place::Line { line, column } => group.element(Origin::path(path).line(line).char_column(column)),
         Place::Shown(shown) => {
             let mut snippet = Snippet::source(&text[shown.lines.clone()])
                 .path(path)
@@ -195,21 +166,14 @@ fn group<'a>(
                 let within = shown.lines.start <= first.start && first.end <= shown.lines.end;
                 if within {
                     let first = first.start - shown.lines.start..first.end - shown.lines.start;
-                    snippet = snippet.annotation(
-                        AnnotationKind::Context
-                            .span(first)
-                            .label(words.text("plan-first-here")),
-                    );
+                    snippet =
+                        snippet.annotation(AnnotationKind::Context.span(first).label(words.text("plan-first-here")));
                 }
             }
             group.element(snippet)
         }
     };
-    group.element(
-        Level::HELP
-            .with_name(words.text("plan-help"))
-            .message(normalize_untrusted_str(&spoken.help)),
-    )
+    group.element(Level::HELP.with_name(words.text("plan-help")).message(normalize_untrusted_str(&spoken.help)))
 }
 
 enum Place {
@@ -236,22 +200,14 @@ fn window(text: &str, span: &Range<usize>) -> Place {
         return Place::File;
     }
     let line_start = text[..span.start].rfind('\n').map_or(0, |at| at + 1);
-    let line_end = text[span.start..]
-        .find('\n')
-        .map_or(text.len(), |at| span.start + at);
+    let line_end = text[span.start..].find('\n').map_or(text.len(), |at| span.start + at);
     let line = text[..line_start].matches('\n').count() + 1;
     if line_end - line_start > LONGEST_LINE {
         let column = text[line_start..span.start].chars().count() + 1;
         return Place::Line { line, column };
     }
-    let before = text[..line_start.saturating_sub(1)]
-        .rfind('\n')
-        .map_or(0, |at| at + 1);
-    let start = if line_start - before > LONGEST_LINE {
-        line_start
-    } else {
-        before
-    };
+    let before = text[..line_start.saturating_sub(1)].rfind('\n').map_or(0, |at| at + 1);
+    let start = if line_start - before > LONGEST_LINE { line_start } else { before };
     Place::Shown(Shown {
         lines: start..line_end,
         line: if start < line_start { line - 1 } else { line },
@@ -264,13 +220,8 @@ fn any_of(words: &Words, items: &[String]) -> String {
     match items {
         [] => String::new(),
         [one] => one.clone(),
-        [first @ .., last] => words.with(
-            "list-or",
-            [
-                ("first", first.join(&words.text("list-comma")).into()),
-                ("last", last.as_str().into()),
-            ],
-        ),
+        [first @ .., last] => words
+            .with("list-or", [("first", first.join(&words.text("list-comma")).into()), ("last", last.as_str().into())]),
     }
 }
 
@@ -288,9 +239,7 @@ mod tests {
         let words = Words::english();
         let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/plans/bad");
         let files = std::fs::read_dir(folder).unwrap();
-        let read = |entry: std::io::Result<std::fs::DirEntry>| {
-            std::fs::read_to_string(entry.unwrap().path()).unwrap()
-        };
+        let read = |entry: std::io::Result<std::fs::DirEntry>| std::fs::read_to_string(entry.unwrap().path()).unwrap();
         let deep = format!("a = {}", "[".repeat(200));
         let many = (0..300).map(|n| format!("[[cord]]\nid = \"c{n}\"\n"));
         let many: String = many.collect();
@@ -367,11 +316,7 @@ mod tests {
                 Fault::NotText { line: 3 },
                 Fault::InUse,
             ]) {
-                let error = StoreError {
-                    path: "camp.toml".into(),
-                    writing,
-                    fault,
-                };
+                let error = StoreError { path: "camp.toml".into(), writing, fault };
                 let said = store(&words, &error);
                 assert!(said.lines().count() == 2, "{said}");
                 used.insert(error.key());
@@ -391,17 +336,11 @@ mod tests {
         let words = Words::english();
         let text = "format = 1\n[generator]\nrated = 2800\nvoltage = \"120 V\"\n";
         let problems = crate::plan::read(text).unwrap_err();
-        let look = Look {
-            coloured: true,
-            width: 60,
-        };
+        let look = Look { coloured: true, width: 60 };
         let coloured = render(&words, "a.toml", text, &problems, look);
         assert!(coloured.contains('\u{1b}'));
         let bare = anstream::adapter::strip_str(&coloured).to_string();
-        assert!(
-            bare.contains("a.toml:3:9") && bare.contains("2800"),
-            "{bare}"
-        );
+        assert!(bare.contains("a.toml:3:9") && bare.contains("2800"), "{bare}");
     }
 
     #[test]
@@ -410,9 +349,6 @@ mod tests {
         let text = "format = 1\nname = \"\u{202e}x\"\n[\"a\\u001b[2J\"]\n";
         let problems = crate::plan::read(text).unwrap_err();
         let shown = render(&words, "a.toml", text, &problems, Look::default());
-        assert!(
-            !shown.contains('\u{1b}') && !shown.contains('\u{202e}'),
-            "{shown}"
-        );
+        assert!(!shown.contains('\u{1b}') && !shown.contains('\u{202e}'), "{shown}");
     }
 }

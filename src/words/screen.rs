@@ -8,9 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{
-    Admits, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict,
-};
+use crate::report::{Admits, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -54,11 +52,7 @@ impl Words {
         let looks: Vec<&Look> = figures.looks.iter().collect();
         self.look_list(&mut out, report, &looks, width);
         let looked_at = |field: &String| looks.iter().any(|look| look.fields.contains(field));
-        let rest = self.assumptions(
-            report,
-            |it| figures.matters.contains(&it.field) && !looked_at(&it.field),
-            true,
-        );
+        let rest = self.assumptions(report, |it| figures.matters.contains(&it.field) && !looked_at(&it.field), true);
         if !rest.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
             for (_, assumption) in &rest {
@@ -75,8 +69,7 @@ impl Words {
 
     /// What to look at, a paragraph each.
     fn look_list(&self, out: &mut String, report: &Report, looks: &[&Look], width: usize) {
-        let (buy, look): (Vec<&Look>, Vec<&Look>) =
-            looks.iter().partition(|look| look.read == Marking::Package);
+        let (buy, look): (Vec<&Look>, Vec<&Look>) = looks.iter().partition(|look| look.read == Marking::Package);
         for (heading, looks) in [("check-looks", look), ("check-buy", buy)] {
             if !looks.is_empty() {
                 paragraph(out, "", &self.text(heading), width);
@@ -115,8 +108,7 @@ impl Words {
         // What no look finds out is told with its remedy.
         let rests = |trouble: &Trouble| {
             let lead = report.findings_of(trouble).next();
-            let looked_at =
-                |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
+            let looked_at = |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
         let troubles = &figures.troubles;
@@ -135,14 +127,7 @@ impl Words {
     }
 
     /// A trouble in a line, and its remedy below it where that is not told yet.
-    fn short_trouble(
-        &self,
-        out: &mut String,
-        report: &Report,
-        trouble: &Trouble,
-        with_remedy: bool,
-        width: usize,
-    ) {
+    fn short_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, with_remedy: bool, width: usize) {
         let lead = report.findings_of(trouble).next();
         let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {
             return;
@@ -170,9 +155,7 @@ impl Words {
             paragraph(out, &label, &text.fix, width);
             return;
         }
-        let hanging = wrapping(width)
-            .initial_indent(&head)
-            .subsequent_indent("  ");
+        let hanging = wrapping(width).initial_indent(&head).subsequent_indent("  ");
         let head = textwrap::fill(&about, hanging);
         let _ = writeln!(out, "{}", head.trim_end());
         let bold = Style::new().bold();
@@ -192,10 +175,7 @@ impl Words {
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
-        let rows: Vec<(String, String)> = rows
-            .into_iter()
-            .filter(|(_, body)| !body.is_empty())
-            .collect();
+        let rows: Vec<(String, String)> = rows.into_iter().filter(|(_, body)| !body.is_empty()).collect();
         let column = rows.iter().map(|(label, _)| wide(label)).max().unwrap_or(0);
         for (label, body) in rows {
             let gap = " ".repeat(column - wide(&label));
@@ -227,8 +207,7 @@ impl Words {
                 )
             };
             let set_by = |of: &Limit| {
-                let part =
-                    |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
+                let part = |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
                 (part(&of.continuous_set_by), part(&of.set_by))
             };
             facts(one) == facts(other) && (!report.usable(&one.id) || set_by(one) == set_by(other))
@@ -256,29 +235,18 @@ impl Words {
                     (false, true) => "check-limit-share",
                     (false, false) => "check-limit-by",
                 };
-                FluentValue::from(self.with(
-                    key,
-                    [("id", by.id.to_string().into()), ("reason", reason.into())],
-                ))
+                FluentValue::from(self.with(key, [("id", by.id.to_string().into()), ("reason", reason.into())]))
             };
             let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(report, limit) {
                 None if guarded.is_some() => self.with(
-                    if report.guarded_ahead(&limit.id) {
-                        "check-limit-guarded-ahead"
-                    } else {
-                        "check-limit-guarded"
-                    },
+                    if report.guarded_ahead(&limit.id) { "check-limit-guarded-ahead" } else { "check-limit-guarded" },
                     [("code", guarded.unwrap_or_default().into())],
                 ),
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
                 Some((Some(id), code)) => self.with(
                     "check-limit-behind",
-                    [
-                        ("id", id.to_string().into()),
-                        ("code", code.into()),
-                        ("count", group.len().into()),
-                    ],
+                    [("id", id.to_string().into()), ("code", code.into()), ("count", group.len().into())],
                 ),
                 None => self.with(
                     if limit.continuous_amps == limit.short_amps {
@@ -299,9 +267,7 @@ impl Words {
             let text = self.with_condition(report, &limit.id, text);
             let shape = limit.told_shape();
             let first = format!("  {} ({shape})  ", ids.join(", "));
-            let options = wrapping(width)
-                .initial_indent(&first)
-                .subsequent_indent("      ");
+            let options = wrapping(width).initial_indent(&first).subsequent_indent("      ");
             let _ = writeln!(out, "{}", textwrap::fill(&text, options));
         }
         out
@@ -346,16 +312,11 @@ impl Words {
         if verdict.only.is_empty() {
             return self.text("check-limit-bonding-plug");
         }
-        let plug = verdict
-            .bonding_plug
-            .then(|| self.text("print-bonding-plug"));
+        let plug = verdict.bonding_plug.then(|| self.text("print-bonding-plug"));
         let parts = verdict.only.iter().map(Id::as_str);
         let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
         let parts = self.list(&parts);
-        self.with(
-            "check-limit-only",
-            [("parts", parts.into()), ("limit", limit.into())],
-        )
+        self.with("check-limit-only", [("parts", parts.into()), ("limit", limit.into())])
     }
 
     /// The figures of a receptacle, with what alone goes into it and what must hold for that.
@@ -389,18 +350,11 @@ impl Words {
 /// A paragraph hanging from `first`.
 pub(super) fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
     let rest = " ".repeat(textwrap::core::display_width(first));
-    let options = wrapping(width)
-        .initial_indent(first)
-        .subsequent_indent(&rest);
+    let options = wrapping(width).initial_indent(first).subsequent_indent(&rest);
     let _ = writeln!(out, "{}", textwrap::fill(body, options));
 }
 
 /// What the owner calls a load.
 pub(super) fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
-    report
-        .figures
-        .loads
-        .iter()
-        .find(|load| load.id == *id)
-        .map_or_else(|| id.as_str(), |load| load.name.as_str())
+    report.figures.loads.iter().find(|load| load.id == *id).map_or_else(|| id.as_str(), |load| load.name.as_str())
 }

@@ -20,10 +20,7 @@ impl Words {
     /// one receptacle a set holds any so many, whichever; where they are plugged in at several
     /// receptacles, which of them it is matters, and the receptacle is named.
     pub fn set_names(&self, report: &Report, ids: &[Id]) -> Vec<String> {
-        groups(report, ids)
-            .iter()
-            .map(|group| self.group(group, group.name))
-            .collect()
+        groups(report, ids).iter().map(|group| self.group(group, group.name)).collect()
     }
 
     /// The same with each name in quotation marks, for a sentence.
@@ -59,23 +56,12 @@ impl Words {
         } else {
             self.with(
                 // Of all of them their number: "both A and B" could be one of each.
-                if group.count == group.total {
-                    "print-several"
-                } else {
-                    "load-some"
-                },
-                [
-                    ("name", name.to_owned().into()),
-                    ("count", group.count.into()),
-                    ("total", group.total.into()),
-                ],
+                if group.count == group.total { "print-several" } else { "load-some" },
+                [("name", name.to_owned().into()), ("count", group.count.into()), ("total", group.total.into())],
             )
         };
         match group.at {
-            Some(at) => self.with(
-                "load-at",
-                [("loads", counted.into()), ("at", at.as_str().into())],
-            ),
+            Some(at) => self.with("load-at", [("loads", counted.into()), ("at", at.as_str().into())]),
             None => counted,
         }
     }
@@ -84,14 +70,7 @@ impl Words {
 /// Which receptacle a load is at, if others of its entry are at another.
 pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
     let figures = &report.figures;
-    let placed = |id: &Id| {
-        figures
-            .sharing
-            .placed
-            .iter()
-            .find(|placed| placed.load == *id)
-            .map(|placed| &placed.at)
-    };
+    let placed = |id: &Id| figures.sharing.placed.iter().find(|placed| placed.load == *id).map(|placed| &placed.at);
     let own = figures.load(id)?;
     let at = placed(id)?;
     figures
@@ -166,10 +145,7 @@ mod tests {
     fn at_two_receptacles_it_matters_which() {
         let words = Words::english();
         let mut report = report("count = 3");
-        let placed = |load: Id, at: &str| crate::report::Placed {
-            load,
-            at: Id::reference(at).expect("an id"),
-        };
+        let placed = |load: Id, at: &str| crate::report::Placed { load, at: Id::reference(at).expect("an id") };
         let lamps = ids(&[1, 2, 3]);
         report.figures.sharing.placed = vec![
             placed(lamps[0].clone(), "box-left"),
@@ -178,10 +154,7 @@ mod tests {
         ];
         assert_eq!(
             words.set_names(&report, &[lamps[0].clone(), lamps[2].clone()]),
-            [
-                "any 1 of the 2 String lights at “box-left”",
-                "String lights at “table”"
-            ]
+            ["any 1 of the 2 String lights at “box-left”", "String lights at “table”"]
         );
     }
 }

@@ -48,17 +48,10 @@ impl Words {
     pub fn all_together(&self, report: &Report) -> Option<String> {
         let sharing = &report.figures.sharing;
         let all = sharing.never.is_empty() && sharing.unplaced.is_empty();
-        (all && sharing.families_complete && !sharing.placed.is_empty())
-            .then(|| self.text("share-all"))
+        (all && sharing.families_complete && !sharing.placed.is_empty()).then(|| self.text("share-all"))
     }
 
-    fn sets(
-        &self,
-        out: &mut String,
-        report: &Report,
-        (title, sets): (&str, &[Vec<Id>]),
-        width: usize,
-    ) {
+    fn sets(&self, out: &mut String, report: &Report, (title, sets): (&str, &[Vec<Id>]), width: usize) {
         if sets.is_empty() {
             return;
         }
@@ -75,14 +68,7 @@ impl Words {
     /// The names of a set, and that it is too much by itself where it is one thing that may not run.
     pub fn one_set(&self, report: &Report, set: &[Id]) -> String {
         let names = self.set_names(report, set).join(" + ");
-        if set.len() == 1
-            && report
-                .figures
-                .sharing
-                .never
-                .iter()
-                .any(|never| never == set)
-        {
+        if set.len() == 1 && report.figures.sharing.never.iter().any(|never| never == set) {
             self.with("share-alone", [("name", names.into())])
         } else {
             names

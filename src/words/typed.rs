@@ -111,9 +111,8 @@ impl Words {
         for word in text.split_inclusive(|c: char| !c.is_alphabetic()) {
             let letters = word.trim_end_matches(|c: char| !c.is_alphabetic());
             let lower = letters.to_lowercase();
-            let unit = UNITS.iter().find(|(key, _)| {
-                !lower.is_empty() && self.text(key).split(' ').any(|name| name == lower)
-            });
+            let unit =
+                UNITS.iter().find(|(key, _)| !lower.is_empty() && self.text(key).split(' ').any(|name| name == lower));
             let alone = out.ends_with(' ') && word.len() > letters.len();
             match unit {
                 Some((_, unit)) => out.push_str(unit),
@@ -132,9 +131,7 @@ fn pieces(text: &str) -> Vec<&str> {
     let mut pieces = Vec::new();
     let mut rest = text;
     while !rest.is_empty() {
-        let start = rest
-            .find(|c: char| c.is_ascii_digit())
-            .unwrap_or(rest.len());
+        let start = rest.find(|c: char| c.is_ascii_digit()).unwrap_or(rest.len());
         if start > 0 {
             pieces.push(&rest[..start]);
             rest = &rest[start..];
@@ -148,12 +145,7 @@ fn pieces(text: &str) -> Vec<&str> {
                 || digit_next && matches!(sign, '.' | ',')
                 || is_space(sign)
                     && thousands_follow(&rest[at + sign.len_utf8()..])
-                    && rest[..at]
-                        .chars()
-                        .rev()
-                        .take_while(char::is_ascii_digit)
-                        .count()
-                        <= 3;
+                    && rest[..at].chars().rev().take_while(char::is_ascii_digit).count() <= 3;
             if !belongs {
                 break;
             }
@@ -225,13 +217,9 @@ fn numbers(text: &str, reading: Reading) -> String {
 
 /// A number with one reading.
 fn number(tight: &str) -> String {
-    let signs: Vec<char> = tight
-        .chars()
-        .filter(|sign| !sign.is_ascii_digit())
-        .collect();
+    let signs: Vec<char> = tight.chars().filter(|sign| !sign.is_ascii_digit()).collect();
     let groups: Vec<&str> = tight.split(['.', ',']).collect();
-    let grouped =
-        |groups: &[&str]| groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3);
+    let grouped = |groups: &[&str]| groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3);
     let joined = groups.concat();
     match signs.as_slice() {
         [] => joined,
@@ -240,11 +228,7 @@ fn number(tight: &str) -> String {
         // "1.500,5" and "1,500.5": the last is the decimal's.
         [thousands @ .., last] if thousands.iter().all(|sign| sign != last) => {
             let (decimals, whole) = groups.split_last().unwrap_or((&"", &[]));
-            if grouped(whole) {
-                format!("{}.{decimals}", whole.concat())
-            } else {
-                tight.to_owned()
-            }
+            if grouped(whole) { format!("{}.{decimals}", whole.concat()) } else { tight.to_owned() }
         }
         // "1.500.000".
         _ if grouped(&groups) => joined,
@@ -298,11 +282,7 @@ mod tests {
             ("1.500 W", "1.5 W", "1500 W"),
             ("6,096 m", "6.0960 m", "6096 m"),
             ("12.125 A", "12.1250 A", "12125 A"),
-            (
-                "58 dBA, 7,625 m, 25 %",
-                "58 dBA, 7.6250 m, 25 %",
-                "58 dBA, 7625 m, 25 %",
-            ),
+            ("58 dBA, 7,625 m, 25 %", "58 dBA, 7.6250 m, 25 %", "58 dBA, 7625 m, 25 %"),
         ] {
             assert_eq!(numbers(typed, Reading::Decimals), decimals, "{typed}");
             assert_eq!(numbers(typed, Reading::Thousands), thousands, "{typed}");
@@ -332,10 +312,7 @@ mod tests {
         assert_eq!(words.plain_numbers("1 step"), Ok("2 ft".to_owned()));
         let metric = Words::new("de", crate::words::Units::Metric).unwrap();
         assert_eq!(metric.plain_numbers("40 Schritte"), Ok("24 m".to_owned()));
-        assert_eq!(
-            words.plain_numbers("58 dBA at 23 ft"),
-            Ok("58 dBA at 23 ft".to_owned())
-        );
+        assert_eq!(words.plain_numbers("58 dBA at 23 ft"), Ok("58 dBA at 23 ft".to_owned()));
         assert_eq!(words.typed_numbers("12.5 A"), "12.5 A");
         assert_eq!(words.faults(), Vec::<String>::new());
     }

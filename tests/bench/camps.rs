@@ -71,11 +71,7 @@ impl Camp {
 
     /// A box on its feed, with an outlet for every two of its loads, and a splitter on one of them.
     fn distribution_box(self, draw: &mut Draw, text: &mut String, number: u32) {
-        let wire = if self.known || number.is_multiple_of(2) {
-            "10 AWG"
-        } else {
-            "unknown"
-        };
+        let wire = if self.known || number.is_multiple_of(2) { "10 AWG" } else { "unknown" };
         let _ = write!(
             text,
             "[[cord]]\nid = \"feed{number}\"\nfrom = \"twist\"\nplug = \"L14-30P\"\n\
@@ -87,11 +83,8 @@ impl Camp {
         let outlets = self.loads.div_ceil(2 * self.boxes) + 1;
         for outlet in 0..outlets {
             let known = self.known || outlet % 3 != 0;
-            let (breaker, gfci) = if known {
-                (draw.one_of(&["\"15 A\"", "\"20 A\""]), "true")
-            } else {
-                ("\"unknown\"", "\"unknown\"")
-            };
+            let (breaker, gfci) =
+                if known { (draw.one_of(&["\"15 A\"", "\"20 A\""]), "true") } else { ("\"unknown\"", "\"unknown\"") };
             let _ = write!(
                 text,
                 "[[box.outlet]]\nid = \"b{number}-{outlet}\"\nshape = \"5-20R\"\nsockets = 2\n\
@@ -116,22 +109,14 @@ impl Camp {
             text,
             "[[load]]\nid = \"l{number}\"\nname = \"L{number}\"\nkind = \"{}\"\n{draws}\n\
              plug = \"5-15P\"\nwanted = \"{wanted}\"\n",
-            if self.known || !number.is_multiple_of(4) {
-                kind
-            } else {
-                "unknown"
-            },
+            if self.known || !number.is_multiple_of(4) { kind } else { "unknown" },
         );
         if self.known {
             let _ = writeln!(text, "continuous = {}", draw.one_of(&["true", "false"]));
         }
         if self.hours {
             let from = draw.below(20);
-            let _ = writeln!(
-                text,
-                "hours = [\"{from:02}:00-{:02}:30\"]",
-                from + draw.below(4)
-            );
+            let _ = writeln!(text, "hours = [\"{from:02}:00-{:02}:30\"]", from + draw.below(4));
         }
         watts
     }

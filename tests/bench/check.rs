@@ -45,12 +45,7 @@ impl Sketch {
         };
         sketch.site();
         let two_legs = sketch.set();
-        for number in 0..sketch
-            .draw
-            .one_of(&["0", "1", "1", "1", "2", "3"])
-            .parse()
-            .expect("a digit")
-        {
+        for number in 0..sketch.draw.one_of(&["0", "1", "1", "1", "2", "3"]).parse().expect("a digit") {
             sketch.distribution_box(number, two_legs);
         }
         for number in 0..sketch.draw.below(6) {
@@ -149,13 +144,7 @@ impl Sketch {
             "[[cord]]\nid = \"c{number}\"\nfrom = \"{from}\"\nplug = \"5-15P\"\nends = [{}]\n\
              wire = {}\nconductors = {}\nlength = \"{} ft\"\ncoiled = {}\noutdoor = {}\n",
             vec!["\"5-15R\""; ends as usize].join(", "),
-            draw.one_of(&[
-                "\"12 AWG\"",
-                "\"14 AWG\"",
-                "\"16 AWG\"",
-                "\"2.5 mm²\"",
-                "\"unknown\""
-            ]),
+            draw.one_of(&["\"12 AWG\"", "\"14 AWG\"", "\"16 AWG\"", "\"2.5 mm²\"", "\"unknown\""]),
             draw.one_of(&["3", "3", "2", "\"unknown\""]),
             10 + 5 * draw.below(19),
             draw.one_of(&["true", "false", "\"unknown\""]),
@@ -164,32 +153,19 @@ impl Sketch {
         if ends == 1 {
             self.household.push(format!("c{number}"));
         } else {
-            self.household
-                .extend((1..=ends).map(|end| format!("c{number}.{end}")));
+            self.household.extend((1..=ends).map(|end| format!("c{number}.{end}")));
         }
     }
 
     fn load(&mut self, number: u32) {
         let draw = &mut self.draw;
         let (kind, running) = match draw.below(6) {
-            0 => (
-                "motor",
-                draw.one_of(&["{ hp = \"1/4\", code = \"G\" }", "{ hp = \"1/2\" }"]),
-            ),
-            1 => (
-                "electronic",
-                draw.one_of(&["\"0.8 A\"", "\"2.5 A\"", "\"unknown\""]),
-            ),
+            0 => ("motor", draw.one_of(&["{ hp = \"1/4\", code = \"G\" }", "{ hp = \"1/2\" }"])),
+            1 => ("electronic", draw.one_of(&["\"0.8 A\"", "\"2.5 A\"", "\"unknown\""])),
             2 => ("lamp", draw.one_of(&["\"8 W\"", "\"60 W\""])),
             3 => ("medical", draw.one_of(&["\"45 W\"", "\"90 W\""])),
-            4 => (
-                "motor",
-                draw.one_of(&["\"150 W\"", "\"725 W\"", "\"unknown\""]),
-            ),
-            _ => (
-                "heater",
-                draw.one_of(&["\"400 W\"", "\"900 W\"", "\"1500 W\"", "\"unknown\""]),
-            ),
+            4 => ("motor", draw.one_of(&["\"150 W\"", "\"725 W\"", "\"unknown\""])),
+            _ => ("heater", draw.one_of(&["\"400 W\"", "\"900 W\"", "\"1500 W\"", "\"unknown\""])),
         };
         let field = match running {
             motor if motor.starts_with('{') => "motor",
@@ -205,11 +181,7 @@ impl Sketch {
         );
         if draw.below(4) > 0 {
             let hour = draw.below(20);
-            let _ = writeln!(
-                self.text,
-                "hours = [\"{hour:02}:00-{:02}:30\"]",
-                hour + draw.below(4)
-            );
+            let _ = writeln!(self.text, "hours = [\"{hour:02}:00-{:02}:30\"]", hour + draw.below(4));
         }
     }
 }
@@ -252,19 +224,11 @@ fn main() {
         rest.push(best.saturating_sub(sharing_of(&plan.text)));
         reports.insert(report);
     }
-    assert!(
-        reports.len() * 100 >= plans.len() * 99,
-        "only {} reports differ",
-        reports.len()
-    );
+    assert!(reports.len() * 100 >= plans.len() * 99, "only {} reports differ", reports.len());
     println!("{} plans, {} different reports", plans.len(), reports.len());
     println!("loads  plans      mean     worst");
     for loads in 1..=15 {
-        let of: Vec<Duration> = times
-            .iter()
-            .filter(|(_, count)| *count == loads)
-            .map(|(time, _)| *time)
-            .collect();
+        let of: Vec<Duration> = times.iter().filter(|(_, count)| *count == loads).map(|(time, _)| *time).collect();
         let Some(worst) = of.iter().max() else {
             continue;
         };
@@ -281,20 +245,13 @@ fn main() {
     let mut slowest: Vec<usize> = (0..times.len()).collect();
     slowest.sort_by_key(|number| std::cmp::Reverse(times[*number].0));
     let told = slowest.iter().take(8);
-    let told: Vec<String> = told
-        .map(|number| format!("{number} {:.2?}", times[*number].0))
-        .collect();
+    let told: Vec<String> = told.map(|number| format!("{number} {:.2?}", times[*number].0)).collect();
     println!("slowest plans: {}", told.join(", "));
     let over = times.iter().filter(|(time, _)| *time > BAR).count();
     let spread = |times: &mut Vec<Duration>| {
         times.sort_unstable();
         let at = |of_hundred: usize| times[(times.len() * of_hundred / 100).min(times.len() - 1)];
-        format!(
-            "p50 {:.2?}, p99 {:.2?}, worst {:.2?}",
-            at(50),
-            at(99),
-            at(100)
-        )
+        format!("p50 {:.2?}, p99 {:.2?}, worst {:.2?}", at(50), at(99), at(100))
     };
     println!("the first time: {}", spread(&mut first));
     let mut best = times.into_iter().map(|(time, _)| time).collect();

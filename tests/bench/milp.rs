@@ -47,19 +47,14 @@ fn stages(model: &Model, limit: Duration) -> Outcome {
 
 fn weights(model: &Model, must: bool) -> impl Iterator<Item = u64> {
     let loads = model.loads.iter();
-    loads
-        .filter(move |load| load.must == must)
-        .map(|load| load.weight)
+    loads.filter(move |load| load.must == must).map(|load| load.weight)
 }
 
 /// The greatest weight; or, with one given, the least use in thousandths that keeps it.
 #[allow(clippy::cast_precision_loss)] // the sums are far below 2^52
 fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Result<f64, Outcome> {
-    let mut problem = Problem::new(if keep.is_some() {
-        OptimizationDirection::Minimize
-    } else {
-        OptimizationDirection::Maximize
-    });
+    let mut problem =
+        Problem::new(if keep.is_some() { OptimizationDirection::Minimize } else { OptimizationDirection::Maximize });
     problem.set_time_limit(limit);
     let worth = |load: usize| {
         let of = &model.loads[load];
@@ -68,10 +63,7 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
     let mut at: Vec<Vec<(usize, Variable)>> = Vec::new();
     for (load, of) in model.loads.iter().enumerate() {
         let price = if keep.is_some() { 0.0 } else { worth(load) };
-        let there = of
-            .allowed
-            .iter()
-            .map(|place| (*place, problem.add_binary_var(price)));
+        let there = of.allowed.iter().map(|place| (*place, problem.add_binary_var(price)));
         at.push(there.collect());
     }
     let most = keep.map(|_| problem.add_var(1.0, (0.0, 1000.0)));
@@ -80,11 +72,7 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
         problem.add_constraint(row, ComparisonOp::Le, 1.0);
     }
     for (place, sockets) in model.sockets.iter().enumerate() {
-        let row = at
-            .iter()
-            .flatten()
-            .filter(|(there, _)| *there == place)
-            .map(|(_, x)| (*x, 1.0));
+        let row = at.iter().flatten().filter(|(there, _)| *there == place).map(|(_, x)| (*x, 1.0));
         problem.add_constraint(row, ComparisonOp::Le, f64::from(*sockets));
     }
     if let Some(keep) = keep {
@@ -116,10 +104,7 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
                     }
                 }
                 let allowed = || model.loads[load].allowed.iter();
-                worst += allowed()
-                    .map(|place| of(&row.sums, *place))
-                    .max()
-                    .unwrap_or(0);
+                worst += allowed().map(|place| of(&row.sums, *place)).max().unwrap_or(0);
                 let high = allowed().map(|place| of(&row.peaks, *place)).max();
                 highest = highest.max(high.unwrap_or(0));
                 if !peak.is_empty() {
@@ -149,9 +134,5 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
         return Err(Outcome::Failed);
     };
     let solution = outcome.into_solution().map_err(|_| Outcome::TimeOut)?;
-    if solution.status() == SolutionStatus::Optimal {
-        Ok(solution.objective())
-    } else {
-        Err(Outcome::TimeOut)
-    }
+    if solution.status() == SolutionStatus::Optimal { Ok(solution.objective()) } else { Err(Outcome::TimeOut) }
 }

@@ -43,9 +43,7 @@ pub fn svg(points: &[Point], limit: Duration) -> String {
          <text x=\"{LEFT}\" y=\"22\" font-size=\"15\" font-weight=\"bold\">\
          Best placing, proved: time against loads</text>\n"
     );
-    for (power, name) in (-5_i32..=2).zip([
-        "10 µs", "100 µs", "1 ms", "10 ms", "100 ms", "1 s", "10 s", "100 s",
-    ]) {
+    for (power, name) in (-5_i32..=2).zip(["10 µs", "100 µs", "1 ms", "10 ms", "100 ms", "1 s", "10 s", "100 s"]) {
         let y = up(10_f64.powi(power));
         let _ = writeln!(
             out,
@@ -83,10 +81,7 @@ pub fn svg(points: &[Point], limit: Duration) -> String {
     for point in points {
         let x = across(point.loads);
         let y = up(point.ours.as_secs_f64());
-        let _ = writeln!(
-            out,
-            "<circle cx=\"{x:.1}\" cy=\"{y:.1}\" r=\"4\" fill=\"#0050a0\"/>"
-        );
+        let _ = writeln!(out, "<circle cx=\"{x:.1}\" cy=\"{y:.1}\" r=\"4\" fill=\"#0050a0\"/>");
         if let Some(time) = point.general {
             let y = up(time.as_secs_f64());
             let _ = writeln!(

@@ -52,11 +52,9 @@ impl World for Bare {
         self.main
     }
     fn source(&self, id: FileId) -> FileResult<Source> {
-        let path = Path::new(env!("CARGO_MANIFEST_DIR"))
-            .join("label-templates")
-            .join(id.get().vpath().get_without_slash());
-        let text =
-            std::fs::read_to_string(&path).map_err(|error| FileError::from_io(error, &path))?;
+        let path =
+            Path::new(env!("CARGO_MANIFEST_DIR")).join("label-templates").join(id.get().vpath().get_without_slash());
+        let text = std::fs::read_to_string(&path).map_err(|error| FileError::from_io(error, &path))?;
         Ok(Source::new(id, text))
     }
     fn file(&self, _: FileId) -> FileResult<Bytes> {
@@ -90,17 +88,13 @@ fn bare(documents: Vec<(Document, String)>) -> usize {
         main: file("labels.typ"),
         data: String::new(),
     };
-    let options = PdfOptions {
-        standards: PdfStandards::new(&[PdfStandard::Ua_1]).expect("a standard"),
-        ..PdfOptions::default()
-    };
+    let options =
+        PdfOptions { standards: PdfStandards::new(&[PdfStandard::Ua_1]).expect("a standard"), ..PdfOptions::default() };
     let mut bytes = 0;
     for (document, data) in documents {
         world.main = file(&format!("{}.typ", document.name()));
         world.data = data;
-        let paged = typst::compile::<PagedDocument>(&world)
-            .output
-            .expect("compiled");
+        let paged = typst::compile::<PagedDocument>(&world).output.expect("compiled");
         bytes += typst_pdf::pdf(&paged, &options).expect("exported").len();
         drop(paged);
         typst::comemo::evict(0);
@@ -122,8 +116,7 @@ fn work(how: &str, what: &str) {
     let (plan, report) = demo();
     match how {
         "ours" => {
-            let options =
-                many.map_or_else(Options::default, |many| labels_only(many, &plan, &report));
+            let options = many.map_or_else(Options::default, |many| labels_only(many, &plan, &report));
             render(&plan, &report, &words, &options).expect("printed");
         }
         "bare" => {
@@ -142,17 +135,11 @@ fn work(how: &str, what: &str) {
 
 /// At least so many labels, each of the demo's as often as the others.
 fn labels_only(many: usize, plan: &plan::Plan, report: &Report) -> Options {
-    let options = Options {
-        only: vec![Document::Labels],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Labels], ..Options::default() };
     let data = template_data(plan, report, &Words::english(), &options).expect("data");
     let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
     let few = data["items"].as_array().expect("labels").len();
-    Options {
-        copies: many.div_ceil(few),
-        ..options
-    }
+    Options { copies: many.div_ceil(few), ..options }
 }
 
 fn repeated(data: &str, count: usize) -> String {
@@ -169,19 +156,13 @@ fn measured(how: &str, what: &str, runs: usize) -> Duration {
     let mut kibibytes = u64::MAX;
     for _ in 0..runs {
         let start = Instant::now();
-        let output = Command::new(&this)
-            .args(["work", how, what])
-            .output()
-            .expect("run");
+        let output = Command::new(&this).args(["work", how, what]).output().expect("run");
         least = least.min(start.elapsed());
         assert!(output.status.success(), "{output:?}");
         let peak = String::from_utf8_lossy(&output.stdout);
         kibibytes = kibibytes.min(peak.trim().parse().unwrap_or(u64::MAX));
     }
-    println!(
-        "{how:5} {what:10} {least:>9.0?} {:>6} MiB",
-        kibibytes / 1024
-    );
+    println!("{how:5} {what:10} {least:>9.0?} {:>6} MiB", kibibytes / 1024);
     least
 }
 
@@ -192,9 +173,7 @@ fn main() {
     {
         work(how, what);
         let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
-        let peak = status
-            .lines()
-            .find_map(|line| line.strip_prefix("VmHWM:")?.split_whitespace().next());
+        let peak = status.lines().find_map(|line| line.strip_prefix("VmHWM:")?.split_whitespace().next());
         println!("{}", peak.unwrap_or_default());
         return;
     }
@@ -204,10 +183,7 @@ fn main() {
     }
     let bare = measured("bare", "all", RUNS);
     let ours = measured("ours", "all", RUNS);
-    println!(
-        "ours / bare: {:.2}",
-        ours.as_secs_f64() / bare.as_secs_f64()
-    );
+    println!("ours / bare: {:.2}", ours.as_secs_f64() / bare.as_secs_f64());
     for count in [MANY / 4, MANY / 2, MANY] {
         measured("bare", &count.to_string(), 1);
         measured("ours", &count.to_string(), 1);

@@ -88,14 +88,9 @@ struct Node {
 #[must_use]
 pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model {
     let mut chance = Chance(
-        number
-            .wrapping_mul(0x1000_0001)
-            .wrapping_add(loads as u64 * 64 + places as u64)
-            ^ ((shape as u64) << 40),
+        number.wrapping_mul(0x1000_0001).wrapping_add(loads as u64 * 64 + places as u64) ^ ((shape as u64) << 40),
     );
-    let list: Vec<Load> = (0..loads)
-        .map(|index| load(&mut chance, shape, index, places))
-        .collect();
+    let list: Vec<Load> = (0..loads).map(|index| load(&mut chance, shape, index, places)).collect();
     let demand: i64 = list.iter().map(|load| load.running).sum();
     let mut sockets = vec![1_u32; places];
     let spare = if shape == Shape::FewSockets { 0 } else { 2 };
@@ -103,19 +98,9 @@ pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model 
         sockets[chance.index(places)] += 1;
     }
     let nodes = tree(&mut chance, shape, places, demand);
-    let mut model = Model {
-        loads: list,
-        sockets,
-        ..Model::default()
-    };
-    let legs: Vec<u8> = (0..places)
-        .map(|_| chance.of(&[1_u8, 1, 2, 2, 3]))
-        .collect();
-    let sides: &[u8] = if shape == Shape::TwoLegs {
-        &[1, 2]
-    } else {
-        &[3]
-    };
+    let mut model = Model { loads: list, sockets, ..Model::default() };
+    let legs: Vec<u8> = (0..places).map(|_| chance.of(&[1_u8, 1, 2, 2, 3])).collect();
+    let sides: &[u8] = if shape == Shape::TwoLegs { &[1, 2] } else { &[3] };
     if shape == Shape::TwoLegs {
         // A load of two legs goes where both are; others where there is one.
         for load in &mut model.loads {
@@ -133,13 +118,9 @@ pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model 
         }
     }
     if shape == Shape::Hours || (shape == Shape::Mixed && number % 2 == 1) {
-        let spans: Vec<(i64, i64)> = (0..loads)
-            .map(|_| (chance.within(0, 23), chance.within(1, 9)))
-            .collect();
+        let spans: Vec<(i64, i64)> = (0..loads).map(|_| (chance.within(0, 23), chance.within(1, 9))).collect();
         model.set_moments((0..24).map(|hour| -> LoadSet {
-            (0..loads)
-                .filter(|load| (hour - spans[*load].0).rem_euclid(24) < spans[*load].1)
-                .collect()
+            (0..loads).filter(|load| (hour - spans[*load].0).rem_euclid(24) < spans[*load].1).collect()
         }));
     }
     model.tighten();
@@ -163,11 +144,7 @@ fn load(chance: &mut Chance, shape: Shape, index: usize, places: usize) -> Load 
         Shape::Equal => index % 4 == 2,
         _ => chance.percent(35),
     };
-    let times = if shape == Shape::Equal {
-        30
-    } else {
-        chance.within(11, 50)
-    };
+    let times = if shape == Shape::Equal { 30 } else { chance.within(11, 50) };
     let starting = if motor { running * times / 10 } else { running };
     let weight = match shape {
         Shape::Equal => 1,
@@ -187,16 +164,8 @@ fn load(chance: &mut Chance, shape: Shape, index: usize, places: usize) -> Load 
     Load {
         running,
         starting,
-        continuous: if shape == Shape::Equal {
-            index % 4 < 2
-        } else {
-            chance.percent(45)
-        },
-        must: if shape == Shape::Equal {
-            index.is_multiple_of(8)
-        } else {
-            chance.percent(25)
-        },
+        continuous: if shape == Shape::Equal { index % 4 < 2 } else { chance.percent(45) },
+        must: if shape == Shape::Equal { index.is_multiple_of(8) } else { chance.percent(25) },
         weight,
         allowed,
     }
@@ -205,8 +174,7 @@ fn load(chance: &mut Chance, shape: Shape, index: usize, places: usize) -> Load 
 /// A set, two or three outlets, a box on each, branches of one to three receptacles.
 fn tree(chance: &mut Chance, shape: Shape, places: usize, demand: i64) -> Vec<Node> {
     let tight = chance.within(45, 85);
-    let limit =
-        |chance: &mut Chance, share: i64| (demand * share / 100 + chance.within(0, 999)).max(6_000);
+    let limit = |chance: &mut Chance, share: i64| (demand * share / 100 + chance.within(0, 999)).max(6_000);
     let all = (1_u64 << places) - 1;
     let total = limit(chance, tight);
     let mut nodes = vec![Node {
@@ -219,11 +187,7 @@ fn tree(chance: &mut Chance, shape: Shape, places: usize, demand: i64) -> Vec<No
     let outlets = if places > 9 { 3 } else { 2 };
     let mut first = 0;
     for outlet in 0..outlets {
-        let last = if outlet + 1 == outlets {
-            places
-        } else {
-            places * (outlet + 1) / outlets
-        };
+        let last = if outlet + 1 == outlets { places } else { places * (outlet + 1) / outlets };
         let under = (first..last).fold(0, |mask, place| mask | 1_u64 << place);
         let inside = i64::from(under.count_ones() * 100 / all.count_ones());
         let part = chance.of(&[90, 110, 130]);
@@ -237,9 +201,7 @@ fn tree(chance: &mut Chance, shape: Shape, places: usize, demand: i64) -> Vec<No
         });
         let mut at = first;
         while at < last {
-            let count = usize::try_from(chance.within(1, 3))
-                .unwrap_or(1)
-                .min(last - at);
+            let count = usize::try_from(chance.within(1, 3)).unwrap_or(1).min(last - at);
             let branch = (at..at + count).fold(0, |mask, place| mask | 1_u64 << place);
             let carries = chance.of(&[10_000, 13_000, 15_000, 20_000]);
             nodes.push(Node {

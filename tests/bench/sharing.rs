@@ -85,10 +85,7 @@ fn cases() -> Vec<(case::Case, case::Expected)> {
         .filter(|path| path.to_string_lossy().ends_with(".expected.json"))
         .map(|path| {
             let text = path.to_string_lossy().replace(".expected.json", ".json");
-            (
-                case::Case::read(Path::new(&text)),
-                case::Expected::read(&path),
-            )
+            (case::Case::read(Path::new(&text)), case::Expected::read(&path))
         })
         .collect();
     cases.sort_by_key(|(case, _)| (case.loads.len(), case.name.clone()));
@@ -113,8 +110,7 @@ fn hard(missed: &mut Vec<String>) {
                 if loads <= SMALL.0
                     && placing.proven
                     && let (_, Outcome::Best(weights, used)) = milp::solve(&model, LARGE)
-                    && (weights, std::cmp::Reverse(used))
-                        > (placing.weights, std::cmp::Reverse(placing.use_permille))
+                    && (weights, std::cmp::Reverse(used)) > (placing.weights, std::cmp::Reverse(placing.use_permille))
                 {
                     missed.push(format!("{shape:?} {loads} {number} is said to be proved"));
                 }
@@ -145,9 +141,7 @@ fn main() -> std::process::ExitCode {
     let mut points: Vec<Point> = Vec::new();
     let mut csv = String::from("case,loads,places,placing_us,work,general_us,general\n");
     let mut typical: Vec<f64> = Vec::new();
-    println!(
-        "case loads places   placing     work proven   general  faster  together     never     turns"
-    );
+    println!("case loads places   placing     work proven   general  faster  together     never     turns");
     for (case, expected) in cases() {
         let mut model = case.model();
         // As is done with a plan's. The general solver gets the same.
@@ -181,11 +175,7 @@ fn main() -> std::process::ExitCode {
         if (9..=SMALL.0).contains(&loads) {
             typical.push(faster);
         }
-        points.push(Point {
-            loads,
-            ours: time,
-            general,
-        });
+        points.push(Point { loads, ours: time, general });
         let _ = writeln!(
             csv,
             "{name},{loads},{},{},{work},{},{outcome:?}",
@@ -198,10 +188,8 @@ fn main() -> std::process::ExitCode {
         let fixed = model.at(&at);
         let all = plugged(&at);
         let budget = || Budget::of(WORK);
-        let (together, _) =
-            least(|| largest(&fixed, &all, &Alike::nothing(), MOST_SETS, &mut budget()));
-        let (never, _) =
-            least(|| conflicts(&fixed, &all, &Alike::nothing(), 3, MOST_SETS, &mut budget()));
+        let (together, _) = least(|| largest(&fixed, &all, &Alike::nothing(), MOST_SETS, &mut budget()));
+        let (never, _) = least(|| conflicts(&fixed, &all, &Alike::nothing(), 3, MOST_SETS, &mut budget()));
         let (turn, _) = least(|| turns::fewest(&fixed, &all, &LoadSet::default(), &mut budget()));
         let note = match (general, outcome) {
             (Some(_), _) => "",
@@ -218,9 +206,7 @@ fn main() -> std::process::ExitCode {
     }
     typical.sort_by(f64::total_cmp);
     let (slowest, middle) = (typical[0], typical[typical.len() / 2]);
-    println!(
-        "typical size, 9 to 15 loads: {middle:.0} × as fast (median), at least {slowest:.0} ×"
-    );
+    println!("typical size, 9 to 15 loads: {middle:.0} × as fast (median), at least {slowest:.0} ×");
     if middle < FASTER {
         late.push(format!("only {middle:.0} × as fast at the typical size"));
     }

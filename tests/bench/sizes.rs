@@ -79,9 +79,7 @@ fn sharing(plan: &Plan) -> Duration {
 
 fn main() -> std::process::ExitCode {
     let mut missed: Vec<String> = Vec::new();
-    let only: Vec<u32> = (std::env::args().skip(1))
-        .filter_map(|arg| arg.parse().ok())
-        .collect();
+    let only: Vec<u32> = (std::env::args().skip(1)).filter_map(|arg| arg.parse().ok()).collect();
     println!("loads boxes hours known     check   sharing       may      mend proven whole");
     for (loads, boxes) in SIZES {
         if !only.is_empty() && !only.contains(&loads) {
@@ -89,12 +87,7 @@ fn main() -> std::process::ExitCode {
         }
         for boxes in boxes {
             for (hours, known) in [(true, true), (true, false), (false, true), (false, false)] {
-                let camp = Camp {
-                    loads,
-                    boxes: *boxes,
-                    hours,
-                    known,
-                };
+                let camp = Camp { loads, boxes: *boxes, hours, known };
                 let text = camp.plan();
                 let plan = read(&text).unwrap_or_else(|errors| panic!("{camp:?}: {errors:?}"));
                 let (check, report) = timed(|| judge::build(&plan));
@@ -125,10 +118,7 @@ fn main() -> std::process::ExitCode {
         }
     }
     if cfg!(debug_assertions) {
-        println!(
-            "not optimised: {} bars of time are not judged",
-            missed.len()
-        );
+        println!("not optimised: {} bars of time are not judged", missed.len());
         missed.clear();
     }
     for bar in &missed {

@@ -32,19 +32,12 @@ fn the_top_level_holds_what_the_developers_document_names() {
 fn folders_that_are_built_in_are_watched() {
     let watched = text("src/build.rs");
     let mut seen = 0;
-    for user in [
-        "src/print/world.rs",
-        "src/words/library.rs",
-        "src/rules/form.rs",
-    ] {
+    for user in ["src/print/world.rs", "src/words/library.rs", "src/rules/form.rs"] {
         for (at, start) in text(user).match_indices("\"$CARGO_MANIFEST_DIR/") {
             let from = &text(user)[at + start.len()..];
             let end = from.find(['/', '"']).expect("the end of the name");
             let folder = &from[..end];
-            assert!(
-                watched.contains(&format!("\"{folder}\"")),
-                "{folder}: src/build.rs"
-            );
+            assert!(watched.contains(&format!("\"{folder}\"")), "{folder}: src/build.rs");
             seen += 1;
         }
     }
@@ -55,16 +48,9 @@ fn folders_that_are_built_in_are_watched() {
 fn packages() -> Vec<Json> {
     let cargo = std::env::var("CARGO").expect("Cargo runs the tests");
     let run = |arguments: &[&str]| {
-        let done = Command::new(&cargo)
-            .args(arguments)
-            .current_dir(env!("CARGO_MANIFEST_DIR"))
-            .output()
-            .expect("Cargo runs");
-        assert!(
-            done.status.success(),
-            "{}",
-            String::from_utf8_lossy(&done.stderr)
-        );
+        let done =
+            Command::new(&cargo).args(arguments).current_dir(env!("CARGO_MANIFEST_DIR")).output().expect("Cargo runs");
+        assert!(done.status.success(), "{}", String::from_utf8_lossy(&done.stderr));
         String::from_utf8(done.stdout).expect("text")
     };
     let about = run(&["-vV"]);
@@ -72,14 +58,7 @@ fn packages() -> Vec<Json> {
     let host = lines.find_map(|line| line.strip_prefix("host: "));
     let host = host.expect("the machine's name");
     // All of it was fetched for this test to be built.
-    let told = run(&[
-        "metadata",
-        "--locked",
-        "--offline",
-        "--format-version=1",
-        "--filter-platform",
-        host,
-    ]);
+    let told = run(&["metadata", "--locked", "--offline", "--format-version=1", "--filter-platform", host]);
     let told: Json = serde_json::from_str(&told).expect("JSON");
     let packages = told["packages"].as_array().expect("packages").clone();
     assert!(packages.len() > 300, "{}", packages.len());
@@ -104,11 +83,10 @@ const LICENCES: &[&str] = &[
 /// Whether a licence in the form of SPDX, or with the older `/` for OR, is one of them. Brackets are
 /// passed over, and each part between two ANDs must hold: never milder than what is written.
 fn may_be_used(licence: &str) -> bool {
-    licence.replace(['(', ')'], "").split(" AND ").all(|part| {
-        part.replace('/', " OR ")
-            .split(" OR ")
-            .any(|one| LICENCES.contains(&one.trim()))
-    })
+    licence
+        .replace(['(', ')'], "")
+        .split(" AND ")
+        .all(|part| part.replace('/', " OR ").split(" OR ").any(|one| LICENCES.contains(&one.trim())))
 }
 
 #[test]
@@ -130,9 +108,7 @@ fn nothing_this_is_built_on_needs_a_newer_rust() {
         numbers.collect()
     };
     let packages = packages();
-    let own = packages
-        .iter()
-        .find(|package| package["name"] == env!("CARGO_PKG_NAME"));
+    let own = packages.iter().find(|package| package["name"] == env!("CARGO_PKG_NAME"));
     let own = own.expect("this package")["rust_version"].as_str();
     let own = version(own.expect("a version"));
     for package in &packages {

@@ -24,19 +24,9 @@ fn sources() -> Vec<(String, String)> {
         let within = path.strip_prefix(&root).expect("below the root");
         within.to_string_lossy().replace('\\', "/")
     };
-    let texts: Vec<(String, String)> = files
-        .iter()
-        .map(|path| {
-            (
-                name(path),
-                fs::read_to_string(path).expect("a file of the sources"),
-            )
-        })
-        .collect();
-    let of_tests: BTreeSet<String> = texts
-        .iter()
-        .flat_map(|(name, text)| modules_of_tests(name, text))
-        .collect();
+    let texts: Vec<(String, String)> =
+        files.iter().map(|path| (name(path), fs::read_to_string(path).expect("a file of the sources"))).collect();
+    let of_tests: BTreeSet<String> = texts.iter().flat_map(|(name, text)| modules_of_tests(name, text)).collect();
     texts
         .into_iter()
         .filter(|(name, _)| !of_tests.iter().any(|module| in_module(name, module)))
@@ -60,9 +50,7 @@ fn modules_of_tests(name: &str, text: &str) -> Vec<String> {
             continue;
         }
         let next = lines.next().unwrap_or_default();
-        let declared = next
-            .split_once("mod ")
-            .and_then(|(_, rest)| rest.strip_suffix(';'));
+        let declared = next.split_once("mod ").and_then(|(_, rest)| rest.strip_suffix(';'));
         found.extend(declared.map(|module| format!("{folder}{module}")));
     }
     found
@@ -83,11 +71,7 @@ fn code(text: &str) -> String {
 /// The modules of the library that a text names. Of `use crate::{a, b}` each; and what it reaches
 /// through `super` stays within its folder.
 fn reached(text: &str) -> BTreeSet<String> {
-    let word = |text: &str| -> String {
-        text.chars()
-            .take_while(|c| c.is_ascii_alphanumeric() || *c == '_')
-            .collect()
-    };
+    let word = |text: &str| -> String { text.chars().take_while(|c| c.is_ascii_alphanumeric() || *c == '_').collect() };
     let mut found = BTreeSet::new();
     for (at, _) in text.match_indices("crate::") {
         let rest = &text[at + "crate::".len()..];
@@ -150,10 +134,7 @@ fn no_room_of_the_core_reaches_for_one_above_it() {
         };
         seen.insert(room(&name).to_owned());
         for module in reached(&text) {
-            assert!(
-                rung(&module).is_some_and(|other| other <= own),
-                "{name} reaches for {module}"
-            );
+            assert!(rung(&module).is_some_and(|other| other <= own), "{name} reaches for {module}");
         }
     }
     // A room that has moved is not passed over.
@@ -222,20 +203,12 @@ fn the_reading_of_sources_is_not_blind() {
     let text = "use crate::{words, plan::Id};\nlet a = crate::print::x();\n";
     let found: Vec<String> = reached(text).into_iter().collect();
     assert_eq!(found, ["plan", "print", "words"]);
-    assert_eq!(
-        code("//! crate::words\n  // print!\nlet a = 1;"),
-        "let a = 1;"
-    );
+    assert_eq!(code("//! crate::words\n  // print!\nlet a = 1;"), "let a = 1;");
     let text = "#[cfg(test)]\npub(crate) mod testing;\nmod used;\n";
     assert_eq!(modules_of_tests("rules/mod.rs", text), ["rules/testing"]);
-    assert_eq!(
-        modules_of_tests("sharing/from_plan.rs", text),
-        ["sharing/from_plan/testing"]
-    );
+    assert_eq!(modules_of_tests("sharing/from_plan.rs", text), ["sharing/from_plan/testing"]);
     let all = sources();
     let has = |name: &str| all.iter().any(|(other, _)| other == name);
     assert!(has("rules/mod.rs") && has("mend/list.rs") && has("cli/mod.rs"));
-    assert!(
-        !has("rules/testing.rs") && !has("plan/arbitrary.rs") && !has("sharing/from_plan/tests.rs")
-    );
+    assert!(!has("rules/testing.rs") && !has("plan/arbitrary.rs") && !has("sharing/from_plan/tests.rs"));
 }

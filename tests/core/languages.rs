@@ -23,10 +23,7 @@ fn with_a_fifth() -> Library {
 #[test]
 fn a_folder_is_a_draft_at_first() {
     let library = with_a_fifth();
-    let wrong: Vec<_> = check(&library, TAG)
-        .into_iter()
-        .filter(|problem| problem.kind != Kind::Missing)
-        .collect();
+    let wrong: Vec<_> = check(&library, TAG).into_iter().filter(|problem| problem.kind != Kind::Missing).collect();
     assert_eq!(wrong, []);
     assert!(library.chain(TAG).is_none(), "a draft is offered to nobody");
     let chain = library.draft_chain(TAG).expect("the folder");
@@ -49,10 +46,7 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     }
     let about = include_str!("../languages/eo/language.ftl").replace("draft", "complete");
     library.add(TAG, ABOUT, about);
-    let left: Vec<_> = check(&library, TAG)
-        .into_iter()
-        .filter(|problem| problem.kind != Kind::Untranslated)
-        .collect();
+    let left: Vec<_> = check(&library, TAG).into_iter().filter(|problem| problem.kind != Kind::Untranslated).collect();
     assert_eq!(left, []);
     assert!(library.offered().any(|tag| tag == TAG));
 
@@ -61,18 +55,10 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     let plan = tallywatt::plan::read(tallywatt::plan::demo::WEEKEND).expect("the demo reads");
     let report = tallywatt::judge::build(&plan);
     let said = words.troubles(&report, 80);
-    assert!(
-        said.contains("DANĜERO") && !said.contains("DANGER"),
-        "{said}"
-    );
+    assert!(said.contains("DANĜERO") && !said.contains("DANGER"), "{said}");
     let options = tallywatt::print::Options::default();
     let prints = tallywatt::print::render(&plan, &report, &words, &options);
-    assert_eq!(
-        prints
-            .map(|files| files.len())
-            .map_err(|error| error.to_string()),
-        Ok(4)
-    );
+    assert_eq!(prints.map(|files| files.len()).map_err(|error| error.to_string()), Ok(4));
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 

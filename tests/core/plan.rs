@@ -117,10 +117,7 @@ fn huge_files_are_refused() {
         ("x = [", "a b,"),
         ("format = 1\nx = [", "{a=1},"),
     ] {
-        let text = format!(
-            "{start}{}",
-            again.repeat((most - start.len()) / again.len())
-        );
+        let text = format!("{start}{}", again.repeat((most - start.len()) / again.len()));
         read_and_show(&text);
     }
 }

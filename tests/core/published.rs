@@ -61,13 +61,7 @@ fn receptacles_on_circuits() {
 /// of its density. ISO 2533 (confirmed), ratio to sea level at 15 °C there.
 #[test]
 fn what_is_left_at_altitude_is_no_more_than_the_air() {
-    for (metres, density) in [
-        (0, 10_000),
-        (1000, 9075),
-        (1500, 8638),
-        (2000, 8217),
-        (3000, 7422),
-    ] {
+    for (metres, density) in [(0, 10_000), (1000, 9075), (1500, 8638), (2000, 8217), (3000, 7422)] {
         let left = derating::left(
             Power::from_milliwatts(10_000),
             Length::from_millimetres(metres * 1000),

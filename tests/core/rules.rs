@@ -10,16 +10,9 @@ const END: &str = "<!-- /rules -->";
 fn developers_document_lists_the_rules() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");
     let text = std::fs::read_to_string(&path).expect("there is a DEVELOPERS.md");
-    let (before, rest) = text
-        .split_once(START)
-        .expect("DEVELOPERS.md has a `<!-- rules -->`");
-    let (_, after) = rest
-        .split_once(END)
-        .expect("DEVELOPERS.md has a `<!-- /rules -->` after its `<!-- rules -->`");
-    let fresh = format!(
-        "{before}{START}\n\n{}\n{END}{after}",
-        tallywatt::words::list_of_rules()
-    );
+    let (before, rest) = text.split_once(START).expect("DEVELOPERS.md has a `<!-- rules -->`");
+    let (_, after) = rest.split_once(END).expect("DEVELOPERS.md has a `<!-- /rules -->` after its `<!-- rules -->`");
+    let fresh = format!("{before}{START}\n\n{}\n{END}{after}", tallywatt::words::list_of_rules());
     if fresh != text && std::env::var_os("INSTA_UPDATE").is_some_and(|how| how == "always") {
         std::fs::write(&path, &fresh).expect("DEVELOPERS.md can be written");
         return;
@@ -42,8 +35,7 @@ fn a_file_of_a_rule_opens_with_its_page() {
                 continue;
             };
             let (code, _) = after.split_once('"').expect("a code");
-            let page =
-                format!("#![doc = include_str!(\"../../../i18n/en/explain/{code}.md\")]\n\n");
+            let page = format!("#![doc = include_str!(\"../../../i18n/en/explain/{code}.md\")]\n\n");
             assert!(text.starts_with(&page), "{}", file.path().display());
             found += 1;
         }

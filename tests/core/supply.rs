@@ -70,28 +70,18 @@ fn limit(report: &Report, id: &str) -> Limit {
 /// Amperes short and continuous, and what sets the short ones, of a receptacle.
 fn amps(text: &str, id: &str) -> (String, String, LimitReason) {
     let limit = limit(&judge::build(&plan(text)), id);
-    (
-        limit.short_amps.amount().to_string(),
-        limit.continuous_amps.amount().to_string(),
-        limit.set_by.reason,
-    )
+    (limit.short_amps.amount().to_string(), limit.continuous_amps.amount().to_string(), limit.set_by.reason)
 }
 
 fn is(found: &(String, String, LimitReason), short: &str, long: &str, reason: LimitReason) {
-    assert_eq!(
-        (found.0.as_str(), found.1.as_str(), found.2),
-        (short, long, reason)
-    );
+    assert_eq!((found.0.as_str(), found.1.as_str(), found.2), (short, long, reason));
 }
 
 /// What protects a receptacle, in milliamperes.
 fn protected(text: &str, id: &str) -> Option<i64> {
     let supply = Supply::build(&plan(text));
     let at = supply.receptacle(&Id::reference(id).unwrap()).unwrap();
-    supply
-        .node(at)
-        .protected_at
-        .map(|(_, amps)| amps.milliamps())
+    supply.node(at).protected_at.map(|(_, amps)| amps.milliamps())
 }
 
 fn assumed(text: &str) -> Vec<String> {
@@ -106,11 +96,9 @@ fn assumed(text: &str) -> Vec<String> {
 #[test]
 fn largest_load_on_a_receptacle() {
     // NEC 210.21(B)(2), from a secondary copy: 12, 16, 24 A on 15, 20, 30 A receptacles.
-    for (shape, breaker, short, long) in [
-        ("5-15R", "15 A", "15", "12"),
-        ("5-20R", "20 A", "20", "16"),
-        ("L5-30R", "30 A", "30", "24"),
-    ] {
+    for (shape, breaker, short, long) in
+        [("5-15R", "15 A", "15", "12"), ("5-20R", "20 A", "20", "16"), ("L5-30R", "30 A", "30", "24")]
+    {
         let text = set(&outlet("front", shape, breaker, ""));
         is(&amps(&text, "front"), short, long, LimitReason::Breaker);
     }
@@ -123,12 +111,7 @@ fn largest_load_on_a_receptacle() {
 #[test]
 fn a_breaker_that_trips_early() {
     let early = set(&outlet("front", "5-20R", "20 A", "trips_at = \"17 A\""));
-    is(
-        &amps(&early, "front"),
-        "17",
-        "13.6",
-        LimitReason::TripsEarly,
-    );
+    is(&amps(&early, "front"), "17", "13.6", LimitReason::TripsEarly);
     // Wire behind it may not count on the early trip.
     assert_eq!(protected(&early, "front"), Some(20_000));
     // Seen to trip above its marking: the marking holds.
@@ -170,13 +153,7 @@ fn every_end_of_a_cord_is_behind_one_cord() {
     let text = format!(
         "{}{}",
         set(&outlet("front", "5-20R", "20 A", "")),
-        cord(
-            "three",
-            "front",
-            "5-15P",
-            "\"5-15R\", \"5-15R\", \"5-15R\"",
-            "12 AWG"
-        )
+        cord("three", "front", "5-15P", "\"5-15R\", \"5-15R\", \"5-15R\"", "12 AWG")
     );
     let supply = Supply::build(&plan(&text));
     let parents: Vec<_> = ["three.1", "three.2", "three.3"]
@@ -198,13 +175,10 @@ fn every_end_of_a_cord_is_behind_one_cord() {
 #[test]
 fn an_unknown_breaker_carries_little_and_protects_nothing() {
     for breaker in ["breaker = \"unknown\"", ""] {
-        let text =
-            set(&outlet("front", "L5-30R", "30 A", "")).replace("breaker = \"30 A\"", breaker);
+        let text = set(&outlet("front", "L5-30R", "30 A", "")).replace("breaker = \"30 A\"", breaker);
         is(&amps(&text, "front"), "30", "24", LimitReason::Receptacle);
         assert_eq!(protected(&text, "front"), None);
-        assert!(
-            assumed(&text).contains(&"generator.outlet.front.breaker breaker-unknown".to_owned())
-        );
+        assert!(assumed(&text).contains(&"generator.outlet.front.breaker breaker-unknown".to_owned()));
     }
     let known = set(&outlet("front", "L5-30R", "30 A", ""));
     assert_eq!(protected(&known, "front"), Some(30_000));
@@ -254,11 +228,7 @@ fn wiring_of_a_box() {
 fn a_cord_set_limits_what_no_breaker_enforces() {
     // NEC table 400.5(A)(1): 16 AWG with two current-carrying conductors, 13 A.
     let with = |wire: &str| {
-        format!(
-            "{}{}",
-            set(&outlet("front", "5-15R", "15 A", "")),
-            cord("cord", "front", "5-15P", "\"5-15R\"", wire)
-        )
+        format!("{}{}", set(&outlet("front", "5-15R", "15 A", "")), cord("cord", "front", "5-15P", "\"5-15R\"", wire))
     };
     let thin = with("16 AWG");
     is(&amps(&thin, "cord"), "13", "12", LimitReason::CordAmpacity);
@@ -279,18 +249,8 @@ fn a_neutral_between_two_legs_does_not_count() {
             cord("cord", "four", "L14-30P", "\"L14-30R\"", wire)
         )
     };
-    is(
-        &amps(&with("10 AWG"), "cord"),
-        "30",
-        "24",
-        LimitReason::Breaker,
-    );
-    is(
-        &amps(&with("12 AWG"), "cord"),
-        "25",
-        "24",
-        LimitReason::CordAmpacity,
-    );
+    is(&amps(&with("10 AWG"), "cord"), "30", "24", LimitReason::Breaker);
+    is(&amps(&with("12 AWG"), "cord"), "25", "24", LimitReason::CordAmpacity);
     // A splitter may use both legs, an adapter to one leg cannot.
     for ends in ["\"TT-30R\", \"TT-30R\"", "\"TT-30R\""] {
         let text = with("10 AWG").replace("ends = [\"L14-30R\"]", &format!("ends = [{ends}]"));
@@ -330,11 +290,8 @@ fn an_unknown_cord_is_taken_for_the_worst() {
     // UL 817 as a cord supplier tells it: 18 AWG longer than 50 ft is marked 7 A.
     is(&amps(&text, "cord"), "7", "7", LimitReason::CordMark);
     let assumed = assumed(&text);
-    for expected in [
-        "cord.cord.wire cord-wire",
-        "cord.cord.length cord-length",
-        "cord.cord.conductors cord-conductors",
-    ] {
+    for expected in ["cord.cord.wire cord-wire", "cord.cord.length cord-length", "cord.cord.conductors cord-conductors"]
+    {
         assert!(assumed.iter().any(|text| text == expected), "{expected}");
     }
     // 100 ft of 18 AWG out and back: 0.2 x 7.95 ohm (NEC chapter 9 table 8).
@@ -348,13 +305,7 @@ fn a_splitter_without_breakers_and_a_box_with_them() {
     let splitter = format!(
         "{}{}",
         set(&outlet("twist", "L5-30R", "30 A", "")),
-        cord(
-            "split",
-            "twist",
-            "L5-30P",
-            "\"5-20R\", \"5-20R\", \"5-20R\"",
-            "10 AWG"
-        )
+        cord("split", "twist", "L5-30P", "\"5-20R\", \"5-20R\", \"5-20R\"", "10 AWG")
     );
     for end in ["split.1", "split.2", "split.3"] {
         // Rated 20 A, and 30 A flow before anything trips.
@@ -406,25 +357,16 @@ fn one_leg_of_two_is_half_the_power() {
     assert_eq!(usable.stranded_watts.amount().to_string(), "2400");
     assert!(assumed(&text).contains(&"cord.adapter.leg leg".to_owned()));
     // A cord that keeps both legs and their neutral reaches all of it.
-    let both = text
-        .replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]")
-        .replace("conductors = 3", "conductors = 4");
+    let both = text.replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]").replace("conductors = 3", "conductors = 4");
     let report = judge::build(&plan(&both));
-    assert_eq!(
-        report.figures.usable.stranded_watts.amount().to_string(),
-        "0"
-    );
+    assert_eq!(report.figures.usable.stranded_watts.amount().to_string(), "0");
 }
 
 #[test]
 fn legs_of_outlets() {
     let known = two_leg_set(
         "4800 W",
-        &format!(
-            "{}{}",
-            outlet("one", "5-20R", "20 A", "leg = \"A\""),
-            outlet("two", "5-20R", "20 A", "leg = \"B\"")
-        ),
+        &format!("{}{}", outlet("one", "5-20R", "20 A", "leg = \"A\""), outlet("two", "5-20R", "20 A", "leg = \"B\"")),
     );
     let reach = |text: &str| {
         let usable = judge::build(&plan(text)).figures.usable;
@@ -461,40 +403,18 @@ fn shapes_that_cannot_be_fed() {
 
 #[test]
 fn branches_may_add_up_to_more_than_the_feed() {
-    let branch = |id: &str| {
-        format!(
-            "[[box.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n"
-        )
-    };
-    let text = format!(
-        "{}{}{}",
-        boxed("true", "breaker = \"20 A\""),
-        branch("b"),
-        branch("c")
-    );
+    let branch =
+        |id: &str| format!("[[box.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n");
+    let text = format!("{}{}{}", boxed("true", "breaker = \"20 A\""), branch("b"), branch("c"));
     // Each branch keeps its 20 A; all three hang on the one inlet, which holds for the sum.
     for id in ["left", "b", "c"] {
         is(&amps(&text, id), "20", "16", LimitReason::Breaker);
     }
     let supply = Supply::build(&plan(&text));
-    let (inlet, _) = supply
-        .nodes
-        .iter()
-        .enumerate()
-        .find(|(_, node)| node.id.as_str() == "box")
-        .unwrap();
-    let fed = supply
-        .fed_from(tallywatt::supply::NodeIx(inlet))
-        .map(|(_, node)| node.rating)
-        .sum::<Current>();
+    let (inlet, _) = supply.nodes.iter().enumerate().find(|(_, node)| node.id.as_str() == "box").unwrap();
+    let fed = supply.fed_from(tallywatt::supply::NodeIx(inlet)).map(|(_, node)| node.rating).sum::<Current>();
     assert_eq!(fed.milliamps(), 60_000);
-    assert_eq!(
-        supply
-            .limit(tallywatt::supply::NodeIx(inlet))
-            .short
-            .milliamps(),
-        30_000
-    );
+    assert_eq!(supply.limit(tallywatt::supply::NodeIx(inlet)).short.milliamps(), 30_000);
     // And what can be reached is the feed's.
     let usable = judge::build(&plan(&text)).figures.usable;
     assert_eq!(usable.reachable_watts.amount().to_string(), "3600");
@@ -512,10 +432,7 @@ fn ground_fault_protection_covers_what_is_downstream() {
     let without = text.replace("gfci = true", "gfci = \"unknown\"");
     assert!(!gfci(&without, "front") && !gfci(&without, "cord"));
     // Built into the cord it covers the cord's end and not the outlet.
-    let in_cord = format!(
-        "{}gfci = true\n",
-        text.replace("gfci = true", "gfci = false")
-    );
+    let in_cord = format!("{}gfci = true\n", text.replace("gfci = true", "gfci = false"));
     assert!(!gfci(&in_cord, "front") && gfci(&in_cord, "cord"));
 }
 
@@ -531,16 +448,10 @@ fn parts_that_hang_on_nothing() {
     let good = plan(&text);
     assert_eq!(Supply::build(&good).detached, []);
     let reasons = |plan: &Plan| -> Vec<(String, DetachReason)> {
-        Supply::build(plan)
-            .detached
-            .into_iter()
-            .map(|detached| (detached.id.to_string(), detached.reason))
-            .collect()
+        Supply::build(plan).detached.into_iter().map(|detached| (detached.id.to_string(), detached.reason)).collect()
     };
     let found = |list: &[(&str, DetachReason)]| -> Vec<(String, DetachReason)> {
-        list.iter()
-            .map(|(id, reason)| ((*id).to_owned(), *reason))
-            .collect()
+        list.iter().map(|(id, reason)| ((*id).to_owned(), *reason)).collect()
     };
     // Each change is made to the plan itself: a plan file with most of these is refused.
     let with = |change: &dyn Fn(&mut Plan)| {
@@ -556,18 +467,12 @@ fn parts_that_hang_on_nothing() {
             ("c", DetachReason::UpstreamDetached)
         ])
     );
-    assert_eq!(
-        with(&|plan| plan.cords[2].from = Id::new("nowhere")),
-        found(&[("c", DetachReason::NoSuchReceptacle)])
-    );
+    assert_eq!(with(&|plan| plan.cords[2].from = Id::new("nowhere")), found(&[("c", DetachReason::NoSuchReceptacle)]));
     assert_eq!(
         with(&|plan| plan.cords[2].plug = tallywatt::tables::shape::Plug::named("TT-30P").unwrap()),
         found(&[("c", DetachReason::PlugDoesNotFit)])
     );
-    assert_eq!(
-        with(&|plan| plan.cords[2].from = Id::new("twist")),
-        found(&[("c", DetachReason::NoFreeSocket)])
-    );
+    assert_eq!(with(&|plan| plan.cords[2].from = Id::new("twist")), found(&[("c", DetachReason::NoFreeSocket)]));
     assert_eq!(
         with(&|plan| plan.cords[1].from = Id::new("c")),
         found(&[("b", DetachReason::Loop), ("c", DetachReason::Loop)])
@@ -599,9 +504,7 @@ fn drop_of(load: &str) -> (String, String, String) {
         cord("cord", "front", "5-15P", "\"5-15R\"", "14 AWG").replace("25 ft", "100 ft")
     );
     let report = judge::build(&plan(&text));
-    let [drop] = report.figures.drops.as_slice() else {
-        panic!("{:?}", report.figures.drops)
-    };
+    let [drop] = report.figures.drops.as_slice() else { panic!("{:?}", report.figures.drops) };
     (
         drop.volts_running.amount().to_string(),
         drop.volts_starting.amount().to_string(),
@@ -650,10 +553,7 @@ fn fuel_and_noise_of_a_plan() {
     // 2.5 h at 1250 W; half way between the published loads (1/8 + 1/3) / 2 tanks an hour, and a tenth
     // more: 0.252083.
     let energy = figures.energy;
-    assert_eq!(
-        energy.watt_hours_per_day.unwrap().amount().to_string(),
-        "3125"
-    );
+    assert_eq!(energy.watt_hours_per_day.unwrap().amount().to_string(), "3125");
     assert_eq!(energy.hours_per_tank.unwrap().amount().to_string(), "3.966");
     // 4 L x 2.5 x 0.252083 = 2.52083 L, rounded up.
     assert_eq!(energy.fuel_per_day.unwrap().amount().to_string(), "2.521");
@@ -692,18 +592,11 @@ fn power_that_the_outlets_in_use_cannot_reach() {
     let with = |rest: &str| {
         let text = format!(
             "{}{rest}",
-            set(&format!(
-                "{}{}",
-                outlet("front", "5-20R", "20 A", ""),
-                outlet("twist", "L5-30R", "30 A", "")
-            ))
-            .replace("24 kW", "3600 W")
+            set(&format!("{}{}", outlet("front", "5-20R", "20 A", ""), outlet("twist", "L5-30R", "30 A", "")))
+                .replace("24 kW", "3600 W")
         );
         let usable = judge::build(&plan(&text)).figures.usable;
-        (
-            usable.reachable_watts.amount().to_string(),
-            usable.stranded_watts.amount().to_string(),
-        )
+        (usable.reachable_watts.amount().to_string(), usable.stranded_watts.amount().to_string())
     };
     let is = |found: (String, String), reachable: &str, stranded: &str| {
         assert_eq!((found.0.as_str(), found.1.as_str()), (reachable, stranded));
@@ -734,13 +627,7 @@ fn a_plate_nobody_has_read_is_the_smallest_set() {
     let unknown = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
     assert!(unknown.figures.usable.rated_watts < known.figures.usable.rated_watts);
     // Not known, so said: and no running time can be promised from shares of an unknown load.
-    assert!(
-        unknown
-            .figures
-            .assumed
-            .iter()
-            .any(|assumed| assumed.field == "generator.rated")
-    );
+    assert!(unknown.figures.assumed.iter().any(|assumed| assumed.field == "generator.rated"));
     assert_eq!(unknown.figures.energy.hours_per_tank, None);
 }
 
@@ -751,23 +638,13 @@ fn an_unknown_voltage_gives_each_outlet_half() {
     let text = text.replacen("voltage = \"120 V\"", "voltage = \"unknown\"", 1);
     let unknown = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
     let amps = |report: &tallywatt::report::Report| {
-        let twist = report
-            .figures
-            .limits
-            .iter()
-            .find(|limit| limit.id.as_str() == "twist");
+        let twist = report.figures.limits.iter().find(|limit| limit.id.as_str() == "twist");
         twist.expect("it is fed").short_amps
     };
     // The set's 2310 W at 120 V, and half of them.
     assert_eq!(amps(&known), Current::from_milliamps(19_250));
     assert_eq!(amps(&unknown), Current::from_milliamps(9_625));
-    assert!(
-        unknown
-            .figures
-            .assumed
-            .iter()
-            .any(|assumed| assumed.field == "generator.voltage")
-    );
+    assert!(unknown.figures.assumed.iter().any(|assumed| assumed.field == "generator.voltage"));
 }
 
 #[test]
@@ -776,24 +653,14 @@ fn only_an_inverter_set_cuts_out_by_itself() {
     let long = |inverter: &str| {
         let text = text.replacen("inverter = true", inverter, 1);
         let report = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
-        let assumed = report
-            .figures
-            .assumed
-            .iter()
-            .any(|one| one.field == "generator.inverter");
+        let assumed = report.figures.assumed.iter().any(|one| one.field == "generator.inverter");
         let limits = report.figures.limits;
         let limit = limits.into_iter().find(|limit| limit.id.as_str() == "long");
         let set_by = limit.expect("it is fed").set_by;
         (set_by.reason.code(), set_by.enforced, assumed)
     };
     assert_eq!(long("inverter = true"), ("rated-power", true, false));
-    assert_eq!(
-        long("inverter = false"),
-        ("rated-power-unguarded", false, false)
-    );
-    assert_eq!(
-        long("inverter = \"unknown\""),
-        ("rated-power-unguarded", false, true)
-    );
+    assert_eq!(long("inverter = false"), ("rated-power-unguarded", false, false));
+    assert_eq!(long("inverter = \"unknown\""), ("rated-power-unguarded", false, true));
     assert_eq!(long(""), ("rated-power-unguarded", false, true));
 }

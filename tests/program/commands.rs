@@ -48,10 +48,8 @@ fn weekend_with(from: &str, to: &str) -> String {
 fn a_sound_plan_has_little_to_say() {
     const SCREEN: usize = 48;
     let plans = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/plans/usual");
-    let mut paths: Vec<PathBuf> = std::fs::read_dir(&plans)
-        .expect("the folder is there")
-        .map(|entry| entry.expect("a file").path())
-        .collect();
+    let mut paths: Vec<PathBuf> =
+        std::fs::read_dir(&plans).expect("the folder is there").map(|entry| entry.expect("a file").path()).collect();
     paths.sort();
     assert_eq!(paths.len(), 23);
     let dir = folder();
@@ -69,29 +67,21 @@ fn a_sound_plan_has_little_to_say() {
             let findings = trouble["findings"].as_array().expect("a list").iter();
             let codes = findings.map(|at| {
                 let at = usize::try_from(at.as_u64().expect("a number")).expect("a place");
-                report["findings"][at]["code"]
-                    .as_str()
-                    .expect("a code")
-                    .to_owned()
+                report["findings"][at]["code"].as_str().expect("a code").to_owned()
             });
             codes.collect::<Vec<String>>().join("+")
         };
         let told: Vec<String> = troubles.iter().map(codes).collect();
         // At most one entry for each thing to do: no two say the same, word for word.
         let long = text(&tallywatt(&["check", "--long", &of], dir.path()).stdout);
-        let mut deeds: Vec<&str> = long
-            .split("\n  Do ")
-            .skip(1)
-            .map(|rest| rest.split("\n\n").next().unwrap_or_default().trim())
-            .collect();
+        let mut deeds: Vec<&str> =
+            long.split("\n  Do ").skip(1).map(|rest| rest.split("\n\n").next().unwrap_or_default().trim()).collect();
         let all = deeds.len();
         deeds.sort_unstable();
         deeds.dedup();
         assert_eq!(deeds.len(), all, "{name}: {long}");
         assert!(all > 0 || troubles.is_empty(), "{name}: {long}");
-        let lines = text(&tallywatt(&["check", &of], dir.path()).stdout)
-            .lines()
-            .count();
+        let lines = text(&tallywatt(&["check", &of], dir.path()).stdout).lines().count();
         let told = told.join(" ");
         writeln!(table, "{name}: {counts:?}, {lines} lines: {told}").expect("text is written");
         if name.starts_with('s') {
@@ -111,34 +101,18 @@ fn the_demo_writes_everything_and_says_what_matters() {
     assert!(output.status.success(), "{}", text(&output.stderr));
     let said = text(&output.stdout);
     let into = dir.path().join("tallywatt-demo");
-    for name in [
-        "labels.pdf",
-        "card.pdf",
-        "cautions.pdf",
-        "worksheet.pdf",
-        "report.json",
-        "plan.toml",
-    ] {
+    for name in ["labels.pdf", "card.pdf", "cautions.pdf", "worksheet.pdf", "report.json", "plan.toml"] {
         assert!(into.join(name).is_file(), "{name} is written");
         assert!(said.contains(name), "{name} is named in {said}");
     }
     assert!(said.contains("tallywatt-demo"), "it says where: {said}");
-    let lines = ["  1. ", "  2. ", "  3. "].map(|start| {
-        said.lines()
-            .find(|line| line.starts_with(start))
-            .unwrap_or_else(|| panic!("{start} in {said}"))
-    });
+    let lines = ["  1. ", "  2. ", "  3. "]
+        .map(|start| said.lines().find(|line| line.starts_with(start)).unwrap_or_else(|| panic!("{start} in {said}")));
     assert!(lines[0].contains("Exhaust is only"), "{}", lines[0]);
     // The plan that is written is the plan that was printed: it gives the same report.
-    let again = tallywatt(
-        &["check", "--format", "json", "tallywatt-demo/plan.toml"],
-        dir.path(),
-    );
+    let again = tallywatt(&["check", "--format", "json", "tallywatt-demo/plan.toml"], dir.path());
     assert_eq!(again.status.code(), Some(2), "the weekend has a danger");
-    assert_eq!(
-        again.stdout,
-        std::fs::read(into.join("report.json")).expect("it was written")
-    );
+    assert_eq!(again.stdout, std::fs::read(into.join("report.json")).expect("it was written"));
 }
 
 #[test]
@@ -146,26 +120,13 @@ fn the_mended_demo_has_no_danger_and_no_warning_left() {
     let dir = folder();
     let output = tallywatt(&["demo", "--fixed"], dir.path());
     assert!(output.status.success(), "{}", text(&output.stderr));
-    let check = tallywatt(
-        &[
-            "check",
-            "--format",
-            "json",
-            "tallywatt-demo-fixed/plan.toml",
-        ],
-        dir.path(),
-    );
+    let check = tallywatt(&["check", "--format", "json", "tallywatt-demo-fixed/plan.toml"], dir.path());
     let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
     let left: Vec<(&str, &str)> = report["findings"]
         .as_array()
         .expect("findings")
         .iter()
-        .map(|finding| {
-            (
-                finding["signal"].as_str().expect("signal"),
-                finding["code"].as_str().expect("code"),
-            )
-        })
+        .map(|finding| (finding["signal"].as_str().expect("signal"), finding["code"].as_str().expect("code")))
         .filter(|(signal, _)| ["danger", "warning"].contains(signal))
         .collect();
     assert_eq!(left, []);
@@ -176,25 +137,11 @@ fn the_mended_demo_has_no_danger_and_no_warning_left() {
 fn the_same_plan_gives_the_same_bytes() {
     let dir = folder();
     for into in ["one", "two"] {
-        assert!(
-            tallywatt(&["demo", "--into", into], dir.path())
-                .status
-                .success()
-        );
+        assert!(tallywatt(&["demo", "--into", into], dir.path()).status.success());
     }
-    for name in [
-        "labels.pdf",
-        "card.pdf",
-        "cautions.pdf",
-        "worksheet.pdf",
-        "report.json",
-        "plan.toml",
-    ] {
+    for name in ["labels.pdf", "card.pdf", "cautions.pdf", "worksheet.pdf", "report.json", "plan.toml"] {
         let read = |into: &str| std::fs::read(dir.path().join(into).join(name)).expect("written");
-        assert!(
-            read("one") == read("two"),
-            "{name} differs between two runs"
-        );
+        assert!(read("one") == read("two"), "{name} differs between two runs");
     }
 }
 
@@ -215,10 +162,7 @@ fn the_readme_shows_what_check_and_mend_print() {
     let page = include_str!("../../README.md");
     let shown = page.split("```text\n").skip(1);
     let shown: Vec<&str> = shown.filter_map(|rest| rest.split("```").next()).collect();
-    let calls = [
-        &["check", "--long", "weekend.toml"][..],
-        &["mend", "weekend.toml"],
-    ];
+    let calls = [&["check", "--long", "weekend.toml"][..], &["mend", "weekend.toml"]];
     assert_eq!(shown.len(), calls.len());
     for (call, shown) in calls.into_iter().zip(shown) {
         let printed = text(&tallywatt(call, dir.path()).stdout).replace('\u{a0}', " ");
@@ -234,31 +178,15 @@ fn exit_statuses_are_those_of_the_contract() {
     plan(dir.path(), "bad.toml", "format = 1\nnonsense = 3\n");
     let status = |arguments: &[&str]| tallywatt(arguments, dir.path()).status.code();
     assert_eq!(status(&["check", "weekend.toml"]), Some(2), "a danger");
-    assert_eq!(
-        status(&["check", "mended.toml"]),
-        Some(0),
-        "nothing above a caution"
-    );
-    plan(
-        dir.path(),
-        "no-alarm.toml",
-        &MENDED.replacen("co_alarm = true", "co_alarm = false", 1),
-    );
+    assert_eq!(status(&["check", "mended.toml"]), Some(0), "nothing above a caution");
+    plan(dir.path(), "no-alarm.toml", &MENDED.replacen("co_alarm = true", "co_alarm = false", 1));
     assert_eq!(status(&["check", "no-alarm.toml"]), Some(1), "a warning");
-    assert_eq!(
-        status(&["check", "mended.toml", "weekend.toml"]),
-        Some(2),
-        "the worst of several"
-    );
+    assert_eq!(status(&["check", "mended.toml", "weekend.toml"]), Some(2), "the worst of several");
     assert_eq!(status(&["check", "bad.toml"]), Some(65), "a bad plan");
     assert_eq!(status(&["check", "absent.toml"]), Some(65), "no plan");
     assert_eq!(status(&["check"]), Some(64), "no argument");
     assert_eq!(status(&["explain", "NONE999"]), Some(64), "no such rule");
-    assert_eq!(
-        status(&["print", "mended.toml", "--into", "mended.toml"]),
-        Some(73),
-        "cannot write"
-    );
+    assert_eq!(status(&["print", "mended.toml", "--into", "mended.toml"]), Some(73), "cannot write");
     assert_eq!(status(&["--help"]), Some(0), "help is asked for");
 }
 
@@ -268,10 +196,7 @@ fn an_interview_without_a_terminal_is_refused_with_the_other_way() {
     let output = tallywatt(&[], dir.path());
     assert_eq!(output.status.code(), Some(64));
     let said = text(&output.stderr);
-    assert!(
-        said.contains("tallywatt check"),
-        "it names the plan-file way: {said}"
-    );
+    assert!(said.contains("tallywatt check"), "it names the plan-file way: {said}");
 }
 
 #[test]
@@ -283,10 +208,7 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     // What is left of the last sheet of labels is told.
     let said = text(&output.stdout);
     let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(
-        said.contains("There are 17 labels") && said.contains("--start-at 6"),
-        "{said}"
-    );
+    assert!(said.contains("There are 17 labels") && said.contains("--start-at 6"), "{said}");
     let before = std::fs::read(dir.path().join("paper/card.pdf")).expect("written");
     // A label that the sheet does not have is a slip in the call, not of the paper.
     let past = ["print", "mended.toml", "--into", "paper", "--start-at", "9"];
@@ -299,10 +221,7 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     assert_eq!(output.status.code(), Some(73));
     let said = text(&output.stderr);
     assert!(said.contains("水壶"), "it names the text: {said}");
-    assert_eq!(
-        before,
-        std::fs::read(dir.path().join("paper/card.pdf")).expect("still there")
-    );
+    assert_eq!(before, std::fs::read(dir.path().join("paper/card.pdf")).expect("still there"));
 }
 
 #[test]
@@ -312,9 +231,7 @@ fn json_amounts_are_exact_numbers_with_units() {
     let output = tallywatt(&["check", "--format", "json", "weekend.toml"], dir.path());
     let report: serde_json::Value = serde_json::from_slice(&output.stdout).expect("JSON");
     // The contract's fields, all there.
-    for field in [
-        "format", "findings", "limits", "usable", "drops", "sharing", "energy", "noise", "assumed",
-    ] {
+    for field in ["format", "findings", "limits", "usable", "drops", "sharing", "energy", "noise", "assumed"] {
         assert!(report.get(field).is_some(), "{field}");
     }
     let front = &report["limits"][0];
@@ -331,10 +248,7 @@ fn several_plans_give_one_report_a_line() {
     let dir = folder();
     plan(dir.path(), "a.toml", WEEKEND);
     plan(dir.path(), "b.toml", MENDED);
-    let output = tallywatt(
-        &["check", "--format", "json", "a.toml", "b.toml"],
-        dir.path(),
-    );
+    let output = tallywatt(&["check", "--format", "json", "a.toml", "b.toml"], dir.path());
     let said = text(&output.stdout);
     assert_eq!(said.lines().count(), 2);
     for line in said.lines() {
@@ -371,10 +285,7 @@ fn a_rule_is_explained_by_code_and_by_name() {
     assert_eq!(by_code.stdout, by_name.stdout);
     let said = text(&by_code.stdout);
     // Laid out for a terminal, without the signs of the page.
-    assert!(
-        said.contains("\nSources\n") && !said.contains('#'),
-        "{said}"
-    );
+    assert!(said.contains("\nSources\n") && !said.contains('#'), "{said}");
     // In the reader's units, and only in those.
     assert!(said.contains("25 ft") && !said.contains(" m)"), "{said}");
 }
@@ -409,10 +320,7 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
         assert_eq!(again.status.code(), Some(73), "{taken}");
         assert!(text(&again.stderr).contains(taken));
     }
-    assert_eq!(
-        before,
-        std::fs::read(dir.path().join("new.toml")).expect("there")
-    );
+    assert_eq!(before, std::fs::read(dir.path().join("new.toml")).expect("there"));
 }
 
 #[test]
@@ -465,8 +373,7 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
 #[test]
 fn a_changed_demo_plan_is_never_written_over() {
     let dir = folder();
-    let demo =
-        |language: &str| tallywatt(&["demo", "--into", "d", "--language", language], dir.path());
+    let demo = |language: &str| tallywatt(&["demo", "--into", "d", "--language", language], dir.path());
     assert_eq!(demo("de").status.code(), Some(0));
     assert_eq!(demo("en").status.code(), Some(0));
     let path = dir.path().join("d/plan.toml");
@@ -500,21 +407,12 @@ fn what_was_learned_goes_into_the_plan() {
     assert_eq!(status, Some(0), "{said}");
     insta::assert_snapshot!("learned_tripped", said);
     let file = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
-    assert!(
-        file.contains("trips_at = \"13 A\"                   # last summer"),
-        "{file}"
-    );
-    assert!(
-        file.ends_with("\n# 2026-07-04 front tripped at 13 A\n"),
-        "{file}"
-    );
+    assert!(file.contains("trips_at = \"13 A\"                   # last summer"), "{file}");
+    assert!(file.ends_with("\n# 2026-07-04 front tripped at 13 A\n"), "{file}");
     let output = tallywatt(&["reprint", "old.toml", "new.toml"], dir.path());
     let again = text(&output.stdout);
     assert!(said.contains(again.trim()), "{again} in {said}");
-    assert!(
-        again.contains("“front”") && !again.contains("“twist”") && again.contains("the card"),
-        "{again}"
-    );
+    assert!(again.contains("“front”") && !again.contains("“twist”") && again.contains("the card"), "{again}");
     let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
     assert!(text(&output.stdout).contains("do not need to print"));
     // A danger, a bad reading, and what nobody understands, which changes nothing.
@@ -550,10 +448,7 @@ fn may_says_yes_or_no_and_why() {
     assert!(said.starts_with("NO:") && said.contains("AIR001"), "{said}");
     let (unknown, said) = ask(&["mended.toml", "ketle"]);
     assert_eq!(unknown, Some(64));
-    assert!(
-        said.contains("ketle") && said.contains("“kettle”"),
-        "{said}"
-    );
+    assert!(said.contains("ketle") && said.contains("“kettle”"), "{said}");
     let (_, json) = ask(&["mended.toml", "kettle", "--format", "json"]);
     let answer: serde_json::Value = serde_json::from_str(&json).expect("JSON");
     assert_eq!(answer["may"], true);

@@ -35,19 +35,8 @@ impl Person {
         Self::sits_down_at(data, 40, columns, &[], &[])
     }
 
-    fn sits_down_at(
-        data: &Path,
-        rows: u16,
-        columns: u16,
-        environment: &[(&str, &str)],
-        arguments: &[&str],
-    ) -> Self {
-        let size = PtySize {
-            rows,
-            cols: columns,
-            pixel_width: 0,
-            pixel_height: 0,
-        };
+    fn sits_down_at(data: &Path, rows: u16, columns: u16, environment: &[(&str, &str)], arguments: &[&str]) -> Self {
+        let size = PtySize { rows, cols: columns, pixel_width: 0, pixel_height: 0 };
         let pair = native_pty_system().openpty(size).unwrap();
         let mut command = CommandBuilder::new(env!("CARGO_BIN_EXE_tallywatt"));
         command.env("TALLYWATT_DATA", data.join("data"));
@@ -91,11 +80,7 @@ impl Person {
     /// Waits until a prompt stands below the text: only then does the program read keys. The
     /// prompt before may still be redrawn above it.
     fn is_asked(&mut self, text: &str) {
-        self.waits(text, |screen| {
-            screen
-                .rfind(text)
-                .is_some_and(|at| screen[at..].contains("Esc: back"))
-        });
+        self.waits(text, |screen| screen.rfind(text).is_some_and(|at| screen[at..].contains("Esc: back")));
     }
 
     fn waits(&mut self, text: &str, there: impl Fn(&str) -> bool) {
@@ -151,9 +136,7 @@ impl Person {
         let untouched = other.master.get_termios().unwrap();
         assert_ne!(self.master.get_termios().unwrap(), untouched);
         let id = self.child.process_id().unwrap().to_string();
-        let sent = std::process::Command::new("kill")
-            .args(["-s", signal, &id])
-            .status();
+        let sent = std::process::Command::new("kill").args(["-s", signal, &id]).status();
         assert!(sent.unwrap().success());
         assert_eq!(self.ends(), if signal == "INT" { 130 } else { 143 });
         self.sees(said);
@@ -236,18 +219,12 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.answers("How many watts does the generator", "2.8");
     person.is_asked("“2.8” has no unit.");
     // The keys of a shell: word back, and all of the line.
-    person.answers(
-        "How many watts does the generator",
-        "9 kW\u{17}\u{15}2200 W",
-    );
+    person.answers("How many watts does the generator", "9 kW\u{17}\u{15}2200 W");
     person.is_asked("Is that number its running");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-    assert!(
-        draft.contains("\"generator.rated\" = \"2200 W\""),
-        "{draft}"
-    );
+    assert!(draft.contains("\"generator.rated\" = \"2200 W\""), "{draft}");
     assert!(!draft.contains("generator.figure"), "{draft}");
 }
 
@@ -270,10 +247,7 @@ fn help_in_a_list_keeps_what_is_marked() {
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-    for answer in [
-        "\"outlet.1.face\" = \"5-20R\"",
-        "\"outlet.2.face\" = \"L5-30R\"",
-    ] {
+    for answer in ["\"outlet.1.face\" = \"5-20R\"", "\"outlet.2.face\" = \"L5-30R\""] {
         assert!(draft.contains(answer), "{draft}");
     }
 }
@@ -390,22 +364,13 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
     person.child.wait().unwrap();
     let start = std::fs::read(&file).unwrap();
     // What stands in the file once each of the next questions is answered.
-    let marks = [
-        "load.1.what",
-        "site.ground",
-        "site.sleepers_at",
-        "site.stands",
-    ];
-    let marks = marks
-        .iter()
-        .chain(&["site.alarm", "site.feeds_building", "site.altitude"]);
+    let marks = ["load.1.what", "site.ground", "site.sleepers_at", "site.stands"];
+    let marks = marks.iter().chain(&["site.alarm", "site.feeds_building", "site.altitude"]);
     let answered = |text: &str| marks.clone().filter(|key| text.contains(**key)).count();
     let mut random = 20_u64;
     let mut next = |below: u64| {
         // Knuth's linear congruential generator, MMIX.
-        random = random
-            .wrapping_mul(6_364_136_223_846_793_005)
-            .wrapping_add(1_442_695_040_888_963_407);
+        random = random.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
         (random >> 33) % below
     };
     // A write that was under way leaves its half behind, under another name.
@@ -453,16 +418,10 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
             (least..=kept + sent).contains(&now),
             "run {run}: {now} kept of {least} confirmed and {sent} sent after {kept}\n{text}"
         );
-        assert!(
-            text.contains("\"generator.rated\" = \"2800 W\""),
-            "run {run}: {text}"
-        );
+        assert!(text.contains("\"generator.rated\" = \"2800 W\""), "run {run}: {text}");
         kept = now;
     }
-    println!(
-        "killed 200 times: {} in the middle of a write, {in_flight} with an answer on its way",
-        halves()
-    );
+    println!("killed 200 times: {} in the middle of a write, {in_flight} with an answer on its way", halves());
     assert!(confirmed_in_all > 100, "{confirmed_in_all}");
     // And the last of them goes on to a plan.
     let mut person = Person::sits_down(home.path(), 80);
@@ -495,12 +454,8 @@ fn two_runs_at_once_do_not_share_a_draft() {
         assert!(draft.unwrap().contains(rated));
     }
     // Both are offered to the next, each with its day and age.
-    let old = std::fs::File::options()
-        .append(true)
-        .open(home.path().join("data/drafts/plan-2.toml"))
-        .unwrap();
-    old.set_modified(std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000))
-        .unwrap();
+    let old = std::fs::File::options().append(true).open(home.path().join("data/drafts/plan-2.toml")).unwrap();
+    old.set_modified(std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000)).unwrap();
     for columns in [80, 40] {
         let mut next = Person::sits_down(home.path(), columns);
         next.is_asked("Go on with an unfinished plan?");
@@ -526,10 +481,7 @@ fn pastes(bytes: &str) {
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-    assert!(
-        draft.contains("2800 W") && !draft.contains("generator.figure"),
-        "{draft}"
-    );
+    assert!(draft.contains("2800 W") && !draft.contains("generator.figure"), "{draft}");
 }
 
 #[test]
@@ -550,12 +502,7 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
         person.answers(question, keys);
     }
     person.is_asked("What will you plug in?");
-    let size = PtySize {
-        rows: 24,
-        cols: 40,
-        pixel_width: 0,
-        pixel_height: 0,
-    };
+    let size = PtySize { rows: 24, cols: 40, pixel_width: 0, pixel_height: 0 };
     person.master.resize(size).unwrap();
     person.columns = 40;
     person.screen = blank(40);
@@ -591,21 +538,13 @@ fn without_colour_nothing_is_bold_or_coloured() {
         person.is_asked("How many watts does the generator");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
-        assert_eq!(
-            styled(&person),
-            expected,
-            "{}",
-            String::from_utf8_lossy(&person.raw)
-        );
+        assert_eq!(styled(&person), expected, "{}", String::from_utf8_lossy(&person.raw));
     }
 }
 
 #[test]
 fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
-    for (environment, arguments) in [
-        (&[("TERM", "dumb")][..], &[][..]),
-        (&[][..], &["--plain"][..]),
-    ] {
+    for (environment, arguments) in [(&[("TERM", "dumb")][..], &[][..]), (&[][..], &["--plain"][..])] {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
         person.sees("How many watts does the generator");
@@ -625,10 +564,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         let raw = String::from_utf8_lossy(&person.raw).into_owned();
         assert!(!raw.contains('\u{1b}'), "{raw:?}");
         let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-        for answer in [
-            "\"outlet.2.face\" = \"5-20R\"",
-            "\"outlet.3.face\" = \"L5-30R\"",
-        ] {
+        for answer in ["\"outlet.2.face\" = \"5-20R\"", "\"outlet.3.face\" = \"L5-30R\""] {
             assert!(draft.contains(answer), "{draft}");
         }
     }
@@ -647,15 +583,9 @@ fn piped(home: &Path, arguments: &[&str], answers: &str) -> (Option<i32>, String
         .stderr(std::process::Stdio::piped())
         .spawn()
         .unwrap();
-    child
-        .stdin
-        .take()
-        .unwrap()
-        .write_all(answers.as_bytes())
-        .unwrap();
+    child.stdin.take().unwrap().write_all(answers.as_bytes()).unwrap();
     let output = child.wait_with_output().unwrap();
-    let said = String::from_utf8_lossy(&output.stderr).into_owned()
-        + &String::from_utf8_lossy(&output.stdout);
+    let said = String::from_utf8_lossy(&output.stderr).into_owned() + &String::from_utf8_lossy(&output.stdout);
     (output.status.code(), said)
 }
 
@@ -682,11 +612,7 @@ fn without_room_for_a_draft_there_is_still_a_plan() {
     let change = "site\nsite.sleepers_at\n80 ft\n";
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
     assert_eq!(status, Some(130), "{said}");
-    assert_eq!(
-        said.matches("We cannot keep your answers").count(),
-        1,
-        "{said}"
-    );
+    assert_eq!(said.matches("We cannot keep your answers").count(), 1, "{said}");
     assert!(said.contains("Your answers were not kept"), "{said}");
     let saved = format!("{change}back\ncheck\nsave\n");
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], &saved);
@@ -706,10 +632,7 @@ fn a_spoilt_draft_is_named_and_kept() {
     std::fs::create_dir_all(spoilt.parent().unwrap()).unwrap();
     tallywatt::plan::store::write_atomic(&spoilt, b"format = 999\n[answers\n").unwrap();
     let (_, said) = piped(home.path(), &["ask", "ours.toml"], "check\nleave\n");
-    assert!(
-        said.contains("We cannot read the draft") && said.contains("spoilt.toml"),
-        "{said}"
-    );
+    assert!(said.contains("We cannot read the draft") && said.contains("spoilt.toml"), "{said}");
     assert_eq!(std::fs::read(&spoilt).unwrap(), b"format = 999\n[answers\n");
 }
 
@@ -720,26 +643,16 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let text = tallywatt::plan::demo::WEEKEND;
     tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
     // Broken off after a change, the file is as it was, and the change is kept.
-    let (status, said) = piped(
-        home.path(),
-        &["ask", "ours.toml"],
-        "site\nsite.sleepers_at\n80 ft\n",
-    );
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "site\nsite.sleepers_at\n80 ft\n");
     assert_eq!(status, Some(130), "{said}");
-    assert!(
-        said.contains("Is this right?") && said.contains("danger is gone"),
-        "{said}"
-    );
+    assert!(said.contains("Is this right?") && said.contains("danger is gone"), "{said}");
     assert_eq!(std::fs::read_to_string(&plan).unwrap(), text);
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\nsave\n");
     assert_eq!(status, Some(0), "{said}");
     assert!(said.contains("your unsaved changes"), "{said}");
     let now = std::fs::read_to_string(&plan).unwrap();
     assert!(text.contains("\"12 ft\"") && text.contains('#'));
-    assert_eq!(
-        now,
-        text.replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1)
-    );
+    assert_eq!(now, text.replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1));
     // Looked at and left, nothing is kept; and no draft is left of what was saved.
     let (status, _) = piped(home.path(), &["ask", "ours.toml"], "check\n");
     assert!(matches!(status, Some(0..=2)), "{status:?}");
@@ -793,11 +706,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
     }
     one.sees("to do now?");
     // Meanwhile another does the same, from what stood there, and is done first.
-    let (status, said) = piped(
-        home.path(),
-        &["ask", "ours.toml"],
-        "site\nsite.ground\ndry\nback\ncheck\nsave\n",
-    );
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "site\nsite.ground\ndry\nback\ncheck\nsave\n");
     assert_eq!(status, Some(0), "{said}");
     one.screen = blank(80);
     one.types("save\n");
@@ -807,9 +716,11 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
     one.sees("to do now?");
     one.types("save\n");
     assert_eq!(one.ends(), 0);
-    let both = text
-        .replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1)
-        .replacen("ground = \"wet\"", "ground = \"dry\"", 1);
+    let both = text.replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1).replacen(
+        "ground = \"wet\"",
+        "ground = \"dry\"",
+        1,
+    );
     assert_ne!(both.replacen("\"dry\"", "\"wet\"", 1), both);
     assert_eq!(std::fs::read_to_string(&plan).unwrap(), both);
 }
@@ -826,10 +737,7 @@ fn the_effect_of_a_change_is_told() {
     );
     let effect = said.split("What your change did:").nth(1).unwrap();
     assert!(effect.trim_start().starts_with("- gone: DANGER"), "{said}");
-    assert!(
-        said.contains("- the findings are the same as before"),
-        "{said}"
-    );
+    assert!(said.contains("- the findings are the same as before"), "{said}");
 }
 
 /// Which plan to go on with is never guessed: help is help, and what means no row is asked again.
@@ -837,21 +745,12 @@ fn the_effect_of_a_change_is_told() {
 fn line_by_line_only_a_row_goes_on_with_a_plan() {
     // By its number in the list, which is no place in the code; by its name; and a
     // new one.
-    for (typed, rated) in [
-        ("2", "3000 W"),
-        ("plan-2", "2000 W"),
-        ("1", "1000 W"),
-        ("4", "unknown"),
-    ] {
+    for (typed, rated) in [("2", "3000 W"), ("plan-2", "2000 W"), ("1", "1000 W"), ("4", "unknown")] {
         let home = tempfile::tempdir().unwrap();
         let folder = home.path().join("data/drafts");
         std::fs::create_dir_all(&folder).unwrap();
-        for (place, (name, rated)) in
-            (0..).zip([("plan", "1000 W"), ("camp", "3000 W"), ("plan-2", "2000 W")])
-        {
-            let text = format!(
-                "format = 1\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n"
-            );
+        for (place, (name, rated)) in (0..).zip([("plan", "1000 W"), ("camp", "3000 W"), ("plan-2", "2000 W")]) {
+            let text = format!("format = 1\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n");
             let file = folder.join(format!("{name}.toml"));
             tallywatt::plan::store::write_atomic(&file, text.as_bytes()).unwrap();
             let saved = std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000 - place);
@@ -906,15 +805,9 @@ fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
 fn an_answer_that_no_plan_can_have_is_refused_when_it_is_given() {
     let home = tempfile::tempdir().unwrap();
     let (_, said) = piped(home.path(), &[], "20 W\n2800 W\n");
-    assert!(
-        said.contains("Rated power must be from 50\u{a0}W to 100,000\u{a0}W"),
-        "{said}"
-    );
+    assert!(said.contains("Rated power must be from 50\u{a0}W to 100,000\u{a0}W"), "{said}");
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-    assert!(
-        draft.contains("2800 W") && !draft.contains("\"20 W"),
-        "{draft}"
-    );
+    assert!(draft.contains("2800 W") && !draft.contains("\"20 W"), "{draft}");
 }
 
 /// Somebody who knew little about a lent box and an orange cord looks at what is asked again, takes what would

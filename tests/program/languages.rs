@@ -28,9 +28,7 @@ fn words(tag: &str) -> Words {
 
 /// The languages but English.
 fn others() -> impl Iterator<Item = &'static str> {
-    Library::built_in()
-        .offered()
-        .filter(|tag| *tag != FIRST_LANGUAGE)
+    Library::built_in().offered().filter(|tag| *tag != FIRST_LANGUAGE)
 }
 
 /// What was asked for, then what the plan says, then what the system says, then English.
@@ -96,11 +94,7 @@ fn no_english_is_left_in_the_prints_of_another_language() {
     for tag in tags {
         let into = dir.path().join(tag);
         let into = into.to_str().expect("a path of the test");
-        let made = tallywatt(
-            &["demo", "--into", into, "--language", tag],
-            "C",
-            dir.path(),
-        );
+        let made = tallywatt(&["demo", "--into", into, "--language", tag], "C", dir.path());
         let said = String::from_utf8_lossy(&made.stdout).into_owned();
         let failed = String::from_utf8_lossy(&made.stderr).into_owned();
         assert!(made.status.success(), "{tag}: {failed}");
@@ -124,10 +118,7 @@ fn no_english_is_left_in_the_prints_of_another_language() {
             .filter(|piece| tag == FIRST_LANGUAGE || !own.contains(piece.as_str()))
             .collect();
         if tag == FIRST_LANGUAGE {
-            assert!(
-                left.len() > 100,
-                "English is not found in English: {left:?}"
-            );
+            assert!(left.len() > 100, "English is not found in English: {left:?}");
         } else {
             assert_eq!(left, Vec::<String>::new(), "{tag}");
         }
@@ -140,11 +131,7 @@ fn prints_in_several_languages_at_once() {
     let dir = tempfile::tempdir().expect("a temporary folder");
     let tags: Vec<&str> = Library::built_in().offered().collect();
     let several = tags.join(",");
-    let made = tallywatt(
-        &["demo", "--into", "paper", "--print-language", &several],
-        "C",
-        dir.path(),
-    );
+    let made = tallywatt(&["demo", "--into", "paper", "--print-language", &several], "C", dir.path());
     let failed = String::from_utf8_lossy(&made.stderr).into_owned();
     assert!(made.status.success(), "{failed}");
     for tag in &tags {
@@ -204,10 +191,7 @@ fn rules_are_explained_in_every_language() {
             let heading = words.text(&format!("page-{part}"));
             assert!(own.contains(&format!("\n{heading}\n")), "{tag}: {own}");
         }
-        assert!(
-            own.contains("7,7 m") || own.contains("7.7 m"),
-            "{tag}: {own}"
-        );
+        assert!(own.contains("7,7 m") || own.contains("7.7 m"), "{tag}: {own}");
         assert!(!own.contains(" ft") && !own.contains('{'), "{tag}: {own}");
         let lines = |text: &str| -> Vec<String> {
             // The first line of a page is the rule's name.
@@ -215,10 +199,7 @@ fn rules_are_explained_in_every_language() {
             long.map(str::to_owned).collect()
         };
         let theirs = lines(&page);
-        let same: Vec<String> = lines(&own)
-            .into_iter()
-            .filter(|it| theirs.contains(it))
-            .collect();
+        let same: Vec<String> = lines(&own).into_iter().filter(|it| theirs.contains(it)).collect();
         assert_eq!(same, Vec::<String>::new(), "{tag}");
         let theirs = lines(&list);
         let own = say(&["explain"], tag);

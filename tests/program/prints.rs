@@ -84,24 +84,12 @@ fn a_card_of_several_sheets_is_said_to_be() {
         (String::from_utf8(output).expect("text"), sheets)
     };
     let (said, sheets) = printed("pocket", "en,de");
-    assert!(
-        sheets > 1,
-        "the demo fits on a pocket card now: take a longer plan"
-    );
+    assert!(sheets > 1, "the demo fits on a pocket card now: take a longer plan");
     let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert_eq!(
-        said.matches(&format!("The card takes {sheets} sheets"))
-            .count(),
-        1,
-        "{said}"
-    );
+    assert_eq!(said.matches(&format!("The card takes {sheets} sheets")).count(), 1, "{said}");
     assert!(said.contains("--card half"), "{said}");
     let (said, pages) = printed("sheet", "en");
-    assert_eq!(
-        (pages, said.contains("The card takes")),
-        (2, false),
-        "{said}"
-    );
+    assert_eq!((pages, said.contains("The card takes")), (2, false), "{said}");
 }
 
 /// What the worksheet says would clear the dangers is what `mend` says of the same plan, in its order.

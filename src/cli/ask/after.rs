@@ -59,33 +59,15 @@ pub(super) fn after(
     let first = rows.iter().position(|row| row.value() == Some(first));
     let mut start = first.filter(|_| tally.dangers > 0);
     let steps = words.next_steps(report);
-    let mut why = if steps.is_empty() {
-        words.text("interview-after.none")
-    } else {
-        words.text("interview-after.why")
-    };
+    let mut why = if steps.is_empty() { words.text("interview-after.none") } else { words.text("interview-after.why") };
     let steps = (1..).zip(steps);
     asker.keep(
-        steps
-            .map(|(at, [step, more])| Notice {
-                what: format!("{at}. {step}"),
-                more,
-                todo: String::new(),
-            })
-            .collect(),
+        steps.map(|(at, [step, more])| Notice { what: format!("{at}. {step}"), more, todo: String::new() }).collect(),
     )?;
     loop {
-        let list = Shape::List {
-            rows: rows.clone(),
-            start: start.or(Some(0)),
-            marks: None,
-        };
+        let list = Shape::List { rows: rows.clone(), start: start.or(Some(0)), marks: None };
         // Once it is answered, something else stands above.
-        let what = View::plain(
-            words.text("interview-after"),
-            std::mem::take(&mut why),
-            list,
-        );
+        let what = View::plain(words.text("interview-after"), std::mem::take(&mut why), list);
         match asker.ask(&what)? {
             Answered::Ended => return Ok(After::Ended),
             Answered::Interrupted => return Ok(After::Interrupted),
@@ -131,10 +113,7 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, F
     let width = width();
     let mut text = words.repairs(&report, width);
     let sharing = &report.figures.sharing;
-    let changed = sharing
-        .mended
-        .as_ref()
-        .filter(|_| !sharing.repairs.is_empty());
+    let changed = sharing.mended.as_ref().filter(|_| !sharing.repairs.is_empty());
     if let Some(effect) = changed {
         let people = words.by_hand(effect);
         text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
@@ -145,19 +124,12 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, F
 }
 
 /// Asks which of the changes somebody takes; nothing when the reader goes back.
-fn take(
-    asker: &mut Asker<'_>,
-    plan: &Plan,
-    (report, mended): &(Report, Mended),
-) -> Result<Option<After>, Failure> {
+fn take(asker: &mut Asker<'_>, plan: &Plan, (report, mended): &(Report, Mended)) -> Result<Option<After>, Failure> {
     let words = asker.words;
     let value = |at: usize| format!("change {at}");
     let repairs = &report.figures.sharing.repairs;
     let is_change = |repair: &Repair| repair.key != "as-the-card";
-    let changes = repairs
-        .iter()
-        .enumerate()
-        .filter(|(_, repair)| is_change(repair));
+    let changes = repairs.iter().enumerate().filter(|(_, repair)| is_change(repair));
     let row = |(at, repair)| {
         let text = words.repair(repair, &report.figures.loads);
         Row::new(text, Input::Answer(value(at)))
@@ -169,11 +141,7 @@ fn take(
     let which = View::plain(
         words.text("interview-take"),
         words.text("interview-take.why"),
-        Shape::List {
-            rows,
-            start: Some(0),
-            marks: Some(marks),
-        },
+        Shape::List { rows, start: Some(0), marks: Some(marks) },
     );
     loop {
         let answer = match asker.ask(&which)? {
@@ -193,20 +161,13 @@ fn take(
 }
 
 /// Asks for the folder of the prints; nothing when the reader goes back.
-fn folder(
-    asker: &mut Asker<'_>,
-    plan: &Plan,
-    edited: Option<&Edited>,
-) -> Result<Option<After>, Failure> {
+fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result<Option<After>, Failure> {
     let words = asker.words;
     let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
     let folder = View::plain(
         words.text("interview-folder"),
         words.text("interview-folder.why"),
-        Shape::Line {
-            default: Some(usual.clone()),
-            hint: String::new(),
-        },
+        Shape::Line { default: Some(usual.clone()), hint: String::new() },
     );
     loop {
         let into = match asker.ask(&folder)? {
@@ -244,18 +205,12 @@ pub(super) fn print(
     let (prints, _) = prints::render(plan, reader, &options)?;
     let told = prints::told(&prints, options.card, words);
     let mut files = prints.files;
-    let json = report
-        .to_json()
-        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+    let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;
     files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
     let gone = prints::write(into, &files, &prints.needless, words)?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
-    for text in gone
-        .into_iter()
-        .chain(told)
-        .chain(prints::dangers_left(report, words))
-    {
+    for text in gone.into_iter().chain(told).chain(prints::dangers_left(report, words)) {
         output.push('\n');
         output.push_str(&textwrap::fill(&text, wrapping(width())));
         output.push('\n');

@@ -50,12 +50,7 @@ pub(super) struct Kept {
 
 impl Kept {
     const fn of(draft: Option<store::Draft>) -> Self {
-        Self {
-            draft,
-            behind: false,
-            holds: false,
-            told: false,
-        }
+        Self { draft, behind: false, holds: false, told: false }
     }
 
     /// The plan file holds all of it now.
@@ -63,9 +58,7 @@ impl Kept {
         let Some(draft) = self.draft else {
             return Ok(());
         };
-        draft
-            .remove()
-            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
+        draft.remove().map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
     }
 
     /// Whether what was answered is still there when the program has ended.
@@ -104,9 +97,7 @@ impl Keep for Kept {
 /// A draft for what is asked now, where there can be one; else says why there is none.
 fn begin(asker: &mut Asker<'_>, drafts: Option<&Drafts>, stem: &str) -> Result<Kept, Failure> {
     let words = asker.words;
-    let begun = Id::new(stem)
-        .zip(drafts)
-        .map(|(stem, drafts)| drafts.begin(&stem));
+    let begun = Id::new(stem).zip(drafts).map(|(stem, drafts)| drafts.begin(&stem));
     let reason = match begun {
         Some(Ok(draft)) => return Ok(Kept::of(Some(draft))),
         Some(Err(error)) => problem::store_title(words, &error),
@@ -122,11 +113,7 @@ pub(super) enum Opened {
 }
 
 /// Goes on with changes to a file that were not saved, else begins with what is in it.
-pub(super) fn open_file(
-    asker: &mut Asker<'_>,
-    drafts: Option<&Drafts>,
-    edited: &Edited,
-) -> Result<Opened, Failure> {
+pub(super) fn open_file(asker: &mut Asker<'_>, drafts: Option<&Drafts>, edited: &Edited) -> Result<Opened, Failure> {
     for (kept, draft, _) in unfinished(asker, drafts)? {
         if draft.plan == edited.draft.plan {
             asker.tell(&asker.words.text("interview-goes-on"))?;
@@ -179,22 +166,14 @@ fn unfinished(asker: &mut Asker<'_>, drafts: Option<&Drafts>) -> Result<Vec<Unfi
 }
 
 /// Offers to go on with an unfinished plan, else begins a new one.
-pub(super) fn open(
-    asker: &mut Asker<'_>,
-    drafts: Option<&Drafts>,
-    resume: bool,
-) -> Result<Opened, Failure> {
+pub(super) fn open(asker: &mut Asker<'_>, drafts: Option<&Drafts>, resume: bool) -> Result<Opened, Failure> {
     let words = asker.words;
     let new = |asker: &mut Asker<'_>| {
         let kept = begin(asker, drafts, STEM)?;
         let draft = Draft::new(kept.name(STEM));
         Ok(Opened::Draft(kept, draft))
     };
-    let mut unfinished = if resume {
-        unfinished(asker, drafts)?
-    } else {
-        Vec::new()
-    };
+    let mut unfinished = if resume { unfinished(asker, drafts)? } else { Vec::new() };
     if unfinished.is_empty() {
         return new(asker);
     }
@@ -202,11 +181,7 @@ pub(super) fn open(
     let value = |draft: &Draft| format!("draft {}", draft.name);
     let row = |(_, draft, saved): &Unfinished| {
         let name = called(draft);
-        let key = if name.is_empty() {
-            "interview-resume-row-bare"
-        } else {
-            "interview-resume-row"
-        };
+        let key = if name.is_empty() { "interview-resume-row-bare" } else { "interview-resume-row" };
         let date = saved.and_then(clock::date).unwrap_or_default();
         let age = saved.map(|saved| clock::age(saved, words));
         let values = [
@@ -222,11 +197,7 @@ pub(super) fn open(
     let view = View::plain(
         words.text("interview-resume-question"),
         words.text("interview-resume-why"),
-        Shape::List {
-            rows,
-            start: Some(0),
-            marks: None,
-        },
+        Shape::List { rows, start: Some(0), marks: None },
     );
     // Until a row is meant: going on with the wrong plan would be found out many answers later.
     loop {

@@ -39,8 +39,7 @@ impl Edited {
     }
 
     fn from_text(path: PathBuf, base: String, words: &Words) -> Result<Self, Failure> {
-        let plan = plan::read(&base)
-            .map_err(|problems| prints::bad_plan(&problems, &base, &path, words))?;
+        let plan = plan::read(&base).map_err(|problems| prints::bad_plan(&problems, &base, &path, words))?;
         let shown = path.display().to_string();
         let mut draft = interview::draft_of(&plan, STEM).ok_or_else(|| {
             let values = [("path", shown.as_str().into())];
@@ -50,12 +49,7 @@ impl Edited {
         })?;
         draft.plan = Some(shown);
         draft.base = Some(base.clone());
-        Ok(Self {
-            before: interview::plan_of(&draft, &|key| words.text(key)),
-            path,
-            draft,
-            base,
-        })
+        Ok(Self { before: interview::plan_of(&draft, &|key| words.text(key)), path, draft, base })
     }
 
     /// What stands in the file now, which must be a plan; what stood there, if it is gone.

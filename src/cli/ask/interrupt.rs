@@ -14,10 +14,7 @@ impl Said {
 
     #[cfg(unix)]
     fn now(&self) -> String {
-        self.0
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner)
-            .clone()
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).clone()
     }
 }
 

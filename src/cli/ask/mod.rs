@@ -81,17 +81,12 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
         Some(path) if path.as_os_str() == "-" => (Box::new(Lines::new(typed, said())), false),
         Some(path) => {
             let open = File::open(path).map_err(|error| {
-                let context = words.with(
-                    "failure-read",
-                    [("path", path.display().to_string().into())],
-                );
+                let context = words.with("failure-read", [("path", path.display().to_string().into())]);
                 Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
             })?;
             (Box::new(Lines::new(BufReader::new(open), said())), false)
         }
-        None if io::stdin().is_terminal() && plain => {
-            (Box::new(Lines::at_a_terminal(typed, said(), words)), true)
-        }
+        None if io::stdin().is_terminal() && plain => (Box::new(Lines::at_a_terminal(typed, said(), words)), true),
         None if terminal::present() => (Box::new(Terminal::new(words)), true),
         // Piped answers, if there are any.
         None if !io::stdin().is_terminal() && typed.fill_buf().is_ok_and(|it| !it.is_empty()) => {
@@ -99,9 +94,7 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
         }
         None => {
             let why = words.text("interview-no-terminal");
-            return Err(
-                Failure::text(Kind::Usage, why).hint(words.text("interview-no-terminal-help"))
-            );
+            return Err(Failure::text(Kind::Usage, why).hint(words.text("interview-no-terminal-help")));
         }
     };
     hold(&mut *prompter, resume, file, words, reader)
@@ -145,12 +138,8 @@ fn hold(
         (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
         (in_file, None) => in_file,
     };
-    let mut kept = Keeper {
-        kept,
-        unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
-        breaking_off,
-        words,
-    };
+    let mut kept =
+        Keeper { kept, unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()), breaking_off, words };
     let mut before: Option<Report> = None;
     let mut start = Start::First;
     loop {
@@ -174,9 +163,8 @@ fn hold(
         };
         // A plan that this program made and cannot read back would be its own fault; better
         // said now than found at the camp.
-        let plan = plan::read(&text).map_err(|problems| {
-            prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
-        })?;
+        let plan =
+            plan::read(&text).map_err(|problems| prints::bad_plan(&problems, &text, Path::new("plan.toml"), words))?;
         let report = judge::build(&plan);
         if let Some(before) = &before {
             asker.tell(&effect(before, &report, words))?;
@@ -207,10 +195,7 @@ fn hold(
             After::Leave => return Ok(left(&draft.name, &kept.kept, words)),
             After::Interrupted => return Err(stopped(&draft.name, &kept.kept, words)),
             After::Ended => {
-                return Ok(Done {
-                    output: String::new(),
-                    status: check::status(report.worst()),
-                });
+                return Ok(Done { output: String::new(), status: check::status(report.worst()) });
             }
             After::Save => {
                 kept.kept.remove(words)?;
@@ -240,9 +225,7 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
         all.findings
             .iter()
             .filter(|finding| {
-                let same = |other: &&report::Finding| {
-                    (other.code, &other.about) == (finding.code, &finding.about)
-                };
+                let same = |other: &&report::Finding| (other.code, &other.about) == (finding.code, &finding.about);
                 others.findings.iter().find(same).is_none()
             })
             .map(|finding| {
@@ -269,10 +252,7 @@ fn terminal_failed(error: &io::Error, words: &Words) -> Failure {
 /// A failure in the reader's words, with the system's reason in its own.
 fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure {
     let reason = reason.to_string();
-    Failure::text(
-        Kind::CannotWrite,
-        words.with(key, [("reason", reason.into())]),
-    )
+    Failure::text(Kind::CannotWrite, words.with(key, [("reason", reason.into())]))
 }
 
 /// Broken off in the middle: the draft of this name goes on, if it was kept.
@@ -284,11 +264,8 @@ fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
         return Failure::text(Kind::Interrupted, words.text("interview-stopped-lost"));
     }
     let draft = draft.to_owned();
-    Failure::text(
-        Kind::Interrupted,
-        words.with("interview-kept", [("draft", draft.into())]),
-    )
-    .hint(words.text("interview-resume"))
+    Failure::text(Kind::Interrupted, words.with("interview-kept", [("draft", draft.into())]))
+        .hint(words.text("interview-resume"))
 }
 
 /// Left, likewise.

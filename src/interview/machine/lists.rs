@@ -30,20 +30,10 @@ impl List {
             "outlet-list" => ("outlet".to_owned(), "face", steps::MOST_OUTLETS, 1),
             "load-list" => ("load".to_owned(), "what", steps::MOST_LOADS, 1),
             "gear-list" => ("gear".to_owned(), "what", steps::MOST_GEAR, 0),
-            "out-list" => (
-                format!("{}.out", part_key(Group::Gear, place.at)),
-                "face",
-                steps::MOST_OUTS,
-                1,
-            ),
+            "out-list" => (format!("{}.out", part_key(Group::Gear, place.at)), "face", steps::MOST_OUTS, 1),
             _ => return None,
         };
-        Some(Self {
-            prefix,
-            field,
-            most,
-            least,
-        })
+        Some(Self { prefix, field, most, least })
     }
 
     fn key(&self, n: u8) -> String {
@@ -67,8 +57,7 @@ impl List {
 
     /// Whether somebody has said that there are no more.
     fn is_ended(&self, draft: &Draft) -> bool {
-        self.end(draft)
-            .is_none_or(|end| draft.text(&self.key(end)).is_some())
+        self.end(draft).is_none_or(|end| draft.text(&self.key(end)).is_some())
     }
 
     /// The parts that stand: number, what is marked for it, how many.
@@ -83,11 +72,7 @@ impl List {
                 let text = draft.text(&key)?;
                 form::count(text, bounds::COUNT).ok()
             });
-            Some((
-                n,
-                whole.unwrap_or_else(|| value.to_owned()),
-                count.unwrap_or(1),
-            ))
+            Some((n, whole.unwrap_or_else(|| value.to_owned()), count.unwrap_or(1)))
         });
         parts.collect()
     }
@@ -105,9 +90,7 @@ impl List {
     fn make(&self, draft: &mut Draft, value: &str, wanted: u8) -> Result<(), Refusal> {
         let mut there = self.parts(draft);
         there.retain(|(_, other, _)| other == value);
-        let mut have = there
-            .iter()
-            .fold(0_u8, |all, (.., count)| all.saturating_add(*count));
+        let mut have = there.iter().fold(0_u8, |all, (.., count)| all.saturating_add(*count));
         for (n, _, count) in there.iter().rev() {
             let less = have.saturating_sub(wanted).min(*count);
             have -= less;
@@ -126,9 +109,7 @@ impl List {
             let same = there.first().filter(|_| have > 0);
             let same = same.and_then(|(n, _, count)| Some((self.count_key(*n, value)?, count)));
             if let Some((key, count)) = same {
-                draft
-                    .answers
-                    .insert(key, Said::is((count + more).to_string()));
+                draft.answers.insert(key, Said::is((count + more).to_string()));
                 return Ok(());
             }
             have += self.append(draft, value, more)?;
@@ -140,9 +121,7 @@ impl List {
     fn places(&self, n: u8) -> Vec<String> {
         match self.prefix.split('.').collect::<Vec<_>>()[..] {
             ["outlet"] => vec![format!("outlet {n} ")],
-            ["gear"] => ["cord", "box", "camper"]
-                .map(|part| format!("{part} {n} "))
-                .to_vec(),
+            ["gear"] => ["cord", "box", "camper"].map(|part| format!("{part} {n} ")).to_vec(),
             ["gear", of, _] => vec![format!("box {of} {n} ")],
             _ => Vec::new(),
         }
@@ -163,13 +142,9 @@ impl List {
             let token = token.filter(|_| refers.iter().any(|field| key.ends_with(field)));
             token.is_some_and(|token| places.iter().any(|place| token.starts_with(place)))
         };
-        draft
-            .answers
-            .retain(|key, said| !key.starts_with(&own) && !in_it(key, said));
+        draft.answers.retain(|key, said| !key.starts_with(&own) && !in_it(key, said));
         let next = (Some(n) == end && n < self.most).then(|| self.key(n + 1));
-        draft
-            .answers
-            .extend(next.map(|key| (key, Said::is("done"))));
+        draft.answers.extend(next.map(|key| (key, Said::is("done"))));
         let key = self.key(n);
         match (steps::breaker_key(&key), steps::split_face(value)) {
             (Some(breaker_key), Some((shape, breaker))) => {
@@ -220,9 +195,7 @@ impl Machine {
             let is_in = parts::around(&self.draft, n) == Some(place.at.n);
             let on = if marked { &token } else { "any" };
             if marked || is_in {
-                self.draft
-                    .answers
-                    .insert(format!("load.{n}.on"), Said::is(on));
+                self.draft.answers.insert(format!("load.{n}.on"), Said::is(on));
             }
         }
         self.draft.answers.insert(place.key(), Said::is("done"));
@@ -252,11 +225,7 @@ impl Machine {
         if !list.is_ended(&self.draft) || marked.len() < usize::from(list.least) {
             return None;
         }
-        Some(Said::Is(if marked.is_empty() {
-            "done".to_owned()
-        } else {
-            text_of(&marked)
-        }))
+        Some(Said::Is(if marked.is_empty() { "done".to_owned() } else { text_of(&marked) }))
     }
 
     /// What is marked so far, whether or not the list is answered.
@@ -266,24 +235,14 @@ impl Machine {
     }
 
     /// Whether that much may be marked.
-    pub(super) fn check_marked(
-        &self,
-        place: &Place,
-        text: &str,
-        rows: &[steps::Item],
-    ) -> Result<(), Refusal> {
+    pub(super) fn check_marked(&self, place: &Place, text: &str, rows: &[steps::Item]) -> Result<(), Refusal> {
         let picks = form::picks(text)?;
         // A file may hold more.
         let there = List::of(place).map(|list| list.marked(&self.draft));
         for (count, value) in &picks {
-            let there = there
-                .iter()
-                .flatten()
-                .any(|(have, it)| it == value && have >= count);
+            let there = there.iter().flatten().any(|(have, it)| it == value && have >= count);
             if *count > form::MOST_PICKED && !there {
-                return Err(Refusal::new("count")
-                    .with("least", "1")
-                    .with("most", form::MOST_PICKED.to_string()));
+                return Err(Refusal::new("count").with("least", "1").with("most", form::MOST_PICKED.to_string()));
             }
             if *count > 1 && value.starts_with(steps::OCCASION) {
                 return Err(Refusal::new("ready-made"));
@@ -299,36 +258,21 @@ impl Machine {
         let all = picks.iter().all(|(_, value)| known(value));
         let total: usize = picks.iter().map(|(count, _)| usize::from(*count)).sum();
         // The ends of a cord are one answer, of at most so many.
-        let fits = List::of(place).is_some()
-            || place.step.id == INSIDE
-            || total <= usize::from(form::MOST_PICKED);
-        if all && fits {
-            Ok(())
-        } else {
-            Err(Refusal::new("choice"))
-        }
+        let fits = List::of(place).is_some() || place.step.id == INSIDE || total <= usize::from(form::MOST_PICKED);
+        if all && fits { Ok(()) } else { Err(Refusal::new("choice")) }
     }
 
     /// Makes parts of what was marked: in place of those there, or beside them.
-    pub(super) fn keep_marked(
-        &mut self,
-        place: &Place,
-        text: &str,
-        beside: bool,
-    ) -> Result<Option<Note>, Refusal> {
+    pub(super) fn keep_marked(&mut self, place: &Place, text: &str, beside: bool) -> Result<Option<Note>, Refusal> {
         let picks = form::picks(text)?;
         if place.step.id == INSIDE {
             self.keep_inside(place, &picks);
             return Ok(None);
         }
         let Some(list) = List::of(place) else {
-            let each = picks
-                .iter()
-                .flat_map(|(count, value)| vec![*value; usize::from(*count)]);
+            let each = picks.iter().flat_map(|(count, value)| vec![*value; usize::from(*count)]);
             let all: Vec<&str> = each.collect();
-            self.draft
-                .answers
-                .insert(place.key(), Said::Is(all.join(",")));
+            self.draft.answers.insert(place.key(), Said::Is(all.join(",")));
             return Ok(None);
         };
         // What it asks is known now.
@@ -339,8 +283,7 @@ impl Machine {
         for (count, value) in picks {
             match value.strip_prefix(steps::OCCASION) {
                 Some(occasion) => {
-                    let occasion =
-                        occasions::named(occasion).ok_or_else(|| Refusal::new("choice"))?;
+                    let occasion = occasions::named(occasion).ok_or_else(|| Refusal::new("choice"))?;
                     usual.extend(occasion.appliances.iter().map(String::as_str));
                 }
                 None => add(&mut wanted, count, value),
@@ -353,12 +296,8 @@ impl Machine {
                 added.push(format!("appliance-{thing}"));
             }
         }
-        let gone = before
-            .iter()
-            .filter(|(_, value)| wanted.iter().all(|(_, other)| other != value));
-        let zero = gone
-            .map(|(_, value)| (0, value.clone()))
-            .collect::<Vec<_>>();
+        let gone = before.iter().filter(|(_, value)| wanted.iter().all(|(_, other)| other != value));
+        let zero = gone.map(|(_, value)| (0, value.clone())).collect::<Vec<_>>();
         for (count, value) in zero.iter().chain(&wanted) {
             list.make(&mut self.draft, value, *count)?;
         }
@@ -367,10 +306,7 @@ impl Machine {
         }
         Ok((!added.is_empty()).then(|| Note {
             key: "added",
-            values: vec![
-                ("count", added.len().to_string().into()),
-                ("things", Value::Words(added)),
-            ],
+            values: vec![("count", added.len().to_string().into()), ("things", Value::Words(added))],
         }))
     }
 }

@@ -44,11 +44,7 @@ impl Machine {
     }
 
     /// The question that asks for a field of the plan.
-    pub(super) fn asks_for(
-        &self,
-        field: &str,
-        line_of: &impl Fn(&str) -> Option<String>,
-    ) -> Option<String> {
+    pub(super) fn asks_for(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
         let (path, name) = field.rsplit_once('.')?;
         let some = self.draft.text("outlets.gfci") == Some("some");
         let line = match name {
@@ -87,10 +83,7 @@ impl Machine {
             return Cursor::Front;
         };
         asked.push(key.clone());
-        Cursor::At {
-            key,
-            from_page: Some("review".into()),
-        }
+        Cursor::At { key, from_page: Some("review".into()) }
     }
 
     /// To the question before, of those that are looked at; nothing ahead of the first.
@@ -99,10 +92,7 @@ impl Machine {
         asked.pop();
         let key = asked.last()?.clone();
         self.looked_at = Some(asked);
-        Some(Cursor::At {
-            key,
-            from_page: Some("review".into()),
-        })
+        Some(Cursor::At { key, from_page: Some("review".into()) })
     }
 
     /// Begins to go through what is to be looked at.

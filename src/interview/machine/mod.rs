@@ -81,10 +81,7 @@ impl Question {
 
     /// Whether it asks for a shape that a person can only tell by looking: the drawings help.
     pub(super) fn drawn(&self) -> bool {
-        matches!(
-            self.id,
-            "outlet-list" | "outlet-face" | "out-list" | "out-face" | "gear-plug" | "gear-ends"
-        )
+        matches!(self.id, "outlet-list" | "outlet-face" | "out-list" | "out-face" | "gear-plug" | "gear-ends")
     }
 
     /// Whether that is the shape of a plug.
@@ -160,10 +157,7 @@ enum Cursor {
     /// At the first question without a good answer, or on the review page.
     Front,
     /// At this question.
-    At {
-        key: String,
-        from_page: Option<String>,
-    },
+    At { key: String, from_page: Option<String> },
     /// On the page of this part.
     Part(String),
 }
@@ -185,14 +179,7 @@ impl Machine {
     /// Goes on from a draft: at its first question without a good answer.
     #[must_use]
     pub fn new(draft: Draft) -> Self {
-        Self {
-            draft,
-            cursor: Cursor::Front,
-            looked_at: None,
-            nothing: None,
-            over: false,
-            left: false,
-        }
+        Self { draft, cursor: Cursor::Front, looked_at: None, nothing: None, over: false, left: false }
     }
 
     /// The answers so far.
@@ -204,19 +191,13 @@ impl Machine {
     /// Goes to a question, as a line of the review page does.
     #[cfg(test)]
     pub(super) fn cursor_for_tests(&mut self, key: &str) {
-        self.cursor = Cursor::At {
-            key: key.to_owned(),
-            from_page: Some("review".to_owned()),
-        };
+        self.cursor = Cursor::At { key: key.to_owned(), from_page: Some("review".to_owned()) };
     }
 
     /// Goes to a question as somebody who went back does.
     #[cfg(test)]
     pub(super) fn went_back_for_tests(&mut self, key: &str) {
-        self.cursor = Cursor::At {
-            key: key.to_owned(),
-            from_page: None,
-        };
+        self.cursor = Cursor::At { key: key.to_owned(), from_page: None };
     }
 
     /// Whether the user has said that the plan is ready to be checked.
@@ -322,9 +303,7 @@ impl Machine {
     }
 
     fn front(&self) -> Option<Place> {
-        self.flow()
-            .into_iter()
-            .find(|place| !self.is_answered(place))
+        self.flow().into_iter().find(|place| !self.is_answered(place))
     }
 
     /// The question to ask now.
@@ -332,8 +311,7 @@ impl Machine {
     pub fn question(&self) -> Question {
         match self.here() {
             Some(place) => {
-                let led =
-                    matches!(&self.cursor, Cursor::At { from_page, .. } if from_page.is_some());
+                let led = matches!(&self.cursor, Cursor::At { from_page, .. } if from_page.is_some());
                 self.ask(&place, !led)
             }
             None => self.page(),
@@ -352,9 +330,7 @@ impl Machine {
                 Takes::Many(_) => Kind::Many(place.items(&self.draft)),
                 _ => Kind::Choice(place.items(&self.draft)),
             },
-            default: self
-                .usual(place)
-                .map_or(Suggestion::Nothing, Suggestion::Said),
+            default: self.usual(place).map_or(Suggestion::Nothing, Suggestion::Said),
             besides: place.step.besides(),
             left_out: place.step.unknown == steps::Unknown::LeftOut,
             key,
@@ -381,11 +357,7 @@ impl Machine {
 
     /// The running power and the peak, where one question took both.
     fn both_figures(&self, place: &Place) -> Option<Said> {
-        let figure = |key: &str| {
-            self.draft
-                .text(key)
-                .filter(|_| place.step.id == "generator-rated")
-        };
+        let figure = |key: &str| self.draft.text(key).filter(|_| place.step.id == "generator-rated");
         let (rated, peak) = (figure("generator.rated")?, figure("generator.peak")?);
         let both = format!("{rated}, {peak}");
         // A peak below the running power is asked for by itself.
@@ -467,17 +439,11 @@ impl Machine {
 
     fn back(&mut self) -> Result<(), Refusal> {
         let previous_of = |flow: &[Place], before: usize| {
-            before.checked_sub(1).map(|at| Cursor::At {
-                key: flow[at].key(),
-                from_page: None,
-            })
+            before.checked_sub(1).map(|at| Cursor::At { key: flow[at].key(), from_page: None })
         };
         let next = match &self.cursor {
             Cursor::Part(_) => Some(Cursor::Front),
-            Cursor::At {
-                from_page: Some(page),
-                ..
-            } => {
+            Cursor::At { from_page: Some(page), .. } => {
                 let page = page_cursor(page);
                 Some(self.look_back().unwrap_or(page))
             }
@@ -488,10 +454,7 @@ impl Machine {
             Cursor::At { .. } | Cursor::Front => {
                 let flow = self.flow();
                 let at = match self.here() {
-                    Some(place) => flow
-                        .iter()
-                        .position(|other| *other == place)
-                        .unwrap_or(flow.len()),
+                    Some(place) => flow.iter().position(|other| *other == place).unwrap_or(flow.len()),
                     None => flow.len(),
                 };
                 previous_of(&flow, at)
@@ -532,10 +495,7 @@ impl Machine {
         };
         self.cursor = match &self.cursor {
             _ if self.looked_at.is_some() => self.look_on(),
-            Cursor::At {
-                from_page: Some(page),
-                ..
-            } => page_cursor(page),
+            Cursor::At { from_page: Some(page), .. } => page_cursor(page),
             // On to the next, which was answered before.
             Cursor::At { .. } => self.after(place),
             _ => Cursor::Front,
@@ -554,28 +514,14 @@ impl Machine {
     /// To the question after this one.
     fn after(&self, place: &Place) -> Cursor {
         let mut flow = self.flow().into_iter();
-        let here = flow
-            .by_ref()
-            .any(|other| other == *place || other.key() == place.key());
+        let here = flow.by_ref().any(|other| other == *place || other.key() == place.key());
         let next = flow.next().filter(|next| here && self.is_answered(next));
-        next.map_or(Cursor::Front, |next| Cursor::At {
-            key: next.key(),
-            from_page: None,
-        })
+        next.map_or(Cursor::Front, |next| Cursor::At { key: next.key(), from_page: None })
     }
 
     /// What a load uses belongs to the thing it was; how it is used may stay.
     fn forget_figures(&mut self, n: u8) {
-        for field in [
-            "id",
-            "name",
-            "kind",
-            "running",
-            "starting",
-            "power_factor",
-            "continuous",
-            "voltage",
-        ] {
+        for field in ["id", "name", "kind", "running", "starting", "power_factor", "continuous", "voltage"] {
             self.draft.answers.remove(&format!("load.{n}.{field}"));
         }
     }
@@ -648,9 +594,7 @@ impl Machine {
                 Err(Refusal::new("unknown-shape"))
             }
             Input::Unknown | Input::NotBought => Err(Refusal::new("no-unknown")),
-            Input::Back | Input::Explain | Input::Picture | Input::Quit => {
-                Err(Refusal::new("choice"))
-            }
+            Input::Back | Input::Explain | Input::Picture | Input::Quit => Err(Refusal::new("choice")),
         }
     }
 
@@ -674,11 +618,7 @@ impl Machine {
                 let row = format!("ask-{}.row", step.id);
                 reject.with("field", Value::Word(row))
             })?,
-            _ if place
-                .items(&self.draft)
-                .iter()
-                .all(|item| item.value != *text) =>
-            {
+            _ if place.items(&self.draft).iter().all(|item| item.value != *text) => {
                 return Err(Refusal::new("choice"));
             }
             _ => {}
@@ -727,20 +667,15 @@ impl Machine {
                     _ => Ok(()),
                 }
             }
-            "load-draw" | "load-plug" | "load-factor" => {
-                match build::beyond_plug(draft, n, place.step.field, text) {
-                    Some((amps, plug)) => Err(Refusal::new("plug-amps")
-                        .with("amps", Amount::of(amps))
-                        .with("plug", plug.to_string())
-                        .with("rating", Amount::of(plug.0.rating()))),
-                    None => Ok(()),
-                }
-            }
+            "load-draw" | "load-plug" | "load-factor" => match build::beyond_plug(draft, n, place.step.field, text) {
+                Some((amps, plug)) => Err(Refusal::new("plug-amps")
+                    .with("amps", Amount::of(amps))
+                    .with("plug", plug.to_string())
+                    .with("rating", Amount::of(plug.0.rating()))),
+                None => Ok(()),
+            },
             "out-leg" => {
-                let (told, there) = (
-                    form::legs(text)?.len(),
-                    parts::out_count(draft, n, place.at.m),
-                );
+                let (told, there) = (form::legs(text)?.len(), parts::out_count(draft, n, place.at.m));
                 if told == 1 || told == usize::from(there) {
                     Ok(())
                 } else {
@@ -750,9 +685,7 @@ impl Machine {
             "outlet-trips" => {
                 let trips = form::quantity(text, &bounds::TRIPS_AT)?;
                 match breaker(draft, n) {
-                    Some((most, marked)) if trips > most => {
-                        Err(Refusal::new("trips").with("marked", marked))
-                    }
+                    Some((most, marked)) if trips > most => Err(Refusal::new("trips").with("marked", marked)),
                     _ => Ok(()),
                 }
             }
@@ -760,13 +693,9 @@ impl Machine {
                 let other = parts::shared(draft, n, text).map(|other| breaker(draft, other));
                 match (breaker(draft, n), other) {
                     // One breaker has one number.
-                    (Some((own, marked)), Some(other))
-                        if other.as_ref().map(|o| o.0) != Some(own) =>
-                    {
+                    (Some((own, marked)), Some(other)) if other.as_ref().map(|o| o.0) != Some(own) => {
                         let other = other.map_or_else(|| Value::word("shown-unknown"), |o| o.1);
-                        Err(Refusal::new("shares")
-                            .with("own", marked)
-                            .with("other", other))
+                        Err(Refusal::new("shares").with("own", marked).with("other", other))
                     }
                     _ => Ok(()),
                 }
@@ -779,9 +708,7 @@ impl Machine {
                 let loads = parts::load_ids(draft, &ids);
                 let mut taken = loads.iter().map(|(_, id)| id.as_str());
                 if taken.any(|id| id == text)
-                    || ids
-                        .all()
-                        .any(|(part, id)| id == text && !(part + ".").starts_with(&own))
+                    || ids.all().any(|(part, id)| id == text && !(part + ".").starts_with(&own))
                 {
                     Err(Refusal::new("ident-taken"))
                 } else {
@@ -794,11 +721,7 @@ impl Machine {
 }
 
 fn not_zero(length: Length) -> Result<(), Refusal> {
-    if length > Length::ZERO {
-        Ok(())
-    } else {
-        Err(Refusal::new("zero"))
-    }
+    if length > Length::ZERO { Ok(()) } else { Err(Refusal::new("zero")) }
 }
 
 /// The number on the breaker of an outlet of the set, and as it was given.
@@ -815,9 +738,5 @@ fn overfills(before: &Draft, now: &Draft) -> bool {
 }
 
 fn page_cursor(page: &str) -> Cursor {
-    if page == "review" {
-        Cursor::Front
-    } else {
-        Cursor::Part(page.to_owned())
-    }
+    if page == "review" { Cursor::Front } else { Cursor::Part(page.to_owned()) }
 }

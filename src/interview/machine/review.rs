@@ -69,10 +69,7 @@ impl Machine {
             let report = self.judged();
             let looks = self.looks(&report).len();
             if looks > 0 {
-                let label = Label::Word(
-                    "pick-review-look".into(),
-                    vec![("count", looks.to_string().into())],
-                );
+                let label = Label::Word("pick-review-look".into(), vec![("count", looks.to_string().into())]);
                 rows.push(Item::new("look", label));
             }
             // Hours count for the energy only, and what is true of every camper nobody looks up.
@@ -125,9 +122,7 @@ impl Machine {
             Some((Group::Outlet, n)) => Label::Plain(ids.outlet(n)),
             Some((Group::Load, n)) => load_label(&self.draft, n),
             Some((Group::Gear, n)) => Label::Plain(ids.gear(n)),
-            Some((Group::Out, n)) => {
-                Label::Word("part-out".into(), vec![("box", ids.gear(n).into())])
-            }
+            Some((Group::Out, n)) => Label::Word("part-out".into(), vec![("box", ids.gear(n).into())]),
             _ => Label::word(format!("part-{part}")),
         }
     }
@@ -198,14 +193,7 @@ impl Machine {
             shown.push(Label::word("shown-open-one"));
         }
         let row = Label::Row(Box::new(self.title(part)), shown);
-        Item::new(
-            part,
-            if marked {
-                Label::Marked(Box::new(row))
-            } else {
-                row
-            },
-        )
+        Item::new(part, if marked { Label::Marked(Box::new(row)) } else { row })
     }
 
     /// The answer to a question as a reader sees it.
@@ -221,10 +209,7 @@ impl Machine {
         match said.or_else(suggested) {
             None if place.step.id == "gear-from" && sole().is_some() => {
                 let at = sole().map(|at| Ids::new(&self.draft).of(at));
-                Label::Word(
-                    "shown-in".into(),
-                    vec![("place", at.unwrap_or_default().into())],
-                )
+                Label::Word("shown-in".into(), vec![("place", at.unwrap_or_default().into())])
             }
             None => Label::word("shown-open-one"),
             Some(Said::Unknown) => Label::word("shown-unknown"),
@@ -234,15 +219,8 @@ impl Machine {
             Some(Said::Is(text)) if place.key() == "outlets.gfci" && text == "some" => {
                 let ids = Ids::new(&self.draft);
                 let has = |n: &u8| self.draft.text(&format!("outlet.{n}.gfci")) == Some("yes");
-                let has: Vec<String> = parts::outlets(&self.draft)
-                    .filter(has)
-                    .map(|n| ids.outlet(n))
-                    .collect();
-                if has.is_empty() {
-                    Label::word("pick-outlets-gfci-none")
-                } else {
-                    Label::Plain(has.join(", "))
-                }
+                let has: Vec<String> = parts::outlets(&self.draft).filter(has).map(|n| ids.outlet(n)).collect();
+                if has.is_empty() { Label::word("pick-outlets-gfci-none") } else { Label::Plain(has.join(", ")) }
             }
             Some(Said::Is(text)) => match place.step.takes {
                 Takes::YesNo => Label::word(format!("pick-{text}")),
@@ -252,16 +230,13 @@ impl Machine {
                 Takes::Pick(_) if place.step.id == "load-what" && text != "own" => {
                     Label::word(format!("appliance-{text}"))
                 }
-                _ => place
-                    .items(&self.draft)
-                    .into_iter()
-                    .find(|item| item.value == text)
-                    .map_or(Label::Plain(text), |item| match item.label {
-                        Label::Place(id, _) => {
-                            Label::Word("shown-in".into(), vec![("place", id.into())])
-                        }
+                _ => place.items(&self.draft).into_iter().find(|item| item.value == text).map_or(
+                    Label::Plain(text),
+                    |item| match item.label {
+                        Label::Place(id, _) => Label::Word("shown-in".into(), vec![("place", id.into())]),
                         label => label,
-                    }),
+                    },
+                ),
             },
         }
     }
@@ -286,9 +261,7 @@ impl Machine {
             "add" => Cursor::Part("add".into()),
             // Not told yet: its questions come in a row.
             "fuel" if self.draft.text("fuel.more") != Some("yes") => {
-                self.draft
-                    .answers
-                    .insert("fuel.more".into(), Said::is("yes"));
+                self.draft.answers.insert("fuel.more".into(), Said::is("yes"));
                 Cursor::Front
             }
             "check" => {
@@ -304,10 +277,7 @@ impl Machine {
             "add load" => add("loads.what"),
             "add gear" => add("gears.what"),
             part if page.id == "review" => Cursor::Part(part.to_owned()),
-            question => Cursor::At {
-                key: question.to_owned(),
-                from_page: Some(page.key),
-            },
+            question => Cursor::At { key: question.to_owned(), from_page: Some(page.key) },
         };
         Ok(())
     }
@@ -315,10 +285,7 @@ impl Machine {
 
 /// To the list that takes one part more.
 fn add(list: &str) -> Cursor {
-    Cursor::At {
-        key: list.to_owned(),
-        from_page: Some("review".into()),
-    }
+    Cursor::At { key: list.to_owned(), from_page: Some("review".into()) }
 }
 
 fn plain_item(value: &str, word: &str) -> Item {

@@ -28,10 +28,7 @@ impl Machine {
             .filter(|place| place.step.field != "what")
             .filter_map(|place| match place.step.group {
                 Group::Gear | Group::Out => Some(ids.gear(place.at.n)),
-                Group::Load => loads
-                    .iter()
-                    .find(|(n, _)| *n == place.at.n)
-                    .map(|(_, id)| id.clone()),
+                Group::Load => loads.iter().find(|(n, _)| *n == place.at.n).map(|(_, id)| id.clone()),
                 _ => None,
             });
         let waiting = waiting.collect();
@@ -61,11 +58,7 @@ impl Machine {
 
     /// The question whose answer leaves this field open, so that something is taken for it: of a figure that may be
     /// the peak, the one of what it is.
-    pub(super) fn leaves_open(
-        &self,
-        field: &str,
-        line_of: &impl Fn(&str) -> Option<String>,
-    ) -> Option<String> {
+    pub(super) fn leaves_open(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
         let key = self.asks_for(field, line_of)?;
         let figure = "generator.figure";
         let is_figure = key == "generator.rated" && self.draft.get(figure).is_some();
@@ -78,9 +71,7 @@ impl Machine {
         let draft = &self.draft;
         let asked = self.flow();
         let waiting = |n: u8| {
-            let of_part = |place: &&Place| {
-                matches!(place.step.group, Group::Gear | Group::Out) && place.at.n == n
-            };
+            let of_part = |place: &&Place| matches!(place.step.group, Group::Gear | Group::Out) && place.at.n == n;
             let mut own = asked.iter().filter(of_part);
             own.any(|place| !self.is_answered(place) && place.step.field != "from")
         };
@@ -107,22 +98,12 @@ impl Machine {
             let part = ("part", ids.gear(n).into());
             let Some(place) = place else {
                 let adapters = steps::adapters(&self.draft, n);
-                let key = if adapters.is_empty() {
-                    "fits-nowhere"
-                } else {
-                    "fits-by-adapter"
-                };
+                let key = if adapters.is_empty() { "fits-nowhere" } else { "fits-by-adapter" };
                 let adapters = ("adapters", Value::Words(adapters));
-                return Note {
-                    key,
-                    values: vec![part, adapters],
-                };
+                return Note { key, values: vec![part, adapters] };
             };
             let values = vec![part, ("place", ids.of(place).into())];
-            Note {
-                key: "plugged",
-                values,
-            }
+            Note { key: "plugged", values }
         };
         new.map(note).collect()
     }
@@ -135,9 +116,7 @@ impl Machine {
             Some(false) => "no",
             None => "unknown",
         };
-        let count = read
-            .conductors
-            .map_or_else(|| "unknown".to_owned(), |it| it.to_string());
+        let count = read.conductors.map_or_else(|| "unknown".to_owned(), |it| it.to_string());
         Some(Note {
             key: "jacket",
             values: vec![
@@ -160,26 +139,18 @@ impl Machine {
             (Group::Load, "running" | "count" | "starting") => vec![place.at.n],
             _ => return Vec::new(),
         };
-        let told: Vec<(u8, Power)> = told
-            .into_iter()
-            .filter_map(|n| Some((n, build::load_watts(draft, n)?)))
-            .collect();
+        let told: Vec<(u8, Power)> = told.into_iter().filter_map(|n| Some((n, build::load_watts(draft, n)?))).collect();
         if told.is_empty() {
             return Vec::new();
         }
-        let all: Power = parts::loads(draft)
-            .filter_map(|n| build::load_watts(draft, n))
-            .sum();
+        let all: Power = parts::loads(draft).filter_map(|n| build::load_watts(draft, n)).sum();
         // Whole watts: of what is asked the next above, of what there is the next below.
         let whole = |watts: i64| Value::from(Amount::of(Power::from_milliwatts(watts * 1000)));
         let watts = |power: Power| whole((power.milliwatts() + 999).div_euclid(1000));
         let (rated, peak) = build::set_power(draft);
         let taken = || peak.known().map(|peak| rated_of_peak(*peak));
         let Some(rated) = rated.known().copied().or_else(taken) else {
-            return vec![Note {
-                key: "load-named",
-                values: vec![("all", watts(all))],
-            }];
+            return vec![Note { key: "load-named", values: vec![("all", watts(all))] }];
         };
         let given = whole(rated.milliwatts().div_euclid(1000));
         let peak = peak.or(rated).max(rated);
@@ -193,21 +164,13 @@ impl Machine {
             let values = vec![name, ("starting", watts(starting?)), ("peak", watts(peak))];
             Some(("load-cannot-start", values))
         };
-        let beyond: Vec<Note> = told
-            .into_iter()
-            .filter_map(beyond)
-            .map(|(key, values)| Note { key, values })
-            .collect();
+        let beyond: Vec<Note> = told.into_iter().filter_map(beyond).map(|(key, values)| Note { key, values }).collect();
         if !beyond.is_empty() {
             return beyond;
         }
         let left = (rated.milliwatts() - all.milliwatts()).div_euclid(1000);
         vec![Note {
-            key: if all > rated {
-                "load-turns"
-            } else {
-                "load-left"
-            },
+            key: if all > rated { "load-turns" } else { "load-left" },
             values: vec![("all", watts(all)), ("rated", given), ("left", whole(left))],
         }]
     }
@@ -216,22 +179,12 @@ impl Machine {
 /// Gives each part that is plugged into nothing an outlet of its own: of what is not in use nothing is assumed, and
 /// where a part goes is asked last.
 fn plug_all_in(plan: &mut Plan) {
-    let cords = plan
-        .cords
-        .iter_mut()
-        .map(|cord| (cord.plug, &mut cord.from));
-    let boxes = plan
-        .boxes
-        .iter_mut()
-        .map(|holder| (holder.inlet, &mut holder.from));
+    let cords = plan.cords.iter_mut().map(|cord| (cord.plug, &mut cord.from));
+    let boxes = plan.boxes.iter_mut().map(|holder| (holder.inlet, &mut holder.from));
     for (at, (plug, from)) in cords.chain(boxes).enumerate() {
         if let (None, Some(id)) = (&from, Id::new(&format!("outlet-of-{at}"))) {
             *from = Some(id.clone());
-            plan.generator.outlets.push(Outlet {
-                id,
-                shape: Receptacle(plug.0),
-                ..Outlet::default()
-            });
+            plan.generator.outlets.push(Outlet { id, shape: Receptacle(plug.0), ..Outlet::default() });
         }
     }
 }

@@ -46,9 +46,7 @@ fn usual_breaker(shape: Receptacle) -> String {
 
 /// The key of the breaker of the outlet whose shape has this key.
 pub(in crate::interview) fn breaker_key(face_key: &str) -> Option<String> {
-    face_key
-        .strip_suffix(".face")
-        .map(|part| format!("{part}.breaker"))
+    face_key.strip_suffix(".face").map(|part| format!("{part}.breaker"))
 }
 
 /// Splits the answer that names a shape and its breaker.

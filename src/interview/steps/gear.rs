@@ -2,8 +2,8 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, bought, flow_if, hot, load_label,
-    only_if, or_removed, place_item, plugs, said, sockets, step, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, bought, flow_if, hot, load_label, only_if, or_removed,
+    place_item, plugs, said, sockets, step, words,
 };
 use crate::interview::build;
 use crate::interview::draft::{Draft, Said};
@@ -55,9 +55,7 @@ pub(in crate::interview) fn adapters(draft: &Draft, n: u8) -> Vec<String> {
         goes_in && Receptacle::named(ends).is_some_and(|end| end.takes(plug))
     };
     let fitting = COMMON.iter().filter(fits);
-    fitting
-        .map(|(word, ..)| format!("pick-gear-what-{word}"))
-        .collect()
+    fitting.map(|(word, ..)| format!("pick-gear-what-{word}")).collect()
 }
 
 /// What campers plug in with, the most common first.
@@ -110,11 +108,7 @@ fn if_box(draft: &Draft, at: At) -> Ask {
 
 /// What holds of every camper unless somebody says otherwise; of any other box nobody knows.
 fn of_camper(draft: &Draft, at: At, usual: &str) -> Suggestion {
-    if is_camper(draft, at) {
-        said(usual)
-    } else {
-        Suggestion::Said(Said::Unknown)
-    }
+    if is_camper(draft, at) { said(usual) } else { Suggestion::Said(Said::Unknown) }
 }
 
 /// What is to run, by its id.
@@ -130,19 +124,10 @@ fn if_cord(draft: &Draft, at: At) -> Ask {
 
 /// All at once. Nobody has a cord by Enter alone.
 pub(in crate::interview) const GEARS: &[Step] =
-    &[
-        step(Group::Gears, "what", "gear-list", Takes::Many(gear_whats))
-            .suggest(|_, _| said("done")),
-    ];
+    &[step(Group::Gears, "what", "gear-list", Takes::Many(gear_whats)).suggest(|_, _| said("done"))];
 
 pub(in crate::interview) const GEAR: &[Step] = &[
-    step(
-        Group::Gear,
-        "what",
-        "gear-what",
-        Takes::Pick(|draft, at| or_removed(gear_whats(draft, at))),
-    )
-    .later(),
+    step(Group::Gear, "what", "gear-what", Takes::Pick(|draft, at| or_removed(gear_whats(draft, at)))).later(),
     // Of two alike somebody has to tell which is which.
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .chosen()
@@ -152,37 +137,19 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Group::Gear,
         "plug",
         "gear-plug",
-        Takes::Pick(|draft, at| {
-            if is_camper(draft, at) {
-                plugs(&CAMPERS)
-            } else {
-                plugs(&Configuration::ALL)
-            }
-        }),
+        Takes::Pick(|draft, at| if is_camper(draft, at) { plugs(&CAMPERS) } else { plugs(&Configuration::ALL) }),
     )
     .or_left_out()
     .chosen()
-    .when(|draft, at| {
-        only_if(matches!(
-            draft.text(&format!("gear.{}.what", at.n)),
-            Some("cord" | "box" | "camper")
-        ))
-    }),
-    step(
-        Group::Gear,
-        "breaker",
-        "gear-main",
-        Takes::Typed(Form::Current(&bounds::BREAKER)),
-    )
-    .rather_unknown()
-    // Few boxes have one, and who says so in a file says it there.
-    .when(
-        |draft, at| match draft.get(&format!("gear.{}.breaker", at.n)) {
+    .when(|draft, at| only_if(matches!(draft.text(&format!("gear.{}.what", at.n)), Some("cord" | "box" | "camper")))),
+    step(Group::Gear, "breaker", "gear-main", Takes::Typed(Form::Current(&bounds::BREAKER)))
+        .rather_unknown()
+        // Few boxes have one, and who says so in a file says it there.
+        .when(|draft, at| match draft.get(&format!("gear.{}.breaker", at.n)) {
             _ if is_camper(draft, at) => Ask::Flow,
             Some(_) if is_box(draft, at) => Ask::Later,
             _ => Ask::No,
-        },
-    ),
+        }),
     step(Group::Gear, "inside", "gear-inside", Takes::Many(things))
         .chosen()
         .when(|draft, at| only_if(is_camper(draft, at))),
@@ -190,49 +157,26 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         .or_left_out()
         .chosen()
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
-    step(
-        Group::Gear,
-        "jacket",
-        "gear-jacket",
-        Takes::Typed(Form::Jacket),
-    )
-    .rather_unknown()
-    .or_to_buy()
-    .when(if_cord),
-    step(
-        Group::Gear,
-        "length",
-        "gear-length",
-        Takes::Typed(Form::Length(&bounds::LENGTH)),
-    )
-    .rather_unknown()
-    .chosen()
-    .when(if_cord),
-    step(Group::Gear, "outdoor", "gear-outdoor", Takes::YesNo)
+    step(Group::Gear, "jacket", "gear-jacket", Takes::Typed(Form::Jacket)).rather_unknown().or_to_buy().when(if_cord),
+    step(Group::Gear, "length", "gear-length", Takes::Typed(Form::Length(&bounds::LENGTH)))
         .rather_unknown()
-        .when(|draft, at| {
-            if is_box(draft, at) {
-                return Ask::No;
-            }
-            // The letters of the jacket may have said it already, and who cannot read them looks there.
-            let told = draft.text(&format!("gear.{}.jacket", at.n));
-            match told.and_then(|text| form::jacket(text).ok()) {
-                Some(jacket) => only_if(jacket.outdoor.is_none()),
-                None => Ask::Later,
-            }
-        }),
-    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo)
-        .rather_unknown()
+        .chosen()
         .when(if_cord),
+    step(Group::Gear, "outdoor", "gear-outdoor", Takes::YesNo).rather_unknown().when(|draft, at| {
+        if is_box(draft, at) {
+            return Ask::No;
+        }
+        // The letters of the jacket may have said it already, and who cannot read them looks there.
+        let told = draft.text(&format!("gear.{}.jacket", at.n));
+        match told.and_then(|text| form::jacket(text).ok()) {
+            Some(jacket) => only_if(jacket.outdoor.is_none()),
+            None => Ask::Later,
+        }
+    }),
+    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo).rather_unknown().when(if_cord),
     step(Group::Gear, "gfci", "gear-gfci", Takes::YesNo)
         .unknown()
-        .when(|draft, at| {
-            if is_box(draft, at) {
-                Ask::No
-            } else {
-                Ask::Later
-            }
-        })
+        .when(|draft, at| if is_box(draft, at) { Ask::No } else { Ask::Later })
         .suggest(|_, _| said("no")),
     step(Group::Gear, "listed", "gear-listed", Takes::YesNo)
         .unknown()
@@ -263,71 +207,39 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 }
 
 /// All of a box at once, each with how many there are.
-pub(in crate::interview) const OUT_LIST: &[Step] =
-    &[
-        step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
-            .or_left_out()
-            .chosen()
-            .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at))),
-    ];
+pub(in crate::interview) const OUT_LIST: &[Step] = &[step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
+    .or_left_out()
+    .chosen()
+    .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at)))];
 
 pub(in crate::interview) const OUT: &[Step] = &[
-    step(
-        Group::Out,
-        "face",
-        "out-face",
-        Takes::Pick(|draft, at| or_removed(out_faces(draft, at))),
-    )
-    .later(),
-    step(
-        Group::Out,
-        "count",
-        "out-count",
-        Takes::Typed(Form::Count(parts::TYPED_OUT_COUNT)),
-    )
-    .later()
-    .suggest(|_, _| said("1")),
+    step(Group::Out, "face", "out-face", Takes::Pick(|draft, at| or_removed(out_faces(draft, at)))).later(),
+    step(Group::Out, "count", "out-count", Takes::Typed(Form::Count(parts::TYPED_OUT_COUNT)))
+        .later()
+        .suggest(|_, _| said("1")),
     sockets(Group::Out),
-    step(
-        Group::Out,
-        "breaker",
-        "out-breaker",
-        Takes::Typed(Form::Current(&bounds::BREAKER)),
-    )
-    .none()
-    .rather_unknown()
-    .when(|draft, at| {
-        let face = format!("gear.{}.out.{}.face", at.n, at.m);
-        flow_if(!has_usual_breaker(draft, &face))
-    }),
+    step(Group::Out, "breaker", "out-breaker", Takes::Typed(Form::Current(&bounds::BREAKER)))
+        .none()
+        .rather_unknown()
+        .when(|draft, at| {
+            let face = format!("gear.{}.out.{}.face", at.n, at.m);
+            flow_if(!has_usual_breaker(draft, &face))
+        }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
     // Two or three alike are told apart by where they are. Those of a file have names.
-    step(
-        Group::Out,
-        "places",
-        "out-places",
-        Takes::Pick(|_, _| words("out-places", &["across", "down", "number"])),
-    )
-    .when(|draft, at| {
-        let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
-        let alone = parts::outs(draft, at.n).count() == 1;
-        let few = (2..=3).contains(&parts::out_count(draft, at.n, at.m));
-        only_if(named.is_none() && alone && few)
-    })
-    .suggest(|_, _| said("number")),
+    step(Group::Out, "places", "out-places", Takes::Pick(|_, _| words("out-places", &["across", "down", "number"])))
+        .when(|draft, at| {
+            let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
+            let alone = parts::outs(draft, at.n).count() == 1;
+            let few = (2..=3).contains(&parts::out_count(draft, at.n, at.m));
+            only_if(named.is_none() && alone && few)
+        })
+        .suggest(|_, _| said("number")),
     step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
         .rather_unknown()
         // Its papers say it, and until then the worst half is assumed.
-        .when(|draft, at| {
-            if parts::has_leg(draft, at.n, at.m) {
-                Ask::Later
-            } else {
-                Ask::No
-            }
-        }),
-    step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
-        .rather_unknown()
-        .later(),
+        .when(|draft, at| if parts::has_leg(draft, at.n, at.m) { Ask::Later } else { Ask::No }),
+    step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire)).rather_unknown().later(),
     hot(Group::Out),
 ];
 
@@ -338,10 +250,8 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
     "gear-from",
     Takes::Pick(|draft, at| {
         let ids = Ids::new(draft);
-        let mut items: Vec<Item> = parts::offers(draft, at.n)
-            .into_iter()
-            .filter_map(|place| place_item(draft, &ids, place))
-            .collect();
+        let mut items: Vec<Item> =
+            parts::offers(draft, at.n).into_iter().filter_map(|place| place_item(draft, &ids, place)).collect();
         items.push(Item::new("none", Label::word("pick-gear-from-none")));
         items
     }),
@@ -349,13 +259,11 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
 .unknown()
 .chosen()
 // With one place it fits there is nothing to ask; the review page can still change it.
-.when(|draft, at| {
-    if parts::fits_somewhere(draft, at.n) {
-        flow_if(parts::sole_feed(draft, at.n).is_none())
-    } else {
-        Ask::No
-    }
-})
+.when(
+    |draft, at| {
+        if parts::fits_somewhere(draft, at.n) { flow_if(parts::sole_feed(draft, at.n).is_none()) } else { Ask::No }
+    },
+)
 .suggest(|draft, at| {
     let offers = parts::offers(draft, at.n);
     // Where it is already, if nobody has to be asked.

@@ -1,9 +1,7 @@
 //! The set itself; its fuel, tank and noise.
 
 use super::Takes::{OneOf, Pick, Typed, Words, YesNo};
-use super::{
-    Ask, At, Group, Step, Takes, bought, choices, flow_if, only_if, said, step, word, words,
-};
+use super::{Ask, At, Group, Step, Takes, bought, choices, flow_if, only_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form::{Current, Name, Noise, Power, Runtime, Volume, Watts};
 use crate::interview::parts;
@@ -43,28 +41,15 @@ const fn fuel(field: &'static str, id: &'static str, takes: Takes) -> Step {
 }
 
 pub(in crate::interview) const GENERATOR: &[Step] = &[
-    generator("name", "generator-name", Typed(Name))
-        .later()
-        .suggest(|_, _| word("suggest-generator-name")),
-    generator("rated", "generator-rated", Typed(Watts))
-        .rather_unknown()
-        .or_to_buy(),
+    generator("name", "generator-name", Typed(Name)).later().suggest(|_, _| word("suggest-generator-name")),
+    generator("rated", "generator-rated", Typed(Watts)).rather_unknown().or_to_buy(),
     generator("peak", "generator-peak", Typed(Power(&bounds::PEAK)))
         // The question before takes both.
         .rather_unknown()
         .later(),
-    generator("figure", "generator-figure", Words(&["running", "peak"]))
-        .rather_unknown()
-        .when(one_figure),
-    generator(
-        "neutral",
-        "generator-neutral",
-        Words(&["floating", "plug", "bonded"]),
-    )
-    .rather_unknown(),
-    generator("inverter", "generator-inverter", YesNo)
-        .rather_unknown()
-        .later(),
+    generator("figure", "generator-figure", Words(&["running", "peak"])).rather_unknown().when(one_figure),
+    generator("neutral", "generator-neutral", Words(&["floating", "plug", "bonded"])).rather_unknown(),
+    generator("inverter", "generator-inverter", YesNo).rather_unknown().later(),
     // Few have two: only the review page asks, and what follows from it comes at once.
     generator(
         "sets",
@@ -77,27 +62,17 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     )
     .later()
     .suggest(|_, _| said("1")),
-    generator("kit", "generator-kit", YesNo)
-        .rather_unknown()
-        .when(joined),
-    generator(
-        "limit",
-        "generator-limit",
-        Typed(Current(&bounds::KIT_LIMIT)),
-    )
-    .rather_unknown()
-    .when(joined),
+    generator("kit", "generator-kit", YesNo).rather_unknown().when(joined),
+    generator("limit", "generator-limit", Typed(Current(&bounds::KIT_LIMIT))).rather_unknown().when(joined),
     bought(Group::Generator),
 ];
 
 /// Asked after its outlets, which may tell.
 pub(in crate::interview) const GENERATOR_AFTER: &[Step] =
-    &[
-        generator("voltage", "generator-voltage", OneOf(choices::<System>))
-            // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
-            .rather_unknown()
-            .when(|draft, _| only_if(!parts::has_240_volts(draft))),
-    ];
+    &[generator("voltage", "generator-voltage", OneOf(choices::<System>))
+        // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
+        .rather_unknown()
+        .when(|draft, _| only_if(!parts::has_240_volts(draft)))];
 
 /// Fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[
@@ -113,13 +88,7 @@ pub(in crate::interview) const FUEL: &[Step] = &[
     )
     .rather_unknown()
     .when(other_fuel),
-    fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK)))
-        .rather_unknown()
-        .when(more),
-    fuel("runtime", "generator-runtime", Typed(Runtime))
-        .rather_unknown()
-        .when(more),
-    fuel("noise", "generator-noise", Typed(Noise))
-        .rather_unknown()
-        .when(more),
+    fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK))).rather_unknown().when(more),
+    fuel("runtime", "generator-runtime", Typed(Runtime)).rather_unknown().when(more),
+    fuel("noise", "generator-noise", Typed(Noise)).rather_unknown().when(more),
 ];

@@ -2,8 +2,8 @@
 
 use super::Takes::{Many, OneOf, Pick, Typed, Words, YesNo};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, hot, only_if,
-    or_removed, place_item, plugs, said, step, word, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed, place_item,
+    plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form::{Count, Draw, Name, Ratio, Spans, Start};
@@ -81,18 +81,11 @@ fn table(draft: &Draft, at: At, text: fn(&appliances::Appliance) -> String) -> S
 pub(in crate::interview) const LOADS: &[Step] = &[loads("what", "load-list", Many(load_list))];
 
 pub(in crate::interview) const LOAD: &[Step] = &[
-    load(
-        "what",
-        "load-what",
-        Pick(|draft, at| or_removed(appliance_items(draft, at))),
-    )
-    .later(),
-    load("name", "load-name", Typed(Name))
-        .when(own_first)
-        .suggest(|draft, at| match parts::appliance(draft, at.n) {
-            Some(listed) => word(format!("appliance-{}", listed.key)),
-            None => word("suggest-load-name"),
-        }),
+    load("what", "load-what", Pick(|draft, at| or_removed(appliance_items(draft, at)))).later(),
+    load("name", "load-name", Typed(Name)).when(own_first).suggest(|draft, at| match parts::appliance(draft, at.n) {
+        Some(listed) => word(format!("appliance-{}", listed.key)),
+        None => word("suggest-load-name"),
+    }),
     load("kind", "load-kind", OneOf(choices::<LoadKind>))
         .unknown()
         .when(own_first)
@@ -119,22 +112,14 @@ pub(in crate::interview) const LOAD: &[Step] = &[
             }
             table(draft, at, |it| format!("{} W", it.starting.amount()))
         }),
-    load(
-        "power_factor",
-        "load-factor",
-        Typed(Ratio(&bounds::POWER_FACTOR)),
-    )
-    .unknown()
-    .later()
-    .suggest(|draft, at| table(draft, at, |it| it.power_factor.amount().to_string())),
+    load("power_factor", "load-factor", Typed(Ratio(&bounds::POWER_FACTOR)))
+        .unknown()
+        .later()
+        .suggest(|draft, at| table(draft, at, |it| it.power_factor.amount().to_string())),
     load("continuous", "load-continuous", YesNo)
         .unknown()
         .later()
-        .suggest(|draft, at| {
-            table(draft, at, |it| {
-                if it.continuous { "yes" } else { "no" }.to_owned()
-            })
-        }),
+        .suggest(|draft, at| table(draft, at, |it| if it.continuous { "yes" } else { "no" }.to_owned())),
     load("backup", "load-backup", Words(&["battery", "none"]))
         .rather_unknown()
         .when(|draft, at| only_if(parts::is_medical(draft, at.n))),
@@ -148,30 +133,17 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         .suggest(|_, _| said("5-15P")),
     load("voltage", "load-voltage", OneOf(choices::<Uses>))
         .rather_unknown()
-        .when(|draft, at| {
-            if parts::may_use_both(draft, at.n) {
-                own_first(draft, at)
-            } else {
-                Ask::No
-            }
-        }),
-    load("wanted", "load-wanted", OneOf(choices::<Wanted>))
-        .later()
-        .suggest(|_, _| said(Wanted::Must.pick())),
-    load("hours", "load-hours", Typed(Spans))
-        .none()
-        .later()
-        .suggest(|_, _| Suggestion::Said(Said::None)),
+        .when(|draft, at| if parts::may_use_both(draft, at.n) { own_first(draft, at) } else { Ask::No }),
+    load("wanted", "load-wanted", OneOf(choices::<Wanted>)).later().suggest(|_, _| said(Wanted::Must.pick())),
+    load("hours", "load-hours", Typed(Spans)).none().later().suggest(|_, _| Suggestion::Said(Said::None)),
     load(
         "on",
         "load-on",
         Pick(|draft, at| {
             let mut items = words("load-on", &["any"]);
             let ids = Ids::new(draft);
-            let plug = draft
-                .text(&format!("load.{}.plug", at.n))
-                .and_then(Plug::named)
-                .unwrap_or(Plug(Configuration::N5_15));
+            let plug =
+                draft.text(&format!("load.{}.plug", at.n)).and_then(Plug::named).unwrap_or(Plug(Configuration::N5_15));
             let offers = parts::offers_load(draft, at.n, plug).into_iter();
             items.extend(offers.filter_map(|place| place_item(draft, &ids, place)));
             items

@@ -11,9 +11,7 @@ mod outlets;
 mod site;
 
 pub(super) use faces::{breaker_key, face_said, split_face};
-pub(super) use gear::{
-    COMMON, GEAR, GEAR_AFTER, GEARS, MOST_GEAR, MOST_OUTS, OUT, OUT_LIST, adapters,
-};
+pub(super) use gear::{COMMON, GEAR, GEAR_AFTER, GEARS, MOST_GEAR, MOST_OUTS, OUT, OUT_LIST, adapters};
 pub(super) use generator::{FUEL, GENERATOR, GENERATOR_AFTER};
 pub(super) use loads::{LOAD, LOADS, MOST_LOADS, OCCASION};
 pub(super) use outlets::{MOST_OUTLETS, OUTLET, OUTLET_AFTER, OUTLET_LIST, OUTLETS};
@@ -111,20 +109,12 @@ pub struct Item {
 
 impl Item {
     pub(super) fn new(value: impl Into<String>, label: Label) -> Self {
-        Self {
-            value: value.into(),
-            label,
-            also: None,
-            watts: 0,
-        }
+        Self { value: value.into(), label, also: None, watts: 0 }
     }
 
     /// Found by the words of this message too.
     pub(super) fn found_by(self, also: impl Into<String>) -> Self {
-        Self {
-            also: Some(also.into()),
-            ..self
-        }
+        Self { also: Some(also.into()), ..self }
     }
 }
 
@@ -227,15 +217,8 @@ impl Step {
 
     /// What is an answer besides.
     pub fn besides(&self) -> Vec<Input> {
-        let all = [
-            (self.takes_unknown(), Input::Unknown),
-            (self.none, Input::Skip),
-            (self.to_buy, Input::NotBought),
-        ];
-        all.into_iter()
-            .filter(|(is, _)| *is)
-            .map(|(_, it)| it)
-            .collect()
+        let all = [(self.takes_unknown(), Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
+        all.into_iter().filter(|(is, _)| *is).map(|(_, it)| it).collect()
     }
 
     /// Whether "I don't know" is an answer.
@@ -285,8 +268,7 @@ impl Step {
 
     /// Suggests "I don't know": where a wrong guess would be worse than a cautious assumption.
     const fn rather_unknown(self) -> Self {
-        self.unknown()
-            .suggest(|_, _| Suggestion::Said(Said::Unknown))
+        self.unknown().suggest(|_, _| Suggestion::Said(Said::Unknown))
     }
 }
 
@@ -311,9 +293,7 @@ const fn sockets(group: Group) -> Step {
             m => format!("gear.{}.out.{m}.face", at.n),
         };
         let shape = draft.text(&face).and_then(Receptacle::named);
-        shape.map_or(Suggestion::Nothing, |shape| {
-            said(shape.usual_sockets().to_string())
-        })
+        shape.map_or(Suggestion::Nothing, |shape| said(shape.usual_sockets().to_string()))
     })
 }
 
@@ -337,10 +317,7 @@ const fn only_if(so: bool) -> Ask {
 }
 
 fn words(id: &str, values: &[&str]) -> Vec<Item> {
-    values
-        .iter()
-        .map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}"))))
-        .collect()
+    values.iter().map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}")))).collect()
 }
 
 /// All choices of a kind.

@@ -3,8 +3,8 @@
 use super::Takes::{Many, OneOf, Pick, Typed, YesNo};
 use super::faces::{has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed,
-    place_item, said, sockets, step, words,
+    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed, place_item, said,
+    sockets, step, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form::{Current, Ident};
@@ -29,40 +29,20 @@ fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
 }
 
 /// All at once.
-pub(in crate::interview) const OUTLET_LIST: &[Step] =
-    &[outlets("faces", "outlet-list", Many(outlet_faces)).chosen()];
+pub(in crate::interview) const OUTLET_LIST: &[Step] = &[outlets("faces", "outlet-list", Many(outlet_faces)).chosen()];
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
-    outlet(
-        "face",
-        "outlet-face",
-        Pick(|draft, at| or_removed(outlet_faces(draft, at))),
-    )
-    .later(),
-    outlet(
-        "breaker",
-        "outlet-breaker",
-        Typed(Current(&bounds::BREAKER)),
-    )
-    .rather_unknown()
-    .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
-    outlet("name", "outlet-name", Typed(Ident))
-        .later()
-        .suggest(|draft, at| said(Ids::new(draft).outlet(at.n))),
-    sockets(Group::Outlet),
-    outlet("leg", "outlet-leg", OneOf(choices::<Leg>))
+    outlet("face", "outlet-face", Pick(|draft, at| or_removed(outlet_faces(draft, at)))).later(),
+    outlet("breaker", "outlet-breaker", Typed(Current(&bounds::BREAKER)))
         .rather_unknown()
-        .when(|draft, at| {
-            let face = draft
-                .text(&format!("outlet.{}.face", at.n))
-                .and_then(Receptacle::named);
-            let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
-            if one && parts::legs(draft) == Some(System::V120_240) {
-                Ask::Later
-            } else {
-                Ask::No
-            }
-        }),
+        .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
+    outlet("name", "outlet-name", Typed(Ident)).later().suggest(|draft, at| said(Ids::new(draft).outlet(at.n))),
+    sockets(Group::Outlet),
+    outlet("leg", "outlet-leg", OneOf(choices::<Leg>)).rather_unknown().when(|draft, at| {
+        let face = draft.text(&format!("outlet.{}.face", at.n)).and_then(Receptacle::named);
+        let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
+        if one && parts::legs(draft) == Some(System::V120_240) { Ask::Later } else { Ask::No }
+    }),
     hot(Group::Outlet),
 ];
 
@@ -72,14 +52,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         "outlets-gfci",
         Pick(|draft, _| {
             let several = parts::outlets(draft).count() > 1;
-            words(
-                "outlets-gfci",
-                if several {
-                    &["all", "none", "some"]
-                } else {
-                    &["all", "none"]
-                },
-            )
+            words("outlets-gfci", if several { &["all", "none", "some"] } else { &["all", "none"] })
         }),
     )
     .rather_unknown(),
@@ -88,14 +61,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         "outlets-odd",
         Pick(|draft, _| {
             let several = parts::outlets(draft).count() > 1;
-            words(
-                "outlets-odd",
-                if several {
-                    &["no", "share", "early", "both"]
-                } else {
-                    &["no", "early"]
-                },
-            )
+            words("outlets-odd", if several { &["no", "share", "early", "both"] } else { &["no", "early"] })
         }),
     )
     // It costs power and no safety: who knows of it says so on the review page.
@@ -108,9 +74,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         Pick(|draft, _| {
             let ids = Ids::new(draft);
             let items = parts::household_outlets(draft);
-            items
-                .filter_map(|n| place_item(draft, &ids, Place::Outlet(n)))
-                .collect()
+            items.filter_map(|n| place_item(draft, &ids, Place::Outlet(n))).collect()
         }),
     )
     .rather_unknown()
@@ -146,12 +110,8 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
         only_if(parts::odd(draft, "share") && others)
     })
     .suggest(|_, _| said("own")),
-    outlet(
-        "trips_at",
-        "outlet-trips",
-        Typed(Current(&bounds::TRIPS_AT)),
-    )
-    .none()
-    .when(|draft, _| only_if(parts::odd(draft, "early")))
-    .suggest(|_, _| Suggestion::Said(Said::None)),
+    outlet("trips_at", "outlet-trips", Typed(Current(&bounds::TRIPS_AT)))
+        .none()
+        .when(|draft, _| only_if(parts::odd(draft, "early")))
+        .suggest(|_, _| Suggestion::Said(Said::None)),
 ];

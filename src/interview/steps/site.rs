@@ -11,9 +11,7 @@ const fn site(field: &'static str, id: &'static str, takes: Takes) -> Step {
 }
 
 pub(in crate::interview) const SITE: &[Step] = &[
-    site("name", "site-name", Typed(Name))
-        .later()
-        .suggest(|_, _| word("suggest-site-name")),
+    site("name", "site-name", Typed(Name)).later().suggest(|_, _| word("suggest-site-name")),
     site(
         "ground",
         "site-ground",
@@ -22,27 +20,15 @@ pub(in crate::interview) const SITE: &[Step] = &[
     )
     .unknown()
     .suggest(|_, _| said(Ground::Wet.pick())),
-    site(
-        "sleepers_at",
-        "site-sleepers",
-        Typed(Length(&bounds::SLEEPERS_AT)),
-    )
-    .rather_unknown(),
+    site("sleepers_at", "site-sleepers", Typed(Length(&bounds::SLEEPERS_AT))).rather_unknown(),
     site("stands", "site-stands", OneOf(choices::<Stands>))
         // Not the usual place by Enter alone: of what kills, somebody has to have thought.
         .rather_unknown(),
     // One question for both: who has no alarm because nobody sleeps here can say so.
     site("alarm", "site-alarm", Words(&["yes", "no", "nobody"])).rather_unknown(),
     site("feeds_building", "site-building", YesNo).rather_unknown(),
-    site(
-        "altitude",
-        "site-altitude",
-        Typed(Length(&bounds::ALTITUDE)),
-    )
-    .rather_unknown(),
-    site("air", "site-air", Typed(Temperature(&bounds::AIR)))
-        .rather_unknown()
-        .later(),
+    site("altitude", "site-altitude", Typed(Length(&bounds::ALTITUDE))).rather_unknown(),
+    site("air", "site-air", Typed(Temperature(&bounds::AIR))).rather_unknown().later(),
     site("quiet_hours", "site-quiet", Typed(Spans))
         .rather_unknown()
         .none()

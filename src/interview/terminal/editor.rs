@@ -19,11 +19,7 @@ pub(super) struct Editor {
 
 impl Editor {
     pub(super) fn new(default: Option<&str>, hint: String) -> Self {
-        Self {
-            default: default.map(str::to_owned),
-            hint,
-            ..Self::default()
-        }
+        Self { default: default.map(str::to_owned), hint, ..Self::default() }
     }
 
     pub(super) fn text(&self) -> String {
@@ -143,9 +139,7 @@ impl Prompt for Editor {
 
     /// Of several lines the first that holds something.
     fn paste(&mut self, text: &str) -> bool {
-        let mut lines = text
-            .split(['\r', '\n'])
-            .filter(|line| !line.trim().is_empty());
+        let mut lines = text.split(['\r', '\n']).filter(|line| !line.trim().is_empty());
         for c in lines.next().unwrap_or_default().chars() {
             self.insert(c);
         }
@@ -180,26 +174,10 @@ mod tests {
             (vec![control('w'), control('w')], "SJTW ", 5),
             (vec![(KeyCode::Home, NONE), control('k')], "", 0),
             (vec![(KeyCode::Left, CONTROL)], "SJTW 12/3 50ft", 10),
-            (
-                vec![(KeyCode::Home, NONE), (KeyCode::Right, CONTROL)],
-                "SJTW 12/3 50ft",
-                4,
-            ),
-            (
-                vec![(KeyCode::Home, NONE), (KeyCode::End, NONE)],
-                "SJTW 12/3 50ft",
-                14,
-            ),
-            (
-                vec![(KeyCode::Left, NONE), (KeyCode::Delete, NONE)],
-                "SJTW 12/3 50f",
-                13,
-            ),
-            (
-                vec![(KeyCode::Backspace, NONE), (KeyCode::Char('!'), NONE)],
-                "SJTW 12/3 50f!",
-                14,
-            ),
+            (vec![(KeyCode::Home, NONE), (KeyCode::Right, CONTROL)], "SJTW 12/3 50ft", 4),
+            (vec![(KeyCode::Home, NONE), (KeyCode::End, NONE)], "SJTW 12/3 50ft", 14),
+            (vec![(KeyCode::Left, NONE), (KeyCode::Delete, NONE)], "SJTW 12/3 50f", 13),
+            (vec![(KeyCode::Backspace, NONE), (KeyCode::Char('!'), NONE)], "SJTW 12/3 50f!", 14),
         ] {
             let mut editor = typed("SJTW 12/3 50ft");
             press(&mut editor, &keys);
@@ -215,9 +193,7 @@ mod tests {
         editor.key(KeyEvent::from(KeyCode::Char('2')));
         assert_eq!(line(&editor), "> 2");
         let mut editor = typed("");
-        let Then::Done(input, _) = editor.key(KeyEvent::from(KeyCode::Enter)) else {
-            panic!("no answer")
-        };
+        let Then::Done(input, _) = editor.key(KeyEvent::from(KeyCode::Enter)) else { panic!("no answer") };
         assert_eq!(input, Input::Answer("4000 W".into()));
     }
 
@@ -226,10 +202,7 @@ mod tests {
     fn the_line_of_keys_folds() {
         let editor = Editor::new(None, "or unknown, ?: help, Esc: back".to_owned());
         let lines = editor.lines(27, 9).0.into_iter().map(|(line, _)| line);
-        assert_eq!(
-            lines.collect::<Vec<_>>(),
-            ["> ", "[or unknown, ?: help,", "Esc: back]"]
-        );
+        assert_eq!(lines.collect::<Vec<_>>(), ["> ", "[or unknown, ?: help,", "Esc: back]"]);
     }
 
     #[test]

@@ -88,18 +88,11 @@ impl<'a> List<'a> {
     /// Everything that is marked, as the answer and as it is read.
     fn marked(&self) -> (String, String) {
         let all = |text: fn(&Row) -> &str| {
-            let marked = self
-                .rows
-                .iter()
-                .zip(&self.marks)
-                .filter(|(_, count)| **count > 0);
+            let marked = self.rows.iter().zip(&self.marks).filter(|(_, count)| **count > 0);
             let each = marked.map(|(row, count)| form::picked(*count, text(row)));
             each.collect::<Vec<_>>().join(", ")
         };
-        (
-            all(|row| row.value().unwrap_or_default()),
-            all(|row| &row.text),
-        )
+        (all(|row| row.value().unwrap_or_default()), all(|row| &row.text))
     }
 
     fn enter(&mut self, row: usize, counted: bool) -> Then {
@@ -156,23 +149,13 @@ impl Prompt for List<'_> {
         let mut lines = vec![(format!("> {typed}"), false)];
         let found = self.found();
         if self.is_lost() {
-            lines.extend(
-                folded(&self.nothing, width)
-                    .into_iter()
-                    .map(|line| (line, false)),
-            );
+            lines.extend(folded(&self.nothing, width).into_iter().map(|line| (line, false)));
         }
         let keys: Vec<_> = keys_line(&self.hint, width).collect();
         let room = height.saturating_sub(lines.len() + keys.len()).max(4);
         // Of a list that nobody would scroll through, which is read by typing, half as many.
-        let room = if found.len() > LONGEST_SCROLLED {
-            (room / 2).max(4)
-        } else {
-            room
-        };
-        let texts = found
-            .iter()
-            .map(|row| folded(&self.rows[*row].text, width.saturating_sub(3)));
+        let room = if found.len() > LONGEST_SCROLLED { (room / 2).max(4) } else { room };
+        let texts = found.iter().map(|row| folded(&self.rows[*row].text, width.saturating_sub(3)));
         let texts: Vec<Vec<String>> = texts.collect();
         // The row that ends the list stays in sight.
         let end = usize::from(found.first() == Some(&0));
@@ -201,10 +184,7 @@ impl Prompt for List<'_> {
             };
             let head = format!("{sign}{mark} ");
             let rest = std::iter::repeat("   ");
-            for (head, text) in std::iter::once(head.as_str())
-                .chain(rest)
-                .zip(&texts[place])
-            {
+            for (head, text) in std::iter::once(head.as_str()).chain(rest).zip(&texts[place]) {
                 lines.push((head.to_owned() + text, here));
             }
         }
@@ -216,13 +196,8 @@ impl Prompt for List<'_> {
         let found = self.found();
         let row = found.get(self.at).copied();
         let counted = std::mem::take(&mut self.counted);
-        let by_word = key
-            .modifiers
-            .intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
-        let step = |at: usize, by: isize| {
-            at.saturating_add_signed(by)
-                .min(found.len().saturating_sub(1))
-        };
+        let by_word = key.modifiers.intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
+        let step = |at: usize, by: isize| at.saturating_add_signed(by).min(found.len().saturating_sub(1));
         match (key.code, row) {
             (KeyCode::Esc, _) if self.typed.is_empty() => {
                 return Then::Done(Input::Back, "<".to_owned());
@@ -291,12 +266,7 @@ mod tests {
             input: Input::Answer(text.to_lowercase()),
         };
         let mut rows: Vec<Row> = texts.iter().map(row).collect();
-        rows.push(Row {
-            text: "? Tell me more".to_owned(),
-            also: String::new(),
-            size: 0,
-            input: Input::Explain,
-        });
+        rows.push(Row { text: "? Tell me more".to_owned(), also: String::new(), size: 0, input: Input::Explain });
         rows
     }
 
@@ -327,48 +297,19 @@ mod tests {
         let many = || List::new(&all, vec![0; all.len()], String::new(), String::new());
         let marked = |keys: &str| press(&mut many(), keys);
         let answer = |text: &str| Some(Input::Answer(text.to_owned()));
-        assert_eq!(
-            marked("kettle enter fr enter enter enter"),
-            answer("kettle, fridge")
-        );
+        assert_eq!(marked("kettle enter fr enter enter enter"), answer("kettle, fridge"));
         // The cursor stays on what was marked, typed for or not: the next key counts it.
-        assert_eq!(
-            marked("kettle enter right enter enter"),
-            answer("2 × kettle")
-        );
-        assert_eq!(
-            marked("down down enter right enter enter"),
-            answer("2 × phone")
-        );
-        assert_eq!(
-            marked("down space down right right enter enter"),
-            answer("kettle, 2 × phone")
-        );
+        assert_eq!(marked("kettle enter right enter enter"), answer("2 × kettle"));
+        assert_eq!(marked("down down enter right enter enter"), answer("2 × phone"));
+        assert_eq!(marked("down space down right right enter enter"), answer("kettle, 2 × phone"));
         assert_eq!(marked("down space space enter down enter"), None);
-        assert_eq!(
-            marked("kettle enter kettle left enter enter"),
-            answer("that is all")
-        );
+        assert_eq!(marked("kettle enter kettle left enter enter"), answer("that is all"));
         // What was marked wrongly is taken off again, and what was just counted stays.
-        assert_eq!(
-            marked("kettle enter kettle enter enter enter"),
-            answer("that is all")
-        );
-        assert_eq!(
-            marked("kettle enter kettle right enter enter"),
-            answer("2 × kettle")
-        );
+        assert_eq!(marked("kettle enter kettle enter enter enter"), answer("that is all"));
+        assert_eq!(marked("kettle enter kettle right enter enter"), answer("2 × kettle"));
         assert_eq!(marked("down space enter enter"), answer("kettle"));
-        let mut most = List::new(
-            &all,
-            vec![0, u8::MAX, 0, 0, 0],
-            String::new(),
-            String::new(),
-        );
-        assert_eq!(
-            press(&mut most, "down right enter enter"),
-            answer("255 × kettle")
-        );
+        let mut most = List::new(&all, vec![0, u8::MAX, 0, 0, 0], String::new(), String::new());
+        assert_eq!(press(&mut most, "down right enter enter"), answer("255 × kettle"));
         // Nothing, said so.
         assert_eq!(marked("enter"), answer("that is all"));
         // What was typed stays unmarked until Enter, and Esc takes it back first.
@@ -376,10 +317,7 @@ mod tests {
         assert_eq!(marked("kettle esc esc"), Some(Input::Back));
         assert_eq!(marked("ket ?"), Some(Input::Explain));
         let many = "right ".repeat(40);
-        assert_eq!(
-            marked(&format!("down {many}enter enter")),
-            answer("12 × kettle")
-        );
+        assert_eq!(marked(&format!("down {many}enter enter")), answer("12 × kettle"));
     }
 
     #[test]
@@ -391,11 +329,7 @@ mod tests {
         let own = Input::Answer("own".to_owned());
         assert_eq!(press(&mut list, "boat"), None);
         let shown = list.lines(40, 10).0;
-        assert!(
-            shown
-                .iter()
-                .any(|(line, _)| line.contains("Nothing like that"))
-        );
+        assert!(shown.iter().any(|(line, _)| line.contains("Nothing like that")));
         assert_eq!(press(&mut list, "enter enter enter"), Some(own));
     }
 
@@ -408,13 +342,7 @@ mod tests {
             let lines = list.lines(24, height).0;
             lines.into_iter().map(|(line, _)| line).collect()
         };
-        let whole = [
-            "> ",
-            "*  That is all",
-            " □ Unplug the cord, and",
-            "   do not use it",
-            " □ Phone",
-        ];
+        let whole = ["> ", "*  That is all", " □ Unplug the cord, and", "   do not use it", " □ Phone"];
         assert_eq!(shown(&list, 20)[..5], whole);
         assert_eq!(shown(&list, 6).len(), 6);
         press(&mut list, "down down");

@@ -25,14 +25,9 @@ fn answers(text: &str) -> (Outcome, Kept, String) {
     let words = Words::english();
     let mut said = Vec::new();
     let mut kept = Kept::default();
-    let outcome = run(
-        &mut lines::Lines::new(text.as_bytes(), &mut said),
-        &mut kept,
-        &words,
-        Draft::new("test"),
-        Start::First,
-    )
-    .unwrap();
+    let outcome =
+        run(&mut lines::Lines::new(text.as_bytes(), &mut said), &mut kept, &words, Draft::new("test"), Start::First)
+            .unwrap();
     assert_eq!(words.faults(), Vec::<String>::new());
     (outcome, kept, String::from_utf8(said).unwrap())
 }
@@ -73,9 +68,7 @@ across         # left and right
 /// file and read back.
 fn planned(text: &str) -> Plan {
     let (outcome, _, said) = answers(&script(text));
-    let Outcome::Finished { plan, .. } = outcome else {
-        panic!("{outcome:?} after:\n{said}")
-    };
+    let Outcome::Finished { plan, .. } = outcome else { panic!("{outcome:?} after:\n{said}") };
     let written = plan::write(&plan);
     match plan::read(&written) {
         Ok(read) => assert_eq!(read, *plan, "{written}"),
@@ -90,8 +83,7 @@ fn nobody_sleeps_here() {
     let sleeps = planned(COMMON);
     assert_eq!(sleeps.site.co_alarm, Answer::Known(true));
     assert_eq!(sleeps.site.people_sleep, Answer::Missing);
-    let market =
-        planned(&COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1));
+    let market = planned(&COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1));
     assert_eq!(market.site.co_alarm, Answer::Missing);
     assert_eq!(market.site.people_sleep, Answer::Known(false));
     let codes = |plan: &Plan| -> Vec<&str> {
@@ -118,10 +110,7 @@ fn the_common_case_and_how_many_answers_it_takes() {
     // One for the start and one for each answer, before the next question.
     assert_eq!(kept.0.len(), lines + 1);
     assert_eq!(lines, 21, "answers of the common case, the check included");
-    let enter = script(COMMON)
-        .lines()
-        .filter(|line| line.is_empty())
-        .count();
+    let enter = script(COMMON).lines().filter(|line| line.is_empty()).count();
     // What lives hang on is never Enter: where it stands, feeding a building, whether a cord lies flat.
     assert_eq!(enter, 4, "Enter alone: nobody has a thing by it");
 }
@@ -193,10 +182,7 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     ] {
         assert!(said.contains(expected), "{expected} not in\n{said}");
     }
-    assert_eq!(
-        kept.0.last().unwrap().text("generator.rated"),
-        Some("2.8 kW")
-    );
+    assert_eq!(kept.0.last().unwrap().text("generator.rated"), Some("2.8 kW"));
 }
 
 /// In the unit that the question shows, and said back; where it would be out of bounds, or amperes as likely as watts, it
@@ -208,18 +194,8 @@ fn a_bare_number_is_taken_in_the_unit_that_is_shown() {
     let draft = kept.0.last().unwrap();
     assert_eq!(draft.text("generator.rated"), Some("4000 W"));
     for (units, form, typed, taken) in [
-        (
-            Units::Customary,
-            Form::Length(&bounds::LENGTH),
-            "50",
-            Some("50 ft"),
-        ),
-        (
-            Units::Metric,
-            Form::Length(&bounds::LENGTH),
-            "15",
-            Some("15 m"),
-        ),
+        (Units::Customary, Form::Length(&bounds::LENGTH), "50", Some("50 ft")),
+        (Units::Metric, Form::Length(&bounds::LENGTH), "15", Some("15 m")),
         (Units::Customary, Form::Power(&bounds::RATED), "2.8", None),
         (Units::Customary, Form::Draw, "1500", Some("1500 W")),
         (Units::Customary, Form::Draw, "12", None),
@@ -242,19 +218,9 @@ fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
     }
     assert_eq!(machine.question().key, "review");
     let plan = plan_of(machine.draft(), &|key| key.to_owned());
-    assert_eq!(
-        plan.generator.voltage,
-        Answer::Known(plan::System::V120_240)
-    );
+    assert_eq!(plan.generator.voltage, Answer::Known(plan::System::V120_240));
     assert_eq!(plan.cords[0].from, None);
-    assert_eq!(
-        plan.boxes[0]
-            .from
-            .as_ref()
-            .map(ToString::to_string)
-            .as_deref(),
-        Some("cord1")
-    );
+    assert_eq!(plan.boxes[0].from.as_ref().map(ToString::to_string).as_deref(), Some("cord1"));
     assert_eq!(plan.loads.len(), 6);
     // And back: what was said of volts holds again.
     for line in ["outlet.2", "outlet.2.face", "L5-30R 30 A", "back"] {
@@ -280,16 +246,7 @@ fn after_a_change_the_next_question_is_the_next() {
         asked.push(machine.question().key);
         machine.answer(Input::Answer(line.into())).unwrap();
     }
-    assert_eq!(
-        asked,
-        [
-            "generator.voltage",
-            "outlets.gfci",
-            "loads.what",
-            "site.ground",
-            "site.sleepers_at"
-        ]
-    );
+    assert_eq!(asked, ["generator.voltage", "outlets.gfci", "loads.what", "site.ground", "site.sleepers_at"]);
     assert_eq!(machine.question().key, "site.stands");
     let plan = plan_of(machine.draft(), &|key| key.to_owned());
     assert_eq!((plan.loads.len(), plan.generator.outlets.len()), (6, 2));
@@ -309,45 +266,17 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
     let before = again("loads.what", "");
     assert_eq!(before, planned(COMMON));
     let plan = again("loads.what", "phone, 3 x kettle, projector, 2 x own");
-    let loads: Vec<(String, u8)> = plan
-        .loads
-        .iter()
-        .map(|it| (it.id.to_string(), it.count))
-        .collect();
-    let loads: Vec<(&str, u8)> = loads
-        .iter()
-        .map(|(id, count)| (id.as_str(), *count))
-        .collect();
-    assert_eq!(
-        loads,
-        [
-            ("kettle", 3),
-            ("projector", 1),
-            ("load", 1),
-            ("phone", 1),
-            ("load-2", 1)
-        ]
-    );
+    let loads: Vec<(String, u8)> = plan.loads.iter().map(|it| (it.id.to_string(), it.count)).collect();
+    let loads: Vec<(&str, u8)> = loads.iter().map(|(id, count)| (id.as_str(), *count)).collect();
+    assert_eq!(loads, [("kettle", 3), ("projector", 1), ("load", 1), ("phone", 1), ("load-2", 1)]);
     let plan = again("gear.2.outs", "5-20R 20 A, 5-15R 15 A");
-    let shapes: Vec<String> = plan.boxes[0]
-        .outlets
-        .iter()
-        .map(|it| it.shape.to_string())
-        .collect();
+    let shapes: Vec<String> = plan.boxes[0].outlets.iter().map(|it| it.shape.to_string()).collect();
     assert_eq!(shapes, ["5-20R", "5-15R"]);
     assert_eq!(plan.boxes[0].outlets[0].gfci, Answer::Known(true));
     let plan = again("outlets.faces", "L5-30R 30 A, 2 x 5-15R 15 A");
-    let ids: Vec<&str> = plan
-        .generator
-        .outlets
-        .iter()
-        .map(|it| it.id.as_str())
-        .collect();
+    let ids: Vec<&str> = plan.generator.outlets.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(ids, ["regular", "twist", "regular-2"]);
-    assert_eq!(
-        plan.cords[0].from.as_ref().map(plan::Id::as_str),
-        Some("twist")
-    );
+    assert_eq!(plan.cords[0].from.as_ref().map(plan::Id::as_str), Some("twist"));
 }
 
 /// However one answers, going back and forth never loses the way, and every question has words.
@@ -433,12 +362,7 @@ fn all_that_is_asked_comes_from_a_language_folder() {
         let known: Vec<&str> = draft.answers.values().filter_map(Said::text).collect();
         let known = format!("{} kettle", known.join(" "));
         let asked = view(&words, &question);
-        let mut said = vec![
-            asked.progress,
-            asked.question,
-            asked.why,
-            explanation(&words, &question).join("\n"),
-        ];
+        let mut said = vec![asked.progress, asked.question, asked.why, explanation(&words, &question).join("\n")];
         match asked.shape {
             Shape::Line { default, hint, .. } => said.extend(default.into_iter().chain([hint])),
             Shape::List { rows, .. } => {
@@ -503,9 +427,7 @@ fn what_the_set_has_left_is_told_as_things_are_named() {
     assert!(said.contains("3,555\u{a0}W in all, but the generator gives 2,800\u{a0}W: not"));
     let few = COMMON.lines().take(5).collect::<Vec<_>>().join("\n");
     let (_, _, said) = answers(&script(&(few + "\nphone, lamp-string")));
-    let told = said
-        .lines()
-        .find(|line| line.contains("Your list adds up to"));
+    let told = said.lines().find(|line| line.contains("Your list adds up to"));
     let told = told.unwrap_or_else(|| panic!("{said}"));
     let watts = |from: &str| -> i64 {
         let text = told.split(from).nth(1).expect(from);
@@ -514,20 +436,13 @@ fn what_the_set_has_left_is_told_as_things_are_named() {
         digits.collect::<String>().parse().expect(from)
     };
     assert!(told.contains("W left"), "{told}");
-    assert_eq!(
-        watts("so far. "),
-        watts(" of ") - watts("adds up to "),
-        "{told}"
-    );
+    assert_eq!(watts("so far. "), watts(" of ") - watts("adds up to "), "{told}");
 }
 
 #[test]
 fn units_of_the_user_are_kept() {
     let plan = planned(COMMON);
-    assert_eq!(
-        plan.cords[0].length.known().unwrap().amount().to_string(),
-        "22.86"
-    );
+    assert_eq!(plan.cords[0].length.known().unwrap().amount().to_string(), "22.86");
     let (_, kept, _) = answers(&script(COMMON));
     assert_eq!(kept.0.last().unwrap().text("gear.1.length"), Some("75 ft"));
 }
@@ -555,24 +470,14 @@ fn the_tree_so_far_is_shown_on_request() {
 /// danger that follows is told at once.
 #[test]
 fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
-    let before = script(COMMON)
-        .lines()
-        .take(8)
-        .collect::<Vec<_>>()
-        .join("\n");
+    let before = script(COMMON).lines().take(8).collect::<Vec<_>>().join("\n");
     let (_, kept, said) = answers(&(before + "\n\nyes\n\n"));
     let draft = kept.0.last().unwrap();
     for key in ["site.stands", "site.feeds_building"] {
         assert_eq!(draft.get(key), Some(&Said::Unknown), "{key}");
     }
-    assert!(
-        said.contains("DANGER: The generator might be closed in or covered"),
-        "{said}"
-    );
-    assert!(
-        said.contains("DANGER: This might feed a building’s wiring"),
-        "{said}"
-    );
+    assert!(said.contains("DANGER: The generator might be closed in or covered"), "{said}");
+    assert!(said.contains("DANGER: This might feed a building’s wiring"), "{said}");
 }
 
 #[test]
@@ -592,9 +497,7 @@ fn a_shape_that_nobody_can_name_has_no_place_in_a_plan() {
 fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
     use unicode_width::UnicodeWidthStr;
     let mut draft = Draft::new("t");
-    draft
-        .answers
-        .insert("generator.voltage".into(), Said::is("120-240"));
+    draft.answers.insert("generator.voltage".into(), Said::is("120-240"));
     let at = steps::At { n: 1, m: 0 };
     for tag in Library::built_in().offered() {
         let words = Words::new(tag, Units::Customary).unwrap();
@@ -668,33 +571,14 @@ fn a_number_with_two_readings_is_asked_back_in_every_language() {
         let mut keeper = Kept::default();
         let mut said = Vec::new();
         let mut lines = lines::Lines::new(typed.as_bytes(), &mut said);
-        run(
-            &mut lines,
-            &mut keeper,
-            &words,
-            Draft::new("t"),
-            Start::First,
-        )
-        .unwrap();
-        assert_eq!(
-            keeper.0.last().unwrap().text("generator.rated"),
-            kept,
-            "{tag} {typed}"
-        );
+        run(&mut lines, &mut keeper, &words, Draft::new("t"), Start::First).unwrap();
+        assert_eq!(keeper.0.last().unwrap().text("generator.rated"), kept, "{tag} {typed}");
         let said = String::from_utf8(said).unwrap();
-        assert_eq!(
-            said.contains("1440"),
-            kept.is_none() || typed.contains("1440"),
-            "{said}"
-        );
+        assert_eq!(said.contains("1440"), kept.is_none() || typed.contains("1440"), "{said}");
         assert_eq!(words.faults(), Vec::<String>::new());
     }
     // Both can be: 20 ft to the millimetre, or six kilometres.
-    let before = script(COMMON)
-        .lines()
-        .take(7)
-        .collect::<Vec<_>>()
-        .join("\n");
+    let before = script(COMMON).lines().take(7).collect::<Vec<_>>().join("\n");
     let (_, kept, said) = answers(&(before + "\n6,096 m\n"));
     assert!(said.contains("6,096 can mean 6.0960 or 6096."), "{said}");
     assert_eq!(kept.0.last().unwrap().get("site.sleepers_at"), None);
@@ -712,9 +596,7 @@ fn what_clashes_with_another_answer_is_refused_or_asked_again() {
     let at = |draft: &Draft, key: &str, text: &str| {
         let mut machine = Machine::new(draft.clone());
         assert_eq!(machine.question().key, key);
-        machine
-            .answer(Input::Answer(text.into()))
-            .map_err(|reject| reject.key)
+        machine.answer(Input::Answer(text.into())).map_err(|reject| reject.key)
     };
     let set = [
         ("generator.rated", "2800 W"),
@@ -748,8 +630,7 @@ fn what_clashes_with_another_answer_is_refused_or_asked_again() {
     assert!(at(&own, "load.1.starting", "1500 W").is_ok());
     // A kettle's is only asked on the review page; a change of its draw brings it back.
     own.answers.insert("load.1.what".into(), Said::is("kettle"));
-    own.answers
-        .insert("load.1.starting".into(), Said::is("1000 W"));
+    own.answers.insert("load.1.starting".into(), Said::is("1000 W"));
     assert_eq!(Machine::new(own).question().key, "load.1.starting");
 }
 
@@ -850,21 +731,13 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
             ("load.1.continuous", "no"),
         ]
     };
-    assert_eq!(
-        at(&pump("2000 W"), "load.1.plug", "5-15P"),
-        Err("plug-amps")
-    );
+    assert_eq!(at(&pump("2000 W"), "load.1.plug", "5-15P"), Err("plug-amps"));
     assert!(at(&pump("2000 W"), "load.1.plug", "5-20P").is_ok());
     assert!(at(&pump("1875 W"), "load.1.plug", "5-15P").is_ok());
-    assert_eq!(
-        at(&pump("15.5 A"), "load.1.plug", "5-15P"),
-        Err("plug-amps")
-    );
+    assert_eq!(at(&pump("15.5 A"), "load.1.plug", "5-15P"), Err("plug-amps"));
     assert!(at(&pump("15 A"), "load.1.plug", "5-15P").is_ok());
     // A thing of the list has its household plug: there the watts are refused.
-    let mut machine = Machine::new(drafted(
-        &[&SET[..11], &[("load.1.what", "kettle")]].concat(),
-    ));
+    let mut machine = Machine::new(drafted(&[&SET[..11], &[("load.1.what", "kettle")]].concat()));
     let mut said = |key: &str, text: &str| {
         machine.cursor_for_tests(key);
         let answer = machine.answer(Input::Answer(text.into()));
@@ -875,10 +748,7 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
     // In words, with the figures.
     let words = Words::english();
     let (_, _, told) = answers(&script(&[COMMON_TO_LOADS, OWN].concat()));
-    assert!(
-        told.contains("That is 16.67\u{a0}A. Its plug, 5-15P, is rated for 15\u{a0}A."),
-        "{told}"
-    );
+    assert!(told.contains("That is 16.67\u{a0}A. Its plug, 5-15P, is rated for 15\u{a0}A."), "{told}");
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
@@ -891,12 +761,8 @@ const OWN: &str = "own\nThing\nelectronic\n2000 W\n5-15P\n";
 fn amps_at_the_start_come_into_the_plan_and_back() {
     use crate::plan::Answer::{Known, Missing, Unknown};
     let with = |text: &str| {
-        let pump = [
-            ("load.1.name", "Pump"),
-            ("load.1.kind", "motor"),
-            ("load.1.running", "8 A"),
-            ("load.1.count", "1"),
-        ];
+        let pump =
+            [("load.1.name", "Pump"), ("load.1.kind", "motor"), ("load.1.running", "8 A"), ("load.1.count", "1")];
         let mut machine = Machine::new(drafted(&[&SET[..], &pump].concat()));
         assert_eq!(machine.question().key, "load.1.starting");
         let answer = machine.answer(Input::Answer(text.into()));
@@ -946,9 +812,7 @@ fn what_uses_240_volts_only_is_asked_where_it_may_be() {
     for (text, uses) in [("240", Uses::V240), ("120-240", Uses::V120AndV240)] {
         let mut machine = heater("L14-30P");
         assert_eq!(machine.question().key, "load.1.voltage");
-        machine
-            .answer(Input::Answer(text.into()))
-            .expect("an answer");
+        machine.answer(Input::Answer(text.into())).expect("an answer");
         let plan = plan_of(machine.draft(), &|key| key.to_owned());
         assert_eq!(plan.loads[0].voltage, Answer::Known(uses));
         let back = plan::read(&plan::write(&plan)).expect("it reads");
@@ -968,20 +832,14 @@ fn the_legs_of_a_box_come_back() {
     let text = "format = 1\n[generator]\nrated = \"7 kW\"\nvoltage = \"120/240 V\"\n[[generator.outlet]]\n\
                 id = \"big\"\nshape = \"L14-30R\"\n[[box]]\nid = \"box\"\nfrom = \"big\"\n\
                 inlet = \"L14-30P\"\n";
-    let outlet = |number: usize, leg: &str| {
-        format!("[[box.outlet]]\nid = \"box-{number}\"\nshape = \"5-20R\"\n{leg}\n")
-    };
+    let outlet =
+        |number: usize, leg: &str| format!("[[box.outlet]]\nid = \"box-{number}\"\nshape = \"5-20R\"\n{leg}\n");
     let (a, b, none) = ("leg = \"A\"", "leg = \"B\"", "");
-    for (legs, kinds) in [
-        (&[a, a, b, b][..], 1),
-        (&[b, b], 1),
-        (&[a, b, none], 2),
-        (&[none, none], 1),
-        (&[a, none, b], 3),
-    ] {
+    for (legs, kinds) in
+        [(&[a, a, b, b][..], 1), (&[b, b], 1), (&[a, b, none], 2), (&[none, none], 1), (&[a, none, b], 3)]
+    {
         let outlets: String = (1..).zip(legs).map(|(n, leg)| outlet(n, leg)).collect();
-        let load =
-            "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
+        let load = "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
         let plan = plan::read(&format!("{text}{outlets}{load}")).expect("a plan");
         let draft = draft_of(&plan, "t").expect("a draft");
         let back = plan_of(&draft, &|key| key.to_owned());
@@ -1002,12 +860,8 @@ fn the_legs_of_a_box_come_back() {
 fn more_than_a_plan_holds_is_refused() {
     let mut draft = Draft::new("t");
     for n in 1..=4 {
-        draft
-            .answers
-            .insert(format!("load.{n}.what"), Said::is("phone"));
-        draft
-            .answers
-            .insert(format!("load.{n}.count"), Said::is("100"));
+        draft.answers.insert(format!("load.{n}.what"), Said::is("phone"));
+        draft.answers.insert(format!("load.{n}.count"), Said::is("100"));
     }
     draft.answers.remove("load.4.count");
     draft.answers.insert("load.3.count".into(), Said::is("99"));
@@ -1059,11 +913,7 @@ fn no_two_parts_are_called_the_same() {
     let text = plan::write(&plan);
     assert_eq!(plan::read(&text), Ok(plan.clone()), "{text}");
     assert_eq!(plan.boxes[1].outlets.len(), 12);
-    let ids = plan
-        .generator
-        .outlets
-        .iter()
-        .map(|outlet| outlet.id.as_str());
+    let ids = plan.generator.outlets.iter().map(|outlet| outlet.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "regular-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
@@ -1107,29 +957,18 @@ fn a_socket_that_is_taken_is_not_offered_to_a_part() {
     assert_eq!(choices(&machine), ["none"]);
     let refused = machine.answer(Input::Answer("outlet 1".into()));
     assert_eq!(refused.map_err(|reject| reject.key), Err("choice"));
-    machine
-        .answer(Input::Answer("none".into()))
-        .expect("the only choice");
+    machine.answer(Input::Answer("none".into())).expect("the only choice");
     assert_eq!(machine.question().key, "review");
     // Three in two sockets, and two.
-    let cord = |n: u8| {
-        format!(
-            "[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n"
-        )
-    };
-    assert_eq!(
-        opened(&(cord(1) + &cord(2) + &cord(3))).question().key,
-        "gear.3.from"
-    );
+    let cord = |n: u8| format!("[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n");
+    assert_eq!(opened(&(cord(1) + &cord(2) + &cord(3))).question().key, "gear.3.from");
     assert_eq!(opened(&(cord(1) + &cord(2))).question().key, "review");
 }
 
 /// What is suggested for the cord that is plugged into one of several, whose outlets are these.
 fn suggested(outlets: &[(&str, bool)]) -> Suggestion {
     let outlet = |(id, gfci): &(&str, bool)| {
-        format!(
-            "[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = {gfci}\n"
-        )
+        format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = {gfci}\n")
     };
     let outlets = outlets.iter().map(outlet).collect::<String>();
     let machine = opened(&format!(
@@ -1150,10 +989,7 @@ fn enter_alone_plugs_in_where_a_gfci_works() {
     let at = |n: u8| Suggestion::Said(Said::Is(format!("outlet {n}")));
     assert_eq!(suggested(&[("a", false), ("b", true), ("c2", true)]), at(4));
     assert_eq!(suggested(&[("a", true), ("b", false)]), at(3));
-    assert_eq!(
-        suggested(&[("a", false), ("b", false)]),
-        Suggestion::Said(Said::Unknown)
-    );
+    assert_eq!(suggested(&[("a", false), ("b", false)]), Suggestion::Said(Said::Unknown));
 }
 
 /// So it is with loads, as far as they are on at one time, and with both together.
@@ -1164,14 +1000,11 @@ fn a_socket_that_is_taken_is_not_offered_to_a_load() {
             "[[load]]\nid = \"{id}\"\nkind = \"lamp\"\nrunning = \"60 W\"\nplug = \"5-15P\"\non = \"front\"\nhours = [\"{hours}\"]\n"
         )
     };
-    let three =
-        |hours: &str| load("a", "18:00-19:00") + &load("b", "18:00-19:00") + &load("c", hours);
+    let three = |hours: &str| load("a", "18:00-19:00") + &load("b", "18:00-19:00") + &load("c", hours);
     let mut machine = opened(&three("18:30-20:00"));
     assert_eq!(machine.question().key, "load.3.on");
     assert_eq!(choices(&machine), ["any"]);
-    machine
-        .answer(Input::Answer("any".into()))
-        .expect("the only choice");
+    machine.answer(Input::Answer("any".into())).expect("the only choice");
     assert_eq!(machine.question().key, "review");
     // One after the other in the same socket.
     assert_eq!(opened(&three("19:00-20:00")).question().key, "review");
@@ -1183,19 +1016,11 @@ fn a_socket_that_is_taken_is_not_offered_to_a_load() {
 /// Of two alike each is named, by a color or a word of one's own; one alone is not asked for.
 #[test]
 fn two_cords_alike_are_told_apart() {
-    let two = COMMON.replacen(
-        "twist-30, box-twist-30",
-        "2 x extension, twist-30, box-twist-30",
-        1,
-    );
+    let two = COMMON.replacen("twist-30, box-twist-30", "2 x extension, twist-30, box-twist-30", 1);
     let own = "orange cord\nSJTW 12/3\n50 ft\nno\nblue\nSJTW 14/3\n25 ft\nno\n";
     let two = two.replacen("SJTW 10/3\n", &format!("{own}SJTW 10/3\n"), 1);
     let (_, kept, said) = answers(&script(&two));
-    assert_eq!(
-        said.matches("What do you want to call it?").count(),
-        2,
-        "{said}"
-    );
+    assert_eq!(said.matches("What do you want to call it?").count(), 2, "{said}");
     let plan = plan_of(kept.0.last().expect("answers"), &|key| key.to_owned());
     let cords: Vec<&str> = plan.cords.iter().map(|cord| cord.id.as_str()).collect();
     assert_eq!(cords, ["orange-cord", "blue", "cord3"]);
@@ -1213,9 +1038,7 @@ fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {
 fn a_list_can_be_corrected_any_number_of_times() {
     let (_, kept, _) = answers(&script(COMMON));
     let mut draft = kept.0.last().expect("answers").clone();
-    draft
-        .answers
-        .insert("load.1.on".into(), Said::is("outlet 1"));
+    draft.answers.insert("load.1.on".into(), Said::is("outlet 1"));
     let mut machine = Machine::new(draft);
     for _ in 0..4 {
         for outlets in ["6 x 5-15R 15 A", "7 x 5-20R 20 A"] {
@@ -1280,12 +1103,8 @@ fn nothing_is_marked_where_something_is_there_already() {
 /// What a list of changes marks: those named, however many of each; those marked already by Enter; and nothing else.
 #[test]
 fn what_a_list_marks() {
-    let row = |value: &str| Row {
-        text: String::new(),
-        also: String::new(),
-        size: 0,
-        input: Input::Answer(value.into()),
-    };
+    let row =
+        |value: &str| Row { text: String::new(), also: String::new(), size: 0, input: Input::Answer(value.into()) };
     let list = View {
         progress: String::new(),
         dots: String::new(),
@@ -1300,10 +1119,7 @@ fn what_a_list_marks() {
     };
     let marked = |answer: &str| list.marked(answer).map(|all| all.join(", "));
     assert_eq!(marked("").as_deref(), Some("change 0, change 1"));
-    assert_eq!(
-        marked("2 x change 1, change 2").as_deref(),
-        Some("change 1, change 2")
-    );
+    assert_eq!(marked("2 x change 1, change 2").as_deref(), Some("change 1, change 2"));
     assert_eq!(marked("done").as_deref(), Some(""));
     assert_eq!(marked("change 3"), None);
     assert_eq!(marked("300 x change 1"), None);
@@ -1343,9 +1159,7 @@ fn the_review_page_marks_what_its_questions_leave_open() {
     let rows = |text: &str| -> Vec<String> {
         let (_, kept, _) = answers(&script(text));
         let machine = Machine::new(kept.0.last().expect("answers").clone());
-        let Kind::Page(rows) = machine.question().kind else {
-            panic!("no page")
-        };
+        let Kind::Page(rows) = machine.question().kind else { panic!("no page") };
         rows.iter().map(|row| label(&words, &row.label)).collect()
     };
     let marked = |text: &str| -> Vec<String> {
@@ -1364,11 +1178,7 @@ fn the_review_page_marks_what_its_questions_leave_open() {
     // What is plugged in without a question stands there as what it is in.
     assert!(rows(COMMON).iter().any(|row| row.ends_with("in cord1")));
     // Those that have a GFCI, and not that somebody told which.
-    let some = COMMON.replacen(
-        "none           # no shock",
-        "some\nyes\nno    # no shock",
-        1,
-    );
+    let some = COMMON.replacen("none           # no shock", "some\nyes\nno    # no shock", 1);
     let all = rows(&some);
     assert!(all.contains(&"GFCIs: regular".to_owned()), "{all:#?}");
 }

@@ -7,14 +7,9 @@ use crate::quantity::Power;
 
 /// How many questions came in their turn.
 fn in_turn(kept: &Kept) -> usize {
-    let asked = kept
-        .0
-        .iter()
-        .map(|draft| Machine::new(draft.clone()).question());
-    let asked: std::collections::BTreeSet<String> = asked
-        .filter(|question| question.in_turn)
-        .map(|question| question.key)
-        .collect();
+    let asked = kept.0.iter().map(|draft| Machine::new(draft.clone()).question());
+    let asked: std::collections::BTreeSet<String> =
+        asked.filter(|question| question.in_turn).map(|question| question.key).collect();
     asked.len()
 }
 
@@ -28,10 +23,7 @@ pub(super) fn person(name: &str, text: &str) -> Plan {
     let looks = report.figures.looks.len();
     // What the person had to press.
     let keys = typed.chars().count();
-    let count = format!(
-        "{} questions, {keys} keys; {dangers} dangers, {looks} looks",
-        in_turn(&kept)
-    );
+    let count = format!("{} questions, {keys} keys; {dangers} dangers, {looks} looks", in_turn(&kept));
     insta::assert_snapshot!(name, format!("{count}\n\n{said}\n{}", plan::write(&plan)));
     plan
 }
@@ -265,16 +257,10 @@ outlet.1.face
 check
 ",
     );
-    assert_eq!(
-        plan.generator.rated,
-        Answer::Known(Power::from_milliwatts(2_800_000))
-    );
+    assert_eq!(plan.generator.rated, Answer::Known(Power::from_milliwatts(2_800_000)));
     assert_eq!(plan.loads.len(), 2);
     assert_eq!(plan.loads[0].name, "Old toaster");
-    assert_eq!(
-        plan.loads[0].running,
-        Answer::Known(Draw::Power(Power::from_milliwatts(900_000)))
-    );
+    assert_eq!(plan.loads[0].running, Answer::Known(Draw::Power(Power::from_milliwatts(900_000))));
 }
 
 #[test]
@@ -391,16 +377,10 @@ back
 check
 ",
     );
-    let fed: Vec<_> = plan
-        .boxes
-        .iter()
-        .map(|holder| holder.from.as_ref().map(ToString::to_string))
-        .collect();
+    let fed: Vec<_> = plan.boxes.iter().map(|holder| holder.from.as_ref().map(ToString::to_string)).collect();
     assert_eq!(fed, [Some("cord1".into()), Some("cord2".into())]);
     // One letter is for all of them; a box for a camper's outlet has one half only.
-    let legs = |holder: &plan::DistributionBox| -> Vec<_> {
-        holder.outlets.iter().map(|it| it.leg).collect()
-    };
+    let legs = |holder: &plan::DistributionBox| -> Vec<_> { holder.outlets.iter().map(|it| it.leg).collect() };
     assert_eq!(legs(&plan.boxes[0]), [Answer::Known(plan::Leg::B); 4]);
     assert_eq!(legs(&plan.boxes[1]), [Answer::Missing; 2]);
 }
@@ -430,9 +410,7 @@ air-conditioner-roof, battery-charger-large, microwave
 check
 ",
     );
-    let [camper] = &plan.boxes[..] else {
-        panic!("{:?}", plan.boxes)
-    };
+    let [camper] = &plan.boxes[..] else { panic!("{:?}", plan.boxes) };
     assert!(camper.is_camper() && camper.from.is_some());
     let inside = plan.loads.iter().filter(|load| plan.around(load).is_some());
     let plugs: Vec<_> = inside.map(|load| load.plug).collect();
@@ -580,9 +558,7 @@ fn resumes_twice() {
         draft = Draft::from_text(&kept.0.last().unwrap().to_text()).unwrap();
         last = Some(outcome);
     }
-    let Some(Outcome::Finished { plan, .. }) = last else {
-        panic!("{last:?}")
-    };
+    let Some(Outcome::Finished { plan, .. }) = last else { panic!("{last:?}") };
     assert_eq!(*plan, planned(COMMON));
     insta::assert_snapshot!("resumes_twice", String::from_utf8(said).unwrap());
 }
@@ -595,12 +571,7 @@ fn a_usual_list() {
         COMMON.replacen(named, line, 1)
     };
     assert_eq!(planned(&listed("occasion-tent")).loads.len(), 6);
-    assert_eq!(
-        planned(&listed("occasion-tent, kettle, 2 x phone"))
-            .loads
-            .len(),
-        7
-    );
+    assert_eq!(planned(&listed("occasion-tent, kettle, 2 x phone")).loads.len(), 7);
     let text = listed("occasion-tent\n<\nlamp-string, phone");
     assert_eq!(person("a_usual_list", &text).loads.len(), 2);
 }
@@ -646,10 +617,7 @@ fn every_question_that_is_asked_matters() {
         let (_, kept, _) = answers(&script(text));
         let whole = kept.0.last().expect("answers");
         let report = told(whole);
-        let asked = kept
-            .0
-            .iter()
-            .map(|draft| Machine::new(draft.clone()).question());
+        let asked = kept.0.iter().map(|draft| Machine::new(draft.clone()).question());
         for question in asked.filter(|question| question.in_turn && question.key != "review") {
             let others: Vec<Input> = match &question.kind {
                 Kind::Choice(rows) | Kind::Many(rows) | Kind::Page(rows) => {
@@ -657,9 +625,9 @@ fn every_question_that_is_asked_matters() {
                     values.map(Input::Answer).collect()
                 }
                 Kind::YesNo => ["yes", "no"].map(|text| Input::Answer(text.into())).into(),
-                Kind::Text(_) => ["900 W", "16/3", "400 ft", "1 ft", "8pm-8am", "0 ft"]
-                    .map(|text| Input::Answer(text.into()))
-                    .into(),
+                Kind::Text(_) => {
+                    ["900 W", "16/3", "400 ft", "1 ft", "8pm-8am", "0 ft"].map(|text| Input::Answer(text.into())).into()
+                }
             };
             let matters = others.into_iter().chain([Input::Unknown]).any(|other| {
                 let mut machine = Machine::new(whole.clone());
@@ -676,13 +644,7 @@ fn every_question_that_is_asked_matters() {
 fn what_waits_for_the_review_page_is_assumed() {
     let (_, kept, _) = answers(&script(LENT_BOX));
     let machine = Machine::new(kept.0.last().expect("answers").clone());
-    for key in [
-        "generator.inverter",
-        "site.air",
-        "gear.1.outdoor",
-        "gear.2.bond",
-        "gear.2.out.1.wire",
-    ] {
+    for key in ["generator.inverter", "site.air", "gear.1.outdoor", "gear.2.bond", "gear.2.out.1.wire"] {
         assert_eq!(machine.draft().get(key), None, "{key}");
         assert!(!machine.taken(key).is_empty(), "{key}");
     }
@@ -705,19 +667,12 @@ fn at_most_twenty_five_questions() {
 /// At home, with a cord that is still to be bought: one answer, and its package is on the list of what to look at.
 #[test]
 fn before_arriving() {
-    let text = COMMON.replacen(
-        "SJTW 10/3\n75 ft\nno             # not coiled",
-        "not bought\nunknown",
-        1,
-    );
+    let text = COMMON.replacen("SJTW 10/3\n75 ft\nno             # not coiled", "not bought\nunknown", 1);
     let plan = person("before_arriving", &text);
     let cord = &plan.cords[0];
     assert_eq!((cord.bought, cord.wire), (Some(false), Answer::Unknown));
     let looks = crate::judge::build(&plan).figures.looks;
-    let package = looks
-        .iter()
-        .find(|it| !it.buy.is_empty())
-        .expect("a package");
+    let package = looks.iter().find(|it| !it.buy.is_empty()).expect("a package");
     let keys: Vec<&str> = package.buy.iter().map(|it| it.key).collect();
     let wanted = ["plug", "ends", "outdoor", "wire", "conductors", "length"];
     assert_eq!(keys, wanted);

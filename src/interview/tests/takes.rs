@@ -112,10 +112,7 @@ fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
             continue;
         };
         // Lists come to an end soon, or nothing but lists would be looked at.
-        let ends = matches!(
-            question.id,
-            "gear-list" | "out-list" | "load-list" | "outlet-list"
-        );
+        let ends = matches!(question.id, "gear-list" | "out-list" | "load-list" | "outlet-list");
         let input = match draw % 8 {
             0 | 1 if !matches!(question.kind, Kind::Page(_)) => usual,
             2..=5 if ends => usual,
@@ -139,11 +136,7 @@ fn any_of(question: &Question, at: usize) -> Input {
         }
         Kind::Many(rows) => {
             let value = &rows[at % rows.len()].value;
-            format!(
-                "{} x {value}, {}",
-                at / 7 % 3 + 1,
-                rows[at / 3 % rows.len()].value
-            )
+            format!("{} x {value}, {}", at / 7 % 3 + 1, rows[at / 3 % rows.len()].value)
         }
         Kind::YesNo => ["yes", "no"][at % 2].to_owned(),
         Kind::Text(_) => TYPED[at % TYPED.len()].to_owned(),
@@ -181,11 +174,9 @@ fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
                 live::News::New(finding) | live::News::Also(finding, _) => {
                     for (before, then) in &gone {
                         let same = before.code == finding.code
-                            && (before.about.is_empty()
-                                || before.about.iter().any(|id| finding.about.contains(id)));
+                            && (before.about.is_empty() || before.about.iter().any(|id| finding.about.contains(id)));
                         let mut answers = then.answers.iter();
-                        let stands =
-                            answers.all(|(key, said)| machine.draft().get(key) == Some(said));
+                        let stands = answers.all(|(key, said)| machine.draft().get(key) == Some(said));
                         if same && stands {
                             back.push(format!("{finding:?}"));
                         }

@@ -47,21 +47,13 @@ fn a_part_of_unknown_shape_is_left_out_until_it_is_known() {
         assert_eq!(asked.last().map(String::as_str), Some(unknown), "{what}");
         assert_eq!(machine.question().key, "review", "{what}");
         let without = plan(&machine);
-        assert!(
-            without.cords.is_empty() && without.boxes.is_empty(),
-            "{what}"
-        );
+        assert!(without.cords.is_empty() && without.boxes.is_empty(), "{what}");
         assert_eq!(plan::read(&plan::write(&without)).as_ref(), Ok(&without));
         let words = Words::english();
-        let Kind::Page(rows) = machine.question().kind else {
-            panic!("no page")
-        };
+        let Kind::Page(rows) = machine.question().kind else { panic!("no page") };
         let row = rows.iter().find(|row| row.value == "gear.1").unwrap();
         let row = label(&words, &row.label);
-        assert!(
-            row.starts_with("! ") && row.contains("not in the plan"),
-            "{row}"
-        );
+        assert!(row.starts_with("! ") && row.contains("not in the plan"), "{row}");
         machine.cursor_for_tests(unknown);
         let shape = match unknown {
             "gear.1.plug" => "5-15P",
@@ -69,11 +61,7 @@ fn a_part_of_unknown_shape_is_left_out_until_it_is_known() {
             _ => "5-20R 20 A",
         };
         machine.answer(Input::Answer(shape.into())).unwrap();
-        assert_ne!(
-            machine.question().key,
-            "review",
-            "{what}: its questions come now"
-        );
+        assert_ne!(machine.question().key, "review", "{what}: its questions come now");
         if unknown != "gear.1.plug" || what == "camper" {
             let with = plan(&machine);
             assert_eq!(with.cords.len() + with.boxes.len(), 1, "{what}");
@@ -97,14 +85,7 @@ fn nothing_is_in_a_part_that_is_left_out() {
 /// Where something goes is taken as unknown too, by Enter where no place is good: it stays unplugged.
 #[test]
 fn what_goes_nobody_knows_where_stays_unplugged() {
-    let set = [
-        "2800 W",
-        "running",
-        "unknown",
-        "2 x 5-20R 20 A",
-        "120",
-        "none",
-    ];
+    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "120", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let cord = ["extension", "14/3", "25 ft", "yes", "no"];
     for said in ["", "unknown"] {
@@ -137,27 +118,15 @@ fn every_question_has_a_way_on_for_who_does_not_know() {
     let stuck: Vec<&str> = stuck.map(|step| step.id).collect();
     // A line of the review page, where the part can be removed; lists of what is there, which Enter ends; whether a thing
     // was hot, which nobody has to answer; and what the program cannot go on without.
-    let others = [
-        "outlet-face",
-        "load-what",
-        "gear-what",
-        "out-face",
-        "gear-inside",
-        "hot",
-    ];
+    let others = ["outlet-face", "load-what", "gear-what", "out-face", "gear-inside", "hot"];
     let needed = ["outlet-list", "load-list"];
     for id in stuck {
         assert!(others.contains(&id) || needed.contains(&id), "{id}");
     }
     let words = Words::english();
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);
-    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
-        panic!("no list")
-    };
-    assert!(
-        rows.iter()
-            .any(|row| row.input == Input::Quit && row.text.contains("don’t know"))
-    );
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
+    assert!(rows.iter().any(|row| row.input == Input::Quit && row.text.contains("don’t know")));
 }
 
 /// Of what is not bought yet only what somebody chooses is asked, and nobody is sent to look at it.
@@ -181,36 +150,16 @@ fn what_is_not_bought_is_asked_for_what_one_chooses() {
         "unknown",
     ]);
     let asked: Vec<&str> = asked.iter().map(String::as_str).collect();
-    assert_eq!(
-        asked[..3],
-        ["generator.rated", "outlets.faces", "loads.what"]
-    );
-    assert_eq!(
-        asked[10..],
-        [
-            "gear.1.jacket",
-            "gear.1.length",
-            "gear.2.listed",
-            "gear.2.outs",
-            "gear.1.from"
-        ]
-    );
+    assert_eq!(asked[..3], ["generator.rated", "outlets.faces", "loads.what"]);
+    assert_eq!(asked[10..], ["gear.1.jacket", "gear.1.length", "gear.2.listed", "gear.2.outs", "gear.1.from"]);
     assert_eq!(machine.question().key, "review");
     let plan = plan(&machine);
     assert_eq!(plan.generator.bought, Some(false));
     let report = crate::judge::build(&plan);
-    let looks = machine.questions(
-        &report
-            .figures
-            .looks
-            .iter()
-            .flat_map(|look| look.fields.clone())
-            .collect::<Vec<_>>(),
-    );
+    let looks =
+        machine.questions(&report.figures.looks.iter().flat_map(|look| look.fields.clone()).collect::<Vec<_>>());
     assert!(!looks.is_empty(), "they would be asked");
-    let Kind::Page(rows) = machine.question().kind else {
-        panic!("no page")
-    };
+    let Kind::Page(rows) = machine.question().kind else { panic!("no page") };
     let look = rows.iter().any(|row| row.value == "look");
     let mut looked = machine.clone();
     if look {
@@ -218,10 +167,7 @@ fn what_is_not_bought_is_asked_for_what_one_chooses() {
     }
     while looked.question().key != "review" {
         let key = looked.question().key;
-        assert!(
-            !key.starts_with("gear.") && !key.starts_with("generator."),
-            "{key}"
-        );
+        assert!(!key.starts_with("gear.") && !key.starts_with("generator."), "{key}");
         looked.answer(Input::Unknown).unwrap();
     }
 }
@@ -238,14 +184,7 @@ fn where_a_part_goes_is_told_when_nobody_is_asked() {
     let (.., notes) = after(&up_to_gear(&["box-50"]));
     assert_eq!(keys(&notes), ["fits-nowhere"]);
     // The cord's plug fits one outlet, which is told when all is answered of it.
-    let set = [
-        "2800 W",
-        "running",
-        "unknown",
-        "5-20R 20 A, L5-30R 30 A",
-        "120",
-        "none",
-    ];
+    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let cord = ["twist-30", "a yellow cord, SJTW 10/3, 300 V", "25 ft"];
     let (mut machine, _, notes) = after(&[&set[..], &site, &cord].concat());
@@ -262,19 +201,13 @@ fn problem_words(keys: &[&str]) -> Value {
 #[test]
 fn what_was_read_on_a_cord_is_said_back() {
     for (typed, told) in [
-        (
-            "Heavy duty, 12/3 AWG SJTW 300 V",
-            "We read: 12 AWG, 3 wires, outdoor.",
-        ),
+        ("Heavy duty, 12/3 AWG SJTW 300 V", "We read: 12 AWG, 3 wires, outdoor."),
         ("SPT 16/2", "We read: 16 AWG, 2 wires, indoor."),
         ("14 AWG", "We read: 14 AWG."),
     ] {
         let (.., notes) = after(&up_to_gear(&["extension", typed]));
         let words = Words::english();
-        let text = words.with(
-            &format!("note-{}", notes[0].key),
-            words.spoken(&notes[0].values),
-        );
+        let text = words.with(&format!("note-{}", notes[0].key), words.spoken(&notes[0].values));
         assert_eq!(text, told, "{typed}");
         assert_eq!(words.faults(), Vec::<String>::new());
     }
@@ -296,18 +229,13 @@ fn that_nothing_runs_in_a_camper_is_asked_once_more() {
 #[test]
 fn back_on_a_plan_that_was_opened_again_leaves() {
     let (made, ..) = after(&up_to_gear(&["done"]));
-    let draft = Draft {
-        plan: Some("camp.toml".into()),
-        ..draft_of(&plan(&made), "t").unwrap()
-    };
+    let draft = Draft { plan: Some("camp.toml".into()), ..draft_of(&plan(&made), "t").unwrap() };
     let mut machine = Machine::new(draft);
     assert_eq!(machine.question().key, "review");
     machine.answer(Input::Back).unwrap();
     assert_eq!(machine.question().id, "review-quit");
     let words = Words::english();
-    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
-        panic!("no list")
-    };
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
     assert_eq!(rows[0].input, Input::Quit);
     machine.answer(Input::Back).unwrap();
     assert_eq!(machine.question().key, "review");
@@ -316,14 +244,7 @@ fn back_on_a_plan_that_was_opened_again_leaves() {
 /// What is not bought is assumed like what nobody knows, whether or not it is plugged in yet.
 #[test]
 fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
-    let set = [
-        "2800 W",
-        "running",
-        "unknown",
-        "2 x 5-20R 20 A",
-        "120",
-        "none",
-    ];
+    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "120", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let (machine, ..) = after(&[&set[..], &site, &["extension", "unknown", "unknown"]].concat());
     for key in ["gear.1.jacket", "gear.1.length"] {
@@ -337,30 +258,17 @@ fn what_is_typed_finds_what_it_names_first() {
     let words = Words::english();
     let (machine, ..) = after(&up_to_gear(&[])[..5]);
     let first = |machine: &Machine, typed: &str| {
-        let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
-            panic!("no list")
-        };
+        let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
         let mut found: Vec<&Row> = rows.iter().filter(|row| row.holds(typed)).collect();
         found.sort_by_key(|row| std::cmp::Reverse(row.likeness(typed)));
-        found
-            .first()
-            .map_or_else(String::new, |row| row.text.clone())
+        found.first().map_or_else(String::new, |row| row.text.clone())
     };
-    for (typed, text) in [
-        ("fan", "Desk fan"),
-        ("air", "Air"),
-        ("kettle", "Travel kettle"),
-    ] {
+    for (typed, text) in [("fan", "Desk fan"), ("air", "Air"), ("kettle", "Travel kettle")] {
         let found = first(&machine, typed);
         assert!(found.starts_with(text), "{typed}: {found}");
     }
-    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else {
-        panic!("no list")
-    };
-    assert!(
-        rows.iter().all(|row| row.likeness("") == Some(0)),
-        "as they stand"
-    );
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
+    assert!(rows.iter().all(|row| row.likeness("") == Some(0)), "as they stand");
     let fridge = first(&machine, "fridge");
     assert!(!fridge.contains("Kitchen"), "{fridge}");
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);

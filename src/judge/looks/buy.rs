@@ -7,9 +7,7 @@
 use super::{fields_of, reading_in, thing};
 use crate::judge::judge;
 use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
-use crate::plan::{
-    Answer, Choice as _, DistributionBox, Generator, Id, Load, Outlet, Plan, Wanted,
-};
+use crate::plan::{Answer, Choice as _, DistributionBox, Generator, Id, Load, Outlet, Plan, Wanted};
 use crate::quantity::{Amount, Current, Power, Quantity};
 use crate::report::{Look, Marking, Property, Report, Signal};
 use crate::supply::Supply;
@@ -20,18 +18,12 @@ use crate::value::Value;
 /// in it is asked for at its best.
 const SOLD: [(&str, &[&str]); 5] = [
     ("voltage", &["120 V", "120/240 V"]),
-    (
-        "rated",
-        &[
-            "1000 W", "1500 W", "2000 W", "2500 W", "3000 W", "3500 W", "4500 W", "5500 W",
-            "7000 W", "9000 W",
-        ],
-    ),
+    ("rated", &["1000 W", "1500 W", "2000 W", "2500 W", "3000 W", "3500 W", "4500 W", "5500 W", "7000 W", "9000 W"]),
     (
         "peak",
         &[
-            "1200 W", "1800 W", "2400 W", "3000 W", "3600 W", "4500 W", "5500 W", "7000 W",
-            "9000 W", "12000 W", "18000 W",
+            "1200 W", "1800 W", "2400 W", "3000 W", "3600 W", "4500 W", "5500 W", "7000 W", "9000 W", "12000 W",
+            "18000 W",
         ],
     ),
     ("wire", &["16 AWG", "14 AWG", "12 AWG", "10 AWG"]),
@@ -55,11 +47,7 @@ pub(super) fn on_package(field: &str) -> bool {
 pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     let bought = match thing.split_once('.') {
         None if thing == Id::SET => plan.generator.bought,
-        Some(("cord", id)) => plan
-            .cords
-            .iter()
-            .find(|it| it.id.as_str() == id)
-            .and_then(|it| it.bought),
+        Some(("cord", id)) => plan.cords.iter().find(|it| it.id.as_str() == id).and_then(|it| it.bought),
         Some(("box", id)) => holder(plan, id).and_then(|it| it.bought),
         _ => None,
     };
@@ -74,21 +62,14 @@ fn holder<'p>(plan: &'p Plan, id: &str) -> Option<&'p DistributionBox> {
 fn all_to_buy(plan: &Plan) -> Vec<String> {
     let cords = plan.cords.iter().map(|it| format!("cord.{}", it.id));
     let boxes = plan.boxes.iter().map(|it| format!("box.{}", it.id));
-    let all = std::iter::once(Id::SET.to_owned())
-        .chain(cords)
-        .chain(boxes);
+    let all = std::iter::once(Id::SET.to_owned()).chain(cords).chain(boxes);
     all.filter(|thing| is_to_buy(plan, thing)).collect()
 }
 
 /// The looks at packages, each with what has to be on it and what goes away with it, once what is looked at ahead of it
 /// has the best answers: those that are there already, and one for each thing that is not bought yet. Where things are
 /// bought, a carbon monoxide alarm is among them if there is none.
-pub(super) fn purchases(
-    plan: &Plan,
-    report: &Report,
-    looks: &[Look],
-    mut packages: Vec<Look>,
-) -> Vec<Look> {
+pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
         return packages;
@@ -121,10 +102,7 @@ pub(super) fn purchases(
         }
     }
     if plan.site.co_alarm == Answer::Known(false) && plan.site.sleeps() {
-        let alarm = Property {
-            key: "co_alarm",
-            value: Value::yes_no(true),
-        };
+        let alarm = Property { key: "co_alarm", value: Value::yes_no(true) };
         packages.push(look(None, vec!["site.co_alarm".to_owned()], vec![alarm]));
     }
     // One after the other; what comes back with a later one was not gone.
@@ -176,36 +154,19 @@ impl Wrong {
 /// any of it does beside the others.
 fn is_too_small(plan: &Plan, report: &Report) -> bool {
     let supply = Supply::build(plan);
-    let begins = plan
-        .loads
-        .iter()
-        .flat_map(|it| &it.hours)
-        .map(|span| span.from);
+    let begins = plan.loads.iter().flat_map(|it| &it.hours).map(|span| span.from);
     begins.chain([0]).any(|minute| {
         let runs = |load: &&Load| {
             let must = load.wanted == Wanted::Must;
             must && (load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute)))
         };
         let on: Vec<&Id> = plan.loads.iter().filter(runs).map(|it| &it.id).collect();
-        let on = report
-            .figures
-            .loads
-            .iter()
-            .filter(|it| on.contains(&&it.of));
+        let on = report.figures.loads.iter().filter(|it| on.contains(&&it.of));
         // On one leg volt-amperes count; each is no less than its watts.
-        let running: Vec<(i64, i64)> = on
-            .map(|it| {
-                (
-                    it.running_volt_amps.millivolt_amps(),
-                    it.starting_volt_amps.millivolt_amps(),
-                )
-            })
-            .collect();
+        let running: Vec<(i64, i64)> =
+            on.map(|it| (it.running_volt_amps.millivolt_amps(), it.starting_volt_amps.millivolt_amps())).collect();
         let all: i64 = running.iter().map(|(runs, _)| runs).sum();
-        let start = running
-            .iter()
-            .map(|(runs, starts)| (starts - runs).max(0))
-            .max();
+        let start = running.iter().map(|(runs, starts)| (starts - runs).max(0)).max();
         all > supply.rated.milliwatts() || all + start.unwrap_or(0) > supply.peak.milliwatts()
     })
 }
@@ -251,11 +212,7 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
             other
         };
         let others: Vec<Plan> = worlds.iter().map(any).collect();
-        if others
-            .iter()
-            .map(Wrong::of)
-            .le(worlds.iter().map(Wrong::of))
-        {
+        if others.iter().map(Wrong::of).le(worlds.iter().map(Wrong::of)) {
             worlds = others;
         }
     }
@@ -305,19 +262,10 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend(cord.into_iter().flat_map(|cord| {
                 [
                     ("plug", name(cord.plug.to_string())),
-                    (
-                        "ends",
-                        Some(kinds(cord.ends.iter().map(|it| (*it, Answer::Missing)))),
-                    ),
+                    ("ends", Some(kinds(cord.ends.iter().map(|it| (*it, Answer::Missing))))),
                     ("outdoor", yes(cord.outdoor)),
-                    (
-                        "wire",
-                        cord.wire.known().and_then(|it| name(it.to_string())),
-                    ),
-                    (
-                        "conductors",
-                        cord.conductors.known().map(|it| Value::Count((*it).into())),
-                    ),
+                    ("wire", cord.wire.known().and_then(|it| name(it.to_string()))),
+                    ("conductors", cord.conductors.known().map(|it| Value::Count((*it).into()))),
                     ("length", amount(cord.length)),
                     ("gfci", yes(cord.gfci)),
                 ]
@@ -338,12 +286,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend([
                 ("rated", amount(set.rated)),
                 ("peak", amount(set.peak)),
-                (
-                    "voltage",
-                    set.voltage
-                        .known()
-                        .and_then(|it| name(it.word().to_owned())),
-                ),
+                ("voltage", set.voltage.known().and_then(|it| name(it.word().to_owned()))),
                 ("outlet", Some(of_outlets(&set.outlets))),
                 ("gfci", protected(&set.outlets)),
                 ("inverter", yes(set.inverter)),
@@ -351,9 +294,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
         }
     }
     let known = all.into_iter();
-    known
-        .filter_map(|(key, value)| Some(Property { key, value: value? }))
-        .collect()
+    known.filter_map(|(key, value)| Some(Property { key, value: value? })).collect()
 }
 
 fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
@@ -385,8 +326,7 @@ fn of_outlets(outlets: &[Outlet]) -> Value {
 /// Whether those have a GFCI that do not lack one for certain.
 fn protected(outlets: &[Outlet]) -> Option<Value> {
     let mut gfci = outlets.iter().map(|it| it.gfci);
-    gfci.any(|it| it == Answer::Known(true))
-        .then(|| Value::yes_no(true))
+    gfci.any(|it| it == Answer::Known(true)).then(|| Value::yes_no(true))
 }
 
 #[cfg(test)]
@@ -401,11 +341,7 @@ mod tests {
     /// What has to be on the package of this cord.
     fn wanted(edits: &[(&str, &str)]) -> (usize, Vec<(&'static str, String)>) {
         let report: Report = report(edits);
-        let look = report
-            .figures
-            .looks
-            .iter()
-            .find(|it| it.read == Marking::Package);
+        let look = report.figures.looks.iter().find(|it| it.read == Marking::Package);
         let look = look.expect("a package");
         let text = |it: &crate::report::Property| {
             let words = crate::words::Words::english();
@@ -415,10 +351,7 @@ mod tests {
     }
 
     const NOT_BOUGHT: [(&str, &str); 4] = [
-        (
-            "wire = \"10 AWG\" # long",
-            "wire = \"unknown\"\nbought = false",
-        ),
+        ("wire = \"10 AWG\" # long", "wire = \"unknown\"\nbought = false"),
         ("conductors = 3 # long", "conductors = \"unknown\""),
         ("length = \"50 ft\" # long", "length = \"unknown\""),
         ("outdoor = true # long", "outdoor = \"unknown\""),
@@ -430,10 +363,7 @@ mod tests {
         let all = |edits: &[(&str, &str)]| {
             let (dangers, buy) = wanted(edits);
             assert!(dangers > 0);
-            let buy: Vec<String> = buy
-                .iter()
-                .map(|(key, text)| format!("{key} {text}"))
-                .collect();
+            let buy: Vec<String> = buy.iter().map(|(key, text)| format!("{key} {text}")).collect();
             buy.join(", ")
         };
         assert_eq!(
@@ -448,20 +378,13 @@ mod tests {
     /// One of which all is known is on the list as well, and an alarm where there is none.
     #[test]
     fn all_that_is_not_bought_yet_is_on_the_list() {
-        let bought = (
-            "wire = \"10 AWG\" # long",
-            "wire = \"10 AWG\"\nbought = false",
-        );
+        let bought = ("wire = \"10 AWG\" # long", "wire = \"10 AWG\"\nbought = false");
         let (dangers, buy) = wanted(&[bought]);
         assert_eq!((dangers, buy.len()), (0, 6));
         let no_alarm = ("co_alarm = true", "co_alarm = false");
         let keys = |edits: &[(&str, &str)]| -> Vec<&'static str> {
             let looks = report(edits).figures.looks;
-            looks
-                .iter()
-                .flat_map(|it| &it.buy)
-                .map(|it| it.key)
-                .collect()
+            looks.iter().flat_map(|it| &it.buy).map(|it| it.key).collect()
         };
         assert!(keys(&[bought, no_alarm]).contains(&"co_alarm"));
         assert_eq!(keys(&[no_alarm]), [""; 0]);
@@ -484,10 +407,7 @@ mod tests {
                 };
                 if id.as_str() == Id::SET {
                     take(&mut plan.generator, key, &text);
-                    plan.generator
-                        .outlets
-                        .iter_mut()
-                        .for_each(|it| outlet(it, key));
+                    plan.generator.outlets.iter_mut().for_each(|it| outlet(it, key));
                 }
                 for cord in plan.cords.iter_mut().filter(|it| it.id == *id) {
                     take(cord, key, &text);
@@ -599,43 +519,18 @@ plug = "5-15P"
         let now = crate::judge::build(&plan);
         let looks = &now.figures.looks;
         let then = crate::judge::build(&bought(&plan, looks));
-        let power = then
-            .findings
-            .iter()
-            .filter(|it| it.area == "power" && it.signal <= Signal::Warning);
-        assert_eq!(
-            power.map(|it| it.code).collect::<Vec<_>>(),
-            [""; 0],
-            "{looks:#?}"
-        );
+        let power = then.findings.iter().filter(|it| it.area == "power" && it.signal <= Signal::Warning);
+        assert_eq!(power.map(|it| it.code).collect::<Vec<_>>(), [""; 0], "{looks:#?}");
         assert!(now.findings.iter().any(|it| it.code == "POWER001"));
         // At 5000 ft, and with the pump starting beside the others: also what has no socket yet.
         let supply = Supply::build(&bought(&plan, looks));
-        assert!(
-            supply.rated >= Power::from_milliwatts(1_355_000),
-            "{looks:#?}"
-        );
-        assert!(
-            supply.peak >= Power::from_milliwatts(1_655_000),
-            "{looks:#?}"
-        );
+        assert!(supply.rated >= Power::from_milliwatts(1_355_000), "{looks:#?}");
+        assert!(supply.peak >= Power::from_milliwatts(1_655_000), "{looks:#?}");
         assert!(then.count(Signal::Danger) < now.count(Signal::Danger));
-        let set = looks
-            .iter()
-            .find(|it| it.at.as_ref().is_some_and(|it| it.as_str() == Id::SET));
-        let keys: Vec<&str> = set
-            .expect("a generator")
-            .buy
-            .iter()
-            .map(|it| it.key)
-            .collect();
+        let set = looks.iter().find(|it| it.at.as_ref().is_some_and(|it| it.as_str() == Id::SET));
+        let keys: Vec<&str> = set.expect("a generator").buy.iter().map(|it| it.key).collect();
         assert_eq!(keys, ["rated", "peak", "voltage", "outlet", "gfci"]);
-        assert!(
-            looks
-                .iter()
-                .flat_map(|it| &it.buy)
-                .any(|it| it.key == "co_alarm")
-        );
+        assert!(looks.iter().flat_map(|it| &it.buy).any(|it| it.key == "co_alarm"));
     }
 
     /// No package tells how a cord will lie, where neutral is joined to ground, or what is behind an outlet.
@@ -643,17 +538,8 @@ plug = "5-15P"
     fn nobody_looks_on_a_package_for_what_is_inside() {
         let looks = crate::judge::build(&plan(AT_THE_SHOP)).figures.looks;
         let fields: Vec<&String> = looks.iter().flat_map(|it| &it.fields).collect();
-        for inside in [
-            "coiled",
-            "neutral",
-            "bond",
-            "box.box.outlet.out.wire",
-            "leg",
-        ] {
-            assert!(
-                !fields.iter().any(|it| it.ends_with(inside)),
-                "{inside}: {fields:?}"
-            );
+        for inside in ["coiled", "neutral", "bond", "box.box.outlet.out.wire", "leg"] {
+            assert!(!fields.iter().any(|it| it.ends_with(inside)), "{inside}: {fields:?}");
         }
         assert!(fields.iter().any(|it| *it == "box.box.outlet.out.breaker"));
     }

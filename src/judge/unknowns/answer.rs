@@ -41,9 +41,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             None => answer_set(plan, name)?,
         },
         "box" => {
-            let (id, outlet) = id
-                .split_once(".outlet.")
-                .map_or((id, None), |(id, outlet)| (id, Some(outlet)));
+            let (id, outlet) = id.split_once(".outlet.").map_or((id, None), |(id, outlet)| (id, Some(outlet)));
             let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
@@ -68,11 +66,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 // least of it.
                 "kind" => {
                     let heats = load.running.is_known();
-                    let kind = if heats {
-                        LoadKind::Cooker
-                    } else {
-                        LoadKind::Lamp
-                    };
+                    let kind = if heats { LoadKind::Cooker } else { LoadKind::Lamp };
                     load.kind = Answer::Known(kind);
                 }
                 // Less than what it runs with counts as just that.

@@ -4,9 +4,7 @@ use super::{Change, Seat};
 use crate::loads::CONTINUOUS_MINUTES;
 use crate::mend::places::{Leads, ends_of};
 use crate::plan::row::Part;
-use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, LoadKind, Outlet, Plan, Span, Stands,
-};
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, LoadKind, Outlet, Plan, Span, Stands};
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
 use crate::sharing::{AT_SET, length_of};
@@ -17,11 +15,8 @@ use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 /// How long a new adapter is taken to be.
 const ADAPTER: Length = Length::from_millimetres(610);
 /// Cords are sold in these lengths: 25 ft, 50 ft and 100 ft.
-pub(in crate::mend) const LENGTHS: [Length; 3] = [
-    Length::from_millimetres(7_620),
-    Length::from_millimetres(15_240),
-    Length::from_millimetres(30_480),
-];
+pub(in crate::mend) const LENGTHS: [Length; 3] =
+    [Length::from_millimetres(7_620), Length::from_millimetres(15_240), Length::from_millimetres(30_480)];
 
 impl Change {
     /// Makes the change. `false` when there is nothing to make it on.
@@ -77,19 +72,12 @@ impl Change {
             Self::Move { load, to } => return plug_in(plan, load, to.as_ref()),
             Self::TakeTurns { load, with, at } => {
                 return std::iter::once(load).chain(with).all(|load| {
-                    let seat = Seat {
-                        at: at.clone(),
-                        stays: true,
-                    };
+                    let seat = Seat { at: at.clone(), stays: true };
                     plug_in(plan, load, Some(&seat))
                 });
             }
             Self::Shift { load, span, to } => {
-                let hours = plan
-                    .loads
-                    .iter_mut()
-                    .find(|it| it.id == *load)
-                    .and_then(|it| it.hours.get_mut(*span));
+                let hours = plan.loads.iter_mut().find(|it| it.id == *load).and_then(|it| it.hours.get_mut(*span));
                 match hours {
                     Some(hours) => *hours = begun_at(*hours, *to),
                     None => return false,
@@ -125,8 +113,7 @@ impl Change {
 fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
     let cord = plan.cords.iter_mut().find(|it| it.id == *part);
     let inlet = plan.boxes.iter_mut().find(|it| it.id == *part);
-    cord.map(|it| &mut it.from)
-        .or_else(|| inlet.map(|it| &mut it.from))
+    cord.map(|it| &mut it.from).or_else(|| inlet.map(|it| &mut it.from))
 }
 
 /// Puts a load there, or leaves open where it goes.
@@ -139,10 +126,7 @@ fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
         return false;
     };
-    let there = |stays| {
-        to.filter(|seat| seat.stays == stays)
-            .map(|seat| seat.at.clone())
-    };
+    let there = |stays| to.filter(|seat| seat.stays == stays).map(|seat| seat.at.clone());
     load.on = there(true);
     load.now = there(false);
     true
@@ -159,12 +143,7 @@ fn unplug(plan: &mut Plan, id: &Id) -> bool {
 /// Takes the loads out of these receptacles.
 fn empty(plan: &mut Plan, receptacles: &[Id]) {
     // What runs in a camper stays in it.
-    let campers: Vec<Id> = plan
-        .boxes
-        .iter()
-        .filter(|it| it.is_camper())
-        .map(|it| it.id.clone())
-        .collect();
+    let campers: Vec<Id> = plan.boxes.iter().filter(|it| it.is_camper()).map(|it| it.id.clone()).collect();
     for load in &mut plan.loads {
         for place in [&mut load.on, &mut load.now] {
             place.take_if(|at| receptacles.contains(at) && !campers.contains(at));
@@ -182,20 +161,14 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
         return false;
     };
-    let runs = |minute: u16| {
-        !night.contains(minute) && load.hours.iter().any(|span| span.contains(minute))
-    };
+    let runs = |minute: u16| !night.contains(minute) && load.hours.iter().any(|span| span.contains(minute));
     // From the end of the night on, so that no stretch is cut in two by midnight.
     let day = (0..Span::DAY).map(|minute| (night.to + minute) % Span::DAY);
     let mut hours: Vec<Span> = Vec::new();
     let mut before = false;
     for minute in day {
         let now = runs(minute);
-        let to = if minute + 1 == Span::DAY {
-            Span::DAY
-        } else {
-            minute + 1
-        };
+        let to = if minute + 1 == Span::DAY { Span::DAY } else { minute + 1 };
         match hours.last_mut() {
             Some(last) if now && before => last.to = to,
             _ if now => hours.push(Span { from: minute, to }),
@@ -205,10 +178,7 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     }
     if hours.is_empty() {
         let from = (night.from + Span::DAY - BEFORE) % Span::DAY;
-        hours.push(Span {
-            from,
-            to: night.from,
-        });
+        hours.push(Span { from, to: night.from });
     }
     load.hours = hours;
     true
@@ -237,18 +207,11 @@ fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
 /// The same stretch, begun at another minute.
 pub(in crate::mend) fn begun_at(hours: Span, from: u16) -> Span {
     let to = (from + hours.minutes()) % Span::DAY;
-    Span {
-        from,
-        to: if to == 0 { Span::DAY } else { to },
-    }
+    Span { from, to: if to == 0 { Span::DAY } else { to } }
 }
 
 fn edit(plan: &mut Plan, id: &Id, change: impl FnOnce(&mut Cord)) -> bool {
-    plan.cords
-        .iter_mut()
-        .find(|it| it.id == *id)
-        .map(change)
-        .is_some()
+    plan.cords.iter_mut().find(|it| it.id == *id).map(change).is_some()
 }
 
 /// Unplugs the part and whatever hangs on it, and frees the loads plugged in there.
@@ -285,10 +248,7 @@ fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     let mut loads = plan.loads.iter();
     let for_loads = loads.any(|load| load.plug.known().is_none_or(takes));
     let (mut cords, mut boxes) = (plan.cords.iter(), plan.boxes.iter());
-    let feeds = |from: &Option<Id>| {
-        from.as_ref()
-            .is_some_and(|from| cord.end_ids().any(|it| it == *from))
-    };
+    let feeds = |from: &Option<Id>| from.as_ref().is_some_and(|from| cord.end_ids().any(|it| it == *from));
     let feeds = cords.any(|it| feeds(&it.from)) || boxes.any(|it| feeds(&it.from));
     (!for_loads && !feeds).then(|| cord.id.clone())
 }
@@ -326,11 +286,7 @@ fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     let chained = feeds_cord || cord.from.as_ref().is_some_and(|from| leads.ends_long(from));
     let own = length_of(cord);
     let adapter = own <= AT_SET;
-    let least = if plan.loads.iter().any(|load| load.may_be(LoadKind::Medical)) {
-        people(plan)
-    } else {
-        AMPLE
-    };
+    let least = if plan.loads.iter().any(|load| load.may_be(LoadKind::Medical)) { people(plan) } else { AMPLE };
     let now = leads.through(&ends);
     if chained || adapter || (cord.length.is_known() && now >= least) {
         return None;
@@ -425,11 +381,7 @@ fn wire_for(shape: Configuration) -> Wire {
 fn far_wire(shape: Configuration) -> Wire {
     const THICK: Wire = Wire::Awg(12);
     let wire = wire_for(shape);
-    if gauge_of(wire) > gauge_of(THICK) {
-        THICK
-    } else {
-        wire
-    }
+    if gauge_of(wire) > gauge_of(THICK) { THICK } else { wire }
 }
 
 /// The outlet as a listed box has it: its own breaker and ground-fault protection.
@@ -453,12 +405,7 @@ fn list(it: &mut DistributionBox) {
 }
 
 fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
-    Outlet {
-        id,
-        shape,
-        sockets: Some(sockets),
-        ..Outlet::default()
-    }
+    Outlet { id, shape, sockets: Some(sockets), ..Outlet::default() }
 }
 
 /// The splitter's plug and ends again, as a box with a breaker for each: at the end of a cord as long as the splitter
@@ -486,9 +433,7 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     }
     let mut it = DistributionBox {
         id: cord.id.clone(),
-        from: lead
-            .as_ref()
-            .map_or(cord.from, |lead| Some(lead.id.clone())),
+        from: lead.as_ref().map_or(cord.from, |lead| Some(lead.id.clone())),
         inlet: cord.plug,
         listed: Answer::Known(true),
         bond: Answer::Known(false),
@@ -519,10 +464,7 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
             Some(cord.ends[end])
         })
     };
-    plan.outlets()
-        .find(|outlet| outlet.id == *at)
-        .map(|outlet| outlet.shape)
-        .or_else(of_cord)
+    plan.outlets().find(|outlet| outlet.id == *at).map(|outlet| outlet.shape).or_else(of_cord)
 }
 
 /// A cord as one would buy it today: three-wire, for outdoors, laid out, with protection.
@@ -615,11 +557,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
 
 /// An id that nothing in the plan has: this text, else with a number after it.
 fn free_id(plan: &Plan, wanted: &str) -> Id {
-    let stem: String = wanted
-        .replace('.', "-")
-        .chars()
-        .take(Id::LONGEST - 4)
-        .collect();
+    let stem: String = wanted.replace('.', "-").chars().take(Id::LONGEST - 4).collect();
     let boxes = || plan.boxes.iter();
     let taken = |id: &Id| {
         plan.generator.outlets.iter().any(|it| it.id == *id)
@@ -643,12 +581,9 @@ mod tests {
     /// there is no half.
     #[test]
     fn a_part_of_a_power_is_whole_watts() {
-        for (whole, part, less) in [
-            (1_001_000, 3, Some(333_000)),
-            (1_500_000, 2, Some(750_000)),
-            (2_000, 2, Some(1_000)),
-            (1_999, 2, None),
-        ] {
+        for (whole, part, less) in
+            [(1_001_000, 3, Some(333_000)), (1_500_000, 2, Some(750_000)), (2_000, 2, Some(1_000)), (1_999, 2, None)]
+        {
             let mut plan = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
             let load = &mut plan.loads[0];
             load.running = Answer::Known(Draw::Power(Power::from_milliwatts(whole)));

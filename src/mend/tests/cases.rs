@@ -68,11 +68,7 @@ fn of_two_that_clash_the_shorter_moves() {
 /// Spans are round the clock: where all that clash is after midnight, the hour before it is near.
 #[test]
 fn a_clash_over_midnight_is_moved_and_nothing_is_bought() {
-    for quiet in [
-        "",
-        "quiet_hours = \"unknown\"",
-        "quiet_hours = \"02:00-06:00\"",
-    ] {
+    for quiet in ["", "quiet_hours = \"unknown\"", "quiet_hours = \"02:00-06:00\""] {
         let loads = heater("oven", "20:00-00:30", "") + &heater("kettle", "23:50-00:20", "");
         let text = camp(&loads).replacen("quiet_hours = \"22:00-06:00\"", quiet, 1);
         let mended = mend(&plan(&text), false);
@@ -95,10 +91,7 @@ fn what_has_no_other_hour_stays() {
     let mended = mend(&plan(&camp(&loads)), false);
     assert!(keys(&mended).iter().all(|(key, _)| *key != "another-hour"));
     for load in &mended.plan.loads {
-        let night = Span {
-            from: 22 * 60,
-            to: 6 * 60,
-        };
+        let night = Span { from: 22 * 60, to: 6 * 60 };
         assert!(load.hours.iter().all(|it| it.minutes_in_both(night) == 0));
     }
 }
@@ -106,8 +99,7 @@ fn what_has_no_other_hour_stays() {
 /// One socket, and two things that never want it at the same time.
 #[test]
 fn two_things_of_different_hours_share_a_socket() {
-    let loads =
-        heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
+    let loads = heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
     let text = camp(&loads).replacen("sockets = 2 # front", "sockets = 1", 1);
     let before = plan(&text);
     let mended = mend(&before, false);
@@ -117,9 +109,7 @@ fn two_things_of_different_hours_share_a_socket() {
     let sharing = &mended.report.figures.sharing;
     assert_eq!((sharing.placed.len(), sharing.unplaced.len()), (2, 0));
     // One plug goes in at a time, whatever the set could run.
-    let both: Vec<Id> = ["kettle", "oven"]
-        .map(|id| Id::new(id).expect("an id"))
-        .into();
+    let both: Vec<Id> = ["kettle", "oven"].map(|id| Id::new(id).expect("an id")).into();
     assert_eq!(sharing.never, std::slice::from_ref(&both));
     let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both, &[]);
     assert!(!answer.may);
@@ -127,10 +117,7 @@ fn two_things_of_different_hours_share_a_socket() {
     assert!(answer.may);
 
     // At the same hour one of them waits as well.
-    let mended = mend(
-        &plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)),
-        false,
-    );
+    let mended = mend(&plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)), false);
     let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
     assert_eq!(told, ["another-hour", "take-turns"]);
     assert_eq!(mended.effect.cost, 4);
@@ -171,11 +158,7 @@ fn an_adapter_behind_a_danger_is_unplugged() {
     let of_bone = |it: &&report::Finding| it.signal == Signal::Danger && it.about.contains(&bone);
     assert!(found.iter().any(|it| of_bone(&it)), "{found:#?}");
     let mended = mend(&before, false);
-    assert!(
-        keys(&mended).contains(&("set-aside", "bone".to_owned())),
-        "{:?}",
-        mended.steps
-    );
+    assert!(keys(&mended).contains(&("set-aside", "bone".to_owned())), "{:?}", mended.steps);
     assert!(mended.effect.cost < 6, "{:?}", mended.steps);
     let found = &mended.report.findings;
     assert!(found.iter().all(|it| !of_bone(&it)), "{found:#?}");
@@ -201,18 +184,14 @@ fn of_sets_joined_by_a_kit_that_nobody_knows_one_runs() {
 
 #[test]
 fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
-    let loads = heater("kettle", "07:00-07:30", "")
-        + &heater("saw", "10:00-10:30", "").replacen("5-15P", "6-20P", 1);
+    let loads = heater("kettle", "07:00-07:30", "") + &heater("saw", "10:00-10:30", "").replacen("5-15P", "6-20P", 1);
     let text = camp(&loads);
     let mended = mend(&plan(&text), false);
     assert_eq!(keys(&mended), one("leave-home", "saw"));
     assert!(mended.effect.after.clear());
     // It is told as what stays at home, not among what is served.
     let told = |mended: &Mended| crate::words::Words::english().tally(&mended.effect.after);
-    assert_eq!(
-        (mended.effect.before.at_home, mended.effect.after.at_home),
-        (0, 1)
-    );
+    assert_eq!((mended.effect.before.at_home, mended.effect.after.at_home), (0, 1));
     assert!(told(&mended).ends_with("that you bring has an outlet, 1 thing stays at home"));
     let left: Vec<&str> = mended.plan.loads.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(left, ["kettle"]);
@@ -224,60 +203,34 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     assert!(!told(&mended).contains("home"));
     // Nothing on the list clears that, and all of it was tried.
     let effect = crate::words::Words::english().effect(&mended.effect);
-    assert!(
-        !mended.effect.stopped && effect.contains("We know of no change"),
-        "{effect}"
-    );
+    assert!(!mended.effect.stopped && effect.contains("We know of no change"), "{effect}");
 }
 
 /// Two that want each other's socket: one of them comes out first.
 #[test]
 fn plugs_that_change_places_are_pulled_out_first() {
-    let text = camp(
-        &(heater("kettle", "07:00-07:30", "on = \"front\"")
-            + &heater("oven", "18:00-18:40", "on = \"side\"")),
-    )
-    .replacen("sockets = 2 # front", "sockets = 1", 1)
-    .replacen(
-        "[[load]]",
-        "[[generator.outlet]]\nid = \"side\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n\
+    let text =
+        camp(&(heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "on = \"side\"")))
+            .replacen("sockets = 2 # front", "sockets = 1", 1)
+            .replacen(
+                "[[load]]",
+                "[[generator.outlet]]\nid = \"side\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n\
              gfci = true\n[[load]]",
-        1,
-    );
+                1,
+            );
     let before = plan(&text);
     let to = |load: &str, at: &str| {
         let id = |text: &str| Id::new(text).expect("an id");
-        let seat = Seat {
-            at: id(at),
-            stays: true,
-        };
-        let change = Change::Move {
-            load: id(load),
-            to: Some(seat),
-        };
-        Step {
-            change,
-            comes_along: false,
-        }
+        let seat = Seat { at: id(at), stays: true };
+        let change = Change::Move { load: id(load), to: Some(seat) };
+        Step { change, comes_along: false }
     };
     let steps = vec![to("kettle", "side"), to("oven", "front")];
     let (steps, after) = super::super::steps::in_order(&before, steps).expect("there is an order");
-    let told: Vec<String> = steps
-        .iter()
-        .map(|step| {
-            format!(
-                "{} {}",
-                step.change.key(),
-                step.change.about().expect("a load")
-            )
-        })
-        .collect();
+    let told: Vec<String> =
+        steps.iter().map(|step| format!("{} {}", step.change.key(), step.change.about().expect("a load"))).collect();
     assert_eq!(told, ["unplug kettle", "move oven", "move kettle"]);
-    let on: Vec<&str> = after
-        .loads
-        .iter()
-        .filter_map(|it| Some(it.on.as_ref()?.as_str()))
-        .collect();
+    let on: Vec<&str> = after.loads.iter().filter_map(|it| Some(it.on.as_ref()?.as_str())).collect();
     assert_eq!(on, ["side", "front"]);
 }
 
@@ -294,11 +247,7 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     };
     let told = |mended: &Mended| -> Vec<String> {
         let steps = mended.steps.iter();
-        steps
-            .map(|Step { change, .. }| {
-                format!("{} {}", change.key(), change.about().expect("an id"))
-            })
-            .collect()
+        steps.map(|Step { change, .. }| format!("{} {}", change.key(), change.about().expect("an id"))).collect()
     };
     let kettle = heater("kettle", "18:00-18:30", "on = \"front\"");
     let mended = mend(&wet(&kettle), false);
@@ -309,18 +258,12 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     // The later step names it, so this one says what it is.
     let first = mended.steps[0].change.repair(&wet(&kettle), &mended.plan);
     let text = crate::words::Words::english().repair(&first, &[]);
-    assert!(
-        text.ends_with("We call it “front-gfci”.") && text.contains("one socket of “front”."),
-        "{text}"
-    );
+    assert!(text.ends_with("We call it “front-gfci”.") && text.contains("one socket of “front”."), "{text}");
 
     let both = kettle + &heater("toaster", "18:00-18:30", "on = \"front\"");
     let mended = mend(&wet(&both.replace("1500 W", "800 W")), false);
     let told = told(&mended);
-    assert_eq!(
-        told,
-        ["three-way-cord front", "move kettle", "move toaster"]
-    );
+    assert_eq!(told, ["three-way-cord front", "move kettle", "move toaster"]);
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (9, true));
 }
 
@@ -329,11 +272,7 @@ fn bonded(gfci: &str, more: &str) -> Plan {
     let loads = heater("kettle", "18:00-18:30", "on = \"front\"");
     let text = camp(&(more.to_owned() + &loads))
         .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-        .replacen(
-            "inverter = true # inverter",
-            "bonding_plug = true\nbonding_plug_in = \"front\"",
-            1,
-        )
+        .replacen("inverter = true # inverter", "bonding_plug = true\nbonding_plug_in = \"front\"", 1)
         .replacen("gfci = true # front", gfci, 1);
     plan(&text)
 }
@@ -345,22 +284,12 @@ fn a_bonding_plug_keeps_its_socket_out_of_any_gfci() {
     let mended = mend(&before, false);
     assert_eq!(keys(&mended), one("protected-outlet", "front"));
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (6, true));
-    let new: Vec<&str> = mended
-        .plan
-        .cords
-        .iter()
-        .map(|cord| cord.id.as_str())
-        .collect();
+    let new: Vec<&str> = mended.plan.cords.iter().map(|cord| cord.id.as_str()).collect();
     assert_eq!(new, ["front-gfci"]);
     let front = Id::new("front").expect("an id");
     assert_eq!(mended.plan.generator.bonding_plug_in, Some(front));
     let found = &mended.report.findings;
-    assert!(
-        found
-            .iter()
-            .all(|it| !matches!(it.code, "FIT001" | "SHOCK013")),
-        "{found:#?}"
-    );
+    assert!(found.iter().all(|it| !matches!(it.code, "FIT001" | "SHOCK013")), "{found:#?}");
 }
 
 /// Behind the GFCI that the kettle is on it goes to an outlet without one, where there is one.
@@ -370,18 +299,10 @@ fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     let mended = mend(&bonded("gfci = true", back), false);
     assert_eq!(keys(&mended), one("bonding-plug", ""));
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (1, true));
-    let socket = mended
-        .plan
-        .generator
-        .bonding_plug_in
-        .as_ref()
-        .map(Id::as_str);
+    let socket = mended.plan.generator.bonding_plug_in.as_ref().map(Id::as_str);
     assert_eq!(socket, Some("back"));
     // Where every outlet has one, it is never sent into another.
-    let mended = mend(
-        &bonded("gfci = true", &back.replacen("false", "true", 1)),
-        false,
-    );
+    let mended = mend(&bonded("gfci = true", &back.replacen("false", "true", 1)), false);
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug"));
 }
 
@@ -394,8 +315,7 @@ fn bedside(from: &str, more: &str) -> String {
          [[load]]\nid = \"aid\"\nname = \"aid\"\nkind = \"medical\"\nrunning = \"200 W\"\n\
          hours = [\"21:00-07:00\"]\nplug = \"5-15P\"\non = \"lead\"\n"
     );
-    let lasts =
-        "runtime = [{ load = \"25 %\", lasts = \"10 h\" }, { load = \"100 %\", lasts = \"4 h\" }]";
+    let lasts = "runtime = [{ load = \"25 %\", lasts = \"10 h\" }, { load = \"100 %\", lasts = \"4 h\" }]";
     camp(&(more.to_owned() + &lead))
         .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
         .replacen("gfci = true # front", "gfci = false", 1)
@@ -426,14 +346,8 @@ fn no_place_is_given_at_the_cost_of_a_life() {
     let guarded = "[[generator.outlet]]\nid = \"guarded\"\nshape = \"5-20R\"\nsockets = 1\n\
                    breaker = \"20 A\"\ngfci = true\n";
     let front = || Id::new("front").expect("an id");
-    let given = Change::ThreeWay {
-        at: front(),
-        clears: false,
-    };
-    for (hours, lacks) in [
-        ("09:30-12:00", false),
-        ("16:30-19:20\", \"19:25-20:45", true),
-    ] {
+    let given = Change::ThreeWay { at: front(), clears: false };
+    for (hours, lacks) in [("09:30-12:00", false), ("16:30-19:20\", \"19:25-20:45", true)] {
         let more = guarded.to_owned() + &heater("griddle", hours, "");
         let text = bedside("guarded", &more).replacen("21:00-07:00", "22:00-06:00", 1);
         let before = plan(&text);
@@ -447,13 +361,8 @@ fn no_place_is_given_at_the_cost_of_a_life() {
         assert_eq!(warned(&judge::build(&with)).contains(&"FUEL001"), lacks);
 
         let mended = mend(&before, false);
-        assert!(
-            !warned(&mended.report).contains(&"FUEL001"),
-            "{:?}",
-            mended.steps
-        );
-        let only = keys(&mended) == one("three-way-cord", "front")
-            || keys(&mended) == one("protected-outlet", "front");
+        assert!(!warned(&mended.report).contains(&"FUEL001"), "{:?}", mended.steps);
+        let only = keys(&mended) == one("three-way-cord", "front") || keys(&mended) == one("protected-outlet", "front");
         assert_eq!(only, !lacks, "{:?}", mended.steps);
     }
 }
@@ -489,9 +398,7 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
     let text = camp(&gear).replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
     let mut plan = plan(&text);
     // The household outlet gives no shelter.
-    plan.generator
-        .outlets
-        .retain(|it| it.id.as_str() == "twist");
+    plan.generator.outlets.retain(|it| it.id.as_str() == "twist");
     plan
 }
 
@@ -499,8 +406,7 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
 #[test]
 fn a_good_box_is_not_left_unused() {
     let mended = mend(&box_on_a_bad_cord("cooker"), false);
-    let plugged =
-        |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
+    let plugged = |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
     assert!(mended.steps.iter().any(plugged), "{:?}", mended.steps);
     assert_eq!(is_on(&mended, "thing"), Some("one"));
     assert!(mended.effect.after.clear());
@@ -579,26 +485,14 @@ fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
 /// lamp that is the end of a cord.
 #[test]
 fn a_bad_box_is_left_and_its_things_go_elsewhere() {
-    let mended = mend(
-        &in_a_bad_box(&[("kettle", "cooker"), ("saw", "motor")]),
-        false,
-    );
+    let mended = mend(&in_a_bad_box(&[("kettle", "cooker"), ("saw", "motor")]), false);
     assert_eq!(keys(&mended), one("set-aside", "box"));
-    assert_eq!(
-        (is_on(&mended, "kettle"), is_on(&mended, "saw")),
-        (Some("front"), Some("front"))
-    );
+    assert_eq!((is_on(&mended, "kettle"), is_on(&mended, "saw")), (Some("front"), Some("front")));
     assert!(mended.effect.proven && mended.effect.after.clear());
 
-    let mended = mend(
-        &in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]),
-        false,
-    );
+    let mended = mend(&in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]), false);
     let bought = ("three-way-cord", "front".to_owned());
-    assert_eq!(
-        keys(&mended),
-        [one("set-aside", "box"), vec![bought]].concat()
-    );
+    assert_eq!(keys(&mended), [one("set-aside", "box"), vec![bought]].concat());
     assert_eq!((mended.effect.cost, mended.effect.proven), (8, true));
     assert!(is_on(&mended, "lights").is_some_and(|at| at.starts_with("front-three")));
 }
@@ -606,16 +500,12 @@ fn a_bad_box_is_left_and_its_things_go_elsewhere() {
 /// What must not be used before and after makes room, and is not plugged in again.
 #[test]
 fn gear_that_stays_refused_only_makes_room() {
-    let gear =
-        "[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-15P\"\nlisted = false\nbond = true\n\
+    let gear = "[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-15P\"\nlisted = false\nbond = true\n\
         [[box.outlet]]\nid = \"at-box\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\n"
-            .to_owned();
+        .to_owned();
     let loads = ["kettle", "toaster", "oven"].map(|id| heater(id, "18:00-18:30", ""));
-    let text = camp(&(gear + &loads.concat().replace("1500 W", "300 W"))).replacen(
-        "sockets = 2 # front",
-        "sockets = 1",
-        1,
-    );
+    let text =
+        camp(&(gear + &loads.concat().replace("1500 W", "300 W"))).replacen("sockets = 2 # front", "sockets = 1", 1);
     let mended = mend(&plan(&text), false);
     assert!(mended.effect.after.clear(), "{:?}", mended.steps);
     let told = keys(&mended);
@@ -630,20 +520,11 @@ fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
     let fridge = "[[load]]\nid = \"fridge\"\nname = \"fridge\"\nkind = \"motor\"\nrunning = \"200 W\"\n\
         starting = \"900 W\"\npower_factor = 1.0\ncontinuous = true\nhours = [\"06:00-22:00\"]\nplug = \"5-15P\"\n";
     for (loads, expected) in [
-        (
-            fridge.to_owned(),
-            "100 W or less to run and 450 W or less to start",
-        ),
-        (
-            heater("oven", "18:00-18:15", ""),
-            "an appliance of 750 W or less in place of “oven”, not the 1,500 W one.",
-        ),
+        (fridge.to_owned(), "100 W or less to run and 450 W or less to start"),
+        (heater("oven", "18:00-18:15", ""), "an appliance of 750 W or less in place of “oven”, not the 1,500 W one."),
     ] {
         let plan = plan(&camp(&loads));
-        let change = Change::Smaller {
-            load: plan.loads[0].id.clone(),
-            part: 2,
-        };
+        let change = Change::Smaller { load: plan.loads[0].id.clone(), part: 2 };
         let mut after = plan.clone();
         assert!(change.apply(&mut after));
         let text = crate::words::Words::english().repair(&change.repair(&plan, &after), &[]);
@@ -695,10 +576,7 @@ fn a_step_says_how_many_have_a_place() {
              count = {count}\ncontinuous = false\nplug = \"5-15P\"\nnow = \"front\"\n"
         );
         let before = plan(&camp(&lamps));
-        let step = Step {
-            change: Change::moved(before.loads[0].id.clone()),
-            comes_along: false,
-        };
+        let step = Step { change: Change::moved(before.loads[0].id.clone()), comes_along: false };
         let mut mended = mend(&before, false);
         mended.steps = vec![step];
         let mut report = mended.report.clone();
@@ -708,10 +586,7 @@ fn a_step_says_how_many_have_a_place() {
         (words.repair(repair, &report.figures.loads), sockets)
     };
     let (text, sockets) = told(9);
-    assert!(
-        text.contains(&format!("any {sockets} of the 9 “lamp”")),
-        "{text}"
-    );
+    assert!(text.contains(&format!("any {sockets} of the 9 “lamp”")), "{text}");
     assert!(told(2).0.starts_with("Plug “lamp” into"));
 }
 
@@ -720,12 +595,7 @@ fn a_step_says_how_many_have_a_place() {
 fn nothing_is_moved_out_of_the_way_of_what_never_runs() {
     let camper = "[[load]]\nid = \"camper\"\nname = \"camper\"\nkind = \"electronic\"\ncurrent = \"20 A\"\n\
         plug = \"5-20P\"\nhours = [\"13:00-19:00\"]\n";
-    let mended = mend(
-        &plan(&camp(
-            &(camper.to_owned() + &heater("oven", "13:00-14:00", "")),
-        )),
-        false,
-    );
+    let mended = mend(&plan(&camp(&(camper.to_owned() + &heater("oven", "13:00-14:00", "")))), false);
     assert_eq!(keys(&mended), [], "{:?}", mended.effect);
 }
 
@@ -741,15 +611,9 @@ fn nothing_is_bought_that_has_no_place() {
         .replacen("1500 W", "1900 W", 1)
         .replacen("5-15P", "5-20P", 1);
     for sockets in [1, 2] {
-        let text = camp(&(gear.clone() + &lamp)).replacen(
-            "sockets = 2 # front",
-            &format!("sockets = {sockets}"),
-            1,
-        );
+        let text = camp(&(gear.clone() + &lamp)).replacen("sockets = 2 # front", &format!("sockets = {sockets}"), 1);
         let mended = mend(&plan(&text), true);
-        let bought = keys(&mended)
-            .iter()
-            .any(|(key, _)| *key == "smaller-appliance");
+        let bought = keys(&mended).iter().any(|(key, _)| *key == "smaller-appliance");
         assert!(!bought, "{:?}", mended.steps);
     }
     // Something else of the same power is used beside the set.
@@ -780,19 +644,11 @@ fn two_joints_are_made_one() {
     let loads = heater("kettle", "18:00-18:30", "on = \"front\"").replacen("1500 W", "900 W", 1);
     let bonded = camp(&loads).replacen("\"floating\"", "\"bonded\"", 1);
     for (more, key) in [
-        (
-            "inverter = true\nbonding_plug = true\nbonding_plug_in = \"back\"",
-            "bonding-plug-out",
-        ),
-        (
-            "inverter = true\nparallel = { sets = 2, kit = true, limit = \"30 A\" }",
-            "run-alone",
-        ),
+        ("inverter = true\nbonding_plug = true\nbonding_plug_in = \"back\"", "bonding-plug-out"),
+        ("inverter = true\nparallel = { sets = 2, kit = true, limit = \"30 A\" }", "run-alone"),
     ] {
         let back = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = false\n[[load]]";
-        let text = bonded
-            .replacen("inverter = true # inverter", more, 1)
-            .replacen("[[load]]", back, 1);
+        let text = bonded.replacen("inverter = true # inverter", more, 1).replacen("[[load]]", back, 1);
         let before = plan(&text);
         assert_eq!(warned(&judge::build(&before)), ["SHOCK004"], "{key}");
         assert_eq!(keys(&mend(&before, true)), one(key, ""));
@@ -806,9 +662,7 @@ fn nobody_goes_in_to_fetch_the_set() {
     use crate::words::{Units, Words};
     let loads = heater("kettle", "18:00-18:30", "");
     for (stands, first) in [("enclosed", true), ("unknown", true), ("covered", false)] {
-        let text = camp(&loads)
-            .replacen("\"open\"", &format!("\"{stands}\""), 1)
-            .replacen("60 ft", "15 ft", 1);
+        let text = camp(&loads).replacen("\"open\"", &format!("\"{stands}\""), 1).replacen("60 ft", "15 ft", 1);
         let before = plan(&text);
         let mended = mend(&before, false);
         assert_eq!(keys(&mended), one("open-air", ""));
@@ -826,12 +680,7 @@ fn nobody_goes_in_to_fetch_the_set() {
 /// The cord that is bought reaches where people are. At the end of a long one it is short.
 #[test]
 fn a_new_cord_reaches_people_and_makes_no_chain() {
-    for (people, feet) in [
-        ("30 ft", 50),
-        ("60 ft", 100),
-        ("300 ft", 100),
-        ("25 ft", 25),
-    ] {
+    for (people, feet) in [("30 ft", 50), ("60 ft", 100), ("300 ft", 100), ("25 ft", 25)] {
         let text = camp(&heater("kettle", "18:00-18:30", "")).replacen("60 ft", people, 1);
         let before = plan(&text);
         let id = |text: &str| Id::new(text).expect("an id");
@@ -841,20 +690,12 @@ fn a_new_cord_reaches_people_and_makes_no_chain() {
             let change = Change::ThreeWay { at, clears: false };
             assert!(change.apply(&mut after));
         }
-        let lengths: Vec<_> = after
-            .cords
-            .iter()
-            .map(|it| it.length.known().copied())
-            .collect();
+        let lengths: Vec<_> = after.cords.iter().map(|it| it.length.known().copied()).collect();
         let long = crate::quantity::Length::from_millimetres(feet * 3_048 / 10);
         assert_eq!(lengths[0], Some(long), "{people}");
         let found = judge::build(&after).findings;
         assert!(found.iter().all(|it| it.code != "CORD005"), "{found:#?}");
-        let told = Change::ThreeWay {
-            at: id("front"),
-            clears: false,
-        }
-        .repair(&before, &after);
+        let told = Change::ThreeWay { at: id("front"), clears: false }.repair(&before, &after);
         assert_eq!(told.values["length"], long.into());
     }
 }
@@ -966,9 +807,7 @@ fn nothing_is_bought_of_which_one_stays_without_a_place() {
     "#;
     let buys = |text: &str| {
         let mended = mend(&plan(text), false);
-        keys(&mended)
-            .iter()
-            .any(|(key, _)| *key == "smaller-appliance")
+        keys(&mended).iter().any(|(key, _)| *key == "smaller-appliance")
     };
     assert!(!buys(THREE));
 }
@@ -987,19 +826,11 @@ fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
     let set_aside: Vec<&str> = set_aside.flatten().map(Id::as_str).collect();
     assert_eq!(set_aside, ["box", "lead"]);
     let wrong = |mended: &Mended, before: &Plan| {
-        let mut steps = mended
-            .steps
-            .iter()
-            .map(|step| step.change.repair(before, &mended.plan));
-        let step = steps
-            .find(|it| it.key == "set-aside")
-            .expect("something is set aside");
+        let mut steps = mended.steps.iter().map(|step| step.change.repair(before, &mended.plan));
+        let step = steps.find(|it| it.key == "set-aside").expect("something is set aside");
         let why = mended.report.refused(&step.about[0]);
         let why = why.and_then(|why| mended.report.told_by(why));
-        (
-            step.values["wrong"].clone(),
-            why.map(|finding| finding.code),
-        )
+        (step.values["wrong"].clone(), why.map(|finding| finding.code))
     };
     let name = |text: &str| report::Value::Name(text.to_owned());
     // That it joins neutral and ground is only a guess.
@@ -1041,11 +872,7 @@ fn a_plug_that_only_harms_is_taken_out() {
     assert_eq!(keys(&mended), one("bonding-plug-out", ""));
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (1, true));
     let mended = mend(&before("floating"), false);
-    assert!(
-        keys(&mended)
-            .iter()
-            .all(|(key, _)| *key != "bonding-plug-out")
-    );
+    assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug-out"));
 }
 
 /// Two things that must run, and not both at once: when is nobody's word, so each has its outlet and its turn.
@@ -1053,18 +880,13 @@ fn a_plug_that_only_harms_is_taken_out() {
 fn what_takes_turns_is_told_so() {
     for (watts, turns) in [("1500 W", true), ("900 W", false)] {
         let loads = ["kettle", "toaster"].map(|id| heater(id, "18:00-18:30", ""));
-        let loads = loads
-            .concat()
-            .replace("hours = [\"18:00-18:30\"]\n", "")
-            .replace("1500 W", watts);
+        let loads = loads.concat().replace("hours = [\"18:00-18:30\"]\n", "").replace("1500 W", watts);
         let before = plan(&camp(&loads));
         let (report, mended) = advised(&before, false);
         assert_eq!(mended.effect.turns, turns, "{watts}");
         assert!(mended.effect.after.clear());
         let words = crate::words::Words::english();
-        let told = words
-            .repairs(&report, 400)
-            .contains(&words.text("mend-turns"));
+        let told = words.repairs(&report, 400).contains(&words.text("mend-turns"));
         assert_eq!(told, turns);
     }
 }
@@ -1083,15 +905,8 @@ fn what_has_no_socket_left_needs_no_gfci() {
         plan.generator.rated = Answer::Known(crate::quantity::Power::from_milliwatts(500_000));
         plan.generator.peak = plan.generator.rated;
         let report = judge::build(&plan);
-        let dangers = report
-            .findings
-            .iter()
-            .filter(|it| it.signal == Signal::Danger);
-        assert_eq!(
-            dangers.clone().any(|it| it.code == "SHOCK001"),
-            found,
-            "{sockets}"
-        );
+        let dangers = report.findings.iter().filter(|it| it.signal == Signal::Danger);
+        assert_eq!(dangers.clone().any(|it| it.code == "SHOCK001"), found, "{sockets}");
     }
 }
 
@@ -1158,21 +973,12 @@ fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
     assert_eq!(keys(&mended), one("uncoil", &id));
     assert!(mended.report.findings.iter().all(|it| it.code != "CORD003"));
     assert!(mended.effect.after.warnings < mended.effect.before.warnings);
-    assert!(
-        mended
-            .plan
-            .cords
-            .iter()
-            .all(|it| it.coiled == Answer::Known(false))
-    );
+    assert!(mended.plan.cords.iter().all(|it| it.coiled == Answer::Known(false)));
 
     let both = mend(&plan(&coiled.replacen(near.0, near.1, 1)), false);
     let mut told = keys(&both);
     told.sort();
-    assert_eq!(
-        told,
-        [one("more-distance", ""), one("uncoil", &id)].concat()
-    );
+    assert_eq!(told, [one("more-distance", ""), one("uncoil", &id)].concat());
 
     assert_eq!(keys(&mend(&plan(MENDED), false)), []);
     let mut spare = cord;
@@ -1200,10 +1006,7 @@ fn a_new_cord_reaches_from_where_the_set_must_stand() {
         let said = plan(&camp("").replacen("sleepers_at = \"60 ft\"", &text, 1)).site;
         before.site.sleepers_at = said.sleepers_at;
         let mended = mend(&before, false);
-        assert!(
-            keys(&mended).contains(&("grounded-cord", "lead".to_owned())),
-            "{old}"
-        );
+        assert!(keys(&mended).contains(&("grounded-cord", "lead".to_owned())), "{old}");
         let length = mended.plan.cords[0].length;
         let length = length.known().expect("bought").millimetres();
         assert_eq!(length, new, "{old} {sleepers}");
@@ -1215,10 +1018,7 @@ fn a_new_cord_reaches_from_where_the_set_must_stand() {
         assert!(!low, "{old} {sleepers}");
     }
     let lead = Id::new("lead").expect("an id");
-    let mut adapter = at_its_end(
-        "wire = \"12 AWG\"\nconductors = 2\nlength = \"3 ft\"",
-        "lamp",
-    );
+    let mut adapter = at_its_end("wire = \"12 AWG\"\nconductors = 2\nlength = \"3 ft\"", "lamp");
     let length = adapter.cords[0].length;
     assert!(Change::GroundedCord(lead).apply(&mut adapter));
     assert_eq!(adapter.cords[0].length, length);
@@ -1238,9 +1038,7 @@ fn a_box_for_a_long_adapter_stands_where_its_end_was() {
         // 30 A for a while.
         let camp = camp(&(text + &loads)).replacen("peak = \"3000 W\"", "peak = \"3600 W\"", 1);
         let mut plan = plan(&camp);
-        plan.generator
-            .outlets
-            .retain(|it| it.id.as_str() == "twist");
+        plan.generator.outlets.retain(|it| it.id.as_str() == "twist");
         plan
     };
     let reach = |mended: &Mended| {
@@ -1252,23 +1050,14 @@ fn a_box_for_a_long_adapter_stands_where_its_end_was() {
     let mended = mend(&before, false);
     assert_eq!(keys(&mended), one("box-for-splitter", "ad"));
     assert!(mended.effect.after.clear());
-    assert!(
-        reach(&mended) >= crate::tables::exhaust::AMPLE,
-        "{:?}",
-        mended.steps
-    );
+    assert!(reach(&mended) >= crate::tables::exhaust::AMPLE, "{:?}", mended.steps);
     assert!(mended.report.findings.iter().all(|it| it.code != "AIR005"));
     // Told once, with the cord.
     let told: Vec<&str> = mended.steps.iter().map(|it| it.change.key()).collect();
     assert_eq!(told, ["box-for-splitter", "move"]);
     let repair = mended.steps[0].change.repair(&before, &mended.plan);
-    let text = crate::words::Words::english()
-        .repair(&repair, &[])
-        .replace('\u{a0}', " ");
-    assert!(
-        text.contains("a listed 30 ft cord of 10 AWG wire"),
-        "{text}"
-    );
+    let text = crate::words::Words::english().repair(&repair, &[]).replace('\u{a0}', " ");
+    assert!(text.contains("a listed 30 ft cord of 10 AWG wire"), "{text}");
 
     let before = gear("2 ft");
     let mended = mend(&before, false);
@@ -1300,9 +1089,11 @@ fn one_gfci_is_bought_for_one_receptacle() {
     assert_eq!(told, ["set-aside", "three-way-cord", "another-hour"]);
     // Near miss: what is alone, and is used at the set, needs an adapter and no more.
     let loads = heater("k1", "10:00-11:00", "on = \"front\"");
-    let alone = camp(&loads)
-        .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-        .replacen("gfci = true # front", "gfci = \"unknown\"", 1);
+    let alone = camp(&loads).replacen("ground = \"dry\"", "ground = \"wet\"", 1).replacen(
+        "gfci = true # front",
+        "gfci = \"unknown\"",
+        1,
+    );
     let mended = mend(&plan(&alone), false);
     let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
     assert_eq!(told, ["protected-outlet"]);
@@ -1313,23 +1104,14 @@ fn one_gfci_is_bought_for_one_receptacle() {
 #[test]
 fn what_costs_nothing_comes_before_what_is_bought() {
     let cord = "wire = \"16 AWG\"\nconductors = 3\nlength = \"50 ft\"";
-    for (kind, told) in [
-        (LoadKind::Heater, true),
-        (LoadKind::Lamp, false),
-        (LoadKind::Medical, false),
-    ] {
+    for (kind, told) in [(LoadKind::Heater, true), (LoadKind::Lamp, false), (LoadKind::Medical, false)] {
         let mut before = at_its_end(cord, "heater");
         let load = &mut before.loads[0];
         load.kind = Answer::Known(kind);
         load.running = Answer::Known(Draw::Power(Power::from_milliwatts(1_500_000)));
         let mended = mend(&before, false);
         assert!(mended.effect.before.unserved_musts > 0);
-        assert_eq!(
-            keys(&mended) == one("less-time", "thing"),
-            told,
-            "{kind:?} {:?}",
-            mended.steps
-        );
+        assert_eq!(keys(&mended) == one("less-time", "thing"), told, "{kind:?} {:?}", mended.steps);
         if told {
             assert_eq!(hours(&mended, "thing"), ["17:00-19:30"]);
             assert!(mended.effect.after.clear() && mended.plan.cords == before.cords);
@@ -1341,20 +1123,12 @@ fn what_costs_nothing_comes_before_what_is_bought() {
 #[test]
 fn a_cord_that_got_hot_is_replaced_by_its_like() {
     for gfci in [true, false] {
-        let cord = format!(
-            "wire = \"12 AWG\"\nconductors = 3\nlength = \"50 ft\"\nhot = true\ngfci = {gfci}"
-        );
+        let cord = format!("wire = \"12 AWG\"\nconductors = 3\nlength = \"50 ft\"\nhot = true\ngfci = {gfci}");
         let before = at_its_end(&cord, "lamp");
         let mended = mend(&before, false);
         assert!(mended.effect.after.clear());
-        let step = mended
-            .steps
-            .iter()
-            .find(|it| it.change.told() == "other-cord");
-        let repair = step
-            .expect("another cord")
-            .change
-            .repair(&before, &mended.plan);
+        let step = mended.steps.iter().find(|it| it.change.told() == "other-cord");
+        let repair = step.expect("another cord").change.repair(&before, &mended.plan);
         let told = crate::words::Words::english().repair(&repair, &[]);
         assert_eq!(told.contains("TEST and RESET"), gfci, "{told}");
         assert_eq!(mended.plan.cords[0].hot, None);
@@ -1370,11 +1144,7 @@ fn what_was_in_a_hot_outlet_is_not_used_again() {
     let before = plan(&text.replacen(trips, "hot = true", 1));
     let mended = mend(&before, false);
     let front = Id::new("front").expect("an id");
-    for old in before
-        .cords
-        .iter()
-        .filter(|it| it.from.as_ref() == Some(&front))
-    {
+    for old in before.cords.iter().filter(|it| it.from.as_ref() == Some(&front)) {
         let now = mended.plan.cords.iter().find(|it| it.id == old.id);
         let same = now.is_some_and(|now| now.hot != Some(false) && now.from.is_some());
         assert!(!same, "{:?}", mended.steps);
@@ -1403,11 +1173,7 @@ fn a_box_at_the_end_of_a_cord_needs_no_other() {
     let before = plan(&format!("{gear}{splitter}{loads}"));
     let mended = mend(&before, false);
     let mut told = mended.steps.iter().map(|it| it.change.told());
-    assert!(
-        told.any(|it| it == "box-for-splitter"),
-        "{:?}",
-        mended.steps
-    );
+    assert!(told.any(|it| it == "box-for-splitter"), "{:?}", mended.steps);
     for step in &mended.steps {
         let repair = step.change.repair(&before, &mended.plan);
         let told = crate::words::Words::english().repair(&repair, &[]);
@@ -1427,9 +1193,11 @@ fn a_cord_goes_where_a_gfci_is_before_one_is_bought() {
             heater("k1", "10:00-11:00", "on = \"long\""),
             heater("k2", "17:00-18:00", "on = \"front\""),
         );
-        camp(&gear)
-            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-            .replacen("sockets = 2 # front", &format!("sockets = {sockets}"), 1)
+        camp(&gear).replacen("ground = \"dry\"", "ground = \"wet\"", 1).replacen(
+            "sockets = 2 # front",
+            &format!("sockets = {sockets}"),
+            1,
+        )
     };
     let mended = mend(&plan(&gear(2)), false);
     assert_eq!(keys(&mended), one("replug", "long"));
@@ -1448,21 +1216,16 @@ fn turns_are_taken_where_a_gfci_is_before_one_is_bought() {
                 "[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n"
             )
         };
-        let loads =
-            heater("k1", "10:00-11:00", "on = \"one\"") + &heater("k2", hours, "on = \"two\"");
-        camp(&(bare("one") + &bare("two") + &loads))
-            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-            .replacen("sockets = 2 # front", "sockets = 1", 1)
+        let loads = heater("k1", "10:00-11:00", "on = \"one\"") + &heater("k2", hours, "on = \"two\"");
+        camp(&(bare("one") + &bare("two") + &loads)).replacen("ground = \"dry\"", "ground = \"wet\"", 1).replacen(
+            "sockets = 2 # front",
+            "sockets = 1",
+            1,
+        )
     };
     let mended = mend(&plan(&gear("17:00-18:00")), false);
     assert!(mended.effect.after.clear());
-    assert!(
-        keys(&mended)
-            .iter()
-            .all(|(key, _)| *key != "protected-outlet"),
-        "{:?}",
-        mended.steps
-    );
+    assert!(keys(&mended).iter().all(|(key, _)| *key != "protected-outlet"), "{:?}", mended.steps);
     // There is no turn to take at the same hour.
     let mended = mend(&plan(&gear("10:00-11:00")), false);
     assert!(mended.effect.after.clear());
@@ -1480,44 +1243,20 @@ fn what_is_bought_is_told_with_its_shapes() {
     let told = |before: &Plan, change: Change| {
         let mut after = before.clone();
         assert!(change.apply(&mut after), "{change:?}");
-        words
-            .repair(&change.repair(before, &after), &[])
-            .replace('\u{a0}', " ")
+        words.repair(&change.repair(before, &after), &[]).replace('\u{a0}', " ")
     };
     let of_box = told(&before, Change::NewBox(id("twist")));
-    assert!(
-        of_box.contains("Its inlet: “Twist, 3 blades, 30 A (L5-30P)”."),
-        "{of_box}"
-    );
+    assert!(of_box.contains("Its inlet: “Twist, 3 blades, 30 A (L5-30P)”."), "{of_box}");
     assert!(of_box.contains("20 A (5-20R)” × 4."), "{of_box}");
-    let gfci = Change::ProtectedOutlet {
-        at: id("front"),
-        sockets: 2,
-    };
+    let gfci = Change::ProtectedOutlet { at: id("front"), sockets: 2 };
     let cord = told(&before, gfci);
-    assert!(
-        cord.contains("Its plug: “One blade turned, 20 A (5-20P)”."),
-        "{cord}"
-    );
-    let three = told(
-        &before,
-        Change::ThreeWay {
-            at: id("front"),
-            clears: false,
-        },
-    );
+    assert!(cord.contains("Its plug: “One blade turned, 20 A (5-20P)”."), "{cord}");
+    let three = told(&before, Change::ThreeWay { at: id("front"), clears: false });
     assert!(three.contains("15 A (5-15R)” × 3."), "{three}");
     // What is in the place of another has the same.
     let before = plan(MENDED);
     let cord = before.cords[0].id.clone();
-    let thick = told(
-        &before,
-        Change::Thicker {
-            cord: cord.clone(),
-            gauge: 8,
-            steps: 1,
-        },
-    );
+    let thick = told(&before, Change::Thicker { cord: cord.clone(), gauge: 8, steps: 1 });
     let plug = before.cords[0].plug.to_string();
     assert!(thick.contains(&format!("({plug})”")), "{thick}");
     let guarded = told(&before, Change::ProtectedCord(cord));
@@ -1561,33 +1300,27 @@ fn what_must_not_be_used_makes_room_for_what_may() {
         )
     };
     let gear = |wire: &str| {
-        let bare = "[[generator.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n";
+        let bare =
+            "[[generator.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"15 A\"\ngfci = false\n";
         let fan = |id: &str| {
-            heater(id, "10:00-11:00", &format!("on = \"of-{id}\""))
-                .replacen("1500 W", "500 W", 1)
-                .replacen("\"heater\"", "\"lamp\"", 1)
+            heater(id, "10:00-11:00", &format!("on = \"of-{id}\"")).replacen("1500 W", "500 W", 1).replacen(
+                "\"heater\"",
+                "\"lamp\"",
+                1,
+            )
         };
-        let other = if wire == "18 AWG" {
-            String::new()
-        } else {
-            fan("one")
-        };
-        let cords =
-            cord("of-one", "front", wire, &other) + &cord("of-two", "bare", "12 AWG", &fan("two"));
-        camp(&(bare.to_owned() + &cords))
-            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-            .replacen("sockets = 2 # front", "sockets = 1", 1)
+        let other = if wire == "18 AWG" { String::new() } else { fan("one") };
+        let cords = cord("of-one", "front", wire, &other) + &cord("of-two", "bare", "12 AWG", &fan("two"));
+        camp(&(bare.to_owned() + &cords)).replacen("ground = \"dry\"", "ground = \"wet\"", 1).replacen(
+            "sockets = 2 # front",
+            "sockets = 1",
+            1,
+        )
     };
     let mended = mend(&plan(&gear("18 AWG")), false);
     assert!(mended.effect.after.clear());
     let told: Vec<(&str, String)> = keys(&mended);
-    assert_eq!(
-        told,
-        [
-            ("set-aside", "of-one".to_owned()),
-            ("replug", "of-two".to_owned())
-        ]
-    );
+    assert_eq!(told, [("set-aside", "of-one".to_owned()), ("replug", "of-two".to_owned())]);
     let mended = mend(&plan(&gear("12 AWG")), false);
     assert!(mended.effect.after.clear());
     assert_eq!(keys(&mended), one("protected-cord", "of-two"));

@@ -31,19 +31,11 @@ pub fn cheapest(
     let mut heap = BinaryHeap::from([Reverse((0, 0, Vec::new()))]);
     while let Some(Reverse((cost, size, set))) = heap.pop() {
         if steps == 0 {
-            return Cheapest {
-                changes: None,
-                cost,
-                proven: false,
-            };
+            return Cheapest { changes: None, cost, proven: false };
         }
         steps -= 1;
         if mends(&set) {
-            return Cheapest {
-                changes: Some(set),
-                cost,
-                proven: true,
-            };
+            return Cheapest { changes: Some(set), cost, proven: true };
         }
         let next = set.last().map_or(0, |last| last + 1);
         for (change, price) in costs.iter().enumerate().skip(next) {
@@ -54,9 +46,5 @@ pub fn cheapest(
             }
         }
     }
-    Cheapest {
-        changes: None,
-        cost: 0,
-        proven: true,
-    }
+    Cheapest { changes: None, cost: 0, proven: true }
 }

@@ -17,10 +17,7 @@ fn config() -> ProptestConfig {
     if config.cases == 256 {
         config.cases = CASES;
     }
-    ProptestConfig {
-        failure_persistence: None,
-        ..config
-    }
+    ProptestConfig { failure_persistence: None, ..config }
 }
 
 /// Every id that something in the plan has: parts, receptacles and loads.
@@ -34,14 +31,8 @@ fn ids(plan: &Plan) -> BTreeSet<Id> {
 
 /// Every receptacle with its sockets.
 fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
-    let ends = plan
-        .cords
-        .iter()
-        .flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
-    plan.outlets()
-        .map(|it| (it.id.clone(), usize::from(it.plugs().1)))
-        .chain(ends)
-        .collect()
+    let ends = plan.cords.iter().flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
+    plan.outlets().map(|it| (it.id.clone(), usize::from(it.plugs().1))).chain(ends).collect()
 }
 
 /// How many plugs are in a receptacle at once, at the most.
@@ -49,11 +40,7 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
     let cords = plan.cords.iter().map(|it| &it.from);
     let boxes = plan.boxes.iter().map(|it| &it.from);
     let parts = cords.chain(boxes).filter(|from| from.as_ref() == Some(at));
-    let loads: Vec<_> = plan
-        .loads
-        .iter()
-        .filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at))
-        .collect();
+    let loads: Vec<_> = plan.loads.iter().filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at)).collect();
     // Whoever says when he comes can share a socket with whoever comes at other times.
     let at_once = if loads.iter().all(|load| !load.hours.is_empty()) {
         let on = |minute: u16| {
@@ -66,10 +53,7 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
         loads.iter().map(|load| usize::from(load.count)).sum()
     };
     let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at)
-        && matches!(
-            plan.generator.bonding_plug,
-            Answer::Known(true) | Answer::Unknown
-        );
+        && matches!(plan.generator.bonding_plug, Answer::Known(true) | Answer::Unknown);
     parts.count() + at_once + usize::from(bonded)
 }
 
@@ -92,10 +76,7 @@ fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
     let mut plan = before.clone();
     for Step { change, .. } in &mended.steps {
         let known = ids(&plan);
-        prop_assert!(
-            change.about().is_none_or(|id| known.contains(id)),
-            "{change:?}"
-        );
+        prop_assert!(change.about().is_none_or(|id| known.contains(id)), "{change:?}");
         let at = socket_of(change);
         prop_assert!(at.is_none_or(|at| known.contains(at)), "{change:?}");
         let was = plan.clone();
@@ -106,11 +87,7 @@ fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
         }
         for (at, sockets) in receptacles(&plan) {
             let most = sockets.max(plugs(&was, &at));
-            prop_assert!(
-                plugs(&plan, &at) <= most,
-                "{change:?} at {at} of {:?}",
-                mended.steps
-            );
+            prop_assert!(plugs(&plan, &at) <= most, "{change:?} at {at} of {:?}", mended.steps);
         }
     }
     Ok(plan)
@@ -295,8 +272,5 @@ fn the_cost_is_of_what_is_told() {
     let out = |step: &Step| matches!(step.change, Change::SetAside(_));
     assert!(mended.steps.iter().any(out));
     let told = mended.steps.iter().filter(|step| !step.comes_along);
-    assert_eq!(
-        mended.effect.cost,
-        told.map(|step| step.change.cost()).sum::<u32>()
-    );
+    assert_eq!(mended.effect.cost, told.map(|step| step.change.cost()).sum::<u32>());
 }

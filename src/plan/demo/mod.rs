@@ -61,15 +61,10 @@ mod tests {
     fn mending_takes_the_splitter_and_the_medical_load_away() {
         let (packed, mended) = (read(WEEKEND).unwrap(), read(MENDED).unwrap());
         let splitter = |plan: &crate::plan::Plan| {
-            plan.cords
-                .iter()
-                .any(|cord| cord.ends.len() > 1 && cord.plug.0.rating().milliamps() > 20_000)
+            plan.cords.iter().any(|cord| cord.ends.len() > 1 && cord.plug.0.rating().milliamps() > 20_000)
         };
-        let medical = |plan: &crate::plan::Plan| {
-            plan.loads
-                .iter()
-                .any(|load| load.kind == Answer::Known(LoadKind::Medical))
-        };
+        let medical =
+            |plan: &crate::plan::Plan| plan.loads.iter().any(|load| load.kind == Answer::Known(LoadKind::Medical));
         assert!(splitter(&packed) && !splitter(&mended));
         assert!(medical(&packed) && !medical(&mended));
         assert!(packed.site.sleepers_at.known() < mended.site.sleepers_at.known());

@@ -58,28 +58,16 @@ pub(crate) struct Field<'t> {
 
 impl<'t> Fields<'t> {
     /// A table, after every key without a meaning here was reported.
-    pub(crate) fn open(
-        sink: &'t Sink,
-        table: &'t DeTable<'t>,
-        span: Range<usize>,
-        allowed: &[&'static str],
-    ) -> Self {
+    pub(crate) fn open(sink: &'t Sink, table: &'t DeTable<'t>, span: Range<usize>, allowed: &[&'static str]) -> Self {
         for (key, value) in table {
             let found = key.get_ref().as_ref();
             if !allowed.contains(&found) {
                 // A heading's span is that of its brackets, and holds its key.
                 let heading = value.span().start < key.span().start;
-                let why = Refusal::new(if heading {
-                    "unknown-heading"
-                } else {
-                    "unknown-key"
-                });
+                let why = Refusal::new(if heading { "unknown-heading" } else { "unknown-key" });
                 let why = why.near("nearest", nearest(found, allowed.iter().copied()));
                 let allowed = allowed.iter().copied().map(str::to_owned).collect();
-                sink.put(
-                    key.span(),
-                    why.found(found).with("allowed", Value::All(allowed)),
-                );
+                sink.put(key.span(), why.found(found).with("allowed", Value::All(allowed)));
             }
         }
         Self { sink, span, table }
@@ -87,11 +75,7 @@ impl<'t> Fields<'t> {
 
     /// A table whose keys are another's business.
     pub(crate) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
-        Self {
-            sink,
-            span: 0..0,
-            table,
-        }
+        Self { sink, span: 0..0, table }
     }
 
     /// Reports something about the table as a whole.
@@ -122,11 +106,7 @@ impl<'t> Fields<'t> {
     }
 
     /// A value that may be left out or unknown.
-    pub(crate) fn answer<T>(
-        &self,
-        key: &'static str,
-        read: impl FnOnce(&Field<'t>) -> Option<T>,
-    ) -> Answer<T> {
+    pub(crate) fn answer<T>(&self, key: &'static str, read: impl FnOnce(&Field<'t>) -> Option<T>) -> Answer<T> {
         match self.get(key) {
             None => Answer::Missing,
             Some(field) if field.is_unknown() => Answer::Unknown,
@@ -135,20 +115,11 @@ impl<'t> Fields<'t> {
     }
 
     /// A value that may be left out but not be unknown.
-    pub(crate) fn optional<T>(
-        &self,
-        key: &'static str,
-        read: impl FnOnce(&Field<'t>) -> Option<T>,
-    ) -> Option<T> {
+    pub(crate) fn optional<T>(&self, key: &'static str, read: impl FnOnce(&Field<'t>) -> Option<T>) -> Option<T> {
         self.known(key, true, read)
     }
 
-    fn known<T>(
-        &self,
-        key: &'static str,
-        optional: bool,
-        read: impl FnOnce(&Field<'t>) -> Option<T>,
-    ) -> Option<T> {
+    fn known<T>(&self, key: &'static str, optional: bool, read: impl FnOnce(&Field<'t>) -> Option<T>) -> Option<T> {
         let field = self.get(key)?;
         if field.is_unknown() {
             field.put(not_unknown(optional));
@@ -182,11 +153,7 @@ impl<'t> Fields<'t> {
         items
             .iter()
             .filter_map(|item| {
-                let field = Field {
-                    span: item.span(),
-                    value: item.get_ref(),
-                    ..field
-                };
+                let field = Field { span: item.span(), value: item.get_ref(), ..field };
                 field.table(allowed)
             })
             .collect()
@@ -200,9 +167,7 @@ impl<'t> Field<'t> {
     }
 
     pub(crate) fn is_unknown(&self) -> bool {
-        self.value
-            .as_str()
-            .is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
+        self.value.as_str().is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
     }
 
     /// The kind of value that it is: message `plan-type-KIND`.
@@ -213,9 +178,7 @@ impl<'t> Field<'t> {
             DeValue::Float(_) => "number",
             DeValue::Boolean(_) => "yes-no",
             DeValue::Datetime(_) => "date",
-            DeValue::Array(array)
-                if !array.is_empty() && array.iter().all(|item| item.get_ref().is_table()) =>
-            {
+            DeValue::Array(array) if !array.is_empty() && array.iter().all(|item| item.get_ref().is_table()) => {
                 "tables"
             }
             DeValue::Array(_) => "list",
@@ -231,10 +194,7 @@ impl<'t> Field<'t> {
     fn wrong<T>(&self, wanted: &'static str) -> Option<T> {
         let word = |kind: &str| Value::Word(format!("plan-type-{kind}"));
         let why = Refusal::new("wrong-type").with("found", word(self.found()));
-        self.put(
-            why.with("wanted", word(wanted))
-                .near("example", example_of(self.key)),
-        );
+        self.put(why.with("wanted", word(wanted)).near("example", example_of(self.key)));
         None
     }
 
@@ -250,32 +210,18 @@ impl<'t> Field<'t> {
     /// A table in its own right.
     pub(crate) fn table(&self, allowed: &[&'static str]) -> Option<Fields<'t>> {
         match self.value {
-            DeValue::Table(table) => {
-                Some(Fields::open(self.sink, table, self.span.clone(), allowed))
-            }
+            DeValue::Table(table) => Some(Fields::open(self.sink, table, self.span.clone(), allowed)),
             _ => self.wrong("table"),
         }
     }
 
     /// A list, item by item.
-    pub(crate) fn list<T>(
-        &self,
-        wanted: &'static str,
-        mut read: impl FnMut(&Self) -> Option<T>,
-    ) -> Option<Vec<T>> {
+    pub(crate) fn list<T>(&self, wanted: &'static str, mut read: impl FnMut(&Self) -> Option<T>) -> Option<Vec<T>> {
         let Some(items) = self.value.as_array() else {
             return self.wrong(wanted);
         };
-        let read: Vec<Option<T>> = items
-            .iter()
-            .map(|item| {
-                read(&Field {
-                    span: item.span(),
-                    value: item.get_ref(),
-                    ..*self
-                })
-            })
-            .collect();
+        let read: Vec<Option<T>> =
+            items.iter().map(|item| read(&Field { span: item.span(), value: item.get_ref(), ..*self })).collect();
         read.into_iter().collect()
     }
 
@@ -392,9 +338,9 @@ impl<'t> Field<'t> {
         let why = match Wire::parse(text) {
             Ok(wire) => return Some(wire),
             Err(QuantityError::Empty) => Refusal::new("empty-text"),
-            Err(QuantityError::NoNumber) => Refusal::new("no-number")
-                .found(text)
-                .with("example", Wire::Awg(12).to_string()),
+            Err(QuantityError::NoNumber) => {
+                Refusal::new("no-number").found(text).with("example", Wire::Awg(12).to_string())
+            }
             Err(QuantityError::NoUnit) => no_unit(text.trim()),
             Err(QuantityError::UnknownUnit { found }) => Refusal::new("unknown-unit").found(&found),
             Err(QuantityError::OutOfRange) => Refusal::new("wire-size").found(text),
@@ -407,9 +353,7 @@ impl<'t> Field<'t> {
     pub(crate) fn choice<C: Choice>(&self) -> Option<C> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
-            let kept = text
-                .chars()
-                .filter(|c| !c.is_whitespace() && !matches!(c, '-' | '_'));
+            let kept = text.chars().filter(|c| !c.is_whitespace() && !matches!(c, '-' | '_'));
             kept.flat_map(char::to_lowercase).collect()
         };
         let wanted = squeeze(text);
@@ -418,9 +362,7 @@ impl<'t> Field<'t> {
             let words = C::ALL.iter().map(|(_, word)| *word);
             let near = nearest(text, words.clone());
             let unknown = self.or_unknown.then_some(UNKNOWN);
-            let why = Refusal::new("not-a-choice")
-                .found(text)
-                .near("nearest", near);
+            let why = Refusal::new("not-a-choice").found(text).near("nearest", near);
             self.put(why.with("allowed", Value::any(words.chain(unknown))));
         }
         row.map(|(choice, _)| *choice)
@@ -443,11 +385,7 @@ impl<'t> Field<'t> {
             self.put(match Plug::named(text) {
                 // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
                 Some(plug) => wrong_half(
-                    if self.key == "ends" {
-                        "two-plugs"
-                    } else {
-                        "wrong-half-receptacle"
-                    },
+                    if self.key == "ends" { "two-plugs" } else { "wrong-half-receptacle" },
                     text,
                     Receptacle(plug.0).to_string(),
                 ),
@@ -554,17 +492,13 @@ pub(crate) fn missing(key: &'static str, example: &'static str) -> Refusal {
 
 /// What cannot be unknown, and may be left out or not.
 pub(crate) fn not_unknown(optional: bool) -> Refusal {
-    Refusal {
-        near: optional,
-        ..Refusal::new("unknown-not-allowed")
-    }
+    Refusal { near: optional, ..Refusal::new("unknown-not-allowed") }
 }
 
 /// Whether the unit that was found is that of apparent power.
 fn of_volt_amperes(why: &Refusal) -> bool {
     why.values.iter().any(|(name, value)| {
-        *name == "found"
-            && matches!(value, Value::Text(found) if found.to_ascii_uppercase().ends_with("VA"))
+        *name == "found" && matches!(value, Value::Text(found) if found.to_ascii_uppercase().ends_with("VA"))
     })
 }
 
@@ -580,8 +514,7 @@ fn no_shape(found: &str, name: impl Fn(Configuration) -> String) -> Refusal {
     let allowed: Vec<String> = Configuration::ALL.into_iter().map(name).collect();
     let near = nearest(found, allowed.iter().map(String::as_str)).map(str::to_owned);
     let why = Refusal::new("unknown-shape").found(found);
-    why.near("nearest", near)
-        .with("allowed", Value::Any(allowed))
+    why.near("nearest", near).with("allowed", Value::Any(allowed))
 }
 
 /// A line with this key, for keys whose values are more than one text or number.

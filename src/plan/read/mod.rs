@@ -74,8 +74,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     let mut at = 0;
     problems.retain(|problem| {
         at += 1;
-        let beside =
-            |line: &Range<usize>| problem.span.start <= line.end && line.start <= problem.span.end;
+        let beside = |line: &Range<usize>| problem.span.start <= line.end && line.start <= problem.span.end;
         let follows = !damaged.is_empty() && MAY_FOLLOW.contains(&problem.why.key);
         at <= damaged.len() || !(follows || damaged.iter().any(beside))
     });
@@ -120,10 +119,7 @@ fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
     if found > most {
         let why = Refusal::new("too-many").with("found", found.to_string());
         let why = why.with("most", most.to_string());
-        sink.put(
-            0..0,
-            why.with("what", Value::Word(format!("plan-too-many.{what}"))),
-        );
+        sink.put(0..0, why.with("what", Value::Word(format!("plan-too-many.{what}"))));
     }
 }
 
@@ -152,16 +148,11 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
         ("watts", "running"),
     ];
     let squeeze = |text: &str| -> String {
-        let kept = text
-            .chars()
-            .filter(|c| !matches!(c, '-' | '_' | '.') && !c.is_whitespace());
+        let kept = text.chars().filter(|c| !matches!(c, '-' | '_' | '.') && !c.is_whitespace());
         kept.take(60).flat_map(char::to_lowercase).collect()
     };
     let wanted = squeeze(text);
-    let meant = MEANT
-        .iter()
-        .find(|(written, _)| *written == wanted)
-        .map(|(_, meant)| *meant);
+    let meant = MEANT.iter().find(|(written, _)| *written == wanted).map(|(_, meant)| *meant);
     // Another number is another thing, however alike the rest: 230 V is no slip for 120 V.
     let digits = |text: &str| -> String { text.chars().filter(char::is_ascii_digit).collect() };
     let number = digits(text);
@@ -190,10 +181,7 @@ mod tests {
 
     use super::*;
     use crate::plan::row::Part;
-    use crate::plan::{
-        Answer, Cord, DistributionBox, Draw, Generator, Load, Noise, Outlet, Parallel, Runtime,
-        Site,
-    };
+    use crate::plan::{Answer, Cord, DistributionBox, Draw, Generator, Load, Noise, Outlet, Parallel, Runtime, Site};
     use crate::quantity::{Current, Power};
 
     const SMALLEST: &str = r#"
@@ -209,51 +197,25 @@ shape = "5-20R"
     #[test]
     fn the_smallest_plan_reads() {
         let plan = read(SMALLEST).unwrap();
-        assert_eq!(
-            plan.generator.rated,
-            Answer::Known(Power::from_milliwatts(2_000_000))
-        );
+        assert_eq!(plan.generator.rated, Answer::Known(Power::from_milliwatts(2_000_000)));
         assert_eq!(plan.generator.outlets[0].breaker, Answer::Missing);
         assert_eq!(plan.generator.outlets[0].plugs(), (1, 2));
     }
 
     #[test]
     fn a_number_with_two_readings_is_refused() {
-        let load = |draw: &str| {
-            read(&format!(
-                "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"heater\"\n{draw}\n"
-            ))
-        };
-        for draw in [
-            r#"running = "1.500 W""#,
-            r#"running = "1,500 W""#,
-            r#"running = "2.800""#,
-        ] {
+        let load = |draw: &str| read(&format!("{SMALLEST}[[load]]\nid = \"l\"\nkind = \"heater\"\n{draw}\n"));
+        for draw in [r#"running = "1.500 W""#, r#"running = "1,500 W""#, r#"running = "2.800""#] {
             let problems = load(draw).expect_err(draw);
             let keys: Vec<_> = problems.0.iter().map(|p| p.why.key).collect();
             assert_eq!(keys, ["two-readings"], "{draw}");
         }
         for (draw, running) in [
-            (
-                r#"running = "1.5 W""#,
-                Draw::Power(Power::from_milliwatts(1500)),
-            ),
-            (
-                r#"running = "1500 W""#,
-                Draw::Power(Power::from_milliwatts(1_500_000)),
-            ),
-            (
-                r#"running = "1.234 kW""#,
-                Draw::Power(Power::from_milliwatts(1_234_000)),
-            ),
-            (
-                r#"current = "12.350 A""#,
-                Draw::Current(Current::from_milliamps(12_350)),
-            ),
-            (
-                r#"current = "0.500 A""#,
-                Draw::Current(Current::from_milliamps(500)),
-            ),
+            (r#"running = "1.5 W""#, Draw::Power(Power::from_milliwatts(1500))),
+            (r#"running = "1500 W""#, Draw::Power(Power::from_milliwatts(1_500_000))),
+            (r#"running = "1.234 kW""#, Draw::Power(Power::from_milliwatts(1_234_000))),
+            (r#"current = "12.350 A""#, Draw::Current(Current::from_milliamps(12_350))),
+            (r#"current = "0.500 A""#, Draw::Current(Current::from_milliamps(500))),
         ] {
             let plan = load(draw).expect(draw);
             assert_eq!(plan.loads[0].running, Answer::Known(running), "{draw}");
@@ -319,9 +281,7 @@ shape = "5-20R"
     #[test]
     fn a_name_that_turns_the_writing_round_is_refused() {
         for sign in ['\u{202e}', '\u{2066}', '\u{200f}', '\u{61c}', '\u{2028}'] {
-            let text = format!(
-                "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"lamp\"\nname = \"gnal{sign}pm\"\n"
-            );
+            let text = format!("{SMALLEST}[[load]]\nid = \"l\"\nkind = \"lamp\"\nname = \"gnal{sign}pm\"\n");
             let problems = read(&text).expect_err("refused");
             assert_eq!(problems.0[0].why.key, "bad-text", "{sign:?}");
             let words = crate::words::Words::english();
@@ -418,9 +378,6 @@ shape = "5-20R"
         assert_eq!(nearest("trips-at", keys.into_iter()), Some("trips_at"));
         assert_eq!(nearest("zebra", keys.into_iter()), None);
         assert_eq!(nearest("230 V", ["120 V"].into_iter()), None);
-        assert_eq!(
-            nearest("petrol", ["gasoline"].into_iter()),
-            Some("gasoline")
-        );
+        assert_eq!(nearest("petrol", ["gasoline"].into_iter()), Some("gasoline"));
     }
 }

@@ -8,16 +8,7 @@ use crate::plan::row::Part;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Site};
 use crate::quantity::{Amount, Quantity};
 
-pub(super) const ROOT: &[&str] = &[
-    "format",
-    "region",
-    "language",
-    "site",
-    "generator",
-    "cord",
-    "box",
-    "load",
-];
+pub(super) const ROOT: &[&str] = &["format", "region", "language", "site", "generator", "cord", "box", "load"];
 
 /// The whole plan. Of what could not be read it holds something else, and that was reported: it is
 /// one only where nothing was.
@@ -34,10 +25,7 @@ pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
     let cords = root.tables("cord", &Cord::keys());
     let cords = cords.iter().map(|fields| cord(fields, names)).collect();
     let boxes = root.tables("box", &with_outlets(DistributionBox::keys()));
-    let boxes = boxes
-        .iter()
-        .map(|fields| distribution_box(fields, names))
-        .collect();
+    let boxes = boxes.iter().map(|fields| distribution_box(fields, names)).collect();
     let loads = root.tables("load", &Load::keys());
     let loads = loads.iter().map(|fields| load(fields, names)).collect();
     Plan {
@@ -59,13 +47,7 @@ fn with_outlets(mut keys: Vec<&'static str>) -> Vec<&'static str> {
 fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     let mut set = Generator::read(fields);
     at_least(fields, ("peak", set.peak), ("rated", set.rated));
-    let place = refer(
-        fields,
-        "bonding_plug_in",
-        None,
-        set.bonding_plug_in.as_ref(),
-        names,
-    );
+    let place = refer(fields, "bonding_plug_in", None, set.bonding_plug_in.as_ref(), names);
     // Who names the place of one says that it is in, and cannot say that it is not.
     if let Some(place) = place {
         match set.bonding_plug {
@@ -80,13 +62,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     // Only the wiring of boxes is asked for.
     let mut keys = Outlet::keys();
     keys.retain(|key| *key != "wire");
-    set.outlets = outlets(
-        fields,
-        &keys,
-        &Owner::Generator,
-        Some("no-outlets-generator"),
-        names,
-    );
+    set.outlets = outlets(fields, &keys, &Owner::Generator, Some("no-outlets-generator"), names);
     set
 }
 
@@ -136,11 +112,7 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Cord {
 
 fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> DistributionBox {
     let mut part = DistributionBox::read(fields);
-    let owner = if part.is_camper() {
-        Owner::Camper
-    } else {
-        Owner::Box
-    };
+    let owner = if part.is_camper() { Owner::Camper } else { Owner::Box };
     let id = define(fields, &part.id, owner, names);
     refer(fields, "from", id.clone(), part.from.as_ref(), names);
     let owner = id.map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });

@@ -50,11 +50,7 @@ impl Refusal {
     /// A reason without values.
     #[must_use]
     pub const fn new(key: &'static str) -> Self {
-        Self {
-            key,
-            values: Vec::new(),
-            near: false,
-        }
+        Self { key, values: Vec::new(), near: false }
     }
 
     /// The reason with one value more.

@@ -91,10 +91,7 @@ const MOST_DUPLICATES: usize = 100;
 
 impl Names {
     pub(super) fn new(text: &str) -> Self {
-        Self {
-            text: text.to_owned(),
-            ..Self::default()
-        }
+        Self { text: text.to_owned(), ..Self::default() }
     }
 
     pub(super) fn define(&mut self, sink: &Sink, id: Id, span: Range<usize>, owner: Owner) {
@@ -112,28 +109,14 @@ impl Names {
             return;
         }
         if id.as_str() == Id::SET {
-            sink.put(
-                span.clone(),
-                Refusal::new("sets-id").with("id", id.to_string()),
-            );
+            sink.put(span.clone(), Refusal::new("sets-id").with("id", id.to_string()));
         }
         self.order.push(id.clone());
         self.defined.insert(id, (span, owner));
     }
 
-    pub(super) fn plug_in(
-        &mut self,
-        key: &'static str,
-        part: Option<Id>,
-        to: Id,
-        span: Range<usize>,
-    ) {
-        self.references.push(Reference {
-            key,
-            part,
-            to,
-            span,
-        });
+    pub(super) fn plug_in(&mut self, key: &'static str, part: Option<Id>, to: Id, span: Range<usize>) {
+        self.references.push(Reference { key, part, to, span });
     }
 
     /// A reference that cannot be the name of anything.
@@ -141,19 +124,8 @@ impl Names {
         self.strays.push((key, text.to_owned(), span));
     }
 
-    pub(super) fn share(
-        &mut self,
-        outlet: Id,
-        to: Id,
-        breaker: Option<Current>,
-        span: Range<usize>,
-    ) {
-        self.shares.push(Share {
-            outlet,
-            to,
-            breaker,
-            span,
-        });
+    pub(super) fn share(&mut self, outlet: Id, to: Id, breaker: Option<Current>, span: Range<usize>) {
+        self.shares.push(Share { outlet, to, breaker, span });
     }
 
     pub(super) fn breaker(&mut self, id: Id, breaker: Current) {
@@ -179,13 +151,11 @@ impl Names {
 
     /// Every receptacle there is, as `from` and `on` name it, in the order of the file.
     fn receptacles(&self) -> impl Iterator<Item = Id> {
-        self.order
-            .iter()
-            .flat_map(|id| match self.defined.get(id).map(|(_, owner)| owner) {
-                Some(Owner::Outlet { .. }) => vec![id.clone()],
-                Some(Owner::Cord { ends }) => ends_of(id, *ends),
-                _ => Vec::new(),
-            })
+        self.order.iter().flat_map(|id| match self.defined.get(id).map(|(_, owner)| owner) {
+            Some(Owner::Outlet { .. }) => vec![id.clone()],
+            Some(Owner::Cord { ends }) => ends_of(id, *ends),
+            _ => Vec::new(),
+        })
     }
 
     /// The one form of a reference: a cord with one end has no end numbers.
@@ -235,22 +205,16 @@ impl Names {
     /// Whether it is a cord whose ends could not be read, so that nobody can tell what it has.
     fn ends_unknown(&self, reference: &Id) -> bool {
         let base = split_end(reference).map_or_else(|| reference.clone(), |(base, _)| base);
-        matches!(
-            self.defined.get(&base),
-            Some((_, Owner::Cord { ends: None }))
-        )
+        matches!(self.defined.get(&base), Some((_, Owner::Cord { ends: None })))
     }
 
     /// The receptacles of a part, by the id of the part.
     fn receptacles_of(&self, part: &Id) -> Vec<String> {
         let ids: Vec<Id> = match self.defined.get(part).map(|(_, owner)| owner) {
             Some(Owner::Cord { ends }) => ends_of(part, *ends),
-            Some(Owner::Box | Owner::Camper) => self
-                .order
-                .iter()
-                .filter(|id| self.part_of(id).as_ref() == Some(part))
-                .cloned()
-                .collect(),
+            Some(Owner::Box | Owner::Camper) => {
+                self.order.iter().filter(|id| self.part_of(id).as_ref() == Some(part)).cloned().collect()
+            }
             Some(Owner::Outlet { .. }) => vec![part.clone()],
             _ => Vec::new(),
         };
@@ -323,9 +287,7 @@ impl Names {
                 let ids = fellows.iter().map(ToString::to_string);
                 let any = (!fellows.is_empty()).then(|| Value::any(ids));
                 Refusal::new("bad-share").near("allowed", any)
-            } else if share.breaker.is_some()
-                && share.breaker != self.breakers.get(&share.to).copied()
-            {
+            } else if share.breaker.is_some() && share.breaker != self.breakers.get(&share.to).copied() {
                 Refusal::new("share-differs").with("with", to.clone())
             } else {
                 continue;
@@ -349,11 +311,7 @@ impl Names {
 
 /// What is said of a name that nothing has.
 fn unknown(key: &str) -> &'static str {
-    if key == "shares" {
-        "unknown-share"
-    } else {
-        "unknown-reference"
-    }
+    if key == "shares" { "unknown-share" } else { "unknown-reference" }
 }
 
 fn ends_of(cord: &Id, ends: Option<usize>) -> Vec<Id> {

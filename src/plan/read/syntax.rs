@@ -44,9 +44,7 @@ fn inside(text: &str, span: Range<usize>) -> Range<usize> {
 
 fn line_of(text: &str, span: &Range<usize>) -> Range<usize> {
     let start = text[..span.start].rfind('\n').map_or(0, |at| at + 1);
-    let end = text[span.end..]
-        .find('\n')
-        .map_or(text.len(), |at| span.end + at);
+    let end = text[span.end..].find('\n').map_or(text.len(), |at| span.end + at);
     start..end
 }
 
@@ -112,10 +110,7 @@ const KINDS: &[(&str, &str)] = &[
 ];
 
 fn kind(message: &str) -> &'static str {
-    KINDS
-        .iter()
-        .find(|(start, _)| message.starts_with(start))
-        .map_or("syntax", |(_, kind)| *kind)
+    KINDS.iter().find(|(start, _)| message.starts_with(start)).map_or("syntax", |(_, kind)| *kind)
 }
 
 #[cfg(test)]
@@ -130,10 +125,7 @@ mod tests {
     /// gives a message that has none.
     #[test]
     fn the_parser_still_says_it_in_these_words() {
-        let deep = [
-            format!("a = {}", "[".repeat(200)),
-            format!("{}a = 1", "a.".repeat(300)),
-        ];
+        let deep = [format!("a = {}", "[".repeat(200)), format!("{}a = 1", "a.".repeat(300))];
         #[rustfmt::skip]
         let wrong = [
             "a = 1\na = 2", "a = 1\na.b = 2",

@@ -93,15 +93,7 @@ struct Choice {
 }
 
 /// What stands on side 2.
-pub(super) const SIDE_TWO: &[&str] = &[
-    "call",
-    "blanks",
-    "setup",
-    "test",
-    "stop",
-    "meters",
-    "emergencies",
-];
+pub(super) const SIDE_TWO: &[&str] = &["call", "blanks", "setup", "test", "stop", "meters", "emergencies"];
 
 const KEYS: &[&str] = &[
     "card-one",
@@ -152,15 +144,9 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         off: context.words.off(context.report),
         warned: warned(context),
         meters: volts::readings(context),
-        turns: sharing
-            .turns
-            .iter()
-            .map(|turn| context.words.set_names(context.report, turn).join(", "))
-            .collect(),
+        turns: sharing.turns.iter().map(|turn| context.words.set_names(context.report, turn).join(", ")).collect(),
         call: say("card-call"),
-        blanks: ["card-site", "card-ranger", "card-hospital"]
-            .map(say)
-            .into(),
+        blanks: ["card-site", "card-ranger", "card-hospital"].map(say).into(),
         setup: setup(context),
         test: proofs::card(context),
         stop: stop(context),
@@ -186,16 +172,13 @@ fn stop(context: &Context<'_>) -> Vec<String> {
 
 fn warned(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
-    let starts = report.findings.iter().filter(|it| {
-        it.code == "VOLT001" && it.signal == Signal::Warning && it.fix.key.starts_with("start")
-    });
+    let starts = report
+        .findings
+        .iter()
+        .filter(|it| it.code == "VOLT001" && it.signal == Signal::Warning && it.fix.key.starts_with("start"));
     let told = starts.map(|finding| {
         let title = context.words.finding(finding, &report.figures.loads).title;
-        let named = [
-            ("title", title.into()),
-            ("code", finding.code.into()),
-            ("signal", finding.signal.name().into()),
-        ];
+        let named = [("title", title.into()), ("code", finding.code.into()), ("signal", finding.signal.name().into())];
         context.words.with("may-but", named)
     });
     told.collect()
@@ -209,14 +192,8 @@ fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {
 fn looks(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
     let all = report.figures.looks.iter();
-    let most = if report.count(Signal::Danger) > 0 {
-        usize::MAX
-    } else {
-        1
-    };
-    all.take(most)
-        .map(|look| context.words.look_line(report, look))
-        .collect()
+    let most = if report.count(Signal::Danger) > 0 { usize::MAX } else { 1 };
+    all.take(most).map(|look| context.words.look_line(report, look)).collect()
 }
 
 /// Conflicts that the card shows at most: what must not run together belongs on it, and not elsewhere.
@@ -241,15 +218,7 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         _ => "unplaced",
     };
     let sharing = &context.report.figures.sharing;
-    let said = [
-        "felt-hot",
-        "unplaced",
-        "too-large",
-        "refused",
-        "none-free",
-        "misplaced",
-    ]
-    .map(|key| {
+    let said = ["felt-hot", "unplaced", "too-large", "refused", "none-free", "misplaced"].map(|key| {
         let unplaced = sharing.unplaced.iter().filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
         if key == "too-large" {
@@ -310,11 +279,7 @@ fn together(context: &Context<'_>) -> Together {
     };
     let all = context.words.all_together(context.report).or(one);
     if all.is_some() {
-        return Together {
-            all,
-            more,
-            ..Together::default()
-        };
+        return Together { all, more, ..Together::default() };
     }
     let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
     for placed in &sharing.placed {
@@ -322,10 +287,7 @@ fn together(context: &Context<'_>) -> Together {
         // Those at another receptacle are not just as good, and get a row of their own.
         if let Some(at) = told_apart(context.report, &placed.load) {
             let words = context.words;
-            name = words.with(
-                "load-at",
-                [("loads", name.into()), ("at", at.as_str().into())],
-            );
+            name = words.with("load-at", [("loads", name.into()), ("at", at.as_str().into())]);
         }
         match groups.iter_mut().find(|(known, _)| *known == name) {
             Some((_, ids)) => ids.push(&placed.load),
@@ -346,19 +308,12 @@ fn together(context: &Context<'_>) -> Together {
     // Only what this table has is explained.
     let mut cells = sets.iter().flat_map(|set| &set.has);
     let counted = cells.any(|cell| cell.parse::<usize>().is_ok());
-    let how = [
-        Some("together-pick"),
-        Some("together-how"),
-        counted.then_some("together-number"),
-    ];
+    let how = [Some("together-pick"), Some("together-how"), counted.then_some("together-number")];
     let how = how.into_iter().flatten().map(|key| context.say(key, &[]));
     Together {
         all: None,
         how: how.collect::<Vec<String>>().join(" "),
-        names: groups
-            .into_iter()
-            .map(|(name, ids)| context.counted(name, ids.len()))
-            .collect(),
+        names: groups.into_iter().map(|(name, ids)| context.counted(name, ids.len())).collect(),
         more,
         sets,
     }
@@ -419,31 +374,20 @@ impl Tree<'_> {
 
     fn row(&self, kind: &'static str, id: &Id, rails: &[bool]) -> Row {
         let report = self.context.report;
-        let refused = report
-            .refused(id)
-            .map(|_| self.context.say("do-not-use", &[]));
+        let refused = report.refused(id).map(|_| self.context.say("do-not-use", &[]));
         let only = self.context.only(id);
         let (stop, only) = match refused {
             Some(_) => (refused, None),
             None if report.guarded(id).is_some() => (only, None),
             None => (None, only),
         };
-        Row {
-            kind,
-            id: id.to_string(),
-            rails: rails.to_vec(),
-            stopped: stop.is_some(),
-            stop,
-            only,
-            ..Row::default()
-        }
+        Row { kind, id: id.to_string(), rails: rails.to_vec(), stopped: stop.is_some(), stop, only, ..Row::default() }
     }
 
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
         let report = context.report;
-        let draws =
-            |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
+        let draws = |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
         if let Some(limit) = limit.filter(draws) {
             row.unwatched = self.unwatched(limit);
             if limit.legs.len() == 1 {
@@ -464,13 +408,7 @@ impl Tree<'_> {
                 ShockState::None => report
                     .verdict(&limit.id)
                     .filter(|verdict| !verdict.loads.is_empty())
-                    .map(|_| {
-                        if gfci_unknown(context, limit) {
-                            "tiny-gfci-unknown"
-                        } else {
-                            "tiny-no-gfci"
-                        }
-                    }),
+                    .map(|_| if gfci_unknown(context, limit) { "tiny-gfci-unknown" } else { "tiny-no-gfci" }),
             };
             row.facts.extend(gfci.map(|key| context.say(key, &[])));
         }
@@ -491,36 +429,22 @@ impl Tree<'_> {
         // What alone may be plugged in is named in the row.
         let verdict = self.context.report.verdict(id);
         let named = verdict.is_some_and(|it| it.admits == Admits::Named);
-        if named {
-            Vec::new()
-        } else {
-            self.context.plugged_in(id)
-        }
+        if named { Vec::new() } else { self.context.plugged_in(id) }
     }
 
     fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {
-        let kind = if owner.is_some() {
-            "receptacle"
-        } else {
-            "outlet"
-        };
+        let kind = if owner.is_some() { "receptacle" } else { "outlet" };
         let mut row = self.row(kind, &outlet.id, rails);
         row.face = Some(outlet.shape.to_string());
         let shape = outlet.shape.to_string();
         let amps = |amps: Current| self.context.capacity(amps);
         row.facts = self.small(match (outlet.breaker, outlet.trips_at) {
-            (Answer::Known(marked), Some(seen)) if seen < marked => self.context.say(
-                "outlet-facts-early",
-                &[
-                    ("shape", &shape),
-                    ("breaker", &amps(marked)),
-                    ("seen", &amps(seen)),
-                ],
-            ),
-            (Answer::Known(marked), _) => self.context.say(
-                "outlet-facts",
-                &[("shape", &shape), ("breaker", &amps(marked))],
-            ),
+            (Answer::Known(marked), Some(seen)) if seen < marked => self
+                .context
+                .say("outlet-facts-early", &[("shape", &shape), ("breaker", &amps(marked)), ("seen", &amps(seen))]),
+            (Answer::Known(marked), _) => {
+                self.context.say("outlet-facts", &[("shape", &shape), ("breaker", &amps(marked))])
+            }
             _ => shape,
         });
         row.loads = self.loads(&outlet.id);
@@ -531,16 +455,8 @@ impl Tree<'_> {
     /// Everything plugged into a receptacle.
     fn fed(&self, at: &Id, rails: &[bool], rows: &mut Vec<Row>) {
         let plan = self.context.plan;
-        let cords = plan
-            .cords
-            .iter()
-            .filter(|cord| cord.from.as_ref() == Some(at))
-            .map(Fed::Cord);
-        let boxes = plan
-            .boxes
-            .iter()
-            .filter(|part| part.from.as_ref() == Some(at))
-            .map(Fed::Box);
+        let cords = plan.cords.iter().filter(|cord| cord.from.as_ref() == Some(at)).map(Fed::Cord);
+        let boxes = plan.boxes.iter().filter(|part| part.from.as_ref() == Some(at)).map(Fed::Box);
         // What hangs on nothing is told of by itself.
         let fed = cords.chain(boxes).filter(|part| {
             let id = match part {
@@ -563,9 +479,7 @@ impl Tree<'_> {
 
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, rails);
-        row.facts = self.small(cord_facts(&self.context, cord, |wire| {
-            self.context.words.wire(*wire)
-        }));
+        row.facts = self.small(cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire)));
         if let [end] = cord.ends.as_slice() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
@@ -593,8 +507,7 @@ impl Tree<'_> {
         let mut row = self.row("box", &part.id, rails);
         row.facts = self.small(box_headline(&self.context, part));
         if part.is_camper() {
-            row.facts
-                .splice(0..0, self.small(self.context.say("camper", &[])));
+            row.facts.splice(0..0, self.small(self.context.say("camper", &[])));
             row.loads = self.loads(&part.id);
         }
         rows.push(self.all_together(row, &part.id));
@@ -612,12 +525,7 @@ impl Tree<'_> {
         let usable = context.report.usable(id);
         if let Some(limit) = context.feed(id).filter(|_| usable) {
             row.unwatched = self.unwatched(&limit);
-            self.amps(
-                &mut row,
-                limit.continuous_amps,
-                limit.short_amps,
-                limit.legs,
-            );
+            self.amps(&mut row, limit.continuous_amps, limit.short_amps, limit.legs);
         }
         row
     }
@@ -633,8 +541,7 @@ fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
         let [stop, unwatched, known] = above.last().cloned().unwrap_or_default();
         row.stop.take_if(|it| stop.as_ref() == Some(it));
         let end = row.kind == "receptacle";
-        row.unwatched
-            .take_if(|it| end && unwatched.as_ref() == Some(it));
+        row.unwatched.take_if(|it| end && unwatched.as_ref() == Some(it));
         let most = most.filter(|it| large && (row.stop.is_some() || known.as_ref() != Some(it)));
         let most = most.map(|amps| context.say("guarded-most", &[("amps", &amps)]));
         row.facts.extend(most);
@@ -666,11 +573,7 @@ fn without_silent_ends(rows: &mut Vec<Row>) {
 /// starts and comes on one at a time: advice of a power authority, from a secondary copy.
 fn setup(context: &Context<'_>) -> Vec<String> {
     let site = &context.plan.site;
-    let alarm = if site.co_alarm == Answer::Known(true) {
-        "setup-alarm-test"
-    } else {
-        "setup-alarm"
-    };
+    let alarm = if site.co_alarm == Answer::Known(true) { "setup-alarm-test" } else { "setup-alarm" };
     // In the order of the cautions: exhaust, then what warns of it.
     let place = context.say("setup-place", &[("ample", &context.ample())]);
     let alarm = site.sleeps().then(|| context.say(alarm, &[]));
@@ -690,15 +593,10 @@ fn setup(context: &Context<'_>) -> Vec<String> {
 fn setup_plug(context: &Context<'_>) -> String {
     let report = context.report;
     let ids = || report.figures.verdicts.iter().map(|it| &it.id);
-    let guarded = |ahead: bool| {
-        ids().any(|id| report.guarded(id).is_some() && report.guarded_ahead(id) == ahead)
-    };
+    let guarded = |ahead: bool| ids().any(|id| report.guarded(id).is_some() && report.guarded_ahead(id) == ahead);
     let parts = [
         ("setup-plug", true),
-        (
-            "setup-plug-skip",
-            ids().any(|id| report.refused(id).is_some()),
-        ),
+        ("setup-plug-skip", ids().any(|id| report.refused(id).is_some())),
         ("setup-plug-guarded", guarded(false)),
         ("setup-plug-ahead", guarded(true)),
     ];

@@ -48,23 +48,11 @@ struct Caution {
     look: String,
 }
 
-const KEYS: &[&str] = &[
-    "cautions-stop",
-    "cautions-always",
-    "next-title",
-    "look",
-    "emergency-title",
-    "defer",
-    "none-found",
-];
+const KEYS: &[&str] =
+    &["cautions-stop", "cautions-always", "next-title", "look", "emergency-title", "defer", "none-found"];
 
 /// Where one stands, and the messages `always-NUMBER` of what is done there at every set-up.
-const PLACES: [(&str, &[usize]); 4] = [
-    ("generator", &[1, 5]),
-    ("people", &[2]),
-    ("gear", &[3, 4]),
-    ("fuel", &[6]),
-];
+const PLACES: [(&str, &[usize]); 4] = [("generator", &[1, 5]), ("people", &[2]), ("gear", &[3, 4]), ("fuel", &[6])];
 
 /// Where one stands to do something about it.
 fn place(code: &str, area: &str) -> &'static str {
@@ -82,10 +70,8 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
     let mut dangers = Vec::new();
     let mut others: Vec<(&'static str, Caution)> = Vec::new();
     for trouble in &figures.troubles {
-        let (Some(lead), Some(text)) = (
-            report.findings_of(trouble).next(),
-            context.words.trouble(report, trouble),
-        ) else {
+        let (Some(lead), Some(text)) = (report.findings_of(trouble).next(), context.words.trouble(report, trouble))
+        else {
             continue;
         };
         let danger = lead.signal == Signal::Danger;
@@ -119,10 +105,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             [
                 ("danger", count(Signal::Danger).into()),
                 ("warning", count(Signal::Warning).into()),
-                (
-                    "rest",
-                    (count(Signal::Caution) + count(Signal::Notice)).into(),
-                ),
+                ("rest", (count(Signal::Caution) + count(Signal::Notice)).into()),
             ],
         ),
         next: if dangers.is_empty() || figures.next.iter().any(looks) {
@@ -137,10 +120,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             .map(|(name, numbers)| Group {
                 title: context.say(&format!("cautions-{name}"), &[]),
                 always: numbers.iter().map(always).collect(),
-                findings: others
-                    .extract_if(.., |(place, _)| place == name)
-                    .map(|(_, caution)| caution)
-                    .collect(),
+                findings: others.extract_if(.., |(place, _)| place == name).map(|(_, caution)| caution).collect(),
             })
             .collect(),
         look: looked.then(|| context.say("look-then", &[])),
@@ -162,13 +142,7 @@ fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
     }
     let count = lines.len();
     let lines: Vec<&str> = lines.iter().map(String::as_str).collect();
-    context.words.with(
-        "print-look-see",
-        [
-            ("lines", context.words.list(&lines).into()),
-            ("count", count.into()),
-        ],
-    )
+    context.words.with("print-look-see", [("lines", context.words.list(&lines).into()), ("count", count.into())])
 }
 
 /// The published warning sign for what a rule's area is about: what the current, the heat or the

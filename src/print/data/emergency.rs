@@ -28,10 +28,7 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
                 }
                 None => {}
             }
-            Emergency {
-                title: say(emergency.name),
-                steps,
-            }
+            Emergency { title: say(emergency.name), steps }
         })
         .collect()
 }

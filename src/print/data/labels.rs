@@ -177,14 +177,10 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
     let stock = context.options.labels_on()?;
     let start_at = context.options.start_at.max(1);
     if start_at > stock.count() {
-        return Err(PrintError::BadStart {
-            start_at,
-            count: stock.count(),
-        });
+        return Err(PrintError::BadStart { start_at, count: stock.count() });
     }
-    let (refused, rest): (Vec<_>, Vec<_>) = labels(context)
-        .into_iter()
-        .partition(|label| matches!(label, Label::Refuse(_)));
+    let (refused, rest): (Vec<_>, Vec<_>) =
+        labels(context).into_iter().partition(|label| matches!(label, Label::Refuse(_)));
     let copies = context.options.copies.max(1);
     let offset = context.options.offset;
     Ok(Labels {
@@ -193,11 +189,7 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
         skip: start_at - 1,
         offset_across: millimetres(offset.across),
         offset_down: millimetres(offset.down),
-        items: refused
-            .into_iter()
-            .chain(rest)
-            .flat_map(|label| std::iter::repeat_n(label, copies))
-            .collect(),
+        items: refused.into_iter().chain(rest).flat_map(|label| std::iter::repeat_n(label, copies)).collect(),
     })
 }
 
@@ -213,11 +205,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     for cord in &plan.cords {
         let own = refusal(context, &cord.id, None);
         // A cord's only end is labelled by the cord's own flag.
-        let many = if cord.ends.len() > 1 {
-            cord.ends.len()
-        } else {
-            0
-        };
+        let many = if cord.ends.len() > 1 { cord.ends.len() } else { 0 };
         let ends = (0..many).map(|index| cord.end_id(index));
         let ends = ends.filter_map(|end| socket(context, &end, Some(&cord.id), None));
         let whole = || Label::Cord(self::cord(context, cord));
@@ -226,8 +214,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     for part in &plan.boxes {
         let own = refusal(context, &part.id, None);
         let outlets = part.outlets.iter();
-        let outlets =
-            outlets.filter_map(|outlet| socket(context, &outlet.id, Some(&part.id), Some(outlet)));
+        let outlets = outlets.filter_map(|outlet| socket(context, &outlet.id, Some(&part.id), Some(outlet)));
         let whole = || Label::Box(self::part(context, part));
         labels.extend(with_ends(context, own, whole, outlets.collect()));
     }
@@ -263,17 +250,9 @@ fn with_ends(
 /// part that is not to be used, and each by itself is as its own label says.
 fn apart(context: &Context<'_>) -> Option<Label> {
     let report = context.report;
-    let keeps_apart = |it: &&Finding| {
-        matches!(
-            (it.code, it.fix.key),
-            ("POWER008", "apart" | "look") | ("SHOCK004", "sets")
-        )
-    };
-    let told = report
-        .findings
-        .iter()
-        .filter(keeps_apart)
-        .min_by_key(|it| it.signal)?;
+    let keeps_apart =
+        |it: &&Finding| matches!((it.code, it.fix.key), ("POWER008", "apart" | "look") | ("SHOCK004", "sets"));
+    let told = report.findings.iter().filter(keeps_apart).min_by_key(|it| it.signal)?;
     let id = &context.plan.generator.name;
     let stop = ["apart", "apart-brief"].map(|key| context.say(key, &[]));
     Some(forbidden(context, told, id, stop))
@@ -296,9 +275,7 @@ fn hot_loads(context: &Context<'_>) -> Vec<Label> {
 fn forbidden(context: &Context<'_>, told: &Finding, name: &str, stop: [String; 2]) -> Label {
     let mut finding = told.clone();
     finding.signal = context.report.signal_of(told);
-    let text = context
-        .words
-        .finding(&finding, &context.report.figures.loads);
+    let text = context.words.finding(&finding, &context.report.figures.loads);
     let [stop, stop_brief] = stop;
     Label::Refuse(Refusal {
         id: name.to_owned(),
@@ -338,16 +315,10 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     if !forbidden && finding.fix.key == "protect" {
         finding.fix.key = "free";
     }
-    let text = context
-        .words
-        .finding(&finding, &context.report.figures.loads);
+    let text = context.words.finding(&finding, &context.report.figures.loads);
     // Beside what it says of one cord alone, nobody is to pull the bonding plug out.
     let plug = !forbidden && context.report.verdict(id)?.bonding_plug;
-    let title = if plug {
-        context.say("bonding-plug-stays", &[("title", &text.title)])
-    } else {
-        text.title
-    };
+    let title = if plug { context.say("bonding-plug-stays", &[("title", &text.title)]) } else { text.title };
     let fix = if !forbidden && context.guarded_key(id) == "guarded-cord" {
         context.say("guarded-cord-do", &[])
     } else {
@@ -356,11 +327,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
         ends: None,
-        alt: if forbidden {
-            context.say("refused-alt", &[("id", id.as_str())])
-        } else {
-            stop(context, id)?
-        },
+        alt: if forbidden { context.say("refused-alt", &[("id", id.as_str())]) } else { stop(context, id)? },
         shape,
         level: finding.signal.name(),
         signal: text.signal,
@@ -391,12 +358,7 @@ fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
 }
 
 /// The label of a receptacle; none if nothing feeds it.
-fn socket(
-    context: &Context<'_>,
-    id: &Id,
-    owner: Option<&Id>,
-    outlet: Option<&Outlet>,
-) -> Option<Label> {
+fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Outlet>) -> Option<Label> {
     let limit = context.limit(id)?;
     if let Some(label) = refusal(context, id, Some(limit.shape.to_string())) {
         return Some(label);
@@ -449,11 +411,7 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
         limit.continuous_amps,
         Some(limit.continuous_watts),
         limit.legs,
-        if limit.short_amps > limit.continuous_amps {
-            "for-hours"
-        } else {
-            "for-any"
-        },
+        if limit.short_amps > limit.continuous_amps { "for-hours" } else { "for-any" },
     )
 }
 
@@ -496,8 +454,7 @@ pub(super) fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
 fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
     let figures = &context.report.figures;
     let mut assumed = figures.assumed.iter();
-    !assumed
-        .any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
+    !assumed.any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
 }
 
 /// Whether nobody knows if anything on the way to a receptacle has a GFCI.
@@ -531,13 +488,7 @@ fn joined(context: &Context<'_>, limit: &Limit, [of_box, of_plug]: [&str; 2]) ->
 }
 
 /// Of what both legs feed, the amps of each are told, so that nobody takes one figure for a sum.
-fn flow(
-    context: &Context<'_>,
-    first: impl Into<Amount>,
-    watts: Option<Power>,
-    legs: &[Leg],
-    how_long: &str,
-) -> Flow {
+fn flow(context: &Context<'_>, first: impl Into<Amount>, watts: Option<Power>, legs: &[Leg], how_long: &str) -> Flow {
     let amps = context.capacity(first);
     let how_long = context.say(how_long, &[]);
     Flow {
@@ -578,12 +529,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
 
 /// Several sockets behind one breaker, ends of one cord and receptacles of one box are a trap for
 /// beginners: each looks as if it had the whole.
-fn shared(
-    context: &Context<'_>,
-    limit: &Limit,
-    owner: Option<&Id>,
-    outlet: Option<&Outlet>,
-) -> Vec<Share> {
+fn shared(context: &Context<'_>, limit: &Limit, owner: Option<&Id>, outlet: Option<&Outlet>) -> Vec<Share> {
     let brief = |amps: &str, at: &str| context.say("short-shared", &[("amps", amps), ("at", at)]);
     let mut shares = Vec::new();
     if let Some(outlet) = outlet {
@@ -593,10 +539,7 @@ fn shared(
         if fewest < sockets {
             sentences.push(context.say("shared-plugs", &[]));
         } else if sockets > 1 {
-            sentences.push(context.words.with(
-                "print-shared-sockets",
-                [("count", usize::from(sockets).into())],
-            ));
+            sentences.push(context.words.with("print-shared-sockets", [("count", usize::from(sockets).into())]));
         }
         let siblings = context.plan.outlets();
         let breaker = |other: &Outlet| other.shares.clone().unwrap_or_else(|| other.id.clone());
@@ -605,10 +548,7 @@ fn shared(
             .map(|other| other.id.as_str())
             .collect();
         if !others.is_empty() {
-            sentences.push(context.say(
-                "shared-outlets",
-                &[("others", &context.words.quoted(others.iter().copied()))],
-            ));
+            sentences.push(context.say("shared-outlets", &[("others", &context.words.quoted(others.iter().copied()))]));
         }
         if !sentences.is_empty() {
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
@@ -617,10 +557,7 @@ fn shared(
                 // Of its own sockets the figure is right above.
                 brief: match all.as_slice() {
                     [_] => context.say("short-shared-here", &[]),
-                    _ => brief(
-                        &context.amps_on(limit.continuous_amps, limit.legs),
-                        &context.words.list(&all),
-                    ),
+                    _ => brief(&context.amps_on(limit.continuous_amps, limit.legs), &context.words.list(&all)),
                 },
                 enforced: trips(&limit.acts),
             });
@@ -634,11 +571,7 @@ fn shared(
             _ => "print-shared-box",
         };
         let count = ends.unwrap_or_default();
-        let values = [
-            ("owner", of.as_str().into()),
-            ("count", count.into()),
-            ("amps", amps.as_str().into()),
-        ];
+        let values = [("owner", of.as_str().into()), ("count", count.into()), ("amps", amps.as_str().into())];
         Some(Share {
             sentence: context.words.with(key, values),
             brief: brief(&amps, of.as_str()),
@@ -651,13 +584,7 @@ fn shared(
 /// The generator's name, then the parts in between.
 fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
     let mut names = vec![context.plan.generator.name.clone()];
-    names.extend(
-        limit
-            .path
-            .iter()
-            .filter(|id| **id != limit.id)
-            .map(Id::to_string),
-    );
+    names.extend(limit.path.iter().filter(|id| **id != limit.id).map(Id::to_string));
     names
 }
 
@@ -666,10 +593,7 @@ fn generator(context: &Context<'_>) -> Part {
     let usable = &context.report.figures.usable;
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
-        (
-            context.say("air", &[]),
-            context.say("air-value", &[("ample", &context.ample())]),
-        ),
+        (context.say("air", &[]), context.say("air-value", &[("ample", &context.ample())])),
         (context.say("refuel", &[]), context.say("refuel-value", &[])),
         (context.say("neutral", &[]), context.neutral()),
     ];
@@ -686,10 +610,7 @@ fn generator(context: &Context<'_>) -> Part {
     }
     // Nothing is told of legs that were only assumed.
     if set.voltage.is_known() && context.supply.node(NodeIx(0)).legs.all().len() > 1 {
-        facts.insert(
-            2,
-            (context.say("legs", &[]), context.say("legs-value", &[])),
-        );
+        facts.insert(2, (context.say("legs", &[]), context.say("legs-value", &[])));
     }
     if usable.stranded_watts > Power::ZERO {
         facts.push((
@@ -793,21 +714,15 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
     let Some(from) = from.filter(|_| context.feed(id).is_some()) else {
         return (name, context.say("plug-into-nothing", &[]));
     };
-    let others: Vec<String> = context
-        .plugged_into(std::slice::from_ref(from))
-        .into_iter()
-        .filter(|other| other != id.as_str())
-        .collect();
+    let others: Vec<String> =
+        context.plugged_into(std::slice::from_ref(from)).into_iter().filter(|other| other != id.as_str()).collect();
     let value = match context.limit(from) {
         Some(limit) if !others.is_empty() => context.say(
             "plug-into-shared",
             &[
                 ("at", from.as_str()),
                 ("amps", &context.amps_on(limit.continuous_amps, limit.legs)),
-                (
-                    "others",
-                    &context.words.quoted(others.iter().map(String::as_str)),
-                ),
+                ("others", &context.words.quoted(others.iter().map(String::as_str))),
             ],
         ),
         _ => from.to_string(),
@@ -816,11 +731,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
 }
 
 /// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.
-pub(super) fn cord_facts(
-    context: &Context<'_>,
-    cord: &Cord,
-    sized: impl Fn(&Wire) -> String,
-) -> String {
+pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord, sized: impl Fn(&Wire) -> String) -> String {
     // A narrow flag has no room for "unknown" twice.
     if !cord.wire.is_known() && !cord.length.is_known() {
         return context.say("cord-unknown", &[]);
@@ -839,11 +750,7 @@ pub(super) fn cord_facts(
 /// What a box is, by its inlet.
 pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> String {
     let inlet = part.inlet.to_string();
-    let key = if part.is_camper() {
-        "camper-headline"
-    } else {
-        "box-headline"
-    };
+    let key = if part.is_camper() { "camper-headline" } else { "box-headline" };
     context.say(key, &[("inlet", &inlet)])
 }
 

@@ -77,10 +77,7 @@ fn drawn(look: &report::Look) -> Option<Marking> {
 /// Whether somebody has to know which of several outlets is meant that are alike: names that the interview gives end in
 /// a number.
 fn is_counted(look: &report::Look) -> bool {
-    let outlets = look
-        .fields
-        .iter()
-        .filter_map(|it| it.split_once(".outlet."));
+    let outlets = look.fields.iter().filter_map(|it| it.split_once(".outlet."));
     let mut names = outlets.filter_map(|(_, it)| it.split('.').next()?.rsplit_once('-'));
     let numbered = names.any(|(_, number)| number.parse::<u8>().is_ok());
     look.read != Marking::Package && numbered
@@ -93,18 +90,12 @@ fn question(context: &Context<'_>, question: &interview::Question) -> Question {
         Shape::List { rows, .. } => rows
             .into_iter()
             .filter(|row| matches!(row.input, Input::Answer(_)))
-            .map(|row| Answer {
-                which: row.value() == Some("some"),
-                text: row.text,
-            })
+            .map(|row| Answer { which: row.value() == Some("some"), text: row.text })
             .collect(),
         Shape::Line { .. } => Vec::new(),
     };
     let text = match interview::outlet(context.words, question) {
-        Some(about) => context.say(
-            "look-of",
-            &[("about", &about), ("question", &view.question)],
-        ),
+        Some(about) => context.say("look-of", &[("about", &about), ("question", &view.question)]),
         None => view.question,
     };
     Question { text, answers }

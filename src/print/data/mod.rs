@@ -36,19 +36,10 @@ pub(super) fn all(
     options: &Options,
 ) -> Result<Vec<(Document, String)>, PrintError> {
     let plan = &*with_names(plan, words);
-    let context = Context {
-        plan,
-        report,
-        words,
-        options,
-        supply: &Supply::build(plan),
-    };
+    let context = Context { plan, report, words, options, supply: &Supply::build(plan) };
     // Where all is known there is nothing to look at.
-    let usual =
-        |document: &Document| *document != Document::Look || !report.figures.looks.is_empty();
-    let wanted = |document: &Document| {
-        options.only.contains(document) || options.only.is_empty() && usual(document)
-    };
+    let usual = |document: &Document| *document != Document::Look || !report.figures.looks.is_empty();
+    let wanted = |document: &Document| options.only.contains(document) || options.only.is_empty() && usual(document);
     let mut documents = Vec::new();
     let sheet = options.alignment.then_some(Document::Alignment);
     for document in Document::ALL.into_iter().filter(wanted).chain(sheet) {
@@ -79,10 +70,7 @@ pub(super) fn all(
         printable(value)?;
         show_names(value, &shown);
     }
-    Ok(documents
-        .into_iter()
-        .map(|(document, value)| (document, value.to_string()))
-        .collect())
+    Ok(documents.into_iter().map(|(document, value)| (document, value.to_string())).collect())
 }
 
 /// The labels in their data: the name on each, and all that it says.
@@ -129,8 +117,8 @@ fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {
 /// Numbers go as text, which templates read with `int` and `float`: with the exact numbers this
 /// program asks of its JSON library, the typesetter's own reader would see dictionaries.
 fn json(data: &impl Serialize) -> serde_json::Value {
-    let mut value = serde_json::to_value(data)
-        .unwrap_or_else(|_| unreachable!("texts, finite numbers and lists of them"));
+    let mut value =
+        serde_json::to_value(data).unwrap_or_else(|_| unreachable!("texts, finite numbers and lists of them"));
     numbers_to_text(&mut value);
     value
 }
@@ -151,14 +139,7 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
     match value {
         serde_json::Value::String(text) => {
             let characters: String = text.chars().filter(|c| !world::can_print(*c)).collect();
-            if characters.is_empty() {
-                Ok(())
-            } else {
-                Err(PrintError::NoGlyph {
-                    text: text.clone(),
-                    characters,
-                })
-            }
+            if characters.is_empty() { Ok(()) } else { Err(PrintError::NoGlyph { text: text.clone(), characters }) }
         }
         serde_json::Value::Array(items) => items.iter().try_for_each(printable),
         serde_json::Value::Object(fields) => fields.values().try_for_each(printable),
@@ -174,18 +155,12 @@ fn shown(plan: &Plan) -> Vec<(String, String)> {
     let cords = plan.cords.iter().map(|cord| &cord.id);
     let parts = cords.chain(plan.boxes.iter().map(|part| &part.id));
     let ids = parts.chain(plan.outlets().map(|outlet| &outlet.id));
-    let names = loads
-        .chain([plan.site.name.clone(), plan.generator.name.clone()])
-        .chain(ids.map(Id::to_string));
+    let names = loads.chain([plan.site.name.clone(), plan.generator.name.clone()]).chain(ids.map(Id::to_string));
     let mut shown: Vec<(String, String)> = names
         .map(|name| {
             let divided = divided(&name);
             let turned = name.chars().any(world::runs_left);
-            let shown = if turned {
-                format!("\u{2068}{divided}\u{2069}")
-            } else {
-                divided
-            };
+            let shown = if turned { format!("\u{2068}{divided}\u{2069}") } else { divided };
             (name, shown)
         })
         .filter(|(name, shown)| name != shown)
@@ -294,9 +269,8 @@ fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
 fn code(said: &[&serde_json::Value]) -> String {
     // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
     let bytes = said.iter().flat_map(|value| value.to_string().into_bytes());
-    let hash = bytes.fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| {
-        (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3)
-    });
+    let hash =
+        bytes.fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
     format!("{:05}", hash % 100_000)
 }
 
@@ -334,10 +308,7 @@ impl<'a> Context<'a> {
             date: self.options.date.map(|date| date.to_string()),
             paper: self.options.paper,
             ink: self.options.ink,
-            w: keys
-                .iter()
-                .map(|key| (*key, self.words.text(&format!("print-{key}"))))
-                .collect(),
+            w: keys.iter().map(|key| (*key, self.words.text(&format!("print-{key}")))).collect(),
         }
     }
 
@@ -345,8 +316,7 @@ impl<'a> Context<'a> {
     fn say(&self, key: &str, args: &[(&'static str, &str)]) -> String {
         self.words.with(
             &format!("print-{key}"),
-            args.iter()
-                .map(|(name, value)| (*name, FluentValue::from((*value).to_owned()))),
+            args.iter().map(|(name, value)| (*name, FluentValue::from((*value).to_owned()))),
         )
     }
 
@@ -389,11 +359,7 @@ impl<'a> Context<'a> {
     }
 
     fn limit(&self, id: &Id) -> Option<&'a Limit> {
-        self.report
-            .figures
-            .limits
-            .iter()
-            .find(|limit| limit.id == *id)
+        self.report.figures.limits.iter().find(|limit| limit.id == *id)
     }
 
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
@@ -415,8 +381,7 @@ impl<'a> Context<'a> {
 
     /// The name of a load; its id where the report does not know it.
     fn load_name(&self, id: &Id) -> String {
-        self.load(id)
-            .map_or_else(|| id.to_string(), |load| load.name.clone())
+        self.load(id).map_or_else(|| id.to_string(), |load| load.name.clone())
     }
 
     /// Names of loads, those of the same name counted together, in the order given.
@@ -429,10 +394,7 @@ impl<'a> Context<'a> {
                 None => names.push((name, 1)),
             }
         }
-        names
-            .into_iter()
-            .map(|(name, count)| self.counted(name, count))
-            .collect()
+        names.into_iter().map(|(name, count)| self.counted(name, count)).collect()
     }
 
     /// The name of several alike, with how many there are.
@@ -451,8 +413,8 @@ impl<'a> Context<'a> {
     /// What sets both figures of a limit: one sentence where one part does, else one for each.
     fn limit_set_by(&self, limit: &Limit) -> String {
         let past = self.set_by(&limit.set_by);
-        let same = limit.continuous_set_by.id == limit.set_by.id
-            && limit.continuous_set_by.reason == limit.set_by.reason;
+        let same =
+            limit.continuous_set_by.id == limit.set_by.id && limit.continuous_set_by.reason == limit.set_by.reason;
         if same || limit.continuous_amps == limit.short_amps {
             return past;
         }
@@ -463,13 +425,9 @@ impl<'a> Context<'a> {
     /// What to do where nothing acts past a limit, in words, with what acts too late.
     fn unwatched<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
         let past = past.into();
-        let limit = past
-            .unwatched()
-            .then(|| self.amps_on(past.amps, past.legs))?;
+        let limit = past.unwatched().then(|| self.amps_on(past.amps, past.legs))?;
         let (key, acts) = match past.acts {
-            Acts::Above { id, amps } if id.as_str() == Id::SET => {
-                ("nothing-below-set", Some(*amps))
-            }
+            Acts::Above { id, amps } if id.as_str() == Id::SET => ("nothing-below-set", Some(*amps)),
             Acts::Above { amps, .. } => ("nothing-below", Some(*amps)),
             _ => ("nothing-trips", None),
         };
@@ -480,9 +438,7 @@ impl<'a> Context<'a> {
     /// The same in a few words.
     fn unwatched_briefly<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
         let past = past.into();
-        let limit = past
-            .unwatched()
-            .then(|| self.amps_on(past.amps, past.legs))?;
+        let limit = past.unwatched().then(|| self.amps_on(past.amps, past.legs))?;
         Some(self.say("no-breaker", &[("limit", &limit)]))
     }
 
@@ -505,9 +461,7 @@ impl<'a> Context<'a> {
             Some(self.say("not-all-at-once", &[("loads", &names)]))
         } else if !verdict.not_together.is_empty() {
             let sets = verdict.not_together.iter();
-            let sets: Vec<String> = sets
-                .map(|set| self.words.one_set(self.report, set))
-                .collect();
+            let sets: Vec<String> = sets.map(|set| self.words.one_set(self.report, set)).collect();
             let sets = sets.join("; ");
             Some(self.say("not-together", &[("loads", &names), ("sets", &sets)]))
         } else if verdict.one_at_a_time {
@@ -532,11 +486,7 @@ impl<'a> Context<'a> {
     /// The same in fewer words, where only such a cord may.
     fn guarded_briefly(&self, id: &Id) -> Option<String> {
         self.report.guarded(id)?;
-        let key = if self.report.guarded_ahead(id) {
-            "guarded-ahead-brief"
-        } else {
-            "guarded-brief"
-        };
+        let key = if self.report.guarded_ahead(id) { "guarded-ahead-brief" } else { "guarded-brief" };
         Some(self.say(key, &[]))
     }
 
@@ -550,18 +500,12 @@ impl<'a> Context<'a> {
 
     /// The same in a few words.
     fn only_briefly(&self, id: &Id) -> Option<String> {
-        let key = if self.report.idle(id) {
-            "idle"
-        } else {
-            "short-only"
-        };
+        let key = if self.report.idle(id) { "idle" } else { "short-only" };
         let these = self.only_these(id).map(|_| self.say(key, &[]));
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
         these.or_else(|| {
             Some(match only_if? {
-                OnlyIf::CamperMain { amps } => {
-                    self.say("short-only-camper", &[("amps", &self.capacity(amps))])
-                }
+                OnlyIf::CamperMain { amps } => self.say("short-only-camper", &[("amps", &self.capacity(amps))]),
                 OnlyIf::ThisGenerator => self.say("short-only-generator", &[]),
             })
         })
@@ -614,10 +558,7 @@ impl<'a> Context<'a> {
     fn set_by(&self, by: &SetBy) -> String {
         let (id, reason) = (&by.id, by.reason);
         if by.share {
-            return self.say(
-                &format!("set-by-share-{}", reason.code()),
-                &[("id", id.as_str())],
-            );
+            return self.say(&format!("set-by-share-{}", reason.code()), &[("id", id.as_str())]);
         }
         let cord = self.plan.cords.iter().find(|cord| cord.id == *id);
         let guessed = match reason {
@@ -626,11 +567,7 @@ impl<'a> Context<'a> {
             _ => false,
         };
         self.say(
-            &format!(
-                "set-by-{}{}",
-                reason.code(),
-                if guessed { "-guessed" } else { "" }
-            ),
+            &format!("set-by-{}{}", reason.code(), if guessed { "-guessed" } else { "" }),
             &[("id", id.as_str()), ("air", &self.exact(self.supply.air))],
         )
     }
@@ -673,23 +610,13 @@ struct Past<'a> {
 
 impl<'a> From<&'a Limit> for Past<'a> {
     fn from(it: &'a Limit) -> Self {
-        Self {
-            amps: it.short_amps,
-            legs: it.legs,
-            set_by: &it.set_by,
-            acts: &it.acts,
-        }
+        Self { amps: it.short_amps, legs: it.legs, set_by: &it.set_by, acts: &it.acts }
     }
 }
 
 impl<'a> From<&'a Feed> for Past<'a> {
     fn from(it: &'a Feed) -> Self {
-        Self {
-            amps: it.short_amps,
-            legs: it.legs,
-            set_by: &it.set_by,
-            acts: &it.acts,
-        }
+        Self { amps: it.short_amps, legs: it.legs, set_by: &it.set_by, acts: &it.acts }
     }
 }
 
@@ -697,10 +624,7 @@ impl Past<'_> {
     /// Whether nothing acts there. Not where the generator itself sets the limit: of that its own sentence tells; nor
     /// where a camper's main breaker is assumed.
     const fn unwatched(&self) -> bool {
-        let of_source = matches!(
-            self.set_by.reason,
-            LimitReason::RatedPowerUnguarded | LimitReason::OneLeg
-        );
+        let of_source = matches!(self.set_by.reason, LimitReason::RatedPowerUnguarded | LimitReason::OneLeg);
         matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
     }
 }

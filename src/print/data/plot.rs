@@ -65,61 +65,36 @@ pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
     let here = farther.with(farther.length)?;
     let (step, steps) = scale(farther.length, context.words.units());
     let along = |part: i64, of: i64| Length::from_millimetres(step.millimetres() * part / of);
-    let mut places: Vec<Place> = (0..=steps * TO_A_STEP)
-        .filter_map(|point| farther.with(along(point, TO_A_STEP)))
-        .chain([here])
-        .collect();
+    let mut places: Vec<Place> =
+        (0..=steps * TO_A_STEP).filter_map(|point| farther.with(along(point, TO_A_STEP))).chain([here]).collect();
     places.sort_by_key(|place| place.length);
     let long = |length: Length| context.demand(length);
     let load = context.load_name(farther.load);
     let cord = farther.cord.as_str();
     let mut curves = vec![volts(context, &farther, &places, &here, &load)];
     let length = context.at_most(farther.length);
-    let mut alt = context.say(
-        "plot-alt",
-        &[
-            ("cord", cord),
-            ("length", &length),
-            ("load", &load),
-            ("volts", &curves[0].here.text),
-        ],
-    );
+    let mut alt = context
+        .say("plot-alt", &[("cord", cord), ("length", &length), ("load", &load), ("volts", &curves[0].here.text)]);
     if let Some(noise) = noise(context, &places, &here) {
         let level = &noise.here.text;
-        alt = format!(
-            "{alt} {}",
-            context.say("plot-alt-noise", &[("noise", level)])
-        );
+        alt = format!("{alt} {}", context.say("plot-alt-noise", &[("noise", level)]));
         curves.push(noise);
     }
-    let how = if curves.len() > 1 {
-        "plot-how"
-    } else {
-        "plot-how-volts"
-    };
+    let how = if curves.len() > 1 { "plot-how" } else { "plot-how-volts" };
     Some(Plot {
         how: context.say(how, &[("cord", cord), ("length", &length)]),
         alt,
         length: place(farther.length),
         lengths: (0..=steps)
             .map(|part| along(part, 1))
-            .map(|length| Mark {
-                at: place(length),
-                text: long(length),
-            })
+            .map(|length| Mark { at: place(length), text: long(length) })
             .collect(),
         along: context.say("plot-along", &[("cord", cord)]),
         curves,
     })
 }
 
-fn volts(
-    context: &Context<'_>,
-    farther: &Farther<'_>,
-    places: &[Place],
-    here: &Place,
-    load: &str,
-) -> Curve {
+fn volts(context: &Context<'_>, farther: &Farther<'_>, places: &[Place], here: &Place, load: &str) -> Curve {
     let bounds = [NOTED, MUCH].map(|lost| {
         let percent = context.exact(lost);
         Bound {
@@ -134,10 +109,7 @@ fn volts(
     let low = lowest.unwrap_or(bottom).max(bottom).min(farther.left(MUCH));
     // The whole volt below the lowest.
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
-    let mark = |volts: Voltage| Mark {
-        at: place(volts),
-        text: context.capacity(volts),
-    };
+    let mark = |volts: Voltage| Mark { at: place(volts), text: context.capacity(volts) };
     Curve {
         title: context.say("plot-volts", &[("load", load)]),
         low: place(low),
@@ -155,20 +127,15 @@ fn volts(
 
 fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve> {
     let level = here.noise?;
-    let points: Vec<(f64, f64)> = places
-        .iter()
-        .filter_map(|there| Some((place(there.length), place(there.noise?))))
-        .collect();
+    let points: Vec<(f64, f64)> =
+        places.iter().filter_map(|there| Some((place(there.length), place(there.noise?)))).collect();
     let levels = || places.iter().filter_map(|there| there.noise);
     // Whole decibels with a little room above and below.
     let whole = |level: SoundLevel, more: i64| {
         SoundLevel::from_millidecibels((level.millidecibels().div_euclid(1000) + more) * 1000)
     };
     let ends = [whole(levels().min()?, -6), whole(levels().max()?, 3)];
-    let mark = |level: SoundLevel| Mark {
-        at: place(level),
-        text: context.demand(level),
-    };
+    let mark = |level: SoundLevel| Mark { at: place(level), text: context.demand(level) };
     Some(Curve {
         title: context.say("plot-noise", &[]),
         low: place(ends[0]),
@@ -190,10 +157,7 @@ fn scale(length: Length, units: Units) -> (Length, i64) {
     };
     let wanted = (2 * length.millimetres()).max(1);
     let steps = steps.map(|step| step * unit / 10);
-    let step = steps
-        .into_iter()
-        .find(|step| wanted <= 5 * step)
-        .unwrap_or(wanted);
+    let step = steps.into_iter().find(|step| wanted <= 5 * step).unwrap_or(wanted);
     // Never fewer than two, or there would be no scale.
     let count = ((wanted + step - 1) / step).max(2);
     (Length::from_millimetres(step), count)

@@ -59,11 +59,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     };
     let say = |key: &str, which: &str| context.say(&format!("{key}-{which}"), &[]);
     let ground = |proof: &Proof| {
-        let key = if proof.ground_to_frame == Resistance::ZERO {
-            "here"
-        } else {
-            "yes"
-        };
+        let key = if proof.ground_to_frame == Resistance::ZERO { "here" } else { "yes" };
         let ohms = context.exact(proof.ground_to_frame);
         context.say(&format!("meter-ground-{key}"), &[("ohms", &ohms)])
     };
@@ -72,23 +68,12 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
         .map(|proof| {
             let lamps = proof.lamps;
             vec![
-                lamps.map_or_else(none, |it| {
-                    [it.hot_neutral, it.hot_ground, it.neutral_ground]
-                        .map(lamp)
-                        .join(" ")
-                }),
+                lamps.map_or_else(none, |it| [it.hot_neutral, it.hot_ground, it.neutral_ground].map(lamp).join(" ")),
                 lamps.map_or_else(none, |it| say("reads", reads_key(it.reads))),
-                proof
-                    .protected_by
-                    .as_ref()
-                    .map_or_else(|| say("button", "no-protection"), Id::to_string),
-                proof
-                    .tester_button
-                    .map_or_else(none, |button| say("button", button_key(button))),
+                proof.protected_by.as_ref().map_or_else(|| say("button", "no-protection"), Id::to_string),
+                proof.tester_button.map_or_else(none, |button| say("button", button_key(button))),
                 ground(proof),
-                proof
-                    .neutral_to_ground
-                    .map_or_else(none, |sure| say("meter-neutral", sure_key(sure))),
+                proof.neutral_to_ground.map_or_else(none, |sure| say("meter-neutral", sure_key(sure))),
             ]
         })
         .collect();
@@ -103,10 +88,8 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
             row
         })
         .collect::<Vec<Vec<String>>>();
-    let mut formulas: Vec<String> = ["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"]
-        .into_iter()
-        .map(|key| context.say(key, &[]))
-        .collect();
+    let mut formulas: Vec<String> =
+        ["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"].into_iter().map(|key| context.say(key, &[])).collect();
     formulas.extend(without(context));
     formulas.extend(proved(context, proofs));
     formulas.push(context.say("ws-tests-time", &[("times", &times(context))]));
@@ -114,15 +97,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
         "tests",
         formulas,
         &[rules::TESTER, METER, gfci::CURVE, Source::common_practice()],
-        &[
-            ("at", 3),
-            ("lamps", 3),
-            ("reads", 4),
-            ("own-button", 3),
-            ("tester-button", 4),
-            ("ground", 4),
-            ("joined", 3),
-        ],
+        &[("at", 3), ("lamps", 3), ("reads", 4), ("own-button", 3), ("tester-button", 4), ("ground", 4), ("joined", 3)],
         rows,
     )
 }
@@ -155,18 +130,10 @@ fn times(context: &Context<'_>) -> String {
             // To the millisecond, up.
             let seconds = rust_decimal::Decimal::from(micros.div_ceil(1_000));
             let seconds = seconds / rust_decimal::Decimal::ONE_THOUSAND;
-            Some(context.say(
-                "trip-time",
-                &[
-                    ("leak", &leak.to_string()),
-                    ("seconds", &context.words.number(seconds)),
-                ],
-            ))
+            Some(context.say("trip-time", &[("leak", &leak.to_string()), ("seconds", &context.words.number(seconds))]))
         })
         .collect();
-    context
-        .words
-        .list(&times.iter().map(String::as_str).collect::<Vec<_>>())
+    context.words.list(&times.iter().map(String::as_str).collect::<Vec<_>>())
 }
 
 /// The card's test steps.
@@ -176,9 +143,7 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
     let mut limits = report.figures.limits.iter();
     let mut steps = without(context);
-    if limits.any(|limit| limit.gfci && report.refused(&limit.id).is_none())
-        || proofs.iter().any(|proof| proof.works)
-    {
+    if limits.any(|limit| limit.gfci && report.refused(&limit.id).is_none()) || proofs.iter().any(|proof| proof.works) {
         steps.extend([say("test-button"), say("test-reset")]);
     } else {
         steps.push(say("test-none"));
@@ -189,23 +154,14 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         steps.push(say("test-find-out"));
     }
     let testers: Vec<&Proof> = proofs.iter().filter(|it| it.lamps.is_some()).collect();
-    steps.extend(grouped(
-        context,
-        &testers,
-        Some("test-everywhere"),
-        |proof| {
-            let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
-            format!("test-reads-{}", reads_key(reads))
-        },
-    ));
+    steps.extend(grouped(context, &testers, Some("test-everywhere"), |proof| {
+        let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
+        format!("test-reads-{}", reads_key(reads))
+    }));
     if !testers.is_empty() {
         steps.push(say("test-other"));
     }
-    let protected: Vec<&Proof> = testers
-        .iter()
-        .copied()
-        .filter(|proof| proof.protected_by.is_some())
-        .collect();
+    let protected: Vec<&Proof> = testers.iter().copied().filter(|proof| proof.protected_by.is_some()).collect();
     let button = |proof: &Proof| proof.tester_button.unwrap_or(Button::Either);
     // As their labels say: those speak of what must stay unplugged as if it were in.
     let works = |proof: &&Proof| {
@@ -218,9 +174,7 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         // An outlet that nothing protects cannot pass this test.
         protected.iter().all(works).then_some("test-protected")
     };
-    steps.extend(grouped(context, &protected, all, |proof| {
-        format!("test-tester-{}", button_key(button(proof)))
-    }));
+    steps.extend(grouped(context, &protected, all, |proof| format!("test-tester-{}", button_key(button(proof)))));
     steps
 }
 
@@ -247,12 +201,7 @@ fn without(context: &Context<'_>) -> Vec<String> {
 
 /// One sentence for each key, with the receptacles it holds for; where it is one for all of them, in the words of
 /// `all`.
-fn grouped(
-    context: &Context<'_>,
-    of: &[&Proof],
-    all: Option<&str>,
-    key: impl Fn(&Proof) -> String,
-) -> Vec<String> {
+fn grouped(context: &Context<'_>, of: &[&Proof], all: Option<&str>, key: impl Fn(&Proof) -> String) -> Vec<String> {
     let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
     for proof in of {
         let (key, id) = (key(proof), proof.at.as_str());

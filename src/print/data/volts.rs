@@ -19,11 +19,7 @@ pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> Strin
             format!("{amps}\u{a0}×\u{a0}{ohms}")
         })
         .collect();
-    if terms.is_empty() {
-        "–".to_owned()
-    } else {
-        terms.join(" + ")
-    }
+    if terms.is_empty() { "–".to_owned() } else { terms.join(" + ") }
 }
 
 /// The worksheet's section on voltage drop: the worst, running and in a moment of starting; then the most that
@@ -33,11 +29,7 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
     let figures = &context.report.figures;
     let worst = |key: &str, worst: &Worst| {
         let starts = worst.starting.as_ref();
-        let running: Vec<&Id> = worst
-            .running
-            .iter()
-            .filter(|id| Some(*id) != starts)
-            .collect();
+        let running: Vec<&Id> = worst.running.iter().filter(|id| Some(*id) != starts).collect();
         let starts = starts.map_or_else(String::new, |id| context.load_name(id));
         vec![
             worst.receptacle.to_string(),
@@ -74,10 +66,7 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
     let range = |volts: Option<Voltage>| volts.map_or_else(String::new, |it| context.exact(it));
     let range = context.say(
         "ws-worst-range",
-        &[
-            ("least", &range(figures.volts.service_least)),
-            ("most", &range(figures.volts.service_most)),
-        ],
+        &[("least", &range(figures.volts.service_least)), ("most", &range(figures.volts.service_most))],
     );
     let two_legs = context.supply.node(NodeIx(0)).legs.all().len() > 1;
     let legs = two_legs.then(|| context.say("ws-drops-legs", &[]));
@@ -86,15 +75,7 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
         "drops",
         says.into_iter().chain(legs).chain([range]).collect(),
         &[RANGE_A],
-        &[
-            ("at", 3),
-            ("what", 4),
-            ("beside", 7),
-            ("amps-ohms", 5),
-            ("#lost", 2),
-            ("#lost-percent", 2),
-            ("#left", 2),
-        ],
+        &[("at", 3), ("what", 4), ("beside", 7), ("amps-ohms", 5), ("#lost", 2), ("#lost-percent", 2), ("#left", 2)],
         rows,
     )
 }
@@ -111,13 +92,7 @@ fn beside(context: &Context<'_>, drop: &Drop) -> String {
 }
 
 /// Gauges that cords are sold in, thinnest first; the report has others too.
-const SOLD: [Wire; 5] = [
-    Wire::Awg(16),
-    Wire::Awg(14),
-    Wire::Awg(12),
-    Wire::Awg(10),
-    Wire::Awg(8),
-];
+const SOLD: [Wire; 5] = [Wire::Awg(16), Wire::Awg(14), Wire::Awg(12), Wire::Awg(10), Wire::Awg(8)];
 
 /// The worksheet's section on how long each cord might be, of each gauge that carries what passes it.
 pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
@@ -153,13 +128,8 @@ pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
         "longest",
         vec![
             context.say("ws-longest-how", &[]),
-            context.say(
-                "ws-longest-ohms",
-                &[
-                    ("per", &context.say(ohms_per(context), &[])),
-                    ("ohms", &ohms.join("; ")),
-                ],
-            ),
+            context
+                .say("ws-longest-ohms", &[("per", &context.say(ohms_per(context), &[])), ("ohms", &ohms.join("; "))]),
             context.say("ws-longest-advice", &[]),
         ],
         &[COPPER.awg_source, crate::rules::DROP_ADVICE],
@@ -183,28 +153,18 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let say = |key: &str, at: &Id, volts: Voltage| {
         let volts = context.capacity(volts);
         let nominal = context.exact(context.plan.line_to_neutral());
-        let values = [
-            ("on", on),
-            ("at", at.as_str()),
-            ("volts", &volts),
-            ("nominal", &nominal),
-        ];
+        let values = [("on", on), ("at", at.as_str()), ("volts", &volts), ("nominal", &nominal)];
         context.say(key, &values)
     };
     if context.plan.boxes.is_empty() {
         // A plug-in meter goes into nothing else.
         let household = |limit: &Limit| limit.shape.0.household();
         let takes_meter = context.limit(&last.receptacle).is_some_and(household);
-        return takes_meter
-            .then(|| say("start-meter-outlet", &last.receptacle, last.volts))
-            .into_iter()
-            .collect();
+        return takes_meter.then(|| say("start-meter-outlet", &last.receptacle, last.volts)).into_iter().collect();
     }
     let boxes = last.boxes.iter();
     let boxes = boxes.filter(|reading| context.report.usable(&reading.at));
     // What is lost in a camper's own cord and wires nobody knows.
     let boxes = boxes.filter(|reading| context.plan.camper(&reading.at).is_none());
-    boxes
-        .map(|reading| say("start-meter", &reading.at, reading.volts))
-        .collect()
+    boxes.map(|reading| say("start-meter", &reading.at, reading.volts)).collect()
 }

@@ -12,10 +12,7 @@ use crate::report::{Admits, Button, ShockState, Signal};
 
 /// The data of one document, as its template gets it.
 pub(super) fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
-    let options = Options {
-        only: vec![document],
-        ..Options::default()
-    };
+    let options = Options { only: vec![document], ..Options::default() };
     let all = data::all(plan, report, &Words::english(), &options).ok()?;
     let (_, text) = all.into_iter().next()?;
     serde_json::from_str(&text).ok()
@@ -300,25 +297,15 @@ fn said_of(edits: &[(&str, &str)], id: &str) -> [String; 2] {
 #[test]
 fn the_outlet_with_the_bonding_plug_says_so() {
     let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
-    let plug = (
-        "bonding_plug = false",
-        "bonding_plug = true\nbonding_plug_in = \"front\"",
-    );
+    let plug = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
     let says = |edits: &[(&str, &str)], id: &str| -> [bool; 2] {
         said_of(edits, id).map(|text| text.to_lowercase().contains("bonding plug"))
     };
-    let single = (
-        "breaker = \"20 A\" # front",
-        "sockets = 1\nbreaker = \"20 A\"",
-    );
+    let single = ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\"");
     for ground in ["wet", "damp", "dry", "unknown"] {
         let ground = format!("ground = \"{ground}\"");
         let ground = ("ground = \"wet\"", ground.as_str());
-        assert_eq!(
-            says(&[floating, plug, ground], "front"),
-            [true; 2],
-            "{ground:?}"
-        );
+        assert_eq!(says(&[floating, plug, ground], "front"), [true; 2], "{ground:?}");
         assert_eq!(says(&[floating, plug, ground, single], "front"), [true; 2]);
         assert_eq!(says(&[floating, plug, ground], "twist"), [false; 2]);
         assert_eq!(says(&[floating, ground], "front"), [false; 2]);
@@ -332,17 +319,14 @@ fn the_outlet_with_the_bonding_plug_says_so() {
 #[test]
 fn a_pair_that_must_not_be_joined_has_a_label() {
     let levels = |kit: &str, neutral: &str| -> Vec<String> {
-        let joined =
-            format!("inverter = true\nparallel = {{ sets = 2, limit = \"30 A\", kit = {kit} }}");
+        let joined = format!("inverter = true\nparallel = {{ sets = 2, limit = \"30 A\", kit = {kit} }}");
         let floating = ("neutral = \"bonded\"", neutral);
         let edits = [floating, ("inverter = false", joined.as_str())];
         let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&edits));
         let labels = data_of(&plan, &crate::judge::judge(&plan), Document::Labels).expect("labels");
         let items = labels["items"].as_array().into_iter().flatten();
         let of_pair = items.filter(|item| text_of(item, "id") == plan.generator.name);
-        of_pair
-            .map(|item| text_of(item, "level").to_owned())
-            .collect()
+        of_pair.map(|item| text_of(item, "level").to_owned()).collect()
     };
     let floating = "neutral = \"floating\"";
     assert_eq!(levels("false", floating), ["danger", ""]);
@@ -370,51 +354,28 @@ fn a_box_says_whether_something_trips() {
 #[test]
 fn a_label_says_never_or_only_so() {
     let labels = |edits: &[(&str, &str)]| -> Vec<(String, Option<String>, bool)> {
-        let text = edits
-            .iter()
-            .fold(crate::plan::demo::MENDED.to_owned(), |text, (from, to)| {
-                assert!(text.contains(from), "{from}");
-                text.replace(from, to)
-            });
+        let text = edits.iter().fold(crate::plan::demo::MENDED.to_owned(), |text, (from, to)| {
+            assert!(text.contains(from), "{from}");
+            text.replace(from, to)
+        });
         let plan = crate::plan::read(&text).expect("a plan");
         let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let of = |id: &&str| {
             let mut items = labels["items"].as_array().into_iter().flatten();
-            let item = items
-                .find(|item| text_of(item, "id") == *id)
-                .expect("a label");
+            let item = items.find(|item| text_of(item, "id") == *id).expect("a label");
             let stop = item["stop"].as_str().map(str::to_owned);
-            (
-                text_of(item, "kind").to_owned(),
-                stop,
-                !item["long"].is_null(),
-            )
+            (text_of(item, "kind").to_owned(), stop, !item["long"].is_null())
         };
         ["front", "tents"].iter().map(of).collect()
     };
     let stopped = |words: &str| ("refuse".to_owned(), Some(words.to_owned()), false);
     let carries = |kind: &str| (kind.to_owned(), None, true);
     assert_eq!(labels(&[]), [carries("receptacle"), carries("cord")]);
-    let plain = (
-        "coiled = false\ngfci = true",
-        "coiled = false\ngfci = false",
-    );
-    assert_eq!(
-        labels(&[plain]),
-        [
-            stopped("GFCI CORD ONLY IN HERE"),
-            stopped("NEEDS GFCI CORD AHEAD")
-        ]
-    );
-    let big = (
-        "breaker = \"20 A\"\ntrips_at",
-        "breaker = \"60 A\"\ntrips_at",
-    );
-    assert_eq!(
-        labels(&[plain, big]),
-        [stopped("DO NOT USE"), stopped("DO NOT USE")]
-    );
+    let plain = ("coiled = false\ngfci = true", "coiled = false\ngfci = false");
+    assert_eq!(labels(&[plain]), [stopped("GFCI CORD ONLY IN HERE"), stopped("NEEDS GFCI CORD AHEAD")]);
+    let big = ("breaker = \"20 A\"\ntrips_at", "breaker = \"60 A\"\ntrips_at");
+    assert_eq!(labels(&[plain, big]), [stopped("DO NOT USE"), stopped("DO NOT USE")]);
 }
 
 /// Three things at an outlet of two sockets, 1500 W and two of `lamps` watts on 2400 W: two, or all but a pair, may
@@ -439,17 +400,11 @@ fn a_label_says_what_may_not_run_together() {
         let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let mut items = labels["items"].as_array().into_iter().flatten();
-        items
-            .find(|item| text_of(item, "id") == "front")
-            .expect("a label")
-            .to_string()
+        items.find(|item| text_of(item, "id") == "front").expect("a label").to_string()
     };
     for (lamps, words) in [
         (["50 W", "50 W"], "not all at once: pot, iron, lamp"),
-        (
-            ["1400 W", "50 W"],
-            "pot, iron, lamp; not together: pot + iron",
-        ),
+        (["1400 W", "50 W"], "pot, iron, lamp; not together: pot + iron"),
         (["1400 W", "1300 W"], "one at a time: pot, iron, lamp"),
     ] {
         let label = told(lamps);
@@ -466,34 +421,22 @@ fn a_label_tells_no_guess_as_a_fact() {
         let report = crate::judge::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let mut items = labels["items"].as_array().into_iter().flatten();
-        items
-            .find(|item| text_of(item, "id") == id)
-            .expect("a label")
-            .clone()
+        items.find(|item| text_of(item, "id") == id).expect("a label").clone()
     };
     let dry = ("ground = \"wet\"", "ground = \"dry\"");
-    for (gfci, told) in [
-        ("gfci = \"unknown\"", "GFCI: NOT KNOWN"),
-        ("gfci = false", "GFCI: NO."),
-    ] {
+    for (gfci, told) in [("gfci = \"unknown\"", "GFCI: NOT KNOWN"), ("gfci = false", "GFCI: NO.")] {
         let gfci = ("gfci = true # front", gfci);
         let label = label(&[dry, gfci], "front");
         assert!(text_of(&label, "shock").starts_with(told), "{label}");
     }
     let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
-    let said = (
-        "breaker = \"20 A\" # front",
-        "breaker = \"20 A\"\nleg = \"B\"",
-    );
+    let said = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\"");
     assert_eq!(text_of(&label(&[two_legs, said], "front"), "leg"), "leg B");
     let unknown = label(&[two_legs], "front");
     assert_eq!(text_of(&unknown, "leg"), "leg not known");
     assert_eq!(text_of(&unknown, "leg_brief"), "leg ?");
     // What is plugged into it is on the same leg.
-    assert_eq!(
-        text_of(&label(&[two_legs, said], "left"), "leg"),
-        "leg not known"
-    );
+    assert_eq!(text_of(&label(&[two_legs, said], "left"), "leg"), "leg not known");
 
     let thin = [
         (
@@ -513,10 +456,7 @@ fn a_label_tells_no_guess_as_a_fact() {
     ];
     for (edits, acts) in [
         (thin.to_vec(), "the breaker trips only at 20"),
-        (
-            [&thin[..], &small].concat(),
-            "the generator shuts off only above 16.6",
-        ),
+        ([&thin[..], &small].concat(), "the generator shuts off only above 16.6"),
     ] {
         let told = text_of(&label(&edits, "long"), "unwatched").replace('\u{a0}', " ");
         assert!(told.contains(acts), "{told}");
@@ -530,10 +470,7 @@ fn a_card_warns_of_what_may_not_start() {
         let plan = crate::plan::read(&crate::rules::testing::edited(&[
             ("length = \"50 ft\"", length),
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
-            (
-                "power_factor = 1.0",
-                "power_factor = 1.0\nstarting = \"4440 W\"",
-            ),
+            ("power_factor = 1.0", "power_factor = 1.0\nstarting = \"4440 W\""),
         ]))
         .expect("a plan");
         let report = crate::judge::judge(&plan);
@@ -593,16 +530,8 @@ fn a_blind_gfci_is_told_with_what_blinds_it() {
         (label, card["test"].to_string())
     };
     let (label, card) = told(true, false);
-    assert_eq!(
-        label,
-        "GFCI: NO. With “one” plugged in, it cannot see a fault."
-    );
-    for words in [
-        "Keep “one” unplugged",
-        "GFCI at “front”",
-        "Press TEST",
-        "OPEN GROUND",
-    ] {
+    assert_eq!(label, "GFCI: NO. With “one” plugged in, it cannot see a fault.");
+    for words in ["Keep “one” unplugged", "GFCI at “front”", "Press TEST", "OPEN GROUND"] {
         assert!(card.contains(words), "{words}: {card}");
     }
     for words in ["We know of no outlet", "GFCI: YES"] {
@@ -612,12 +541,6 @@ fn a_blind_gfci_is_told_with_what_blinds_it() {
     assert_eq!(label, "GFCI: YES. Press TEST before use.");
     assert!(!card.contains("Keep “"), "{card}");
     let (label, card) = told(false, true);
-    assert_eq!(
-        label,
-        "GFCI: NO. With the bonding plug in “front”, it cannot see a fault."
-    );
-    assert!(
-        !card.contains("Keep “") && card.contains("We know of no outlet"),
-        "{card}"
-    );
+    assert_eq!(label, "GFCI: NO. With the bonding plug in “front”, it cannot see a fault.");
+    assert!(!card.contains("Keep “") && card.contains("We know of no outlet"), "{card}");
 }

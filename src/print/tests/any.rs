@@ -24,19 +24,10 @@ fn with_plain_names(mut plan: Plan) -> Plan {
 #[test]
 fn every_plan_prints() {
     let languages = languages();
-    let cards = [
-        CardSize::Sheet,
-        CardSize::Half,
-        CardSize::Pocket,
-        CardSize::Phone,
-    ];
+    let cards = [CardSize::Sheet, CardSize::Half, CardSize::Pocket, CardSize::Phone];
     let turn = std::cell::Cell::new(0);
-    let mut runner = TestRunner::new(Config {
-        cases: 9,
-        failure_persistence: None,
-        max_shrink_iters: 0,
-        ..Config::default()
-    });
+    let mut runner =
+        TestRunner::new(Config { cases: 9, failure_persistence: None, max_shrink_iters: 0, ..Config::default() });
     let plans = prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()];
     runner
         .run(&plans.prop_map(with_plain_names), |plan| {
@@ -49,13 +40,11 @@ fn every_plan_prints() {
                 ..Options::default()
             };
             let report = crate::judge::judge(&plan);
-            render(&plan, &report, words, &options)
-                .map(|_| ())
-                .map_err(|error| {
-                    let text = crate::plan::write(&plan);
-                    let language = words.language();
-                    TestCaseError::fail(format!("{language}, {:?}: {error}\n{text}", options.card))
-                })
+            render(&plan, &report, words, &options).map(|_| ()).map_err(|error| {
+                let text = crate::plan::write(&plan);
+                let language = words.language();
+                TestCaseError::fail(format!("{language}, {:?}: {error}\n{text}", options.card))
+            })
         })
         .expect("printed");
 }
@@ -67,12 +56,8 @@ fn every_plan_prints_on_every_stock_or_an_id_is_named() {
     let languages = languages();
     let turn = std::cell::Cell::new(0);
     let cases = u32::try_from(stocks.len()).expect("few");
-    let mut runner = TestRunner::new(Config {
-        cases,
-        failure_persistence: None,
-        max_shrink_iters: 0,
-        ..Config::default()
-    });
+    let mut runner =
+        TestRunner::new(Config { cases, failure_persistence: None, max_shrink_iters: 0, ..Config::default() });
     runner
         .run(&arbitrary::camp().prop_map(with_plain_names), |plan| {
             let now = turn.get();
@@ -84,19 +69,12 @@ fn every_plan_prints_on_every_stock_or_an_id_is_named() {
                 ..Options::default()
             };
             let report = crate::judge::judge(&plan);
-            let ids: Vec<_> = report
-                .figures
-                .limits
-                .iter()
-                .map(|limit| &limit.id)
-                .collect();
+            let ids: Vec<_> = report.figures.limits.iter().map(|limit| &limit.id).collect();
             let of_user = |text: &str| ids.iter().any(|id| text.contains(id.as_str()));
             let words = &languages[(now + now / stocks.len()) % languages.len()];
             match render(&plan, &report, words, &options) {
                 Ok(_) => Ok(()),
-                Err(PrintError::TooLong { misfits, .. })
-                    if misfits.iter().all(|misfit| of_user(&misfit.text)) =>
-                {
+                Err(PrintError::TooLong { misfits, .. }) if misfits.iter().all(|misfit| of_user(&misfit.text)) => {
                     Ok(())
                 }
                 Err(error) => Err(TestCaseError::fail(format!(
@@ -129,12 +107,7 @@ fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
                 ..Options::default()
             };
             let printed = render(&plan, &report, &words, &options);
-            assert!(
-                printed.is_ok(),
-                "{stock}, {}: {:?}",
-                words.language(),
-                printed.err()
-            );
+            assert!(printed.is_ok(), "{stock}, {}: {:?}", words.language(), printed.err());
         }
     }
 }
@@ -151,23 +124,13 @@ fn every_name_that_is_read_prints_on_every_size() {
         renamed(&mut plan, name);
         let plan = crate::plan::read(&crate::plan::write(&plan)).expect("a plan that is read");
         let report = crate::judge::build(&plan);
-        for card in [
-            CardSize::Sheet,
-            CardSize::Half,
-            CardSize::Pocket,
-            CardSize::Phone,
-        ] {
+        for card in [CardSize::Sheet, CardSize::Half, CardSize::Pocket, CardSize::Phone] {
             for paper in [Paper::Letter, Paper::A4] {
                 let only = match card {
                     CardSize::Sheet => Document::ALL.to_vec(),
                     _ => vec![Document::Card],
                 };
-                let options = Options {
-                    paper,
-                    only,
-                    card,
-                    ..Options::default()
-                };
+                let options = Options { paper, only, card, ..Options::default() };
                 let files = print(&plan, &report, &options)
                     .unwrap_or_else(|error| panic!("{name} {card:?} {paper:?}: {error}"));
                 show(&files, &format!("name-{card:?}-{paper:?}"));

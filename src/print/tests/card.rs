@@ -6,10 +6,7 @@ use super::*;
 /// The text of each side of a whole-sheet card.
 fn sides(text: &str) -> [String; 2] {
     let (plan, report) = demo(text);
-    let options = Options {
-        only: vec![Document::Card],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Card], ..Options::default() };
     let files = print(&plan, &report, &options).expect("printed");
     show(&files, "card");
     let text = text_of(&files[0].1).replace('\u{a0}', " ");
@@ -29,20 +26,10 @@ fn in_order(text: &str, wanted: &[&str]) {
 #[test]
 fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
     let [one, _] = sides(crate::plan::demo::WEEKEND);
-    let first = [
-        "DANGER",
-        "Exhaust kills",
-        "25 ft",
-        "CO alarm where you sleep",
-        "4 dangers",
-        "front",
-    ];
+    let first = ["DANGER", "Exhaust kills", "25 ft", "CO alarm where you sleep", "4 dangers", "front"];
     in_order(&one, &first);
     let (plan, report) = demo(crate::plan::demo::MENDED);
-    let options = Options {
-        only: vec![Document::Card],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Card], ..Options::default() };
     let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
     let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
     let mut found = Vec::new();
@@ -68,11 +55,7 @@ fn what_holds_for_a_part_and_its_ends_is_said_once() {
     let [one, _] = sides(crate::plan::demo::MENDED);
     assert_eq!(one.matches("Add up amps").count(), 2, "{one}");
     let [one, _] = sides(crate::plan::demo::WEEKEND);
-    for words in [
-        "DO NOT USE",
-        "GFCI CORD ONLY IN HERE",
-        "NEEDS GFCI CORD AHEAD",
-    ] {
+    for words in ["DO NOT USE", "GFCI CORD ONLY IN HERE", "NEEDS GFCI CORD AHEAD"] {
         assert_eq!(one.matches(words).count(), 1, "{words}: {one}");
     }
     in_order(&one, &["triple", "DO NOT USE", "triple.3"]);
@@ -82,12 +65,7 @@ fn what_holds_for_a_part_and_its_ends_is_said_once() {
 fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let mended = crate::plan::demo::MENDED;
     let [one, two] = sides(mended);
-    let wanted = [
-        "Never together",
-        "Kettle + Toaster",
-        "breakfast",
-        "3 breakfast, evening",
-    ];
+    let wanted = ["Never together", "Kettle + Toaster", "breakfast", "3 breakfast, evening"];
     in_order(&one, &wanted);
     assert!(!one.contains("column A") && two.contains("With all of column 1 on"));
     // None of which anybody knows when.
@@ -95,18 +73,9 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     assert!(one.contains("Pick one column") && !one.contains("breakfast"));
     // Of which it needs one: that is no choice, on either side.
-    let lines = mended
-        .lines()
-        .filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
+    let lines = mended.lines().filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
     let [one, two] = sides(&lines.collect::<Vec<_>>().join("\n"));
-    in_order(
-        &one,
-        &[
-            "Together",
-            "You may run all of these",
-            "more on the worksheet",
-        ],
-    );
+    in_order(&one, &["Together", "You may run all of these", "more on the worksheet"]);
     assert!(!one.contains("Pick one column"), "{one}");
     assert!(two.contains("With all of it on"), "{two}");
     // The worksheet calls them the same.
@@ -119,10 +88,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let twelve = include_str!("../../../tests/plans/large/twelve.toml");
     let [one, two] = sides(twelve);
     let said = "all of it can be on at the same time";
-    assert!(
-        one.contains(said) && !one.contains("Pick one") && !one.contains("Never together"),
-        "{one}"
-    );
+    assert!(one.contains(said) && !one.contains("Pick one") && !one.contains("Never together"), "{one}");
     assert!(one.contains("leg A") && one.contains("24 A on A and 24 A on B"));
     assert!(!two.contains("column 1"), "{two}");
 }
@@ -196,10 +162,7 @@ fn the_code_goes_by_what_is_said() {
         let (plan, report) = demo(text);
         let data = super::agree::data_of(&plan, &report, Document::Card).expect("a card");
         let codes = data["codes"].as_array().expect("codes").clone();
-        let codes: Vec<String> = codes
-            .iter()
-            .map(|code| code.as_str().expect("a code").to_owned())
-            .collect();
+        let codes: Vec<String> = codes.iter().map(|code| code.as_str().expect("a code").to_owned()).collect();
         for (side, code) in sides(text).iter().zip(&codes) {
             assert!(side.contains(code), "{code}: {side}");
         }
@@ -214,19 +177,11 @@ fn the_code_goes_by_what_is_said() {
     assert_ne!(code(&other, None), own);
     // How it is printed is nothing that it says.
     let (plan, report) = demo(mended);
-    let a4 = Options {
-        only: vec![Document::Card],
-        paper: Paper::A4,
-        ink: Ink::Black,
-        ..Options::default()
-    };
+    let a4 = Options { only: vec![Document::Card], paper: Paper::A4, ink: Ink::Black, ..Options::default() };
     let data = template_data(&plan, &report, &Words::english(), &a4).expect("data");
     assert!(data[0].1.contains(&own));
     let (before, after) = (sides_of(mended), sides_of(&other));
-    assert!(
-        before[0] != after[0] && before[1] == after[1],
-        "{before:?} {after:?}"
-    );
+    assert!(before[0] != after[0] && before[1] == after[1], "{before:?} {after:?}");
     let (old, new) = (demo(mended), demo(&other));
     let words = Words::english();
     let again = outdated((&old.0, &old.1), (&new.0, &new.1), &words).expect("told");
@@ -252,16 +207,10 @@ fn no_head_stands_over_figures_that_are_not_there() {
 fn the_lent_box_has_a_card_of_two_sides() {
     let lent = include_str!("../../../tests/plans/large/lent-box.toml");
     let [one, two] = sides(lent);
-    assert!(
-        one.contains("Never together") && !one.contains("With column 1 on"),
-        "{one}"
-    );
+    assert!(one.contains("Never together") && !one.contains("With column 1 on"), "{one}");
     assert!(two.contains("Local codes"), "{two}");
     let (plan, report) = demo(lent);
-    let options = Options {
-        only: vec![Document::Card],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Card], ..Options::default() };
     let prints = prints(&plan, &report, &Words::english(), &options).expect("printed");
     assert_eq!(prints.card_sheets, 1);
 }
@@ -278,10 +227,7 @@ fn a_breathing_machine_without_a_place_runs_on_its_battery_alone() {
     assert!(!two.contains("to its battery"), "{two}");
     let placed = crate::plan::demo::MENDED.replacen("kind = \"lamp\"", "kind = \"medical\"", 1);
     let [one, two] = sides(&placed);
-    assert!(
-        !one.contains("only on a battery") && two.contains("to its battery"),
-        "{two}"
-    );
+    assert!(!one.contains("only on a battery") && two.contains("to its battery"), "{two}");
 }
 
 /// What to do when something goes wrong is on one leaf, in any language, whatever the first side takes.
@@ -292,11 +238,7 @@ fn emergencies_stay_on_one_leaf() {
         let (plan, report) = demo(text);
         for words in super::hostile::languages() {
             for card in [CardSize::Half, CardSize::Pocket] {
-                let options = Options {
-                    card,
-                    only: vec![Document::Card],
-                    ..Options::default()
-                };
+                let options = Options { card, only: vec![Document::Card], ..Options::default() };
                 let data = template_data(&plan, &report, &words, &options).expect("data");
                 let told: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
                 let titles: Vec<&str> = told["emergencies"]
@@ -331,11 +273,7 @@ fn emergencies_stay_on_one_leaf() {
 #[test]
 fn the_card_for_a_phone_is_one_narrow_column() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
-    let options = Options {
-        card: CardSize::Phone,
-        only: vec![Document::Card],
-        ..Options::default()
-    };
+    let options = Options { card: CardSize::Phone, only: vec![Document::Card], ..Options::default() };
     let prints = prints(&plan, &report, &Words::english(), &options).expect("printed");
     show(&prints.files, "phone");
     let names: Vec<&str> = prints.files.iter().map(|(name, _)| &**name).collect();
@@ -344,12 +282,8 @@ fn the_card_for_a_phone_is_one_narrow_column() {
     let pdf = pdf_extract::Document::load_mem(&prints.files[0].1).expect("a PDF");
     assert_eq!(pdf.get_pages().len(), 2);
     for page in pdf.get_pages().into_values() {
-        let size = pdf
-            .get_dictionary(page)
-            .and_then(|page| page.get(b"MediaBox"));
-        let size = size
-            .and_then(pdf_extract::Object::as_array)
-            .expect("a size");
+        let size = pdf.get_dictionary(page).and_then(|page| page.get(b"MediaBox"));
+        let size = size.and_then(pdf_extract::Object::as_array).expect("a size");
         let width = size[2].as_float().expect("a width");
         assert!((width - 360.0).abs() < 0.01, "{width}");
     }
@@ -357,9 +291,7 @@ fn the_card_for_a_phone_is_one_narrow_column() {
     // What is for paper alone.
     let words = Words::english();
     let paper = ["flip", "site", "ranger", "hospital"];
-    let paper = paper
-        .map(|key| words.text(&format!("print-card-{key}")))
-        .join(" ");
+    let paper = paper.map(|key| words.text(&format!("print-card-{key}"))).join(" ");
     for word in sides(crate::plan::demo::MENDED).concat().split_whitespace() {
         if !paper.contains(word) && word.chars().all(char::is_alphabetic) {
             assert!(phone.contains(word), "{word}");
@@ -371,29 +303,17 @@ fn the_card_for_a_phone_is_one_narrow_column() {
 #[test]
 fn the_card_asks_for_both_sides_of_its_sheet() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
-    for (card, date) in [
-        (CardSize::Sheet, None),
-        (CardSize::Sheet, Date::from_str("2026-07-04").ok()),
-        (CardSize::Half, None),
-    ] {
-        let options = Options {
-            card,
-            date,
-            ..Options::default()
-        };
+    for (card, date) in
+        [(CardSize::Sheet, None), (CardSize::Sheet, Date::from_str("2026-07-04").ok()), (CardSize::Half, None)]
+    {
+        let options = Options { card, date, ..Options::default() };
         for (name, bytes) in print(&plan, &report, &options).expect("printed") {
             let pdf = pdf_extract::Document::load_mem(&bytes).expect("a PDF");
             let wishes = pdf.catalog().and_then(|it| it.get(b"ViewerPreferences"));
-            let wishes = wishes
-                .and_then(pdf_extract::Object::as_dict)
-                .expect("wishes");
+            let wishes = wishes.and_then(pdf_extract::Object::as_dict).expect("wishes");
             let duplex = wishes.get(b"Duplex").and_then(pdf_extract::Object::as_name);
             let asked = duplex.is_ok_and(|how| how == b"DuplexFlipLongEdge");
-            assert_eq!(
-                asked,
-                name == "card.pdf" && card == CardSize::Sheet,
-                "{name} {card:?}"
-            );
+            assert_eq!(asked, name == "card.pdf" && card == CardSize::Sheet, "{name} {card:?}");
             // The table of places begins where the file says.
             let end = String::from_utf8_lossy(&bytes[bytes.len() - 40..]).into_owned();
             let (_, at) = end.split_once("startxref\n").expect("the end of a PDF");
@@ -411,15 +331,10 @@ fn the_look_sheet_draws_what_is_looked_for() {
         let report = crate::judge::build(&plan);
         let sheet = super::agree::data_of(&plan, &report, Document::Look).expect("a sheet");
         let looks = sheet["looks"].as_array().expect("looks").clone();
-        let mut of_front = looks
-            .iter()
-            .filter(|look| look["what"].to_string().contains("front"));
+        let mut of_front = looks.iter().filter(|look| look["what"].to_string().contains("front"));
         of_front.next().expect("it is looked at")["drawn"].clone()
     };
-    assert_eq!(
-        drawn(&[("gfci = true # front", "gfci = \"unknown\"")]),
-        "face"
-    );
+    assert_eq!(drawn(&[("gfci = true # front", "gfci = \"unknown\"")]), "face");
     let unread = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
     assert!(drawn(&[unread]).is_null());
 }

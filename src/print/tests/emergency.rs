@@ -12,10 +12,7 @@ const LANGUAGES: [&str; 4] = ["en", "es", "fr", "de"];
 fn data(text: &str, words: &Words, document: Document) -> serde_json::Value {
     let (plan, report) = demo(text);
     let all = template_data(&plan, &report, words, &Options::default()).expect("data");
-    let (_, found) = all
-        .into_iter()
-        .find(|(kind, _)| *kind == document)
-        .expect("the document");
+    let (_, found) = all.into_iter().find(|(kind, _)| *kind == document).expect("the document");
     serde_json::from_str(&found).expect("JSON")
 }
 
@@ -39,17 +36,11 @@ fn card_and_cautions_say_the_same_of_the_same_emergencies() {
         }
         // And it is on both papers.
         let (plan, report) = demo(text);
-        let options = Options {
-            only: vec![Document::Card, Document::Cautions],
-            ..Options::default()
-        };
+        let options = Options { only: vec![Document::Card, Document::Cautions], ..Options::default() };
         let files = render(&plan, &report, &words, &options).expect("printed");
         show(&files, &format!("emergency-{tag}"));
         let squeezed = |text: &str| -> String {
-            text.chars()
-                .filter(|c| c.is_alphanumeric())
-                .flat_map(char::to_lowercase)
-                .collect()
+            text.chars().filter(|c| c.is_alphanumeric()).flat_map(char::to_lowercase).collect()
         };
         for (name, pdf) in &files {
             let paper = squeezed(&text_of(pdf));
@@ -73,10 +64,8 @@ fn every_message_of_an_emergency_is_a_step_of_one() {
         .filter_map(|item| item.key.strip_prefix("print-emergency-"))
         .filter(|key| *key != "title")
         .collect();
-    let used: BTreeSet<&str> = EMERGENCIES
-        .iter()
-        .flat_map(|emergency| emergency.steps.iter().copied().chain([emergency.name]))
-        .collect();
+    let used: BTreeSet<&str> =
+        EMERGENCIES.iter().flat_map(|emergency| emergency.steps.iter().copied().chain([emergency.name])).collect();
     assert_eq!(written, used);
 }
 
@@ -118,10 +107,7 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
     assert!(alarm.find("Do not go in") < alarm.find("CPR"), "{alarm}");
     // Nobody feels along a cord while the engine runs.
     let breaker = steps("breaker");
-    assert!(
-        breaker.find("Stop the engine") < breaker.find("Feel along"),
-        "{breaker}"
-    );
+    assert!(breaker.find("Stop the engine") < breaker.find("Feel along"), "{breaker}");
 }
 
 /// Stopping the engine takes the power from a breathing machine: its battery comes first, and only
@@ -155,9 +141,7 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
             let print = data(text, &words, document);
             let at = EMERGENCIES.iter().position(|it| it.name == name);
             let steps = &print["emergencies"][at.expect("an emergency")]["steps"];
-            texts(steps)
-                .iter()
-                .position(|step| step.contains("battery"))
+            texts(steps).iter().position(|step| step.contains("battery"))
         };
         // On the line of the step that stops the engine.
         assert_eq!(battery(&medical, "shock"), Some(0));
@@ -177,11 +161,7 @@ fn what_danger_keeps_out_is_told_so() {
     for (text, refused) in [(bare.as_str(), true), (mended, false)] {
         let card = data(text, &words, Document::Card);
         let card = card["unplaced"].as_str().unwrap_or_default();
-        assert_eq!(
-            card.contains("You must not use any outlet that takes it"),
-            refused,
-            "{card}"
-        );
+        assert_eq!(card.contains("You must not use any outlet that takes it"), refused, "{card}");
     }
 }
 
@@ -207,10 +187,7 @@ fn cords_are_joined_before_the_engine_starts() {
 fn the_card_keeps_to_its_sides_in_every_language() {
     // That of the packed one has a medical device, and so more steps.
     let demos = [crate::plan::demo::MENDED, crate::plan::demo::WEEKEND].map(demo);
-    for (tag, (plan, report)) in LANGUAGES
-        .iter()
-        .flat_map(|tag| demos.iter().map(move |it| (tag, it)))
-    {
+    for (tag, (plan, report)) in LANGUAGES.iter().flat_map(|tag| demos.iter().map(move |it| (tag, it))) {
         let words = Words::new(tag, Units::default()).expect("a language");
         for (card, paper, pages) in [
             (CardSize::Sheet, Paper::Letter, 2),
@@ -219,12 +196,7 @@ fn the_card_keeps_to_its_sides_in_every_language() {
             (CardSize::Half, Paper::A4, 1),
             (CardSize::Pocket, Paper::Letter, 2),
         ] {
-            let options = Options {
-                card,
-                paper,
-                only: vec![Document::Card],
-                ..Options::default()
-            };
+            let options = Options { card, paper, only: vec![Document::Card], ..Options::default() };
             let files = render(plan, report, &words, &options).expect("printed");
             let pdf = pdf_extract::Document::load_mem(&files[0].1).expect("a PDF");
             let count = pdf.get_pages().len();

@@ -46,8 +46,7 @@ fn named(plan: &Plan, which: usize, name: String) -> Plan {
 /// The words of every language that is offered.
 pub(super) fn languages() -> Vec<Words> {
     let tags = Library::built_in().offered();
-    tags.map(|tag| Words::new(tag, Units::Metric).expect("an offered language"))
-        .collect()
+    tags.map(|tag| Words::new(tag, Units::Metric).expect("an offered language")).collect()
 }
 
 /// Whether printing went well, or stopped for a reason that names a text.
@@ -66,10 +65,7 @@ fn printed_or_named(
         }
         Err(PrintError::TooLong { misfits, .. }) => {
             for misfit in misfits {
-                prop_assert!(
-                    !misfit.text.is_empty() && misfit.percent < 100,
-                    "{misfit:?}"
-                );
+                prop_assert!(!misfit.text.is_empty() && misfit.percent < 100, "{misfit:?}");
             }
             Ok(false)
         }
@@ -78,10 +74,7 @@ fn printed_or_named(
         // saw is no longer a piece of the name.
         Err(PrintError::OffPage { text, .. }) => {
             let names = [&plan.site.name, &plan.generator.name, &plan.loads[1].name];
-            prop_assert!(
-                names.contains(&&text) || turned && !text.is_empty(),
-                "{text:?}"
-            );
+            prop_assert!(names.contains(&&text) || turned && !text.is_empty(), "{text:?}");
             Ok(false)
         }
         Err(other) => Err(TestCaseError::fail(other.to_string())),
@@ -91,13 +84,7 @@ fn printed_or_named(
 /// Prints the plan with a hostile name in it, so many times, each with the options of its turn and in
 /// a language that shifts by one when all options have had theirs. So many at least must print: the
 /// check itself would be blind if everything were refused.
-fn through(
-    text: &str,
-    turns: usize,
-    cases: usize,
-    least: usize,
-    options: impl Fn(usize) -> Options,
-) {
+fn through(text: &str, turns: usize, cases: usize, least: usize, options: impl Fn(usize) -> Options) {
     let (plan, _) = demo(text);
     let languages = languages();
     let whole = std::cell::Cell::new(0);
@@ -129,12 +116,10 @@ fn hostile_names_print_whole_or_are_named_on_every_stock() {
     let stocks = Stock::names();
     // Each stock in its turn, so that none is left out.
     let turns = stocks.len();
-    through(crate::plan::demo::MENDED, turns, 2 * turns, 5, |turn| {
-        Options {
-            stock: Some(Stock::named(&stocks[turn]).expect("a stock")),
-            only: vec![Document::Labels],
-            ..Options::default()
-        }
+    through(crate::plan::demo::MENDED, turns, 2 * turns, 5, |turn| Options {
+        stock: Some(Stock::named(&stocks[turn]).expect("a stock")),
+        only: vec![Document::Labels],
+        ..Options::default()
     });
 }
 

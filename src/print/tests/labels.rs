@@ -18,10 +18,7 @@ fn drawn(text: &str, stock: &str) -> Vec<(String, f64)> {
     for page in paged.pages() {
         capitals(&page.frame, &mut found);
     }
-    found
-        .into_iter()
-        .map(|(text, high)| (text.replace('\u{a0}', " "), high))
-        .collect()
+    found.into_iter().map(|(text, high)| (text.replace('\u{a0}', " "), high)).collect()
 }
 
 /// How high the first text with these words is, from the label of `of` on: that of its box names it, too.
@@ -29,9 +26,7 @@ fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
     let from = drawn.iter().rposition(|(text, _)| text == of);
     let from = from.unwrap_or_else(|| panic!("no {of}: {drawn:?}"));
     let found = drawn[from..].iter().find(|(text, _)| text.contains(words));
-    found
-        .unwrap_or_else(|| panic!("no {words} after {of}: {drawn:?}"))
-        .1
+    found.unwrap_or_else(|| panic!("no {words} after {of}: {drawn:?}")).1
 }
 
 /// From the smallest to the largest, on each stock.
@@ -39,18 +34,11 @@ fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
 fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
     for stock in Stock::names().iter().filter(|name| *name != "roll-12") {
         let drawn = drawn(crate::plan::demo::MENDED, stock);
-        let [amps, plugs, guard] =
-            ["16 A", "Toaster", "GFCI"].map(|words| high(&drawn, "box-right", words));
-        assert!(
-            amps > plugs && plugs >= guard,
-            "{stock}: {amps} {plugs} {guard}"
-        );
+        let [amps, plugs, guard] = ["16 A", "Toaster", "GFCI"].map(|words| high(&drawn, "box-right", words));
+        assert!(amps > plugs && plugs >= guard, "{stock}: {amps} {plugs} {guard}");
         // What plugs in stays where the way and the reason have no room.
         for load in ["Cooler", "Fan", "Electric", "CPAP", "chargers", "Kettle"] {
-            assert!(
-                drawn.iter().any(|(text, _)| text.contains(load)),
-                "{stock}: {load}"
-            );
+            assert!(drawn.iter().any(|(text, _)| text.contains(load)), "{stock}: {load}");
         }
     }
 }
@@ -76,16 +64,8 @@ fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let limit = report.figures.limits.iter().find(|it| it.id == id("front"));
-    let most = Words::english().amount(
-        limit.expect("a limit").continuous_amps,
-        crate::words::Show::Capacity,
-    );
-    let spaced = |bytes: &[u8]| {
-        text_of(bytes)
-            .split_whitespace()
-            .collect::<Vec<_>>()
-            .join(" ")
-    };
+    let most = Words::english().amount(limit.expect("a limit").continuous_amps, crate::words::Show::Capacity);
+    let spaced = |bytes: &[u8]| text_of(bytes).split_whitespace().collect::<Vec<_>>().join(" ");
     let most = most.replace('\u{a0}', " ");
     for (file, words) in [(0, "Then at most "), (1, "then at most ")] {
         let text = spaced(&files[file].1).replace('\u{a0}', " ");
@@ -98,28 +78,15 @@ fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
 fn what_must_not_be_used_has_one_tag() {
     for stock in Stock::names() {
         let drawn = drawn(crate::plan::demo::WEEKEND, &stock);
-        let orders: Vec<f64> = drawn
-            .iter()
-            .filter(|(text, _)| text == "DO NOT USE")
-            .map(|(_, high)| *high)
-            .collect();
+        let orders: Vec<f64> = drawn.iter().filter(|(text, _)| text == "DO NOT USE").map(|(_, high)| *high).collect();
         assert_eq!(orders.len(), 1, "{stock}: {drawn:?}");
-        let signal = drawn
-            .iter()
-            .find(|(text, _)| text == "DANGER")
-            .expect("a panel");
-        assert!(
-            stock == "roll-12" || orders[0] > signal.1,
-            "{stock}: {orders:?} {signal:?}"
-        );
+        let signal = drawn.iter().find(|(text, _)| text == "DANGER").expect("a panel");
+        assert!(stock == "roll-12" || orders[0] > signal.1, "{stock}: {orders:?} {signal:?}");
     }
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let labels = text_of(&files[0].1);
-    assert!(
-        labels.contains("With triple.1, triple.2, triple.3"),
-        "{labels}"
-    );
+    assert!(labels.contains("With triple.1, triple.2, triple.3"), "{labels}");
 }
 
 /// The exhaust is told above the watts, on the smallest in a line.
@@ -133,10 +100,7 @@ fn the_generator_tells_of_its_exhaust() {
         };
         let height = expected_height(&stock);
         assert!(height < 30.0 || at("DANGER") < at("2,310 W"), "{stock}");
-        assert!(
-            height < 30.0 || at("Exhaust kills") < at("2,310 W"),
-            "{stock}"
-        );
+        assert!(height < 30.0 || at("Exhaust kills") < at("2,310 W"), "{stock}");
         at("Exhaust kills");
     }
 }
@@ -169,10 +133,7 @@ fn every_label_has_the_code_of_what_it_says() {
     let other = mended.replacen("name = \"Toaster\"", "name = \"Toast\"", 1);
     assert_ne!(mended, other);
     let after = codes(&other, None);
-    let changed: Vec<&String> = before
-        .keys()
-        .filter(|name| before[*name] != after[*name])
-        .collect();
+    let changed: Vec<&String> = before.keys().filter(|name| before[*name] != after[*name]).collect();
     assert_eq!(changed, ["box-right"]);
     // And it is on them, where there is room.
     let text = drawn(mended, "letter-plain-6");
@@ -191,9 +152,7 @@ fn the_next_free_label_is_told() {
             only: vec![Document::Labels],
             ..Options::default()
         };
-        prints(&plan, &report, &Words::english(), &options)
-            .expect("printed")
-            .labels
+        prints(&plan, &report, &Words::english(), &options).expect("printed").labels
     };
     let told = |count: usize, next: Option<usize>| Some(LabelsUsed { count, next });
     // Seventeen labels.

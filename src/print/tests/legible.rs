@@ -53,10 +53,7 @@ pub(super) fn capitals(frame: &Frame, found: &mut Vec<(String, f64)>) {
         match item {
             FrameItem::Group(group) => {
                 let of = group.transform;
-                let (wide, high) = (
-                    of.sx.get().hypot(of.ky.get()),
-                    of.sy.get().hypot(of.kx.get()),
-                );
+                let (wide, high) = (of.sx.get().hypot(of.ky.get()), of.sy.get().hypot(of.kx.get()));
                 assert!((wide - 1.0).abs() < 1e-6 && (high - 1.0).abs() < 1e-6);
                 capitals(&group.frame, found);
             }
@@ -76,21 +73,11 @@ fn all_is_high_enough(
     words: &Words,
     options: &Options,
 ) -> BTreeMap<&'static str, usize> {
-    let signals = [
-        Signal::Danger,
-        Signal::Warning,
-        Signal::Caution,
-        Signal::Notice,
-    ]
-    .map(|signal| words.signal(signal));
+    let signals = [Signal::Danger, Signal::Warning, Signal::Caution, Signal::Notice].map(|signal| words.signal(signal));
     let mut counted = BTreeMap::new();
     for (document, data) in data::all(plan, report, words, options).expect("worded") {
-        let (_, distance) = DISTANCES
-            .into_iter()
-            .find(|(of, _)| *of == document)
-            .expect("a distance");
-        let paged = typeset(document, data, options)
-            .unwrap_or_else(|error| panic!("{what} {document:?}: {error}"));
+        let (_, distance) = DISTANCES.into_iter().find(|(of, _)| *of == document).expect("a distance");
+        let paged = typeset(document, data, options).unwrap_or_else(|error| panic!("{what} {document:?}: {error}"));
         let mut found = Vec::new();
         for page in paged.pages() {
             capitals(&page.frame, &mut found);
@@ -105,10 +92,7 @@ fn all_is_high_enough(
             } else {
                 message_height(distance)
             };
-            assert!(
-                height >= least,
-                "{what} {document:?}: {text:?} is {height:.2} mm high, not {least:.2} mm"
-            );
+            assert!(height >= least, "{what} {document:?}: {text:?} is {height:.2} mm high, not {least:.2} mm");
         }
     }
     counted
@@ -172,9 +156,7 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
     let languages = languages();
     let cards = [CardSize::Sheet, CardSize::Half, CardSize::Pocket];
     let papers = [Paper::Letter, Paper::A4];
-    let all = cards
-        .into_iter()
-        .flat_map(|card| papers.map(|paper| (card, paper)));
+    let all = cards.into_iter().flat_map(|card| papers.map(|paper| (card, paper)));
     for (turn, (card, paper)) in all.enumerate() {
         let options = Options {
             paper,
@@ -182,10 +164,7 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
             only: vec![Document::Card, Document::Cautions, Document::Worksheet],
             ..Options::default()
         };
-        for (which, words) in [
-            (0, &Words::english()),
-            (turn % 2, &languages[turn % languages.len()].1),
-        ] {
+        for (which, words) in [(0, &Words::english()), (turn % 2, &languages[turn % languages.len()].1)] {
             let what = format!("{card:?} {paper:?} {turn}");
             let signals = all_is_high_enough(&what, &plans[which], words, &options);
             assert!(signals.contains_key("cautions"), "{what}: no signal word");
@@ -232,10 +211,7 @@ fn what_is_too_small_to_read_stops_the_press() {
 #[test]
 fn a_full_label_says_less_and_not_smaller() {
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
-    let options = Options {
-        only: vec![Document::Labels],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Labels], ..Options::default() };
     let label_of = |plan: &Plan| {
         let report = crate::judge::judge(plan);
         let files = print(plan, &report, &options).expect("printed");
@@ -243,9 +219,7 @@ fn a_full_label_says_less_and_not_smaller() {
         let text = text_of(&files[0].1);
         // From the name of one receptacle to that of the next.
         let from = text.find("box-left\n").expect("its label");
-        let to = text[from..]
-            .find("box-right")
-            .map_or(text.len(), |at| from + at);
+        let to = text[from..].find("box-right").map_or(text.len(), |at| from + at);
         text[from..to].replace('\u{a0}', " ")
     };
     let keeps = |label: &str| {
@@ -296,10 +270,7 @@ fn apart(frame: &Frame, what: &str) -> Vec<String> {
     for (at, one) in found.iter().enumerate() {
         for other in &found[at + 1..] {
             let beside = (one.2 - other.2).abs() < 2.0;
-            assert!(
-                !beside || other.0 >= one.1 - 0.1,
-                "{what}: {one:?} runs into {other:?}"
-            );
+            assert!(!beside || other.0 >= one.1 - 0.1, "{what}: {one:?} runs into {other:?}");
         }
     }
     found.into_iter().map(|(_, _, _, text)| text).collect()
@@ -308,21 +279,14 @@ fn apart(frame: &Frame, what: &str) -> Vec<String> {
 /// Forty loads and twelve outlets, whose ids have 23 letters: on a box and the generator of two legs.
 fn forty() -> String {
     let outlet = |of: &str, id: &str, shape: &str, amps: u32| {
-        format!(
-            "[[{of}.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\nbreaker = \"{amps} A\"\ngfci = true\n"
-        )
+        format!("[[{of}.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\nbreaker = \"{amps} A\"\ngfci = true\n")
     };
     let mut plan = "format = 1\nregion = \"north-america\"\n[site]\nground = \"damp\"\nco_alarm = true\n\
         stands = \"open\"\nsleepers_at = \"40 ft\"\n[generator]\nrated = \"6500 W\"\npeak = \"8000 W\"\n\
         voltage = \"120/240 V\"\nneutral = \"floating\"\n"
         .to_owned();
     for letter in ["a", "b", "c"] {
-        plan += &outlet(
-            "generator",
-            &format!("generator-front-panel-{letter}"),
-            "5-20R",
-            20,
-        );
+        plan += &outlet("generator", &format!("generator-front-panel-{letter}"), "5-20R", 20);
     }
     plan += &outlet("generator", "generator-front-panel-d", "L14-30R", 30);
     plan += "[[cord]]\nid = \"heavy-cord-to-the-tents\"\nfrom = \"generator-front-panel-d\"\nplug = \"L14-30P\"\n\
@@ -330,12 +294,7 @@ fn forty() -> String {
         [[box]]\nid = \"box-in-the-large-tent-x\"\nfrom = \"heavy-cord-to-the-tents\"\ninlet = \"L14-30P\"\n\
         listed = true\nbond = false\n";
     for letter in ["a", "b", "c", "d", "e", "f", "g", "h"] {
-        plan += &outlet(
-            "box",
-            &format!("box-outlet-number-long-{letter}"),
-            "5-20R",
-            20,
-        );
+        plan += &outlet("box", &format!("box-outlet-number-long-{letter}"), "5-20R", 20);
     }
     for number in 0..40 {
         let (name, kind, watts) = [
@@ -359,14 +318,9 @@ fn forty_loads_have_room_on_every_print() {
     let (plan, report) = demo(&forty());
     let words = Words::english();
     for paper in [Paper::Letter, Paper::A4] {
-        let options = Options {
-            paper,
-            only: vec![Document::Card, Document::Worksheet],
-            ..Options::default()
-        };
+        let options = Options { paper, only: vec![Document::Card, Document::Worksheet], ..Options::default() };
         for (document, data) in data::all(&plan, &report, &words, &options).expect("worded") {
-            let paged = typeset(document, data, &options)
-                .unwrap_or_else(|error| panic!("{document:?}: {error}"));
+            let paged = typeset(document, data, &options).unwrap_or_else(|error| panic!("{document:?}: {error}"));
             let first = apart(&paged.pages()[0].frame, "forty").concat();
             match document {
                 Document::Card => assert!(paged.pages().len() <= 4),
@@ -382,10 +336,7 @@ fn forty_loads_have_room_on_every_print() {
 fn nothing_on_the_cautions_runs_into_another() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
     for (tag, words) in languages() {
-        let options = Options {
-            only: vec![Document::Cautions],
-            ..Options::default()
-        };
+        let options = Options { only: vec![Document::Cautions], ..Options::default() };
         for (document, data) in data::all(&plan, &report, &words, &options).expect("worded") {
             let paged = typeset(document, data, &options).expect("typeset");
             let mut signals = 0;

@@ -18,10 +18,7 @@ fn questions(text: &str) -> Vec<Vec<String>> {
 /// How many pages the sheet has.
 fn pages(text: &str) -> usize {
     let (plan, report) = demo(text);
-    let options = Options {
-        only: vec![Document::Look],
-        ..Options::default()
-    };
+    let options = Options { only: vec![Document::Look], ..Options::default() };
     let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
     let paged = typeset(Document::Look, data[0].1.clone(), &options).expect("typeset");
     paged.pages().len()
@@ -87,10 +84,7 @@ plug = "5-15P"
     let breakers: Vec<&String> = asked.iter().filter(|it| it.contains("breaker")).collect();
     assert_eq!(
         breakers,
-        [
-            "regular (5-15R): What number is on its breaker?",
-            "regular-2 (5-15R): What number is on its breaker?"
-        ]
+        ["regular (5-15R): What number is on its breaker?", "regular-2 (5-15R): What number is on its breaker?"]
     );
     let counted = |text: &str| {
         let (plan, report) = demo(text);
@@ -135,10 +129,7 @@ fn a_sheet_that_is_done_with_goes() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
     assert_eq!(report.figures.looks, []);
     let set = |only| {
-        let options = Options {
-            only,
-            ..Options::default()
-        };
+        let options = Options { only, ..Options::default() };
         prints(&plan, &report, &Words::english(), &options).expect("printed")
     };
     assert_eq!(set(Vec::new()).needless, ["look.pdf"]);

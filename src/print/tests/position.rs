@@ -22,10 +22,7 @@ fn field(stock: &toml::Table, name: &str) -> Option<f64> {
 
 /// Every label of a sheet, worked out from the text of the stock's file.
 fn expected(name: &str) -> Vec<Box4> {
-    let path = format!(
-        "{}/label-templates/stock/{name}.toml",
-        env!("CARGO_MANIFEST_DIR")
-    );
+    let path = format!("{}/label-templates/stock/{name}.toml", env!("CARGO_MANIFEST_DIR"));
     let text = crate::plan::store::read_text(path.as_ref()).expect("a stock file");
     let stock: toml::Table = text.parse().expect("TOML");
     let count = |name: &str| stock[name].as_integer().expect("a number");
@@ -65,21 +62,15 @@ fn painted(pdf: &Pdf) -> Vec<Vec<Box4>> {
         .into_values()
         .map(|page| {
             let media = pdf.get_dictionary(page).expect("a page");
-            let media = media
-                .get(b"MediaBox")
-                .and_then(|o| o.as_array())
-                .expect("a box");
+            let media = media.get(b"MediaBox").and_then(|o| o.as_array()).expect("a box");
             let height = f64::from(media[3].as_float().expect("a number"));
             let content = pdf.get_page_content(page).expect("content");
             let content = Content::decode(&content).expect("operations");
             let (mut at, mut saved) = ([1.0, 0.0, 0.0, 1.0, 0.0, 0.0], Vec::new());
             let (mut path, mut boxes) = (Vec::new(), Vec::new());
             for operation in content.operations {
-                let numbers: Vec<f64> = operation
-                    .operands
-                    .iter()
-                    .filter_map(|operand| operand.as_float().ok().map(f64::from))
-                    .collect();
+                let numbers: Vec<f64> =
+                    operation.operands.iter().filter_map(|operand| operand.as_float().ok().map(f64::from)).collect();
                 let mut add = |at: Matrix, points: &[f64]| {
                     for point in points.chunks_exact(2) {
                         let [x, y] = [point[0], point[1]];
@@ -92,17 +83,13 @@ fn painted(pdf: &Pdf) -> Vec<Vec<Box4>> {
                     "cm" => at = times(numbers.try_into().expect("six numbers"), at),
                     "m" | "l" | "c" | "v" | "y" => add(at, &numbers),
                     "re" => {
-                        let [x, y, w, h] = numbers[..] else {
-                            panic!("{operation:?}")
-                        };
+                        let [x, y, w, h] = numbers[..] else { panic!("{operation:?}") };
                         add(at, &[x, y, x + w, y + h]);
                     }
                     "n" => path.clear(),
                     "f" | "F" | "f*" | "S" | "s" | "B" | "B*" | "b" | "b*" => {
                         let xs = path.iter().map(|point: &(f64, f64)| point.0 * MM);
-                        let ys = path
-                            .iter()
-                            .map(|point: &(f64, f64)| (height - point.1) * MM);
+                        let ys = path.iter().map(|point: &(f64, f64)| (height - point.1) * MM);
                         boxes.push([
                             xs.clone().fold(f64::MAX, f64::min),
                             ys.clone().fold(f64::MAX, f64::min),
@@ -127,12 +114,7 @@ struct Glyphs {
 }
 
 impl OutputDev for Glyphs {
-    fn begin_page(
-        &mut self,
-        _: u32,
-        media: &MediaBox,
-        _: Option<(f64, f64, f64, f64)>,
-    ) -> Result<(), OutputError> {
+    fn begin_page(&mut self, _: u32, media: &MediaBox, _: Option<(f64, f64, f64, f64)>) -> Result<(), OutputError> {
         self.height = media.ury;
         self.pages.push(Vec::new());
         Ok(())
@@ -140,14 +122,7 @@ impl OutputDev for Glyphs {
     fn end_page(&mut self) -> Result<(), OutputError> {
         Ok(())
     }
-    fn output_character(
-        &mut self,
-        at: &Transform,
-        _: f64,
-        _: f64,
-        _: f64,
-        text: &str,
-    ) -> Result<(), OutputError> {
+    fn output_character(&mut self, at: &Transform, _: f64, _: f64, _: f64, text: &str) -> Result<(), OutputError> {
         if !text.trim().is_empty() {
             let page = self.pages.last_mut().expect("a page");
             page.push((at.m31 * MM, (self.height - at.m32) * MM));
@@ -166,16 +141,11 @@ impl OutputDev for Glyphs {
 }
 
 fn near(one: &Box4, other: &Box4) -> bool {
-    one.iter()
-        .zip(other)
-        .all(|(a, b)| (a - b).abs() <= WITHIN_MM)
+    one.iter().zip(other).all(|(a, b)| (a - b).abs() <= WITHIN_MM)
 }
 
 fn inside(outer: &Box4, x: f64, y: f64) -> bool {
-    x >= outer[0] - WITHIN_MM
-        && x <= outer[2] + WITHIN_MM
-        && y >= outer[1] - WITHIN_MM
-        && y <= outer[3] + WITHIN_MM
+    x >= outer[0] - WITHIN_MM && x <= outer[2] + WITHIN_MM && y >= outer[1] - WITHIN_MM && y <= outer[3] + WITHIN_MM
 }
 
 /// A generator with one receptacle: two labels.
@@ -191,10 +161,7 @@ fn two_labels() -> (Plan, Report) {
 }
 
 fn labels(plan: &Plan, report: &Report, options: Options) -> Pdf {
-    let options = Options {
-        only: vec![Document::Labels],
-        ..options
-    };
+    let options = Options { only: vec![Document::Labels], ..options };
     let files = print(plan, report, &options).expect("printed");
     Pdf::load_mem(&files[0].1).expect("a PDF")
 }
@@ -232,10 +199,7 @@ fn every_label_lies_where_its_stock_says_from_every_start() {
             }
             // And nothing on the positions that were to stay empty.
             for place in &expected[..start] {
-                assert!(
-                    glyphs.pages[0].iter().all(|(x, y)| !inside(place, *x, *y)),
-                    "{name} from {start}: {place:?}"
-                );
+                assert!(glyphs.pages[0].iter().all(|(x, y)| !inside(place, *x, *y)), "{name} from {start}: {place:?}");
             }
         }
     }
@@ -248,24 +212,12 @@ fn an_offset_moves_every_label_by_that_much() {
     let moved = labels(
         &plan,
         &report,
-        Options {
-            stock: stock(),
-            offset: "1.5 mm, -0.75 mm".parse().expect("an offset"),
-            ..Options::default()
-        },
+        Options { stock: stock(), offset: "1.5 mm, -0.75 mm".parse().expect("an offset"), ..Options::default() },
     );
     let pages = painted(&moved);
     for place in &expected("letter-30")[..2] {
-        let place = [
-            place[0] + 1.5,
-            place[1] - 0.75,
-            place[2] + 1.5,
-            place[3] - 0.75,
-        ];
-        assert!(
-            pages[0].iter().any(|drawn| near(drawn, &place)),
-            "{place:?}"
-        );
+        let place = [place[0] + 1.5, place[1] - 0.75, place[2] + 1.5, place[3] - 0.75];
+        assert!(pages[0].iter().any(|drawn| near(drawn, &place)), "{place:?}");
     }
 }
 
@@ -275,19 +227,12 @@ fn copies_fill_the_sheet() {
     let pdf = labels(
         &plan,
         &report,
-        Options {
-            stock: Some(Stock::named("a4-24").expect("a stock")),
-            copies: 12,
-            ..Options::default()
-        },
+        Options { stock: Some(Stock::named("a4-24").expect("a stock")), copies: 12, ..Options::default() },
     );
     let pages = painted(&pdf);
     assert_eq!(pages.len(), 1);
     for place in expected("a4-24") {
-        assert!(
-            pages[0].iter().any(|drawn| near(drawn, &place)),
-            "{place:?}"
-        );
+        assert!(pages[0].iter().any(|drawn| near(drawn, &place)), "{place:?}");
     }
 }
 
@@ -306,10 +251,7 @@ fn the_alignment_page_frames_every_label() {
         assert_eq!(files[1].0, "alignment.pdf");
         let pages = painted(&Pdf::load_mem(&files[1].1).expect("a PDF"));
         for place in expected(&name) {
-            assert!(
-                pages[0].iter().any(|drawn| near(drawn, &place)),
-                "{name}: {place:?}"
-            );
+            assert!(pages[0].iter().any(|drawn| near(drawn, &place)), "{name}: {place:?}");
         }
         // The bar that proves the scale is as long as it says.
         if !name.starts_with("roll") {
@@ -320,10 +262,7 @@ fn the_alignment_page_frames_every_label() {
             output_doc(&pdf, &mut glyphs).expect("glyphs");
             let glyphs = &glyphs.pages[0];
             let told = |place: &Box4| glyphs.iter().filter(|(x, y)| inside(place, *x, *y)).count();
-            let full = expected(&name)
-                .iter()
-                .filter(|place| told(place) > 150)
-                .count();
+            let full = expected(&name).iter().filter(|place| told(place) > 150).count();
             assert_eq!(full, 1, "{name}");
         }
     }
@@ -338,10 +277,7 @@ fn bar(drawn: &Box4, length: f64) -> bool {
 fn the_bar_on_plain_paper_is_as_long_as_it_says() {
     let (plan, report) = two_labels();
     for name in ["letter-plain-6", "a4-plain-6"] {
-        let options = Options {
-            stock: Some(Stock::named(name).expect("a stock")),
-            ..Options::default()
-        };
+        let options = Options { stock: Some(Stock::named(name).expect("a stock")), ..Options::default() };
         let pages = painted(&labels(&plan, &report, options));
         assert!(pages[0].iter().any(|drawn| bar(drawn, 50.0)), "{name}");
     }
@@ -352,10 +288,7 @@ fn the_bar_on_plain_paper_is_as_long_as_it_says() {
 fn one_ink_has_no_colours_and_no_greys() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
     let shades = |ink: Ink| {
-        let options = Options {
-            ink,
-            ..Options::default()
-        };
+        let options = Options { ink, ..Options::default() };
         let mut shades = Vec::new();
         for (name, bytes) in print(&plan, &report, &options).expect("printed") {
             let pdf = Pdf::load_mem(&bytes).expect("a PDF");
@@ -366,9 +299,7 @@ fn one_ink_has_no_colours_and_no_greys() {
                     let colour = ["g", "G", "rg", "RG", "k", "K", "sc", "SC", "scn", "SCN"];
                     if colour.contains(&operation.operator.as_str()) {
                         let numbers = operation.operands.iter();
-                        let numbers: Vec<f32> = numbers
-                            .filter_map(|number| number.as_float().ok())
-                            .collect();
+                        let numbers: Vec<f32> = numbers.filter_map(|number| number.as_float().ok()).collect();
                         shades.push((name.clone(), numbers));
                     }
                 }
@@ -377,12 +308,8 @@ fn one_ink_has_no_colours_and_no_greys() {
         shades
     };
     let unshaded = |(_, numbers): &(String, Vec<f32>)| {
-        numbers
-            .windows(2)
-            .all(|two| (two[0] - two[1]).abs() < 0.001)
-            && numbers
-                .iter()
-                .all(|number| number.abs() < 0.001 || (number - 1.0).abs() < 0.001)
+        numbers.windows(2).all(|two| (two[0] - two[1]).abs() < 0.001)
+            && numbers.iter().all(|number| number.abs() < 0.001 || (number - 1.0).abs() < 0.001)
     };
     assert!(!shades(Ink::Colour).iter().all(unshaded));
     let black = shades(Ink::Black);
@@ -402,30 +329,20 @@ fn a_folded_card_is_trimmed_for_its_pouch() {
         (CardSize::Pocket, Paper::A4, (105.0, 148.0)),
         (CardSize::Pocket, Paper::Letter, (105.0, 148.0)),
     ] {
-        let options = Options {
-            card,
-            paper,
-            only: vec![Document::Card],
-            ..Options::default()
-        };
+        let options = Options { card, paper, only: vec![Document::Card], ..Options::default() };
         let files = print(&plan, &report, &options).expect("printed");
         let pages = painted(&Pdf::load_mem(&files[0].1).expect("a PDF"));
         // The fold: upright, without width, from trimmed edge to trimmed edge.
-        let fold = pages[0]
-            .iter()
-            .find(|drawn| drawn[2] - drawn[0] < 0.01 && drawn[3] - drawn[1] > 120.0)
-            .expect("a fold");
+        let fold =
+            pages[0].iter().find(|drawn| drawn[2] - drawn[0] < 0.01 && drawn[3] - drawn[1] > 120.0).expect("a fold");
         let sides = pages[0].iter().filter(|drawn| drawn[3] - drawn[1] > 0.1);
         let left = sides.map(|drawn| drawn[0]).fold(f64::MAX, f64::min);
-        assert!(
-            (fold[3] - fold[1] - (pouch.1 - 6.0)).abs() <= WITHIN_MM,
-            "{fold:?}"
-        );
+        assert!((fold[3] - fold[1] - (pouch.1 - 6.0)).abs() <= WITHIN_MM, "{fold:?}");
         // Nothing but the marks themselves lies beyond the trimmed edge.
         let edge = fold[0] - (pouch.0 - 6.0);
-        let corners = pages[0].iter().filter(|drawn| {
-            (drawn[2] - edge).abs() <= WITHIN_MM || (drawn[0] - edge).abs() <= WITHIN_MM
-        });
+        let corners = pages[0]
+            .iter()
+            .filter(|drawn| (drawn[2] - edge).abs() <= WITHIN_MM || (drawn[0] - edge).abs() <= WITHIN_MM);
         assert!(corners.count() >= 2, "{card:?} {paper:?} {left} {edge}");
     }
 }
@@ -443,10 +360,7 @@ fn the_alignment_page_moves_with_its_labels() {
                 only: vec![Document::Alignment],
                 ..Options::default()
             };
-            let tape = options
-                .stock
-                .as_ref()
-                .is_some_and(|stock| stock.paper.is_none());
+            let tape = options.stock.as_ref().is_some_and(|stock| stock.paper.is_none());
             match print(&plan, &report, &options) {
                 Ok(files) => assert_eq!(files.len(), 1, "{name} {offset}"),
                 // A tape has no room to move.

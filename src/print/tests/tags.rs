@@ -5,12 +5,7 @@ use pdf_extract::{Dictionary, Document as Pdf, Object};
 use super::*;
 
 /// Calls `visit` with every element of the structure tree and the kinds of those above it.
-fn walk(
-    pdf: &Pdf,
-    object: &Object,
-    above: &mut Vec<String>,
-    visit: &mut impl FnMut(&Dictionary, &[String]),
-) {
+fn walk(pdf: &Pdf, object: &Object, above: &mut Vec<String>, visit: &mut impl FnMut(&Dictionary, &[String])) {
     match object {
         Object::Reference(id) => {
             if let Ok(object) = pdf.get_object(*id) {
@@ -48,11 +43,7 @@ fn elements(bytes: &[u8]) -> Vec<(String, Option<Vec<u8>>, Vec<String>)> {
     walk(&pdf, root, &mut Vec::new(), &mut |element, above| {
         let kind = element.get(b"S").and_then(Object::as_name).expect("a kind");
         let alt = element.get(b"Alt").and_then(Object::as_str).ok();
-        found.push((
-            String::from_utf8_lossy(kind).into_owned(),
-            alt.map(<[u8]>::to_vec),
-            above.to_vec(),
-        ));
+        found.push((String::from_utf8_lossy(kind).into_owned(), alt.map(<[u8]>::to_vec), above.to_vec()));
     });
     found
 }
@@ -68,9 +59,7 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
             for (_, alt, _) in kinds("Figure").chain(kinds("Formula")) {
                 assert!(alt.as_ref().is_some_and(|alt| alt.len() > 3), "{name}");
             }
-            let headed = kinds("TH")
-                .filter(|(_, _, above)| above.contains(&"Table".to_owned()))
-                .count();
+            let headed = kinds("TH").filter(|(_, _, above)| above.contains(&"Table".to_owned())).count();
             assert!(headed >= kinds("Table").count(), "{name}");
             // What is drawn: the faces on the labels, the sign on the card, the curves on the worksheet.
             let drawn = match name.as_str() {
@@ -123,11 +112,6 @@ fn the_word_that_some_readers_stumble_over_is_left_out() {
         let marked = pdf.catalog().expect("a catalogue").get(b"MarkInfo");
         let marked = marked.and_then(Object::as_dict).expect("marked");
         assert!(marked.get(b"Suspects").is_err(), "{name}");
-        assert!(
-            marked
-                .get(b"Marked")
-                .and_then(Object::as_bool)
-                .expect("said")
-        );
+        assert!(marked.get(b"Marked").and_then(Object::as_bool).expect("said"));
     }
 }

@@ -39,10 +39,7 @@ fn each_figure_of_a_limit_has_its_own_reason() {
         let label = label(&plan, &report, "front");
         let figures = [&label["long"], &label["short"]].map(|flow| plain(text_of(flow, "amps")));
         let screen = Words::english().limits(&report, 400);
-        let line = screen
-            .lines()
-            .find(|line| line.contains("front"))
-            .expect("a line");
+        let line = screen.lines().find(|line| line.contains("front")).expect("a line");
         (figures, text_of(&label, "set_by").to_owned(), plain(line))
     };
     let small = [
@@ -58,21 +55,12 @@ fn each_figure_of_a_limit_has_its_own_reason() {
          Go over, and it shuts off or stalls."
     );
     let (hours, short) = line.split_once("19.2 A").expect("both figures");
-    assert!(
-        hours.contains("16 A") && hours.contains("80%") && !hours.contains("generator"),
-        "{line}"
-    );
-    assert!(
-        short.contains("generator") && !short.contains("80%"),
-        "{line}"
-    );
+    assert!(hours.contains("16 A") && hours.contains("80%") && !hours.contains("generator"), "{line}");
+    assert!(short.contains("generator") && !short.contains("80%"), "{line}");
 
     let (figures, set_by, line) = told(&[]);
     assert_eq!(figures, ["16 A", "20 A"]);
-    assert_eq!(
-        set_by,
-        "Limited by the breaker at “front”. It trips if you go over."
-    );
+    assert_eq!(set_by, "Limited by the breaker at “front”. It trips if you go over.");
     assert_eq!(line.matches("imited by").count(), 1, "{line}");
 }
 
@@ -99,68 +87,36 @@ fn two_legs_have_their_amps_each() {
     for id in ["twist", "long", "box"] {
         let label = label(&plan, &report, id);
         let flow = &label["long"];
-        let told = plain(&format!(
-            "{} {}",
-            text_of(flow, "amps"),
-            text_of(flow, "how_long")
-        ));
+        let told = plain(&format!("{} {}", text_of(flow, "amps"), text_of(flow, "how_long")));
         assert!(told.starts_with(both), "{id}: {told}");
         let row = item(&plan, &report, Document::Card, "rows", id);
         assert!(plain(&row["facts"].to_string()).contains(both), "{row}");
     }
     let whole = label(&plan, &report, "the grey one");
-    assert!(
-        plain(&whole["outlets"].to_string()).contains("A: 24 A, B: 24 A"),
-        "{whole}"
-    );
+    assert!(plain(&whole["outlets"].to_string()).contains("A: 24 A, B: 24 A"), "{whole}");
     let screen = plain(&Words::english().limits(&report, 400));
-    assert!(
-        screen
-            .lines()
-            .any(|line| line.contains("twist") && line.contains(both)),
-        "{screen}"
-    );
+    assert!(screen.lines().any(|line| line.contains("twist") && line.contains(both)), "{screen}");
 
     let left = label(&plan, &report, "left");
     assert_eq!(text_of(&left["long"], "how_long"), "3 hours or more");
-    let left = screen
-        .lines()
-        .find(|line| line.contains("left"))
-        .expect("a line");
+    let left = screen.lines().find(|line| line.contains("left")).expect("a line");
     assert!(!left.contains("on A and"), "{left}");
 
-    let kettle: Vec<_> = report
-        .figures
-        .loads
-        .iter()
-        .map(|it| it.id.clone())
-        .collect();
+    let kettle: Vec<_> = report.figures.loads.iter().map(|it| it.id.clone()).collect();
     let answer = ask(&plan, &report, &kettle[..1], &[]);
     let said = plain(&Words::english().may(&report, &answer, 400));
     assert!(answer.may, "{said}");
-    assert!(
-        said.contains("through the breaker of “twist”: up to 12.5 A\n"),
-        "{said}"
-    );
-    assert!(
-        said.contains("the generator supplies up to 12.5 A on one leg\n"),
-        "{said}"
-    );
+    assert!(said.contains("through the breaker of “twist”: up to 12.5 A\n"), "{said}");
+    assert!(said.contains("the generator supplies up to 12.5 A on one leg\n"), "{said}");
     assert!(!said.contains("in all"), "{said}");
-    assert!(
-        said.contains("through the breaker of “left”: up to 12.5 A\n"),
-        "{said}"
-    );
+    assert!(said.contains("through the breaker of “left”: up to 12.5 A\n"), "{said}");
 }
 
 /// The label of the generator names the load at which its tank lasts shortest: at the busiest minute, that which asks
 /// most. Of another plan it is another.
 #[test]
 fn the_tank_is_told_with_what_empties_it() {
-    for (edits, name) in [
-        (&[][..], "Kettle"),
-        (&[("running = \"1500 W\"", "running = \"40 W\"")], "Fan"),
-    ] {
+    for (edits, name) in [(&[][..], "Kettle"), (&[("running = \"1500 W\"", "running = \"40 W\"")], "Fan")] {
         let (plan, report) = judged(&edited(edits));
         let hours = report.figures.energy.hours_per_tank.expect("known");
         let hours = Words::english().amount(hours, crate::words::Show::Capacity);
@@ -195,17 +151,10 @@ fn what_the_generator_cannot_overload_lacks_no_breaker() {
     };
     assert_eq!(told("1700 W", "2000 W"), ["", ""]);
     let [label, card] = told("2000 W", "2400 W");
-    assert!(
-        label.contains("the generator shuts off only above 16.6 A"),
-        "{label}"
-    );
+    assert!(label.contains("the generator shuts off only above 16.6 A"), "{label}");
     // What to add up, to what figure, and what else: the same on both.
     for told in [&label, &card] {
-        assert!(
-            told.contains("past 15 A it can overheat")
-                || told.contains("Past 15 A it can overheat"),
-            "{told}"
-        );
+        assert!(told.contains("past 15 A it can overheat") || told.contains("Past 15 A it can overheat"), "{told}");
     }
     let [label, card] = told("3600 W", "4500 W");
     assert!(label.contains("the breaker trips only at 20 A"), "{label}");
@@ -228,33 +177,20 @@ fn each_fuel_is_told_in_its_own_words() {
     let all_day = ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]");
     let quiet = ("quiet_hours = \"23:00-07:00\"", "quiet_hours = []");
     let gasoline = all_told(&edited(&[all_day, quiet]));
-    let propane = all_told(&edited(&[
-        all_day,
-        quiet,
-        ("fuel = \"gasoline\"", "fuel = \"propane\""),
-    ]));
+    let propane = all_told(&edited(&[all_day, quiet, ("fuel = \"gasoline\"", "fuel = \"propane\"")]));
     for words in ["fuel spills", "closed can"] {
         assert!(gasoline.contains(words), "{words}: {gasoline}");
         assert!(!propane.contains(words), "{words}: {propane}");
     }
-    assert!(
-        propane.contains("cylinder") && propane.contains("smell gas"),
-        "{propane}"
-    );
+    assert!(propane.contains("cylinder") && propane.contains("smell gas"), "{propane}");
     assert!(!propane.contains("spill") && !gasoline.contains("cylinder"));
 
     let dry = ("ground = \"wet\"", "ground = \"dry\"");
     for level in ["64.6 dBA", "67.5 dBA"] {
         let level = format!("level = \"{level}\"");
         let told = all_told(&edited(&[dry, ("level = \"56 dBA\"", level.as_str())]));
-        assert!(
-            told.contains("noise001") && told.contains("fuel002"),
-            "{told}"
-        );
-        assert!(
-            told.contains("on bare soil, away from walls") && told.contains("on bare soil or rock"),
-            "{told}"
-        );
+        assert!(told.contains("noise001") && told.contains("fuel002"), "{told}");
+        assert!(told.contains("on bare soil, away from walls") && told.contains("on bare soil or rock"), "{told}");
         for words in ["soft ground", "on grass", "soft soil"] {
             assert!(!told.contains(words), "{words}: {told}");
         }
@@ -269,26 +205,16 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
     let mut seen = [0, 0];
     for text in [
         crate::plan::demo::WEEKEND.to_owned(),
-        edited(&[
-            ("altitude = \"0 ft\"", ""),
-            ("air = \"59 °F\"", ""),
-            ("power_factor = 1.0 # fan", ""),
-        ]),
-        edited(&[
-            ("ground = \"wet\"", ""),
-            ("gfci = true # left", "gfci = \"unknown\""),
-        ]),
+        edited(&[("altitude = \"0 ft\"", ""), ("air = \"59 °F\"", ""), ("power_factor = 1.0 # fan", "")]),
+        edited(&[("ground = \"wet\"", ""), ("gfci = true # left", "gfci = \"unknown\"")]),
     ] {
         let (plan, report) = judged(&text);
         let figures = &report.figures;
         let matters = |field: &String| {
-            figures.matters.contains(field)
-                || figures.looks.iter().any(|look| look.fields.contains(field))
+            figures.matters.contains(field) || figures.looks.iter().any(|look| look.fields.contains(field))
         };
         let said = |it: &Assumption| words.assumed(it, &figures.loads);
-        let sheet = data_of(&plan, &report, Document::Worksheet)
-            .expect("a worksheet")
-            .to_string();
+        let sheet = data_of(&plan, &report, Document::Worksheet).expect("a worksheet").to_string();
         let others = [Document::Labels, Document::Card, Document::Cautions]
             .map(|document| data_of(&plan, &report, document).expect("data").to_string())
             .concat();
@@ -303,10 +229,7 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
             }
             seen[1] += 1;
             assert!(!others.contains(&sentence), "{sentence}");
-            assert!(
-                !squeezed(&screen).contains(&squeezed(&said(it))),
-                "{sentence}"
-            );
+            assert!(!squeezed(&screen).contains(&squeezed(&said(it))), "{sentence}");
             // Those that are alike stand in one sentence there, of the first of them.
             let alike = figures.assumed.iter().any(|other| {
                 let first = serde_json::to_string(&said(other)).expect("text");
@@ -330,22 +253,15 @@ fn no_place_is_told_to_be_quiet_enough() {
     assert!(!card.to_string().contains("dB"), "{card}");
     let sheet = data_of(&plan, &report, Document::Worksheet).expect("a worksheet");
     let curves = sheet["plot"]["curves"].as_array().expect("curves");
-    let [_, noise] = &curves[..] else {
-        panic!("volts and noise: {curves:?}")
-    };
+    let [_, noise] = &curves[..] else { panic!("volts and noise: {curves:?}") };
     assert_eq!(noise["bounds"], Json::Array(Vec::new()));
     // People at 60 ft with 50 ft of cord: 25 ft away it is 15 ft long, 4.572 m.
     let metres = |curve: &Json| -> Vec<f64> {
         let points = curve["points"].as_array().into_iter().flatten();
-        points
-            .filter_map(|point| point[0].as_str()?.parse().ok())
-            .collect()
+        points.filter_map(|point| point[0].as_str()?.parse().ok()).collect()
     };
     let (near, volts) = (metres(noise), metres(&curves[0]));
-    assert!(
-        !near.is_empty() && near.iter().all(|at| *at > 4.57),
-        "{near:?} {noise}"
-    );
+    assert!(!near.is_empty() && near.iter().all(|at| *at > 4.57), "{near:?} {noise}");
     assert!(volts.iter().any(|at| *at < 4.57), "{volts:?}");
 }
 
@@ -368,15 +284,9 @@ fn a_guess_is_no_reason_ahead_of_what_is_known() {
             let (plan, report) = judged(&edited(&[edits, spare].concat()));
             plain(text_of(&label(&plan, &report, "box"), "title"))
         };
-        assert_eq!(
-            title(&[floating, unknown, home_made]),
-            "Homemade box: “box”"
-        );
+        assert_eq!(title(&[floating, unknown, home_made]), "Homemade box: “box”");
         let guess = title(&[floating, unknown, doubted]);
-        assert!(
-            guess.starts_with("Worst case: Neutral is joined"),
-            "{guess}"
-        );
+        assert!(guess.starts_with("Worst case: Neutral is joined"), "{guess}");
         let known = title(&[floating, joined, doubted]);
         assert!(known.starts_with("Neutral is joined"), "{known}");
     }
@@ -395,10 +305,7 @@ fn a_label_tells_what_was_assumed() {
     let (set, front) = told(&[watts]);
     assert!(set.contains("We assumed 3,"), "{set}");
     assert!(!set.contains("1,000 W"), "{set}");
-    assert!(
-        front.contains("All plugs here") && !front.contains("Both"),
-        "{front}"
-    );
+    assert!(front.contains("All plugs here") && !front.contains("Both"), "{front}");
     let counted = ("gfci = true # front", "gfci = true\nsockets = 2");
     let (_, front) = told(&[counted]);
     assert!(front.contains("Both sockets"), "{front}");
@@ -408,10 +315,7 @@ fn a_label_tells_what_was_assumed() {
 /// carries, and it is its own outlets that take nothing but a cord with a GFCI.
 #[test]
 fn a_box_goes_in_whose_outlet_takes_the_gfci_cord() {
-    let bare = [
-        ("gfci = true # left", "gfci = false"),
-        ("gfci = true # right", "gfci = false"),
-    ];
+    let bare = [("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")];
     let (plan, report) = judged(&edited(&bare));
     let kind = |id: &str| text_of(&label(&plan, &report, id), "kind").to_owned();
     assert_eq!([kind("twist"), kind("long")], ["receptacle", "cord"]);
@@ -433,15 +337,10 @@ fn ends_share_what_other_cords_draw_on_as_well() {
         plain(text_of(&label["shared"][0], "sentence"))
     };
     assert_eq!(share(text), "All of “front” together: 13.6 A.");
-    let from = text
-        .find("# Now in the other socket")
-        .expect("the other cord");
+    let from = text.find("# Now in the other socket").expect("the other cord");
     let to = text.find("[[box]]").expect("a box");
     let one = format!("{}{}", &text[..from], &text[to..]).replace("sockets = 2", "sockets = 1");
-    assert_eq!(
-        share(&one),
-        "All 3 ends of “tents” together: 13.6 A. Not each."
-    );
+    assert_eq!(share(&one), "All 3 ends of “tents” together: 13.6 A. Not each.");
 }
 
 /// That a cord got hot is told ahead of what might be wrong with it, and of what is wrong with what it hangs on: it is
@@ -469,14 +368,8 @@ fn an_idle_outlet_is_idle_on_the_screen_as_well() {
         let (plan, report) = judged(&edited(edits));
         let label = label(&plan, &report, "front");
         let screen = Words::english().limits(&report, 400);
-        let line = screen
-            .lines()
-            .find(|line| line.contains("front"))
-            .expect("a line");
-        (
-            label["idle"].is_string(),
-            line.contains("Plug nothing in here."),
-        )
+        let line = screen.lines().find(|line| line.contains("front")).expect("a line");
+        (label["idle"].is_string(), line.contains("Plug nothing in here."))
     };
     let dry = ("ground = \"wet\"", "ground = \"dry\"");
     let bare = ("gfci = true # front", "gfci = false");
@@ -488,13 +381,9 @@ fn an_idle_outlet_is_idle_on_the_screen_as_well() {
 #[test]
 fn an_open_ground_is_normal_only_without_a_bonding_plug() {
     let told = |plug: &str| {
-        let (plan, report) = judged(&edited(&[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bonding_plug = false", plug),
-        ]));
-        label(&plan, &report, &plan.generator.name)
-            .to_string()
-            .contains("OPEN GROUND")
+        let (plan, report) =
+            judged(&edited(&[("neutral = \"bonded\"", "neutral = \"floating\""), ("bonding_plug = false", plug)]));
+        label(&plan, &report, &plan.generator.name).to_string().contains("OPEN GROUND")
     };
     assert!(told("bonding_plug = false"));
     assert!(!told("bonding_plug = \"unknown\""));
@@ -509,25 +398,15 @@ fn where_only_the_bonding_plug_goes_no_amps_are_told() {
         let counted = format!("gfci = false\nsockets = {sockets}");
         let (plan, report) = judged(&edited(&[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
-            (
-                "bonding_plug = false",
-                "bonding_plug = true\nbonding_plug_in = \"front\"",
-            ),
+            ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
             ("gfci = true # front", &counted),
             ("ground = \"wet\"", "ground = \"dry\""),
         ]));
         let label = label(&plan, &report, "front");
         let row = item(&plan, &report, Document::Card, "rows", "front");
         let screen = Words::english().limits(&report, 400);
-        let line = screen
-            .lines()
-            .find(|line| line.contains("front"))
-            .expect("a line");
-        (
-            !label["long"].is_null(),
-            !row["long"].is_null(),
-            plain(line).contains(" A"),
-        )
+        let line = screen.lines().find(|line| line.contains("front")).expect("a line");
+        (!label["long"].is_null(), !row["long"].is_null(), plain(line).contains(" A"))
     };
     assert_eq!(told("1"), (false, false, false));
     assert_eq!(told("2"), (true, true, true));
@@ -541,10 +420,7 @@ fn nothing_goes_where_the_bonding_plug_is() {
     let plug = [
         ("neutral = \"bonded\"", "neutral = \"floating\""),
         ("ground = \"wet\"", "ground = \"dry\""),
-        (
-            "bonding_plug = false",
-            "bonding_plug = true\nbonding_plug_in = \"front\"",
-        ),
+        ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
     ];
     let cord = (
         "[[box]]",
@@ -559,10 +435,7 @@ fn nothing_goes_where_the_bonding_plug_is() {
             let (plan, report) = judged(&edited(&edits));
             let mut lost = report.findings.iter().filter(|it| it.code == "FIT001");
             let lost = lost.find(|it| it.fix.key == "lost");
-            assert_eq!(
-                lost.map(|it| it.signal),
-                (!fits).then_some(crate::report::Signal::Danger)
-            );
+            assert_eq!(lost.map(|it| it.signal), (!fits).then_some(crate::report::Signal::Danger));
             if let Some(lost) = lost {
                 let said = Words::english().finding(lost, &report.figures.loads).fix;
                 assert!(!said.contains("three-way"), "{said}");
@@ -583,17 +456,10 @@ fn the_label_of_a_camper_speaks_of_what_is_inside() {
         let (plan, report) = judged(text);
         let label = label(&plan, &report, "camper");
         let inside = label["facts"][1][1].as_str().unwrap_or_default().to_owned();
-        (
-            inside,
-            label["gfci"] == true,
-            text_of(&label, "shock").to_owned(),
-        )
+        (inside, label["gfci"] == true, text_of(&label, "shock").to_owned())
     };
     let (inside, gfci, shock) = told(SOUND);
-    assert!(
-        inside.ends_with("not together: Air conditioner + Microwave"),
-        "{inside}"
-    );
+    assert!(inside.ends_with("not together: Air conditioner + Microwave"), "{inside}");
     assert!(gfci && shock.contains("“rv”"), "{shock}");
     let bare = "breaker = \"30 A\"\ngfci = false";
     let (_, gfci, shock) = told(&SOUND.replacen("breaker = \"30 A\"\ngfci = true", bare, 1));
@@ -605,10 +471,7 @@ fn the_label_of_a_camper_speaks_of_what_is_inside() {
             ("rated = \"3400 W\"", "rated = \"4800 W\""),
             ("peak = \"4200 W\"", "peak = \"5200 W\""),
             ("inverter = true", "inverter = false"),
-            (
-                "shape = \"TT-30R\"\nbreaker = \"30 A\"",
-                "shape = \"TT-30R\"\nbreaker = \"unknown\"",
-            ),
+            ("shape = \"TT-30R\"\nbreaker = \"30 A\"", "shape = \"TT-30R\"\nbreaker = \"unknown\""),
             ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", main),
         ];
         let text = edits.iter().fold(SOUND.to_owned(), |text, (was, is)| {
@@ -622,8 +485,5 @@ fn the_label_of_a_camper_speaks_of_what_is_inside() {
     let id = Id::new("camper").expect("an id");
     let read = trips("inlet = \"TT-30P\"\nbreaker = \"30 A\"");
     assert_eq!(read, crate::report::Acts::AtLimit { id: id.clone() });
-    assert_eq!(
-        trips("inlet = \"TT-30P\""),
-        crate::report::Acts::Assumed { id }
-    );
+    assert_eq!(trips("inlet = \"TT-30P\""), crate::report::Acts::Assumed { id });
 }

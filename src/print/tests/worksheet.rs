@@ -8,10 +8,7 @@ use super::*;
 use crate::words::Units;
 
 fn sheet_of(plan: &Plan, report: &Report, words: &Words) -> serde_json::Value {
-    let only = Options {
-        only: vec![Document::Worksheet],
-        ..Options::default()
-    };
+    let only = Options { only: vec![Document::Worksheet], ..Options::default() };
     let data = template_data(plan, report, words, &only);
     let (_, sheet) = data.expect("data").swap_remove(0);
     serde_json::from_str(&sheet).expect("JSON")
@@ -35,11 +32,8 @@ fn what_must_not_be_used_has_no_amps_on_the_worksheet() {
         assert_eq!(told, !name.starts_with("triple"), "{row}");
     }
     let of_triple = |row: &serde_json::Value| text(&row[1]).contains("triple");
-    let protection: Vec<serde_json::Value> =
-        rows("protection").into_iter().filter(of_triple).collect();
-    let [row] = &protection[..] else {
-        panic!("told once: {protection:?}")
-    };
+    let protection: Vec<serde_json::Value> = rows("protection").into_iter().filter(of_triple).collect();
+    let [row] = &protection[..] else { panic!("told once: {protection:?}") };
     assert_eq!(text(&row[0]), "NOTHING: do not use it");
     assert_eq!(text(&row[1]), "triple, triple.1, triple.2, triple.3");
 }
@@ -78,19 +72,13 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let source_of = |mark: &str| {
         let number = mark.trim_start_matches(['N', 'P']);
         let found = sources.iter().find(|it| it[0] == number);
-        found.expect("a source")[1]
-            .as_str()
-            .expect("text")
-            .to_owned()
+        found.expect("a source")[1].as_str().expect("text").to_owned()
     };
     // The fan: watts of the plan; its power factor and its start of nobody, so of the tables.
     let fan = row_of("loads", "Fan");
     assert_eq!(cell(&fan, 2), ("55 W".into(), "P".into()));
     let (factor, mark) = cell(&fan, 3);
-    assert!(
-        factor == "0.8" && mark.starts_with('N') && mark.ends_with('○'),
-        "{mark}"
-    );
+    assert!(factor == "0.8" && mark.starts_with('N') && mark.ends_with('○'), "{mark}");
     assert_eq!(source_of(&mark), "from memory, not verified");
     let (times, mark) = cell(&fan, 6);
     assert!(times == "× 6" && mark.ends_with('●'), "{times} {mark}");
@@ -103,10 +91,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     // A cord: ohms of 1,000 ft as chapter 9 table 8 prints them.
     let (ohms, mark) = cell(&row_of("cords", "long"), 3);
     assert_eq!(ohms, "1.24 Ω");
-    assert_eq!(
-        source_of(&mark),
-        "NFPA 70 (NEC), Chapter 9 Table 8 (confirmed)"
-    );
+    assert_eq!(source_of(&mark), "NFPA 70 (NEC), Chapter 9 Table 8 (confirmed)");
     // Whatever is marked with a number is named at the end, and each source there once.
     for section in sections {
         let cells = section["rows"].as_array().expect("rows").iter();
@@ -117,12 +102,9 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
             }
         }
         let cited = section["sources"].as_str().expect("numbers");
-        cited
-            .split(", ")
-            .filter(|it| !it.is_empty())
-            .for_each(|it| {
-                source_of(it);
-            });
+        cited.split(", ").filter(|it| !it.is_empty()).for_each(|it| {
+            source_of(it);
+        });
     }
     for rule in sheet["rules"].as_array().expect("rules") {
         let cited = rule["sources"].as_str().expect("numbers");
@@ -166,15 +148,9 @@ fn the_case_on_page_one_has_every_outlet_and_danger() {
             assert_eq!(gfci.starts_with("at "), limit.gfci, "{gfci}");
         }
         let dangers = case["dangers"].to_string();
-        for finding in report
-            .findings
-            .iter()
-            .filter(|it| it.signal == Signal::Danger)
-        {
+        for finding in report.findings.iter().filter(|it| it.signal == Signal::Danger) {
             let title = words.finding(finding, &report.figures.loads).title;
-            assert!(
-                dangers.contains(finding.code) && dangers.contains(&title.replace('"', "\\\""))
-            );
+            assert!(dangers.contains(finding.code) && dangers.contains(&title.replace('"', "\\\"")));
         }
     }
 }
@@ -196,9 +172,7 @@ fn no_unit_of_the_other_system_is_on_the_worksheet() {
             let mut words = sheet.split(' ').peekable();
             while let Some(word) = words.next() {
                 let figure = word.ends_with(|c: char| c.is_ascii_digit());
-                let unit = words.peek().map_or("", |next| {
-                    next.trim_end_matches(|c: char| !c.is_alphabetic())
-                });
+                let unit = words.peek().map_or("", |next| next.trim_end_matches(|c: char| !c.is_alphabetic()));
                 assert!(!figure || !others.contains(&unit), "{word} {unit}");
             }
         }
@@ -217,12 +191,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
         let power = sections.iter().find(|it| it["key"] == "power");
         let power = power.expect("one");
         let rows = power["rows"].as_array().expect("rows").iter();
-        let cells = rows.map(|row| {
-            row[1]["text"]
-                .as_str()
-                .expect("text")
-                .replace('\u{a0}', " ")
-        });
+        let cells = rows.map(|row| row[1]["text"].as_str().expect("text").replace('\u{a0}', " "));
         (power.to_string().replace('\u{a0}', " "), cells.collect())
     };
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
@@ -232,18 +201,8 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     (plan.generator.rated, plan.generator.peak) = (watts(3000), watts(3000));
     (plan.site.air, plan.site.altitude) = (air("60 °F"), height("0 ft"));
     // 100 m above 1,219 m and 10 °C above 35 °C; 1,000 ft above 0 ft and 10 °F above 60 °F.
-    let customary = [
-        "328.1 ft above 3,999.3 ft",
-        "18 °F above 95 °F",
-        "1,000 ft above 0 ft",
-        "10 °F above 60 °F",
-    ];
-    let metric = [
-        "100 m above 1,219 m",
-        "10 °C above 35 °C",
-        "304.8 m above 0 m",
-        "5.6 °C above 15.6 °C",
-    ];
+    let customary = ["328.1 ft above 3,999.3 ft", "18 °F above 95 °F", "1,000 ft above 0 ft", "10 °F above 60 °F"];
+    let metric = ["100 m above 1,219 m", "10 °C above 35 °C", "304.8 m above 0 m", "5.6 °C above 15.6 °C"];
     for (units, formulas) in [(Units::Customary, customary), (Units::Metric, metric)] {
         let (all, cells) = section(&plan, units);
         for told in formulas {
@@ -258,9 +217,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     for units in [Units::Customary, Units::Metric] {
         for cell in section(&plan, units).1 {
             let decimals = cell.split(|c: char| !(c.is_ascii_digit() || c == '.'));
-            let most = decimals
-                .filter_map(|number| Some(number.split_once('.')?.1.len()))
-                .max();
+            let most = decimals.filter_map(|number| Some(number.split_once('.')?.1.len())).max();
             // A length that the reader gave stands as it was given.
             let given = cell.contains("ft") || cell.contains("°C");
             let most = most.unwrap_or(0);
@@ -288,12 +245,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
         rows.iter()
             .map(|row| {
                 let (distance, level) = (&row[1], &row[2]);
-                [
-                    text(&row[0], "text"),
-                    text(distance, "text"),
-                    text(level, "text"),
-                    text(level, "mark"),
-                ]
+                [text(&row[0], "text"), text(distance, "text"), text(level, "text"), text(level, "mark")]
             })
             .collect()
     };
@@ -307,9 +259,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let rows = cells(&plan);
     let row = |what: &str| {
         let found = rows.iter().find(|row| row[0] == what);
-        found
-            .unwrap_or_else(|| panic!("{what} in {rows:?}"))
-            .clone()
+        found.unwrap_or_else(|| panic!("{what} in {rows:?}")).clone()
     };
     let [.., load, mark] = row("Load it was measured at");
     assert_eq!((load.as_str(), mark.as_str()), ("25%", "P"));
@@ -334,15 +284,9 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let [.., load, mark] = load.expect("a load");
     assert!(load == "25%" && mark.starts_with('N'), "{load} {mark}");
     // Two sets: 10 log10(2) = 3.0103 dB more.
-    plan.generator.parallel = Some(Parallel {
-        sets: 2,
-        limit: Answer::Unknown,
-        kit: Answer::Unknown,
-    });
+    plan.generator.parallel = Some(Parallel { sets: 2, limit: Answer::Unknown, kit: Answer::Unknown });
     let rows = cells(&plan);
-    let sets = rows
-        .iter()
-        .find(|row| row[0] == "2 such generators side by side add");
+    let sets = rows.iter().find(|row| row[0] == "2 such generators side by side add");
     assert_eq!(sets.expect("two sets")[2], "3 dBA");
 }
 
@@ -358,14 +302,10 @@ fn figure_of(text: &str) -> Decimal {
 /// The volt-amperes that are written in a sum, added up as a reader would: "3 × 12 VA", "480 VA ÷ 80%",
 /// "(412.56 VA − 68.75 VA)".
 fn added_up(text: &str) -> Decimal {
-    let words: Vec<String> = text
-        .split_whitespace()
-        .map(|word| word.trim_matches(['(', ')', '%']).replace(',', ""))
-        .collect();
+    let words: Vec<String> =
+        text.split_whitespace().map(|word| word.trim_matches(['(', ')', '%']).replace(',', "")).collect();
     let number = |at: usize| words.get(at).and_then(|word| Decimal::from_str(word).ok());
-    let is = |at: Option<usize>, sign: &str| {
-        at.and_then(|at| words.get(at)).is_some_and(|it| it == sign)
-    };
+    let is = |at: Option<usize>, sign: &str| at.and_then(|at| words.get(at)).is_some_and(|it| it == sign);
     let mut sum = Decimal::ZERO;
     for at in 0..words.len() {
         let Some(mut term) = number(at).filter(|_| is(Some(at + 1), "VA")) else {
@@ -377,11 +317,7 @@ fn added_up(text: &str) -> Decimal {
         if is(Some(at + 2), "÷") {
             term = term * Decimal::ONE_HUNDRED / number(at + 3).expect("per cent");
         }
-        sum += if is(at.checked_sub(1), "−") {
-            -term
-        } else {
-            term
-        };
+        sum += if is(at.checked_sub(1), "−") { -term } else { term };
     }
     sum
 }
@@ -400,9 +336,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
             let rows = section["rows"].as_array().expect("rows").iter();
             let cells = |row: &serde_json::Value| -> Vec<String> {
                 let cells = row.as_array().expect("cells").iter();
-                cells
-                    .map(|cell| cell["text"].as_str().expect("text").to_owned())
-                    .collect()
+                cells.map(|cell| cell["text"].as_str().expect("text").to_owned()).collect()
             };
             rows.map(cells).collect()
         };
@@ -411,10 +345,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
         for row in &sums {
             // Rounded up once, to a milliampere.
             let more = (figure_of(&row[3]) - added_up(&row[2])).round_dp(LAST);
-            assert!(
-                more >= Decimal::ZERO && more < Decimal::new(1, 3),
-                "{row:?}"
-            );
+            assert!(more >= Decimal::ZERO && more < Decimal::new(1, 3), "{row:?}");
             let holds = figure_of(&row[3]) <= figure_of(&row[4]);
             assert_eq!(holds, row[0].starts_with("Together"), "{row:?}");
         }
@@ -422,11 +353,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
         let starts = rows("starts");
         let legs = 1 + usize::from(starts.iter().any(|row| row[0].ends_with("leg B")));
         for (at, row) in starts.iter().enumerate() {
-            assert_eq!(
-                figure_of(&row[2]).round_dp(LAST),
-                added_up(&row[1]).round_dp(LAST),
-                "{row:?}"
-            );
+            assert_eq!(figure_of(&row[2]).round_dp(LAST), added_up(&row[1]).round_dp(LAST), "{row:?}");
             assert!(figure_of(&row[2]) <= figure_of(&row[3]), "{row:?}");
             let before = on.get(at.wrapping_sub(legs)).copied().unwrap_or_default();
             let first = row[1].split(" + ").next().expect("a term");
@@ -445,16 +372,14 @@ fn fuel_comes_out_when_it_is_added_up_again() {
         let sections = sheet["sections"].as_array().expect("sections");
         let section = sections.iter().find(|it| it["key"] == "energy");
         let rows = section.expect("energy")["rows"].as_array().expect("rows");
-        let text =
-            |row: &serde_json::Value, at: usize| row[at]["text"].as_str().expect("text").to_owned();
+        let text = |row: &serde_json::Value, at: usize| row[at]["text"].as_str().expect("text").to_owned();
         let figure = |text: &str| {
             let (number, _) = text.split_once(['\u{a0}', '%']).expect("a unit");
             Decimal::from_str(&number.replace(',', "")).expect("a number")
         };
         let hours = |text: &str| {
             let (hours, minutes) = text.split_once(':').expect("a clock");
-            let part =
-                |text: &str| Decimal::from_str(&text.replace("\u{a0}h", "")).expect("a number");
+            let part = |text: &str| Decimal::from_str(&text.replace("\u{a0}h", "")).expect("a number");
             part(hours) + part(minutes) / Decimal::from(60)
         };
         let (mut sum, mut count) = (Decimal::ZERO, Decimal::ZERO);
@@ -473,15 +398,9 @@ fn fuel_comes_out_when_it_is_added_up_again() {
             figure(&text(found.unwrap_or_else(|| panic!("{name}")), 2))
         };
         let day = row("Share of a tank in a day");
-        assert!(
-            day <= sum && sum - day <= count / Decimal::TEN,
-            "{day} {sum}"
-        );
+        assert!(day <= sum && sum - day <= count / Decimal::TEN, "{day} {sum}");
         let fuel = row("One tank holds") * day / Decimal::ONE_HUNDRED;
-        assert!(
-            (fuel - row("Fuel in a day")).abs() <= Decimal::new(2, 2),
-            "{fuel}"
-        );
+        assert!((fuel - row("Fuel in a day")).abs() <= Decimal::new(2, 2), "{fuel}");
     }
 }
 
@@ -508,12 +427,6 @@ fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
         point["gfci"].as_str().expect("text").to_owned()
     };
     let told = ["front", "tents", "tents.1", "twist", "box-left"].map(gfci);
-    let expected = [
-        "GFCI CORD ONLY",
-        "GFCI AHEAD",
-        "GFCI AHEAD",
-        "NO",
-        "at box-left",
-    ];
+    let expected = ["GFCI CORD ONLY", "GFCI AHEAD", "GFCI AHEAD", "NO", "at box-left"];
     assert_eq!(told, expected);
 }

@@ -9,22 +9,13 @@ pub(super) const RULE: Rule = Rule {
     name: "carbon-monoxide-distance",
     area: "air",
     worst: Signal::Danger,
-    sources: &[
-        cite::CPSC_DISTANCE,
-        cite::NC_DHHS,
-        cite::NIST_2011,
-        cite::NIST_2021,
-        cite::CPSC_LEVELS,
-    ],
+    sources: &[cite::CPSC_DISTANCE, cite::NC_DHHS, cite::NIST_2011, cite::NIST_2021, cite::CPSC_LEVELS],
     fixes: &["move", "closed", "farther", "measure"],
     check,
     #[cfg(test)]
     fires: &[
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\"")],
-        &[
-            ("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\""),
-            ("stands = \"roof\"", "stands = \"enclosed\""),
-        ],
+        &[("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\""), ("stands = \"roof\"", "stands = \"enclosed\"")],
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"24.9 ft\"")],
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\"")],
         &[("sleepers_at = \"60 ft\"", "")],
@@ -96,17 +87,9 @@ mod tests {
     /// The bounds are those of CPSC (2020) and NIST (2021), 20 ft and 25 ft.
     #[test]
     fn danger_below_twenty_feet_and_caution_below_twenty_five() {
-        for (distance, signal) in [
-            ("5.9 m", Some(Signal::Danger)),
-            ("20 ft", Some(Signal::Caution)),
-            ("25 ft", None),
-        ] {
+        for (distance, signal) in [("5.9 m", Some(Signal::Danger)), ("20 ft", Some(Signal::Caution)), ("25 ft", None)] {
             let edit = format!("sleepers_at = \"{distance}\"");
-            assert_eq!(
-                signals("AIR001", &[("sleepers_at = \"60 ft\"", &edit)]).first().copied(),
-                signal,
-                "{distance}"
-            );
+            assert_eq!(signals("AIR001", &[("sleepers_at = \"60 ft\"", &edit)]).first().copied(), signal, "{distance}");
         }
     }
 }

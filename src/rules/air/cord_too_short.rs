@@ -21,19 +21,10 @@ pub(super) const RULE: Rule = Rule {
         &[("length = \"50 ft\"", "length = \"24 ft\"")],
         &[("length = \"50 ft\"", "length = \"unknown\"")],
         // Both at the generator's own outlet.
-        &[
-            ("on = \"left\" # kettle", "on = \"front\""),
-            ("on = \"right\" # fan", "on = \"front\""),
-        ],
-        &[
-            ("length = \"50 ft\"", "length = \"24 ft\""),
-            ("kind = \"electronic\" # fan", "kind = \"medical\""),
-        ],
+        &[("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")],
+        &[("length = \"50 ft\"", "length = \"24 ft\""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
         // At the generator's own outlet.
-        &[
-            ("kind = \"electronic\" # fan", "kind = \"medical\""),
-            ("on = \"right\" # fan", "on = \"front\""),
-        ],
+        &[("kind = \"electronic\" # fan", "kind = \"medical\""), ("on = \"right\" # fan", "on = \"front\"")],
         // People at 60 ft.
         &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
     ],
@@ -77,11 +68,7 @@ struct Reach {
 }
 
 fn reach(facts: &Facts<'_>, at: NodeIx) -> Reach {
-    let mut reach = Reach {
-        length: Length::ZERO,
-        unsure: false,
-        cords: Vec::new(),
-    };
+    let mut reach = Reach { length: Length::ZERO, unsure: false, cords: Vec::new() };
     for (_, node) in facts.supply.up(at) {
         if !matches!(node.kind, NodeKind::Cord { .. }) {
             continue;
@@ -116,9 +103,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .collect()
     };
     // Of what a battery carries through the night the generator's day is all that counts.
-    let medical = reaches(|need| {
-        need.load.may_be(LoadKind::Medical) && need.load.backup != Answer::Known(true)
-    });
+    let medical = reaches(|need| need.load.may_be(LoadKind::Medical) && need.load.backup != Answer::Known(true));
     bedside(facts, found, &medical);
     // Told once, where it is worse.
     let told = medical.iter().any(|(_, reach)| reach.unsure && reach.length < AMPLE);
@@ -128,9 +113,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         all.retain(|(_, reach)| !reach.cords.is_empty());
     }
     // What is to be brought beside the bed is told so already.
-    all.retain(|(load, reach)| {
-        !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load)
-    });
+    all.retain(|(load, reach)| !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load));
     // Nobody is sent to an outlet that must not be used.
     let told_of = |need: &&Need<'_>| all.iter().any(|(load, _)| *load == need.load.id);
     let open = needs.iter().filter(told_of).all(|need| need.at.is_some_and(|at| facts.open(at)));
@@ -142,13 +125,11 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
     // Of equals the first.
-    let farthest = all.into_iter().map(|(_, reach)| reach).reduce(|best, next| {
-        if next.length > best.length {
-            next
-        } else {
-            best
-        }
-    });
+    let farthest = all.into_iter().map(|(_, reach)| reach).reduce(
+        |best, next| {
+            if next.length > best.length { next } else { best }
+        },
+    );
     let Some(farthest) = farthest else {
         return;
     };
@@ -161,16 +142,9 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
         (false, true) => "no-cord",
         (false, false) => "longer",
     };
-    let mut about = if fix == "no-cord" || farthest.cords.is_empty() {
-        loads
-    } else {
-        farthest.cords
-    };
+    let mut about = if fix == "no-cord" || farthest.cords.is_empty() { loads } else { farthest.cords };
     about.dedup();
-    let shown = values([
-        ("reach", farthest.length.into()),
-        ("needed", AMPLE.into()),
-    ]);
+    let shown = values([("reach", farthest.length.into()), ("needed", AMPLE.into())]);
     let remedy = if fix == "no-cord" { values([("open", Value::yes_no(open))]) } else { values([]) };
     found.add(Signal::Caution, about, shown, fix, remedy);
 }
@@ -179,10 +153,8 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
 fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)]) {
     let stated = facts.plan.site.sleepers_at.known().copied();
     let mut tell = |signal, fix, needed: Length, which: &dyn Fn(&Reach) -> bool| {
-        let short: Vec<&(Id, Reach)> = medical
-            .iter()
-            .filter(|(_, reach)| reach.length < needed && which(reach))
-            .collect();
+        let short: Vec<&(Id, Reach)> =
+            medical.iter().filter(|(_, reach)| reach.length < needed && which(reach)).collect();
         let Some(shortest) = short.iter().map(|(_, reach)| reach.length).min() else {
             return;
         };
@@ -193,13 +165,9 @@ fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)])
     };
     tell(Signal::Warning, "at-set", AMPLE, &|reach| reach.cords.is_empty());
     tell(Signal::Warning, "measure", AMPLE, &|reach| reach.unsure);
-    tell(Signal::Warning, "bedside", AMPLE, &|reach| {
-        !reach.cords.is_empty() && !reach.unsure
-    });
+    tell(Signal::Warning, "bedside", AMPLE, &|reach| !reach.cords.is_empty() && !reach.unsure);
     if let Some(stated) = stated {
-        tell(Signal::Caution, "stated", stated, &|reach| {
-            reach.length >= AMPLE && !reach.unsure
-        });
+        tell(Signal::Caution, "stated", stated, &|reach| reach.length >= AMPLE && !reach.unsure);
     }
 }
 
@@ -286,7 +254,10 @@ mod tests {
         assert_eq!(signals("AIR005", &ends), [Signal::Caution]);
         // The same at the same outlet, with a household plug: it has none of its own.
         assert_eq!(
-            signals("AIR005", &[("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")]),
+            signals(
+                "AIR005",
+                &[("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")]
+            ),
             [Signal::Caution]
         );
     }
@@ -303,10 +274,7 @@ mod tests {
     /// On wet ground nobody is sent to an outlet without a GFCI.
     #[test]
     fn nobody_is_sent_to_an_outlet_that_must_not_be_used() {
-        let at_front = [
-            ("on = \"left\" # kettle", "on = \"front\""),
-            ("on = \"right\" # fan", "on = \"front\""),
-        ];
+        let at_front = [("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")];
         let bare = ("gfci = true # front", "gfci = false");
         for (edits, open) in [(vec![], "yes"), (vec![bare], "no")] {
             let found = findings(&[at_front.to_vec(), edits].concat());

@@ -21,10 +21,7 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         // Nobody sleeps here.
-        &[
-            ("co_alarm = true", ""),
-            ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false"),
-        ],
+        &[("co_alarm = true", ""), ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false")],
     ],
 };
 

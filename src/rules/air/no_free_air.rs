@@ -9,13 +9,7 @@ pub(super) const RULE: Rule = Rule {
     name: "no-free-air",
     area: "air",
     worst: Signal::Danger,
-    sources: &[
-        cite::FEMA_2011,
-        cite::CPSC_DISTANCE,
-        cite::NC_DHHS,
-        cite::CPSC_2004,
-        cite::PRACTICE,
-    ],
+    sources: &[cite::FEMA_2011, cite::CPSC_DISTANCE, cite::NC_DHHS, cite::CPSC_2004, cite::PRACTICE],
     fixes: &["out", "uncover", "look", "choose"],
     check,
     #[cfg(test)]
@@ -38,13 +32,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Nobody said: a set in a tent looks the same in a plan as one in the open.
         Answer::Missing => (Signal::Danger, "choose"),
     };
-    found.add(
-        signal,
-        vec![],
-        values([("clear", CLEAR.into())]),
-        fix,
-        values([]),
-    );
+    found.add(signal, vec![], values([("clear", CLEAR.into())]), fix, values([]));
 }
 
 #[cfg(test)]
@@ -68,10 +56,8 @@ mod tests {
                 "" => String::new(),
                 stands => format!("stands = \"{stands}\""),
             };
-            let edits = [
-                ("stands = \"roof\"", stands.as_str()),
-                ("sleepers_at = \"60 ft\"", "sleepers_at = \"900 ft\""),
-            ];
+            let edits =
+                [("stands = \"roof\"", stands.as_str()), ("sleepers_at = \"60 ft\"", "sleepers_at = \"900 ft\"")];
             assert_eq!(signals("AIR003", &edits).first().copied(), signal, "{stands}");
         }
     }

@@ -14,21 +14,12 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[&[("stands = \"roof\"", "stands = \"open\"")]],
     #[cfg(test)]
-    spares: &[
-        &[],
-        &[
-            ("stands = \"roof\"", "stands = \"open\""),
-            ("ground = \"wet\"", "ground = \"damp\""),
-        ],
-    ],
+    spares: &[&[], &[("stands = \"roof\"", "stands = \"open\""), ("ground = \"wet\"", "ground = \"damp\"")]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let site = &facts.plan.site;
-    let wet = !matches!(
-        site.ground,
-        Answer::Known(Ground::Dry | Ground::Damp)
-    );
+    let wet = !matches!(site.ground, Answer::Known(Ground::Dry | Ground::Damp));
     // Where nobody knows or said where it stands, rule AIR003 speaks already.
     if wet && site.stands == Answer::Known(Stands::Open) {
         found.add(Signal::Caution, vec![], values([]), "roof", values([]));

@@ -11,28 +11,17 @@ pub(super) const RULE: Rule = Rule {
     name: "runs-while-asleep",
     area: "air",
     worst: Signal::Warning,
-    sources: &[
-        cite::CPSC_LEVELS,
-        cite::CPSC_DISTANCE,
-        cite::NIST_2021,
-        cite::PRACTICE,
-    ],
+    sources: &[cite::CPSC_LEVELS, cite::CPSC_DISTANCE, cite::NIST_2021, cite::PRACTICE],
     fixes: &["by-day", "life-by-day", "life-charged", "when"],
     check,
     #[cfg(test)]
     fires: &[
         // A minute of the night, which begins at 23:00, and nobody with an alarm.
-        &[
-            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]"),
-            ("co_alarm = true", "co_alarm = false"),
-        ],
+        &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]"), ("co_alarm = true", "co_alarm = false")],
         // In good order otherwise.
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
         &[("hours = [\"18:00-23:00\"]", "")],
-        &[
-            ("hours = [\"18:00-23:00\"]", ""),
-            ("kind = \"electronic\" # fan", "kind = \"medical\""),
-        ],
+        &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
         // Its battery could carry it, and the plan has it on the generator.
         &[
             ("hours = [\"18:00-23:00\"]", "hours = [\"22:00-06:00\"]"),
@@ -44,15 +33,9 @@ pub(super) const RULE: Rule = Rule {
         // Until the night begins.
         &[],
         // It can run by day.
-        &[
-            ("hours = [\"18:00-23:00\"]", ""),
-            ("continuous = true # fan", "continuous = false"),
-        ],
+        &[("hours = [\"18:00-23:00\"]", ""), ("continuous = true # fan", "continuous = false")],
         // Its battery carries it, and nobody says that the generator does.
-        &[
-            ("hours = [\"18:00-23:00\"]", ""),
-            ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
-        ],
+        &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         // Nobody sleeps here.
         &[
             ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]"),
@@ -83,16 +66,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     // One engine runs for all of them: what is certain is told.
-    let life: Vec<Need<'_>> = runs
-        .iter()
-        .filter(|need| need.load.kind == Answer::Known(LoadKind::Medical))
-        .copied()
-        .collect();
+    let life: Vec<Need<'_>> =
+        runs.iter().filter(|need| need.load.kind == Answer::Known(LoadKind::Medical)).copied().collect();
     // Who has a battery is told to use it, and nobody else to find one for that.
-    let (charged, bare): (Vec<Need<'_>>, Vec<Need<'_>>) = life
-        .iter()
-        .copied()
-        .partition(|need| need.load.backup == Answer::Known(true));
+    let (charged, bare): (Vec<Need<'_>>, Vec<Need<'_>>) =
+        life.iter().copied().partition(|need| need.load.backup == Answer::Known(true));
     let (about, fix): (Vec<Id>, _) = match (runs.is_empty(), life.is_empty(), bare.is_empty()) {
         (false, true, _) => (ids(&runs), "by-day"),
         (false, false, false) => (ids(&runs), "life-by-day"),
@@ -101,11 +79,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (true, ..) => (ids(&may), "when"),
     };
     let life = if bare.is_empty() { charged } else { bare };
-    let signal = if kept(site) {
-        Signal::Caution
-    } else {
-        Signal::Warning
-    };
+    let signal = if kept(site) { Signal::Caution } else { Signal::Warning };
     found.add(
         signal,
         about,
@@ -208,10 +182,7 @@ mod tests {
             ];
             assert_eq!(signals("AIR006", &edits).len(), count, "{kind} {continuous}");
         }
-        let early = [
-            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
-            (COOKING, "hours = [\"06:30-07:30\"]"),
-        ];
+        let early = [("kind = \"heater\" # kettle", "kind = \"cooker\""), (COOKING, "hours = [\"06:30-07:30\"]")];
         assert_eq!(signals("AIR006", &early), [Signal::Caution]);
     }
 
@@ -227,10 +198,7 @@ mod tests {
         let first = |text: String| text.split_inclusive(". ").next().map(|it| it.trim().to_owned());
         let late = [("hours = [\"18:00-23:00\"]", "hours = [\"22:00-23:30\"]")];
         assert_eq!(first(fix(&late, "AIR006")), first(fix(&late, "NOISE002")));
-        let whenever = [
-            ("hours = [\"18:30-19:00\"]", ""),
-            ("continuous = false # kettle", "continuous = true"),
-        ];
+        let whenever = [("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true")];
         assert_eq!(first(fix(&whenever, "AIR006")), first(fix(&whenever, "HEALTH002")));
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
         let life = [late[0], medical];
@@ -243,10 +211,7 @@ mod tests {
     /// remedy.
     #[test]
     fn what_runs_for_certain_is_told() {
-        let kettle = [
-            ("hours = [\"18:30-19:00\"]", ""),
-            ("continuous = false # kettle", "continuous = true"),
-        ];
+        let kettle = [("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true")];
         let told = |edits: &[(&str, &str)]| -> Vec<(Vec<String>, &'static str)> {
             findings(edits)
                 .into_iter()

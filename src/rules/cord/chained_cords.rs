@@ -67,12 +67,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for chain in chains.into_iter().filter(|chain| chain.len() > 1) {
         let count = Value::Count(chain.len());
-        found.add(
-            Signal::Caution,
-            chain,
-            values([("count", count)]),
-            "one-cord",
-            values([]),
-        );
+        found.add(Signal::Caution, chain, values([("count", count)]), "one-cord", values([]));
     }
 }

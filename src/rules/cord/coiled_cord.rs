@@ -13,10 +13,7 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["unwind", "look"],
     check,
     #[cfg(test)]
-    fires: &[
-        &[("coiled = false # long", "coiled = true")],
-        &[("coiled = false # long", "coiled = \"unknown\"")],
-    ],
+    fires: &[&[("coiled = false # long", "coiled = true")], &[("coiled = false # long", "coiled = \"unknown\"")]],
     #[cfg(test)]
     spares: &[&[]],
 };
@@ -35,13 +32,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             _ if taken_for_coiled(facts, &cord.id) => (Signal::Caution, "look"),
             _ => continue,
         };
-        found.add(
-            signal,
-            vec![node.id.clone()],
-            values([("limit", node.rating.into())]),
-            fix,
-            values([]),
-        );
+        found.add(signal, vec![node.id.clone()], values([("limit", node.rating.into())]), fix, values([]));
     }
 }
 

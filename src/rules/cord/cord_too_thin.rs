@@ -4,23 +4,17 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, planned};
 use crate::rules::prelude::*;
-use crate::tables::conductor::CORD_SET_CIRCUIT;
-use crate::verdict::own_limit;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::conductor::{flexible_ampacity, in_air};
+use crate::verdict::own_limit;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD001",
     name: "cord-too-thin",
     area: "cord",
     worst: Signal::Danger,
-    sources: &[
-        cite::NEC_400_5,
-        cite::NEC_400_5_A,
-        cite::BS_7671,
-        cite::UL_817,
-        cite::WD_6,
-    ],
+    sources: &[cite::NEC_400_5, cite::NEC_400_5_A, cite::BS_7671, cite::UL_817, cite::WD_6],
     fixes: &["thicker", "unwind", "unwind-less", "plug", "tag"],
     check,
     #[cfg(test)]
@@ -56,14 +50,9 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"right\" # fan", "on = \"front\""),
         ],
         // Coiled.
-        &[
-            ("coiled = false", "coiled = true"),
-        ],
+        &[("coiled = false", "coiled = true")],
         // Too thin, and coiled.
-        &[
-            ("coiled = false", "coiled = true"),
-            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
-        ],
+        &[("coiled = false", "coiled = true"), ("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
     ],
     #[cfg(test)]
     spares: &[
@@ -96,9 +85,7 @@ pub(super) const RULE: Rule = Rule {
 /// How the cord's wire is marked.
 fn wire(cord: Option<&Cord>) -> Value {
     cord.and_then(|cord| cord.wire.known())
-        .map_or(Value::Word { word: "not-known" }, |wire| {
-            Value::Name(wire.to_string())
-        })
+        .map_or(Value::Word { word: "not-known" }, |wire| Value::Name(wire.to_string()))
 }
 
 /// What the wire itself carries in cool air, laid out straight.
@@ -138,14 +125,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         // A cord set is allowed behind these breakers, and its wire carries all of it, lying as it does.
         let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
-        let carried = limit == laid_out
-            && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
+        let carried = limit == laid_out && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
-            if matches!(fix, "plug" | "tag") && small && carried {
-                Signal::Warning
-            } else {
-                Signal::Danger
-            },
+            if matches!(fix, "plug" | "tag") && small && carried { Signal::Warning } else { Signal::Danger },
             about,
             values([
                 ("demand", demand.into()),
@@ -164,8 +146,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 /// rule of cords that speaks.
 pub(super) fn stops_first(facts: &Facts<'_>, cord: &Node, limit: Current) -> bool {
     let own = own_limit(facts.plan, facts.supply);
-    cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit)
-        || own.is_some_and(|own| own.spares(limit))
+    cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit) || own.is_some_and(|own| own.spares(limit))
 }
 
 /// What is asked of a cord beyond a limit.
@@ -178,12 +159,7 @@ pub(super) struct Asked {
 
 /// The most that is asked of this cord, by what is on beyond it at one time or by a load that it
 /// keeps out, where that is more than the limit.
-pub(super) fn asked<'a>(
-    facts: &Facts<'a>,
-    needs: &[Need<'a>],
-    cord: NodeIx,
-    limit: Current,
-) -> Option<Asked> {
+pub(super) fn asked<'a>(facts: &Facts<'a>, needs: &[Need<'a>], cord: NodeIx, limit: Current) -> Option<Asked> {
     let id = &facts.supply.node(cord).id;
     let through = facts.through(needs, cord);
     let busiest = busiest(&through, |on| facts.worst_leg(on));
@@ -202,26 +178,15 @@ pub(super) fn asked<'a>(
 /// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,
 /// and it asks more than this limit of the cord. What else keeps it out does not matter: a chain of
 /// two thin cords has two of them.
-fn kept_out(
-    facts: &Facts<'_>,
-    needs: &[Need<'_>],
-    cord: &Id,
-    limit: Current,
-) -> Option<(Id, Current)> {
+fn kept_out(facts: &Facts<'_>, needs: &[Need<'_>], cord: &Id, limit: Current) -> Option<(Id, Current)> {
     needs.iter().find_map(|need| {
         if need.at.is_some() || need.amps() <= limit {
             return None;
         }
         let plug = *need.load.plug.known()?;
-        let mut fits = facts
-            .figures
-            .limits
-            .iter()
-            .filter(|limit| limit.shape.takes(plug))
-            .peekable();
+        let mut fits = facts.figures.limits.iter().filter(|limit| limit.shape.takes(plug)).peekable();
         fits.peek()?;
-        fits.all(|limit| limit.path.contains(cord))
-            .then(|| (need.load.id.clone(), need.amps()))
+        fits.all(|limit| limit.path.contains(cord)).then(|| (need.load.id.clone(), need.amps()))
     })
 }
 
@@ -235,10 +200,7 @@ mod tests {
     fn unwinding_is_no_remedy_for_what_is_too_much_unwound() {
         for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "unwind-less")] {
             let wire = format!("wire = \"{wire}\"");
-            let found = findings(&[
-                ("coiled = false # long", "coiled = true"),
-                ("wire = \"10 AWG\"", wire.as_str()),
-            ]);
+            let found = findings(&[("coiled = false # long", "coiled = true"), ("wire = \"10 AWG\"", wire.as_str())]);
             let found = found.iter().find(|found| found.code == "CORD001");
             assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
         }
@@ -250,7 +212,10 @@ mod tests {
         for (coiled, signal) in [("false", Signal::Warning), ("true", Signal::Danger)] {
             let coiled = format!("coiled = {coiled}");
             let found = findings(&[
-                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]"),
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+                ),
                 ("from = \"long\"\ninlet", "inlet"),
                 ("coiled = false # long", coiled.as_str()),
                 ("running = \"1500 W\"", "running = \"1900 W\""),

@@ -22,10 +22,7 @@ pub(super) const RULE: Rule = Rule {
         &[("coiled = false # long", "coiled = false\nhot = true"), ("from = \"twist\"\n", "")],
     ],
     #[cfg(test)]
-    spares: &[
-        &[],
-        &[("coiled = false # long", "coiled = false\nhot = false")],
-    ],
+    spares: &[&[], &[("coiled = false # long", "coiled = false\nhot = false")]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

@@ -16,15 +16,9 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        &[
-            ("running = \"1500 W\"", "running = \"500 W\""),
-            ("continuous = false # kettle", "continuous = true"),
-        ],
+        &[("running = \"1500 W\"", "running = \"500 W\""), ("continuous = false # kettle", "continuous = true")],
         // A roaster.
-        &[
-            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
-            ("continuous = false # kettle", "continuous = true"),
-        ],
+        &[("kind = \"heater\" # kettle", "kind = \"cooker\""), ("continuous = false # kettle", "continuous = true")],
         &[
             ("kind = \"heater\" # kettle", "kind = \"cooker\""),
             ("continuous = false # kettle", ""),
@@ -42,15 +36,9 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:30-19:00\"]", ""),
         ],
         // A watt less.
-        &[
-            ("running = \"1500 W\"", "running = \"499 W\""),
-            ("continuous = false # kettle", "continuous = true"),
-        ],
+        &[("running = \"1500 W\"", "running = \"499 W\""), ("continuous = false # kettle", "continuous = true")],
         // Straight at the set.
-        &[
-            ("on = \"left\" # kettle", "on = \"front\""),
-            ("continuous = false # kettle", "continuous = true"),
-        ],
+        &[("on = \"left\" # kettle", "on = \"front\""), ("continuous = false # kettle", "continuous = true")],
         // No heater.
         &[("running = \"50 W\"", "running = \"800 W\"")],
     ],
@@ -158,10 +146,8 @@ mod tests {
 
     #[test]
     fn every_cord_on_the_way_is_named() {
-        let found = findings(&[
-            ("continuous = false # kettle", "continuous = \"unknown\""),
-            ("hours = [\"18:30-19:00\"]", ""),
-        ]);
+        let found =
+            findings(&[("continuous = false # kettle", "continuous = \"unknown\""), ("hours = [\"18:30-19:00\"]", "")]);
         let found = found.iter().find(|it| it.code == "CORD008").expect("found");
         let about: Vec<_> = found.about.iter().map(Id::as_str).collect();
         assert_eq!(about, ["kettle", "long"]);

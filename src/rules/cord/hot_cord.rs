@@ -17,10 +17,7 @@ pub(super) const RULE: Rule = Rule {
         // Air that leaves the cord nothing.
         &[("air = \"59 °F\"", "air = \"132 °F\"")],
         // 12.9 A through 14 AWG, 18 A, at 50 °C: 10.44 A.
-        &[
-            ("air = \"59 °F\"", "air = \"122 °F\""),
-            ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
-        ],
+        &[("air = \"59 °F\"", "air = \"122 °F\""), ("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
         // 9.6 A through a coil of 10 AWG, 10 A in cool air: at 40 °C a third of 24.6 A is 8.2 A.
         &[
             ("air = \"59 °F\"", "air = \"104 °F\""),
@@ -59,10 +56,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
-        let both = [
-            (node.unwound, node.laid_out, "less"),
-            (node.rating, node.when_cool, "unwind"),
-        ];
+        let both = [(node.unwound, node.laid_out, "less"), (node.rating, node.when_cool, "unwind")];
         let asked = both.into_iter().find_map(|(hot, cool, fix)| {
             if hot >= cool || stops_first(facts, node, hot) {
                 return None;
@@ -163,12 +157,8 @@ mod tests {
                 ("rated = \"3600 W\"", "rated = \"6000 W\""),
                 ("peak = \"4500 W\"", "peak = \"7000 W\""),
             ]);
-            let limit = report
-                .figures
-                .limits
-                .iter()
-                .find(|limit| limit.id.as_str() == "long")
-                .expect("the cord has an end");
+            let limit =
+                report.figures.limits.iter().find(|limit| limit.id.as_str() == "long").expect("the cord has an end");
             assert_eq!(limit.short_amps.milliamps(), milliamps, "{air}");
             assert_eq!(limit.set_by.reason.code(), reason, "{air}");
         }

@@ -43,11 +43,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let indoor = with(|outdoor| outdoor == Answer::Known(false));
     if !indoor.is_empty() {
-        let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
-            Signal::Caution
-        } else {
-            Signal::Warning
-        };
+        let signal =
+            if facts.plan.site.ground == Answer::Known(Ground::Dry) { Signal::Caution } else { Signal::Warning };
         found.add(signal, indoor, values([]), "replace", values([]));
     }
     let doubtful = with(|outdoor| !outdoor.is_known());

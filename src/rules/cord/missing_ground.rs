@@ -37,15 +37,10 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
-        Signal::Warning
-    } else {
-        Signal::Danger
-    };
+    let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) { Signal::Warning } else { Signal::Danger };
     let plugged_in = || facts.plan.cords.iter().filter(|cord| cord.from.is_some());
-    let with = |lifts: Option<bool>| -> Vec<&Cord> {
-        plugged_in().filter(|cord| lifts_ground(cord) == lifts).collect()
-    };
+    let with =
+        |lifts: Option<bool>| -> Vec<&Cord> { plugged_in().filter(|cord| lifts_ground(cord) == lifts).collect() };
     let (broken, doubtful) = (with(Some(true)), with(None));
     for (cords, fix) in [(broken, "replace"), (doubtful, "count")] {
         if !cords.is_empty() {

@@ -40,15 +40,9 @@ const THREE_ENDS: &str = "[[cord]]\nid = \"ext\"\nfrom = \"front\"\nplug = \"5-1
 const MANY: usize = 4;
 
 fn is_strip(cord: &Cord) -> bool {
-    let household = |shape: Configuration| {
-        matches!(
-            shape,
-            Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20
-        )
-    };
-    household(cord.plug.0)
-        && cord.ends.len() >= MANY
-        && cord.ends.iter().all(|end| household(end.0))
+    let household =
+        |shape: Configuration| matches!(shape, Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20);
+    household(cord.plug.0) && cord.ends.len() >= MANY && cord.ends.iter().all(|end| household(end.0))
 }
 
 /// The cord whose end this one is plugged into, if it is one.

@@ -82,10 +82,9 @@ mod tests {
     #[test]
     fn the_limit_is_that_of_all_ahead_of_it() {
         let adapter = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\"");
-        for (edits, milliamps) in [
-            (vec![adapter], 15_000),
-            (vec![adapter, ("rated = \"3600 W\"", "rated = \"1200 W\"")], 10_000),
-        ] {
+        for (edits, milliamps) in
+            [(vec![adapter], 15_000), (vec![adapter, ("rated = \"3600 W\"", "rated = \"1200 W\"")], 10_000)]
+        {
             let found = findings(&edits);
             let found = found.iter().find(|it| it.code == "FIT002").expect("found");
             let limit = crate::quantity::Current::from_milliamps(milliamps);

@@ -23,10 +23,7 @@ pub(super) const RULE: Rule = Rule {
         &[("running = \"1500 W\"", "running = \"2200 W\"")],
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\""), ("on = \"right\" # fan", "")],
         // What somebody breathes with, wished for or not.
-        &[
-            ("kind = \"heater\" # kettle", "kind = \"medical\""),
-            ("running = \"1500 W\"", "running = \"2200 W\""),
-        ],
+        &[("kind = \"heater\" # kettle", "kind = \"medical\""), ("running = \"1500 W\"", "running = \"2200 W\"")],
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""),
@@ -74,11 +71,7 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Li
 
 /// What the best receptacle carries, where the load asks for more; and that receptacle, where it must not be
 /// used: another part in its stead clears both.
-fn too_large<'a>(
-    facts: &Facts<'_>,
-    live: &[(bool, &'a Limit)],
-    need: &Need<'_>,
-) -> Option<(Current, Option<&'a Id>)> {
+fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(Current, Option<&'a Id>)> {
     // What the set cannot run wherever it is plugged in is rule POWER001's.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
@@ -97,11 +90,7 @@ fn too_large<'a>(
         return None;
     }
     // Of one that has its place, rule OVER002 watches the long hours.
-    let limit = if need.at.is_none() && need.continuous() {
-        best.continuous_amps
-    } else {
-        best.short_amps
-    };
+    let limit = if need.at.is_none() && need.continuous() { best.continuous_amps } else { best.short_amps };
     (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
 }
 
@@ -110,11 +99,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let lost = facts.figures.sharing.without_place(&need.facts.id);
         lost.is_some_and(|lost| lost.reason == reason)
     };
-    let must: Vec<Need<'_>> = facts
-        .needs()
-        .into_iter()
-        .filter(|need| need.load.wanted == Wanted::Must || need.life())
-        .collect();
+    let must: Vec<Need<'_>> =
+        facts.needs().into_iter().filter(|need| need.load.wanted == Wanted::Must || need.life()).collect();
     let fed = live(facts);
     // One finding for each load that is too large: each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
@@ -129,11 +115,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let planned = Value::yes_no(need.load.on.is_some());
             let fix = if need.life() { "life-large" } else { "too-large" };
             // Where it is plugged in it trips the breaker, or gets something hot.
-            let signal = if need.life() || need.at.is_some() {
-                Signal::Warning
-            } else {
-                Signal::Caution
-            };
+            let signal = if need.life() || need.at.is_some() { Signal::Warning } else { Signal::Caution };
             let mut shown = values([
                 ("demand", need.amps().into()),
                 ("limit", limit.into()),
@@ -144,13 +126,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             if let Some(refused) = refused {
                 shown.insert("refused", Value::Parts(vec![refused.clone()]));
             }
-            found.add(
-                signal,
-                vec![need.load.id.clone()],
-                shown,
-                fix,
-                values([]),
-            );
+            found.add(signal, vec![need.load.id.clone()], shown, fix, values([]));
         }
     }
     // What would fit a receptacle that a cord has taken is without room too. One that only cannot
@@ -175,8 +151,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let (elsewhere, without_room): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
         without_room.partition(|need| !free(need).is_empty());
     let without_room = without_room.into_iter();
-    let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
-        without_room.partition(|need| need.life());
+    let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) = without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
     let refused = must.iter().filter(|need| unplaced(need, "refused"));
@@ -213,19 +188,13 @@ mod tests {
         let right = ("breaker = \"15 A\" # right", "breaker = \"10 A\"");
         let front = ("breaker = \"20 A\" # front", "breaker = \"10 A\"");
         let anywhere = ("on = \"left\" # kettle", "");
-        for (edits, planned) in [
-            (vec![left], "yes"),
-            (vec![left, right, front, anywhere], "no"),
-        ] {
+        for (edits, planned) in [(vec![left], "yes"), (vec![left, right, front, anywhere], "no")] {
             let found = findings(&edits);
             let found = found.iter().find(|it| it.code == "FIT004").expect("found");
             assert_eq!(found.values["planned"], Value::Name(planned.to_owned()));
         }
         // 12.5 A on wire for 7 A, which no breaker protects; then nothing else carries it either.
-        let bad = [
-            ("listed = true", "listed = false"),
-            ("wire = \"14 AWG\" # left", "wire = \"18 AWG\""),
-        ];
+        let bad = [("listed = true", "listed = false"), ("wire = \"14 AWG\" # left", "wire = \"18 AWG\"")];
         let more = [right, front];
         for (edits, reason) in [(bad.to_vec(), "refused"), ([bad, more].concat(), "too-large")] {
             let report = report(&edits);
@@ -288,16 +257,13 @@ mod tests {
         let left = ("gfci = true # left", "gfci = \"unknown\"");
         let right = ("gfci = true # right", "gfci = \"unknown\"");
         let front = ("gfci = true # front", "gfci = \"unknown\"");
-        for (edits, told) in [
-            (vec![start, anywhere, left, right, front], true),
-            (vec![start, anywhere, left, right], false),
-        ] {
+        for (edits, told) in
+            [(vec![start, anywhere, left, right, front], true), (vec![start, anywhere, left, right], false)]
+        {
             let found = findings(&edits);
             assert!(found.iter().any(|it| it.code == "POWER002"));
             let mut found = found.iter().filter(|it| it.code == "FIT004");
-            let kettle = found.any(|it| {
-                it.fix.key == "refused" && it.about.iter().any(|id| id.as_str() == "kettle")
-            });
+            let kettle = found.any(|it| it.fix.key == "refused" && it.about.iter().any(|id| id.as_str() == "kettle"));
             assert_eq!(kettle, told);
         }
     }

@@ -29,22 +29,14 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
-            (
-                "[[box]]",
-                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
-            ),
+            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]"),
         ],
         &[("shape = \"5-15R\" # right", "shape = \"TT-30R\"")],
     ],
 };
 
-const PAIRS: [(Configuration, Configuration); 5] = [
-    (N5_20, N6_20),
-    (L5_30, L14_30),
-    (L5_20, L5_30),
-    (L14_20, L14_30),
-    (N14_30, N14_50),
-];
+const PAIRS: [(Configuration, Configuration); 5] =
+    [(N5_20, N6_20), (L5_30, L14_30), (L5_20, L5_30), (L14_20, L14_30), (N14_30, N14_50)];
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let of = |shape: Configuration| -> Vec<Id> {
@@ -65,11 +57,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         about.extend(others);
         found.add(
-            if one.volts() == other.volts() {
-                Signal::Notice
-            } else {
-                Signal::Caution
-            },
+            if one.volts() == other.volts() { Signal::Notice } else { Signal::Caution },
             about,
             values([
                 ("one", Value::Name(one.name().to_owned())),

@@ -25,10 +25,7 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
-            (
-                "[[box]]",
-                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
-            ),
+            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]"),
             ("on = \"left\" # kettle", "on = \"trap\""),
         ],
         // The one household outlet of the set with a kettle in each socket, and a bonding plug.
@@ -126,9 +123,7 @@ pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
 /// Whether the plug of a load goes in there, or may.
 fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
     match facts.supply.node(at).kind {
-        NodeKind::Receptacle { shape, .. } => {
-            need.fits(shape)
-        }
+        NodeKind::Receptacle { shape, .. } => need.fits(shape),
         _ => false,
     }
 }
@@ -150,11 +145,8 @@ fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
     let gear = cords.chain(boxes).filter_map(|(id, from)| {
         let part = facts.supply.detached.iter().find(|part| part.id == *id)?;
         // What hangs on a part that hangs on nothing needs no line of its own.
-        matches!(
-            part.reason,
-            DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop
-        )
-        .then_some((id, from.as_ref()?))
+        matches!(part.reason, DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop)
+            .then_some((id, from.as_ref()?))
     });
     let mut places: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
     for (id, at) in gear.chain(crowded_out(facts)) {
@@ -298,12 +290,7 @@ fn free_values(sockets: Vec<Id>, others: Vec<Id>) -> crate::rules::Values {
 }
 
 /// Tells of the parts that no other outlet would make usable, and hands the others on.
-fn told_apart(
-    facts: &Facts<'_>,
-    parts: Vec<Id>,
-    signal: Signal,
-    found: &mut Findings<'_>,
-) -> Vec<Id> {
+fn told_apart(facts: &Facts<'_>, parts: Vec<Id>, signal: Signal, found: &mut Findings<'_>) -> Vec<Id> {
     let mut left = Vec::new();
     for part in parts {
         match unusable(facts, &part) {
@@ -317,8 +304,7 @@ fn told_apart(
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let without_taker = |load: &Load| {
         facts.figures.sharing.unplaced.iter().any(|unplaced| {
-            unplaced.reason == "no-receptacle-fits"
-                && (unplaced.load == load.id || unplaced.load == load.id.end(1))
+            unplaced.reason == "no-receptacle-fits" && (unplaced.load == load.id || unplaced.load == load.id.end(1))
         })
     };
     // Of what needs 240 V where there is none, rule FIT006 says more.
@@ -332,9 +318,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
         // Of what hangs on a part that hangs on nothing, only that part is told.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
-        .filter(|load| {
-            without_taker(load) || misplaced(facts, load).is_some()
-        })
+        .filter(|load| without_taker(load) || misplaced(facts, load).is_some())
         .map(|load| load.id.clone())
         .collect();
     // Another takes it: then it is only in the wrong place. Those that could run it and are free are named.
@@ -363,9 +347,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let dead = |id: &Id| {
         let load = facts.plan.loads.iter().find(|load| load.id == *id);
         let plug = load.and_then(|load| load.plug.known());
-        facts.supply.receptacles().any(|(at, _, shape, _)| {
-            !facts.gives(at) && plug.is_some_and(|plug| shape.takes(*plug))
-        })
+        facts
+            .supply
+            .receptacles()
+            .any(|(at, _, shape, _)| !facts.gives(at) && plug.is_some_and(|plug| shape.takes(*plug)))
     };
     let (dead, without): (Vec<Id>, Vec<Id>) = loads.into_iter().partition(dead);
     if !without.is_empty() {
@@ -498,13 +483,8 @@ mod tests {
         assert_eq!(loose(&wish), []);
         let medical = [wish[0], wish[1], wish[2], ("kind = \"electronic\" # fan", "kind = \"medical\"")];
         assert_eq!(loose(&medical), [(Signal::Warning, vec!["fan".to_owned()], at("box"))]);
-        let reasons: Vec<&str> = crate::rules::testing::report(&[no_box])
-            .figures
-            .sharing
-            .unplaced
-            .iter()
-            .map(|it| it.reason)
-            .collect();
+        let reasons: Vec<&str> =
+            crate::rules::testing::report(&[no_box]).figures.sharing.unplaced.iter().map(|it| it.reason).collect();
         assert_eq!(reasons, ["no-power"; 2]);
     }
 
@@ -534,9 +514,7 @@ mod tests {
         let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Vec<String>)> {
             let found = findings(edits);
             let found = found.iter().filter(|it| it.code == "FIT001");
-            found
-                .map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect()))
-                .collect()
+            found.map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect())).collect()
         };
         let kettle = vec!["kettle".to_owned()];
         let plug = ("plug = \"5-15P\" # kettle", "plug = \"5-20P\"");
@@ -578,10 +556,7 @@ mod tests {
         assert_eq!(lost(&[plug, on_long]), [(vec!["kettle".to_owned()], at("long"))]);
         let three = |hours: &str| {
             let count = format!("count = 2\nhours = [{hours}]");
-            lost(&[
-                ("on = \"right\" # fan", "on = \"left\""),
-                ("hours = [\"18:30-19:00\"]", &count),
-            ])
+            lost(&[("on = \"right\" # fan", "on = \"left\""), ("hours = [\"18:30-19:00\"]", &count)])
         };
         assert_eq!(three("\"18:30-19:00\"").len(), 1);
         // One after the other in the same socket.
@@ -596,14 +571,9 @@ mod tests {
             let found = found.iter().find(|it| it.code == "FIT001" && it.fix.key == "lost");
             found.expect("found").fix.values["household"].clone()
         };
-        let twist = [
-            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
-            ("on = \"left\" # kettle", "on = \"long\""),
-        ];
-        let front = [
-            ("on = \"left\" # kettle", "on = \"front\""),
-            ("on = \"right\" # fan", "count = 2\non = \"front\""),
-        ];
+        let twist = [("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""), ("on = \"left\" # kettle", "on = \"long\"")];
+        let front =
+            [("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "count = 2\non = \"front\"")];
         assert_eq!(told(&twist), Value::Name("no".to_owned()));
         assert_eq!(told(&front), Value::Name("yes".to_owned()));
     }
@@ -700,18 +670,16 @@ mod tests {
              [[box.outlet]]\nid = \"six\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[box]]",
         );
         // Too much in a household outlet, and a box with room; then none of that shape.
-        let three = [
-            ("on = \"right\" # fan", "count = 2\non = \"front\""),
-            ("on = \"left\" # kettle", "on = \"front\""),
-        ];
+        let three =
+            [("on = \"right\" # fan", "count = 2\non = \"front\""), ("on = \"left\" # kettle", "on = \"front\"")];
         let told = fixes(&three);
         assert!(told.iter().any(|fix| fix.contains("use “left” or “right”")), "{told:?}");
-        let lock = [("shape = \"5-15R\" # left", "shape = \"L5-20R\""), ("shape = \"5-15R\" # right", "shape = \"L5-20R\"")];
+        let lock =
+            [("shape = \"5-15R\" # left", "shape = \"L5-20R\""), ("shape = \"5-15R\" # right", "shape = \"L5-20R\"")];
         let told = fixes(&[&three[..], &lock].concat());
         assert!(told.iter().any(|fix| fix.contains("three-way cord")), "{told:?}");
         let told = fixes(&[second, fan]);
         let lost = "leave it unplugged, and plug “kettle” into ";
         assert!(told.iter().any(|fix| fix.contains(lost)), "{told:?}");
     }
-
 }

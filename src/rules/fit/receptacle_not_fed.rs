@@ -43,9 +43,7 @@ pub(super) fn not_fed<'a>(facts: &'a Facts<'_>) -> impl Iterator<Item = (&'a Nod
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // Both hots of a set of which nobody knows the volts may have 240 V between them, or none.
     let (doubtful, live): (Vec<_>, Vec<_>) = not_fed(facts).partition(|(node, shape)| {
-        !facts.supply.volts_known
-            && node.legs == Legs::Between
-            && shape.0.circuit() == Circuit::TwoLegs
+        !facts.supply.volts_known && node.legs == Legs::Between && shape.0.circuit() == Circuit::TwoLegs
     });
     for (of, fix) in [(live, "leave"), (doubtful, "look")] {
         let about: Vec<Id> = of.into_iter().map(|(node, _)| node.id.clone()).collect();

@@ -21,16 +21,10 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
-            (
-                "[[box]]",
-                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
-            ),
+            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]"),
         ],
         // The kettle is one for 240 V, and nothing here gives that.
-        &[
-            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
-            ("on = \"left\" # kettle", ""),
-        ],
+        &[("plug = \"5-15P\" # kettle", "plug = \"6-20P\""), ("on = \"left\" # kettle", "")],
         &[
             ("voltage = \"120 V\"", "voltage = \"unknown\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
@@ -71,10 +65,7 @@ pub(super) const RULE: Rule = Rule {
 /// The loads that need 240 V.
 pub(super) fn loads_for_240(facts: &Facts<'_>) -> Vec<Id> {
     let loads = facts.plan.loads.iter();
-    loads
-        .filter(|load| load.needs_240())
-        .map(|load| load.id.clone())
-        .collect()
+    loads.filter(|load| load.needs_240()).map(|load| load.id.clone()).collect()
 }
 
 /// The legs that feed the receptacle a load is at: where it was put, or else where it was placed.
@@ -82,9 +73,7 @@ fn feed_of(facts: &Facts<'_>, load: &Id) -> Option<Legs> {
     let of = facts.plan.loads.iter().find(|it| it.id == *load)?;
     let mut placed = facts.figures.sharing.placed.iter();
     let at = of.on.as_ref().or_else(|| {
-        placed
-            .find(|placed| placed.load == *load || placed.load == load.end(1))
-            .map(|placed| &placed.at)
+        placed.find(|placed| placed.load == *load || placed.load == load.end(1)).map(|placed| &placed.at)
     })?;
     let at = facts.supply.receptacle(at)?;
     Some(facts.supply.node(at).legs)
@@ -116,11 +105,7 @@ fn unfed(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
 /// The receptacles that give 240 V and no neutral where their shape says otherwise.
 pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
     let supply = facts.supply;
-    supply
-        .receptacles()
-        .filter(|(ix, ..)| is_trap(supply, *ix))
-        .map(|(_, node, ..)| node.id.clone())
-        .collect()
+    supply.receptacles().filter(|(ix, ..)| is_trap(supply, *ix)).map(|(_, node, ..)| node.id.clone()).collect()
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -133,11 +118,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     let unserved = unserved(facts);
     if !unserved.is_empty() {
-        let fix = if facts.plan.generator.voltage.is_known() {
-            "leave"
-        } else {
-            "look"
-        };
+        let fix = if facts.plan.generator.voltage.is_known() { "leave" } else { "look" };
         let mut shown = volts();
         shown.insert("unfed", Value::Parts(unfed(facts, &unserved)));
         found.add(Signal::Warning, unserved, shown, fix, values([]));
@@ -148,8 +129,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .filter(|load| {
             let plug = load.plug.known();
-            plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
-                && !load.needs_240()
+            plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral) && !load.needs_240()
         })
         .filter(|load| matches!(feed_of(facts, &load.id), Some(Legs::One(_))))
         .map(|load| load.id.clone())
@@ -165,10 +145,8 @@ mod tests {
     use crate::rules::testing::{codes, report, signals};
 
     const TWO_LEGS: (&str, &str) = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
-    const OUTLET_240: (&str, &str) = (
-        "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
-        "shape = \"6-20R\"\nbreaker = \"20 A\"",
-    );
+    const OUTLET_240: (&str, &str) =
+        ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\"");
     const PLUG_240: (&str, &str) = ("plug = \"5-15P\" # kettle", "plug = \"6-20P\"");
 
     /// A 240 V load on a set of 120 V is an error with its cure, told once; on a set of both it has
@@ -222,10 +200,7 @@ mod tests {
     /// half of it works, as of a thing for both.
     #[test]
     fn what_uses_240_volts_only_is_not_told_that_half_of_it_works() {
-        let outlet = (
-            "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
-            "shape = \"14-30R\"\nbreaker = \"30 A\"",
-        );
+        let outlet = ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"14-30R\"\nbreaker = \"30 A\"");
         let on = ("on = \"left\" # kettle", "on = \"front\"");
         for (uses, expected) in [("240 V", Signal::Warning), ("120/240 V", Signal::Caution)] {
             let plug = format!("plug = \"14-30P\"\nvoltage = \"{uses}\"");
@@ -240,9 +215,8 @@ mod tests {
     #[test]
     fn no_adapter_makes_a_neutral() {
         for ends in ["5-15R", "L5-30R", "L14-30R", "14-50R"] {
-            let cord = format!(
-                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"{ends}\"]\n[[box]]"
-            );
+            let cord =
+                format!("[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"{ends}\"]\n[[box]]");
             let edits = [TWO_LEGS, OUTLET_240, ("[[box]]", cord.as_str())];
             assert_eq!(signals("FIT006", &edits), [Signal::Danger], "{ends}");
             // On a set of 120 V that outlet is dead, and so is what hangs on it.

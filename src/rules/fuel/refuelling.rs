@@ -14,23 +14,14 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        &[
-            ("running = \"50 W\"", "running = \"1800 W\""),
-            ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]"),
-        ],
+        &[("running = \"50 W\"", "running = \"1800 W\""), ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]")],
         &[(RUNTIME, "")],
         // A breathing aid without hours runs all day.
         &[LIFE, ("hours = [\"18:00-23:00\"]", "")],
         &[LIFE, (RUNTIME, "")],
     ],
     #[cfg(test)]
-    spares: &[
-        &[],
-        &[
-            (RUNTIME, ""),
-            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-21:00\"]"),
-        ],
-    ],
+    spares: &[&[], &[(RUNTIME, ""), ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-21:00\"]")]],
 };
 
 #[cfg(test)]
@@ -38,21 +29,14 @@ const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"")
 
 /// The running times of the example plan.
 #[cfg(test)]
-const RUNTIME: &str =
-    "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
+const RUNTIME: &str = "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let energy = &facts.figures.energy;
     let Some(stretch) = energy.stretch.as_ref().filter(|it| it.is_too_long()) else {
         return;
     };
-    let Stretch {
-        span,
-        hours,
-        burns,
-        usable,
-        life,
-    } = stretch;
+    let Stretch { span, hours, burns, usable, life } = stretch;
     let known = energy.hours_per_tank;
     let fix = match (known.is_some(), life.is_empty()) {
         (true, true) => "pause",
@@ -61,11 +45,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (false, false) => "life-find-out",
     };
     // What somebody's health depends on does not wait for a cool engine.
-    let signal = if life.is_empty() {
-        Signal::Caution
-    } else {
-        Signal::Warning
-    };
+    let signal = if life.is_empty() { Signal::Caution } else { Signal::Warning };
     found.add(
         signal,
         life.clone(),
@@ -85,9 +65,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::judge::build;
     use crate::plan::Id;
     use crate::quantity::{Hours, Percent};
-    use crate::judge::build;
     use crate::report::Finding;
     use crate::rules::testing::{codes, plan};
 
@@ -151,8 +131,12 @@ mod tests {
     /// an hour of 1,440 W is at 80 %: (1 / 14 + (1 / 5 − 1 / 14) × 55 / 75) × 1.1 = 0.18229 of one.
     #[test]
     fn the_night_of_a_breathing_machine_and_breakfast_are_one_tank() {
-        let runtime = |quarter| format!("{{ load = \"25 %\", lasts = \"{quarter}\" }}, \
-            {{ load = \"100 %\", lasts = \"5 h\" }}");
+        let runtime = |quarter| {
+            format!(
+                "{{ load = \"25 %\", lasts = \"{quarter}\" }}, \
+            {{ load = \"100 %\", lasts = \"5 h\" }}"
+            )
+        };
         let night = |kind| ("cpap", kind, 90, "\"22:00-06:00\"");
         let breakfast = |hours| ("griddle", "\"heater\"", 1440, hours);
         let medical = "\"medical\"";

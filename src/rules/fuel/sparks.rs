@@ -20,12 +20,6 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.site.ground == Answer::Known(Ground::Dry) {
-        found.add(
-            Signal::Caution,
-            vec![],
-            values([("clear", CLEAR.into())]),
-            "arrester",
-            values([]),
-        );
+        found.add(Signal::Caution, vec![], values([("clear", CLEAR.into())]), "arrester", values([]));
     }
 }

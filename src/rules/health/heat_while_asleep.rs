@@ -20,10 +20,7 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]"),
             ("kind = \"heater\" # kettle", "kind = \"cooker\""),
         ],
-        &[
-            ("hours = [\"18:30-19:00\"]", ""),
-            ("continuous = false # kettle", "continuous = true"),
-        ],
+        &[("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true")],
     ],
     #[cfg(test)]
     spares: &[
@@ -84,11 +81,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(
                 Signal::Warning,
                 about,
-                values([
-                    ("from", clock(night.from)),
-                    ("to", clock(night.to)),
-                    ("night", how_known(site)),
-                ]),
+                values([("from", clock(night.from)), ("to", clock(night.to)), ("night", how_known(site))]),
                 fix,
                 values([]),
             );

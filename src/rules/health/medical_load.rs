@@ -15,10 +15,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
-        &[(
-            "kind = \"electronic\" # fan",
-            "kind = \"medical\"\nbackup = true",
-        )],
+        &[("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         &[("kind = \"electronic\" # fan", "kind = \"unknown\"")],
     ],
     #[cfg(test)]
@@ -69,21 +66,14 @@ mod tests {
     }
 
     /// At the generator's own outlet, all day and all night, and on one cord that is short.
-    const HARD: [(&str, &str); 2] = [
-        ("hours = [\"18:00-23:00\"]", ""),
-        ("on = \"right\" # fan", "on = \"front\""),
-    ];
+    const HARD: [(&str, &str); 2] = [("hours = [\"18:00-23:00\"]", ""), ("on = \"right\" # fan", "on = \"front\"")];
 
     #[test]
     fn who_has_a_battery_is_told_nowhere_to_get_one() {
         for hours in ["", "hours = [\"22:00-06:00\"]"] {
             for (backup, told) in [("true", false), ("false", true), ("\"unknown\"", true)] {
                 let kind = format!("kind = \"medical\"\nbackup = {backup}");
-                let edits = [
-                    (HARD[0].0, hours),
-                    HARD[1],
-                    ("kind = \"electronic\" # fan", kind.as_str()),
-                ];
+                let edits = [(HARD[0].0, hours), HARD[1], ("kind = \"electronic\" # fan", kind.as_str())];
                 let get = said(&edits).iter().any(|text| {
                     let text = text.replace("Put a battery carbon monoxide alarm", "");
                     let get = ["Bring a battery", "or a battery made", "about a battery", "on a battery made"];

@@ -16,17 +16,11 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("level = \"56 dBA\"", "level = \"66.9 dBA\"")],
-        &[(
-            "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }",
-            "noise = \"unknown\"",
-        )],
+        &[("noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }", "noise = \"unknown\"")],
         // The kettle and the fan are 43.1 % of 3,600 W: 2.41 dB(A) over a quarter, so 60.06 at 50 ft.
         &[("level = \"56 dBA\"", "level = \"64.4 dBA\"")],
         // The fan at another time.
-        &[
-            ("level = \"56 dBA\"", "level = \"64.6 dBA\""),
-            ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]"),
-        ],
+        &[("level = \"56 dBA\"", "level = \"64.6 dBA\""), ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]")],
     ],
     #[cfg(test)]
     spares: &[
@@ -46,8 +40,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     }
     let noise = &facts.figures.noise;
-    let (Some(measured), Some(busiest)) =
-        (noise.at_50ft_dba, noise.at_50ft_busiest_dba) else {
+    let (Some(measured), Some(busiest)) = (noise.at_50ft_dba, noise.at_50ft_busiest_dba) else {
         return;
     };
     if busiest <= BOUND {
@@ -165,12 +158,9 @@ mod tests {
     fn nobody_is_told_to_run_fewer_of_one_thing() {
         let words = crate::words::Words::english();
         let apart = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]");
-        for (level, edits, fewer) in [
-            ("64.6", &[][..], true),
-            ("64.6", &[apart][..], false),
-            ("67.5", &[], false),
-            ("67.5", &[apart], false),
-        ] {
+        for (level, edits, fewer) in
+            [("64.6", &[][..], true), ("64.6", &[apart][..], false), ("67.5", &[], false), ("67.5", &[apart], false)]
+        {
             let level = format!("level = \"{level} dBA\"");
             let edits = [&[("level = \"56 dBA\"", level.as_str())][..], edits].concat();
             let findings = crate::rules::testing::findings(&edits);

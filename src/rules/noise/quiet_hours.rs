@@ -18,16 +18,9 @@ pub(super) const RULE: Rule = Rule {
         &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
         // Nobody knows: until 06:00 from 22:00.
         &[(QUIET, ""), (HOURS, "hours = [\"18:00-22:01\"]")],
-        &[
-            (QUIET, "quiet_hours = \"unknown\""),
-            (HOURS, ""),
-            ("kind = \"electronic\" # fan", "kind = \"medical\""),
-        ],
+        &[(QUIET, "quiet_hours = \"unknown\""), (HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
         // Generator hours from 08:00 to 10:00 and from 16:00 to 20:00.
-        &[
-            (QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"),
-            (HOURS, "hours = [\"15:59-20:00\"]"),
-        ],
+        &[(QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"), (HOURS, "hours = [\"15:59-20:00\"]")],
     ],
     #[cfg(test)]
     spares: &[
@@ -77,10 +70,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let known = site.quiet_hours.is_known();
     let life = loud(true);
     let of_life = values([("life", Value::Parts(life.clone()))]);
-    for (about, fix, assumed, named) in [
-        (loud(false), "move", "move-assumed", values([])),
-        (life, "life", "life-assumed", of_life),
-    ] {
+    for (about, fix, assumed, named) in
+        [(loud(false), "move", "move-assumed", values([])), (life, "life", "life-assumed", of_life)]
+    {
         if !about.is_empty() {
             found.add(
                 Signal::Notice,

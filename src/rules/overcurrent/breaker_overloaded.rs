@@ -79,7 +79,15 @@ pub(super) const RULE: Rule = Rule {
         &[("running = \"50 W\"", "running = \"350 W\"")],
         // 12.5 A and 7.5 A on both halves or on one.
         &[
-            ON_ENDS[0], ON_ENDS[1], ON_ENDS[2], ON_ENDS[3], ON_ENDS[4], ON_ENDS[5], ON_ENDS[6], ON_ENDS[7], ON_ENDS[8],
+            ON_ENDS[0],
+            ON_ENDS[1],
+            ON_ENDS[2],
+            ON_ENDS[3],
+            ON_ENDS[4],
+            ON_ENDS[5],
+            ON_ENDS[6],
+            ON_ENDS[7],
+            ON_ENDS[8],
             ON_ENDS[9],
             ("running = \"50 W\"", "running = \"900 W\""),
         ],
@@ -211,8 +219,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         through.retain(|need| !alone(need));
         let mut waits_for_nothing = through.clone();
         waits_for_nothing.retain(Need::cannot_wait);
-        let Some(mut over) = Overload::of(facts, part, &waits_for_nothing, true)
-            .or_else(|| Overload::of(facts, part, &through, false))
+        let Some(mut over) =
+            Overload::of(facts, part, &waits_for_nothing, true).or_else(|| Overload::of(facts, part, &through, false))
         else {
             continue;
         };
@@ -267,9 +275,7 @@ fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
     let plug = load.filter(|it| facts.plan.around(it).is_none()).map(|it| it.plug);
     facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = plug.is_some_and(|plug| plug.known().is_none_or(|plug| shape.takes(*plug)));
-        takes
-            && facts.open(at)
-            && facts.supply.up(at).all(|(ix, _)| !over.parts.contains(&ix))
+        takes && facts.open(at) && facts.supply.up(at).all(|(ix, _)| !over.parts.contains(&ix))
     })
 }
 
@@ -361,10 +367,8 @@ mod tests {
     }
 
     /// Both on the outlet of 20 A that is at the generator.
-    const AT_FRONT: [(&str, &str); 2] = [
-        ("on = \"left\" # kettle", "on = \"front\""),
-        ("on = \"right\" # fan", "on = \"front\""),
-    ];
+    const AT_FRONT: [(&str, &str); 2] =
+        [("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")];
 
     fn word(finding: &Finding) -> &'static str {
         match finding.values["what"] {
@@ -380,9 +384,7 @@ mod tests {
             let watts = format!("running = \"{watts} W\"");
             found(&[AT_FRONT[0], AT_FRONT[1], ("running = \"50 W\"", watts.as_str())])
         };
-        let [over] = &on_front(1200)[..] else {
-            panic!("one finding")
-        };
+        let [over] = &on_front(1200)[..] else { panic!("one finding") };
         assert_eq!((over.signal, over.fix.key), (Signal::Warning, "turns"));
         for (name, milliamps) in [("demand", 22_500), ("limit", 20_000), ("over", 2_500)] {
             assert_eq!(over.values[name], amps(milliamps), "{name}");
@@ -398,8 +400,10 @@ mod tests {
         let on_cord = |breaker: &str, watts: i64| {
             let watts = format!("running = \"{watts} W\"");
             let found = found(&[
-                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
-                 "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]"),
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+                ),
                 ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"long\"\ninlet = \"5-15P\""),
                 ("breaker = \"20 A\" # front", breaker),
                 ("running = \"50 W\"", watts.as_str()),
@@ -456,9 +460,7 @@ mod tests {
                 ("running = \"50 W\"", "running = \"1500 W\""),
             ])
         };
-        let [over] = &shared("shares = \"left\"")[..] else {
-            panic!("one finding")
-        };
+        let [over] = &shared("shares = \"left\"")[..] else { panic!("one finding") };
         assert_eq!(over.signal, Signal::Warning);
         assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(25_000), &amps(20_000)));
         assert_eq!(about(over), ["left", "kettle", "fan"]);
@@ -480,9 +482,7 @@ mod tests {
                 ("running = \"50 W\"", "running = \"500 W\""),
             ])
         };
-        let [over] = &boxed("shares = \"left\"")[..] else {
-            panic!("one finding")
-        };
+        let [over] = &boxed("shares = \"left\"")[..] else { panic!("one finding") };
         assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(16_667), &amps(15_000)));
         assert_eq!((about(over), word(over)), (vec!["left", "kettle", "fan"], "overload-hot"));
         assert_eq!(boxed("breaker = \"unknown\""), []);
@@ -597,9 +597,7 @@ mod tests {
         for edits in super::RULE.fires {
             let report = report(edits);
             for finding in report.findings.iter().filter(|found| found.code == "OVER006") {
-                let Value::Parts(loads) = &finding.values["loads"] else {
-                    panic!("loads are parts")
-                };
+                let Value::Parts(loads) = &finding.values["loads"] else { panic!("loads are parts") };
                 let of = |id: &crate::plan::Id| {
                     let facts = report.figures.loads.iter().find(|load| load.id == *id);
                     facts.is_some_and(|facts| loads.contains(&facts.of))
@@ -660,10 +658,7 @@ mod tests {
     #[test]
     fn a_move_is_advised_only_where_there_is_a_place() {
         let both = [ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")];
-        let bare = [
-            ("gfci = true # front", "gfci = false"),
-            ("gfci = true # right", "gfci = false"),
-        ];
+        let bare = [("gfci = true # front", "gfci = false"), ("gfci = true # right", "gfci = false")];
         let fix = |edits: &[(&str, &str)]| found(edits)[0].fix.key;
         assert_eq!(fix(&both), "turns");
         assert_eq!(fix(&[both[0], both[1], bare[0]]), "turns");

@@ -20,15 +20,9 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         // 12.1 A on a 15 A breaker.
-        &[
-            ("running = \"50 W\"", "running = \"1452 W\""),
-            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
-        ],
+        &[("running = \"50 W\"", "running = \"1452 W\""), ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]")],
         // 12.5 A for half an hour beside 2.5 A for hours: 15.6 A counted, on 15 A.
-        &[
-            ("running = \"50 W\"", "running = \"300 W\""),
-            ("on = \"right\" # fan", "on = \"left\""),
-        ],
+        &[("running = \"50 W\"", "running = \"300 W\""), ("on = \"right\" # fan", "on = \"left\"")],
         // 12.5 A for two hours, and 12.1 A for the next two.
         &IN_A_ROW,
         // The fan is what somebody breathes with.
@@ -41,10 +35,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         // 12 A on a 15 A breaker (210.21(B)(2)).
-        &[
-            ("running = \"50 W\"", "running = \"1440 W\""),
-            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
-        ],
+        &[("running = \"50 W\"", "running = \"1440 W\""), ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]")],
         // The same as the one found, but for two hours.
         &[
             ("running = \"50 W\"", "running = \"1452 W\""),
@@ -54,12 +45,18 @@ pub(super) const RULE: Rule = Rule {
         ],
         // One after another as the two found, but with an hour between them.
         &[
-            IN_A_ROW[0], IN_A_ROW[1], IN_A_ROW[2], IN_A_ROW[3],
+            IN_A_ROW[0],
+            IN_A_ROW[1],
+            IN_A_ROW[2],
+            IN_A_ROW[3],
             ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-22:00\"]"),
         ],
         // Two and three quarters of an hour in all.
         &[
-            IN_A_ROW[0], IN_A_ROW[1], IN_A_ROW[2], IN_A_ROW[3],
+            IN_A_ROW[0],
+            IN_A_ROW[1],
+            IN_A_ROW[2],
+            IN_A_ROW[3],
             ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-19:45\"]"),
         ],
     ],
@@ -117,9 +114,7 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;
     let since = |from: u16, at: u16| (at + DAY - from) % DAY;
-    let others = these.iter().filter(|need| {
-        !need.load.hours.is_empty() && !(need.continuous() && need.on(minute))
-    });
+    let others = these.iter().filter(|need| !need.load.hours.is_empty() && !(need.continuous() && need.on(minute)));
     let others: Vec<Need<'a>> = others.copied().collect();
     let level = |at: u16| {
         let on: Vec<_> = others.iter().copied().filter(|need| need.on(at)).collect();

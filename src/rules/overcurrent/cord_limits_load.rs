@@ -1,8 +1,8 @@
 #![doc = include_str!("../../../i18n/en/explain/OVER003.md")]
 
 use crate::rules::prelude::*;
-use crate::verdict::Overcurrent;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::verdict::Overcurrent;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER003",

@@ -43,10 +43,7 @@ pub(super) const RULE: Rule = Rule {
 
 /// The current of a dead short at the end of a resistance, rounded down. `None`: no resistance is
 /// counted, and the wire sets no bound.
-pub(in crate::rules) fn through_wire(
-    volts: crate::quantity::Voltage,
-    loop_resistance: Resistance,
-) -> Option<Current> {
+pub(in crate::rules) fn through_wire(volts: crate::quantity::Voltage, loop_resistance: Resistance) -> Option<Current> {
     let ohms = i128::from(loop_resistance.microohms());
     // Millivolts over micro-ohms are thousands of amperes.
     (ohms > 0).then(|| {
@@ -83,43 +80,28 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     for set_limits in [true, false] {
-        let these: Vec<_> = worst
-            .iter()
-            .filter(|entry| entry.4 == set_limits)
-            .collect();
+        let these: Vec<_> = worst.iter().filter(|entry| entry.4 == set_limits).collect();
         // The one that is farthest from tripping stands for all.
-        let Some((_, marked, fault, _, _)) = these
-            .iter()
-            .min_by_key(|(_, marked, fault, ..)| {
-                i128::from(fault.milliamps()) * 1_000_000 / i128::from(marked.milliamps().max(1))
-            })
-        else {
+        let Some((_, marked, fault, _, _)) = these.iter().min_by_key(|(_, marked, fault, ..)| {
+            i128::from(fault.milliamps()) * 1_000_000 / i128::from(marked.milliamps().max(1))
+        }) else {
             continue;
         };
         let places = these.iter().map(|(_, _, _, at, _)| *at);
         let about = once(places.map(|at| &facts.supply.node(at).id));
-        let covered = these
-            .iter()
-            .all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));
+        let covered = these.iter().all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));
         // An inverter set stops by itself before any breaker.
         let stops = set_limits && facts.plan.generator.inverter == Answer::Known(true);
         if stops && covered {
             continue;
         }
         found.add(
-            if covered || stops {
-                Signal::Notice
-            } else {
-                Signal::Caution
-            },
+            if covered || stops { Signal::Notice } else { Signal::Caution },
             about,
             values([
                 ("fault", (*fault).into()),
                 ("breaker", (*marked).into()),
-                (
-                    "soon",
-                    Current::from_milliamps(marked.milliamps().saturating_mul(2)).into(),
-                ),
+                ("soon", Current::from_milliamps(marked.milliamps().saturating_mul(2)).into()),
             ]),
             match (set_limits, stops) {
                 (true, true) => "set",
@@ -133,10 +115,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 /// Whether every load beyond this point has ground-fault protection on its path.
 fn needs_are_covered<'a>(facts: &Facts<'a>, needs: &[Need<'a>], at: NodeIx) -> bool {
-    facts
-        .through(needs, at)
-        .iter()
-        .all(|need| need.at.is_some_and(|at| facts.verdicts.protected(at)))
+    facts.through(needs, at).iter().all(|need| need.at.is_some_and(|at| facts.verdicts.protected(at)))
 }
 
 #[cfg(test)]
@@ -149,10 +128,7 @@ mod tests {
     /// 37.5 A from the set, behind breakers of 15 and 30 A, with no GFCI anywhere on the way.
     #[test]
     fn a_set_that_stops_by_itself_is_a_notice() {
-        let bare = [
-            ("gfci = true # left", "gfci = false"),
-            ("gfci = true # right", "gfci = false"),
-        ];
+        let bare = [("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")];
         for (inverter, expected) in [
             ("inverter = true", vec![Signal::Notice]),
             ("inverter = \"unknown\"", vec![Signal::Caution]),
@@ -170,9 +146,6 @@ mod tests {
         let wire = out_and_back(Wire::Awg(14), Length::from_millimetres(30_480));
         let amps = through_wire(Voltage::from_millivolts(120_000), wire).expect("a bound");
         assert_eq!(amps.milliamps(), 191_082);
-        assert_eq!(
-            through_wire(Voltage::from_millivolts(120_000), Resistance::ZERO),
-            None
-        );
+        assert_eq!(through_wire(Voltage::from_millivolts(120_000), Resistance::ZERO), None);
     }
 }

@@ -49,9 +49,7 @@ pub(super) const RULE: Rule = Rule {
         // A splitter with no breakers.
         &[("ends = [\"L5-30R\"]", "ends = [\"L5-30R\", \"5-20R\"]"), ("from = \"long\"", "from = \"long.1\"")],
         &[("breaker = \"20 A\" # front", "breaker = \"30 A\"")],
-        &[
-            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\""),
-        ],
+        &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\"")],
         // The same, and nobody counted its sockets.
         &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nbreaker = \"20 A\"")],
         &[("wire = \"10 AWG\"", "wire = \"12 AWG\"")],
@@ -74,10 +72,7 @@ pub(super) const RULE: Rule = Rule {
             HOME_MADE,
         ],
         // 30 A and a peak of 37.5 A: what the twist-lock itself is rated for.
-        &[
-            ("inverter = false", "inverter = true"),
-            ("breaker = \"30 A\" # twist", "breaker = \"unknown\""),
-        ],
+        &[("inverter = false", "inverter = true"), ("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
         CAMPER,
         // 10.8 A and a peak of 12.5 A through 18 AWG.
         &[
@@ -127,9 +122,7 @@ pub(super) const RULE: Rule = Rule {
         &[("shape = \"5-15R\" # left", "shape = \"5-20R\"")],
         &[("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")],
         // Going up in shape is no overcurrent hazard.
-        &[
-            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
-        ],
+        &[("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"")],
     ],
 };
 
@@ -140,14 +133,8 @@ const HOME_MADE: crate::rules::Edit = ("listed = true", "listed = false");
 #[cfg(test)]
 const CAMPER: &[crate::rules::Edit] = &[
     ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-    (
-        "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
-        "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
-    ),
-    (
-        "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
-        "plug = \"14-50P\"\nends = [\"TT-30R\"] # long",
-    ),
+    ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"14-50R\"\nbreaker = \"50 A\" # twist"),
+    ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long", "plug = \"14-50P\"\nends = [\"TT-30R\"] # long"),
     ("from = \"long\"\ninlet", "inlet"),
     ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"TT-30P\"\non = \"long\" # kettle"),
     ("on = \"right\" # fan", "on = \"front\""),
@@ -198,10 +185,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let node = facts.supply.node(ix);
-        let reason = (
-            std::mem::discriminant(&failing),
-            node.protected_at.map(|(breaker, _)| breaker),
-        );
+        let reason = (std::mem::discriminant(&failing), node.protected_at.map(|(breaker, _)| breaker));
         let above = facts.supply.up(ix).skip(1).find_map(|(ix, _)| {
             let (why, begin) = begins.get(&ix)?;
             (*why == reason).then_some(*begin)
@@ -209,9 +193,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // The ends of a splitter are one hazard, and it is the splitter's.
         let begin = above.unwrap_or_else(|| splitter(facts.supply, ix).unwrap_or(ix));
         begins.insert(ix, (reason, begin));
-        let known = places
-            .iter()
-            .position(|(why, at, _)| *why == reason && *at == begin);
+        let known = places.iter().position(|(why, at, _)| *why == reason && *at == begin);
         let known = known.unwrap_or_else(|| {
             let place = Place {
                 first: ix,
@@ -344,12 +326,7 @@ fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 /// Which cord may be where this one is: one thick enough for the allowance of cord sets, one made for so much, or
 /// none, since its plug is made for less.
-fn cord_instead(
-    facts: &Facts<'_>,
-    at: NodeIx,
-    breaker: Current,
-    own: Option<OwnLimit>,
-) -> (&'static str, Current) {
+fn cord_instead(facts: &Facts<'_>, at: NodeIx, breaker: Current, own: Option<OwnLimit>) -> (&'static str, Current) {
     let made = own.map_or(breaker, |own| own.least_rating().min(breaker));
     let cord = match facts.supply.node(at).kind {
         _ if breaker <= CORD_SET_CIRCUIT => "gauge",
@@ -404,9 +381,7 @@ mod tests {
         findings(edits)
             .into_iter()
             .filter(|finding| finding.code == "OVER001")
-            .map(|Finding { fix, about, .. }| {
-                (fix.key, about.iter().map(ToString::to_string).collect())
-            })
+            .map(|Finding { fix, about, .. }| (fix.key, about.iter().map(ToString::to_string).collect()))
             .collect()
     }
 
@@ -449,12 +424,8 @@ mod tests {
         // Something is plugged in there, or has nowhere else to go.
         let used = ("on = \"right\" # fan", "on = \"front\"");
         assert_eq!(over(&[large, used]), [(Signal::Danger, "receptacle")]);
-        let away = [
-            large,
-            ("from = \"twist\"\nplug", "plug"),
-            ("on = \"left\" # kettle", ""),
-            ("on = \"right\" # fan", ""),
-        ];
+        let away =
+            [large, ("from = \"twist\"\nplug", "plug"), ("on = \"left\" # kettle", ""), ("on = \"right\" # fan", "")];
         assert_eq!(over(&away), [(Signal::Danger, "receptacle")]);
     }
 
@@ -537,19 +508,14 @@ mod tests {
             let edits = [
                 ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
                 ("shape = \"L5-30R\"", "shape = \"L14-30R\""),
-                (
-                    "plug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
-                    "plug = \"L14-30P\"\nends = [\"L14-30R\"]",
-                ),
+                ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "plug = \"L14-30P\"\nends = [\"L14-30R\"]"),
                 ("inlet = \"L5-30P\"", "inlet = \"L14-30P\""),
                 ("conductors = 3", "conductors = 4"),
                 ("wire = \"10 AWG\"", wire),
                 ("breaker = \"30 A\" # twist", breaker),
             ];
-            let found: Vec<_> = found(&edits)
-                .into_iter()
-                .filter(|(_, about)| about.contains(&"long".to_owned()))
-                .collect();
+            let found: Vec<_> =
+                found(&edits).into_iter().filter(|(_, about)| about.contains(&"long".to_owned())).collect();
             assert_eq!(found.len(), expected, "{wire} {breaker}: {found:?}");
         }
     }
@@ -614,30 +580,15 @@ mod tests {
             told(&edits)
         };
         let set = "set".to_owned();
-        assert_eq!(
-            behind("rated = \"1800 W\"", "peak = \"2200 W\""),
-            (set.clone(), "amps".to_owned(), amps(15_000))
-        );
-        assert_eq!(
-            behind("rated = \"2160 W\"", "peak = \"2200 W\""),
-            (set, "none".to_owned(), amps(18_000))
-        );
+        assert_eq!(behind("rated = \"1800 W\"", "peak = \"2200 W\""), (set.clone(), "amps".to_owned(), amps(15_000)));
+        assert_eq!(behind("rated = \"2160 W\"", "peak = \"2200 W\""), (set, "none".to_owned(), amps(18_000)));
     }
 
     #[test]
     fn a_splitter_is_one_danger_whatever_is_plugged_in() {
-        let splitter = (
-            "ends = [\"L5-30R\"]",
-            "ends = [\"5-20R\", \"5-20R\"]",
-        );
+        let splitter = ("ends = [\"L5-30R\"]", "ends = [\"5-20R\", \"5-20R\"]");
         for wire in ["wire = \"10 AWG\"", "wire = \"12 AWG\""] {
-            let edits = [
-                splitter,
-                BOX_AWAY,
-                KETTLE,
-                FAN,
-                ("wire = \"10 AWG\"", wire),
-            ];
+            let edits = [splitter, BOX_AWAY, KETTLE, FAN, ("wire = \"10 AWG\"", wire)];
             let found = found(&edits);
             assert_eq!(found.len(), 1, "{wire}: {found:?}");
             assert_eq!(found[0].0, "splitter", "{wire}");
@@ -656,10 +607,7 @@ mod tests {
             ("\"unknown\"", "", true),
             ("true", "wire = \"unknown\"", false),
         ] {
-            let found = found(&[
-                ("listed = true", &*format!("listed = {listed}")),
-                ("wire = \"14 AWG\" # left", wire),
-            ]);
+            let found = found(&[("listed = true", &*format!("listed = {listed}")), ("wire = \"14 AWG\" # left", wire)]);
             let expected = if is_danger { vec![("wiring", vec!["left".to_owned()])] } else { vec![] };
             assert_eq!(found, expected, "{listed} {wire}");
         }
@@ -687,10 +635,8 @@ mod tests {
                 ("breaker = \"15 A\" # left\n", &*left),
                 ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
             ];
-            let found: Vec<_> = found(&edits)
-                .into_iter()
-                .filter(|(_, about)| about.contains(&"left".to_owned()))
-                .collect();
+            let found: Vec<_> =
+                found(&edits).into_iter().filter(|(_, about)| about.contains(&"left".to_owned())).collect();
             assert_eq!(found.len(), usize::from(single), "{breaker}: {found:?}");
             assert!(found.iter().all(|(fix, _)| *fix == "single"), "{found:?}");
         }
@@ -722,10 +668,7 @@ mod tests {
             edits.extend_from_slice(more);
             let found = findings(&edits).into_iter();
             let of_parts = ["OVER001", "OVER003", "OVER006", "CORD001"];
-            found
-                .filter(|it| of_parts.contains(&it.code))
-                .map(|it| (it.code, it.signal))
-                .collect::<Vec<_>>()
+            found.filter(|it| of_parts.contains(&it.code)).map(|it| (it.code, it.signal)).collect::<Vec<_>>()
         };
         assert_eq!(codes(&[]), []);
         // 12.5 A and 3.3 A at different hours, which the cord's 15 A would not carry at once.
@@ -775,10 +718,8 @@ mod tests {
         };
         for (wire, expected) in [("10 AWG", Signal::Warning), ("12 AWG", Signal::Danger)] {
             let cord: &'static str = cord(wire).leak();
-            let edits = [
-                ("[[box]]", cord),
-                ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"TT-30P\"\non = \"own\""),
-            ];
+            let edits =
+                [("[[box]]", cord), ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"TT-30P\"\non = \"own\"")];
             let found = signals(&edits);
             assert!(found.iter().all(|it| it.0 == expected) && !found.is_empty(), "{wire} {found:?}");
         }
@@ -793,10 +734,7 @@ mod tests {
             ("\ninlet = \"L5-30P\"", "\nfrom = \"long\"\ninlet = \"TT-30P\""),
         ] {
             let found = signals(&[near_miss]);
-            assert!(
-                matches!(found[..], [(Signal::Danger, "splitter" | "receptacle")]),
-                "{near_miss:?}: {found:?}"
-            );
+            assert!(matches!(found[..], [(Signal::Danger, "splitter" | "receptacle")]), "{near_miss:?}: {found:?}");
         }
     }
 
@@ -816,10 +754,7 @@ mod tests {
             .filter(|it| it.code == "OVER001")
             .map(|it| (it.signal, it.fix.key, it.about[0].as_str()))
             .collect();
-        assert_eq!(
-            found,
-            [(Signal::Danger, "thicker", "long"), (Signal::Warning, "single", "front")]
-        );
+        assert_eq!(found, [(Signal::Danger, "thicker", "long"), (Signal::Warning, "single", "front")]);
     }
 
     /// 20 A of cord behind 30 A, and 15 A of wire in the box behind 20 A: each with its own figures.
@@ -830,10 +765,8 @@ mod tests {
             ("breaker = \"15 A\" # left", "sockets = 2\nbreaker = \"20 A\""),
         ]);
         let found: Vec<_> = found.iter().filter(|it| it.code == "OVER001").collect();
-        let about: Vec<Vec<&str>> = found
-            .iter()
-            .map(|it| it.about.iter().map(crate::plan::Id::as_str).collect())
-            .collect();
+        let about: Vec<Vec<&str>> =
+            found.iter().map(|it| it.about.iter().map(crate::plan::Id::as_str).collect()).collect();
         assert_eq!(about, [vec!["long"], vec!["left"]]);
         let amps = |milliamps| crate::report::Value::from(Current::from_milliamps(milliamps));
         let shown = |at: usize| (found[at].values["rating"].clone(), found[at].values["breaker"].clone());
@@ -845,10 +778,7 @@ mod tests {
     /// A breaker that has tripped early may not do so next time.
     #[test]
     fn an_early_trip_protects_nothing() {
-        let found = found(&[(
-            "breaker = \"20 A\" # front",
-            "breaker = \"30 A\"\ntrips_at = \"15 A\"",
-        )]);
+        let found = found(&[("breaker = \"20 A\" # front", "breaker = \"30 A\"\ntrips_at = \"15 A\"")]);
         assert_eq!(found.len(), 1, "{found:?}");
     }
 

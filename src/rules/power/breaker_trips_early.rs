@@ -21,13 +21,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for Outlet {
-        id,
-        breaker,
-        trips_at,
-        ..
-    } in facts.plan.outlets()
-    {
+    for Outlet { id, breaker, trips_at, .. } in facts.plan.outlets() {
         if let (Some(marked), Some(trips)) = (breaker.known(), trips_at)
             && trips != marked
         {

@@ -79,11 +79,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let leg = facts.supply.leg_rated;
     let (twice_heavy, twice_light) = (heavy + heavy, light + light);
     if twice_heavy > leg && twice_light < heavy && heavy <= leg {
-        let lighter = if facts.on_leg(&busiest.on, Leg::A) == heavy {
-            Leg::B
-        } else {
-            Leg::A
-        };
+        let lighter = if facts.on_leg(&busiest.on, Leg::A) == heavy { Leg::B } else { Leg::A };
         // What the heavier leg is left with when one load has moved to the other.
         let after = |need: &Need<'_>| (heavy - need.amps()).max(light + need.amps());
         let mut moves: Vec<&Need<'_>> = busiest
@@ -157,10 +153,7 @@ mod tests {
     #[test]
     fn where_no_move_helps_nothing_is_said() {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
-        let leg_b = (
-            "id = \"front\"\nshape = \"5-20R\"",
-            "id = \"front\"\nleg = \"B\"\nshape = \"5-20R\"",
-        );
+        let leg_b = ("id = \"front\"\nshape = \"5-20R\"", "id = \"front\"\nleg = \"B\"\nshape = \"5-20R\"");
         let fan_on_b = ("on = \"right\" # fan", "on = \"front\"");
         for edits in [vec![two_legs], vec![two_legs, leg_b, fan_on_b]] {
             let found = findings(&edits);

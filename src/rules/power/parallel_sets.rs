@@ -14,24 +14,12 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         // Sets that do not keep step.
-        &[(
-            "inverter = false",
-            "inverter = false\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
-        )],
-        &[(
-            "inverter = false",
-            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = false }",
-        )],
-        &[(
-            "inverter = false",
-            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
-        )],
+        &[("inverter = false", "inverter = false\nparallel = { sets = 2, limit = \"30 A\", kit = true }")],
+        &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = false }")],
+        &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }")],
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
-            (
-                "inverter = false",
-                "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
-            ),
+            ("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }"),
         ],
     ],
     #[cfg(test)]
@@ -39,10 +27,7 @@ pub(super) const RULE: Rule = Rule {
         &[],
         &[("inverter = false", "inverter = true")],
         // Each joins neutral to ground: there is no sum, and rule SHOCK004 keeps them apart.
-        &[(
-            "inverter = false",
-            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
-        )],
+        &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }")],
     ],
 };
 

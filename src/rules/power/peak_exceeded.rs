@@ -14,8 +14,17 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     sources: &[cite::NEC_430_251, cite::PRACTICE],
     fixes: &[
-        "alone", "again", "fewer", "leg-alone", "amps-alone", "amps-again", "amps-fewer",
-        "life-alone", "life-together", "life-off", "life-turns",
+        "alone",
+        "again",
+        "fewer",
+        "leg-alone",
+        "amps-alone",
+        "amps-again",
+        "amps-fewer",
+        "life-alone",
+        "life-together",
+        "life-off",
+        "life-turns",
     ],
     check,
     #[cfg(test)]
@@ -28,10 +37,7 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"50 W\"", "running = \"1440 W\"\nstarting = \"3400 W\""),
         ],
         // 2400 W are 20 A, and a leg of 4500 W has 18.75 A.
-        &[
-            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            ("power_factor = 1.0", "starting = \"2400 W\""),
-        ],
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("power_factor = 1.0", "starting = \"2400 W\"")],
         // 4400 W at 0.9 are 40.7 A, of 37.5 A.
         &[("power_factor = 1.0", "power_factor = 0.9\nstarting = \"4400 W\"")],
         // 4040 W at 0.9 are 37.4 A, and 37.8 A with the fan on before.
@@ -45,10 +51,7 @@ pub(super) const RULE: Rule = Rule {
         ],
         // The fan is what somebody breathes with.
         &[LIFE, ("running = \"50 W\"", "running = \"50 W\"\nstarting = \"4501 W\"")],
-        &[
-            LIFE,
-            ("running = \"50 W\"", "count = 2\nrunning = \"400 W\"\nstarting = \"4200 W\""),
-        ],
+        &[LIFE, ("running = \"50 W\"", "count = 2\nrunning = \"400 W\"\nstarting = \"4200 W\"")],
         &[LIFE, ("power_factor = 1.0", "starting = \"4500 W\"")],
         &[
             LIFE,
@@ -61,10 +64,7 @@ pub(super) const RULE: Rule = Rule {
         // 4450 W + 50 W is exactly the peak.
         &[("power_factor = 1.0", "starting = \"4450 W\"")],
         // 18.33 A beside the fan's 0.42 A: the peak of a leg is 18.75 A.
-        &[
-            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            ("power_factor = 1.0", "starting = \"2199 W\""),
-        ],
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("power_factor = 1.0", "starting = \"2199 W\"")],
     ],
 };
 
@@ -134,8 +134,7 @@ impl<'a> Judge<'_, 'a> {
         let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
         let said = |need: &Need<'a>| !(self.guessed)(need);
         let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
-        let too_much: Vec<Need<'a>> =
-            needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
+        let too_much: Vec<Need<'a>> = needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
         // What is certain is one finding and what rests on an unknown another: each has its own thing to find out.
         for (life, sure) in [(true, true), (true, false), (false, true), (false, false)] {
             let mut alone = too_much.clone();
@@ -350,12 +349,8 @@ mod tests {
     /// and divided by a power factor of 0.8, the 37.0 A would be 46 A, of the 37.5 A that the set has.
     #[test]
     fn locked_rotor_amps_are_divided_by_nothing() {
-        let amps = |start: &'static str| {
-            [
-                ("kind = \"heater\" # kettle", "kind = \"motor\""),
-                ("power_factor = 1.0", start),
-            ]
-        };
+        let amps =
+            |start: &'static str| [("kind = \"heater\" # kettle", "kind = \"motor\""), ("power_factor = 1.0", start)];
         let found = |start| signals("POWER002", &amps(start));
         let told = "power_factor = 0.8\nstarting_current = \"37.0 A\"";
         assert_eq!(found(told), []);
@@ -374,9 +369,6 @@ mod tests {
         let found = findings(&motor);
         let peak = found.iter().find(|it| it.code == "POWER002");
         let demand = peak.and_then(|it| it.values.get("demand"));
-        assert_eq!(
-            demand,
-            Some(&crate::quantity::Power::from_milliwatts(7_056_000).into())
-        );
+        assert_eq!(demand, Some(&crate::quantity::Power::from_milliwatts(7_056_000).into()));
     }
 }

@@ -1,8 +1,8 @@
 #![doc = include_str!("../../../i18n/en/explain/POWER009.md")]
 
+use crate::loads::exceeds_its_plug;
 use crate::plan::{Answer, Draw};
 use crate::quantity::Current;
-use crate::loads::exceeds_its_plug;
 use crate::rules::demand::once;
 use crate::rules::prelude::*;
 
@@ -39,10 +39,7 @@ pub(super) const RULE: Rule = Rule {
         &[("running = \"1500 W\"", "running = \"1875 W\"")],
         &[("running = \"1500 W\"\npower_factor = 1.0", "current = \"15 A\"")],
         // At a power factor that nobody knows it may be 1.
-        &[
-            ("kind = \"heater\" # kettle", "kind = \"electronic\""),
-            ("power_factor = 1.0", ""),
-        ],
+        &[("kind = \"heater\" # kettle", "kind = \"electronic\""), ("power_factor = 1.0", "")],
         // 3/4 hp is 13.8 A by that table.
         &[
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
@@ -107,10 +104,7 @@ mod tests {
     #[test]
     fn the_horsepower_of_a_motor_may_be_too_much_for_its_plug() {
         let with = |hp: &str, plug: &str| {
-            let (motor, plug) = (
-                format!("motor = {{ hp = \"{hp}\" }}"),
-                format!("plug = \"{plug}\""),
-            );
+            let (motor, plug) = (format!("motor = {{ hp = \"{hp}\" }}"), format!("plug = \"{plug}\""));
             signals(
                 "POWER009",
                 &[

@@ -15,8 +15,19 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &[
-        "turns", "hours", "leg", "leg-turns", "leg-look", "leg-cord", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
-        "life-off", "life-turns",
+        "turns",
+        "hours",
+        "leg",
+        "leg-turns",
+        "leg-look",
+        "leg-cord",
+        "leg-alone",
+        "amps",
+        "alone",
+        "amps-alone",
+        "life-alone",
+        "life-off",
+        "life-turns",
     ],
     check,
     #[cfg(test)]
@@ -24,11 +35,7 @@ pub(super) const RULE: Rule = Rule {
         // 1500 and 50 W of 1540.
         &[SMALL],
         // Nobody said when.
-        &[
-            SMALL,
-            ("hours = [\"18:00-23:00\"]", ""),
-            ("hours = [\"18:30-19:00\"]", ""),
-        ],
+        &[SMALL, ("hours = [\"18:00-23:00\"]", ""), ("hours = [\"18:30-19:00\"]", "")],
         // 1780 VA for 890 W, beside the fan's 50, of 1800.
         &[
             ("kind = \"heater\" # kettle", "kind = \"electronic\""),
@@ -37,25 +44,13 @@ pub(super) const RULE: Rule = Rule {
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
         // 16.7 A on a leg of 15 A, and then 12.5 A and 3.3 A.
-        &[
-            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            ("running = \"1500 W\"", "running = \"2000 W\""),
-        ],
-        &[
-            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            ("running = \"50 W\"", "running = \"400 W\""),
-        ],
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"1500 W\"", "running = \"2000 W\"")],
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("running = \"50 W\"", "running = \"400 W\"")],
         // The same at the ends of a cord.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            (
-                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
-                "shape = \"L14-20R\"\nbreaker = \"20 A\"",
-            ),
-            (
-                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
-                "plug = \"L14-20P\"\nends = [\"5-20R\", \"5-20R\"]",
-            ),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
+            ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "plug = \"L14-20P\"\nends = [\"5-20R\", \"5-20R\"]"),
             ("conductors = 3 # long", "conductors = 4"),
             ("from = \"long\"\ninlet", "inlet"),
             ("running = \"50 W\"", "running = \"400 W\""),
@@ -89,12 +84,7 @@ pub(super) const RULE: Rule = Rule {
         // The fan is a breathing aid: too large, beside a kettle, beside a kettle and a heater.
         &[LIFE, ("running = \"50 W\"", "running = \"3601 W\"")],
         &[LIFE, SMALL],
-        &[
-            LIFE,
-            SMALL,
-            ("running = \"1500 W\"", "running = \"750 W\""),
-            ("[[load]]\nid = \"fan\"", SECOND),
-        ],
+        &[LIFE, SMALL, ("running = \"1500 W\"", "running = \"750 W\""), ("[[load]]\nid = \"fan\"", SECOND)],
     ],
     #[cfg(test)]
     spares: &[
@@ -196,9 +186,7 @@ impl<'a> Judge<'_, 'a> {
         let mut fix_values = values([]);
         let mut about = busiest.ids();
         let fix = match beside(&busiest.on, |on| self.fits(on)) {
-            Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => {
-                "hours"
-            }
+            Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => "hours",
             Beside::Nothing if self.fixes[1] == "leg" => {
                 let halves = Halves::of(facts, &busiest.on);
                 if halves.known() {
@@ -221,8 +209,7 @@ impl<'a> Judge<'_, 'a> {
             }
             Beside::Nothing => self.fixes[1],
             Beside::TooMuch(life) => {
-                let alone: Vec<Need<'a>> =
-                    busiest.on.iter().filter(|need| need.life()).copied().collect();
+                let alone: Vec<Need<'a>> = busiest.on.iter().filter(|need| need.life()).copied().collect();
                 shown = self.shown((self.sum)(&alone));
                 about = life;
                 "life-alone"
@@ -266,11 +253,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Current::of_apparent(apparent, facts.supply.volts).into()
         },
         told: facts.supply.leg_rated.into(),
-        fixes: if facts.supply.nodes[0].legs == Legs::Both {
-            ["leg-alone", "leg"]
-        } else {
-            ["amps-alone", "amps"]
-        },
+        fixes: if facts.supply.nodes[0].legs == Legs::Both { ["leg-alone", "leg"] } else { ["amps-alone", "amps"] },
     };
     // What cannot run at all stays at home, and the rest is judged without it.
     watts.alone(&mut needs, found);
@@ -289,10 +272,7 @@ mod tests {
     /// Watts fall short, and nobody knows how many there are: then that is what the finding rests on.
     #[test]
     fn what_an_unknown_generator_cannot_give_rests_on_its_watts() {
-        let unknown = [
-            ("rated = \"3600 W\"", "rated = \"unknown\""),
-            ("peak = \"4500 W\"", "peak = \"unknown\""),
-        ];
+        let unknown = [("rated = \"3600 W\"", "rated = \"unknown\""), ("peak = \"4500 W\"", "peak = \"unknown\"")];
         let found = findings(&unknown);
         let found = found.iter().find(|it| it.code == "POWER001").expect("found");
         assert!(found.rests_on.iter().any(|it| it.field == "generator.rated"), "{found:?}");
@@ -489,10 +469,7 @@ mod tests {
         let words = crate::words::Words::english();
         for (kind, said) in [("medical", "Someone’s health depends"), ("unknown", "We do not know if")] {
             let kind = format!("kind = \"{kind}\"");
-            let report = report(&[
-                ("kind = \"electronic\" # fan", kind.as_str()),
-                super::SMALL,
-            ]);
+            let report = report(&[("kind = \"electronic\" # fan", kind.as_str()), super::SMALL]);
             let found = report.findings.iter().find(|it| it.code == "POWER001").expect("found");
             let text = words.finding(found, &report.figures.loads);
             assert!(text.why.starts_with(said), "{}", text.why);
@@ -504,10 +481,7 @@ mod tests {
         let heavy = super::SMALL;
         let no_hours = ("hours = [\"18:00-23:00\"]", "");
         assert!(codes(&[heavy, no_hours]).contains(&"POWER001"));
-        assert!(
-            !codes(&[heavy, no_hours, ("wanted = \"must\" # fan", "wanted = \"wish\"")])
-                .contains(&"POWER001")
-        );
+        assert!(!codes(&[heavy, no_hours, ("wanted = \"must\" # fan", "wanted = \"wish\"")]).contains(&"POWER001"));
     }
 
     /// Two 120 V receptacles of one breaker that the plan puts on both legs: on a generator of which nobody knows
@@ -518,7 +492,10 @@ mod tests {
             let voltage = format!("voltage = \"{voltage}\"");
             let report = report(&[
                 ("voltage = \"120 V\"", voltage.as_str()),
-                ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L5-30R\"\nshares = \"front\"\nleg = \"B\""),
+                (
+                    "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+                    "shape = \"L5-30R\"\nshares = \"front\"\nleg = \"B\"",
+                ),
                 ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
             ]);
             let limits = report.figures.limits.iter();

@@ -22,10 +22,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         // Everything on the 20 A outlet of a 3600 W set: 2400 W.
-        &[
-            NO_ROOM,
-            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
-        ],
+        &[NO_ROOM, ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"")],
         // A plug for 15 A in one of the two sockets of a 20 A outlet, and nothing else anywhere.
         &[
             NO_ROOM,
@@ -47,9 +44,7 @@ pub(super) const RULE: Rule = Rule {
         &[NO_ROOM],
         &[NO_ROOM, ("rated = \"3600 W\"", "rated = \"3640 W\"")],
         // Nothing wants more than reaches it.
-        &[
-            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
-        ],
+        &[("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"")],
     ],
 };
 
@@ -65,12 +60,7 @@ fn on_leg(facts: &Facts<'_>, outlet: &Id, leg: Leg) -> Current {
     if !facts.supply.node(ix).legs.all().contains(&leg) {
         return Current::ZERO;
     }
-    facts
-        .supply
-        .up(ix)
-        .map(|(_, node)| node.rating)
-        .min()
-        .unwrap_or(Current::ZERO)
+    facts.supply.up(ix).map(|(_, node)| node.rating).min().unwrap_or(Current::ZERO)
 }
 
 /// How much more could be had by using this outlet as well. On a set with two legs an outlet adds
@@ -159,17 +149,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         facts.supply.node(receptacle).parent
     };
     // An outlet behind the breaker of one in use has nothing more to give.
-    let spent = |id: &Id| {
-        outlets
-            .iter()
-            .any(|other| in_use(&other.id) && breaker(&other.id) == breaker(id))
-    };
-    let used: Vec<Id> = outlets
-        .iter()
-        .map(|outlet| &outlet.id)
-        .filter(|id| in_use(id))
-        .cloned()
-        .collect();
+    let spent = |id: &Id| outlets.iter().any(|other| in_use(&other.id) && breaker(&other.id) == breaker(id));
+    let used: Vec<Id> = outlets.iter().map(|outlet| &outlet.id).filter(|id| in_use(id)).cloned().collect();
     if used.is_empty() {
         return;
     }
@@ -188,20 +169,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .collect();
     cures.retain(|(_, id, _)| {
         let at = facts.supply.receptacle(id);
-        at.is_some_and(|at| {
-            facts.verdicts.no_loads(at).is_none() && !facts.verdicts.full_of_bonding_plug(at)
-        })
+        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none() && !facts.verdicts.full_of_bonding_plug(at))
     });
     let cure = cures
         .into_iter()
         // The first of equals.
         .rev()
         .max_by_key(|(reach, ..)| *reach);
-    let shown = values([
-        ("rated", rated.into()),
-        ("reachable", reachable.into()),
-        ("stranded", stranded.into()),
-    ]);
+    let shown = values([("rated", rated.into()), ("reachable", reachable.into()), ("stranded", stranded.into())]);
     match cure {
         Some((reach, outlet, fix)) => found.add(
             Signal::Notice,
@@ -234,11 +209,7 @@ mod tests {
         assert!(codes(&[on_front, ("breaker = \"30 A\" # twist", "")]).contains(&"OVER001"));
         assert_eq!(fix(&[on_front, ("breaker = \"30 A\" # twist", "")]), Some("accept"));
         // The bonding plug has the only socket of the other.
-        let second = |sockets: u8| {
-            format!(
-                "shape = \"5-20R\"\nsockets = {sockets}\nbreaker = \"20 A\""
-            )
-        };
+        let second = |sockets: u8| format!("shape = \"5-20R\"\nsockets = {sockets}\nbreaker = \"20 A\"");
         for (sockets, key) in [(1, "accept"), (2, "outlet")] {
             let plugged = [
                 on_front,
@@ -322,10 +293,8 @@ mod tests {
                 ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
                 ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
             ]);
-            let reach = found
-                .iter()
-                .find(|it| it.code == "POWER003")
-                .and_then(|it| it.fix.values.get("reach").cloned());
+            let reach =
+                found.iter().find(|it| it.code == "POWER003").and_then(|it| it.fix.values.get("reach").cloned());
             let expected: Value = Power::from_milliwatts(watts * 1000).into();
             assert_eq!(reach, Some(expected), "{shape}");
         }

@@ -14,8 +14,18 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-where", "plug-alone", "plug-better", "plug-first", "plug-out", "box", "box-look",
-        "shared", "if-any", "if-none",
+        "plug",
+        "plug-look",
+        "plug-where",
+        "plug-alone",
+        "plug-better",
+        "plug-first",
+        "plug-out",
+        "box",
+        "box-look",
+        "shared",
+        "if-any",
+        "if-none",
     ],
     check,
     #[cfg(test)]
@@ -66,10 +76,8 @@ const PLUG: crate::rules::Edit = ("bonding_plug = false", "bonding_plug = true")
 #[cfg(test)]
 const AT_FRONT: crate::rules::Edit = ("on = \"left\" # kettle", "on = \"front\"");
 #[cfg(test)]
-const SECOND: crate::rules::Edit = (
-    "[[cord]]",
-    "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[cord]]",
-);
+const SECOND: crate::rules::Edit =
+    ("[[cord]]", "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[cord]]");
 #[cfg(test)]
 const SHARED: crate::rules::Edit = (
     "[[cord]]",
@@ -77,8 +85,7 @@ const SHARED: crate::rules::Edit = (
      [[cord]]",
 );
 #[cfg(test)]
-const IN_BACK: crate::rules::Edit =
-    ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
+const IN_BACK: crate::rules::Edit = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
 #[cfg(test)]
 const LEAD: crate::rules::Edit = (
     "[[box]]",
@@ -113,15 +120,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     let (signal, ground) = by_ground(facts);
     let set = &facts.plan.generator;
-    let needless =
-        set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true);
+    let needless = set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true);
     for of in pairs {
         let (device, joint, known) = of;
-        let Exposed {
-            used,
-            campers,
-            free,
-        } = exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
+        let Exposed { used, campers, free } =
+            exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let past = facts.supply.up(joint).any(|(above, _)| above == device);
         let fix = match (boxed, known) {
@@ -403,9 +406,6 @@ mod tests {
         let in_back = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
         let in_front = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
         assert_eq!(signals("SHOCK013", &[FLOATING, in_back, AT_FRONT, SECOND, bare]), []);
-        assert_eq!(
-            signals("SHOCK013", &[FLOATING, in_front, AT_FRONT, SECOND, bare]),
-            [Signal::Danger]
-        );
+        assert_eq!(signals("SHOCK013", &[FLOATING, in_front, AT_FRONT, SECOND, bare]), [Signal::Danger]);
     }
 }

@@ -1,7 +1,7 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK005.md")]
 
-use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::rules::prelude::*;
+use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK005",
@@ -21,11 +21,7 @@ pub(super) const RULE: Rule = Rule {
             ("bond = false", "bond = \"unknown\""),
             ("listed = true", "listed = false"),
         ],
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bond = false", ""),
-            ("listed = true", ""),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bond = false", ""), ("listed = true", "")],
     ],
     #[cfg(test)]
     spares: &[&[], &[("bond = false", "")]],

@@ -20,11 +20,7 @@ pub(super) struct Exposed {
 
 /// The receptacles among those that count: they count because they have no protection, or because a joint of
 /// neutral and ground past this device blinds it.
-pub(super) fn exposed(
-    facts: &Facts<'_>,
-    device: Option<NodeIx>,
-    counts: impl Fn(NodeIx) -> bool,
-) -> Exposed {
+pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn(NodeIx) -> bool) -> Exposed {
     let needs = facts.needs();
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
@@ -49,9 +45,7 @@ pub(super) fn exposed(
         let grounding = &facts.verdicts.grounding;
         let holds = |fed| device.is_some_and(|device| !grounding.may_be_joined_but_in(device, fed));
         let taken = plugs(&|fed| holds(fed) || stays(facts, fed));
-        let roams = |need: &Need<'_>| {
-            need.by_gear() && need.load.on.is_none() && taken < usize::from(sockets)
-        };
+        let roams = |need: &Need<'_>| need.by_gear() && need.load.on.is_none() && taken < usize::from(sockets);
         let used = needs.iter().any(|need| {
             let there = need.at == Some(at) || roams(need);
             there && need.fits(shape)
@@ -115,9 +109,7 @@ pub(super) const fn milder(signal: Signal) -> Signal {
 
 /// The ids of receptacles.
 pub(super) fn ids(facts: &Facts<'_>, at: &[NodeIx]) -> Vec<Id> {
-    at.iter()
-        .map(|at| facts.supply.node(*at).id.clone())
-        .collect()
+    at.iter().map(|at| facts.supply.node(*at).id.clone()).collect()
 }
 
 #[cfg(test)]
@@ -140,13 +132,7 @@ mod tests {
                  bond = {bond}\n[[box.outlet]]\nid = \"lock\"\nshape = \"L5-20R\"\nbreaker = \"20 A\"\n\
                  gfci = true\nwire = \"12 AWG\"\n[[box]]"
             );
-            let edits = [
-                home,
-                kettle,
-                fan,
-                ("gfci = true # front", &front),
-                ("[[box]]", &small),
-            ];
+            let edits = [home, kettle, fan, ("gfci = true # front", &front), ("[[box]]", &small)];
             signals(code, &edits).contains(&Signal::Danger)
         };
         for (bond, comes_out) in [("true", true), ("\"unknown\"", true), ("false", false)] {
@@ -167,14 +153,8 @@ mod tests {
             ("gfci = true # front", "gfci = false"),
         ];
         let found = |air: &str, starting: &str| {
-            let (air, starting) = (
-                format!("air = \"{air}\""),
-                format!("starting = \"{starting}\""),
-            );
-            let more = [
-                ("air = \"59 °F\"", air.as_str()),
-                ("hours = [\"18:30-19:00\"]", starting.as_str()),
-            ];
+            let (air, starting) = (format!("air = \"{air}\""), format!("starting = \"{starting}\""));
+            let more = [("air = \"59 °F\"", air.as_str()), ("hours = [\"18:30-19:00\"]", starting.as_str())];
             signals("SHOCK001", &[&kettle[..], &more].concat())
         };
         assert_eq!(found("59 °F", "4400 W"), [Signal::Danger]);
@@ -184,8 +164,7 @@ mod tests {
             let air = ("air = \"59 °F\"", "air = \"unknown\"");
             let starting = ("hours = [\"18:30-19:00\"]", "starting = \"4400 W\"");
             let gfci = ("gfci = true # front", gfci);
-            let report =
-                crate::rules::testing::report(&[&kettle[..2], &[gfci, air, starting]].concat());
+            let report = crate::rules::testing::report(&[&kettle[..2], &[gfci, air, starting]].concat());
             let found = report.findings.into_iter().find(|it| it.code == "SHOCK001");
             let rests = found.expect("it is told").rests_on;
             rests.into_iter().map(|it| it.field).collect::<Vec<_>>()

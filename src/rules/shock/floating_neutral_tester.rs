@@ -12,23 +12,14 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["find-out"],
     check,
     #[cfg(test)]
-    fires: &[
-        &[("neutral = \"bonded\"", "neutral = \"unknown\"")],
-        &[("neutral = \"bonded\"", "")],
-    ],
+    fires: &[&[("neutral = \"bonded\"", "neutral = \"unknown\"")], &[("neutral = \"bonded\"", "")]],
     #[cfg(test)]
     spares: &[
         &[],
         &[("neutral = \"bonded\"", "neutral = \"floating\"")],
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bonding_plug = false", "bonding_plug = true"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bonding_plug = false", "bonding_plug = true")],
         // A joint in a box: the tester reads correct wiring.
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bond = false", "bond = true"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bond = false", "bond = true")],
     ],
 };
 

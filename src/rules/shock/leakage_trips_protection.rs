@@ -53,8 +53,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .iter()
             .enumerate()
             .filter(|(below, node)| {
-                matches!(node.kind, NodeKind::Cord { .. })
-                    && facts.supply.up(NodeIx(*below)).any(|(up, _)| up == ix)
+                matches!(node.kind, NodeKind::Cord { .. }) && facts.supply.up(NodeIx(*below)).any(|(up, _)| up == ix)
             })
             .filter_map(|(_, node)| facts.length_of(&node.id))
             .map(Length::millimetres)

@@ -52,8 +52,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             lost_neutral(facts.supply, NodeIx(at), cord).then_some(cord)
         })
         .collect();
-    let (known, unknown): (Vec<&Cord>, Vec<&Cord>) =
-        lost.into_iter().partition(|cord| cord.conductors.is_known());
+    let (known, unknown): (Vec<&Cord>, Vec<&Cord>) = lost.into_iter().partition(|cord| cord.conductors.is_known());
     for (cords, fix) in [(known, "leave"), (unknown, "count")] {
         if !cords.is_empty() {
             let about: Vec<Id> = cords.iter().map(|cord| cord.id.clone()).collect();

@@ -65,11 +65,8 @@ const PLAIN: crate::rules::Edit = (
 );
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let Exposed {
-        mut used,
-        campers,
-        free,
-    } = exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
+    let Exposed { mut used, campers, free } =
+        exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
     let mut tell = |at: &[NodeIx], signal, fix, remedy| {
         if !at.is_empty() {
@@ -102,8 +99,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let (ends, here): (Vec<_>, Vec<_>) = unused.into_iter().partition(alike);
         let mut these = [these, ends].concat();
         these.sort_unstable();
-        let [first, place] = [&facts.verdicts.to_go_past(at)[..], &[at]]
-            .map(|these| Value::Parts(ids(facts, these)));
+        let [first, place] = [&facts.verdicts.to_go_past(at)[..], &[at]].map(|these| Value::Parts(ids(facts, these)));
         let remedy = values([("parts", first), ("place", place)]);
         if worst == Signal::Caution {
             tell(&[here, these].concat(), worst, "first", remedy);
@@ -173,10 +169,7 @@ mod tests {
             ("ground = \"unknown\"", Signal::Danger),
         ] {
             assert_eq!(
-                signals(
-                    "SHOCK001",
-                    &[("gfci = true # left", ""), ("ground = \"wet\"", ground)]
-                ),
+                signals("SHOCK001", &[("gfci = true # left", ""), ("ground = \"wet\"", ground)]),
                 [signal],
                 "{ground}"
             );
@@ -192,10 +185,8 @@ mod tests {
             ("ground = \"damp\"", "better"),
             ("ground = \"dry\"", "better"),
         ] {
-            let report = crate::rules::testing::report(&[
-                ("gfci = true # left", "gfci = false"),
-                ("ground = \"wet\"", ground),
-            ]);
+            let report =
+                crate::rules::testing::report(&[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", ground)]);
             let mut of_rule = report.findings.iter().filter(|it| it.code == "SHOCK001");
             let told = of_rule.find(|it| it.about.iter().any(|id| id.as_str() == "left"));
             assert_eq!(told.map(|it| it.fix.key), Some(fix), "{ground}");
@@ -212,12 +203,8 @@ mod tests {
         let bare = ("gfci = true # front", "gfci = false");
         assert_eq!(signals("SHOCK001", &[bare]), [Signal::Caution]);
         // The box stays at home: the kettle and the fan have nowhere else to go.
-        let home = [
-            bare,
-            ("from = \"twist\"\nplug", "plug"),
-            ("on = \"left\" # kettle", ""),
-            ("on = \"right\" # fan", ""),
-        ];
+        let home =
+            [bare, ("from = \"twist\"\nplug", "plug"), ("on = \"left\" # kettle", ""), ("on = \"right\" # fan", "")];
         assert_eq!(signals("SHOCK001", &home), [Signal::Danger]);
         // On damp ground and on dry nobody is kept from it, and a free one is worth no word.
         let damp = [bare, ("ground = \"wet\"", "ground = \"damp\"")];
@@ -231,11 +218,8 @@ mod tests {
         let cord = "[[cord]]\nid = \"guard\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
                     ends = [\"5-15R\"]\nwire = \"12 AWG\"\nconductors = 3\nlength = \"3 ft\"\n\
                     outdoor = true\ncoiled = false\ngfci = true\n[[box]]";
-        let edits = [
-            ("gfci = true # front", "gfci = false"),
-            ("[[box]]", cord),
-            ("on = \"left\" # kettle", "on = \"guard\""),
-        ];
+        let edits =
+            [("gfci = true # front", "gfci = false"), ("[[box]]", cord), ("on = \"left\" # kettle", "on = \"guard\"")];
         assert_eq!(signals("SHOCK001", &edits), [Signal::Caution]);
         let report = crate::rules::testing::report(&edits);
         let verdict = |id: &str| {
@@ -261,9 +245,7 @@ mod tests {
         let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
             let report = crate::rules::testing::report(edits);
             let found = report.findings.iter().filter(|it| it.code == "SHOCK001");
-            found
-                .map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect::<Vec<_>>()))
-                .collect()
+            found.map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect::<Vec<_>>())).collect()
         };
         let front = || vec!["front".to_owned()];
         assert_eq!(told(&[bare]), [("free", front())]);

@@ -14,10 +14,7 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        &[
-            ("bonding_plug = false", "bonding_plug = \"unknown\""),
-            ("feeds_building = false", "feeds_building = true"),
-        ],
+        &[("bonding_plug = false", "bonding_plug = \"unknown\""), ("feeds_building = false", "feeds_building = true")],
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
@@ -33,26 +30,17 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("feeds_building = false", "feeds_building = true"), ("bonding_plug = false", "")],
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bonding_plug = false", "bonding_plug = true"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bonding_plug = false", "bonding_plug = true")],
     ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let plan = facts.plan;
     // Silence means that there is none: whoever put one in knows of it.
-    if !matches!(
-        plan.generator.bonding_plug,
-        Answer::Known(true) | Answer::Unknown
-    ) {
+    if !matches!(plan.generator.bonding_plug, Answer::Known(true) | Answer::Unknown) {
         return;
     }
-    if matches!(
-        plan.site.feeds_building,
-        Answer::Known(true) | Answer::Unknown
-    ) {
+    if matches!(plan.site.feeds_building, Answer::Known(true) | Answer::Unknown) {
         found.add(Signal::Warning, vec![], values([]), "building", values([]));
     }
     let loads = plan.loads.iter().filter(|load| camper(load));

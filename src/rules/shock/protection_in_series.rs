@@ -47,12 +47,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     if count > 1 {
-        found.add(
-            Signal::Notice,
-            about,
-            values([("count", Value::Count(count))]),
-            "reset",
-            values([]),
-        );
+        found.add(Signal::Notice, about, values([("count", Value::Count(count))]), "reset", values([]));
     }
 }

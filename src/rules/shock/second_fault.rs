@@ -19,20 +19,13 @@ pub(super) const RULE: Rule = Rule {
             ("gfci = true # left", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
-        &[
-            ("neutral = \"bonded\"", ""),
-            ("gfci = true # left", "gfci = false"),
-            ("gfci = true # right", ""),
-        ],
+        &[("neutral = \"bonded\"", ""), ("gfci = true # left", "gfci = false"), ("gfci = true # right", "")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         // One appliance only.
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("gfci = true # left", "gfci = false"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("gfci = true # left", "gfci = false")],
         // A bonding plug that nobody knows of would blind the GFCI, and ground the neutral.
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
@@ -48,9 +41,7 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let set = &facts.plan.generator;
-    if set.neutral == Answer::Known(Neutral::Bonded)
-        || set.bonding_plug == Answer::Known(true)
-    {
+    if set.neutral == Answer::Known(Neutral::Bonded) || set.bonding_plug == Answer::Known(true) {
         return;
     }
     let needs = facts.needs();

@@ -1,8 +1,8 @@
 #![doc = include_str!("../../../i18n/en/explain/SHOCK004.md")]
 
 use crate::plan::{Answer, Plan};
-use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::rules::prelude::*;
+use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK004",
@@ -16,15 +16,9 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("bonding_plug = false", "bonding_plug = true")],
         // Two sets, each bonded by its maker, and no plug.
-        &[(
-            "inverter = false",
-            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
-        )],
+        &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }")],
         &[("bond = false", "bond = true")],
-        &[
-            ("neutral = \"bonded\"", "neutral = \"unknown\""),
-            ("bonding_plug = false", "bonding_plug = true"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"unknown\""), ("bonding_plug = false", "bonding_plug = true")],
         &[("bonding_plug = false", "bonding_plug = \"unknown\"")],
         &[("bond = false", "bond = \"unknown\"")],
     ],
@@ -35,18 +29,14 @@ pub(super) const RULE: Rule = Rule {
         &[("neutral = \"bonded\"", "neutral = \"unknown\"")],
         // Silence about a plug means that there is none.
         &[("bonding_plug = false", "")],
-        &[
-            ("neutral = \"bonded\"", "neutral = \"floating\""),
-            ("bonding_plug = false", "bonding_plug = true"),
-        ],
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bonding_plug = false", "bonding_plug = true")],
     ],
 };
 
 /// How many more joints there may be at the set's own end.
 fn doubtful_at_set(plan: &Plan) -> usize {
     let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
-    sets * usize::from(!plan.generator.neutral.is_known())
-        + usize::from(plan.generator.bonding_plug == Answer::Unknown)
+    sets * usize::from(!plan.generator.neutral.is_known()) + usize::from(plan.generator.bonding_plug == Answer::Unknown)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -147,16 +137,9 @@ mod tests {
     /// A plug that nobody has cannot be taken out.
     #[test]
     fn a_plug_is_named_only_where_there_is_one() {
-        let joined = (
-            "inverter = false",
-            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
-        );
+        let joined = ("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }");
         let plug = ("bonding_plug = false", "bonding_plug = true");
-        for (edits, fix) in [
-            (vec![joined], "sets"),
-            (vec![plug], "plug"),
-            (vec![joined, plug], "plug"),
-        ] {
+        for (edits, fix) in [(vec![joined], "sets"), (vec![plug], "plug"), (vec![joined, plug], "plug")] {
             let found = findings(&edits);
             let found = found.iter().find(|it| it.code == "SHOCK004").expect("found");
             assert_eq!(found.fix.key, fix, "{edits:?}");

@@ -42,11 +42,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let home_made = with(|listed| listed == Answer::Known(false));
     if !home_made.is_empty() {
-        let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
-            Signal::Caution
-        } else {
-            Signal::Warning
-        };
+        let signal =
+            if facts.plan.site.ground == Answer::Known(Ground::Dry) { Signal::Caution } else { Signal::Warning };
         found.add(signal, home_made, values([]), "home-made", values([]));
     }
     let doubtful = with(|listed| !listed.is_known());

@@ -26,10 +26,7 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[("gfci = false # twist", "gfci = true")],
         // It might be blind: nobody knows how the listed box is wired.
-        &[
-            ("gfci = false # twist", "gfci = true"),
-            ("bond = false", "bond = \"unknown\""),
-        ],
+        &[("gfci = false # twist", "gfci = true"), ("bond = false", "bond = \"unknown\"")],
         &[("ground = \"wet\"", "ground = \"dry\"")],
         // A box past the joint that blinds a GFCI is not used behind another GFCI either.
         &[("bond = false", "bond = true")],
@@ -61,9 +58,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .enumerate()
         .map(|(at, node)| (NodeIx(at), node))
-        .filter(|(_, node)| {
-            matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed
-        })
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed)
         // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
         .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
         // What must not be used is not used past a cord with a GFCI either.

@@ -16,13 +16,7 @@ pub(super) const RULE: Rule = Rule {
     name: "voltage-drop",
     area: "voltage",
     worst: Signal::Warning,
-    sources: &[
-        cite::NEC_DROP,
-        cite::NEC_TABLE_8,
-        cite::C84_1,
-        cite::C84_1_IN_USE,
-        cite::PRACTICE,
-    ],
+    sources: &[cite::NEC_DROP, cite::NEC_TABLE_8, cite::C84_1, cite::C84_1_IN_USE, cite::PRACTICE],
     fixes: &["thicker", "range-b", "below-b", "start", "start-alone"],
     check,
     #[cfg(test)]
@@ -75,10 +69,8 @@ fn all<'f>(facts: &Facts<'f>) -> impl Iterator<Item = &'f Drop> {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let running: Vec<(Percent, &Drop)> = all(facts)
-        .map(|drop| (drop.percent_running, drop))
-        .filter(|(percent, _)| *percent > NOTED)
-        .collect();
+    let running: Vec<(Percent, &Drop)> =
+        all(facts).map(|drop| (drop.percent_running, drop)).filter(|(percent, _)| *percent > NOTED).collect();
     if let Some((percent, worst)) = running.iter().copied().max_by_key(|(percent, _)| *percent) {
         let left = worst.volts_left;
         let nominal = left + worst.volts_running;
@@ -91,11 +83,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             "thicker"
         };
         found.add(
-            if percent > MUCH {
-                Signal::Caution
-            } else {
-                Signal::Notice
-            },
+            if percent > MUCH { Signal::Caution } else { Signal::Notice },
             places(running),
             values([
                 ("drop", worst.volts_running.into()),
@@ -116,9 +104,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .map(|drop| (share(facts, drop), drop))
         .filter(|(percent, _)| *percent > DIP)
         .collect();
-    let (motors, others): (Vec<_>, Vec<_>) = starting
-        .into_iter()
-        .partition(|(_, drop)| may_turn(facts, &drop.at));
+    let (motors, others): (Vec<_>, Vec<_>) = starting.into_iter().partition(|(_, drop)| may_turn(facts, &drop.at));
     for (signal, starting) in [(Signal::Warning, motors), (Signal::Caution, others)] {
         let most = starting.iter().copied().max_by_key(|(percent, _)| *percent);
         let Some((percent, worst)) = most else {
@@ -127,16 +113,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(
             signal,
             places(starting),
-            values([
-                ("drop", worst.volts_starting.into()),
-                ("percent", percent.into()),
-                ("much", DIP.into()),
-            ]),
-            if too_far_alone(facts, worst) {
-                "start-alone"
-            } else {
-                "start"
-            },
+            values([("drop", worst.volts_starting.into()), ("percent", percent.into()), ("much", DIP.into())]),
+            if too_far_alone(facts, worst) { "start-alone" } else { "start" },
             values([]),
         );
     }
@@ -181,9 +159,7 @@ mod tests {
             let length = format!("length = \"{feet} ft\"");
             let found = findings(&[("length = \"50 ft\"", &length)]);
             let found = found.iter().find(|it| it.code == "VOLT001").expect("found");
-            let Value::Amount(left) = &found.values["left"] else {
-                panic!("{found:?}")
-            };
+            let Value::Amount(left) = &found.values["left"] else { panic!("{found:?}") };
             assert_eq!(found.fix.key, fix, "{feet} ft leaves {left:?}");
             let range = match left.amount {
                 volts if volts >= 108.into() => "thicker",

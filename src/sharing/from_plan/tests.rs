@@ -78,12 +78,8 @@ fn on_dry_ground_too_a_load_goes_where_a_gfci_works() {
     for guarded in ["front", "side"] {
         let shape = if guarded == "front" { "5-20R" } else { "5-15R" };
         let shape = format!("shape = \"{shape}\"");
-        let text =
-            plan(&heater("heater", 1000, "")).replace(&shape, &format!("{shape}\ngfci = true"));
-        let text = text.replace(
-            "voltage = \"120 V\"",
-            "voltage = \"120 V\"\nneutral = \"bonded\"",
-        );
+        let text = plan(&heater("heater", 1000, "")).replace(&shape, &format!("{shape}\ngfci = true"));
+        let text = text.replace("voltage = \"120 V\"", "voltage = \"120 V\"\nneutral = \"bonded\"");
         let placed = shared(&text).placed;
         assert_eq!(placed[0].at.as_str(), guarded);
     }
@@ -102,11 +98,7 @@ fn an_outlet_of_unknown_leg_counts_on_both() {
             .replace("breaker = \"20 A\"", "breaker = \"20 A\"\nleg = \"B\"")
             .replace("breaker = \"15 A\"", &format!("breaker = \"15 A\"\n{leg}"));
         let sets = ids(&shared(&text).together);
-        assert_eq!(
-            sets.contains(&"one two".to_owned()),
-            together,
-            "{leg} {sets:?}"
-        );
+        assert_eq!(sets.contains(&"one two".to_owned()), together, "{leg} {sets:?}");
     }
 }
 
@@ -117,10 +109,7 @@ fn no_load_has_a_place_where_none_may_be_plugged_in() {
     let wet = |text: String| text.replace("ground = \"dry\"", "ground = \"wet\"");
     for on in ["", "on = \"side\""] {
         let sharing = shared(&wet(plan(&heater("lamp", 100, on))));
-        assert_eq!(
-            (sharing.placed.len(), sharing.unplaced[0].reason),
-            (0, "refused")
-        );
+        assert_eq!((sharing.placed.len(), sharing.unplaced[0].reason), (0, "refused"));
     }
     let guarded = wet(plan(&heater("lamp", 100, "")));
     let guarded = guarded.replacen("breaker = \"20 A\"", "breaker = \"20 A\"\ngfci = true", 1);
@@ -146,21 +135,12 @@ fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
 /// Exhaust keeps the set 25 ft away from sleepers.
 #[test]
 fn what_a_life_depends_on_runs_beside_the_bed_where_it_can() {
-    let at = |sharing: &Sharing| -> Vec<String> {
-        sharing
-            .placed
-            .iter()
-            .map(|placed| placed.at.to_string())
-            .collect()
-    };
+    let at = |sharing: &Sharing| -> Vec<String> { sharing.placed.iter().map(|placed| placed.at.to_string()).collect() };
     assert_eq!(at(&breathing(1, &[])), ["front"]);
     assert_eq!(at(&breathing(1, &[("cord", 50)])), ["cord"]);
     // Farther out than exhaust asks is no better, and nearer is better than at the set.
     assert_eq!(at(&breathing(1, &[("short", 10), ("long", 30)])), ["long"]);
-    assert_eq!(
-        at(&breathing(1, &[("shorter", 5), ("short", 10)])),
-        ["short"]
-    );
+    assert_eq!(at(&breathing(1, &[("shorter", 5), ("short", 10)])), ["short"]);
     // A place at the set is better than none.
     let two = breathing(2, &[("cord", 50)]);
     assert_eq!((at(&two).len(), two.unplaced.len()), (2, 0));
@@ -248,19 +228,11 @@ fn reasons_for_having_no_place() {
     let huge = heater("huge", 2450, "").replace("5-15P", "5-20P");
     let wrong = heater("wrong", 2500, "");
     let sharing = shared(&plan(&(small + &huge + &wrong + &odd)));
-    let got: Vec<(&str, &str)> = sharing
-        .unplaced
-        .iter()
-        .map(|unplaced| (unplaced.load.as_str(), unplaced.reason))
-        .collect();
+    let got: Vec<(&str, &str)> =
+        sharing.unplaced.iter().map(|unplaced| (unplaced.load.as_str(), unplaced.reason)).collect();
     assert_eq!(
         got,
-        [
-            ("many.4", "no-room"),
-            ("huge", "too-large"),
-            ("wrong", "impossible"),
-            ("odd", "no-receptacle-fits")
-        ]
+        [("many.4", "no-room"), ("huge", "too-large"), ("wrong", "impossible"), ("odd", "no-receptacle-fits")]
     );
 }
 
@@ -293,16 +265,9 @@ fn a_cord_takes_up_a_socket() {
         conductors = 3
         length = "25 ft"
     "#;
-    let sharing = shared(&plan(
-        &(cord.to_owned() + &heater("lamp", 100, "count = 4")),
-    ));
+    let sharing = shared(&plan(&(cord.to_owned() + &heater("lamp", 100, "count = 4"))));
     assert_eq!(sharing.placed.len(), 3);
-    assert!(
-        sharing
-            .placed
-            .iter()
-            .all(|placed| placed.at.as_str() != "side")
-    );
+    assert!(sharing.placed.iter().all(|placed| placed.at.as_str() != "side"));
 }
 
 #[test]
@@ -319,9 +284,7 @@ fn of_loads_alike_one_choice_stands_for_all() {
         conductors = 3
         length = "2 ft"
     "#;
-    let sharing = shared(&plan(
-        &(cord.to_owned() + &heater("lamp", 500, "count = 8")),
-    ));
+    let sharing = shared(&plan(&(cord.to_owned() + &heater("lamp", 500, "count = 8"))));
     assert!(sharing.families_complete);
     assert_eq!(sharing.turns.len(), 2);
     for set in &sharing.together {
@@ -340,22 +303,15 @@ fn cord(feet: u32, ends: usize, wire: &str) -> String {
 
 /// A box behind a cord in the first outlet of the set, with so many outlets of 20 A each.
 fn boxed(feet: u32, wire: &str, outlets: usize) -> String {
-    let outlet = |number| {
-        format!(
-            "[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n"
-        )
-    };
+    let outlet =
+        |number| format!("[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n");
     let outlets: String = (1..=outlets).map(outlet).collect();
     let cord = cord(feet, 1, wire).replace("5-15", "5-20");
-    format!(
-        "{cord}[[box]]\nid = \"box\"\nfrom = \"cord\"\ninlet = \"5-20P\"\nlisted = true\n{outlets}"
-    )
+    format!("{cord}[[box]]\nid = \"box\"\nfrom = \"cord\"\ninlet = \"5-20P\"\nlisted = true\n{outlets}")
 }
 
 fn things(count: u32, watts: u32) -> String {
-    (1..=count)
-        .map(|number| heater(&format!("l{number}"), watts, ""))
-        .collect()
+    (1..=count).map(|number| heater(&format!("l{number}"), watts, "")).collect()
 }
 
 fn places(text: &str) -> Vec<String> {
@@ -374,10 +330,7 @@ fn a_thing_goes_to_the_far_end_of_a_cord_that_can_take_it() {
     assert_eq!(lamp(""), ["front"]);
     assert_eq!(lamp(&cord(6, 3, "14 AWG")), ["front"]);
     // One that it is too much for.
-    assert_eq!(
-        places(&(cord(50, 1, "18 AWG") + &things(1, 1500))),
-        ["front"]
-    );
+    assert_eq!(places(&(cord(50, 1, "18 AWG") + &things(1, 1500))), ["front"]);
 }
 
 #[test]
@@ -430,9 +383,7 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
         breaker = \"20 A\"
     ";
     let at = |watts: u32, hours: &str| {
-        let head = plan("")
-            .replace("2400 W", "4000 W")
-            .replace("3000 W", "4000 W");
+        let head = plan("").replace("2400 W", "4000 W").replace("3000 W", "4000 W");
         let only = head[..head.find("[[").expect("an outlet")].to_owned();
         let loads = things(2, watts).replace("continuous = false", hours);
         let sharing = shared(&(only + outlets + &loads));
@@ -448,10 +399,8 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
 
 /// A pump that takes 1200 W to start beside what it runs at, and heaters.
 fn pump(watts: u32, starting: u32) -> String {
-    heater("pump", watts, &format!("starting = \"{starting} W\"")).replace(
-        "kind = \"heater\"",
-        "kind = \"motor\"\n            power_factor = 1.0",
-    )
+    heater("pump", watts, &format!("starting = \"{starting} W\""))
+        .replace("kind = \"heater\"", "kind = \"motor\"\n            power_factor = 1.0")
 }
 
 #[test]
@@ -459,10 +408,7 @@ fn any_order_of_what_may_run_together_holds() {
     let sharing = shared(&plan(&(heater("a", 1000, "") + &pump(600, 1800))));
     assert_eq!(sharing.start.verdict, StartVerdict::AnyOrder);
     assert_eq!(ids(&sharing.together), ["a pump"]);
-    assert_eq!(
-        ids(&[sharing.start.order, sharing.stop_order]),
-        ["pump a", "a pump"]
-    );
+    assert_eq!(ids(&[sharing.start.order, sharing.stop_order]), ["pump a", "a pump"]);
 }
 
 /// What somebody breathes with goes off last, however large.
@@ -490,19 +436,9 @@ fn an_order_that_starts_the_pump_first_is_told_from_none() {
     // Two pumps of 700 W that start at 2500 W: the second takes 700 + 2500 W in either order.
     let two = pump(700, 2500) + &pump(700, 2500).replace("\"pump\"", "\"well\"");
     let sharing = shared(&plan(&(two + &heater("a", 200, "wanted = \"must\""))));
-    assert_eq!(
-        sharing.start.verdict,
-        StartVerdict::NoOrder,
-        "{:?}",
-        sharing.start
-    );
+    assert_eq!(sharing.start.verdict, StartVerdict::NoOrder, "{:?}", sharing.start);
     assert_eq!(sharing.start.order, Vec::<Id>::new());
-    assert!(
-        sharing
-            .start
-            .reason
-            .is_some_and(|load| load.as_str() != "a")
-    );
+    assert!(sharing.start.reason.is_some_and(|load| load.as_str() != "a"));
 }
 
 #[test]
@@ -540,9 +476,8 @@ fn each_leg_has_its_own_limit() {
         "#;
         let outlets = outlet("left", "A") + &outlet("right", "B");
         // Amps are those of each leg.
-        let pump = heater("pump", 2400, "")
-            .replace("running = \"2400 W\"", "current = \"10 A\"")
-            .replace("5-15P", "L14-30P");
+        let pump =
+            heater("pump", 2400, "").replace("running = \"2400 W\"", "current = \"10 A\"").replace("5-15P", "L14-30P");
         let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
         format!("{head}\n{outlets}\n{kettles}\n{pump}\n{more}")
     };
@@ -569,10 +504,7 @@ fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
     let at: Vec<&str> = sharing.placed.iter().map(|it| it.at.as_str()).collect();
     assert_eq!(at, ["ad"]);
     // 12.5 A at 120 V.
-    assert_eq!(
-        sharing.start_order[0].peak_watts,
-        Power::from_milliwatts(1_500_000)
-    );
+    assert_eq!(sharing.start_order[0].peak_watts, Power::from_milliwatts(1_500_000));
     assert_eq!(shared(&with("current = \"12.5 A\"")).placed, []);
 }
 
@@ -581,15 +513,9 @@ fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
 /// down. One watt more is too much.
 #[test]
 fn what_is_rounded_is_rounded_once_all_is_added_up() {
-    for (rated, each, holds) in [
-        (2400, [800, 800, 800], true),
-        (2400, [800, 800, 801], false),
-    ] {
-        let loads: String = ["a", "b", "c"]
-            .iter()
-            .zip(each)
-            .map(|(id, watts)| heater(id, watts, "on = \"front\""))
-            .collect();
+    for (rated, each, holds) in [(2400, [800, 800, 800], true), (2400, [800, 800, 801], false)] {
+        let loads: String =
+            ["a", "b", "c"].iter().zip(each).map(|(id, watts)| heater(id, watts, "on = \"front\"")).collect();
         check_all(&loads, rated, holds);
     }
     for (watts, holds) in [(1000, true), (1001, false)] {
@@ -600,58 +526,38 @@ fn what_is_rounded_is_rounded_once_all_is_added_up() {
 
 /// Whether all of these run together, in every part of the report.
 fn check_all(loads: &str, rated: u32, holds: bool) {
-    let text = plan(loads)
-        .replace("sockets = 2", "sockets = 3")
-        .replace("70 °F", "60 °F")
-        .replace(
-            "rated = \"2400 W\"\n        peak = \"3000 W\"",
-            &format!("rated = \"{rated} W\"\n        peak = \"{rated} W\""),
-        );
+    let text = plan(loads).replace("sockets = 2", "sockets = 3").replace("70 °F", "60 °F").replace(
+        "rated = \"2400 W\"\n        peak = \"3000 W\"",
+        &format!("rated = \"{rated} W\"\n        peak = \"{rated} W\""),
+    );
     assert!(text.contains(&format!("peak = \"{rated} W\"")));
     let plan = crate::plan::read(&text).expect("a plan that reads");
     let report = crate::judge::judge(&plan);
     let sharing = &report.figures.sharing;
     let all: Vec<Id> = plan.loads.iter().map(|load| load.id.clone()).collect();
     assert_eq!(sharing.never.is_empty(), holds, "{loads}");
-    assert_eq!(
-        sharing.together == [all.clone()],
-        holds,
-        "{:?}",
-        sharing.together
-    );
+    assert_eq!(sharing.together == [all.clone()], holds, "{:?}", sharing.together);
     let answer = crate::judge::ask::ask(&plan, &report, &all, &[]);
     assert_eq!(answer.over.is_empty(), holds, "{:?}", answer.over);
     let too_much = ["OVER002", "OVER006", "POWER001", "POWER002"];
-    let told = report
-        .findings
-        .iter()
-        .any(|found| too_much.contains(&found.code));
+    let told = report.findings.iter().any(|found| too_much.contains(&found.code));
     assert_eq!(told, !holds, "{:#?}", report.findings);
     let supply = Supply::build(&plan);
     let sums = crate::report::sums::Adder::new(&report, &supply).of_set(&all);
-    assert_eq!(
-        sums.iter().all(crate::report::sums::Sum::holds),
-        holds,
-        "{sums:?}"
-    );
+    assert_eq!(sums.iter().all(crate::report::sums::Sum::holds), holds, "{sums:?}");
 }
 
 /// Eleven heaters for six sockets: who goes where takes all the work that a trial has for it, and which of them
 /// cannot run together is seen all the same.
 #[test]
 fn a_trial_sees_what_cannot_run_together() {
-    let outlets = ["one", "two", "three"].map(|id| {
-        format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n")
-    });
+    let outlets = ["one", "two", "three"]
+        .map(|id| format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n"));
     let loads = [
         ("long", 2, ""),
         ("short", 4, "continuous = false"),
         ("start", 1, "starting_current = \"25.1 A\""),
-        (
-            "both",
-            4,
-            "continuous = false\nstarting_current = \"25.1 A\"",
-        ),
+        ("both", 4, "continuous = false\nstarting_current = \"25.1 A\""),
     ];
     let loads = loads.map(|(id, count, more)| {
         format!(

@@ -110,8 +110,7 @@ impl Search<'_> {
         let mut lost = 0;
         let served = self.undecided.intersection(&self.committed);
         let others = self.heaviest_first.iter().copied();
-        let others =
-            others.filter(|load| self.undecided.contains(*load) && !served.contains(*load));
+        let others = others.filter(|load| self.undecided.contains(*load) && !served.contains(*load));
         for load in served.iter().chain(others) {
             matching.seen = 0;
             if !matching.seat(load) {

@@ -166,9 +166,7 @@ impl<'a> Draft<'a> {
     fn use_of(&self, row: usize, load: usize, more: i64) -> i64 {
         let used = |moment: &usize| self.used[row * self.moments.len() + moment];
         let most = self.on[load].iter().map(used).max();
-        most.map_or(0, |most| {
-            permille_up(most + more, self.model.rows[row].capacity)
-        })
+        most.map_or(0, |most| permille_up(most + more, self.model.rows[row].capacity))
     }
 
     /// The greatest use of the balanced rows a load is behind there, or would be with it there as well.
@@ -179,11 +177,7 @@ impl<'a> Draft<'a> {
             of.balanced && of.sums[load] > 0
         };
         let more = |row: usize| {
-            if more {
-                self.model.rows[row].sums[load]
-            } else {
-                0
-            }
+            if more { self.model.rows[row].sums[load] } else { 0 }
         };
         let rows = self.rows[place].iter().filter(counts);
         let used = rows.map(|row| self.use_of(*row, load, more(*row)));
@@ -288,8 +282,7 @@ impl<'a> Draft<'a> {
     fn level(&mut self) {
         while !self.budget.spent() {
             let (most, row, moment) = self.fullest();
-            self.budget
-                .spend(u64::try_from(self.used.len()).unwrap_or(u64::MAX));
+            self.budget.spend(u64::try_from(self.used.len()).unwrap_or(u64::MAX));
             if most <= self.model.enough {
                 return;
             }
@@ -313,9 +306,7 @@ impl<'a> Draft<'a> {
         let places = &model.loads[guest].allowed;
         let here = model.cost(guest, was);
         for &place in places.iter().filter(|place| **place != was) {
-            if model.cost(guest, place) <= here
-                && self.fits(guest, place)
-                && self.use_there(guest, place, true) < most
+            if model.cost(guest, place) <= here && self.fits(guest, place) && self.use_there(guest, place, true) < most
             {
                 self.put(guest, place);
                 return true;
@@ -339,8 +330,7 @@ impl<'a> Draft<'a> {
                 continue;
             };
             let before = here + model.cost(other, place);
-            if place == was || !places.contains(&place) || model.cost(guest, place) + there > before
-            {
+            if place == was || !places.contains(&place) || model.cost(guest, place) + there > before {
                 continue;
             }
             self.take(other);
@@ -348,9 +338,7 @@ impl<'a> Draft<'a> {
                 self.put(other, was);
                 if self.fits(guest, place) {
                     self.put(guest, place);
-                    if self.use_there(guest, place, false) < most
-                        && self.use_there(other, was, false) < most
-                    {
+                    if self.use_there(guest, place, false) < most && self.use_there(other, was, false) < most {
                         return true;
                     }
                     self.take(guest);
@@ -417,7 +405,6 @@ impl<'a> Draft<'a> {
 
     /// Whether all is worth no less than this with the load, which is nowhere, there as well.
     fn is_no_worse(&mut self, load: usize, place: usize, [cost, used]: Worth) -> bool {
-        self.model.cost_of(&self.at) + self.model.cost(load, place) <= cost
-            && self.use_there(load, place, true) <= used
+        self.model.cost_of(&self.at) + self.model.cost(load, place) <= cost && self.use_there(load, place, true) <= used
     }
 }

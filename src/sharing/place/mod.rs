@@ -131,11 +131,7 @@ impl<'a> Open<'a> {
         if let Some(at) = search.best.take() {
             self.take(&at, budget);
         }
-        let bound = if complete {
-            self.loss
-        } else {
-            search.root_loss
-        };
+        let bound = if complete { self.loss } else { search.root_loss };
         self.least_loss = self.least_loss.max(bound.min(self.loss));
     }
 
@@ -168,17 +164,10 @@ impl<'a> Open<'a> {
                 load.allowed.retain(|place| cost(place) == cheapest);
             }
         }
-        let tariff = Tariff {
-            loss: more,
-            wishes: 0,
-        };
+        let tariff = Tariff { loss: more, wishes: 0 };
         let alike = Alike::of(&near, budget);
         let mut search = Search::new(&near, &tariff, &alike, ALL, u64::MAX / 8, false);
-        let lost = if budget.share(1, 4, |budget| search.run(budget)) {
-            search.allowance
-        } else {
-            search.root_loss
-        };
+        let lost = if budget.share(1, 4, |budget| search.run(budget)) { search.allowance } else { search.root_loss };
         self.least[0] = least + i64::try_from(lost).unwrap_or(0);
     }
 
@@ -238,18 +227,9 @@ struct Tariff {
 
 impl Tariff {
     fn of(model: &Model) -> Self {
-        let wishes = model
-            .loads
-            .iter()
-            .filter(|load| !load.must)
-            .map(|load| load.weight)
-            .sum();
+        let wishes = model.loads.iter().filter(|load| !load.must).map(|load| load.weight).sum();
         Self {
-            loss: model
-                .loads
-                .iter()
-                .map(|load| load.weight * if load.must { wishes + 1 } else { 1 })
-                .collect(),
+            loss: model.loads.iter().map(|load| load.weight * if load.must { wishes + 1 } else { 1 }).collect(),
             wishes,
         }
     }

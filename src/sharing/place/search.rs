@@ -65,9 +65,7 @@ impl<'a> Search<'a> {
         let loads = model.loads.len();
         let table = Table::new(model, &tariff.loss, cut);
         let count = table.constraints.len();
-        let value = |(loss, size): (&u64, &i64)| {
-            u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1))
-        };
+        let value = |(loss, size): (&u64, &i64)| u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1));
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
         let mut search = Self {
@@ -96,12 +94,7 @@ impl<'a> Search<'a> {
         for load in 0..loads {
             search.count_demand(load, 1);
         }
-        let looks: usize = search
-            .table
-            .constraints
-            .iter()
-            .map(|it| it.loads.len())
-            .sum();
+        let looks: usize = search.table.constraints.iter().map(|it| it.loads.len()).sum();
         search.charge(looks + model.rows.len() * model.moments().len());
         search
     }
@@ -140,8 +133,7 @@ impl<'a> Search<'a> {
             .collect();
         let domains = self.domains(before);
         let bound = self.least_loss(&domains);
-        let complete =
-            lost.saturating_add(bound) >= self.allowance || self.branch(lost, &domains, budget);
+        let complete = lost.saturating_add(bound) >= self.allowance || self.branch(lost, &domains, budget);
         for (load, undo) in forced.into_iter().rev() {
             self.release(load, undo);
         }
@@ -203,13 +195,7 @@ impl<'a> Search<'a> {
         if self.least_loss(&domains) > 0 {
             return true;
         }
-        let key = |load: &usize| {
-            (
-                domains[*load].count_ones() > 1,
-                -self.table.size[*load],
-                *load,
-            )
-        };
+        let key = |load: &usize| (domains[*load].count_ones() > 1, -self.table.size[*load], *load);
         let Some(load) = self.undecided.iter().min_by_key(key) else {
             return true;
         };
@@ -256,11 +242,7 @@ impl<'a> Search<'a> {
             for touch in &self.table.touches[load] {
                 let c = touch.constraint;
                 let constraint = &self.table.constraints[c];
-                let own = if committed && touch.always {
-                    touch.sum
-                } else {
-                    0
-                };
+                let own = if committed && touch.always { touch.sum } else { 0 };
                 let room = constraint.capacity - self.used[c] - self.pledged[c] + own;
                 let peak = self.peak[c].max(self.pledged_peak[c]).max(touch.peak);
                 if touch.sum + peak > room {
@@ -278,18 +260,12 @@ impl<'a> Search<'a> {
         if self.model.costs.is_empty() {
             return;
         }
-        let least: Vec<i64> = (0..domains.len())
-            .map(|load| self.cheapest(load, domains[load]))
-            .collect();
+        let least: Vec<i64> = (0..domains.len()).map(|load| self.cheapest(load, domains[load])).collect();
         let served = self.undecided.intersection(&self.committed);
         let all: i64 = served.iter().map(|load| least[load]).sum();
         let spare = self.table.most_cost - self.cost - all;
         for load in self.undecided.iter() {
-            let own = if served.contains(load) {
-                least[load]
-            } else {
-                0
-            };
+            let own = if served.contains(load) { least[load] } else { 0 };
             self.charge(domains[load].count_ones() as usize);
             let most = spare.saturating_add(own);
             let costs = self.table.costs[load].iter();
@@ -323,8 +299,7 @@ impl<'a> Search<'a> {
 
     /// What a load does at a place.
     fn touches(&self, load: usize, place: usize) -> impl Iterator<Item = &Touch> {
-        let there =
-            move |touch: &&Touch| self.table.constraints[touch.constraint].places >> place & 1 == 1;
+        let there = move |touch: &&Touch| self.table.constraints[touch.constraint].places >> place & 1 == 1;
         self.table.touches[load].iter().filter(there)
     }
 

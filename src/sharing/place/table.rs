@@ -69,11 +69,7 @@ impl Table {
         };
         let moments = model.moments();
         for row in model.rows.iter().chain(&model.implied) {
-            let capacity = if row.balanced {
-                scaled(row.capacity, permille)
-            } else {
-                row.capacity
-            };
+            let capacity = if row.balanced { scaled(row.capacity, permille) } else { row.capacity };
             let sockets = bits(row.places).map(|place| model.sockets[place]).sum();
             for moment in &moments {
                 table.add(loss, row, *moment, capacity, sockets);
@@ -86,14 +82,10 @@ impl Table {
     /// the largest as there are sockets.
     fn add(&mut self, loss: &[u64], row: &Row, moment: LoadSet, capacity: i64, sockets: u32) {
         let counts = |load: &usize| {
-            self.allowed
-                .get(*load)
-                .is_some_and(|mask| mask & row.places != 0)
+            self.allowed.get(*load).is_some_and(|mask| mask & row.places != 0)
                 && (row.sums[*load] > 0 || row.peak(*load) > 0)
         };
-        let mut loads: Vec<(usize, i64)> = (moment.iter().filter(counts))
-            .map(|load| (load, row.sums[load]))
-            .collect();
+        let mut loads: Vec<(usize, i64)> = (moment.iter().filter(counts)).map(|load| (load, row.sums[load])).collect();
         let highest = loads.iter().map(|(load, _)| row.peak(*load)).max();
         loads.sort_unstable_by_key(|(load, sum)| (std::cmp::Reverse(*sum), *load));
         let sockets = usize::try_from(sockets).unwrap_or(usize::MAX);
@@ -115,11 +107,7 @@ impl Table {
             let right = u128::from(loss[*b]) * u128::from(of_a.unsigned_abs());
             left.cmp(&right).then(a.cmp(b))
         });
-        self.constraints.push(Constraint {
-            capacity,
-            places: row.places,
-            loads,
-        });
+        self.constraints.push(Constraint { capacity, places: row.places, loads });
     }
 }
 
@@ -161,16 +149,8 @@ impl Alike {
         budget.spend(((loads + places) * (model.rows.len() + loads + places)) as u64);
         let first = |place: usize| (0..place).find(|before| same_place(model, *before, place));
         Self {
-            loads: (0..loads)
-                .map(|load| {
-                    (0..load)
-                        .rev()
-                        .find(|before| same_load(model, *before, load))
-                })
-                .collect(),
-            places: (0..places)
-                .map(|place| first(place).unwrap_or(place))
-                .collect(),
+            loads: (0..loads).map(|load| (0..load).rev().find(|before| same_load(model, *before, load))).collect(),
+            places: (0..places).map(|place| first(place).unwrap_or(place)).collect(),
         }
     }
 }
@@ -185,10 +165,7 @@ fn same_load(model: &Model, a: usize, b: usize) -> bool {
 
 fn same_place(model: &Model, a: usize, b: usize) -> bool {
     let own = |place: usize| {
-        let own = model
-            .rows
-            .iter()
-            .filter(move |row| row.places == 1 << place);
+        let own = model.rows.iter().filter(move |row| row.places == 1 << place);
         own.map(|row| (row.capacity, row.balanced, &row.sums, &row.peaks))
     };
     let shared = |row: &Row| row.places.is_power_of_two() || row.has(a) == row.has(b);
@@ -196,7 +173,6 @@ fn same_place(model: &Model, a: usize, b: usize) -> bool {
         && model.rows.iter().chain(&model.implied).all(shared)
         && own(a).eq(own(b))
         && (model.loads.iter().enumerate()).all(|(load, of)| {
-            of.allowed.contains(&a) == of.allowed.contains(&b)
-                && model.cost(load, a) == model.cost(load, b)
+            of.allowed.contains(&a) == of.allowed.contains(&b) && model.cost(load, a) == model.cost(load, b)
         })
 }

@@ -4,8 +4,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_syntax::ast::{
-    Comment, Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource,
-    VariantKey,
+    Comment, Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource, VariantKey,
 };
 
 use crate::words::{ABOUT, Folder, pages};
@@ -73,12 +72,8 @@ impl Catalog {
                         if !seen.insert(message.id.name.clone()) {
                             catalog.twice.push((file.clone(), message.id.name.clone()));
                         }
-                        let remarks: Vec<String> = whole
-                            .iter()
-                            .chain(&section)
-                            .cloned()
-                            .chain(message.comment.as_ref().map(line))
-                            .collect();
+                        let remarks: Vec<String> =
+                            whole.iter().chain(&section).cloned().chain(message.comment.as_ref().map(line)).collect();
                         catalog.message(file, message, &remarks);
                     }
                 }
@@ -90,17 +85,12 @@ impl Catalog {
     fn message(&mut self, file: &str, message: Message<String>, remarks: &[String]) {
         let marked = |mark: &str| remarks.iter().find_map(|remark| remark.strip_prefix(mark));
         let safety = marked(SAFETY).is_some();
-        let reviewed = remarks
-            .iter()
-            .rev()
-            .find_map(|remark| remark.strip_prefix(REVIEWED))
-            .map(|who| who.trim().to_owned());
+        let reviewed =
+            remarks.iter().rev().find_map(|remark| remark.strip_prefix(REVIEWED)).map(|who| who.trim().to_owned());
         let id = message.id.name;
         let value = message.value.map(|pattern| (id.clone(), pattern));
-        let attributes = message
-            .attributes
-            .into_iter()
-            .map(|attribute| (format!("{id}.{}", attribute.id.name), attribute.value));
+        let attributes =
+            message.attributes.into_iter().map(|attribute| (format!("{id}.{}", attribute.id.name), attribute.value));
         for (key, pattern) in value.into_iter().chain(attributes) {
             self.items.push(Item {
                 file: file.to_owned(),
@@ -116,11 +106,7 @@ impl Catalog {
 
     /// The items by key. What a variant says stands in place of what its language says.
     pub fn by_key<'c>(catalogs: impl IntoIterator<Item = &'c Self>) -> ByKey<'c> {
-        catalogs
-            .into_iter()
-            .flat_map(|catalog| &catalog.items)
-            .map(|item| (item.key.as_str(), item))
-            .collect()
+        catalogs.into_iter().flat_map(|catalog| &catalog.items).map(|item| (item.key.as_str(), item)).collect()
     }
 }
 
@@ -132,9 +118,7 @@ fn line(comment: &Comment<String>) -> String {
 fn written(pattern: &Pattern<String>) -> String {
     let resource = Resource {
         body: vec![Entry::Message(Message {
-            id: fluent_syntax::ast::Identifier {
-                name: "x".to_owned(),
-            },
+            id: fluent_syntax::ast::Identifier { name: "x".to_owned() },
             value: Some(pattern.clone()),
             attributes: Vec::new(),
             comment: None,
@@ -163,12 +147,7 @@ pub(super) type ByKey<'c> = BTreeMap<&'c str, &'c Item>;
 /// What an item is made of, with what it takes over from other messages.
 pub(super) fn parts(item: &Item, all: &ByKey<'_>) -> Parts {
     let mut parts = Parts::default();
-    Collecting {
-        all,
-        parts: &mut parts,
-        depth: 0,
-    }
-    .pattern(&item.pattern);
+    Collecting { all, parts: &mut parts, depth: 0 }.pattern(&item.pattern);
     parts
 }
 

@@ -118,34 +118,23 @@ pub struct Problem {
 /// comes last. A folder of which nothing is said can be offered.
 pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
     let base = tag.split('-').next().unwrap_or(tag);
-    let (Some(first), Some(language), Some(own)) = (
-        library.folder(FIRST_LANGUAGE),
-        library.folder(base),
-        library.folder(tag),
-    ) else {
+    let (Some(first), Some(language), Some(own)) =
+        (library.folder(FIRST_LANGUAGE), library.folder(base), library.folder(tag))
+    else {
         return vec![problem(tag, "", "", Kind::NoFolder)];
     };
     let never_say = language.never_say().chain(own.never_say()).collect();
     let [first, language, own] = [first, language, own].map(Catalog::of);
     // A variant is held to what it makes together with its language.
-    let layers: Vec<&Catalog> = if base == tag {
-        vec![&own]
-    } else {
-        vec![&language, &own]
-    };
+    let layers: Vec<&Catalog> = if base == tag { vec![&own] } else { vec![&language, &own] };
     let english = Catalog::by_key([&first]);
     let there = Catalog::by_key(layers.iter().copied());
-    let words = library
-        .draft_chain(&tag_of_a_reader(library, tag))
-        .map(|chain| Words::of(&chain, Units::default()));
+    let words = library.draft_chain(&tag_of_a_reader(library, tag)).map(|chain| Words::of(&chain, Units::default()));
     let judge = Judge {
         english: &english,
         there: &there,
         translated: base != FIRST_LANGUAGE,
-        terms: layers
-            .iter()
-            .flat_map(|layer| layer.terms.keys().map(String::as_str))
-            .collect(),
+        terms: layers.iter().flat_map(|layer| layer.terms.keys().map(String::as_str)).collect(),
         categories: words.as_ref().map(formats::categories).unwrap_or_default(),
         never_say,
     };
@@ -205,22 +194,12 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
 /// The tag by which a reader gets this folder.
 fn tag_of_a_reader(library: &Library, tag: &str) -> String {
     let language = tag.split('-').next().unwrap_or(tag);
-    let region = library
-        .folder(tag)
-        .and_then(|folder| folder.regions().next());
-    region.map_or_else(
-        || language.to_owned(),
-        |region| format!("{language}-{region}"),
-    )
+    let region = library.folder(tag).and_then(|folder| folder.regions().next());
+    region.map_or_else(|| language.to_owned(), |region| format!("{language}-{region}"))
 }
 
 fn problem(folder: &str, file: &str, key: &str, kind: Kind) -> Problem {
-    Problem {
-        folder: folder.to_owned(),
-        file: file.to_owned(),
-        key: key.to_owned(),
-        kind,
-    }
+    Problem { folder: folder.to_owned(), file: file.to_owned(), key: key.to_owned(), kind }
 }
 
 struct Judge<'c> {
@@ -252,12 +231,7 @@ impl Judge<'_> {
             let kinds = cases.iter().filter(|case| case.parse::<u32>().is_err());
             plural(cases) && kinds.count() > 1
         };
-        let kinds_of = |name: &String| {
-            models
-                .choices
-                .iter()
-                .any(|(number, cases)| number == name && by_kind(cases))
-        };
+        let kinds_of = |name: &String| models.choices.iter().any(|(number, cases)| number == name && by_kind(cases));
         for (number, cases) in &its.choices {
             if !(by_kind(cases) || plural(cases) && kinds_of(number)) {
                 continue;
@@ -272,9 +246,7 @@ impl Judge<'_> {
         // What people type is not what they are told.
         if !matches!(item.key.split_once('.'), Some((_, "also"))) {
             let lower = its.text.to_lowercase();
-            let said = lower
-                .split(|c: char| !c.is_alphabetic())
-                .find(|word| self.never_say.contains(word));
+            let said = lower.split(|c: char| !c.is_alphabetic()).find(|word| self.never_say.contains(word));
             kinds.extend(said.map(|word| Kind::NeverSay(word.to_owned())));
         }
         if let Some((wide, most)) = too_wide(&item.key, &its) {
@@ -291,9 +263,7 @@ impl Judge<'_> {
 /// The values of a translation against those of its model.
 fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     let mut kinds = Vec::new();
-    let choices = |parts: &Parts| -> BTreeMap<String, BTreeSet<String>> {
-        parts.choices.iter().cloned().collect()
-    };
+    let choices = |parts: &Parts| -> BTreeMap<String, BTreeSet<String>> { parts.choices.iter().cloned().collect() };
     let (its_choices, model_choices) = (choices(its), choices(models));
     let given = |name: &str| {
         models.shown.contains(name)
@@ -334,10 +304,7 @@ fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
 /// The plain text of a translation against that of its model.
 fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     let mut kinds = Vec::new();
-    let free = model
-        .context
-        .iter()
-        .any(|remark| remark.contains("Numbers may differ"));
+    let free = model.context.iter().any(|remark| remark.contains("Numbers may differ"));
     let (own, wanted) = (numbers(&its.text), numbers(&models.text));
     if !free && own != wanted {
         let list = |set: BTreeSet<String>| set.into_iter().collect::<Vec<_>>().join(" ");
@@ -361,18 +328,13 @@ fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
 
 /// Whether a remark tells of a value: "$count: how many".
 fn names(remark: &str, name: &str) -> bool {
-    remark.split('$').skip(1).any(|rest| {
-        rest.split(|c: char| !(c.is_alphanumeric() || c == '-'))
-            .next()
-            == Some(name)
-    })
+    remark.split('$').skip(1).any(|rest| rest.split(|c: char| !(c.is_alphanumeric() || c == '-')).next() == Some(name))
 }
 
 /// Whether the cases of a choice are numbers and kinds of number.
 pub(super) fn plural(cases: &BTreeSet<String>) -> bool {
     cases.iter().all(|case| {
-        ["zero", "one", "two", "few", "many", "other"].contains(&case.as_str())
-            || case.parse::<u32>().is_ok()
+        ["zero", "one", "two", "few", "many", "other"].contains(&case.as_str()) || case.parse::<u32>().is_ok()
     })
 }
 
@@ -448,16 +410,9 @@ fn bad(sign: char) -> bool {
 
 /// The columns of a text that stands where there are only so many.
 fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
-    let most = WIDTHS
-        .iter()
-        .find(|(start, end, _)| key.starts_with(start) && key.ends_with(end))
-        .map(|(.., most)| *most)?;
-    let wide = its
-        .text
-        .replace('\u{1}', "")
-        .lines()
-        .map(|line| line.trim_end().width())
-        .max()?;
+    let most =
+        WIDTHS.iter().find(|(start, end, _)| key.starts_with(start) && key.ends_with(end)).map(|(.., most)| *most)?;
+    let wide = its.text.replace('\u{1}', "").lines().map(|line| line.trim_end().width()).max()?;
     (its.choices.is_empty() && wide > most).then_some((wide, most))
 }
 
@@ -526,26 +481,17 @@ mod tests {
             kinds(page.replace(from, to).leak())
         };
         let has = |found: Vec<Kind>, code: &str| {
-            assert!(
-                found.iter().any(|kind| kind.code() == code),
-                "{code}: {found:?}"
-            );
+            assert!(found.iter().any(|kind| kind.code() == code), "{code}: {found:?}");
         };
         has(changed("OVER001", "OVER002"), "codes");
         has(changed("30", "50"), "numbers");
         has(changed("## Quellen", "## Woher"), "heading");
         has(changed("## Quellen\n", ""), "missing");
-        has(
-            changed("## Quellen\n", "## Mehr\n\nA.\n\n## Quellen\n"),
-            "unused",
-        );
+        has(changed("## Quellen\n", "## Mehr\n\nA.\n\n## Quellen\n"), "unused");
         has(changed("# FIT002", "# FIT003"), "junk");
         has(changed("Adapter", "{ -adapter }"), "unknown-term");
         has(changed("Adapter", "sicher"), "never-say");
-        assert_eq!(
-            numbers("from 10 PM to 6 AM, not 12 AM."),
-            numbers("22:00 06:00 00:00")
-        );
+        assert_eq!(numbers("from 10 PM to 6 AM, not 12 AM."), numbers("22:00 06:00 00:00"));
     }
 
     /// How long an engine or a burn cools is one number: messages name `{ $cooling }` and `{ $burn }`,
@@ -554,32 +500,18 @@ mod tests {
     fn no_message_spells_its_own_minutes_of_cooling_or_its_own_step() {
         // A look at a warm plug, and how long ago something was kept.
         let other = ["CORD008.fix-warm", "interview-age-minutes"];
-        let spelled = [
-            "fifteen",
-            "twenty",
-            "quince",
-            "veinte",
-            "quinze",
-            "vingt",
-            "fünfzehn",
-            "zwanzig",
-        ];
+        let spelled = ["fifteen", "twenty", "quince", "veinte", "quinze", "vingt", "fünfzehn", "zwanzig"];
         let own_minutes = |text: &str| {
             let lower = text.to_lowercase();
-            let words: Vec<&str> = lower
-                .split(|c: char| c.is_whitespace() || c == '\u{a0}')
-                .collect();
+            let words: Vec<&str> = lower.split(|c: char| c.is_whitespace() || c == '\u{a0}').collect();
             words.windows(2).any(|pair| {
                 pair[1].starts_with("minut")
-                    && (pair[0].ends_with(|c: char| c.is_ascii_digit())
-                        || spelled.contains(&pair[0]))
+                    && (pair[0].ends_with(|c: char| c.is_ascii_digit()) || spelled.contains(&pair[0]))
             })
         };
         // How long an alarm takes, and the sources, are told on pages; only what to do is held to this.
         let page = |key: &str| {
-            let part = key
-                .strip_prefix("page-")
-                .and_then(|key| key.split_once('.'));
+            let part = key.strip_prefix("page-").and_then(|key| key.split_once('.'));
             part.is_some_and(|(_, part)| part != "do")
         };
         for (wrong, text) in [
@@ -609,18 +541,12 @@ mod tests {
                         *named.entry(figure).or_default() += 1;
                         // No second one beside it.
                         let digits = item.written.contains(|c: char| c.is_ascii_digit());
-                        assert!(
-                            !digits || figure != "step" || key.starts_with("page-"),
-                            "{tag} {key}"
-                        );
+                        assert!(!digits || figure != "step" || key.starts_with("page-"), "{tag} {key}");
                     }
                 }
             }
         }
-        assert!(
-            named["cooling"] >= 16 && named["burn"] >= 4 && named["step"] >= 8,
-            "{named:?}"
-        );
+        assert!(named["cooling"] >= 16 && named["burn"] >= 4 && named["step"] >= 8, "{named:?}");
         // What a reader gets is the number of the table.
         let words = Words::english();
         let minutes = crate::tables::cooling::ENGINE_MINUTES.to_string();
@@ -651,44 +577,20 @@ mod tests {
             ("a = Stop", "a = Halt\nb = Halt", &["unused"]),
             ("a = Stop", "", &["missing"]),
             ("a = Stop", "a Halt", &["junk", "missing"]),
-            (
-                "a = At { $x }",
-                "a = Bei { $y }",
-                &["unknown-value", "lost-value", "fault"],
-            ),
+            ("a = At { $x }", "a = Bei { $y }", &["unknown-value", "lost-value", "fault"]),
             ("# $y: more\na = At { $x }", "a = Bei { $x }{ $y }", &[]),
             ("a = Stop", "a = Halt { -da }", &["unknown-term", "fault"]),
             ("a = Wait 20 minutes", "a = Warte 2 Minuten", &["numbers"]),
             ("a = Keep 1.5 m off", "a = Halte 1,5 m Abstand", &[]),
             ("a = Stop", "a = Das ist sicher.", &["never-say"]),
             ("a = Stop", "a = Sicherung", &[]),
-            (
-                "a = Stop the engine now",
-                "a = Stop the engine now",
-                &["untranslated"],
-            ),
+            ("a = Stop the engine now", "a = Stop the engine now", &["untranslated"]),
             ("a = Stop", "a = Ha\u{fffd}lt", &["bad-sign"]),
-            (
-                "signal-x = DANGER",
-                "signal-x = LEBENSGEFAHR AUA",
-                &["too-wide"],
-            ),
-            (
-                plural,
-                "a = { $n ->\n    [one] 1 Tag\n   *[other] { $n } Tage\n  }\n",
-                &[],
-            ),
+            ("signal-x = DANGER", "signal-x = LEBENSGEFAHR AUA", &["too-wide"]),
+            (plural, "a = { $n ->\n    [one] 1 Tag\n   *[other] { $n } Tage\n  }\n", &[]),
             (plural, "a = { $n } Tage", &["numbers", "no-plural"]),
-            (
-                plural,
-                "a = { $n ->\n   *[other] 1: { $n } Tage\n  }\n",
-                &["no-case"],
-            ),
-            (
-                word,
-                "a = { $fix ->\n    [dies] eins\n   *[that] zwei\n  }\n",
-                &["no-case", "unknown-case"],
-            ),
+            (plural, "a = { $n ->\n   *[other] 1: { $n } Tage\n  }\n", &["no-case"]),
+            (word, "a = { $fix ->\n    [dies] eins\n   *[that] zwei\n  }\n", &["no-case", "unknown-case"]),
         ] {
             let mut expected = codes.to_vec();
             let mut found = said(english, translation);

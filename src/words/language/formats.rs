@@ -18,13 +18,7 @@ const LONG: &str = "Wohnwagenvorzeltheizlüfter “Ñandú” 5-15R & <b>~@#$</b
 const WAYS: usize = 400;
 
 /// What goes wrong when the message is put together in every way there is.
-pub(super) fn faults(
-    words: &Words,
-    item: &Item,
-    its: &Parts,
-    model: &Item,
-    models: &Parts,
-) -> BTreeSet<String> {
+pub(super) fn faults(words: &Words, item: &Item, its: &Parts, model: &Item, models: &Parts) -> BTreeSet<String> {
     // What is given is what the first language takes, and what its remarks name.
     let mut values: BTreeMap<String, Vec<FluentValue<'static>>> = BTreeMap::new();
     for name in its.shown.iter().chain(&models.shown) {
@@ -41,10 +35,7 @@ pub(super) fn faults(
     let given = |name: &String| {
         models.shown.contains(name)
             || models.choices.iter().any(|(choice, _)| choice == name)
-            || model
-                .context
-                .iter()
-                .any(|remark| remark.contains(&format!("${name}")))
+            || model.context.iter().any(|remark| remark.contains(&format!("${name}")))
     };
     values.retain(|name, _| given(name));
 
@@ -90,9 +81,7 @@ pub(super) fn categories(words: &Words) -> BTreeSet<String> {
     (0..=1000_i64)
         .map(|count| {
             let args: FluentArgs<'_> = [("n", FluentValue::from(count))].into_iter().collect();
-            bundle
-                .format_pattern(pattern, Some(&args), &mut Vec::new())
-                .into_owned()
+            bundle.format_pattern(pattern, Some(&args), &mut Vec::new()).into_owned()
         })
         .collect()
 }

@@ -71,9 +71,7 @@ fn pattern(found: &mut Pattern<String>, times: usize) {
     for element in &mut found.elements {
         match element {
             PatternElement::TextElement { value } => *value = with_marks(value, times),
-            PatternElement::Placeable {
-                expression: Expression::Select { variants, .. },
-            } => {
+            PatternElement::Placeable { expression: Expression::Select { variants, .. } } => {
                 for variant in variants {
                     pattern(&mut variant.value, times);
                 }
@@ -88,8 +86,7 @@ fn with_marks(text: &str, times: usize) -> String {
         .chars()
         .map(|letter| {
             let at = PLAIN.chars().position(|plain| plain == letter);
-            at.and_then(|at| WITH_MARKS.chars().nth(at))
-                .unwrap_or(letter)
+            at.and_then(|at| WITH_MARKS.chars().nth(at)).unwrap_or(letter)
         })
         .collect();
     // A drawing is as wide in every language.
@@ -134,11 +131,8 @@ mod tests {
             include_str!("../../tables/kinds.toml"),
             include_str!("../../tables/motors.toml"),
         ];
-        let documents: Vec<&str> = tables
-            .iter()
-            .flat_map(|table| table.lines())
-            .filter(|line| line.contains("document = "))
-            .collect();
+        let documents: Vec<&str> =
+            tables.iter().flat_map(|table| table.lines()).filter(|line| line.contains("document = ")).collect();
         let (cited, documents) = (cited.join(" "), documents.join(" "));
         format!("{text} {report} {cited} {documents} GFCI TEST RESET AWG dBA iii max min log")
     }
@@ -173,10 +167,8 @@ mod tests {
                 for said in said {
                     let said = anstream::adapter::strip_str(&said).to_string();
                     assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{said}");
-                    let wide: Vec<&str> = said
-                        .lines()
-                        .filter(|line| textwrap::core::display_width(line) > 80)
-                        .collect();
+                    let wide: Vec<&str> =
+                        said.lines().filter(|line| textwrap::core::display_width(line) > 80).collect();
                     assert_eq!(wide, Vec::<&str>::new());
                 }
             }
@@ -189,10 +181,7 @@ mod tests {
         let words = marked(2);
         let text = "format = 1\n[generator]\nrated = 2800\nneutral = \"wobbly\"\n";
         let problems = crate::plan::read(text).expect_err("a bad plan");
-        let look = Look {
-            coloured: false,
-            width: 80,
-        };
+        let look = Look { coloured: false, width: 80 };
         let said = problem::render(&words, "a.toml", text, &problems, look);
         // Keys of the plan file are the same in every language.
         let known = format!("{WEEKEND} {text} a.toml bonded parallel");
@@ -224,10 +213,7 @@ mod tests {
         let plan = crate::plan::read(WEEKEND).expect("a demo reads");
         let report = judge::build(&plan);
         for document in Document::ALL {
-            let options = Options {
-                only: vec![document],
-                ..Options::default()
-            };
+            let options = Options { only: vec![document], ..Options::default() };
             let made = render(&plan, &report, &words, &options);
             match made {
                 Ok(_) => {}

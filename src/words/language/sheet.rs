@@ -19,14 +19,10 @@ code{font-size:85%}small{color:#444}
 
 /// The sheet of these languages, in the words of `words`.
 pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
-    let catalogs: Vec<(&str, Catalog)> = tags
-        .iter()
-        .filter_map(|tag| Some((*tag, Catalog::of(library.folder(tag)?))))
-        .collect();
-    let catalogs: Vec<(&str, ByKey<'_>)> = catalogs
-        .iter()
-        .map(|(tag, catalog)| (*tag, Catalog::by_key([catalog])))
-        .collect();
+    let catalogs: Vec<(&str, Catalog)> =
+        tags.iter().filter_map(|tag| Some((*tag, Catalog::of(library.folder(tag)?)))).collect();
+    let catalogs: Vec<(&str, ByKey<'_>)> =
+        catalogs.iter().map(|(tag, catalog)| (*tag, Catalog::by_key([catalog]))).collect();
     let first = library.folder(FIRST_LANGUAGE).map(Catalog::of);
     let models = first.as_ref().map_or(&[][..], |first| &first.items);
 
@@ -79,37 +75,22 @@ pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
 
 /// How many safety messages there are, and how many of them somebody has reviewed.
 fn counts(models: &[Item], own: &ByKey<'_>) -> (usize, usize) {
-    let safety: Vec<_> = models
-        .iter()
-        .filter(|model| model.safety)
-        .filter_map(|model| own.get(model.key.as_str()))
-        .collect();
+    let safety: Vec<_> =
+        models.iter().filter(|model| model.safety).filter_map(|model| own.get(model.key.as_str())).collect();
     let reviewed = safety.iter().filter(|item| item.reviewed.is_some()).count();
     (safety.len(), reviewed)
 }
 
 fn row(out: &mut String, model: &Item, catalogs: &[(&str, ByKey<'_>)], words: &Words) {
-    let class = if model.safety {
-        " class=\"safety\""
-    } else {
-        ""
-    };
+    let class = if model.safety { " class=\"safety\"" } else { "" };
     let _ = write!(out, "<tr{class}><td><code>{}</code>", escaped(&model.key));
     if model.safety {
-        let _ = write!(
-            out,
-            "\n<b>{}</b>",
-            escaped(&words.text("words-sheet-safety"))
-        );
+        let _ = write!(out, "\n<b>{}</b>", escaped(&words.text("words-sheet-safety")));
     }
     for remark in &model.context {
         let _ = write!(out, "\n<small>{}</small>", escaped(remark));
     }
-    let _ = write!(
-        out,
-        "<td lang=\"{FIRST_LANGUAGE}\">{}",
-        escaped(&model.written)
-    );
+    let _ = write!(out, "<td lang=\"{FIRST_LANGUAGE}\">{}", escaped(&model.written));
     for (tag, own) in catalogs {
         let _ = write!(out, "<td lang=\"{tag}\">");
         let Some(item) = own.get(model.key.as_str()) else {
@@ -133,9 +114,7 @@ fn row(out: &mut String, model: &Item, catalogs: &[(&str, ByKey<'_>)], words: &W
 }
 
 fn escaped(text: &str) -> String {
-    text.replace('&', "&amp;")
-        .replace('<', "&lt;")
-        .replace('>', "&gt;")
+    text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;")
 }
 
 #[cfg(test)]
@@ -148,40 +127,18 @@ mod tests {
         let english = "# Safety\na = Stop < now\nb = Wait\n";
         library.add("en", "a.ftl", english);
         library.add("de", "a.ftl", "a = Halt\n");
-        library.add(
-            "fr",
-            "a.ftl",
-            "# Reviewed: N. N., 2026-11-25\na = Halte\nb = Attends\n",
-        );
+        library.add("fr", "a.ftl", "# Reviewed: N. N., 2026-11-25\na = Halte\nb = Attends\n");
         let words = Words::english();
         let page = sheet(&library, &["de", "fr"], &words);
         assert_eq!(words.faults(), Vec::<String>::new());
-        let rows: Vec<&str> = page
-            .split("<tr")
-            .filter(|row| row.contains("<code>"))
-            .collect();
+        let rows: Vec<&str> = page.split("<tr").filter(|row| row.contains("<code>")).collect();
         assert!(rows[0].contains("Stop &lt; now"), "{}", rows[0]);
         let nobody = words.text("words-sheet-not-reviewed");
-        let somebody = words.with(
-            "words-sheet-reviewed",
-            [("who", "N. N., 2026-11-25".into())],
-        );
-        assert!(
-            rows[0].contains(&format!("Halt\n<small>{nobody}")),
-            "{}",
-            rows[0]
-        );
-        assert!(
-            rows[0].contains(&format!("Halte\n<small>{somebody}")),
-            "{}",
-            rows[0]
-        );
+        let somebody = words.with("words-sheet-reviewed", [("who", "N. N., 2026-11-25".into())]);
+        assert!(rows[0].contains(&format!("Halt\n<small>{nobody}")), "{}", rows[0]);
+        assert!(rows[0].contains(&format!("Halte\n<small>{somebody}")), "{}", rows[0]);
         let missing = words.text("words-sheet-missing");
-        assert!(
-            rows[1].contains(&format!("<td lang=\"de\"><b>{missing}")),
-            "{}",
-            rows[1]
-        );
+        assert!(rows[1].contains(&format!("<td lang=\"de\"><b>{missing}")), "{}", rows[1]);
         assert!(!rows[1].contains("safety"), "{}", rows[1]);
     }
 }

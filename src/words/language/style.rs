@@ -35,36 +35,22 @@ const VALUE: &str = "\u{1}";
 
 /// What a pattern may become: one text for each combination of its cases. With `fix`, only the cases of that
 /// remedy, or the case for all others.
-fn texts(
-    pattern: &Pattern<String>,
-    all: &ByKey<'_>,
-    fix: Option<&str>,
-    depth: usize,
-) -> Vec<String> {
+fn texts(pattern: &Pattern<String>, all: &ByKey<'_>, fix: Option<&str>, depth: usize) -> Vec<String> {
     let mut texts = vec![String::new()];
     for element in &pattern.elements {
         let next = match element {
             PatternElement::TextElement { value } => vec![value.clone()],
             PatternElement::Placeable { expression } => shown(expression, all, fix, depth),
         };
-        texts = texts
-            .iter()
-            .flat_map(|text| next.iter().map(move |more| format!("{text}{more}")))
-            .collect();
+        texts = texts.iter().flat_map(|text| next.iter().map(move |more| format!("{text}{more}"))).collect();
     }
     texts
 }
 
-fn shown(
-    expression: &Expression<String>,
-    all: &ByKey<'_>,
-    fix: Option<&str>,
-    depth: usize,
-) -> Vec<String> {
+fn shown(expression: &Expression<String>, all: &ByKey<'_>, fix: Option<&str>, depth: usize) -> Vec<String> {
     match expression {
         Expression::Select { selector, variants } => {
-            let by_fix =
-                matches!(selector, InlineExpression::VariableReference { id } if id.name == "fix");
+            let by_fix = matches!(selector, InlineExpression::VariableReference { id } if id.name == "fix");
             let named = |wanted: Option<&str>| -> Vec<_> {
                 let is = |key: &VariantKey<String>| matches!(key, VariantKey::Identifier { name } if Some(name.as_str()) == wanted);
                 variants.iter().filter(|variant| is(&variant.key)).collect()
@@ -72,19 +58,14 @@ fn shown(
             let wanted = fix.filter(|_| by_fix);
             let cases: Vec<_> = match (wanted, named(wanted)) {
                 (None, _) => variants.iter().collect(),
-                (Some(_), named) if named.is_empty() => {
-                    variants.iter().filter(|variant| variant.default).collect()
-                }
+                (Some(_), named) if named.is_empty() => variants.iter().filter(|variant| variant.default).collect(),
                 (Some(_), named) => named,
             };
-            let of =
-                |case: &fluent_syntax::ast::Variant<String>| texts(&case.value, all, fix, depth);
+            let of = |case: &fluent_syntax::ast::Variant<String>| texts(&case.value, all, fix, depth);
             cases.into_iter().flat_map(of).collect()
         }
         Expression::Inline(InlineExpression::StringLiteral { value }) => vec![value.clone()],
-        Expression::Inline(InlineExpression::Placeable { expression }) => {
-            shown(expression, all, fix, depth)
-        }
+        Expression::Inline(InlineExpression::Placeable { expression }) => shown(expression, all, fix, depth),
         Expression::Inline(InlineExpression::MessageReference { id, attribute }) => {
             let key = match attribute {
                 Some(attribute) => format!("{}.{}", id.name, attribute.name),
@@ -108,12 +89,8 @@ fn sentences(text: &str) -> Vec<String> {
             let sentence = found.last_mut().expect("there is one");
             sentence.push_str(word);
             sentence.push(' ');
-            let ends = word
-                .trim_end_matches(['”', '’', '"', ')'])
-                .ends_with(['.', '?', '!']);
-            let goes_on = words
-                .get(at + 1)
-                .is_some_and(|next| next.starts_with(char::is_lowercase));
+            let ends = word.trim_end_matches(['”', '’', '"', ')']).ends_with(['.', '?', '!']);
+            let goes_on = words.get(at + 1).is_some_and(|next| next.starts_with(char::is_lowercase));
             if ends && !goes_on {
                 found.push(String::new());
             }
@@ -132,10 +109,7 @@ fn words(text: &str) -> impl Iterator<Item = &str> {
 
 /// Whether a sentence only lists what a finding is about: "Look at: “kettle”."
 fn is_list(sentence: &str) -> bool {
-    sentence
-        .trim()
-        .strip_suffix(&format!(": {VALUE}."))
-        .is_some_and(|head| words(head).count() <= 4)
+    sentence.trim().strip_suffix(&format!(": {VALUE}.")).is_some_and(|head| words(head).count() <= 4)
 }
 
 /// The syllables of a word, by its vowels: those that stand together are one, an e at the end is silent.
@@ -143,27 +117,16 @@ fn syllables(word: &str) -> usize {
     let lower = word.to_lowercase();
     let word = lower.trim_end_matches("’s").trim_end_matches("'s");
     let letters: Vec<char> = word.chars().filter(char::is_ascii_lowercase).collect();
-    let vowel = |at: usize| {
-        letters
-            .get(at)
-            .is_some_and(|letter| "aeiouy".contains(*letter))
-    };
+    let vowel = |at: usize| letters.get(at).is_some_and(|letter| "aeiouy".contains(*letter));
     let text: String = letters.iter().collect();
-    let mut count = (0..letters.len())
-        .filter(|at| vowel(*at) && (*at == 0 || !vowel(at - 1)))
-        .count();
+    let mut count = (0..letters.len()).filter(|at| vowel(*at) && (*at == 0 || !vowel(at - 1))).count();
     // "Appliance", "radio", "studio": two where "tion", "cial" have one.
     count += ["ia", "io", "iu"]
         .iter()
         .flat_map(|pair| text.match_indices(pair))
         .filter(|(at, _)| *at > 0 && !text[..*at].ends_with(['t', 's', 'c', 'g', 'x']))
         .count();
-    let before = |back: usize| {
-        letters
-            .len()
-            .checked_sub(back)
-            .map(|at| (vowel(at), letters[at]))
-    };
+    let before = |back: usize| letters.len().checked_sub(back).map(|at| (vowel(at), letters[at]));
     let silent = if text.ends_with("le") {
         before(3).is_some_and(|(vowel, _)| vowel)
     } else if text.ends_with('e') {
@@ -210,9 +173,7 @@ fn never() -> Vec<(&'static str, &'static str, &'static str)> {
     table("### Words not to use")
         .into_iter()
         .flat_map(|row| {
-            let [say, not, why] = row[..] else {
-                panic!("three columns: {row:?}")
-            };
+            let [say, not, why] = row[..] else { panic!("three columns: {row:?}") };
             not.split(", ").map(move |phrase| (phrase, say, why))
         })
         .collect()
@@ -231,13 +192,10 @@ fn plain(text: &str) -> Vec<String> {
 /// Whether the words of a phrase stand in a text one after the other; "…" stands for any ending.
 fn says(text: &[String], phrase: &[String]) -> bool {
     text.windows(phrase.len()).any(|window| {
-        window
-            .iter()
-            .zip(phrase)
-            .all(|(word, wanted)| match wanted.strip_suffix('…') {
-                Some(start) => word.starts_with(start),
-                None => word == wanted,
-            })
+        window.iter().zip(phrase).all(|(word, wanted)| match wanted.strip_suffix('…') {
+            Some(start) => word.starts_with(start),
+            None => word == wanted,
+        })
     })
 }
 
@@ -289,10 +247,7 @@ fn too_long([title, why, remedy]: &[Vec<String>; 3]) -> Vec<String> {
         }
     }
     for text in why {
-        let count = sentences(text)
-            .iter()
-            .filter(|sentence| !is_list(sentence))
-            .count();
+        let count = sentences(text).iter().filter(|sentence| !is_list(sentence)).count();
         if count > WHY {
             found.push(format!("{count} sentences of why: {text}"));
         }
@@ -303,13 +258,7 @@ fn too_long([title, why, remedy]: &[Vec<String>; 3]) -> Vec<String> {
             found.push(format!("{count} sentences to do: {text}"));
         }
     }
-    let longest = |texts: &[String]| {
-        texts
-            .iter()
-            .max_by_key(|text| text.len())
-            .cloned()
-            .unwrap_or_default()
-    };
+    let longest = |texts: &[String]| texts.iter().max_by_key(|text| text.len()).cloned().unwrap_or_default();
     let whole = [title, why, remedy].map(|texts| longest(texts));
     let grade = grade(whole.iter().map(String::as_str));
     if grade > FINDING_GRADE {
@@ -326,10 +275,7 @@ fn english() -> Catalog {
 /// What a reader is told, and not what somebody types.
 fn told(item: &Item) -> bool {
     let attribute = item.key.rsplit_once('.').map(|(_, name)| name);
-    attribute != Some("also")
-        && !["typed-", "learned-word-"]
-            .iter()
-            .any(|it| item.key.starts_with(it))
+    attribute != Some("also") && !["typed-", "learned-word-"].iter().any(|it| item.key.starts_with(it))
 }
 
 /// Whether it is the list of sources of a page.
@@ -345,20 +291,8 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     for item in catalog.items.iter().filter(|item| told(item)) {
         let mut of_item: Vec<String> = texts(&item.pattern, &all, None, 0)
             .iter()
-            .map(|text| {
-                if item.key.starts_with(SIGNS) {
-                    text.replace(';', "\n")
-                } else {
-                    text.clone()
-                }
-            })
-            .flat_map(|text| {
-                if cites(item) {
-                    words_not_to_use(&text)
-                } else {
-                    faults(&text)
-                }
-            })
+            .map(|text| if item.key.starts_with(SIGNS) { text.replace(';', "\n") } else { text.clone() })
+            .flat_map(|text| if cites(item) { words_not_to_use(&text) } else { faults(&text) })
             .map(|fault| format!("{} {}: {fault}", item.file, item.key))
             .collect();
         of_item.sort();
@@ -375,9 +309,7 @@ fn apostrophes_are_those_of_print() {
         let items = Catalog::of(folder).items;
         let straight = |item: &&Item| {
             let signs: Vec<char> = item.written.chars().collect();
-            let between = |three: &[char]| {
-                three[1] == '\'' && three[0].is_alphabetic() && three[2].is_alphabetic()
-            };
+            let between = |three: &[char]| three[1] == '\'' && three[0].is_alphabetic() && three[2].is_alphabetic();
             signs.windows(3).any(between)
         };
         let found = items.iter().filter(|item| told(item)).filter(straight);
@@ -394,11 +326,7 @@ fn a_finding_is_short() {
     assert!(findings.len() > 150, "{}", findings.len());
     let wrong: Vec<String> = findings
         .iter()
-        .flat_map(|(code, parts)| {
-            too_long(parts)
-                .into_iter()
-                .map(move |fault| format!("{code}: {fault}"))
-        })
+        .flat_map(|(code, parts)| too_long(parts).into_iter().map(move |fault| format!("{code}: {fault}")))
         .collect();
     assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
 }
@@ -414,10 +342,7 @@ fn a_sixth_grader_reads_every_file() {
         .filter(|item| told(item))
         .filter(|item| !NAMES.contains(&item.file.as_str()) && !cites(item))
     {
-        files
-            .entry(&item.file)
-            .or_default()
-            .extend(texts(&item.pattern, &all, None, 0));
+        files.entry(&item.file).or_default().extend(texts(&item.pattern, &all, None, 0));
     }
     assert!(files.len() > 70, "{}", files.len());
     for (file, texts) in &files {
@@ -433,32 +358,22 @@ fn the_page_is_what_is_held_to() {
     let never = never();
     assert!(never.len() > 150, "{}", never.len());
     for (phrase, say, why) in &never {
-        assert!(
-            !phrase.is_empty() && !say.is_empty() && !why.is_empty(),
-            "{phrase} {say} {why}"
-        );
+        assert!(!phrase.is_empty() && !say.is_empty() && !why.is_empty(), "{phrase} {say} {why}");
         let sentence = format!("Now {} here.", phrase.replace('…', "s"));
         assert!(!faults(&sentence).is_empty(), "{phrase}");
     }
     let pairs = table("### Before and after");
     assert!(pairs.len() >= 20, "{}", pairs.len());
     for row in pairs {
-        let [before, after, wrong] = row[..] else {
-            panic!("three columns: {row:?}")
-        };
+        let [before, after, wrong] = row[..] else { panic!("three columns: {row:?}") };
         assert_eq!(faults(after), Vec::<String>::new(), "{before}: {wrong}");
     }
-    for (what, most) in [
-        ("| a sentence | ", SENTENCE),
-        ("| title of a finding | ", TITLE),
-        ("| why | ", WHY),
-        ("| what to do | ", DO),
-    ] {
+    for (what, most) in
+        [("| a sentence | ", SENTENCE), ("| title of a finding | ", TITLE), ("| why | ", WHY), ("| what to do | ", DO)]
+    {
         assert!(PAGE.contains(&format!("{what}{most} ")), "{what}{most}");
     }
-    assert!(PAGE.contains(&format!(
-        "grade {FILE_GRADE} for each file and grade {FINDING_GRADE} for each finding"
-    )));
+    assert!(PAGE.contains(&format!("grade {FILE_GRADE} for each file and grade {FINDING_GRADE} for each finding")));
 }
 
 /// Each rule finds what breaks it, and lets the near miss pass.
@@ -481,28 +396,17 @@ fn what_breaks_a_rule_is_found() {
     assert_eq!(faults(&long(SENTENCE)).len(), 0);
     assert_eq!(faults(&long(SENTENCE + 1)).len(), 1);
     // Two sentences, of which one goes on after an abbreviation.
-    assert_eq!(
-        sentences("Use 2.5 mm, e.g. this one. Then stop (soon). “Yes.” \u{1} runs.").len(),
-        4
-    );
+    assert_eq!(sentences("Use 2.5 mm, e.g. this one. Then stop (soon). “Yes.” \u{1} runs.").len(), 4);
     assert!(is_list("Look at: \u{1}.") && !is_list("It is on: \u{1} and so.") && !is_list("Stop."));
 
-    let finding = |title: &str, why: &str, remedy: &str| {
-        too_long(&[title, why, remedy].map(|text| vec![text.to_owned()]))
-    };
+    let finding =
+        |title: &str, why: &str, remedy: &str| too_long(&[title, why, remedy].map(|text| vec![text.to_owned()]));
     assert_eq!(
-        finding(
-            "Too much is on at \u{1}",
-            "It is. It was. Look at: \u{1}.",
-            "Go. Go. Go."
-        ),
+        finding("Too much is on at \u{1}", "It is. It was. Look at: \u{1}.", "Go. Go. Go."),
         Vec::<String>::new()
     );
     assert_eq!(finding(&["a"; 9].join(" "), "It is.", "Go.").len(), 1);
-    assert_eq!(
-        finding("Too much", "It is. It was. It will.", "Go.").len(),
-        1
-    );
+    assert_eq!(finding("Too much", "It is. It was. It will.", "Go.").len(), 1);
     assert_eq!(finding("Too much", "It is.", "Go. Go. Go. Go.").len(), 1);
     let heavy = "Electricity generation equipment necessitates professional examination";
     assert_eq!(finding(heavy, heavy, heavy).len(), 1);
@@ -511,14 +415,8 @@ fn what_breaks_a_rule_is_found() {
 #[test]
 fn syllables_and_grades_are_counted() {
     for (count, listed) in [
-        (
-            1,
-            "stop wire wires plugged trips burned use safe the one cord load breathe charged",
-        ),
-        (
-            2,
-            "breaker outlet people engine loaded needed cable table carbon inches melted",
-        ),
+        (1, "stop wire wires plugged trips burned use safe the one cord load breathe charged"),
+        (2, "breaker outlet people engine loaded needed cable table carbon inches melted"),
         (3, "gasoline battery appliance radio"),
         (4, "generator electrical receptacle overloaded"),
         (5, "electricity"),

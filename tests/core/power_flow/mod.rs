@@ -35,11 +35,7 @@ struct Tree {
 }
 
 fn trees() -> Vec<Tree> {
-    include_str!("record.jsonl")
-        .lines()
-        .skip(1)
-        .map(|line| serde_json::from_str(line).expect("a tree"))
-        .collect()
+    include_str!("record.jsonl").lines().skip(1).map(|line| serde_json::from_str(line).expect("a tree")).collect()
 }
 
 impl Tree {
@@ -136,10 +132,7 @@ fn nominal_currents_lose_what_the_library_says() {
         for (cord, volts) in tree.nominal.iter().enumerate() {
             let left = FULL - supply.nominal_drop(end(&supply, cord), &running);
             let expected = microvolts(*volts);
-            assert!(
-                (left - expected).abs() <= NEAR,
-                "c{cord}: {left}, not {expected}"
-            );
+            assert!((left - expected).abs() <= NEAR, "c{cord}: {left}, not {expected}");
         }
     }
 }
@@ -153,15 +146,9 @@ fn resistances_and_constant_power_settle_where_the_library_does() {
             _ => Draws::Power,
         });
         for (cord, volts) in tree.settled.iter().enumerate() {
-            let drop = supply
-                .settled_drop(end(&supply, cord), &running)
-                .expect("the library found a solution");
+            let drop = supply.settled_drop(end(&supply, cord), &running).expect("the library found a solution");
             let expected = microvolts(*volts);
-            assert!(
-                (FULL - drop - expected).abs() <= NEAR,
-                "c{cord}: {}, not {expected}",
-                FULL - drop
-            );
+            assert!((FULL - drop - expected).abs() <= NEAR, "c{cord}: {}, not {expected}", FULL - drop);
         }
     }
 }
@@ -177,25 +164,15 @@ fn what_the_report_tells_is_what_is_lost() {
         let report = tallywatt::judge::judge(&plan);
         let sharing = &report.figures.sharing;
         // Where not all of it may run at once, the record is of something else.
-        if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty()
-        {
+        if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty() {
             continue;
         }
         for (drop, load) in report.figures.drops.iter().zip(&tree.loads) {
-            let left: f64 = drop
-                .volts_left
-                .amount()
-                .to_string()
-                .parse()
-                .expect("a number");
+            let left: f64 = drop.volts_left.amount().to_string().parse().expect("a number");
             let expected = microvolts(tree.settled[load.at]);
             // Rounded down to a millivolt.
             let less = expected - microvolts(left);
-            assert!(
-                (-NEAR..=1_000 + NEAR).contains(&less),
-                "{}: {less}",
-                drop.at
-            );
+            assert!((-NEAR..=1_000 + NEAR).contains(&less), "{}: {less}", drop.at);
         }
         told += 1;
     }

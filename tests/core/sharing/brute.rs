@@ -13,11 +13,7 @@ const MOMENTS: usize = 3;
 
 /// Found failures are printed, not kept in a file beside the source.
 pub(super) fn cases(cases: u32) -> ProptestConfig {
-    ProptestConfig {
-        cases,
-        failure_persistence: None,
-        ..ProptestConfig::default()
-    }
+    ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
 }
 
 pub(super) fn budget() -> Budget {
@@ -83,13 +79,7 @@ fn model() -> impl Strategy<Value = Model> {
             )
         })
         .prop_map(|(loads, sockets, limits, moments, costs, enough)| {
-            let mut model = Model {
-                loads,
-                sockets,
-                costs,
-                enough,
-                ..Model::default()
-            };
+            let mut model = Model { loads, sockets, costs, enough, ..Model::default() };
             for row in limits {
                 let carries = |place: usize| row.places >> place & 1 == 1;
                 if row.surge {
@@ -106,11 +96,7 @@ fn model() -> impl Strategy<Value = Model> {
                 }
             }
             let count = model.loads.len();
-            model.set_moments(
-                moments
-                    .iter()
-                    .map(|on| (0..count).filter(|load| on >> load & 1 == 1).collect()),
-            );
+            model.set_moments(moments.iter().map(|on| (0..count).filter(|load| on >> load & 1 == 1).collect()));
             model
         })
 }
@@ -159,24 +145,17 @@ fn crowded() -> impl Strategy<Value = Model> {
 fn strings() -> impl Strategy<Value = Model> {
     let sort = || (1_i64..6, 0_i64..4, any::<bool>(), any::<bool>(), 1_u64..3);
     let limits = prop::collection::vec((2_i64..12, any::<bool>()), 2..=3);
-    (
-        [sort(), sort()],
-        limits,
-        6_i64..24,
-        prop::option::of(1_u8..64),
-        (costs(6), enough()),
-    )
-        .prop_map(|(sorts, limits, root, on, (costs, enough))| {
+    ([sort(), sort()], limits, 6_i64..24, prop::option::of(1_u8..64), (costs(6), enough())).prop_map(
+        |(sorts, limits, root, on, (costs, enough))| {
             let places = limits.len();
-            let load =
-                |(running, excess, continuous, must, weight): (i64, i64, bool, bool, u64)| Load {
-                    running,
-                    starting: running + excess,
-                    continuous,
-                    must,
-                    weight,
-                    allowed: (0..places).collect(),
-                };
+            let load = |(running, excess, continuous, must, weight): (i64, i64, bool, bool, u64)| Load {
+                running,
+                starting: running + excess,
+                continuous,
+                must,
+                weight,
+                allowed: (0..places).collect(),
+            };
             // Each of a sort costs the same.
             let costs = match costs.as_slice() {
                 [] => Vec::new(),
@@ -203,7 +182,8 @@ fn strings() -> impl Strategy<Value = Model> {
                 ]);
             }
             model
-        })
+        },
+    )
 }
 
 /// Every placing, legal or not.
@@ -213,13 +193,11 @@ pub(super) fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
         all = all
             .iter()
             .flat_map(|at| {
-                std::iter::once(None)
-                    .chain(load.allowed.iter().copied().map(Some))
-                    .map(|place| {
-                        let mut more = at.clone();
-                        more.push(place);
-                        more
-                    })
+                std::iter::once(None).chain(load.allowed.iter().copied().map(Some)).map(|place| {
+                    let mut more = at.clone();
+                    more.push(place);
+                    more
+                })
             })
             .collect();
     }
@@ -245,20 +223,13 @@ fn best(model: &Model) -> Worth {
 
 /// Each load at its first place, sockets not asked.
 fn plugged_in(model: &Model) -> (Fixed, LoadSet) {
-    let at: Vec<Option<usize>> = model
-        .loads
-        .iter()
-        .map(|load| load.allowed.first().copied())
-        .collect();
+    let at: Vec<Option<usize>> = model.loads.iter().map(|load| load.allowed.first().copied()).collect();
     (model.at(&at), plugged(&at))
 }
 
 fn subsets(of: &LoadSet) -> Vec<LoadSet> {
     of.iter().fold(vec![LoadSet::default()], |sets, load| {
-        sets.iter()
-            .copied()
-            .chain(sets.iter().map(|set| set.with(load)))
-            .collect()
+        sets.iter().copied().chain(sets.iter().map(|set| set.with(load))).collect()
     })
 }
 
@@ -268,12 +239,10 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
     }
     set.iter()
         .flat_map(|first| {
-            orders(&set.without(first))
-                .into_iter()
-                .map(move |mut rest| {
-                    rest.insert(0, first);
-                    rest
-                })
+            orders(&set.without(first)).into_iter().map(move |mut rest| {
+                rest.insert(0, first);
+                rest
+            })
         })
         .collect()
 }

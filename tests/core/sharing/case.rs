@@ -132,32 +132,21 @@ impl Case {
     }
 
     fn load(&self, id: &str) -> usize {
-        self.loads
-            .iter()
-            .position(|load| load.id == id)
-            .expect("a load")
+        self.loads.iter().position(|load| load.id == id).expect("a load")
     }
 
     fn node(&self, id: &str) -> usize {
-        self.nodes
-            .iter()
-            .position(|node| node.id == id)
-            .expect("a node")
+        self.nodes.iter().position(|node| node.id == id).expect("a node")
     }
 
     /// Numbers of the nodes that are places, in the order of the case.
     fn receptacles(&self) -> Vec<usize> {
-        (0..self.nodes.len())
-            .filter(|node| self.nodes[*node].sockets.is_some_and(|count| count > 0))
-            .collect()
+        (0..self.nodes.len()).filter(|node| self.nodes[*node].sockets.is_some_and(|count| count > 0)).collect()
     }
 
     fn place(&self, id: &str) -> usize {
         let node = self.node(id);
-        self.receptacles()
-            .iter()
-            .position(|r| *r == node)
-            .expect("a receptacle")
+        self.receptacles().iter().position(|r| *r == node).expect("a receptacle")
     }
 
     pub fn model(&self) -> Model {
@@ -175,10 +164,7 @@ impl Case {
                     allowed: load.allowed.iter().map(|id| self.place(id)).collect(),
                 })
                 .collect(),
-            sockets: receptacles
-                .iter()
-                .map(|node| self.nodes[*node].sockets.unwrap_or(0))
-                .collect(),
+            sockets: receptacles.iter().map(|node| self.nodes[*node].sockets.unwrap_or(0)).collect(),
             ..Model::default()
         };
         for (index, node) in self.nodes.iter().enumerate() {
@@ -203,29 +189,18 @@ impl Case {
         }
         model.set_moments((0..24).map(|hour| {
             (0..self.loads.len())
-                .filter(|load| {
-                    self.loads[*load]
-                        .hours
-                        .as_ref()
-                        .is_none_or(|h| h.contains(&hour))
-                })
+                .filter(|load| self.loads[*load].hours.as_ref().is_none_or(|h| h.contains(&hour)))
                 .collect()
         }));
         model
     }
 
     pub fn plugged(&self) -> Vec<Option<usize>> {
-        self.loads
-            .iter()
-            .map(|load| self.plugged.get(&load.id).map(|id| self.place(id)))
-            .collect()
+        self.loads.iter().map(|load| self.plugged.get(&load.id).map(|id| self.place(id))).collect()
     }
 
     pub fn ids(&self, set: &LoadSet) -> Vec<&str> {
-        let mut ids: Vec<&str> = set
-            .iter()
-            .map(|load| self.loads[load].id.as_str())
-            .collect();
+        let mut ids: Vec<&str> = set.iter().map(|load| self.loads[load].id.as_str()).collect();
         ids.sort_unstable();
         ids
     }
@@ -235,16 +210,11 @@ impl Case {
     }
 
     pub fn after(&self) -> Vec<LoadSet> {
-        self.loads
-            .iter()
-            .map(|load| load.after.iter().map(|id| self.load(id)).collect())
-            .collect()
+        self.loads.iter().map(|load| load.after.iter().map(|id| self.load(id)).collect()).collect()
     }
 
     pub fn always(&self) -> LoadSet {
-        (0..self.loads.len())
-            .filter(|load| self.loads[*load].always)
-            .collect()
+        (0..self.loads.len()).filter(|load| self.loads[*load].always).collect()
     }
 
     /// For each hour of the day, the loads whose window has it.
@@ -252,12 +222,7 @@ impl Case {
         (0..24)
             .map(|hour| {
                 (0..self.loads.len())
-                    .filter(|l| {
-                        self.loads[*l]
-                            .window
-                            .as_ref()
-                            .is_none_or(|w| w.contains(&hour))
-                    })
+                    .filter(|l| self.loads[*l].window.as_ref().is_none_or(|w| w.contains(&hour)))
                     .collect()
             })
             .collect()
@@ -267,16 +232,10 @@ impl Case {
     pub fn may_combine(&self, changes: &[usize]) -> bool {
         let key = |change: &Change| match change.kind.as_str() {
             "limit" | "surge" => ("node".to_owned(), change.node.clone(), None),
-            _ => (
-                change.kind.clone(),
-                change.load.clone(),
-                change.receptacle.clone(),
-            ),
+            _ => (change.kind.clone(), change.load.clone(), change.receptacle.clone()),
         };
         let keys: Vec<_> = changes.iter().map(|c| key(&self.changes[*c])).collect();
-        keys.iter()
-            .enumerate()
-            .all(|(i, key)| !keys[..i].contains(key))
+        keys.iter().enumerate().all(|(i, key)| !keys[..i].contains(key))
     }
 
     /// The case as it is after the changes.
@@ -313,11 +272,8 @@ impl Case {
     /// Whether all that is plugged in holds at once, reckoned here by itself: the larger cases
     /// ask it tens of thousands of times, and it is a second opinion on the model.
     pub fn holds(&self) -> bool {
-        let parents: Vec<Option<usize>> = self
-            .nodes
-            .iter()
-            .map(|node| node.parent.as_ref().map(|id| self.node(id)))
-            .collect();
+        let parents: Vec<Option<usize>> =
+            self.nodes.iter().map(|node| node.parent.as_ref().map(|id| self.node(id))).collect();
         let count = self.nodes.len();
         let (mut thermal, mut sum, mut peak) = (vec![0; count], vec![0; count], vec![0; count]);
         let mut plugs = vec![0; count];

@@ -57,11 +57,7 @@ fn placing_is_as_good_as_the_oracle_says() {
         let mut budget = Budget::of(WORK);
         let placing = place(&model, &mut budget);
         let name = &case.name;
-        eprintln!(
-            "{name}: {} looks, proven {}",
-            WORK - budget.left(),
-            placing.proven
-        );
+        eprintln!("{name}: {} looks, proven {}", WORK - budget.left(), placing.proven);
         let want = &expected.plan;
         let best = (want.must_weight, want.wish_weight);
         assert!(model.holds_all_day(&placing.at), "{name} does not hold");
@@ -77,15 +73,9 @@ fn placing_is_as_good_as_the_oracle_says() {
         assert!(case.loads.len() > 15, "{name} is not proved");
         assert!(best <= placing.weights_at_most, "{name}: a wrong bound");
         assert_eq!(placing.weights, best, "{name}");
-        assert!(
-            placing.use_at_least <= want.use_permille,
-            "{name}: a wrong bound"
-        );
+        assert!(placing.use_at_least <= want.use_permille, "{name}: a wrong bound");
         let gap = placing.use_permille - placing.use_at_least;
-        assert!(
-            gap * 100 <= placing.use_permille,
-            "{name} is not near its bound"
-        );
+        assert!(gap * 100 <= placing.use_permille, "{name} is not near its bound");
     }
 }
 
@@ -94,9 +84,8 @@ fn placing_is_as_good_as_the_oracle_says() {
 fn smallest_that_meet(sets: &[LoadSet]) -> Vec<LoadSet> {
     let mut found = vec![LoadSet::default()];
     for set in sets {
-        let (meet, miss): (Vec<LoadSet>, Vec<LoadSet>) = found
-            .iter()
-            .partition(|other| !other.intersection(set).is_empty());
+        let (meet, miss): (Vec<LoadSet>, Vec<LoadSet>) =
+            found.iter().partition(|other| !other.intersection(set).is_empty());
         let mut next = meet.clone();
         for other in miss {
             for load in set.iter() {
@@ -149,9 +138,7 @@ fn check_family(name: &str, case: &Case, got: &Family, want: &ListedFamily) {
     }
     let text: String = lists.iter().map(|ids| ids.join(",") + "\n").collect();
     let digest: [u8; 32] = Sha256::digest(text.as_bytes()).into();
-    let sum = digest
-        .iter()
-        .fold(String::new(), |sum, byte| sum + &format!("{byte:02x}"));
+    let sum = digest.iter().fold(String::new(), |sum, byte| sum + &format!("{byte:02x}"));
     assert_eq!(sum, want.sha256, "{name}");
 }
 
@@ -166,20 +153,10 @@ fn families_of_sets_are_those_of_the_oracle() {
             eprintln!("{} largest: {} looks", case.name, WORK - budget.left());
             check_family(&format!("{} largest", case.name), &case, &got, want);
         }
-        for (want, size) in [
-            (&expected.never_together_minimal, usize::MAX),
-            (&expected.never_together_upto3, 3),
-        ] {
+        for (want, size) in [(&expected.never_together_minimal, usize::MAX), (&expected.never_together_upto3, 3)] {
             if let Some(want) = want {
                 let mut budget = Budget::of(WORK);
-                let got = conflicts(
-                    &fixed,
-                    &all,
-                    &Alike::nothing(),
-                    size,
-                    usize::MAX,
-                    &mut budget,
-                );
+                let got = conflicts(&fixed, &all, &Alike::nothing(), size, usize::MAX, &mut budget);
                 eprintln!("{} conflicts: {} looks", case.name, WORK - budget.left());
                 check_family(&format!("{} conflicts", case.name), &case, &got, want);
             }
@@ -195,11 +172,8 @@ fn start_orders_are_those_of_the_oracle() {
         let fixed = case.model().at(&case.plugged());
         let set = case.start_set();
         let after = case.after();
-        let root = fixed
-            .rows
-            .iter()
-            .find(|row| !row.peaks.is_empty())
-            .expect("the root, which comes first, has a surge row");
+        let root =
+            fixed.rows.iter().find(|row| !row.peaks.is_empty()).expect("the root, which comes first, has a surge row");
         let (order, peak) = start::least_peak(root, &set, &after).expect("no circle");
         // Reckon the peak anew, forwards.
         let mut running = 0;
@@ -214,16 +188,8 @@ fn start_orders_are_those_of_the_oracle() {
             on.insert(*load);
         }
         assert_eq!(on, set, "{name}");
-        assert_eq!(
-            (peak, greatest),
-            (want.least_peak_ma, want.least_peak_ma),
-            "{name}"
-        );
-        assert_eq!(
-            root.sum(&set) + root.peak(&set),
-            want.worst_peak_ma,
-            "{name}"
-        );
+        assert_eq!((peak, greatest), (want.least_peak_ma, want.least_peak_ma), "{name}");
+        assert_eq!(root.sum(&set) + root.peak(&set), want.worst_peak_ma, "{name}");
         assert_eq!(peak <= root.capacity, want.root_limit_holds, "{name}");
         let found = start::order(&fixed, &set, &after);
         assert_eq!(found.is_some(), want.order_exists_all_nodes, "{name}");
@@ -271,22 +237,13 @@ fn turns_are_as_few_as_the_oracle_says() {
 fn repairs_cost_as_little_as_the_oracle_says() {
     for (case, expected) in cases() {
         let costs: Vec<u64> = case.changes.iter().map(|change| change.cost).collect();
-        let got = cheapest(
-            &costs,
-            |changes| case.may_combine(changes),
-            |changes| case.after_changes(changes).holds(),
-            STEPS,
-        );
+        let got =
+            cheapest(&costs, |changes| case.may_combine(changes), |changes| case.after_changes(changes).holds(), STEPS);
         assert!(got.proven, "{}", case.name);
         if let Some(changes) = &got.changes {
             let mended = case.after_changes(changes);
             assert!(mended.model().holds(&mended.plugged()), "{}", case.name);
         }
-        assert_eq!(
-            got.changes.map(|_| got.cost),
-            expected.repair.least_cost,
-            "{}",
-            case.name
-        );
+        assert_eq!(got.changes.map(|_| got.cost), expected.repair.least_cost, "{}", case.name);
     }
 }

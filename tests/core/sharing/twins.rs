@@ -15,50 +15,28 @@ type Sort = (i64, i64, bool, bool, u64, u8);
 
 fn sort() -> impl Strategy<Value = Sort> {
     let places = prop_oneof![3 => Just(31_u8), 1 => 1_u8..32];
-    (
-        1_i64..6,
-        0_i64..3,
-        any::<bool>(),
-        any::<bool>(),
-        1_u64..3,
-        places,
-    )
+    (1_i64..6, 0_i64..3, any::<bool>(), any::<bool>(), 1_u64..3, places)
 }
 
 /// Loads of two sorts, and which is of the first; the pattern of places repeats where there are more.
 fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec<Load> {
     let load = |number: usize| {
-        let (running, excess, continuous, must, weight, fits) =
-            if which[number] { one } else { other };
-        let allowed: Vec<usize> = (0..places)
-            .filter(|p| fits >> (p % PLACES) & 1 == 1)
-            .collect();
-        Load {
-            running,
-            starting: running + excess,
-            continuous,
-            must,
-            weight,
-            allowed,
-        }
+        let (running, excess, continuous, must, weight, fits) = if which[number] { one } else { other };
+        let allowed: Vec<usize> = (0..places).filter(|p| fits >> (p % PLACES) & 1 == 1).collect();
+        Load { running, starting: running + excess, continuous, must, weight, allowed }
     };
     (0..LOADS).map(load).collect()
 }
 
 /// One for being anywhere but at home.
 fn costs(places: usize, homes: Option<[Option<usize>; LOADS]>) -> Vec<i64> {
-    let of = |home: Option<usize>| {
-        (0..places).map(move |place| i64::from(home.is_some_and(|home| home != place)))
-    };
+    let of = |home: Option<usize>| (0..places).map(move |place| i64::from(home.is_some_and(|home| home != place)));
     homes.map_or(Vec::new(), |homes| homes.into_iter().flat_map(of).collect())
 }
 
 /// Two feeds under one set, receptacles on each, behind breakers of one size, of another or none.
 fn racks() -> impl Strategy<Value = Model> {
-    let receptacle = (
-        prop_oneof![3 => Just(0_usize), 2 => Just(1), 2 => Just(2)],
-        1_u32..3,
-    );
+    let receptacle = (prop_oneof![3 => Just(0_usize), 2 => Just(1), 2 => Just(2)], 1_u32..3);
     (
         (sort(), sort(), prop::array::uniform5(any::<bool>())),
         (2_i64..9, 2_i64..9, any::<bool>()),

@@ -59,8 +59,8 @@ fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
         _ => context.say("ws-not-known", &[]),
     };
     let kilowatts = |power: Power| {
-        let kilowatts = (power.amount() / Decimal::ONE_THOUSAND)
-            .round_dp_with_strategy(2, rust_decimal::RoundingStrategy::ToZero);
+        let kilowatts =
+            (power.amount() / Decimal::ONE_THOUSAND).round_dp_with_strategy(2, rust_decimal::RoundingStrategy::ToZero);
         context.words.number(kilowatts.normalize())
     };
     let mut volts = context.exact(context.supply.volts);
@@ -70,13 +70,7 @@ fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
     let mut facts = vec![
         (
             context.say("ws-case-marked", &[("name", &set.name)]),
-            context.say(
-                "ws-case-powers",
-                &[
-                    ("running", &marked(&set.rated)),
-                    ("peak", &marked(&set.peak)),
-                ],
-            ),
+            context.say("ws-case-powers", &[("running", &marked(&set.rated)), ("peak", &marked(&set.peak))]),
         ),
         (
             context.say("ws-case-here", &[]),
@@ -98,10 +92,7 @@ fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
     let boxes = context.plan.boxes.iter().filter(joins);
     let boxes: Vec<&str> = boxes.map(|holder| holder.id.as_str()).collect();
     if !boxes.is_empty() {
-        facts.push((
-            context.say("ws-case-joined", &[]),
-            context.words.quoted(boxes.into_iter()),
-        ));
+        facts.push((context.say("ws-case-joined", &[]), context.words.quoted(boxes.into_iter())));
     }
     facts
 }
@@ -151,10 +142,7 @@ pub(super) fn lines(nodes: &[Node]) -> Vec<Line> {
         }
         let own = lines.len();
         waiting.extend(below[last.0].iter().rev().map(|child| (*child, Some(own))));
-        lines.push(Line {
-            fed_by,
-            nodes: line,
-        });
+        lines.push(Line { fed_by, nodes: line });
     }
     lines
 }
@@ -178,9 +166,7 @@ fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
     }
     let mut outlets = plan.boxes.iter().flat_map(|holder| &holder.outlets);
     match outlets.find(|outlet| outlet.id == *id) {
-        Some(outlet) if outlet.wire.is_known() => {
-            sheet.answered(&outlet.wire, "", None, |it| context.words.wire(*it))
-        }
+        Some(outlet) if outlet.wire.is_known() => sheet.answered(&outlet.wire, "", None, |it| context.words.wire(*it)),
         _ => "–".to_owned().into(),
     }
 }
@@ -193,13 +179,9 @@ fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
     proof.map_or_else(
         || "–".to_owned(),
         |proof| {
-            let amps = proof
-                .breaker
-                .map_or_else(String::new, |it| context.exact(it));
+            let amps = proof.breaker.map_or_else(String::new, |it| context.exact(it));
             match &proof.breaker_at {
-                Some(at) if at != id => {
-                    context.say("ws-breaker-at", &[("amps", &amps), ("at", at.as_str())])
-                }
+                Some(at) if at != id => context.say("ws-breaker-at", &[("amps", &amps), ("at", at.as_str())]),
                 _ => amps,
             }
         },
@@ -235,10 +217,7 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     let rails = |at: usize| {
         let above = |at: &usize| lines[*at].fed_by;
         let levels = std::iter::successors(Some(at), above);
-        let mut rails: Vec<bool> = levels
-            .filter(|at| above(at).is_some())
-            .map(goes_on)
-            .collect();
+        let mut rails: Vec<bool> = levels.filter(|at| above(at).is_some()).map(goes_on).collect();
         rails.reverse();
         rails
     };
@@ -256,43 +235,24 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
             |it| [it.continuous_watts, it.short_watts].map(|it| context.capacity(it)),
         );
         let ([hours, short], [hours_watts, short_watts]) = (amps, watts);
-        let shape = nodes
-            .iter()
-            .rev()
-            .filter(|ix| !supply.inside(**ix))
-            .find_map(|ix| match supply.node(*ix).kind {
-                NodeKind::Receptacle { shape, .. } => Some(shape.to_string()),
-                NodeKind::Inlet { plug } | NodeKind::Cord { plug, .. } => Some(plug.to_string()),
-                _ => None,
-            });
+        let shape = nodes.iter().rev().filter(|ix| !supply.inside(**ix)).find_map(|ix| match supply.node(*ix).kind {
+            NodeKind::Receptacle { shape, .. } => Some(shape.to_string()),
+            NodeKind::Inlet { plug } | NodeKind::Cord { plug, .. } => Some(plug.to_string()),
+            _ => None,
+        });
         Point {
             id: name(at),
             alt: match fed_by {
-                Some(above) => context.say(
-                    "ws-diagram-fed",
-                    &[("part", &name(at)), ("from", &name(*above))],
-                ),
+                Some(above) => context.say("ws-diagram-fed", &[("part", &name(at)), ("from", &name(*above))]),
                 None => name(at),
             },
             rails: rails(at),
             symbols: kinds.filter_map(symbol).collect(),
             refused: !source && context.report.refused(id).is_some(),
             shape: shape.unwrap_or_else(|| "–".to_owned()),
-            breaker: if source {
-                "–".to_owned()
-            } else {
-                breaker(sheet, id)
-            },
-            gfci: if source {
-                "–".to_owned()
-            } else {
-                gfci(sheet, id)
-            },
-            wire: if source {
-                "–".to_owned().into()
-            } else {
-                wire(sheet, id)
-            },
+            breaker: if source { "–".to_owned() } else { breaker(sheet, id) },
+            gfci: if source { "–".to_owned() } else { gfci(sheet, id) },
+            wire: if source { "–".to_owned().into() } else { wire(sheet, id) },
             limits: [hours, short, hours_watts, short_watts],
         }
     };
@@ -309,11 +269,8 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     };
     let dangers = report.figures.troubles.iter();
     let dangers = dangers.filter(|it| it.signal == Signal::Danger);
-    let mut assumed: Vec<String> = words
-        .assumptions(report, |_| true, false)
-        .into_iter()
-        .map(|(_, text)| text)
-        .collect();
+    let mut assumed: Vec<String> =
+        words.assumptions(report, |_| true, false).into_iter().map(|(_, text)| text).collect();
     let all = assumed.len();
     let mut room = ROOM;
     assumed.retain(|text| {

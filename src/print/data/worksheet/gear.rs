@@ -10,12 +10,8 @@ use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Cord, Id};
 use crate::quantity::{Current, Length, Power, Ratio, Wire};
 use crate::rules;
-use crate::supply::{
-    COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, UNKNOWN_WIRING, usual_mark,
-};
-use crate::tables::conductor::{
-    CONDUCTORS, flexible_ampacity, flexible_source, share_in_air, wiring_source,
-};
+use crate::supply::{COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, UNKNOWN_WIRING, usual_mark};
+use crate::tables::conductor::{CONDUCTORS, flexible_ampacity, flexible_source, share_in_air, wiring_source};
 use crate::tables::copper::{COPPER, one_way};
 use crate::tables::derating::{METHODS, Method, Told};
 use crate::tables::shape;
@@ -62,47 +58,23 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
         )
     };
     let mut rows = vec![
-        line(
-            "ws-power-marked",
-            sheet.answered(&set.rated, "generator.rated", None, |it| context.exact(*it)),
-        ),
-        line(
-            "ws-power-peak-marked",
-            sheet.answered(&set.peak, "generator.peak", None, |it| context.exact(*it)),
-        ),
+        line("ws-power-marked", sheet.answered(&set.rated, "generator.rated", None, |it| context.exact(*it))),
+        line("ws-power-peak-marked", sheet.answered(&set.peak, "generator.peak", None, |it| context.exact(*it))),
     ];
     if let Some(left) = sheet.taken("generator.rated_on") {
-        rows.push(line(
-            "ws-power-propane",
-            sheet.assumed_to_be(left, Some(&METHODS.propane_source)),
-        ));
+        rows.push(line("ws-power-propane", sheet.assumed_to_be(left, Some(&METHODS.propane_source))));
     }
     let (altitude, air) = (context.supply.altitude, context.supply.air);
     let place = |known: bool, text: String| {
-        if known {
-            sheet.planned(text)
-        } else {
-            sheet.assumed_to_be(text, None)
-        }
+        if known { sheet.planned(text) } else { sheet.assumed_to_be(text, None) }
     };
-    rows.push(line(
-        "ws-power-altitude",
-        place(site.altitude.is_known(), context.at_least(altitude)),
-    ));
-    rows.push(line(
-        "ws-power-air",
-        place(site.air.is_known(), context.exact(air)),
-    ));
-    for (key, method) in [
-        ("ws-power-loss-formula", &METHODS.formula),
-        ("ws-power-loss-thumb", &METHODS.rule_of_thumb),
-    ] {
+    rows.push(line("ws-power-altitude", place(site.altitude.is_known(), context.at_least(altitude))));
+    rows.push(line("ws-power-air", place(site.air.is_known(), context.exact(air))));
+    for (key, method) in [("ws-power-loss-formula", &METHODS.formula), ("ws-power-loss-thumb", &METHODS.rule_of_thumb)]
+    {
         let losses = method.losses(altitude, air);
         let [height, heat] = losses.map(|loss| context.demand(loss));
-        rows.push(line(
-            key,
-            sheet.sourced(format!("{height} + {heat}"), &method.source),
-        ));
+        rows.push(line(key, sheet.sourced(format!("{height} + {heat}"), &method.source)));
     }
     rows.extend([
         line("ws-power-rated", gives(usable.rated_watts)),
@@ -137,9 +109,7 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
         // Worked out: here, and in the section on cords.
         NodeKind::Source | NodeKind::Cord { .. } => text.into(),
         _ if node.reason == LimitReason::NotFed => text.into(),
-        NodeKind::Breaker { .. } if guessed_main(context, node) => {
-            sheet.assumed_to_be(text, Some(&rules::CAMPER_MAIN))
-        }
+        NodeKind::Breaker { .. } if guessed_main(context, node) => sheet.assumed_to_be(text, Some(&rules::CAMPER_MAIN)),
         NodeKind::Breaker { .. } if node.reason != LimitReason::Receptacle => sheet.planned(text),
         // Nobody knows the breaker: the receptacles are all there is to go by.
         NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
@@ -178,11 +148,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
             let limit = supply.limit(last);
             let refused = context.report.refused(&supply.node(last).id).is_some();
             let amps = |amps| {
-                if refused {
-                    "–".to_owned()
-                } else {
-                    context.capacity(amps)
-                }
+                if refused { "–".to_owned() } else { context.capacity(amps) }
             };
             let fed_by = line.fed_by.map(|above| lines[above].name(context));
             // Inside a camper its inlet is what limits.
@@ -207,13 +173,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
             context.say("ws-limits-80", &[]),
         ],
         &[rules::EIGHTY_PER_CENT],
-        &[
-            ("part", 4),
-            ("fed-by", 4),
-            ("rating", 12),
-            ("#hours", 3),
-            ("#short", 3),
-        ],
+        &[("part", 4), ("fed-by", 4), ("rating", 12), ("#hours", 3), ("#short", 3)],
         rows,
     )
 }
@@ -293,13 +253,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-fn cord_row(
-    sheet: &Sheet<'_>,
-    cord: &Cord,
-    plug: String,
-    ohms: String,
-    carries: String,
-) -> Vec<Cell> {
+fn cord_row(sheet: &Sheet<'_>, cord: &Cord, plug: String, ohms: String, carries: String) -> Vec<Cell> {
     let context = sheet.context;
     let field = |name: &str| format!("cord.{}.{name}", cord.id);
     let wire = cord.wire.or(crate::supply::UNKNOWN_CORD);
@@ -309,20 +263,13 @@ fn cord_row(
     let third = || format!("÷\u{a0}{COILED_DIVISOR}");
     vec![
         cord.id.to_string().into(),
-        sheet.answered(&cord.wire, &field("wire"), None, |wire| {
-            context.words.wire(*wire)
-        }),
-        sheet.answered(&cord.length, &field("length"), None, |length| {
-            context.at_most(*length)
-        }),
+        sheet.answered(&cord.wire, &field("wire"), None, |wire| context.words.wire(*wire)),
+        sheet.answered(&cord.length, &field("length"), None, |length| context.at_most(*length)),
         ohms_per_thousand(sheet, wire),
         ohms.into(),
         sheet.sourced(plug, &shape::SOURCE),
         sheet.sourced(context.exact(ampacity), flexible_source(wire)),
-        sheet.sourced(
-            context.percent(share_in_air(context.supply.air)),
-            &CONDUCTORS.ambient_source,
-        ),
+        sheet.sourced(context.percent(share_in_air(context.supply.air)), &CONDUCTORS.ambient_source),
         if coiled {
             sheet.sourced(third(), &Source::common_practice())
         } else if assumed {
@@ -368,12 +315,7 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
         "protection",
         vec![context.say("ws-protection-how", &[])],
         rules::find("OVER001").map_or(&[], |rule| rule.sources),
-        &[
-            ("protected-by", 8),
-            ("parts", 9),
-            ("#breaker", 2),
-            ("breaker-at", 3),
-        ],
+        &[("protected-by", 8), ("parts", 9), ("#breaker", 2), ("breaker-at", 3)],
         rows.into_iter().map(Vec::from).collect(),
     )
 }

@@ -79,17 +79,13 @@ pub(super) struct Cell {
 
 impl From<String> for Cell {
     fn from(text: String) -> Self {
-        Self {
-            text,
-            mark: String::new(),
-        }
+        Self { text, mark: String::new() }
     }
 }
 
 /// The sections that have formulas in letters.
-const LETTERED: [&str; 10] = [
-    "power", "limits", "cords", "loads", "drops", "longest", "sums", "starts", "energy", "noise",
-];
+const LETTERED: [&str; 10] =
+    ["power", "limits", "cords", "loads", "drops", "longest", "sums", "starts", "energy", "noise"];
 
 const KEYS: &[&str] = &[
     "ws-source",
@@ -125,10 +121,7 @@ const KEYS: &[&str] = &[
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Worksheet {
-    let sheet = &Sheet {
-        context,
-        cited: RefCell::default(),
-    };
+    let sheet = &Sheet { context, cited: RefCell::default() };
     let case = case::data(sheet);
     let mut sections = vec![
         gear::power(sheet),
@@ -242,18 +235,12 @@ impl Sheet<'_> {
 
     /// A figure of a source.
     pub(super) fn sourced(&self, text: String, source: &Source) -> Cell {
-        Cell {
-            text,
-            mark: self.cite(source),
-        }
+        Cell { text, mark: self.cite(source) }
     }
 
     /// A figure of the plan.
     fn planned(&self, text: String) -> Cell {
-        Cell {
-            text,
-            mark: self.plan_mark(),
-        }
+        Cell { text, mark: self.plan_mark() }
     }
 
     /// What was taken for this field of the plan, if nobody knew it.
@@ -284,10 +271,7 @@ impl Sheet<'_> {
     /// A figure that was taken because nobody knew it.
     fn assumed_to_be(&self, text: String, source: Option<&Source>) -> Cell {
         let source = source.map_or_else(String::new, |source| self.cite(source));
-        Cell {
-            text,
-            mark: format!("{}{source}", self.assumed_mark()),
-        }
+        Cell { text, mark: format!("{}{source}", self.assumed_mark()) }
     }
 
     /// A section; its words are `ws-KEY` and, for each column, `ws-column-NAME`. A column's name that
@@ -302,34 +286,19 @@ impl Sheet<'_> {
         rows: Vec<Vec<C>>,
     ) -> Section {
         let context = self.context;
-        let rows: Vec<Vec<Cell>> = rows
-            .into_iter()
-            .map(|row| row.into_iter().map(Into::into).collect())
-            .collect();
-        let sources = if rows.is_empty() {
-            String::new()
-        } else {
-            self.numbers(sources.iter())
-        };
+        let rows: Vec<Vec<Cell>> = rows.into_iter().map(|row| row.into_iter().map(Into::into).collect()).collect();
+        let sources = if rows.is_empty() { String::new() } else { self.numbers(sources.iter()) };
         Section {
             key: key.to_owned(),
-            symbols: LETTERED
-                .contains(&key)
-                .then(|| context.say(&format!("ws-symbols-{key}"), &[])),
+            symbols: LETTERED.contains(&key).then(|| context.say(&format!("ws-symbols-{key}"), &[])),
             title: context.say(&format!("ws-{key}"), &[]),
             formulas,
             sources,
             columns: columns
                 .iter()
                 .map(|(name, share)| {
-                    let (figures, name) = name
-                        .strip_prefix('#')
-                        .map_or((false, *name), |name| (true, name));
-                    Column {
-                        title: context.say(&format!("ws-column-{name}"), &[]),
-                        figures,
-                        share: *share,
-                    }
+                    let (figures, name) = name.strip_prefix('#').map_or((false, *name), |name| (true, name));
+                    Column { title: context.say(&format!("ws-column-{name}"), &[]), figures, share: *share }
                 })
                 .collect(),
             rows,

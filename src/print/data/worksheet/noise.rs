@@ -54,12 +54,7 @@ impl Rows<'_> {
     }
 
     /// The figures for one load: that of the published level, or that of the busiest minute.
-    fn places(
-        &mut self,
-        keys: [&str; 2],
-        sleepers: Option<SoundLevel>,
-        at_50ft: Option<SoundLevel>,
-    ) {
+    fn places(&mut self, keys: [&str; 2], sleepers: Option<SoundLevel>, at_50ft: Option<SoundLevel>) {
         let (sheet, context) = (self.sheet, self.sheet.context);
         let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());
         let of_parks = |text: String| match parks {
@@ -81,25 +76,15 @@ impl Rows<'_> {
 pub(super) fn section(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let noise = &context.report.figures.noise;
-    let mut rows = Rows {
-        sheet,
-        rows: Vec::new(),
-    };
-    let mut formulas = vec![
-        context.say("ws-noise-formula", &[]),
-        context.say("ws-noise-free-field", &[]),
-    ];
+    let mut rows = Rows { sheet, rows: Vec::new() };
+    let mut formulas = vec![context.say("ws-noise-formula", &[]), context.say("ws-noise-free-field", &[])];
     if let Answer::Known(published) = context.plan.generator.noise {
         rows.published(published);
         if context.plan.generator.sets() > 1 {
             formulas.push(context.say("ws-noise-sets-formula", &[]));
         }
     }
-    rows.places(
-        ["ws-noise-sleepers", "ws-noise-50ft"],
-        noise.at_sleepers_dba,
-        noise.at_50ft_dba,
-    );
+    rows.places(["ws-noise-sleepers", "ws-noise-50ft"], noise.at_sleepers_dba, noise.at_50ft_dba);
     if noise.at_50ft_busiest_dba != noise.at_50ft_dba {
         formulas.push(context.say("ws-noise-busiest-formula", &[]));
         rows.places(

@@ -76,11 +76,7 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
     {
         terms = vec![volt_amps(context, above)];
     }
-    let mut adds = if terms.is_empty() {
-        volt_amps(context, ApparentPower::ZERO)
-    } else {
-        terms.join(" + ")
-    };
+    let mut adds = if terms.is_empty() { volt_amps(context, ApparentPower::ZERO) } else { terms.join(" + ") };
     if let Some(starts) = &sum.starts {
         let _ = write!(
             adds,
@@ -90,13 +86,7 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
             volt_amps(context, starts.running),
         );
     }
-    vec![
-        set,
-        part(context, sum),
-        adds,
-        volt_amps(context, sum.asks),
-        limit(context, sum.limit, sum.asks),
-    ]
+    vec![set, part(context, sum), adds, volt_amps(context, sum.asks), limit(context, sum.limit, sum.asks)]
 }
 
 /// Of each set the sums that decide: at each point that of the fullest set that may run together, and that of
@@ -141,19 +131,9 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     }
     sheet.section(
         "sums",
-        vec![
-            context.say("ws-sums-how", &[]),
-            context.say("ws-sums-start", &[]),
-            context.say("ws-sums-which", &[]),
-        ],
+        vec![context.say("ws-sums-how", &[]), context.say("ws-sums-start", &[]), context.say("ws-sums-which", &[])],
         &[],
-        &[
-            ("set", 4),
-            ("part", 5),
-            ("adds-up", 12),
-            ("#sum", 4),
-            ("#limit", 4),
-        ],
+        &[("set", 4), ("part", 5), ("adds-up", 12), ("#sum", 4), ("#limit", 4)],
         rows,
     )
 }
@@ -167,11 +147,7 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
     let rows = step.legs.iter().enumerate().map(|(index, leg)| {
         let mut adds = vec![volt_amps(context, leg.on)];
         adds.extend(leg.just_before.iter().map(|it| {
-            let times = if it.count > 1 {
-                format!("{}\u{a0}×\u{a0}", it.count)
-            } else {
-                String::new()
-            };
+            let times = if it.count > 1 { format!("{}\u{a0}×\u{a0}", it.count) } else { String::new() };
             format!("{times}{}", volt_amps(context, it.each))
         }));
         adds.extend(leg.starting.map(|starting| volt_amps(context, starting)));
@@ -188,9 +164,7 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
             told(&|it| context.capacity(it.volts)),
             told(&|it| {
                 let boxes = it.boxes.iter();
-                let boxes = boxes.map(|reading| {
-                    format!("{}\u{a0}{}", reading.at, context.capacity(reading.volts))
-                });
+                let boxes = boxes.map(|reading| format!("{}\u{a0}{}", reading.at, context.capacity(reading.volts)));
                 boxes.collect::<Vec<String>>().join(", ")
             }),
         ]

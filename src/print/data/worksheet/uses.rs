@@ -24,10 +24,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         .find(|placed| placed.load == facts.id)
         .map_or_else(|| "–".to_owned(), |placed| placed.at.to_string());
     let number = |ratio: Ratio| context.words.number(ratio.amount());
-    let (watts, amps) = (
-        context.exact(facts.running_watts),
-        context.exact(facts.running_amps),
-    );
+    let (watts, amps) = (context.exact(facts.running_watts), context.exact(facts.running_amps));
     // Watts and amps: the one is given and the other worked out.
     let (watts, amps) = match &load.running {
         // Fewer count than are on the plate of a heater that goes by 125 V.
@@ -37,20 +34,13 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         }
         Answer::Known(Draw::Power(_)) => (sheet.planned(watts), amps.into()),
         Answer::Known(Draw::Current(_)) => (watts.into(), sheet.planned(amps)),
-        Answer::Known(Draw::Motor { .. }) => {
-            (watts.into(), sheet.sourced(amps, &MOTORS.full_load_source))
-        }
-        _ => (
-            sheet.assumed_to_be(watts, Some(&kind.running_source)),
-            amps.into(),
-        ),
+        Answer::Known(Draw::Motor { .. }) => (watts.into(), sheet.sourced(amps, &MOTORS.full_load_source)),
+        _ => (sheet.assumed_to_be(watts, Some(&kind.running_source)), amps.into()),
     };
     let factor = match (&load.power_factor, &load.running) {
         (Answer::Known(factor), _) => sheet.planned(number(*factor)),
         // Volt-amperes are counted as watts: what they are at most.
-        (_, Answer::Known(Draw::Current(_) | Draw::Motor { .. })) => {
-            number(Ratio::from_permille(1000)).into()
-        }
+        (_, Answer::Known(Draw::Current(_) | Draw::Motor { .. })) => number(Ratio::from_permille(1000)).into(),
         (_, Answer::Missing | Answer::Unknown) if fills_its_plug(load.kind) => {
             number(Ratio::from_permille(1000)).into()
         }
@@ -59,10 +49,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         }
         _ => sheet.sourced(number(kind.power_factor), &kind.power_factor_source),
     };
-    let (start_watts, start_amps) = (
-        context.exact(facts.starting_watts),
-        context.exact(facts.starting_amps),
-    );
+    let (start_watts, start_amps) = (context.exact(facts.starting_watts), context.exact(facts.starting_amps));
     let dash = || Cell::from("–".to_owned());
     let times = |text: String| format!("×\u{a0}{text}");
     let (times, start_watts) = match (&load.starting, &load.running) {
@@ -78,21 +65,13 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
             };
             (cell, start_watts.into())
         }
-        (_, Answer::Known(Draw::Motor { .. })) => (
-            sheet.assumed_to_be(
-                times(MOTORS.multiple.to_string()),
-                Some(&MOTORS.multiple_source),
-            ),
-            start_watts.into(),
-        ),
-        _ if kind.starting.permille() <= 1000 => (
-            sheet.sourced(times(number(kind.starting)), &kind.starting_source),
-            start_watts.into(),
-        ),
-        _ => (
-            sheet.assumed_to_be(times(number(kind.starting)), Some(&kind.starting_source)),
-            start_watts.into(),
-        ),
+        (_, Answer::Known(Draw::Motor { .. })) => {
+            (sheet.assumed_to_be(times(MOTORS.multiple.to_string()), Some(&MOTORS.multiple_source)), start_watts.into())
+        }
+        _ if kind.starting.permille() <= 1000 => {
+            (sheet.sourced(times(number(kind.starting)), &kind.starting_source), start_watts.into())
+        }
+        _ => (sheet.assumed_to_be(times(number(kind.starting)), Some(&kind.starting_source)), start_watts.into()),
     };
     let volts = context.exact(facts.volts);
     vec![
@@ -100,19 +79,11 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         at.into(),
         watts,
         factor,
-        if on_one_leg(sheet, load) {
-            sheet.assumed_to_be(volts, None)
-        } else {
-            volts.into()
-        },
+        if on_one_leg(sheet, load) { sheet.assumed_to_be(volts, None) } else { volts.into() },
         amps,
         times,
         start_watts,
-        if load.starting_current.is_known() {
-            sheet.planned(start_amps)
-        } else {
-            start_amps.into()
-        },
+        if load.starting_current.is_known() { sheet.planned(start_amps) } else { start_amps.into() },
     ]
 }
 
@@ -135,10 +106,7 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
             Some(load_row(sheet, facts, load))
         })
         .collect();
-    let mut how = vec![
-        context.say("ws-loads-amps", &[]),
-        context.say("ws-loads-start", &[]),
-    ];
+    let mut how = vec![context.say("ws-loads-amps", &[]), context.say("ws-loads-start", &[])];
     let mut loads = context.plan.loads.iter();
     if loads.any(|load| on_one_leg(sheet, load)) {
         how.push(context.say("ws-loads-leg", &[]));
@@ -168,10 +136,7 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
     let mut rows: Vec<Vec<String>> = Vec::new();
     for (index, set) in sharing.together.iter().enumerate() {
-        rows.push(vec![
-            context.say("ws-together-row", &[("number", &(index + 1).to_string())]),
-            names(set),
-        ]);
+        rows.push(vec![context.say("ws-together-row", &[("number", &(index + 1).to_string())]), names(set)]);
     }
     for (index, set) in sharing.never.iter().enumerate() {
         rows.push(vec![
@@ -203,31 +168,19 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
     if let Some(effect) = &sharing.mended
         && !sharing.repairs.is_empty()
     {
-        rows.extend(sharing.repairs.iter().map(|repair| {
-            vec![
-                words.repair(repair, &context.report.figures.loads),
-                repair.cost.to_string(),
-            ]
-        }));
-        rows.push(vec![
-            context.say("ws-mend-all", &[]),
-            effect.cost.to_string(),
-        ]);
-        for (key, tally) in [
-            ("ws-mend-before", &effect.before),
-            ("ws-mend-after", &effect.after),
-        ] {
+        rows.extend(
+            sharing
+                .repairs
+                .iter()
+                .map(|repair| vec![words.repair(repair, &context.report.figures.loads), repair.cost.to_string()]),
+        );
+        rows.push(vec![context.say("ws-mend-all", &[]), effect.cost.to_string()]);
+        for (key, tally) in [("ws-mend-before", &effect.before), ("ws-mend-after", &effect.after)] {
             formulas.push(context.say(key, &[("tally", &words.tally(tally))]));
         }
         formulas.push(words.effect(effect));
     }
-    sheet.section(
-        "mend",
-        formulas,
-        &[],
-        &[("change", 8), ("#points", 1)],
-        rows,
-    )
+    sheet.section("mend", formulas, &[], &[("change", 8), ("#points", 1)], rows)
 }
 
 /// Hours and minutes, as "0:40 h": thirds of an hour stay what they are.
@@ -259,11 +212,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
         let run = format!("{watts} × {hours}");
         rows.push(vec![
             context.load_name(&one.load).into(),
-            if sheet.taken(&field).is_some() {
-                sheet.assumed_to_be(run, None)
-            } else {
-                sheet.planned(run)
-            },
+            if sheet.taken(&field).is_some() { sheet.assumed_to_be(run, None) } else { sheet.planned(run) },
             context.exact(one.watt_hours).into(),
         ]);
     }
@@ -302,10 +251,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     }
     // Without a running time nothing above leads to it.
     if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
-        let (span, burns) = (
-            context.words.span(stretch.span),
-            context.demand(stretch.burns),
-        );
+        let (span, burns) = (context.words.span(stretch.span), context.demand(stretch.burns));
         rows.push(line("ws-energy-stretch", &[("span", &span)], burns.into()));
     }
     if let Some(peak) = &energy.peak_hour {
@@ -315,10 +261,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     }
     sheet.section(
         "energy",
-        vec![
-            context.say("ws-energy-formula", &[]),
-            context.say("ws-energy-between", &[]),
-        ],
+        vec![context.say("ws-energy-formula", &[]), context.say("ws-energy-between", &[])],
         &[],
         &[("what", 4), ("#watts-hours", 3), ("#figure", 2)],
         rows,
@@ -327,15 +270,8 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
 
 /// What was assumed, but for what page 1 tells.
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
-    let all = sheet
-        .context
-        .words
-        .assumptions(sheet.context.report, |_| true, false);
-    let rows: Vec<Vec<String>> = all
-        .into_iter()
-        .skip(SHORT)
-        .map(|(value, text)| vec![value, text])
-        .collect();
+    let all = sheet.context.words.assumptions(sheet.context.report, |_| true, false);
+    let rows: Vec<Vec<String>> = all.into_iter().skip(SHORT).map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
         vec![sheet.context.say("ws-assumed-how", &[])],

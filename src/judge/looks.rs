@@ -35,12 +35,12 @@ fn reading(field: &str) -> (&str, Marking) {
         // A main breaker is not among the outlets.
         ("box", "breaker") if !outlet => Marking::Other,
         ("generator" | "box" | "cord", "gfci" | "breaker" | "trips_at" | "sockets") => Marking::Face,
-        ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on") => Marking::Nameplate,
+        ("generator", "rated" | "peak" | "voltage" | "inverter" | "rated_on")
+        | ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => Marking::Nameplate,
         ("generator", "neutral" | "bonding_plug" | "bonding_plug_in") => Marking::Neutral,
         ("box", "listed" | "bond") | ("box" | "generator", "leg") => Marking::Maker,
         ("box", "wire") if outlet => Marking::Maker,
         ("cord", "wire" | "conductors" | "outdoor") => Marking::Print,
-        ("load", "running" | "voltage" | "legs" | "starting" | "power_factor" | "plug") => Marking::Nameplate,
         _ => Marking::Other,
     };
     (thing, read)

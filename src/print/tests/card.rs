@@ -75,7 +75,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     // Of which it needs one: that is no choice, on either side.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
     let [one, two] = sides(&lines.collect::<Vec<_>>().join("\n"));
-    in_order(&one, &["Together", "You may run all of these", "more on the worksheet"]);
+    in_order(&one, &["Together", "You may run all of these", "Or another group"]);
     assert!(!one.contains("Pick one column"), "{one}");
     assert!(two.contains("With all of it on"), "{two}");
     // The worksheet calls them the same.

@@ -73,7 +73,7 @@ const IN_A_ROW: [(&str, &str); 5] = [
 ];
 
 /// What is on at a part in one minute, and how much of it is there for hours.
-struct Minute<'a> {
+struct Demand<'a> {
     minute: u16,
     on: Vec<Need<'a>>,
     /// What flows for three hours or more, on the leg that asks for most.
@@ -85,7 +85,7 @@ struct Minute<'a> {
     asked: i128,
 }
 
-impl<'a> Minute<'a> {
+impl<'a> Demand<'a> {
     fn of(facts: &Facts<'a>, node: &Node, these: &[Need<'a>], at: Busiest<'a>) -> Self {
         let share = i128::from(node.continuous.permille());
         let long: Vec<_> = at.on.iter().copied().filter(Need::continuous).collect();
@@ -114,7 +114,7 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;
     let since = |from: u16, at: u16| (at + DAY - from) % DAY;
-    let others = these.iter().filter(|need| !need.load.hours.is_empty() && !(need.continuous() && need.on(minute)));
+    let others = these.iter().filter(|need| !(need.load.hours.is_empty() || need.continuous() && need.on(minute)));
     let others: Vec<Need<'a>> = others.copied().collect();
     let level = |at: u16| {
         let on: Vec<_> = others.iter().copied().filter(|need| need.on(at)).collect();
@@ -188,10 +188,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let demand = facts.worst_leg(&busiest.on);
         let long = Current::of_apparent(busiest.long, facts.supply.volts);
-        let lasts = match busiest.in_a_row.is_empty() {
-            false => "in-a-row",
-            true if long == demand => "all",
-            true => "part",
+        let lasts = if !busiest.in_a_row.is_empty() {
+            "in-a-row"
+        } else if long == demand {
+            "all"
+        } else {
+            "part"
         };
         found.add(
             signal,
@@ -230,13 +232,13 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
     parts.any(|(at, node)| {
         let through = facts.placed_through(NodeIx(at));
         !fits_for_hours(facts, node, through)
-            && Minute::busiest(facts, node, through).is_some_and(|busiest| busiest.asked > room(facts, node))
+            && Demand::busiest(facts, node, through).is_some_and(|busiest| busiest.asked > room(facts, node))
     })
 }
 
 /// The busiest minute of these, where what runs for hours is too much in it.
-fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Minute<'a>> {
-    let busiest = Minute::busiest(facts, node, these)?;
+fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Demand<'a>> {
+    let busiest = Demand::busiest(facts, node, these)?;
     // What is too much even for a short time, here or anywhere on the way, is other rules' to tell: a rest would
     // leave that as it is.
     let mut on_the_way = busiest.on.iter().filter_map(|need| need.at).flat_map(|at| facts.supply.up(at));

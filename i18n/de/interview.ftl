@@ -638,7 +638,7 @@ ask-out-leg = { $about }: Welche Hälfte des Generators?
     .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Ein Kasten verteilt seine Steckdosen auf beide. Seine Papiere sagen, welche auf welcher Hälfte ist; öffnen Sie den Kasten nicht. Ein Buchstabe gilt für alle. Oder tippen Sie für jede einen, von der ersten bis zur letzten: A A B B. Wenn Sie es nicht wissen, nehmen wir an, dass alle auf A sind: Dann haben sie zusammen die kleinste Leistung.
     .row = Hälfte
 
-ask-out-wire = { $about }: Wie dick ist die Leitung dahinter?
+ask-out-wire = { $about }: Welchen Leiterquerschnitt nennen die Papiere?
     .why = Etwa 12 AWG. Den Kasten nicht öffnen.
     .help = Das sagen nur seine Papiere. AWG ist die Größe: Eine kleinere Zahl ist dicker. Öffnen Sie den Kasten nicht, um es herauszufinden.
     .row = Leitung

@@ -24,7 +24,7 @@ learned-ran-more = Zu einer Zeit des Tages rechnet der Plan schon mit { $hours }
 learned-ran-unknown = Im Plan steht nicht, wie lange eine Tankfüllung bei welcher Last reicht, darum ändert das noch nichts. Sehen Sie in der Anleitung nach, und schreiben Sie diese Stunden in den Plan.
 learned-print = Drucken Sie neu, und bringen Sie an, bevor Sie etwas einstecken: { $what }.
 learned-no-print = Sie müssen nichts neu drucken.
-learned-same = Plan und Blätter ändern sich nicht. Tun Sie zuerst, was oben steht.
+learned-same = Tun Sie zuerst, was oben steht. Kein Druck ändert sich.
 learned-labels = { $count ->
     [one] das Etikett { $names }
    *[other] die Etiketten { $names }
@@ -36,7 +36,7 @@ learned-card = { $side ->
 learned-cautions = die Vorsichtsliste
 learned-look = das Blatt zum Nachsehen
 learned-worksheet = das Rechenblatt
-learned-wrote = Es steht jetzt in { $path }.
+learned-wrote = Wir haben es in { $path } vermerkt.
 learned-no-part = Wir wissen nicht, welches Teil Sie meinen. Nennen Sie Steckdose, Kabel oder Kasten wie auf dem Etikett. Ist etwas heiß oder riecht es, stellen Sie zuerst den Motor ab, und stecken Sie es aus.
 learned-parts = Sie haben mehrere Teile genannt: { $parts }. Nennen Sie eines.
 learned-no-figure = Wir haben keine Ampere, Volt oder Stunden gefunden, die wir verstehen, oder zwei von einer Sorte.

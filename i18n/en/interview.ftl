@@ -683,7 +683,7 @@ ask-out-leg = { $about }: which half of the generator feeds each?
     .row = Half
 
 # Safety.
-ask-out-wire = { $about }: how thick is the wire behind them?
+ask-out-wire = { $about }: what wire size do its papers give?
     .why = Like 12 AWG, in its papers. Never open the box.
     .help = Only its papers say. AWG is the wire size: a smaller number is a thicker wire. Do not open the box to find out.
     .row = Wire

@@ -38,8 +38,8 @@ print-all-running = running, all together
 ## Safety. What sets a limit. $id is the part.
 
 print-set-by-rated-power = Limited by the generator. Go over, and it shuts off or stalls.
-print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it might not shut off: it can overheat.
-print-set-by-one-leg = Limited by one leg of the generator. Go over, and it might not shut off: it can overheat.
+print-set-by-rated-power-unguarded = Limited by the generator. Past this it can overheat, and might not shut off.
+print-set-by-one-leg = Limited by one leg of the generator. Past this it can overheat, and might not shut off.
 print-set-by-parallel-kit = Limited by the parallel kit. It might not trip if you go over.
 print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
 print-set-by-trips-early = The breaker at “{ $id }” tripped at this. Stay below it.
@@ -53,7 +53,7 @@ print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Unc
 print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so we assumed it is. Uncoil all of it.
 print-set-by-wiring = Limited by the wiring of “{ $id }”.
 print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
-print-set-by-share-breaker = Past 80%, breaker “{ $id }” can trip.
+print-set-by-share-breaker = This is 80%. Past it, breaker “{ $id }” can trip.
 print-set-by-share-trips-early = 80% of what the breaker at “{ $id }” was seen to trip at.
 print-set-by-share-receptacle = 80% of what “{ $id }” is rated for.
 print-set-by-share-wiring = 80% of what the wiring of “{ $id }” carries.
@@ -119,17 +119,17 @@ print-do-not-use = DO NOT USE
 # Of two generators that must not be joined.
 print-apart = DO NOT RUN IN PARALLEL
 print-apart-brief = DO NOT JOIN
-print-guarded = GFCI CORD ONLY IN HERE
+print-guarded = ONLY A GFCI CORD HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = NEEDS GFCI CORD AHEAD
+print-guarded-ahead = PLUG INTO A GFCI CORD
 print-guarded-ahead-brief = GFCI AHEAD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
 # With that cord plugged in.
-print-guarded-most = then at most { $amps }
-print-guarded-do = { $fix } Then at most { $amps }.
+print-guarded-most = use at most { $amps }
+print-guarded-do = { $fix } Use at most { $amps }.
 print-behind = It gets its power from “{ $id }”, which you must not use.
 print-dead-end = Do not use anything it feeds. See “{ $id }”.
 print-refused-alt = Prohibition sign: do not use { $id }
@@ -225,7 +225,7 @@ print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or t
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that takes it.
+print-refused = DO NOT PLUG IN: { $loads }. Every outlet that takes it is off limits.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
@@ -262,7 +262,7 @@ print-setup-place = Put the generator outdoors, at least { $ample } from every t
 print-setup-clear = Dry, level ground, { $clear } clear on all sides. Nothing over the generator except a high roof with open sides.
 print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, a loose plug, or one with its round pin broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
-print-setup-plug = Leave appliances unplugged. Plug in cords and boxes from the generator out, only as side 1 shows.
+print-setup-plug = Leave appliances unplugged. Start at the generator: plug in cords and boxes, only as side 1 shows.
 print-setup-plug-skip = Skip what says { print-do-not-use }.
 print-setup-plug-guarded = Where it says { print-guarded-brief }, plug in a GFCI cord first.
 print-setup-plug-ahead = Where it says { print-guarded-ahead-brief } ({ print-guarded-ahead }), plug in a GFCI cord between it and the generator.
@@ -309,14 +309,14 @@ print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
 print-emergency-alarm-sleeper = If someone will not wake up: from outside, open every door, window and tent flap wide. Do not go in: you can pass out too. Wait for the fire department.
 print-emergency-alarm-cpr = Only in fresh air: if someone is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send for an AED (defibrillator).
 print-emergency-cpr = If the person is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
-print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
+print-emergency-alarm-engine = Stop the engine only if you will not breathe its exhaust.
 print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
 print-emergency-shock-off = Do not touch the person yet. Stop the engine. Then unplug the cord at the generator.
 print-emergency-shock-touch = Call { $call }. Touch the person only with the engine off and the cord unplugged.
 print-emergency-shock-doctor = See a doctor after any shock, even a small one.
 print-emergency-breaker = A breaker trips
-print-emergency-breaker-stop = Stop the engine. Feel no cord while it runs.
+print-emergency-breaker-stop = Stop the engine before you touch any cord.
 print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot or soft, or smells burned, do not use it again.
 print-emergency-breaker-once = Switch off everything that this breaker feeds. Start the engine again. Push the breaker back on, one time only. Then run fewer things.
 print-emergency-breaker-off = If it trips again, leave that breaker off and use nothing on it.
@@ -325,7 +325,7 @@ print-emergency-breaker-off = If it trips again, leave that breaker off and use 
 
 print-look-title = Look at these: { $site }
 print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
-print-look-count = Where several outlets are alike, the numbers in their names count from the left, row by row from the top.
+print-look-count = Outlets that are alike are numbered from the left, row by row from the top.
 # What is asked of one outlet: $about names it.
 print-look-of = { $about }: { $question }
 print-look-none = There is nothing to look at: the plan says all that matters.
@@ -363,7 +363,7 @@ print-cautions-people = Where people sleep
 print-cautions-gear = Cords, boxes and outlets
 print-cautions-fuel = Fuel
 print-look = Look first
-print-look-then = Some boxes say “{ print-look }”. When you know, change your answer in the plan, and check again.
+print-look-then = Where it says “{ print-look }”, look. Then change your answer in the plan, and check again.
 print-symbol-general = Warning sign
 print-symbol-electric = Warning sign: electricity
 print-symbol-hot = Warning sign: heat
@@ -490,11 +490,11 @@ print-ws-set = group { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
 print-ws-no-room = every outlet that fits its plug is full, or must not be used
-print-ws-too-large = no outlet that it may use can supply enough for it
+print-ws-too-large = none that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = you must not use any outlet left for it
+print-ws-refused = every outlet left for it is off limits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, and under { $least } is worst.
     .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-closed = If it runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Only in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window, exhaust away from people.
+    .fix-closed = If it runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. If it is in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window, exhaust away from people.
     .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 

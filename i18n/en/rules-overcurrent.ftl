@@ -54,7 +54,7 @@ OVER001 = { $fix ->
     .fix-cord = Do not use { $any-first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
     .fix-thicker = Do not use { $any-first } here. { over-cord }
     .fix-inlet = Do not use { $any-first } here. Feed it from an outlet whose breaker is { $fits } or less.
-    .fix-wiring = Do not use { $any-first }: the breaker ahead of it is too big for the wire inside. Do not change the breaker. Have a licensed electrician look at the box.
+    .fix-wiring = Do not use { $any-first }: the wire inside is too thin for the breaker ahead. Do not change the breaker. Have a licensed electrician look at the box.
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $any-first }.
     .fix-free = Plug nothing into { $any-first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
@@ -112,7 +112,7 @@ OVER006 = { $half ->
         }
       }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
-    .fix-turns-only = Run these in turns.
+    .fix-turns-only = Do not run these together: take turns.
     .fix-hours = Put in the plan when each of these runs. Or run them in turns.
     .fix-leg-look = { POWER001.fix-leg-look }
     .fix-leg-cord = { POWER001.fix-leg-cord }

@@ -79,8 +79,8 @@ POWER002 = { $fix ->
        *[other] { when-first } these need up to { $demand } as one starts. The peak here is { $limit }, so it is { $over } short in any order. Together: { $about }.
       }
     .fix-alone = Leave { $about } at home, or bring a bigger generator.
-    .fix-again = Run these in turns, as the card shows. Switch { $first } on while something else is off.
-    .fix-fewer = Switch { $first } on while something else is off, and run these in turns.
+    .fix-again = Run these in turns, as the card shows. Switch something off before { $first } goes on.
+    .fix-fewer = Switch something off before { $first } goes on, and run these in turns.
     .fix-leg-alone = { POWER002.fix-alone }
     .fix-amps-alone = { POWER002.fix-alone }
     .fix-amps-again = { POWER002.fix-again }
@@ -92,9 +92,9 @@ POWER002 = { $fix ->
 
 POWER003 = You cannot use { $stranded } of the generator’s { $rated }
     .why = The generator can supply { $rated }. The outlets that you use can deliver only { $reachable } ({ $about }).
-    .fix-outlet = To reach { $reach }, put a separate cord from the outlet “{ $outlet }” in the plan, and check again. Never join two outlets.
+    .fix-outlet = To get { $reach }, add a separate cord from the outlet “{ $outlet }” to the plan, and check again. Never join two outlets.
     .fix-socket = To reach { $reach }, put a second cord from another socket of “{ $outlet }” in the plan, and check again. Never join two outlets, or the ends of two cords.
-    .fix-accept = Plan with { $reachable }. With the outlets and gear that you may use, nothing gives you more.
+    .fix-accept = Plan with { $reachable }. The outlets and gear that you may use give no more.
 
 POWER004 = { $fix ->
     [late] The breaker for { $first } tripped above its number

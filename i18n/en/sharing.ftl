@@ -150,15 +150,15 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } (see { $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. To see how, run “tallywatt check”.
+    } (see { $codes }). If the engine runs, stop it, but never go into a closed place for that. Keep the engine off until no danger is left. To see how, run “tallywatt check”.
 may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
     } ({ $code }). { $title }.
-may-but-amps = There is enough power, but the danger is still there. Keep the engine off.
+may-but-amps = There is enough power, but a danger is still there. Keep the engine off.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = This plan has no outlet for { $names }: { $reason }.
-may-refused = Do not plug in { $names }: you must not use any outlet that is left. Run “tallywatt check” to see why.
+may-refused = Do not plug in { $names }: every outlet left for it is off limits. Run “tallywatt check” to see why.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
@@ -185,7 +185,7 @@ amps-one-leg = { $amps } on one leg
 amps-both-at-most = { $amps } on A and up to { $amps } on B
 amps-all = { $amps } in all
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: at that moment the generator supplies up to { $amps }
+may-order-step = { $name } at “{ $at }”: the generator then supplies up to { $amps }
 may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = When everything is on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }

@@ -648,7 +648,7 @@ ask-out-leg = { $about }: ¿qué mitad del generador alimenta cada uno?
     .help = Un generador de 120/240 V tiene dos mitades, A y B. Una caja reparte entre ellas sus { -receptacle(form: "many") }. Sus papeles dicen cuál está en qué mitad; no abra la caja. Una sola letra vale para todos. O escriba una por cada uno, del primero al último: A A B B. Si no lo sabe, suponemos que todos están en A: así tienen juntos la menor potencia.
     .row = Mitad
 
-ask-out-wire = { $about }: ¿qué grosor tiene el conductor de detrás?
+ask-out-wire = { $about }: ¿qué calibre de cable dan sus papeles?
     .why = Como 12 AWG, en sus papeles. Nunca abra la caja.
     .help = Solo lo dicen sus papeles. AWG es el calibre: un número menor es un conductor más grueso. No abra la caja para averiguarlo.
     .row = Conductor

@@ -24,7 +24,7 @@ learned-ran-more = El plan ya cuenta, en algún momento del día, con { $hours }
 learned-ran-unknown = El plan no dice cuánto dura un { -tank } con qué carga, así que esto aún no cambia nada. Búsquelo en el manual y anote esas horas en el plan.
 learned-print = Imprima de nuevo y ponga antes de enchufar: { $what }.
 learned-no-print = No hace falta imprimir nada de nuevo.
-learned-same = El plan y las hojas no cambian. Primero haga lo que dice arriba.
+learned-same = Primero haga lo que dice arriba. Ningún impreso cambia.
 learned-labels = { $count ->
     [one] la etiqueta { $names }
    *[other] las etiquetas { $names }

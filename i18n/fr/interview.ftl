@@ -663,7 +663,7 @@ ask-out-leg = { $about } : quelle moitié { -generator(form: "of") } ?
     .help = Un modèle 120/240 V a deux moitiés, A et B. Un coffret répartit ses prises entre elles. Ses papiers disent laquelle est sur quelle moitié ; n’ouvrez pas le coffret. Une seule lettre vaut pour toutes. Ou tapez-en une par prise, de la première à la dernière : A A B B. Si vous ne savez pas, nous supposons que toutes sont sur A : ensemble, elles ont alors le moins de puissance.
     .row = Moitié
 
-ask-out-wire = { $about } : quelle grosseur de fil derrière ?
+ask-out-wire = { $about } : quel calibre de fil disent ses papiers ?
     .why = Exemple : 12 AWG, dans ses papiers. N’ouvrez jamais le coffret.
     .help = Seuls ses papiers le disent. AWG est le calibre du fil : un numéro plus petit est un fil plus gros. N’ouvrez pas le coffret pour le savoir.
     .row = Fil

@@ -24,7 +24,7 @@ learned-ran-more = À un moment du jour, le plan compte déjà sur { $hours } pa
 learned-ran-unknown = Le plan ne dit pas combien de temps dure un réservoir à quelle charge, donc cela ne change rien encore. Cherchez dans le manuel, et mettez ces heures dans le plan.
 learned-print = À réimprimer, et à poser avant de brancher : { $what }.
 learned-no-print = Il n’y a rien à réimprimer.
-learned-same = Le plan et les feuilles ne changent pas. Faites d’abord ce qui est dit plus haut.
+learned-same = Faites d’abord ce qui est dit plus haut. Aucun imprimé ne change.
 learned-labels = { $count ->
     [one] l’étiquette { $names }
    *[other] les étiquettes { $names }
@@ -36,7 +36,7 @@ learned-card = { $side ->
 learned-cautions = les précautions
 learned-look = la feuille de vérification
 learned-worksheet = la feuille de calcul
-learned-wrote = C’est noté dans { $path }.
+learned-wrote = Nous l’avons noté dans { $path }.
 learned-no-part = Nous ne savons pas de quelle pièce vous parlez. Nommez une prise, une rallonge ou un coffret comme son étiquette. Si quelque chose est chaud ou sent, arrêtez d’abord le moteur, puis débranchez cela.
 learned-parts = Vous avez nommé plusieurs pièces : { $parts }. Nommez-en une.
 learned-no-figure = Nous ne trouvons ni ampères, ni volts, ni heures que nous comprenions, ou il y en a deux.

@@ -131,6 +131,7 @@ impl Machine {
     /// taken for the unsafe case, because the answers to these questions leave it open.
     fn line(&self, part: &str, open: &BTreeSet<String>) -> Item {
         let mut shown = Vec::new();
+        let mut unread = false;
         let places = self.of_part(part);
         let left_out = match places.first() {
             Some(first) if part.starts_with("gear.") => parts::is_left_out(&self.draft, first.at.n),
@@ -175,7 +176,9 @@ impl Machine {
                 "generator-name" | "site-name" => text.is_none(),
                 _ => false,
             };
-            if telling && !dull && !matches!(said, Some(Said::Unknown)) {
+            let unknown = matches!(said, Some(Said::Unknown));
+            unread |= unknown;
+            if telling && !dull && !unknown {
                 let label = self.shown(&place);
                 shown.push(match (place.step.id, text) {
                     ("load-count" | "out-count", Some(count)) => {
@@ -190,7 +193,7 @@ impl Machine {
             shown.insert(0, Label::word("shown-left-out"));
         }
         if shown.is_empty() {
-            shown.push(Label::word("shown-open-one"));
+            shown.push(Label::word(if unread { "shown-unknown" } else { "shown-open-one" }));
         }
         let row = Label::Row(Box::new(self.title(part)), shown);
         Item::new(part, if marked { Label::Marked(Box::new(row)) } else { row })

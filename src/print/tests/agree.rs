@@ -373,7 +373,7 @@ fn a_label_says_never_or_only_so() {
     let carries = |kind: &str| (kind.to_owned(), None, true);
     assert_eq!(labels(&[]), [carries("receptacle"), carries("cord")]);
     let plain = ("coiled = false\ngfci = true", "coiled = false\ngfci = false");
-    assert_eq!(labels(&[plain]), [stopped("GFCI CORD ONLY IN HERE"), stopped("NEEDS GFCI CORD AHEAD")]);
+    assert_eq!(labels(&[plain]), [stopped("ONLY A GFCI CORD HERE"), stopped("PLUG INTO A GFCI CORD")]);
     let big = ("breaker = \"20 A\"\ntrips_at", "breaker = \"60 A\"\ntrips_at");
     assert_eq!(labels(&[plain, big]), [stopped("DO NOT USE"), stopped("DO NOT USE")]);
 }

@@ -55,7 +55,7 @@ fn what_holds_for_a_part_and_its_ends_is_said_once() {
     let [one, _] = sides(crate::plan::demo::MENDED);
     assert_eq!(one.matches("Add up amps").count(), 2, "{one}");
     let [one, _] = sides(crate::plan::demo::WEEKEND);
-    for words in ["DO NOT USE", "GFCI CORD ONLY IN HERE", "NEEDS GFCI CORD AHEAD"] {
+    for words in ["DO NOT USE", "ONLY A GFCI CORD HERE", "PLUG INTO A GFCI CORD"] {
         assert_eq!(one.matches(words).count(), 1, "{words}: {one}");
     }
     in_order(&one, &["triple", "DO NOT USE", "triple.3"]);

@@ -67,7 +67,7 @@ fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
     let most = Words::english().amount(limit.expect("a limit").continuous_amps, crate::words::Show::Capacity);
     let spaced = |bytes: &[u8]| text_of(bytes).split_whitespace().collect::<Vec<_>>().join(" ");
     let most = most.replace('\u{a0}', " ");
-    for (file, words) in [(0, "Then at most "), (1, "then at most ")] {
+    for (file, words) in [(0, "Use at most "), (1, "use at most ")] {
         let text = spaced(&files[file].1).replace('\u{a0}', " ");
         assert!(text.contains(&format!("{words}{most}")), "{most}: {text}");
     }

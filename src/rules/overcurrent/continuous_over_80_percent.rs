@@ -116,32 +116,31 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     let since = |from: u16, at: u16| (at + DAY - from) % DAY;
     let others = these.iter().filter(|need| !(need.load.hours.is_empty() || need.continuous() && need.on(minute)));
     let others: Vec<Need<'a>> = others.copied().collect();
-    let level = |at: u16| {
-        let on: Vec<_> = others.iter().copied().filter(|need| need.on(at)).collect();
-        facts.apparent_on_leg(&on, leg)
-    };
     let none = (ApparentPower::default(), Vec::new());
-    if level(minute) == none.0 {
+    if !others.iter().any(|need| need.on(minute)) {
         return none;
     }
     let hours = others.iter().flat_map(|need| &need.load.hours);
     let edges: Vec<u16> = hours.flat_map(|span| [span.from, span.to % DAY]).collect();
     // Of all three hours with the minute in them those that begin where something changes, or end with it.
     let begins = edges.iter().copied().filter(|edge| since(*edge, minute) < CONTINUOUS_MINUTES);
-    let least = |from: u16| {
+    let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(|from| {
         let within = edges.iter().copied().filter(|edge| since(from, *edge) < CONTINUOUS_MINUTES);
-        within.chain([from]).map(level).min().map(|least| (least, from))
-    };
-    let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(least).map(|(level, from)| {
-        let runs = |need: &Need<'_>| {
-            let starts = |span: &Span| since(from, span.from) < CONTINUOUS_MINUTES;
-            need.on(from) || need.load.hours.iter().any(starts)
+        let changes: Vec<u16> = within.chain([from]).collect();
+        // What is on all through, and yet called short by the plan, is not running all of that time.
+        let comes_or_goes = |need: &Need<'_>| {
+            let on = changes.iter().filter(|at| need.on(**at)).count();
+            on > 0 && on < changes.len()
         };
-        (level, others.iter().copied().filter(runs).collect::<Vec<_>>())
+        let row: Vec<Need<'a>> = others.iter().copied().filter(comes_or_goes).collect();
+        let level = |at: &u16| {
+            let on: Vec<_> = row.iter().copied().filter(|need| need.on(*at)).collect();
+            facts.apparent_on_leg(&on, leg)
+        };
+        let least = changes.iter().map(level).min()?;
+        (least > none.0).then_some((least, row))
     });
-    // What the plan calls short, though its own hours are long, does not run through all of them.
-    let all = all.filter(|(level, row)| *level > none.0 && row.len() > 1);
-    all.max_by_key(|(level, _)| *level).unwrap_or(none)
+    all.max_by_key(|(least, _)| *least).unwrap_or(none)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

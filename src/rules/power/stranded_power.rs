@@ -230,7 +230,7 @@ mod tests {
             let found = report.findings.iter().find(|it| it.code == "POWER003").expect("found");
             assert_ne!(found.fix.key, "accept");
             let fix = crate::words::Words::english().finding(found, &report.figures.loads).fix;
-            assert!(fix.contains("in the plan, and check again"), "{fix}");
+            assert!(fix.contains("the plan, and check again"), "{fix}");
         }
     }
 

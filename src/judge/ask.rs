@@ -576,7 +576,7 @@ mod tests {
             assert_eq!(answer.order[0].peak_amps, amps);
             let words = crate::words::Words::english();
             let text = words.may(&report, &answer, 200).replace('\u{a0}', " ");
-            let step = format!("at that moment the generator supplies up to {told} in all");
+            let step = format!("the generator then supplies up to {told} in all");
             assert!(text.contains(&step), "{text}");
         }
     }

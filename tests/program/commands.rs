@@ -253,7 +253,7 @@ fn several_plans_give_one_report_a_line() {
     assert_eq!(said.lines().count(), 2);
     for line in said.lines() {
         let report: serde_json::Value = serde_json::from_str(line).expect("JSON");
-        assert_eq!(report["format"], 2);
+        assert_eq!(report["format"], 3);
     }
 }
 

@@ -51,7 +51,7 @@ fn each_figure_of_a_limit_has_its_own_reason() {
     assert_eq!(figures, ["16 A", "19.2 A"]);
     assert_eq!(
         set_by,
-        "3 h or more: Past 80%, breaker “front” can trip. Under 3 h: Limited by the generator. \
+        "3 h or more: This is 80%. Past it, breaker “front” can trip. Under 3 h: Limited by the generator. \
          Go over, and it shuts off or stalls."
     );
     let (hours, short) = line.split_once("19.2 A").expect("both figures");
@@ -107,7 +107,7 @@ fn two_legs_have_their_amps_each() {
     let said = plain(&Words::english().may(&report, &answer, 400));
     assert!(answer.may, "{said}");
     assert!(said.contains("through the breaker of “twist”: up to 12.5 A\n"), "{said}");
-    assert!(said.contains("the generator supplies up to 12.5 A on one leg\n"), "{said}");
+    assert!(said.contains("the generator then supplies up to 12.5 A on one leg\n"), "{said}");
     assert!(!said.contains("in all"), "{said}");
     assert!(said.contains("through the breaker of “left”: up to 12.5 A\n"), "{said}");
 }

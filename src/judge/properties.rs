@@ -536,8 +536,8 @@ proptest! {
                 };
                 // Nor that a camper there would have no GFCI ahead of it, or a blind one, which is a warning.
                 let no_news = match least {
-                    Signal::Danger => &["OVER001", "CORD006"][..],
-                    _ => &["OVER001", "CORD006", "SHOCK001", "SHOCK013"],
+                    Signal::Danger => &["OVER001", "CORD001", "CORD006"][..],
+                    _ => &["OVER001", "CORD001", "CORD006", "SHOCK001", "SHOCK013"],
                 };
                 if dangers_told.iter().any(worse) || no_news.contains(&found.0) && refused(&found.1) {
                     continue;

@@ -1,7 +1,5 @@
 #![doc = include_str!("../../../i18n/en/explain/FIT001.md")]
 
-use std::collections::BTreeMap;
-
 use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
@@ -138,7 +136,7 @@ fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
 }
 
 /// What is plugged into a socket that is not there, by the receptacle that should have it.
-fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
+fn lost(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     let plan = facts.plan;
     let cords = plan.cords.iter().map(|cord| (&cord.id, &cord.from));
     let boxes = plan.boxes.iter().map(|holder| (&holder.id, &holder.from));
@@ -148,25 +146,31 @@ fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
         matches!(part.reason, DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop)
             .then_some((id, from.as_ref()?))
     });
-    let mut places: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    let mut places = Vec::new();
     for (id, at) in gear.chain(crowded_out(facts)) {
-        let there = places.entry(at.clone()).or_default();
-        if !there.contains(id) {
-            there.push(id.clone());
-        }
+        note(&mut places, at, id);
     }
     places
 }
 
+/// One more at a place, in the order of the plan: ids are names and order nothing.
+fn note<K: Clone + PartialEq>(places: &mut Vec<(K, Vec<Id>)>, at: &K, id: &Id) {
+    match places.iter_mut().find(|(place, _)| place == at) {
+        Some((_, there)) if there.contains(id) => {}
+        Some((_, there)) => there.push(id.clone()),
+        None => places.push((at.clone(), vec![id.clone()])),
+    }
+}
+
 /// What must run, or somebody's health depends on, by the part that is plugged into nothing and that it hangs on.
-fn loose(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
-    let mut parts: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
+    let mut parts = Vec::new();
     let loads = facts.plan.loads.iter();
     let needed = loads.filter(|load| load.wanted == Wanted::Must || load.may_be(LoadKind::Medical));
     for load in needed {
         let on = load.on.as_ref();
         if let Some(part) = on.and_then(|on| facts.supply.loose_part(facts.plan, on)) {
-            parts.entry(part.clone()).or_default().push(load.id.clone());
+            note(&mut parts, part, &load.id);
         }
     }
     parts
@@ -322,7 +326,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .map(|load| load.id.clone())
         .collect();
     // Another takes it: then it is only in the wrong place. Those that could run it and are free are named.
-    let mut elsewhere: BTreeMap<(Id, Vec<Id>), Vec<Id>> = BTreeMap::new();
+    let mut elsewhere = Vec::new();
     let mut left = Vec::new();
     for id in loads {
         let load = facts.plan.loads.iter().find(|load| load.id == id);
@@ -331,7 +335,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         match place {
             Some(place) if taken => {
                 let free = free_for(facts, &id);
-                elsewhere.entry((place.clone(), free)).or_default().push(id);
+                note(&mut elsewhere, &(place.clone(), free), &id);
             }
             _ => left.push(id),
         }
@@ -420,7 +424,8 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let place = Value::Parts(vec![place]);
         let is_load = |id: &Id| facts.plan.loads.iter().any(|load| load.id == *id);
         let (loads, parts): (Vec<Id>, Vec<Id>) = about.iter().cloned().partition(is_load);
-        let past: Vec<Id> = parts.iter().filter_map(|part| on_loose.get(part)).flatten().cloned().collect();
+        let past = on_loose.iter().filter(|(part, _)| parts.contains(&part));
+        let past: Vec<Id> = past.flat_map(|(_, loads)| loads).cloned().collect();
         let sockets = match (loads.is_empty(), parts.is_empty()) {
             (false, true) => free_for_all(facts, &loads),
             (true, false) => free_for_parts(facts, &parts),

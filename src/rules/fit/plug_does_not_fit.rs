@@ -424,7 +424,7 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let place = Value::Parts(vec![place]);
         let is_load = |id: &Id| facts.plan.loads.iter().any(|load| load.id == *id);
         let (loads, parts): (Vec<Id>, Vec<Id>) = about.iter().cloned().partition(is_load);
-        let past = on_loose.iter().filter(|(part, _)| parts.contains(&part));
+        let past = on_loose.iter().filter(|(part, _)| parts.contains(part));
         let past: Vec<Id> = past.flat_map(|(_, loads)| loads).cloned().collect();
         let sockets = match (loads.is_empty(), parts.is_empty()) {
             (false, true) => free_for_all(facts, &loads),

@@ -134,10 +134,7 @@ proptest! {
         for trouble in troubles.filter(|it| it.signal == Signal::Warning && !came_along(&it.about)) {
             let told = report.findings_of(trouble).any(|finding| {
                 let same = |it: &&Finding| it.code == finding.code && it.signal <= finding.signal;
-                // Of a load that is counted any one is as good as another.
-                let entry = |id: &Id| of(id).unwrap_or(id).clone();
-                let about: Vec<Id> = finding.about.iter().map(entry).collect();
-                let named = |it: &Finding| it.about.iter().any(|id| about.contains(&entry(id)));
+                let named = |it: &Finding| it.about.iter().any(|id| finding.about.contains(id));
                 before.findings.iter().filter(same).any(|it| it.about.is_empty() || named(it))
             });
             prop_assert!(told, "{:?} by {:?}", trouble, mended.steps);

@@ -202,11 +202,11 @@ const NEVER_SHOWN: usize = 16;
 /// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
 /// not be plugged in where the plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
-    let planned = |unit: &Id| {
-        let mut loads = context.plan.loads.iter();
-        let of = context.load(unit).map(|facts| &facts.of);
-        loads.any(|load| load.on.is_some() && of == Some(&load.id))
+    let load_of = |unit: &Id| {
+        let of = &context.load(unit)?.of;
+        context.plan.loads.iter().find(|load| load.id == *of)
     };
+    let planned = |unit: &Id| load_of(unit).is_some_and(|load| load.on.is_some());
     // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
@@ -225,9 +225,9 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
             // The plan says where these are, and they are too much there even by themselves, and not for hours only.
             let placed = sharing.placed.iter().map(|placed| &placed.load);
             let rests = |load: &Id| {
-                let of = context.load(load).map_or(load, |facts| &facts.of);
                 let mut found = context.report.findings.iter();
-                found.any(|it| it.code == "OVER002" && it.about.contains(of))
+                let named = |about: &[Id]| load_of(load).is_some_and(|load| about.contains(&load.id));
+                found.any(|it| it.code == "OVER002" && named(&it.about))
             };
             ids.extend(placed.filter(|load| !context.report.figures.may_run(load) && !rests(load)));
         }
@@ -236,11 +236,7 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         (!names.is_empty()).then(|| context.say(key, &[("loads", &names)]))
     });
     let mut said: Vec<String> = said.into_iter().flatten().collect();
-    let medical = |life: &Id| {
-        let of = context.load(life).map(|facts| &facts.of);
-        let mut loads = context.plan.loads.iter();
-        loads.any(|load| of == Some(&load.id) && load.kind == Answer::Known(LoadKind::Medical))
-    };
+    let medical = |life: &Id| load_of(life).is_some_and(|load| load.kind == Answer::Known(LoadKind::Medical));
     let (known, guessed): (Vec<Id>, Vec<Id>) = context.lives(false).into_iter().partition(medical);
     for (key, lives) in [("unplaced-life", known), ("unplaced-life-maybe", guessed)] {
         if !lives.is_empty() {

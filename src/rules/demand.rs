@@ -381,8 +381,7 @@ impl<'a> Facts<'a> {
     fn draws_on(&self, need: &Need<'_>, leg: Leg) -> bool {
         match need.at.map(|at| self.supply.counts_on(at)) {
             Some(legs) => legs.contains(&leg),
-            // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
-            // outlets are.
+            // Nobody knows where it goes: on the leg that stands for one that nobody knows.
             None => leg == self.supply.unknown_leg || need.load.needs_240(),
         }
     }

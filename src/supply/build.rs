@@ -730,8 +730,8 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     }
 }
 
-/// The leg that outlets are put on of which nobody knows it: where the most is that somebody knows of, since
-/// beside that they have least.
+/// The leg that stands in the tree for one that nobody knows: where the most is that somebody knows of. What is
+/// plugged in there counts on both ([`Supply::counts_on`]).
 pub(crate) fn leg_taken(plan: &Plan) -> Leg {
     let known: Vec<(Leg, Current)> = plan
         .outlets()

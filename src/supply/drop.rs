@@ -246,10 +246,9 @@ impl Flow<'_> {
     /// So many microamperes more of a load.
     fn add(&mut self, load: &Running, more: i128) {
         let node = self.supply.node(load.at);
-        let either = matches!(node.legs, Legs::One(_)) && !node.leg_known;
         for (ix, _) in self.supply.up(load.at) {
             let through = &mut self.through[ix.0];
-            if either {
+            if node.on_either() {
                 through.either += more;
             } else {
                 for leg in node.legs.all() {
@@ -265,8 +264,8 @@ impl Flow<'_> {
     pub fn drop(&self, at: NodeIx) -> Microvolts {
         let node = self.supply.node(at);
         match node.legs {
-            Legs::One(leg) if node.leg_known => self.on_leg(at, leg),
-            Legs::One(_) => self.on_leg(at, self.worst_leg(at)),
+            Legs::One(_) if node.on_either() => self.on_leg(at, self.worst_leg(at)),
+            Legs::One(leg) => self.on_leg(at, leg),
             // Each leg's wire loses half of what its current loses out and back: between the
             // legs the two halves add up.
             Legs::Between | Legs::Both => {
@@ -314,9 +313,10 @@ impl Flow<'_> {
     #[must_use]
     pub fn through_cords(&self, at: NodeIx) -> Vec<(NodeIx, Current)> {
         let node = self.supply.node(at);
-        match node.legs {
-            Legs::One(_) if !node.leg_known => self.through_cords_on(at, &[self.worst_leg(at)]),
-            legs => self.through_cords_on(at, legs.all()),
+        if node.on_either() {
+            self.through_cords_on(at, &[self.worst_leg(at)])
+        } else {
+            self.through_cords_on(at, node.legs.all())
         }
     }
 

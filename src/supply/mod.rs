@@ -203,6 +203,12 @@ pub struct Node {
 }
 
 impl Node {
+    /// Whether it is on one of two legs, and nobody knows which.
+    #[must_use]
+    pub const fn on_either(&self) -> bool {
+        matches!(self.legs, Legs::One(_)) && !self.leg_known
+    }
+
     /// The current past which this acts, if it does.
     #[must_use]
     pub const fn acts_past(&self) -> Option<Current> {
@@ -294,7 +300,7 @@ pub struct Supply {
     pub leg_peak: Current,
     /// Line-to-neutral voltage.
     pub volts: Voltage,
-    /// The leg that anything is taken to be on of which nobody knows it.
+    /// The leg that stands for one that nobody knows.
     pub unknown_leg: Leg,
     /// Whether somebody said if the set gives 120 V, or 240 V as well: if not, no shape for 240 V alone is fed for
     /// sure, and none is known to be without it.
@@ -323,10 +329,7 @@ impl Supply {
     #[must_use]
     pub fn counts_on(&self, at: NodeIx) -> &'static [Leg] {
         let node = self.node(at);
-        match node.legs {
-            Legs::One(_) if !node.leg_known => &[Leg::A, Leg::B],
-            legs => legs.all(),
-        }
+        if node.on_either() { &[Leg::A, Leg::B] } else { node.legs.all() }
     }
 
     /// What a node carries on each leg, in volt-amperes: of the generator its power itself, which its amperes are

@@ -495,11 +495,8 @@ proptest! {
         // the air is too hot for it, is no news.
         let refused = |part: &Option<Id>| {
             let fed = |id: &Id| {
-                let cords = less.cords.iter().map(|cord| (&cord.id, &cord.from));
-                let boxes = less.boxes.iter().map(|part| (&part.id, &part.from));
-                let from = |from: &Option<Id>| from.as_ref() == Some(id);
-                let fed: Vec<&Id> = cords.chain(boxes).filter(|(_, at)| from(at)).map(|(id, _)| id).collect();
-                !fed.is_empty() && fed.iter().all(|id| before.refused(id).is_some())
+                let mut fed = less.gear().filter(|(_, at)| *at == Some(id)).map(|(fed, _)| before.refused(fed)).peekable();
+                fed.peek().is_some() && fed.all(|why| why.is_some())
             };
             part.as_ref().is_some_and(|part| before.refused(part).is_some() || fed(part))
         };

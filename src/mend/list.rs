@@ -409,10 +409,7 @@ impl<'a> List<'a> {
 
     /// The cords and boxes that are plugged in somewhere.
     fn gear_at(&self, at: &Id) -> Vec<Id> {
-        let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
-        let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
-        let there =
-            cords.chain(boxes).filter(|(part, from)| from.as_ref() == Some(at) && self.parts.contains_key(part));
+        let there = self.plan.gear().filter(|(part, from)| *from == Some(at) && self.parts.contains_key(part));
         there.map(|(part, _)| part.clone()).collect()
     }
 

@@ -335,15 +335,10 @@ impl<'a> Search<'a> {
     /// Whether a new part is there for nothing.
     fn brings_idle(&self, after: &State) -> bool {
         let placed = &after.report.figures.sharing.placed;
-        let (cords, boxes) = (&after.plan.cords, &after.plan.boxes);
-        let used = |end: &Id| {
-            placed.iter().any(|it| it.at == *end)
-                || cords.iter().any(|it| it.from.as_ref() == Some(end))
-                || boxes.iter().any(|it| it.from.as_ref() == Some(end))
-        };
-        let known =
-            |id: &Id| self.plan.cords.iter().any(|it| it.id == *id) || self.plan.boxes.iter().any(|it| it.id == *id);
-        let ids = cords.iter().map(|it| &it.id).chain(boxes.iter().map(|it| &it.id));
+        let used =
+            |end: &Id| placed.iter().any(|it| it.at == *end) || after.plan.gear().any(|(_, from)| from == Some(end));
+        let known = |id: &Id| self.plan.gear().any(|(part, _)| part == id);
+        let ids = after.plan.gear().map(|(id, _)| id);
         ids.filter(|id| !known(id)).any(|id| !ends_of(&after.plan, id).iter().any(used))
     }
 
@@ -562,9 +557,7 @@ impl<'a> Search<'a> {
     /// receptacles, wherever that leaves nothing worse.
     pub fn pull_out_refused(&mut self, done: &mut Done) {
         let plan = &done.state.plan;
-        let cords = plan.cords.iter().map(|it| (&it.id, &it.from));
-        let boxes = plan.boxes.iter().map(|it| (&it.id, &it.from));
-        let in_use = cords.chain(boxes).filter(|(_, from)| from.is_some());
+        let in_use = plan.gear().filter(|(_, from)| from.is_some());
         let refused = in_use.filter(|(part, _)| {
             let why = done.state.report.refused(part);
             why.is_some_and(|why| why.at == **part || ends_of(plan, part).contains(&why.at))

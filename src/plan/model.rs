@@ -880,14 +880,19 @@ impl Plan {
         }
     }
 
+    /// The cords and boxes, each with the receptacle that the plan puts it into.
+    pub(crate) fn gear(&self) -> impl Iterator<Item = (&Id, Option<&Id>)> {
+        let cords = self.cords.iter().map(|cord| (&cord.id, cord.from.as_ref()));
+        let boxes = self.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref()));
+        cords.chain(boxes)
+    }
+
     /// Whether the plan puts a cord, a box or a load into this receptacle.
     #[must_use]
     pub fn takes(&self, receptacle: &Id) -> bool {
-        let cords = self.cords.iter().map(|cord| &cord.from);
-        let boxes = self.boxes.iter().map(|holder| &holder.from);
-        let loads = self.loads.iter().map(|load| &load.on);
-        let mut plugged = cords.chain(boxes).chain(loads).flatten();
-        plugged.any(|at| at == receptacle)
+        let gear = self.gear().map(|(_, at)| at);
+        let mut plugged = gear.chain(self.loads.iter().map(|load| load.on.as_ref()));
+        plugged.any(|at| at == Some(receptacle))
     }
 
     /// The camper of this id.

@@ -396,12 +396,7 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
 
 fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
     // What the plan has there already has something wrong with it, and putting it in again mends nothing.
-    let mut fed = context.plan.cords.iter().map(|cord| &cord.from);
-    let mut boxes = context.plan.boxes.iter().map(|part| &part.from);
-    let mut loads = context.plan.loads.iter().map(|load| &load.on);
-    let here = |at: &Option<Id>| at.as_ref() == Some(id);
-    let planned = fed.any(here) || boxes.any(here) || loads.any(here);
-    let key = if planned { "idle-planned" } else { "idle-how" };
+    let key = if context.plan.takes(id) { "idle-planned" } else { "idle-how" };
     context.report.idle(id).then(|| context.say(key, &[]))
 }
 

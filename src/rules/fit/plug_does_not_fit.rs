@@ -137,14 +137,11 @@ fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
 
 /// What is plugged into a socket that is not there, by the receptacle that should have it.
 fn lost(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
-    let plan = facts.plan;
-    let cords = plan.cords.iter().map(|cord| (&cord.id, &cord.from));
-    let boxes = plan.boxes.iter().map(|holder| (&holder.id, &holder.from));
-    let gear = cords.chain(boxes).filter_map(|(id, from)| {
+    let gear = facts.plan.gear().filter_map(|(id, from)| {
         let part = facts.supply.detached.iter().find(|part| part.id == *id)?;
         // What hangs on a part that hangs on nothing needs no line of its own.
         matches!(part.reason, DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop)
-            .then_some((id, from.as_ref()?))
+            .then_some((id, from?))
     });
     let mut places = Vec::new();
     for (id, at) in gear.chain(crowded_out(facts)) {

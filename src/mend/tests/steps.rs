@@ -119,16 +119,21 @@ proptest! {
 
         // No worse, and nothing new in the air.
         prop_assert!(is.dangers + is.unserved_musts <= was.dangers + was.unserved_musts);
-        // What only tells of things that had no place before came with them.
+        // What only tells of things that had no place before came with them: of several of a kind, of no
+        // more than had none.
         let lost = &before.figures.sharing.unplaced;
-        let placed = &before.figures.sharing.placed;
-        let of = |id: &Id| before.figures.loads.iter().find(|it| it.id == *id).map(|it| &it.of);
-        let had_none = |load: &Id| {
-            let load = of(load).unwrap_or(load);
-            lost.iter().any(|it| of(&it.load) == Some(load))
-                && placed.iter().all(|it| of(&it.load) != Some(load))
+        let units = &before.figures.loads;
+        let of = |id: &Id| units.iter().find(|it| it.id == *id).map_or_else(|| id.clone(), |it| it.of.clone());
+        // A load of several that is told whole is all of them.
+        let told_in = |id: &Id| match units.iter().filter(|it| it.of == *id).count() {
+            0 => 1,
+            whole => whole,
         };
-        let came_along = |about: &[Id]| !about.is_empty() && about.iter().all(had_none);
+        let had_none = |about: &[Id], load: &Id| {
+            let same = |id: &&Id| of(id) == of(load);
+            about.iter().filter(same).map(told_in).sum::<usize>() <= lost.iter().filter(|it| same(&&it.load)).count()
+        };
+        let came_along = |about: &[Id]| !about.is_empty() && about.iter().all(|load| had_none(about, load));
         // A warning that was told beside a danger may stand alone once that is cleared; none is new.
         let troubles = report.figures.troubles.iter();
         for trouble in troubles.filter(|it| it.signal == Signal::Warning && !came_along(&it.about)) {

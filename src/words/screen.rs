@@ -201,6 +201,8 @@ impl Words {
                     of.short_amps,
                     of.legs.len(),
                     refusal(report, of),
+                    report.guarded(&of.id).map(|why| why.code),
+                    report.guarded_ahead(&of.id),
                     only(of),
                     report.usable(&of.id),
                     report.idle(&of.id),

@@ -571,6 +571,7 @@ print-ws-case-joined = Mit Schutzleiter verbunden in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = an { $by }
 print-ws-gfci-no = NEIN
+print-ws-gfci-unknown = UNBEKANNT
 print-ws-symbol-generator = Generator
 print-ws-symbol-box = Kasten
 print-ws-column-type = Bauform

@@ -585,6 +585,7 @@ print-ws-case-joined = Joined to ground in
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = at { $by }
 print-ws-gfci-no = NO
+print-ws-gfci-unknown = NOT KNOWN
 print-ws-symbol-generator = generator
 print-ws-symbol-box = box
 print-ws-column-type = Type

@@ -582,6 +582,7 @@ print-ws-case-joined = Unido a tierra en
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = en { $by }
 print-ws-gfci-no = NO
+print-ws-gfci-unknown = NO SE SABE
 print-ws-symbol-generator = generador
 print-ws-symbol-box = caja
 print-ws-column-type = Tipo

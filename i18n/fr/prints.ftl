@@ -582,6 +582,7 @@ print-ws-case-joined = Relié à la terre dans
 print-ws-breaker-at = { $amps } ({ $at })
 print-ws-gfci-works = sur { $by }
 print-ws-gfci-no = NON
+print-ws-gfci-unknown = INCONNU
 print-ws-symbol-generator = { -generator }
 print-ws-symbol-box = coffret
 print-ws-column-type = Type

@@ -7,6 +7,7 @@ use rust_decimal::Decimal;
 use serde::Serialize;
 
 use super::super::Context;
+use super::super::labels::gfci_unknown;
 use super::{Cell, Sheet};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Power, Quantity};
@@ -199,6 +200,7 @@ fn gfci(sheet: &Sheet<'_>, id: &Id) -> String {
     };
     match (limit.shock.state, &limit.shock.by) {
         (ShockState::Works, Some(by)) => context.say("ws-gfci-works", &[("by", by.as_str())]),
+        (ShockState::None, _) if gfci_unknown(context, limit) => context.say("ws-gfci-unknown", &[]),
         _ => context.say("ws-gfci-no", &[]),
     }
 }

@@ -53,7 +53,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Ziehen Sie bei abgestelltem Motor den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass Sie solche zusammenschließen dürfen. Öffnen und ändern Sie nichts daran.
     .fix-box = Benutzen Sie { $any } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
-    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Benutzen Sie einen Kasten, lassen Sie ihn vorher von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
+    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Benutzen Sie einen Kasten, lassen Sie ihn vorher von einer Elektrofachkraft ansehen. Öffnen Sie nichts, verbinden Sie nichts, und ändern Sie selbst keine Leitungen.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->

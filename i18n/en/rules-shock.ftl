@@ -53,7 +53,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Take the bonding plug out while the engine is off: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $any } until a licensed electrician has looked inside. Open nothing yourself.
-    .fix-find-out = Look for “bonded” or “floating neutral” in the generator’s manual, and for a plug with no cord in its outlets. Before you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
+    .fix-find-out = Look for “bonded” or “floating neutral” in the generator’s manual, and for a plug with no cord in its outlets. Before you use a box, have a licensed electrician look at it. Do not open, join or rewire anything yourself.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->

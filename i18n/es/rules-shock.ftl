@@ -53,7 +53,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Con el motor parado, saque la clavija de unión: el neutro de este generador ya está unido a tierra. No conecte ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $any } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
-    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, primero haga que un { -electrician } la revise. No abra, conecte ni cambie nada usted mismo.
+    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, primero haga que un { -electrician } la revise. No abra nada, no una nada y no cambie el cableado usted mismo.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->

@@ -53,7 +53,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Moteur arrêté, retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas que vous pouvez joindre des modèles à neutre relié. Ne les ouvrez pas, et n’y changez rien.
     .fix-box = N’utilisez pas { $any } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
-    .fix-find-out = Cherchez dans le manuel { -generator(form: "of") } « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Si vous utilisez un coffret, faites-le d’abord examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
+    .fix-find-out = Cherchez dans le manuel { -generator(form: "of") } « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Si vous utilisez un coffret, faites-le d’abord examiner par un { -electrician }. N’ouvrez rien, ne reliez rien et ne touchez pas au câblage vous-même.
     .fix-find-out-box = { SHOCK005.fix-unknown }
 
 SHOCK005 = { $fix ->

@@ -141,25 +141,25 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
         // The box that is not to be used: one such deed clears all that it blinds.
-        // On dry ground its label keeps nobody out, nor do the words.
-        let wet = Value::yes_no(may_be_wet(facts.plan));
-        let unused = || match fix {
+        // On dry ground its label keeps nobody out, nor do the words; a camper's never does.
+        let wet = may_be_wet(facts.plan);
+        let fix_values = |strict: bool| match fix {
             "box" | "box-look" => values([
                 ("part", Value::Parts(ids(facts, &[joint]))),
                 // A camper, or a box with a lab's mark, is used all the same.
                 ("used", Value::yes_no(facts.verdicts.refused(joint).is_none())),
             ]),
-            "plug" | "shared" => values([("wet", wet.clone())]),
+            "plug" | "shared" => values([("wet", Value::yes_no(strict))]),
             _ => values([]),
         };
-        let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
+        let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values, strict| {
             if !at.is_empty() {
-                found.add(signal, ids(facts, &at), shown.clone(), fix, unused());
+                found.add(signal, ids(facts, &at), shown.clone(), fix, fix_values(strict));
             }
         };
         let nobody = used.is_empty() && campers.is_empty();
-        tell(used, signal, fix, &shown);
-        tell(campers, of_campers(signal), fix, &shown);
+        tell(used, signal, fix, &shown, wet);
+        tell(campers, of_campers(signal), fix, &shown, false);
         // What nobody plugs into is no danger; its label says so all the same.
         if nobody && !boxed {
             let mut at = free;
@@ -168,14 +168,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let first = facts.verdicts.to_go_past(joint);
             let alone = match first.is_empty() {
                 // On damp or dry ground its label keeps nobody out.
-                true if !may_be_wet(facts.plan) => "plug-better",
+                true if !wet => "plug-better",
                 true => "plug-alone",
                 false => "plug-first",
             };
             shown.insert("parts", Value::Parts(ids(facts, &first)));
-            tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown);
+            tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown, wet);
         } else {
-            tell(free, Signal::Caution, fix, &shown);
+            tell(free, Signal::Caution, fix, &shown, wet);
         }
     }
     if_any(facts, signal, &ground, found);

@@ -131,6 +131,9 @@ plan-two-draws = { $second } sagt noch einmal, was { $first } sagt
     .help = Behalten Sie das, was auf dem Schild steht, und löschen Sie das andere.
 plan-place-for-no-plug = { $place } nennt eine Steckdose, aber { $plug } sagt, dass kein Stecker darin ist
     .help = Sehen Sie am Generator nach. Steckt ein Brückenstecker N-PE darin, schreiben Sie { $plug } = true. Steckt keiner darin, entfernen Sie die Zeile { $place }.
+plan-bonding-plug-elsewhere = „{ $key }“ nennt „{ $found }“, aber ein Brückenstecker N-PE gehört nur in eine Haushaltssteckdose am Generator
+    .help = Der Generator in diesem Plan hat keine Haushaltssteckdose: Entfernen Sie die Zeile. Steckt der Stecker in einem Kabel, Kasten oder Adapter, stellen Sie den Motor ab und ziehen ihn dann heraus. Fragen Sie eine Elektrofachkraft, bevor Sie ihn benutzen.
+    .help-near = Schreiben Sie eine dieser Steckdosen, wenn er darin steckt: { $allowed }. Steckt er in einem Kabel, Kasten oder Adapter, stellen Sie den Motor ab, ziehen ihn dann heraus und schreiben bonding_plug = false. Fragen Sie eine Elektrofachkraft, bevor Sie ihn benutzen.
 plan-less-than = { $key } ist kleiner als { $other }: { $found } und { $least }
     .help = { $key } kann nicht das Kleinere von beiden sein. Sehen Sie nach, ob eine Ziffer verrutscht ist oder zwei Werte vertauscht sind.
 

@@ -129,6 +129,9 @@ plan-two-draws = { $second } repeats { $first }
     .help = Keep the one that is on the label, and remove the other.
 plan-place-for-no-plug = { $place } names an outlet, but { $plug } says that there is no plug
     .help = Look at the generator. If a bonding plug is in, write { $plug } = true. If none is in, remove the line { $place }.
+plan-bonding-plug-elsewhere = “{ $key }” names “{ $found }”, but a bonding plug goes only into a household outlet of the generator
+    .help = The generator in this plan has no household outlet, so remove the line. If the plug is in a cord, a box or an adapter, stop the engine, then pull it out. Ask a licensed electrician before you use it.
+    .help-near = Write one of { $allowed } if the plug is in there. If it is in a cord, a box or an adapter, stop the engine, then pull it out, and write bonding_plug = false. Ask a licensed electrician before you use it.
 plan-less-than = { $key } is less than { $other }: { $found } is below { $least }
     .help = { $key } cannot be the smaller one. Check for a typo, or for two values that changed places.
 

@@ -129,6 +129,9 @@ plan-two-draws = { $second } dice otra vez lo que dice { $first }
     .help = Quédese con el que está en la placa, y quite el otro.
 plan-place-for-no-plug = { $place } nombra un { -receptacle }, pero { $plug } dice que no hay clavija
     .help = Mire el generador. Si tiene una clavija de unión neutro-tierra, escriba { $plug } = true. Si no tiene ninguna, quite la línea { $place }.
+plan-bonding-plug-elsewhere = “{ $key }” nombra “{ $found }”, pero una clavija de unión neutro-tierra solo va en un { -receptacle } doméstico del generador
+    .help = El generador de este plan no tiene ningún { -receptacle } doméstico, así que quite la línea. Si la clavija está en un cable, una caja o un adaptador, pare el motor y luego sáquela. Pregunte a un electricista autorizado antes de usarla.
+    .help-near = Escriba uno de estos si la clavija está ahí: { $allowed }. Si está en un cable, una caja o un adaptador, pare el motor, luego sáquela y escriba bonding_plug = false. Pregunte a un electricista autorizado antes de usarla.
 plan-less-than = { $key } es menor que { $other }: { $found } está por debajo de { $least }
     .help = { $key } no puede ser el menor de los dos. Busque una errata, o dos valores que cambiaron de lugar.
 

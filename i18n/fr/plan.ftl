@@ -129,6 +129,9 @@ plan-two-draws = { $second } redit ce que dit { $first }
     .help = Gardez celui qui est sur l’étiquette, et retirez l’autre.
 plan-place-for-no-plug = { $place } nomme une prise, mais { $plug } dit qu’il n’y a pas de fiche
     .help = Regardez { -generator(form: "the") }. Si une fiche de liaison y est branchée, écrivez { $plug } = true. S’il n’y en a pas, retirez la ligne { $place }.
+plan-bonding-plug-elsewhere = « { $key } » nomme « { $found } », mais une fiche de liaison ne va que dans une prise ordinaire { -generator(form: "of") }
+    .help = Dans ce plan, { -generator(form: "the") } n’a pas de prise ordinaire : retirez cette ligne. Si la fiche est dans une rallonge, un boîtier ou un adaptateur, arrêtez le moteur, puis débranchez-la. Demandez à un électricien qualifié avant de vous en servir.
+    .help-near = Écrivez une de ces prises si la fiche y est : { $allowed }. Si elle est dans une rallonge, un boîtier ou un adaptateur, arrêtez le moteur, puis débranchez-la, et écrivez bonding_plug = false. Demandez à un électricien qualifié avant de vous en servir.
 plan-less-than = { $key } est plus petit que { $other } : { $found } est sous { $least }
     .help = { $key } ne peut pas être le plus petit des deux. Cherchez une faute de frappe, ou deux valeurs qui ont échangé leurs places.
 

@@ -9,7 +9,6 @@ use crate::plan::bounds::{self, Whole};
 use crate::plan::{Choice, Id, LoadKind, Span, System};
 use crate::tables::appliances::{self, Appliance};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
-use crate::verdict::BONDING_PLUG;
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
 /// taken out.
@@ -177,7 +176,7 @@ pub(super) fn many(draft: &Draft, n: u8) -> u8 {
 pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
     outlets(draft).filter(|n| {
         let shape = Place::Outlet(*n).shape(draft);
-        shape.is_some_and(|shape| shape.takes(BONDING_PLUG))
+        shape.is_some_and(|shape| shape.takes(Plug::BONDING))
     })
 }
 

@@ -304,8 +304,7 @@ mod tests {
     use crate::judge;
     use crate::plan::{self, Answer, arbitrary, demo, read};
     use crate::report::Signal;
-    use crate::tables::shape::Circuit;
-    use crate::verdict::BONDING_PLUG;
+    use crate::tables::shape::{Circuit, Plug};
     use proptest::prelude::*;
     use std::collections::{BTreeMap, BTreeSet};
 
@@ -413,7 +412,7 @@ mod tests {
         // Where it is, of the outlets that it goes into.
         if let Some(at) = &set.bonding_plug_in {
             let outlet = set.outlets.iter().find(|outlet| outlet.id == *at);
-            if !outlet.is_some_and(|outlet| outlet.shape.takes(BONDING_PLUG)) {
+            if !outlet.is_some_and(|outlet| outlet.shape.takes(Plug::BONDING)) {
                 set.bonding_plug_in = None;
             }
         }

@@ -21,7 +21,7 @@ use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
-use crate::verdict::{BONDING_PLUG, of_camper, wrong_anywhere};
+use crate::verdict::{of_camper, wrong_anywhere};
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -379,7 +379,7 @@ impl<'a> List<'a> {
                 let outlets = self.plan.generator.outlets.iter();
                 let fine = outlets.filter(|outlet| {
                     there
-                        && outlet.shape.takes(BONDING_PLUG)
+                        && outlet.shape.takes(Plug::BONDING)
                         && outlet.gfci == Answer::Known(false)
                         && self.sockets.free(&outlet.id) > 0
                 });

@@ -167,6 +167,11 @@ half!(/// The half with blades, as `5-15P`.
 half!(/// The half with slots, as `5-15R`.
     Receptacle, "R");
 
+impl Plug {
+    /// What the plug that joins neutral and ground is made with (common practice, no source).
+    pub(crate) const BONDING: Self = Self(Configuration::N5_15);
+}
+
 impl Receptacle {
     /// How many of it stand behind one face, when nobody says: the duplex is usual for 5-15R and
     /// 5-20R (common practice, no source).

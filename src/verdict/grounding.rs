@@ -13,10 +13,7 @@ use serde::Serialize;
 
 use crate::plan::{Answer, DistributionBox, Generator, Id, Load, Neutral, Outlet, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
-use crate::tables::shape::{Configuration, Plug};
-
-/// What a bonding plug is made with (common practice, no source).
-pub(crate) const BONDING_PLUG: Plug = Plug(Configuration::N5_15);
+use crate::tables::shape::Plug;
 
 /// What nobody knows stays open: here the unsafe case is to promise a reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
@@ -355,7 +352,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
         .outlets
         .iter()
         .rev()
-        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
+        .filter(|outlet| outlet.shape.takes(Plug::BONDING))
         .filter_map(|outlet| Some((outlet, supply.receptacle(&outlet.id)?)))
         .collect();
     sockets.sort_by_cached_key(|(outlet, at)| std::cmp::Reverse(harm(outlet, *at)));

@@ -22,8 +22,8 @@ mod own_limit;
 mod spare;
 
 use grounding::BondingSocket;
-pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
+pub(crate) use grounding::{bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use overcurrent::OnlyIf;
 pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
@@ -297,31 +297,19 @@ impl<'a> Verdicts<'a> {
     }
 
     /// Where a cord that brings ground-fault protection goes, for a point that lacks nothing else: into the receptacle
-    /// nearest the generator that takes one, so that it protects all there is beyond. But not ahead of the bonding plug,
-    /// which would blind it.
+    /// nearest the generator that takes one, so that it protects all there is beyond.
     #[must_use]
     pub fn guard_goes(&self, at: NodeIx) -> Option<NodeIx> {
         let takes = |at: NodeIx| self.bare[at.0] && self.wants_device(at) && self.takes_guarded(at);
-        let mut past: Option<NodeIx> = None;
-        let way = self.supply.up(at).map(|(above, _)| (above, past.replace(above)));
-        let way = way.take_while(|_| self.refused(at).is_none());
-        let fine = way.filter(|(above, past)| {
-            self.is_receptacle(*above) && takes(*above) && !past.is_some_and(|past| self.holds_plug(past))
-        });
-        fine.last().map(|(above, _)| above)
-    }
-
-    /// Whether the bonding plug is in this or beyond: a GFCI ahead would be blind.
-    fn holds_plug(&self, branch: NodeIx) -> bool {
-        let plug = self.grounding.bonding_socket();
-        plug.is_some_and(|plug| self.supply.up(plug.at).any(|(above, _)| above == branch))
+        let way = self.supply.up(at).map(|(above, _)| above).take_while(|above| self.refused(*above).is_none());
+        way.filter(|above| self.is_receptacle(*above) && takes(*above)).last()
     }
 
     /// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
     #[must_use]
     pub fn to_go_past(&self, at: NodeIx) -> Vec<NodeIx> {
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
-        let past = |fed: &NodeIx| self.refused(*fed).is_none() && !self.leads_on(*fed) && !self.holds_plug(*fed);
+        let past = |fed: &NodeIx| self.refused(*fed).is_none() && !self.leads_on(*fed);
         fed.filter(past).collect()
     }
 
@@ -595,26 +583,6 @@ mod tests {
         let ids = ["long", "box", "left", "right"];
         assert_eq!(admits(&[left, right], &ids)[1..], [nothing; 3]);
         assert_eq!(admits(&[left], &ids), [EVERYTHING, EVERYTHING, nothing, EVERYTHING]);
-    }
-
-    /// A bonding plug in one end of a cord blinds whatever GFCI is ahead of that cord: one goes in past it, at the other
-    /// end, and in the outlet itself beside the cord.
-    #[test]
-    fn no_gfci_goes_in_ahead_of_the_bonding_plug() {
-        let text = "format = 1\n[site]\nground = \"wet\"\n[generator]\nname = \"set\"\nrated = \"2400 W\"\n\
-                    voltage = \"120 V\"\nneutral = \"floating\"\nbonding_plug = true\nbonding_plug_in = \"long.1\"\n\
-                    [[generator.outlet]]\nid = \"front\"\nshape = \"5-20R\"\nsockets = 2\nbreaker = \"20 A\"\n\
-                    gfci = false\n[[cord]]\nid = \"long\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
-                    ends = [\"5-15R\", \"5-15R\"]\nwire = \"12 AWG\"\nconductors = 3\nlength = \"25 ft\"\n\
-                    coiled = false\noutdoor = true\n";
-        let goes = |text: &str| {
-            let report = crate::judge::build(&crate::plan::read(text).expect("a plan"));
-            let mut verdicts = report.figures.verdicts.into_iter();
-            let end = verdicts.find(|it| it.id.as_str() == "long.2").expect("a verdict");
-            end.gfci_cord.map(|it| it.into.to_string())
-        };
-        assert_eq!(goes(text).as_deref(), Some("long.2"));
-        assert_eq!(goes(&text.replace("\"long.1\"", "\"front\"")).as_deref(), Some("front"));
     }
 
     /// Of a box on wet ground one receptacle has a breaker too big for it, and the other no GFCI: for a cord with one

@@ -5,8 +5,7 @@ use crate::plan::row::Part;
 use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
 use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
-use crate::tables::shape::{Circuit, Configuration};
-use crate::verdict::BONDING_PLUG;
+use crate::tables::shape::{Circuit, Configuration, Plug};
 
 /// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
 /// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
@@ -120,7 +119,7 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
         }
         // Where it harms least: away from any GFCI, else in the last outlet.
         "bonding_plug_in" => {
-            let household = set.outlets.iter().filter(|it| it.shape.takes(BONDING_PLUG));
+            let household = set.outlets.iter().filter(|it| it.shape.takes(Plug::BONDING));
             let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
             set.bonding_plug_in = Some(best.id.clone());
         }

@@ -2,11 +2,12 @@
 //! and what they refer to. What may be said of each is in [`crate::plan::table`].
 
 use super::fields::{Field, Fields};
-use super::problem::Refusal;
+use super::problem::{Refusal, Value};
 use super::refs::{Names, Owner};
 use crate::plan::row::Part;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Site};
 use crate::quantity::{Amount, Quantity};
+use crate::tables::shape::Plug;
 
 pub(super) const ROOT: &[&str] = &["format", "region", "language", "site", "generator", "cord", "box", "load"];
 
@@ -47,9 +48,9 @@ fn with_outlets(mut keys: Vec<&'static str>) -> Vec<&'static str> {
 fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     let mut set = Generator::read(fields);
     at_least(fields, ("peak", set.peak), ("rated", set.rated));
-    let place = refer(fields, "bonding_plug_in", None, set.bonding_plug_in.as_ref(), names);
+    let place = fields.get("bonding_plug_in");
     // Who names the place of one says that it is in, and cannot say that it is not.
-    if let Some(place) = place {
+    if let Some(place) = &place {
         match set.bonding_plug {
             Answer::Missing => set.bonding_plug = Answer::Known(true),
             Answer::Known(false) => {
@@ -63,6 +64,16 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     let mut keys = Outlet::keys();
     keys.retain(|key| *key != "wire");
     set.outlets = outlets(fields, &keys, &Owner::Generator, Some("no-outlets-generator"), names);
+    if let Some(place) = place
+        && let Some(found) = set.bonding_plug_in.as_ref().map(Id::as_str).or_else(|| place.stray())
+    {
+        let household = set.outlets.iter().filter(|outlet| outlet.shape.takes(Plug::BONDING));
+        let household: Vec<String> = household.map(|outlet| outlet.id.to_string()).collect();
+        if !household.iter().any(|outlet| outlet == found) {
+            let any = (!household.is_empty()).then_some(Value::All(household));
+            place.put(Refusal::new("bonding-plug-elsewhere").found(found).near("allowed", any));
+        }
+    }
     set
 }
 

@@ -302,8 +302,7 @@ impl Names {
         let boxes = plan.boxes.iter_mut().map(|part| &mut part.from);
         let loads = plan.loads.iter_mut();
         let plugged = loads.flat_map(|load| [&mut load.on, &mut load.now]);
-        let bonding = std::iter::once(&mut plan.generator.bonding_plug_in);
-        for reference in from.chain(boxes).chain(plugged).chain(bonding) {
+        for reference in from.chain(boxes).chain(plugged) {
             *reference = reference.as_ref().map(|id| self.canonical(id));
         }
     }

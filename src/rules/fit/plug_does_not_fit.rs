@@ -4,8 +4,8 @@ use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
-use crate::tables::shape::Receptacle;
-use crate::verdict::{BONDING_PLUG, wrong_anywhere};
+use crate::tables::shape::{Plug, Receptacle};
+use crate::verdict::wrong_anywhere;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT001",
@@ -188,7 +188,7 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
         };
         let loads = needs.iter().filter(|need| need.at == Some(ix)).count();
         let taken = facts.supply.fed_from(ix).count() + loads;
-        outlet.shape.takes(BONDING_PLUG) && taken < usize::from(outlet.plugs().1)
+        outlet.shape.takes(Plug::BONDING) && taken < usize::from(outlet.plugs().1)
     })
 }
 
@@ -413,7 +413,7 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         // Three-way cords with a GFCI are of the household shapes. A bonding plug at the end of one would blind it.
         let household = facts.supply.receptacle(&place).is_some_and(|at| {
-            let takes = |shape: Receptacle| shape.takes(BONDING_PLUG);
+            let takes = |shape: Receptacle| shape.takes(Plug::BONDING);
             matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if takes(shape))
                 && !facts.verdicts.full_of_bonding_plug(at)
         });

@@ -514,7 +514,8 @@ proptest! {
                     // Of what the set cannot start, that it cannot run it either is no news.
                     "POWER001" => &["POWER002"][..],
                     "POWER002" => &["POWER001"],
-                    "FIT004" => &["POWER001", "POWER002"],
+                    // What the set cannot run burns nothing either.
+                    "FIT004" | "FUEL001" => &["POWER001", "POWER002"],
                     _ => &[],
                 };
                 let covers = |it: &(&str, Option<Id>)| {

@@ -450,6 +450,7 @@ print-ws-drops-legs = Bei zwei Außenleitern zählen die Ampere des einen hin un
 print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-times = Nach Tageszeit sind die Gruppen { $groups }.
+print-ws-sharing-more = { $count } weitere Gruppen, die zusammen laufen können, sind weggelassen. An keiner Stelle braucht eine davon mehr als die in der Liste.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 print-ws-sums = Die Summen, die entscheiden
 print-ws-symbols-sums = S Voltampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators

@@ -465,6 +465,7 @@ print-ws-drops-legs = On two legs, the amps of one leg count there and back, as 
 print-ws-sharing = What can run together
 print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
 print-ws-sharing-times = By time of day, the groups are { $groups }.
+print-ws-sharing-more = We left out { $count } more groups that can run together. At no part is any of them fuller than those in the list.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums that decide
 print-ws-symbols-sums = S volt-amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator

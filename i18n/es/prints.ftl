@@ -461,6 +461,7 @@ print-ws-drops-legs = Con dos fases, los amperios de una cuentan ida y vuelta, c
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-times = Por hora del día, los grupos son { $groups }.
+print-ws-sharing-more = Omitimos otros { $count } grupos que pueden funcionar juntos. En ninguna parte suma alguno más que los de la lista.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 print-ws-sums = Las sumas que deciden
 print-ws-symbols-sums = S voltamperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador

@@ -463,6 +463,7 @@ print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U vo
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Un groupe peut marcher ensemble quand, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
 print-ws-sharing-times = Selon l’heure, les groupes sont { $groups }.
+print-ws-sharing-more = Nous avons omis { $count } autres groupes qui peuvent marcher ensemble. En aucun point l’un d’eux ne dépasse ceux de la liste.
 print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 print-ws-sums = Les sommes qui décident
 print-ws-symbols-sums = S voltampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }

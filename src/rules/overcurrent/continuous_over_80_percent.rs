@@ -1,6 +1,7 @@
 #![doc = include_str!("../../../i18n/en/explain/OVER002.md")]
 
 use std::cmp::Reverse;
+use std::collections::BTreeSet;
 
 use crate::loads::CONTINUOUS_MINUTES;
 use crate::plan::{Leg, Span};
@@ -114,31 +115,30 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;
     let since = |from: u16, at: u16| (at + DAY - from) % DAY;
-    let others = these.iter().filter(|need| !(need.load.hours.is_empty() || need.continuous() && need.on(minute)));
-    let others: Vec<Need<'a>> = others.copied().collect();
     let none = (ApparentPower::default(), Vec::new());
-    if !others.iter().any(|need| need.on(minute)) {
+    let others = these.iter().filter(|need| !(need.load.hours.is_empty() || need.continuous() && need.on(minute)));
+    let others = others.map(|need| (*need, facts.apparent_on_leg([need], leg)));
+    let others: Vec<(Need<'a>, ApparentPower)> = others.filter(|(_, asks)| *asks > none.0).collect();
+    if !others.iter().any(|(need, _)| need.on(minute)) {
         return none;
     }
-    let hours = others.iter().flat_map(|need| &need.load.hours);
-    let edges: Vec<u16> = hours.flat_map(|span| [span.from, span.to % DAY]).collect();
+    let hours = others.iter().flat_map(|(need, _)| &need.load.hours);
+    let edges: BTreeSet<u16> = hours.flat_map(|span| [span.from, span.to % DAY]).collect();
     // Of all three hours with the minute in them those that begin where something changes, or end with it.
     let begins = edges.iter().copied().filter(|edge| since(*edge, minute) < CONTINUOUS_MINUTES);
     let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(|from| {
         let within = edges.iter().copied().filter(|edge| since(from, *edge) < CONTINUOUS_MINUTES);
-        let changes: Vec<u16> = within.chain([from]).collect();
+        let changes: BTreeSet<u16> = within.chain([from]).collect();
         // What is on all through, and yet called short by the plan, is not running all of that time.
         let comes_or_goes = |need: &Need<'_>| {
             let on = changes.iter().filter(|at| need.on(**at)).count();
             on > 0 && on < changes.len()
         };
-        let row: Vec<Need<'a>> = others.iter().copied().filter(comes_or_goes).collect();
-        let level = |at: &u16| {
-            let on: Vec<_> = row.iter().copied().filter(|need| need.on(*at)).collect();
-            facts.apparent_on_leg(&on, leg)
-        };
+        let row: Vec<_> = others.iter().filter(|(need, _)| comes_or_goes(need)).collect();
+        let level =
+            |at: &u16| row.iter().filter(|(need, _)| need.on(*at)).map(|(_, asks)| *asks).sum::<ApparentPower>();
         let least = changes.iter().map(level).min()?;
-        (least > none.0).then_some((least, row))
+        (least > none.0).then(|| (least, row.iter().map(|(need, _)| *need).collect()))
     });
     all.max_by_key(|(least, _)| *least).unwrap_or(none)
 }

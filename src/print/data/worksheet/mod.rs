@@ -123,14 +123,15 @@ const KEYS: &[&str] = &[
 pub(super) fn data(context: &Context<'_>) -> Worksheet {
     let sheet = &Sheet { context, cited: RefCell::default() };
     let case = case::data(sheet);
+    let deciding = &sums::deciding(context);
     let mut sections = vec![
         gear::power(sheet),
         gear::limits(sheet),
         gear::cords(sheet),
         gear::protection(sheet),
         uses::loads(sheet),
-        uses::sharing(sheet),
-        sums::sets(sheet),
+        uses::sharing(sheet, deciding),
+        sums::sets(sheet, deciding),
         sums::starts(sheet),
         volts::drops(sheet),
         volts::longest(sheet),

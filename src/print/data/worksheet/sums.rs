@@ -89,16 +89,19 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
     vec![set, part(context, sum), adds, volt_amps(context, sum.asks), limit(context, sum.limit, sum.asks)]
 }
 
-/// Of each set the sums that decide: at each point that of the fullest set that may run together, and that of
-/// the set that is the least too much. Those of the other sets are farther from the limit there.
-pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
+/// The sums that decide, each with the number of its set.
+pub(super) struct Deciding {
+    /// At each point that of the fullest set that may run together. Those of the other sets are farther from the
+    /// limit there.
+    pub fullest: Vec<(usize, Sum)>,
+    /// At each point that of the set that is the least too much.
+    least: Vec<(usize, Sum)>,
+}
+
+pub(super) fn deciding(context: &Context<'_>) -> Deciding {
     let sharing = &context.report.figures.sharing;
     let adder = &Adder::new(context.report, context.supply);
-    let name = |key: &str, at: usize| context.say(key, &[("number", &(at + 1).to_string())]);
-    // By their point, their leg and whether something starts, with the number of the set.
-    let mut fullest: Vec<(usize, Sum)> = Vec::new();
-    let mut least: Vec<(usize, Sum)> = Vec::new();
+    let mut deciding = Deciding { fullest: Vec::new(), least: Vec::new() };
     let keep = |all: &mut Vec<(usize, Sum)>, at: usize, sum: Sum, fuller: bool| {
         let same = |one: &&mut (usize, Sum)| {
             let known = &one.1;
@@ -112,21 +115,27 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     };
     for (at, set) in sharing.together.iter().enumerate() {
         for sum in adder.of_set(set) {
-            keep(&mut fullest, at, sum, true);
+            keep(&mut deciding.fullest, at, sum, true);
         }
     }
     for (at, set) in sharing.never.iter().enumerate() {
         if let Some(sum) = adder.of_never(set) {
-            keep(&mut least, at, sum, false);
+            keep(&mut deciding.least, at, sum, false);
         }
     }
+    deciding
+}
+
+pub(super) fn sets(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
+    let context = sheet.context;
+    let name = |key: &str, at: usize| context.say(key, &[("number", &(at + 1).to_string())]);
     let mut rows = Vec::new();
     let mut above = None;
-    for (at, sum) in &fullest {
+    for (at, sum) in &deciding.fullest {
         rows.push(row(context, name("ws-together-row", *at), sum, above));
         above = Some(sum.asks);
     }
-    for (at, sum) in &least {
+    for (at, sum) in &deciding.least {
         rows.push(row(context, name("ws-never-row", *at), sum, None));
     }
     sheet.section(

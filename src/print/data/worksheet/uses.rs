@@ -5,6 +5,7 @@ use rust_decimal::Decimal;
 
 use super::super::choices;
 use super::case::SHORT;
+use super::sums::Deciding;
 use super::{Cell, Section, Sheet};
 use crate::loads::fills_its_plug;
 use crate::plan::{Answer, Draw, Id, Load};
@@ -130,12 +131,16 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
+/// The most sets that may run together, but for those whose sums decide.
+const MOST_SETS: usize = 12;
+
+pub(super) fn sharing(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
     let context = sheet.context;
     let sharing = &context.report.figures.sharing;
     let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
     let mut rows: Vec<Vec<String>> = Vec::new();
-    for (index, set) in sharing.together.iter().enumerate() {
+    let shown = |at: usize| at < MOST_SETS || deciding.fullest.iter().any(|(of, _)| *of == at);
+    for (index, set) in sharing.together.iter().enumerate().filter(|(at, _)| shown(*at)) {
         rows.push(vec![context.say("ws-together-row", &[("number", &(index + 1).to_string())]), names(set)]);
     }
     for (index, set) in sharing.never.iter().enumerate() {
@@ -151,6 +156,10 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     let groups = choices::titles(context).join("; ");
     if !groups.is_empty() {
         formulas.push(context.say("ws-sharing-times", &[("groups", &groups)]));
+    }
+    let more = sharing.together.len() - (0..sharing.together.len()).filter(|at| shown(*at)).count();
+    if more > 0 {
+        formulas.push(context.say("ws-sharing-more", &[("count", &more.to_string())]));
     }
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));

@@ -8,7 +8,7 @@ use proptest::sample::Index;
 
 use super::{build, judge};
 use crate::loads::{self, LoadUnit};
-use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
+use crate::plan::{Answer, Id, Plan, Span, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Power, Voltage, Wire};
 use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
@@ -383,8 +383,33 @@ proptest! {
             .collect();
         prop_assert!(placed.iter().all(|id| !sharing.off.contains(id)));
         if sharing.together.iter().any(|set| placed.iter().all(|id| set.contains(id))) {
+            // Whatever may be on while one of them is has it in its turn.
+            let of = |id: &Id| plan.loads.iter().find(|load| load.id == report.figures.load(id).expect("a load").of);
+            let meet = |one: &Id, other: &Id| {
+                let [one, other] = [one, other].map(|id| &of(id).expect("of the plan").hours);
+                let on = |hours: &[Span], minute: u16| hours.is_empty() || hours.iter().any(|it| it.contains(minute));
+                (0..Span::DAY).any(|minute| on(one, minute) && on(other, minute))
+            };
             for turn in &sharing.turns {
-                prop_assert!(placed.iter().all(|id| turn.contains(id)), "{turn:?}");
+                for id in &placed {
+                    let meets = || turn.iter().any(|other| meet(id, other));
+                    prop_assert!(turn.contains(id) || !meets(), "{turn:?}");
+                }
+            }
+            let told = |id: &&&Id| sharing.turns.iter().any(|turn| turn.contains(id));
+            prop_assert!(sharing.turns.is_empty() || placed.iter().all(|id| told(&id)));
+        }
+        // Nobody is told to run at once what is listed as never together.
+        if sharing.families_complete {
+            // Of several of a kind at one place any will do.
+            let kind = |id: &Id| {
+                let placed = sharing.placed.iter().find(|it| it.load == *id).map(|it| &it.at);
+                (report.figures.load(id).map(|it| &it.of), placed)
+            };
+            let many = |set: &[Id], of: &Id| set.iter().filter(|id| kind(id) == kind(of)).count();
+            for turn in &sharing.turns {
+                let within = |set: &Vec<Id>| turn.iter().all(|id| many(turn, id) <= many(set, id));
+                prop_assert!(sharing.together.iter().any(within), "{turn:?} {:#?}", sharing.together);
             }
         }
     }

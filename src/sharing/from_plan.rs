@@ -614,31 +614,35 @@ impl<'a> Setting<'a> {
 
     /// The fewest turns in which everything plugged in gets to run in its hours; none when all
     /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
-    /// what runs all the time need not wait; but of the rest all in one turn may be on at once, whatever
+    /// what runs all the time need not wait; but all in one turn may be on at once, whatever
     /// their hours, so that none is told to run with what is listed as never together. What a life depends on
-    /// is in all of them; and then what is for no turn, because it is too much beside that whenever it
-    /// is wanted.
+    /// is in every turn of a thing that may be on while it runs; and then what is for no turn, because it is too much
+    /// beside that whenever it is wanted.
     fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet, budget: &mut Budget) -> (Vec<LoadSet>, LoadSet) {
         let others = all.minus(life);
-        let at_once = fixed.by_moment(&[others], all);
-        let mut fixed = fixed.by_moment(&self.model.moments(), all).essential(all);
+        let moments = self.model.moments();
+        let by_hours = fixed.by_moment(&moments, all).essential(all);
         // Of several that are too much together nobody says who may live.
-        let always = self.grow(&fixed, LoadSet::default(), life);
-        let found = turns::fewest(&fixed, &others, &always, budget);
-        let alone = |load: &usize| fixed.holds(&LoadSet::default().with(*load));
+        let always = self.grow(&by_hours, LoadSet::default(), life);
+        let found = turns::fewest(&by_hours, &others, &always, budget);
+        let alone = |load: &usize| by_hours.holds(&LoadSet::default().with(*load));
         let off = found.cannot_run.iter().filter(alone).collect();
         if found.groups.len() <= 1 {
             return (Vec::new(), off);
         }
         let able = others.minus(&found.cannot_run);
-        fixed.rows.extend(at_once.rows);
+        let with_life = moments.iter().filter(|moment| !moment.intersection(&always).is_empty());
+        let beside = with_life.fold(LoadSet::default(), |beside, moment| beside.union(moment)).intersection(&able);
+        let apart = able.minus(&beside);
         let fixed = fixed.essential(all);
-        let found = turns::fewest(&fixed, &able, &always, budget);
-        let turns = found.groups.into_iter().map(|group| {
-            let with: LoadSet = group.iter().chain(always.iter()).collect();
-            self.grow(&fixed, with, &able)
-        });
-        (turns.collect(), off)
+        let at_once = self.grow(&fixed, LoadSet::default(), &always);
+        let groups = turns::fewest(&fixed, &beside, &at_once, budget).groups.into_iter();
+        let mut turns: Vec<LoadSet> = groups.map(|group| self.grow(&fixed, group.union(&at_once), &able)).collect();
+        let left = turns.iter().fold(able.union(&always), |left, turn| left.minus(turn));
+        let groups = turns::fewest(&fixed, &left, &LoadSet::default(), budget).groups.into_iter();
+        turns.extend(groups.map(|group| self.grow(&fixed, self.grow(&fixed, group, &always), &apart)));
+        turns.sort_by_key(|turn| Reverse(turn.intersection(&always).len()));
+        (turns, off)
     }
 
     /// The set and whatever of the others holds beside it: musts first, then what runs for hours.

@@ -184,6 +184,22 @@ fn a_turn_holds_nothing_that_is_never_together() {
     assert_eq!(ids(&sharing.turns), ["a", "b", "c"]);
 }
 
+/// A device for the afternoon, and two kettles that want the same hour of the morning, each too much beside it at
+/// once: no turn has both. Near miss: a device that runs in the morning too is in every turn.
+#[test]
+fn a_turn_at_another_hour_leaves_out_what_is_too_much_beside_it() {
+    let aid = |watts, hours: &str| {
+        let more = format!("power_factor = 1.0\nstarting = \"{watts} W\"\nhours = [\"{hours}\"]");
+        heater("aid", watts, &more).replace("\"heater\"", "\"medical\"")
+    };
+    let kettles = ["a", "b"].map(|id| heater(id, 1300, "hours = [\"07:00-07:30\"]")).concat();
+    let sharing = shared(&plan(&(aid(1200, "14:00-16:30") + &kettles)));
+    assert_eq!(ids(&sharing.never), ["aid a", "aid b", "a b"]);
+    assert_eq!(ids(&sharing.turns), ["aid", "a", "b"]);
+    let sharing = shared(&plan(&(aid(200, "06:00-08:00") + &kettles)));
+    assert_eq!(ids(&sharing.turns), ["aid a", "aid b"]);
+}
+
 /// Whoever breathes by a device does not wait for a kettle.
 #[test]
 fn what_a_life_depends_on_is_in_every_turn() {

@@ -298,7 +298,7 @@ impl<'a> Search<'a> {
         lists.sort_by_key(Vec::len);
         Tried {
             worst: state.worst,
-            amiss: self.worsens(&state) || bought_for_nothing(&self.changes(set), &state.report),
+            amiss: self.worsens(&state) || for_nothing(&self.changes(set), &state.report),
             lists,
         }
     }
@@ -308,7 +308,7 @@ impl<'a> Search<'a> {
     fn carried_out(&mut self, changes: &[Change]) -> Option<Done> {
         self.left = self.left.saturating_sub(WHOLE);
         let state = State::trial(self.changed(changes)?, Signal::Danger);
-        if bought_for_nothing(changes, &state.report) {
+        if for_nothing(changes, &state.report) {
             return None;
         }
         let mended = (&state.plan, &state.report);
@@ -323,7 +323,7 @@ impl<'a> Search<'a> {
             }
             let steps = told;
             let fine = after.worst <= state.worst && !self.worsens(&after);
-            let idle = self.brings_idle(&after) || bought_for_nothing(changes, &after.report);
+            let idle = self.brings_idle(&after) || for_nothing(changes, &after.report);
             (fine && !idle && !into_refused(&steps, &after.plan)).then(|| Done {
                 changes: changes.to_vec(),
                 steps,
@@ -600,9 +600,9 @@ impl<'a> Search<'a> {
     }
 }
 
-/// Whether an appliance is bought that has no place then, or one of several has none, or a cord or box on what
-/// must not be used: nothing comes of it.
-fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
+/// Whether an appliance is bought that has no place then, or one of several has none; or a cord or box on what must not
+/// be used; or something is used elsewhere or at another hour that may not run then: nothing comes of it.
+fn for_nothing(changes: &[Change], report: &Report) -> bool {
     let mut gear = changes.iter().filter_map(|change| match change {
         Change::OutdoorCord(id)
         | Change::ProtectedCord(id)
@@ -623,14 +623,19 @@ fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
     if gear.any(behind) {
         return true;
     }
-    let placed = &report.figures.sharing.placed;
-    let mut bought = changes.iter().filter_map(|change| match change {
-        Change::Smaller { load, .. } => Some(load),
-        _ => None,
-    });
-    bought.any(|load| {
-        let mut units = report.figures.loads.iter().filter(|unit| unit.of == *load);
-        units.any(|unit| placed.iter().all(|it| it.load != unit.id))
+    let placed = |unit: &LoadFacts| report.figures.sharing.placed.iter().any(|it| it.load == unit.id);
+    let units = |load: &Id| {
+        let load = load.clone();
+        report.figures.loads.iter().filter(move |unit| unit.of == load)
+    };
+    changes.iter().any(|change| match change {
+        Change::Smaller { load, .. } => !units(load).all(placed),
+        Change::Move { load, .. }
+        | Change::TakeTurns { load, .. }
+        | Change::Shift { load, .. }
+        | Change::LessTime { load, .. }
+        | Change::OffAtNight(load) => !units(load).any(|unit| placed(unit) && report.figures.may_run(&unit.id)),
+        _ => false,
     })
 }
 

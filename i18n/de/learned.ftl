@@ -15,7 +15,7 @@ learned-tripped-made = Auf dem Schutzschalter von { $part } steht { $marked }. B
 learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker. Im Plan steht jetzt: { $part } nicht benutzen.
 learned-warm = Ein Teil an seiner Grenze wird ein wenig warm. Legen Sie Kabel ganz aus. Stellen Sie den Motor bald ab, und tasten Sie { $part } noch einmal ab. Ist es heiß oder weich, benutzen Sie es nicht, und geben Sie hier „heiß“ ein.
 learned-meter-low = Sie haben an { $part } { $volts } abgelesen. Wir hatten { $least } oder mehr erwartet, wenn alles an ist. Ein Stecker, Kabel oder Kasten auf dem Weg dorthin ist schadhaft. Stellen Sie den Motor ab, und tasten Sie alles bis zum Generator ab. Benutzen Sie nichts, was heiß, weich, braun oder locker ist.
-learned-meter-high = Sie haben an { $part } { $volts } abgelesen. Mehr als { $least } kann zerstören, was eingesteckt ist, und vielleicht ist der Neutralleiter unterbrochen. Stellen Sie den Motor ab, und lassen Sie den Generator prüfen.
+learned-meter-high = Sie haben an { $part } { $volts } abgelesen. Mehr als { $least } kann zerstören, was eingesteckt ist, und vielleicht ist der Neutralleiter unterbrochen. Stellen Sie den Motor ab, und ziehen Sie alle Stecker. Lassen Sie den Generator und jedes Kabel und jeden Kasten bis { $part } prüfen, bevor Sie sie wieder benutzen.
 learned-meter-raised = Sie haben an { $part } { $volts } abgelesen. Mehr als { $least } kann Elektronik schaden. Stecken Sie alles mit Elektronik aus, und messen Sie noch einmal, während der Rest läuft. Zeigt es noch immer mehr, lassen Sie den Generator prüfen.
 learned-meter-fine = Wir hatten { $least } oder mehr an { $part } erwartet, wenn alles an ist. Sie haben { $volts } abgelesen. War weniger an, messen Sie noch einmal mit allem.
 learned-meter-unknown = Im Plan läuft an { $part } nichts, darum können wir nicht sagen, was ein Messgerät dort zeigen soll. Unter { $least } schalten Sie etwas aus: Motoren können überhitzen.
@@ -24,7 +24,7 @@ learned-ran-more = Zu einer Zeit des Tages rechnet der Plan schon mit { $hours }
 learned-ran-unknown = Im Plan steht nicht, wie lange eine Tankfüllung bei welcher Last reicht, darum ändert das noch nichts. Sehen Sie in der Anleitung nach, und schreiben Sie diese Stunden in den Plan.
 learned-print = Drucken Sie neu, und bringen Sie an, bevor Sie etwas einstecken: { $what }.
 learned-no-print = Sie müssen nichts neu drucken.
-learned-same = Tun Sie zuerst, was oben steht. Kein Druck ändert sich.
+learned-same = Tun Sie zuerst, was oben steht. Der Plan kann das nicht festhalten: Karte, „tallywatt check“ und „tallywatt may“ wissen nichts davon.
 learned-labels = { $count ->
     [one] das Etikett { $names }
    *[other] die Etiketten { $names }

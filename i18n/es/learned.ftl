@@ -15,7 +15,7 @@ learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A
 learned-hot = Pare el motor y saque la clavija. El plan dice ahora: no use { $part }.
 learned-warm = Una parte en su límite se pone algo tibia. Extienda los cables. Pare pronto el motor y toque { $part } otra vez. Si está caliente o blando, no lo use y escriba “caliente” aquí.
 learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Una clavija, un cable o una caja en el camino está mal. Pare el motor y toque cada una hasta el generador. No use lo que esté caliente, blando, marrón o flojo.
-learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá haya un neutro roto. Pare el motor y haga revisar el generador.
+learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá haya un neutro roto. Pare el motor y desenchufe todo. Haga revisar el generador, y cada cable y caja hasta { $part }, antes de volver a usarlos.
 learned-meter-raised = Usted leyó { $volts } en { $part }. Más de { $least } puede dañar la electrónica. Desenchufe los aparatos electrónicos y mida otra vez con lo demás encendido. Si sigue marcando más, haga revisar el generador.
 learned-meter-fine = Esperábamos { $least } o más en { $part } con todo encendido. Usted leyó { $volts }. Si había menos encendido, mida otra vez con todo.
 learned-meter-unknown = El plan no usa nada en { $part }, así que no podemos decir qué debe marcar allí un medidor. Por debajo de { $least }, apague cosas: los motores pueden sobrecalentarse.
@@ -24,7 +24,7 @@ learned-ran-more = El plan ya cuenta, en algún momento del día, con { $hours }
 learned-ran-unknown = El plan no dice cuánto dura un { -tank } con qué carga, así que esto aún no cambia nada. Búsquelo en el manual y anote esas horas en el plan.
 learned-print = Imprima de nuevo y ponga antes de enchufar: { $what }.
 learned-no-print = No hace falta imprimir nada de nuevo.
-learned-same = Primero haga lo que dice arriba. Ningún impreso cambia.
+learned-same = Primero haga lo que dice arriba. El plan no puede guardar esto: la tarjeta, “tallywatt check” y “tallywatt may” no lo saben.
 learned-labels = { $count ->
     [one] la etiqueta { $names }
    *[other] las etiquetas { $names }

@@ -15,7 +15,7 @@ learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À {
 learned-hot = Arrêtez le moteur et retirez la fiche. Le plan dit maintenant de ne plus se servir de { $part }.
 learned-warm = Une pièce à sa limite devient un peu tiède. Étendez bien les rallonges. Arrêtez bientôt le moteur et tâtez { $part } de nouveau. Si c’est chaud ou mou, ne vous en servez pas, et écrivez « chaud » ici.
 learned-meter-low = Vous avez lu { $volts } à { $part }. Nous attendions { $least } ou plus, tout étant en marche. Une fiche, une rallonge ou un coffret du chemin est mauvais. Arrêtez le moteur et tâtez-les un à un en remontant vers { -generator(form: "the") }. N’utilisez pas ce qui est chaud, mou, bruni ou lâche.
-learned-meter-high = Vous avez lu { $volts } à { $part }. Plus de { $least } peut griller ce qui est branché, et le neutre est peut-être coupé. Arrêtez le moteur et faites vérifier { -generator(form: "the") }.
+learned-meter-high = Vous avez lu { $volts } à { $part }. Plus de { $least } peut griller ce qui est branché, et le neutre est peut-être coupé. Arrêtez le moteur et débranchez tout. Faites vérifier { -generator(form: "the") }, et chaque rallonge et coffret jusqu’à { $part }, avant de vous en resservir.
 learned-meter-raised = Vous avez lu { $volts } à { $part }. Plus de { $least } peut abîmer l’électronique. Débranchez les appareils électroniques et mesurez de nouveau avec le reste en marche. Si la valeur reste plus haute, faites vérifier { -generator(form: "the") }.
 learned-meter-fine = Nous attendions { $least } ou plus à { $part }, tout étant en marche. Vous avez lu { $volts }. Si moins de choses marchaient, mesurez de nouveau avec tout en marche.
 learned-meter-unknown = Le plan ne fait rien marcher à { $part }, donc nous ne pouvons pas dire ce qu’un voltmètre doit y montrer. Au-dessous de { $least }, arrêtez des appareils : les moteurs peuvent surchauffer.
@@ -24,7 +24,7 @@ learned-ran-more = À un moment du jour, le plan compte déjà sur { $hours } pa
 learned-ran-unknown = Le plan ne dit pas combien de temps dure un réservoir à quelle charge, donc cela ne change rien encore. Cherchez dans le manuel, et mettez ces heures dans le plan.
 learned-print = À réimprimer, et à poser avant de brancher : { $what }.
 learned-no-print = Il n’y a rien à réimprimer.
-learned-same = Faites d’abord ce qui est dit plus haut. Aucun imprimé ne change.
+learned-same = Faites d’abord ce qui est dit plus haut. Le plan ne peut pas retenir cela : la carte, « tallywatt check » et « tallywatt may » ne le savent pas.
 learned-labels = { $count ->
     [one] l’étiquette { $names }
    *[other] les étiquettes { $names }

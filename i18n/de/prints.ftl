@@ -74,7 +74,7 @@ print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN.
 print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST im Wohnwagen drücken.
 print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
-print-short-gfci = GFCI: zuerst TEST drücken.
+print-short-gfci = GFCI: vorher prüfen.
 print-short-no-gfci = Kein Stromschlag-Schutz
 # Where there is least room.
 print-tiny-gfci = GFCI: JA
@@ -165,7 +165,7 @@ print-camper-headline = Stecker { $inlet }
 print-generator-headline = { $rated } dauernd · { $peak } wenige Sekunden
 print-neutral = Neutralleiter
 print-neutral-bonded = Mit dem Gehäuse verbunden.
-print-neutral-floating = Erdfrei. OPEN GROUND am Steckdosenprüfer ist hier normal.
+print-neutral-floating = Erdfrei. Ein Steckdosenprüfer kann hier OPEN GROUND zeigen.
 print-neutral-plug = Erdfrei, durch einen Brückenstecker mit dem Schutzleiter verbunden.
 print-neutral-plug-unknown = Erdfrei, wenn kein Brückenstecker steckt. Nachsehen.
 print-neutral-unknown = Unbekannt. Elektrofachkraft fragen.

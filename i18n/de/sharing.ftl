@@ -74,7 +74,7 @@ change-listed-box = Nehmen Sie statt { $first } einen fabrikgebauten, zugelassen
 change-new-box = Schließen Sie an { $first } einen fabrikgebauten, zugelassenen Kasten (mit Prüfzeichen) an. { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Sein Stecker: { $plug }. Seine Dosen: { $ends }.
-box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Steckdose braucht einen GFCI und einen Schutzschalter mit nicht mehr Ampere als sie.
+box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Steckdose braucht einen GFCI und einen Schutzschalter mit nicht mehr Ampere als sie. Wir nennen ihn { $box } und seine Steckdosen { $outlets }.
 
 ## tallywatt mend
 
@@ -110,8 +110,11 @@ mend-tally = { $dangers ->
 mend-turns = Nicht alles kann laufen, wann man es will. Die neue Karte zeigt, was wann dran ist.
 mend-proven = Einen einfacheren Weg kennen wir nicht.
 mend-unproven = Vielleicht gibt es einen einfacheren Weg: Wir haben nicht alles versucht.
-mend-left = Wir kennen keine Änderung, die den Rest behebt. „tallywatt check“ sagt, was übrig ist.
-mend-stopped = Wir haben aufgehört zu suchen, bevor wir alles versucht hatten: Vielleicht behebt eine Änderung den Rest. „tallywatt check“ sagt, was übrig ist.
+mend-left = Wir kennen keine Änderung, die den Rest behebt.
+mend-stopped = Wir haben aufgehört zu suchen, bevor wir alles versucht hatten: Vielleicht geht es einfacher, oder eine Änderung behebt den Rest.{ $changed ->
+        [no] {""}
+       *[yes] {" "}Rufen Sie „tallywatt mend“ auch mit dem geänderten Plan auf: Vielleicht findet es mehr.
+    }
 mend-stays = Bleibt
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: { $command }. Werfen Sie die alte weg.
 mend-kept = Am Plan hat sich nichts geändert, also haben wir { $path } nicht geschrieben.

@@ -74,7 +74,7 @@ print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
 print-shock-camper = GFCI: none ahead. Press TEST on the camper’s own before use.
 print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
-print-short-gfci = GFCI: press TEST first.
+print-short-gfci = GFCI: test it first.
 print-short-no-gfci = No GFCI
 # Where there is least room.
 print-tiny-gfci = GFCI: YES
@@ -165,7 +165,7 @@ print-camper-headline = Plug { $inlet }
 print-generator-headline = { $rated } running · { $peak } for a few seconds
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).
-print-neutral-floating = Floating. OPEN GROUND on a plug-in tester is normal here.
+print-neutral-floating = Floating. A plug-in tester can show OPEN GROUND here.
 print-neutral-plug = Floating, joined to ground by a bonding plug.
 print-neutral-plug-unknown = Floating, unless a bonding plug is in an outlet. Look for one.
 print-neutral-unknown = Unknown. Ask a licensed electrician.

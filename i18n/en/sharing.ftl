@@ -75,7 +75,7 @@ change-new-box = Plug a factory-made box with a testing lab’s mark (“listed�
 
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Its plug: { $plug }. Its sockets: { $ends }.
-box-shapes = Its inlet: { $plug }. Its sockets: { $ends }. Each outlet needs a GFCI, and a breaker of no more amps than its own.
+box-shapes = Its inlet: { $plug }. Its sockets: { $ends }. Each outlet needs a GFCI, and a breaker of no more amps than its own. We call it { $box }, and its outlets { $outlets }.
 
 ## tallywatt mend
 
@@ -111,8 +111,11 @@ mend-tally = { $dangers ->
 mend-turns = Not everything can run whenever you want it. The new card shows what runs when.
 mend-proven = We know no easier way.
 mend-unproven = There might be an easier way: we did not try everything.
-mend-left = We know of no change that clears the rest. Run “tallywatt check” to see what is left.
-mend-stopped = We stopped looking before we had tried everything: there might be a change that clears the rest. Run “tallywatt check” to see what is left.
+mend-left = We know of no change that clears the rest.
+mend-stopped = We stopped before we had tried everything: there might be an easier way, or a change that clears the rest.{ $changed ->
+        [no] {""}
+       *[yes] {" "}Run “tallywatt mend” on the changed plan too: it might find more.
+    }
 mend-stays = Not cleared
 mend-wrote = We wrote the changed plan to { $path }, without the notes of the old file. Now print the new card: { $command }. Throw the old card away.
 mend-kept = Nothing in the plan changed, so we did not write { $path }.

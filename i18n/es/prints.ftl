@@ -74,7 +74,7 @@ print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 print-shock-camper = GFCI: ninguno hasta aquí. Presione TEST en el de la { -camper } antes de usar.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
-print-short-gfci = Antes, presione TEST.
+print-short-gfci = GFCI: pruébelo antes.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
 print-short-no-gfci = Sin GFCI
@@ -166,7 +166,7 @@ print-camper-headline = Clavija { $inlet }
 print-generator-headline = { $rated } durante horas · { $peak } unos segundos
 print-neutral = Neutro
 print-neutral-bonded = Unido al chasis (bonded).
-print-neutral-floating = Flotante. En un probador, OPEN GROUND es normal aquí.
+print-neutral-floating = Flotante. Un probador puede mostrar OPEN GROUND aquí.
 print-neutral-plug = Flotante, unido a tierra por una clavija de unión.
 print-neutral-plug-unknown = Flotante, salvo que haya una clavija de unión en una toma. Búsquela.
 print-neutral-unknown = Desconocido. Consulte a un { -electrician }.

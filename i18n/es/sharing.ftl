@@ -74,7 +74,7 @@ change-listed-box = En lugar de { $first }, use una caja hecha en fábrica con l
 change-new-box = Enchufe en { $first } una caja hecha en fábrica con la marca de un laboratorio (certificada). { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Su clavija: { $plug }. Sus tomas: { $ends }.
-box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } necesita un { -gfci } y un { -breaker } de no más amperios que él.
+box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } necesita un { -gfci } y un { -breaker } de no más amperios que él. La llamamos { $box }, y a sus tomas { $outlets }.
 
 ## tallywatt mend
 
@@ -110,8 +110,11 @@ mend-tally = { $dangers ->
 mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
 mend-proven = No conocemos un modo más fácil.
 mend-unproven = Quizá haya un modo más fácil: no lo probamos todo.
-mend-left = No conocemos ningún cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
-mend-stopped = Dejamos de buscar antes de probarlo todo: quizá haya un cambio que elimine el resto. Ejecute “tallywatt check” para ver lo que queda.
+mend-left = No conocemos ningún cambio que elimine el resto.
+mend-stopped = Dejamos de buscar antes de probarlo todo: quizá haya una manera más fácil, o un cambio que elimine el resto.{ $changed ->
+        [no] {""}
+       *[yes] {" "}Ejecute “tallywatt mend” también con el plan cambiado: quizá encuentre más.
+    }
 mend-stays = Sin eliminar
 mend-wrote = Escribimos el plan cambiado en { $path }, sin las notas del archivo anterior. Imprima ahora la tarjeta nueva: { $command }. Tire la vieja.
 mend-kept = Nada cambió en el plan, así que no escribimos { $path }.

@@ -74,7 +74,7 @@ print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et
 print-shock-camper = GFCI : aucun en amont. Appuyez sur TEST de celui de la { -camper } avant l’usage.
 print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
-print-short-gfci = GFCI : TEST d’abord.
+print-short-gfci = GFCI : testez d’abord.
 print-short-no-gfci = Pas de GFCI
 # Where there is least room.
 print-tiny-gfci = GFCI : OUI
@@ -164,7 +164,7 @@ print-camper-headline = Fiche { $inlet }
 print-generator-headline = { $rated } en continu · { $peak } quelques secondes
 print-neutral = Neutre
 print-neutral-bonded = Relié au châssis (bonded).
-print-neutral-floating = Flottant. OPEN GROUND sur un testeur de prise est normal ici.
+print-neutral-floating = Flottant. Un testeur de prise peut afficher OPEN GROUND ici.
 print-neutral-plug = Flottant, relié à la terre par une fiche de liaison.
 print-neutral-plug-unknown = Flottant, sauf si une fiche de liaison est dans une prise. Cherchez-la.
 print-neutral-unknown = Inconnu. Demandez à un { -electrician }.

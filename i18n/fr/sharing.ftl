@@ -77,7 +77,7 @@ change-listed-box = À la place de { $first }, prenez un coffret d’usine certi
 change-new-box = Branchez à { $first } un coffret d’usine certifié par un laboratoire. { box-shapes }
 # What to look for on a cord or box to buy. $ends are its sockets.
 cord-shapes = Sa fiche : { $plug }. Ses prises : { $ends }.
-box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaque prise un { -gfci } et un disjoncteur qui n’a pas plus d’ampères qu’elle.
+box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaque prise un { -gfci } et un disjoncteur qui n’a pas plus d’ampères qu’elle. Nous l’appelons { $box }, et ses prises { $outlets }.
 
 ## tallywatt mend
 
@@ -113,8 +113,11 @@ mend-tally = { $dangers ->
 mend-turns = Tout ne peut pas fonctionner quand vous le voulez. La nouvelle carte montre ce qui marche quand.
 mend-proven = Nous ne connaissons rien de plus simple.
 mend-unproven = Il y a peut-être plus simple : nous n’avons pas tout essayé.
-mend-left = Nous ne connaissons aucun changement qui élimine le reste. « tallywatt check » montre ce qui reste.
-mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : il y a peut-être un changement qui élimine le reste. « tallywatt check » montre ce qui reste.
+mend-left = Nous ne connaissons aucun changement qui élimine le reste.
+mend-stopped = Nous avons arrêté de chercher avant d’avoir tout essayé : il y a peut-être un moyen plus simple, ou un changement qui élimine le reste.{ $changed ->
+        [no] {""}
+       *[yes] {" "}Lancez « tallywatt mend » aussi sur le plan changé : il trouvera peut-être mieux.
+    }
 mend-stays = Pas éliminé
 mend-wrote = Nous avons écrit le plan changé dans { $path }, sans les notes de l’ancien fichier. Imprimez maintenant la nouvelle carte : { $command }. Jetez l’ancienne carte.
 mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $path }.

@@ -434,13 +434,21 @@ fn shapes_of_cord(cord: &Cord) -> Values {
     [("plug", Value::Shapes(vec![cord.plug.to_string()])), ("ends", Value::Shapes(ends.collect()))].into()
 }
 
-/// The same of a box: one shape for each plug that it has to take.
+/// The same of a box: one shape for each plug that it has to take; and what it and its outlets are called, so that a
+/// later step can name them.
 fn shapes_of_box(it: &DistributionBox) -> Values {
     let sockets = it.outlets.iter().flat_map(|outlet| {
         let (_, plugs) = outlet.plugs();
         std::iter::repeat_n(outlet.shape.to_string(), usize::from(plugs))
     });
-    [("plug", Value::Shapes(vec![it.inlet.to_string()])), ("ends", Value::Shapes(sockets.collect()))].into()
+    let outlets = it.outlets.iter().map(|outlet| outlet.id.clone());
+    [
+        ("plug", Value::Shapes(vec![it.inlet.to_string()])),
+        ("ends", Value::Shapes(sockets.collect())),
+        ("box", Value::Parts(vec![it.id.clone()])),
+        ("outlets", Value::Parts(outlets.collect())),
+    ]
+    .into()
 }
 
 /// What new gear is called, so that a later step can name it.

@@ -162,7 +162,7 @@ fn a_budget_that_ends_the_search_is_said() {
     let told = |effect: &crate::report::Effect| crate::words::Words::english().effect(effect);
     let short = mend_within(&plan(WEEKEND), false, 1).0.effect;
     assert!(!short.proven && short.stopped && !short.after.clear());
-    assert!(told(&short).starts_with("We stopped looking"), "{}", told(&short));
+    assert!(told(&short).starts_with("We stopped before"), "{}", told(&short));
     assert!(!told(&short).contains("We know"), "{}", told(&short));
     // Near miss: what is found in the end.
     let whole = mend(&plan(WEEKEND), false).effect;

@@ -45,17 +45,19 @@ impl Words {
 
     /// Whether there is an easier way, and whether something is left.
     pub fn effect(&self, effect: &Effect) -> String {
-        let left = (!effect.after.clear()).then(|| self.text(Self::of_the_rest(effect)));
-        if effect.stopped {
-            return left.unwrap_or_default();
+        let sure = self.text(if effect.proven { "mend-proven" } else { "mend-unproven" });
+        match (effect.after.clear(), effect.stopped || !effect.proven) {
+            (true, _) => sure,
+            (false, true) => self.of_the_rest(effect, true),
+            (false, false) => format!("{sure} {}", self.of_the_rest(effect, true)),
         }
-        let text = self.text(if effect.proven { "mend-proven" } else { "mend-unproven" });
-        left.map_or(text.clone(), |left| format!("{text} {left}"))
     }
 
-    /// What is known of a change that would clear the rest: none, or not all were tried.
-    const fn of_the_rest(effect: &Effect) -> &'static str {
-        if effect.stopped { "mend-stopped" } else { "mend-left" }
+    /// What is known of a change that would clear the rest: none, or not all were tried. Who changes something first
+    /// may look once more.
+    fn of_the_rest(&self, effect: &Effect, changed: bool) -> String {
+        let key = if effect.stopped || !effect.proven { "mend-stopped" } else { "mend-left" };
+        self.with(key, [("changed", (if changed { "yes" } else { "no" }).into())])
     }
 
     /// That people have to do it, and what is before the engine starts.
@@ -81,8 +83,8 @@ impl Words {
             let _ = writeln!(out, "{}", textwrap::fill(text, options));
         };
         if sharing.repairs.is_empty() {
-            let key = if effect.before.clear() { "mend-nothing" } else { Self::of_the_rest(effect) };
-            fill(&mut out, "", "", &self.text(key));
+            let nothing = effect.before.clear().then(|| self.text("mend-nothing"));
+            fill(&mut out, "", "", &nothing.unwrap_or_else(|| self.of_the_rest(effect, false)));
             if effect.turns {
                 fill(&mut out, "", "", &self.text("mend-turns"));
             }

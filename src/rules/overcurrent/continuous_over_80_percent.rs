@@ -103,7 +103,8 @@ impl<'a> Demand<'a> {
     }
 
     fn busiest(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Self> {
-        let minutes = minutes(these).map(|at| Self::of(facts, node, these, at));
+        let crowded = minutes(these).filter(|at| !fits_for_hours(facts, node, &at.on));
+        let minutes = crowded.map(|at| Self::of(facts, node, these, at));
         minutes.reduce(|most, next| if next.asked > most.asked { next } else { most })
     }
 }

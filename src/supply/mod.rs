@@ -237,7 +237,7 @@ impl Node {
     }
 }
 
-/// Why a part hangs on nothing. The word in reports is [`DetachReason::code`].
+/// Why a part hangs on nothing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
     /// It names nothing it plugs into.
@@ -253,21 +253,6 @@ pub enum DetachReason {
     UpstreamDetached,
     /// Its chain of cords leads back to itself.
     Loop,
-}
-
-impl DetachReason {
-    /// Its stable name in reports and message keys.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::NotPluggedIn => "not-plugged-in",
-            Self::NoSuchReceptacle => "no-such-receptacle",
-            Self::PlugDoesNotFit => "plug-does-not-fit",
-            Self::NoFreeSocket => "no-free-socket",
-            Self::UpstreamDetached => "upstream-detached",
-            Self::Loop => "loop",
-        }
-    }
 }
 
 /// A part that hangs on nothing.

@@ -4,7 +4,7 @@
 //! showed, hours how long a tank lasted. Whatever is learned makes a plan more careful, and never less; what could be
 //! meant in two ways is asked again.
 
-use crate::plan::{Cord, Id, Outlet, Plan, Runtime, bounds};
+use crate::plan::{Cord, Id, Plan, Runtime, bounds};
 use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
@@ -270,16 +270,12 @@ fn named(id: &Id) -> Value {
     Value::Parts(vec![id.clone()])
 }
 
-fn outlet_of<'a>(plan: &'a mut Plan, id: &Id) -> Option<&'a mut Outlet> {
-    plan.outlets_mut().find(|outlet| outlet.id == *id)
-}
-
 fn tripped(plan: &mut Plan, report: &Report, at: &Id, amps: Current) -> Result<(&'static str, Values), Unclear> {
     // Its own breaker, or the nearest ahead of it.
     let mut proofs = report.figures.protection.iter();
     let ahead = proofs.find_map(|proof| proof.breaker_at.clone().filter(|_| proof.id == *at));
     let outlet = ahead.unwrap_or_else(|| at.clone());
-    let outlet = outlet_of(plan, &outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
+    let outlet = plan.outlet_mut(&outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
     let marked = outlet.breaker.known().copied();
     // No breaker of a receptacle is larger, as far as we know.
     let most = marked.unwrap_or_else(|| outlet.shape.0.rating());
@@ -310,8 +306,7 @@ fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
         let ends = |at: &Id| at == id || plan.part_of(at) == Some(id);
         let placed = report.figures.sharing.placed.iter();
         let placed = placed.filter(|placed| ends(&placed.at));
-        let of = |unit: &Id| report.figures.loads.iter().find(|it| it.id == *unit);
-        there.extend(placed.filter_map(|placed| Some(of(&placed.load)?.of.clone())));
+        there.extend(placed.filter_map(|placed| Some(report.figures.load(&placed.load)?.of.clone())));
     }
     for part in there {
         if !marked.contains(&part) {
@@ -333,8 +328,7 @@ fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> 
         .map(|drop| (&drop.receptacle, drop.volts_running))
         .max_by_key(|(_, lost)| *lost);
     let (receptacle, lost) = lost?;
-    let mut limits = report.figures.limits.iter();
-    let nominal = limits.find(|limit| limit.id == *receptacle)?.volts;
+    let nominal = report.figures.limit(receptacle)?.volts;
     (lost < nominal).then_some((nominal, lost))
 }
 
@@ -345,8 +339,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     if volts == Voltage::ZERO {
         return ("meter-none", told(volts, volts));
     }
-    let mut limits = report.figures.limits.iter();
-    let nominal = limits.find(|limit| limit.id == *at).map(|it| it.volts);
+    let nominal = report.figures.limit(at).map(|it| it.volts);
     let line = plan.line_to_neutral();
     // Of two legs a meter in one hot slot and the neutral shows half.
     let half = |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
@@ -521,7 +514,7 @@ mod tests {
     fn a_breaker_lets_less_through_and_never_more() {
         let trips = |text: &str, at: &str| {
             let (key, mut plan) = learned(text);
-            let outlet = outlet_of(&mut plan, &id(at)).expect("an outlet");
+            let outlet = plan.outlet_mut(id(at)).expect("an outlet");
             (key, outlet.trips_at.map(Current::milliamps))
         };
         assert_eq!(trips("front tripped at 13 A", "front"), ("tripped", Some(13_000)));
@@ -536,7 +529,7 @@ mod tests {
         let unknown = |amps: i64| {
             let mut plan = plan();
             let report = judge::build(&plan);
-            let outlet = outlet_of(&mut plan, &id("front")).expect("an outlet");
+            let outlet = plan.outlet_mut(id("front")).expect("an outlet");
             (outlet.breaker, outlet.trips_at) = (crate::plan::Answer::Unknown, None);
             let amps = Current::from_milliamps(amps);
             tripped(&mut plan, &report, &id("front"), amps).expect("a breaker").0
@@ -586,7 +579,7 @@ mod tests {
         let mut two_legs = plan();
         two_legs.generator.voltage = crate::plan::Answer::Known(crate::plan::System::V120_240);
         let four = crate::tables::shape::Receptacle::named("L14-30R").expect("a shape");
-        outlet_of(&mut two_legs, &id("twist")).expect("an outlet").shape = four;
+        two_legs.outlet_mut(id("twist")).expect("an outlet").shape = four;
         let report = judge::build(&two_legs);
         let key = |volts: i64| metered(&two_legs, &report, &id("twist"), Voltage::from_millivolts(volts * 1000)).0;
         assert_eq!(
@@ -680,7 +673,7 @@ mod tests {
             let mut keys = std::collections::BTreeSet::new();
             for (unknown, clear) in [(false, false), (true, true)] {
                 if unknown {
-                    outlet_of(&mut plan, &id("front")).expect("an outlet").breaker = crate::plan::Answer::Unknown;
+                    plan.outlet_mut(id("front")).expect("an outlet").breaker = crate::plan::Answer::Unknown;
                     plan.loads.retain(|load| load.id.as_str() != "fan");
                 }
                 if clear {

@@ -120,6 +120,11 @@ pub struct LoadFacts {
 }
 
 impl LoadFacts {
+    /// Of how many legs it is reckoned to draw on each as much.
+    pub(crate) const fn legs(&self) -> i64 {
+        if two_legs(self.volts) { 2 } else { 1 }
+    }
+
     /// Whether somebody's health depends on it, or may.
     #[must_use]
     pub fn life(&self) -> bool {

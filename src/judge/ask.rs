@@ -184,11 +184,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
     let mut after = chosen(wanted);
     after.retain(|load| !before.contains(load));
     let id = |load: &usize| units[*load].id.clone();
-    let place = |load: usize| {
-        let placed = &report.figures.sharing.placed;
-        let placed = placed.iter().find(|placed| placed.load == units[load].id)?;
-        supply.receptacle(&placed.at)
-    };
+    let place = |load: usize| supply.receptacle(report.figures.sharing.place(&units[load].id)?);
     let both: Vec<usize> = before.iter().chain(&after).copied().collect();
     let on: Vec<(usize, NodeIx)> = both.iter().filter_map(|load| Some((*load, place(*load)?))).collect();
     let scene = Scene { supply: &supply, units: &units, on: &on };
@@ -272,12 +268,11 @@ fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg
 /// passed no longer, or those that together are needed for that; of a load without a place, what the rules say of it.
 fn rests_on(plan: &Plan, report: &Report, on: &[usize], over: &[Over], no_place: &[Id]) -> Vec<Assumption> {
     let assumed = &report.figures.assumed;
-    let placed = &report.figures.sharing.placed;
     let helps = |answered: &Plan| {
         let (supply, (units, _)) = (Supply::build(answered), units(answered));
         let place = |load: &usize| {
-            let placed = placed.iter().find(|it| it.load == units[*load].id)?;
-            Some((*load, supply.receptacle(&placed.at)?))
+            let at = report.figures.sharing.place(&units[*load].id)?;
+            Some((*load, supply.receptacle(at)?))
         };
         let on: Vec<(usize, NodeIx)> = on.iter().filter_map(place).collect();
         let scene = Scene { supply: &supply, units: &units, on: &on };
@@ -328,7 +323,7 @@ impl Scene<'_> {
 
     fn over(&self) -> Vec<Over> {
         let mut list: Vec<Over> = Vec::new();
-        for (index, node) in self.supply.nodes.iter().enumerate() {
+        for (at, node) in self.supply.points() {
             let set = matches!(node.kind, NodeKind::Source);
             let mut note = |passed, asks: i64, limit: Current, by| {
                 let asks = self.amps(asks);
@@ -343,9 +338,9 @@ impl Scene<'_> {
                     legs: node.legs.all(),
                 });
             };
-            let (room, rating) = (self.supply.room(NodeIx(index)), node.rating);
+            let (room, rating) = (self.supply.room(at), node.rating);
             for leg in node.legs.all() {
-                let (long, short) = self.through(NodeIx(index), *leg);
+                let (long, short) = self.through(at, *leg);
                 let share = i128::from(node.continuous.permille().max(1));
                 // What runs for hours counts as much more as the limit for hours is less. Up.
                 let counted = short + narrow((i128::from(long) * 1000 + share - 1) / share);
@@ -472,11 +467,9 @@ impl Scene<'_> {
 
     /// With nominal volts, or with those that are left: a motor draws more as they sink, a heater less.
     fn breakers(&self, settled: Option<&Flow<'_>>) -> Vec<AtBreaker> {
-        let nodes = self.supply.nodes.iter().enumerate();
-        nodes
+        (self.supply.points())
             .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
-            .filter_map(|(index, node)| {
-                let at = NodeIx(index);
+            .filter_map(|(at, node)| {
                 let on_leg = |leg: &Leg| {
                     let (long, short) = self.through(at, *leg);
                     long + short

@@ -12,7 +12,7 @@ use crate::plan::{Answer, Id, Plan, Span, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Power, Voltage, Wire};
 use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
-use crate::supply::{Node, NodeIx, NodeKind, Supply};
+use crate::supply::{Node, NodeIx, Supply};
 
 /// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
 /// loads it names beside them may change: one more takes another's place.
@@ -133,7 +133,7 @@ impl Behind {
             .collect();
         let passes = |at: NodeIx| {
             let mut up = supply.up(at);
-            up.any(|(_, node)| node.id == *cord && matches!(node.kind, NodeKind::Cord { .. }))
+            up.any(|(_, node)| node.id == *cord && node.kind.is_cord())
         };
         let behind = places.iter().filter(|(_, at)| passes(**at));
         Self { loads: behind.map(|(id, _)| id.clone()).collect(), units: loads::units(plan).0, places, supply }
@@ -330,7 +330,7 @@ proptest! {
         let report = judge(&plan);
         for lost in &report.figures.sharing.unplaced {
             let of = &report.figures.loads.iter().find(|load| load.id == lost.load).expect("a load").of;
-            let load = plan.loads.iter().find(|load| load.id == *of).expect("of the plan");
+            let load = plan.load(of).expect("of the plan");
             if load.wanted == Wanted::Wish {
                 continue;
             }
@@ -424,7 +424,7 @@ proptest! {
         let figures = &report.figures;
         let load = |id: &Id| {
             let facts = figures.loads.iter().find(|load| load.id == *id).expect("a load");
-            let load = plan.loads.iter().find(|load| load.id == facts.of).expect("of the plan");
+            let load = plan.load(&facts.of).expect("of the plan");
             (facts, load)
         };
         let place = |id: &Id| {
@@ -436,7 +436,7 @@ proptest! {
             if load.hours.is_empty() {
                 facts.continuous || facts.life()
             } else {
-                load.hours.iter().any(|span| span.contains(minute))
+                load.wants(minute)
             }
         };
         let must = |id: &Id| load(id).1.wanted == Wanted::Must || load(id).0.life();
@@ -452,7 +452,7 @@ proptest! {
         // Of a cord that its breaker protects, that breaker trips first, and is the one to be named.
         let first = |node: &Node| {
             let (breaker, marked) = node.protected_at?;
-            let cord = matches!(node.kind, NodeKind::Cord { .. });
+            let cord = node.kind.is_cord();
             (cord && marked <= node.rating).then(|| supply.node(breaker).id.clone())
         };
         let clashes = figures.sharing.never.iter().filter(|set| set.len() > 1);
@@ -520,7 +520,7 @@ proptest! {
         // the air is too hot for it, is no news.
         let refused = |part: &Option<Id>| {
             let fed = |id: &Id| {
-                let mut fed = less.gear().filter(|(_, at)| *at == Some(id)).map(|(fed, _)| before.refused(fed)).peekable();
+                let mut fed = less.gear().filter(|it| it.from == Some(id)).map(|it| before.refused(it.id)).peekable();
                 fed.peek().is_some() && fed.all(|why| why.is_some())
             };
             part.as_ref().is_some_and(|part| before.refused(part).is_some() || fed(part))

@@ -22,8 +22,7 @@ pub(super) fn of_points(
         telling(findings, &figures.limits, code, at).map(|finding| finding.fix.key)
     };
     let mut points: Vec<Verdict> = Vec::new();
-    for (at, node) in supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
+    for (ix, node) in supply.points() {
         let receptacle = matches!(node.kind, NodeKind::Receptacle { .. });
         // A cord's only end has the id of the cord, and speaks for it; so has what is inside a camper.
         let spoken_for = supply.receptacle(&node.id).is_some();

@@ -238,8 +238,7 @@ impl Change {
     pub(super) fn weight(&self, plan: &Plan) -> u64 {
         let minor = match self {
             Self::Shift { load, span, to } => {
-                let of = plan.loads.iter().find(|it| it.id == *load);
-                of.and_then(|of| Some((of, of.hours.get(*span)?))).map_or(0, |(of, hours)| {
+                plan.load(load).and_then(|of| Some((of, of.hours.get(*span)?))).map_or(0, |(of, hours)| {
                     let must = u64::from(of.wanted == crate::plan::Wanted::Must);
                     let day = u64::from(Span::DAY);
                     let by = u64::from(apart(hours.from, *to));
@@ -319,7 +318,6 @@ impl Change {
     #[must_use]
     pub fn repair(&self, before: &Plan, after: &Plan) -> Repair {
         let mut values = Values::new();
-        let load_of = |plan: &'_ Plan, id: &Id| -> Option<Load> { plan.loads.iter().find(|it| it.id == *id).cloned() };
         match self {
             Self::Distance => {
                 values.insert("distance", AMPLE.into());
@@ -339,7 +337,7 @@ impl Change {
             | Self::Thicker { cord: id, .. } => {
                 // All that is known of the new cord, for whoever buys it: what it must have, it has by another
                 // change too.
-                let cord = after.cords.iter().find(|it| it.id == *id);
+                let cord = after.cord(id);
                 let none = || Value::Name("none".to_owned());
                 let wires = cord.and_then(|it| it.conductors.known());
                 let length = cord.and_then(|it| it.length.known());
@@ -347,8 +345,7 @@ impl Change {
                 values.insert("wires", wires.map_or_else(none, |it| Value::Count((*it).into())));
                 values.insert("length", length.map_or_else(none, |it| (*it).into()));
                 // Where one is added, that is a step of its own.
-                let guarded = before.cords.iter().find(|it| it.id == *id);
-                let guarded = guarded.is_some_and(|it| it.gfci == Answer::Known(true));
+                let guarded = before.cord(id).is_some_and(|it| it.gfci == Answer::Known(true));
                 values.insert("gfci", Value::yes_no(guarded));
                 values.insert("wire", wire.map_or_else(none, |it| Value::Name(it.to_string())));
             }
@@ -362,8 +359,8 @@ impl Change {
             }
             Self::Move { load, to } => {
                 let none = Value::Word { word: "change-by-the-card" };
-                let was = load_of(before, load).and_then(|load| load.on.or(load.now));
-                values.insert("from", was.as_ref().map_or(none.clone(), Value::from));
+                let was = before.load(load).and_then(Load::plugged_into);
+                values.insert("from", was.map_or(none.clone(), Value::from));
                 values.insert("to", to.as_ref().map_or(none, |seat| (&seat.at).into()));
                 // Whoever has the new report says more: `Mended::tell_of_load`.
                 values.insert("some", Value::yes_no(false));
@@ -374,12 +371,12 @@ impl Change {
             }
             Self::Shift { load, span, .. } | Self::LessTime { load, span } => {
                 for (name, plan) in [("from", before), ("to", after)] {
-                    let hours = load_of(plan, load).and_then(|it| it.hours.get(*span).copied());
+                    let hours = plan.load(load).and_then(|it| it.hours.get(*span).copied());
                     values.insert(name, Value::Hours(hours.into_iter().collect()));
                 }
             }
             Self::OffAtNight(id) => {
-                let hours = load_of(after, id).map(|load| load.hours);
+                let hours = after.load(id).map(|load| load.hours.clone());
                 values.insert("to", Value::Hours(hours.unwrap_or_default()));
             }
             Self::ProtectedOutlet { at, sockets } => {
@@ -404,8 +401,6 @@ impl Change {
 
     /// The shapes of what is bought.
     fn shapes(&self, before: &Plan, after: &Plan) -> Values {
-        let cord_of = |id: &Id| after.cords.iter().find(|it| it.id == *id);
-        let box_of = |id: &Id| after.boxes.iter().find(|it| it.id == *id);
         let of_cord = |cord: Option<&Cord>| cord.map(shapes_of_cord);
         let of_box = |it: Option<&DistributionBox>| it.map(shapes_of_box);
         let told = match self {
@@ -413,13 +408,12 @@ impl Change {
             | Self::GroundedCord(id)
             | Self::ProtectedCord(id)
             | Self::Shorter { cord: id, .. }
-            | Self::Thicker { cord: id, .. } => of_cord(cord_of(id)),
+            | Self::Thicker { cord: id, .. } => of_cord(after.cord(id)),
             Self::ProtectedOutlet { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1)),
             Self::ThreeWay { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1)),
-            Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(box_of(id)),
+            Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(after.holder(id)),
             Self::NewBox(at) => {
-                let known = |id: &Id| before.boxes.iter().any(|old| old.id == *id);
-                let mut new = after.boxes.iter().filter(|it| !known(&it.id));
+                let mut new = after.boxes.iter().filter(|it| before.holder(&it.id).is_none());
                 of_box(new.find(|it| it.from.as_ref() == Some(at)))
             }
             _ => None,
@@ -458,11 +452,8 @@ fn called(ids: Vec<Id>) -> Values {
 
 /// What is to be known of the cord that a new box is at the end of, if that is new as well.
 fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
-    let from = after.boxes.iter().find(|it| it.id == *inlet);
-    let from = from.and_then(|it| it.from.as_ref());
-    let known = |cord: &&Cord| before.cords.iter().any(|old| old.id == cord.id);
-    let mut cords = after.cords.iter().filter(|cord| !known(cord));
-    let lead = from.and_then(|from| cords.find(|cord| cord.id == *from));
+    let from = after.holder(inlet).and_then(|it| it.from.as_ref());
+    let lead = from.and_then(|from| after.cord(from)).filter(|it| before.cord(&it.id).is_none());
     let none = || Value::Name("none".to_owned());
     let length = lead.and_then(|it| it.length.known());
     let wire = lead.and_then(|it| it.wire.known());
@@ -474,20 +465,14 @@ fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
 
 /// The cords in this receptacle that were not there.
 fn new_cords<'p>(at: &'p Id, before: &'p Plan, after: &'p Plan) -> impl Iterator<Item = &'p Cord> {
-    after.cords.iter().filter(move |cord| {
-        let known = before.cords.iter().any(|old| old.id == cord.id);
-        cord.from.as_ref() == Some(at) && !known
-    })
+    after.cords.iter().filter(move |cord| cord.from.as_ref() == Some(at) && before.cord(&cord.id).is_none())
 }
 
 /// What is to be known of a smaller appliance, for whoever looks for one, and of the one that it replaces.
 fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
-    let power_of = |plan: &Plan| {
-        let of = plan.loads.iter().find(|it| it.id == *load);
-        match of.map(|it| &it.running) {
-            Some(Answer::Known(Draw::Power(power))) => *power,
-            _ => Power::ZERO,
-        }
+    let power_of = |plan: &Plan| match plan.load(load).map(|it| &it.running) {
+        Some(Answer::Known(Draw::Power(power))) => *power,
+        _ => Power::ZERO,
     };
     let running = power_of(after);
     // What it takes to start is less as well, and a motor of fewer watts need not take less.

@@ -11,9 +11,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::change::{Change, LENGTHS, apart, begun_at, shape_of};
 use super::places::{Leads, Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
+    Answer, Cord, DistributionBox, Draw, Gear, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
 };
-use crate::quantity::{Current, Length, Power, Voltage};
+use crate::quantity::Length;
 use crate::report::{Finding, Limit, LoadFacts, Placed, Report, Signal, Value};
 use crate::rules;
 use crate::sharing::{AT_SET, length_of};
@@ -132,7 +132,7 @@ impl<'a> Wants<'a> {
 
     fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
         let fact = self.report.figures.load(id)?;
-        Some((self.plan.loads.iter().find(|load| load.id == fact.of)?, fact))
+        Some((self.plan.load(&fact.of)?, fact))
     }
 
     fn must(&self, id: &Id) -> bool {
@@ -142,11 +142,7 @@ impl<'a> Wants<'a> {
     /// Whether it is on at that minute. What has no hours and does not run for long waits without harm.
     fn on(&self, id: &Id, minute: u16) -> bool {
         self.load(id).is_some_and(|(it, fact)| {
-            if it.hours.is_empty() {
-                fact.continuous || it.may_be(LoadKind::Medical)
-            } else {
-                it.hours.iter().any(|span| span.contains(minute))
-            }
+            if it.hours.is_empty() { fact.continuous || it.may_be(LoadKind::Medical) } else { it.wants(minute) }
         })
     }
 
@@ -194,18 +190,9 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     pairs
 }
 
-/// Whether these ask for more than the set gives, running or with one of them starting. Of
-/// a set with two legs only their sum is asked: where they are plugged in decides the rest.
+/// Whether these ask for more than the set gives.
 fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
-    let facts = || loads.iter().filter_map(|id| report.figures.load(id));
-    // Volt-amperes: what a leg carries is counted in amps.
-    let times = |amps: Current, volts: Voltage| amps.milliamps() * volts.millivolts();
-    let running: i64 = facts().map(|it| times(it.running_amps, it.volts)).sum();
-    let step = facts().map(|it| times(it.starting_amps - it.running_amps, it.volts));
-    let usable = &report.figures.usable;
-    // Microwatts: nothing is rounded here.
-    let beyond = |sum: i64, limit: Power| sum > limit.milliwatts() * 1000;
-    beyond(running, usable.rated_watts) || beyond(running + step.max().unwrap_or(0), usable.peak_watts)
+    report.figures.beyond_the_set(loads.iter().filter_map(|id| report.figures.load(id)))
 }
 
 /// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
@@ -222,10 +209,13 @@ pub(super) struct List<'a> {
     sockets: Sockets,
     /// The receptacles that may be used, if only by what has protection of its own: those that are protected first,
     /// then those that carry most.
-    sound: Vec<&'a Limit>,
+    /// Each with how many sockets nothing is in.
+    sound: Vec<(&'a Limit, usize)>,
     /// The cords and boxes that are plugged into nothing and with which nothing is wrong, with their receptacles:
     /// worked out when the first change asks.
     spare: OnceCell<Vec<(&'a Id, Vec<Receptacle>)>>,
+    /// The cords and boxes into which nothing at all may be plugged: pulled out, they only leave a socket.
+    dead: Vec<Gear<'a>>,
     leads: Leads<'a>,
     /// The cords and boxes that people have, by their own ids and those of their receptacles. What is only
     /// to be bought is not changed again.
@@ -236,19 +226,19 @@ impl<'a> List<'a> {
     /// `report` is the plan's own, at least as much of it as a trial gives; `before`, the plan without
     /// changes.
     pub fn of(plan: &'a Plan, report: &'a Report, before: &Plan) -> Self {
-        let owned = |id: &Id| before.cords.iter().any(|it| it.id == *id) || before.boxes.iter().any(|it| it.id == *id);
-        let cords = plan.cords.iter().map(|it| &it.id);
-        let ids = cords.chain(plan.boxes.iter().map(|it| &it.id));
         let mut parts = BTreeMap::new();
-        for id in ids.filter(|id| owned(id)) {
+        for id in plan.gear().map(|it| it.id).filter(|id| before.gear_of(id).is_some()) {
             parts.insert(id.clone(), id);
             parts.extend(ends_of(plan, id).into_iter().map(|end| (end, id)));
         }
         let sockets = Sockets::of(plan);
         let limits = report.figures.limits.iter();
-        let mut sound: Vec<&Limit> = limits.filter(|it| sockets.usable(&it.id)).collect();
-        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps)));
-        Self { plan, report, sockets, sound, spare: OnceCell::new(), leads: Leads::of(plan), parts }
+        let sound = limits.filter(|it| sockets.usable(&it.id));
+        let mut sound: Vec<_> = sound.map(|limit| (limit, sockets.free(&limit.id))).collect();
+        sound.sort_by_key(|(limit, _)| Reverse((limit.gfci, limit.short_amps)));
+        let all_refused = |part: &Id| ends_of(plan, part).iter().all(|end| sockets.refused(end).is_some());
+        let dead = plan.gear().filter(|it| all_refused(it.id)).collect();
+        Self { plan, report, sound, dead, sockets, spare: OnceCell::new(), leads: Leads::of(plan), parts }
     }
 
     /// Every change of the list that may have a part in clearing the problem.
@@ -370,7 +360,7 @@ impl<'a> List<'a> {
             let Some(Value::Name(joint)) = finding.values.get("joint") else {
                 continue;
             };
-            if let Some(it) = self.plan.boxes.iter().find(|it| it.id.as_str() == joint) {
+            if let Some(it) = self.plan.holder(joint) {
                 changes.push(Change::ListedBox(it.id.clone()));
                 changes.push(Change::SetAside(it.id.clone()));
             } else {
@@ -409,8 +399,8 @@ impl<'a> List<'a> {
 
     /// The cords and boxes that are plugged in somewhere.
     fn gear_at(&self, at: &Id) -> Vec<Id> {
-        let there = self.plan.gear().filter(|(part, from)| *from == Some(at) && self.parts.contains_key(part));
-        there.map(|(part, _)| part.clone()).collect()
+        let there = self.plan.gear().filter(|it| it.from == Some(at) && self.parts.contains_key(it.id));
+        there.map(|it| it.id.clone()).collect()
     }
 
     /// The cord or box that this is, or is a receptacle of.
@@ -426,13 +416,7 @@ impl<'a> List<'a> {
 
     /// The parts from the set to a receptacle.
     fn path(&self, at: &Id) -> Vec<Id> {
-        self.report
-            .figures
-            .limits
-            .iter()
-            .find(|limit| limit.id == *at)
-            .map(|limit| limit.path.clone())
-            .unwrap_or_default()
+        self.report.figures.limit(at).map(|limit| limit.path.clone()).unwrap_or_default()
     }
 
     /// What a part or receptacle hangs on, from the set on.
@@ -445,15 +429,12 @@ impl<'a> List<'a> {
 
     /// The cord that this is, or is an end of: a path names a cord by its own id, or by that of an end.
     fn cord(&self, id: &Id) -> Option<&Cord> {
-        let part = self.parts.get(id)?;
-        self.plan.cords.iter().find(|cord| cord.id == **part)
+        self.plan.cord(self.parts.get(id)?)
     }
 
     /// The box that is this, or has this outlet.
     fn box_of(&self, id: &Id) -> Option<&Id> {
-        let part = self.parts.get(id)?;
-        let mut boxes = self.plan.boxes.iter();
-        boxes.find(|it| it.id == **part).map(|it| &it.id)
+        self.plan.holder(self.parts.get(id)?).map(|it| &it.id)
     }
 
     /// What protects a receptacle, with what is planned for it and so many plugs `more`.
@@ -534,12 +515,6 @@ impl<'a> List<'a> {
             .then(|| Change::ThreeWay { at: at.clone(), clears: self.sockets.free(at) == 0 })
     }
 
-    /// Whether nothing at all may be plugged into any end of a part: pulled out, it only leaves a socket.
-    fn dead(&self, part: &Id) -> bool {
-        let mut ends = ends_of(self.plan, part).into_iter();
-        ends.all(|end| self.sockets.refused(&end).is_some())
-    }
-
     /// The loads that the plan puts at a receptacle, moved.
     fn moves(&self, at: &Id) -> Vec<Change> {
         self.plan
@@ -553,7 +528,7 @@ impl<'a> List<'a> {
     fn load_of(&self, id: &Id) -> Option<&crate::plan::Load> {
         let fact = self.report.figures.load(id);
         let of = fact.map_or(id, |fact| &fact.of);
-        self.plan.loads.iter().find(|load| load.id == *of)
+        self.plan.load(of)
     }
 
     /// Moved, at another hour or smaller: of the ids that are loads.
@@ -589,8 +564,7 @@ impl<'a> List<'a> {
     /// takes its plug carries so long.
     fn less_time(&self, load: &Load) -> Vec<Change> {
         let heat = matches!(load.kind, Answer::Known(LoadKind::Heater | LoadKind::Cooker));
-        let units = self.report.figures.loads.iter();
-        let mut units = units.filter(|unit| unit.of == load.id && unit.continuous);
+        let mut units = self.report.figures.units(&load.id).filter(|unit| unit.continuous);
         let enough = units.any(|unit| {
             let mut limits = self.report.figures.limits.iter();
             limits.any(|limit| {
@@ -676,31 +650,24 @@ impl<'a> List<'a> {
     /// that hangs on the part itself, or that must not be used. What must not be used and has the socket
     /// is pulled out of it.
     fn replugs(&self, part: &Id) -> Vec<Change> {
-        let cord = self.plan.cords.iter().find(|it| it.id == *part);
-        let it = self.plan.boxes.iter().find(|it| it.id == *part);
-        let (plug, from) = match (cord, it) {
-            (Some(cord), _) => (cord.plug, &cord.from),
-            (None, Some(it)) => (it.inlet, &it.from),
-            (None, None) => return Vec::new(),
+        let Some(gear) = self.plan.gear_of(part) else {
+            return Vec::new();
         };
-        let long = cord.is_some_and(|it| length_of(it) > AT_SET);
-        let others: Vec<&Id> = self
-            .sound(plug)
-            .filter(|at| !(long && self.leads.ends_long(at)))
-            .filter(|at| Some(*at) != from.as_ref() && !self.sockets.hangs_on(at, part))
-            .collect();
-        let free = others.iter().filter(|at| self.sockets.free(at) > 0);
-        let replugs = free.take(PLACES).map(|to| Change::Replug { part: part.clone(), to: (*to).clone() });
-        let taken = others.iter().filter(|at| self.sockets.free(at) == 0);
-        let dead = taken.flat_map(|at| self.gear_at(at));
-        let dead = dead.filter(|it| it != part && self.dead(it));
-        replugs.chain(dead.take(PLACES).map(Change::SetAside)).collect()
+        let long = self.plan.cord(part).is_some_and(|it| length_of(it) > AT_SET);
+        let other =
+            |at: &Id| Some(at) != gear.from && !(long && self.leads.ends_long(at)) && !self.sockets.hangs_on(at, part);
+        let free = self.sound(gear.plug).filter(|(at, free)| *free > 0 && other(at));
+        let replugs = free.take(PLACES).map(|(to, _)| Change::Replug { part: part.clone(), to: to.clone() });
+        let taken = self.sound(gear.plug).filter(|(_, free)| *free == 0);
+        let dead = taken.flat_map(|(at, _)| self.dead.iter().filter(move |it| it.from == Some(at)));
+        let dead = dead.filter(|it| it.id != part && self.parts.contains_key(it.id) && it.from.is_some_and(other));
+        replugs.chain(dead.take(PLACES).map(|it| Change::SetAside(it.id.clone()))).collect()
     }
 
-    /// The sound receptacles that take a plug.
-    fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
-        let take = self.sound.iter().filter(move |it| it.shape.takes(plug));
-        take.map(|limit| &limit.id)
+    /// The sound receptacles that take a plug, each with how many sockets nothing is in.
+    fn sound(&self, plug: Plug) -> impl Iterator<Item = (&Id, usize)> {
+        let take = self.sound.iter().filter(move |(it, _)| it.shape.takes(plug));
+        take.map(|(limit, free)| (&limit.id, *free))
     }
 
     /// Taking turns at the sockets of things that are on at other hours. What somebody's health
@@ -733,7 +700,7 @@ impl<'a> List<'a> {
                 at: at.clone(),
             })
         };
-        self.sound(plug).filter_map(turns).take(PLACES).collect()
+        self.sound(plug).filter_map(|(at, _)| turns(at)).take(PLACES).collect()
     }
 
     /// For musts without a place, or that cannot be on together.
@@ -761,7 +728,7 @@ impl<'a> List<'a> {
     /// Less gear carries no more, but what must not be used takes up a socket.
     fn keep_gear(&self, changes: &mut Vec<Change>) {
         changes.retain(|change| match change {
-            Change::SetAside(part) => self.dead(part),
+            Change::SetAside(part) => self.dead.iter().any(|it| it.id == part),
             _ => true,
         });
     }
@@ -915,7 +882,7 @@ impl<'a> List<'a> {
 
 /// Whether all of these are on at some minute of a stretch. What has no hours may be on at any.
 fn all_on(loads: &[&Load], hours: Span) -> bool {
-    let on = |load: &&Load, minute| load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute));
+    let on = |load: &&Load, minute| load.hours.is_empty() || load.wants(minute);
     // More is on than a minute before only where some hours begin.
     let spans = loads.iter().flat_map(|load| &load.hours);
     let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));

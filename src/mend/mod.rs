@@ -139,12 +139,11 @@ impl Mended {
         let figures = &self.report.figures;
         match &step.change {
             Change::Move { load, .. } => {
-                let units = figures.loads.iter().filter(|it| it.of == *load);
-                let placed = &figures.sharing.placed;
-                let (there, out): (Vec<_>, Vec<_>) = units.partition(|unit| placed.iter().any(|it| it.load == unit.id));
-                let total = there.len() + out.len();
-                repair.values.insert("some", Value::yes_no(!out.is_empty()));
-                repair.values.insert("count", Value::Count(there.len()));
+                let units = || figures.units(load);
+                let there = units().filter(|unit| figures.sharing.place(&unit.id).is_some()).count();
+                let total = units().count();
+                repair.values.insert("some", Value::yes_no(there < total));
+                repair.values.insert("count", Value::Count(there));
                 repair.values.insert("total", Value::Count(total));
             }
             Change::Smaller { load, .. } => {
@@ -157,10 +156,10 @@ impl Mended {
 
     /// Whether something is to be elsewhere than the old card shows, and no repair says so.
     fn moves_more(&self, before: &Sharing, repairs: &[Repair]) -> bool {
-        let mut placed = self.report.figures.sharing.placed.iter();
-        let units = &self.report.figures.loads;
+        let figures = &self.report.figures;
+        let mut placed = figures.sharing.placed.iter();
         let named = |unit: &Id| {
-            let load = units.iter().find(|it| it.id == *unit).map(|it| &it.of);
+            let load = figures.load(unit).map(|it| &it.of);
             repairs.iter().any(|it| it.about.iter().any(|id| Some(id) == load))
         };
         let moved = placed.any(|now| !before.placed.contains(now) && !named(&now.load));

@@ -5,43 +5,30 @@ use std::collections::{BTreeMap, BTreeSet};
 use crate::plan::{Cord, Id, Load, LoadKind, Plan};
 use crate::quantity::Length;
 use crate::report::{LoadFacts, Report};
-use crate::sharing::{AT_SET, length_of};
+use crate::sharing::{AT_SET, length_of, one_by_one};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::{Verdicts, of_camper};
 
 /// The receptacles of a cord or box, and of a camper the place inside.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
-    let cords = plan.cords.iter().filter(|it| it.id == *part);
-    let boxes = plan.boxes.iter().filter(|it| it.id == *part);
+    let of_cord = plan.cord(part).into_iter().flat_map(Cord::end_ids);
+    let of_box = plan.holder(part).into_iter().flat_map(|it| &it.outlets).map(|outlet| outlet.id.clone());
     let inside = plan.camper(part).map(|it| it.id.clone());
-    cords
-        .flat_map(Cord::end_ids)
-        .chain(boxes.flat_map(|it| it.outlets.iter().map(|outlet| outlet.id.clone())))
-        .chain(inside)
-        .collect()
+    of_cord.chain(of_box).chain(inside).collect()
 }
 
 /// How many plugs of loads the plan has at a receptacle.
 pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
     let loads = plan.loads.iter();
-    loads.filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at)).map(|load| usize::from(load.count)).sum()
+    loads.filter(|load| load.plugged_into() == Some(at)).map(|load| usize::from(load.count)).sum()
 }
 
 /// How many sockets loads take up at once, at the most, if each is plugged in only in its hours; all of them
 /// where one has none.
 pub(super) fn at_once(loads: &[&Load]) -> usize {
-    let count = |load: &&Load| usize::from(load.count);
-    if loads.iter().any(|load| load.hours.is_empty()) {
-        return loads.iter().map(count).sum();
-    }
-    let on = |minute: u16| {
-        let on = |load: &&&Load| load.hours.iter().any(|span| span.contains(minute));
-        loads.iter().filter(on).map(count).sum()
-    };
-    // More is on than a minute before only where some hours begin.
-    let begins = loads.iter().flat_map(|load| &load.hours);
-    begins.map(|span| on(span.from)).max().unwrap_or(0)
+    let each = loads.iter().map(|load| (*load, usize::from(load.count)));
+    one_by_one(each.clone()).unwrap_or_else(|| each.map(|(_, count)| count).sum())
 }
 
 /// How far cords lead to each receptacle of cords and boxes, fed or not.
@@ -115,12 +102,9 @@ pub(super) fn on_cords(plan: &Plan, report: &Report) -> BTreeSet<Id> {
 /// The loads that have their places on gear at the set that `before` has not: whoever buys gear for what is used
 /// elsewhere buys it with a cord.
 pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTreeSet<Id> {
-    let owned =
-        |part: &Id| before.cords.iter().any(|it| it.id == *part) || before.boxes.iter().any(|it| it.id == *part);
-    let bought = |at: &Id| plan.part_of(at).is_some_and(|part| !owned(part));
-    let placed = &report.figures.sharing.placed;
+    let bought = |at: &Id| plan.part_of(at).is_some_and(|part| before.gear_of(part).is_none());
     of_loads(plan, report, |_, facts, reach| {
-        reach.is_some_and(|reach| reach <= AT_SET) && (placed.iter()).any(|it| it.load == facts.id && bought(&it.at))
+        reach.is_some_and(|reach| reach <= AT_SET) && report.figures.sharing.place(&facts.id).is_some_and(bought)
     })
 }
 
@@ -131,14 +115,12 @@ pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
 
 /// The loads of which this is so, with how far cords take each from the set, where it has a place.
 fn of_loads(plan: &Plan, report: &Report, is_so: impl Fn(&Load, &LoadFacts, Option<Length>) -> bool) -> BTreeSet<Id> {
-    let placed = &report.figures.sharing.placed;
     let cords = Leads::of(plan);
     let wanted = |facts: &&LoadFacts| {
-        let Some(load) = plan.loads.iter().find(|it| it.id == facts.of) else {
+        let Some(load) = plan.load(&facts.of) else {
             return false;
         };
-        let place = placed.iter().find(|it| it.load == facts.id);
-        let place = place.map(|it| &it.at).or(load.on.as_ref()).or(load.now.as_ref());
+        let place = report.figures.sharing.place(&facts.id).or(load.plugged_into());
         is_so(load, facts, place.map(|at| cords.length(at, false)))
     };
     let loads = report.figures.loads.iter().filter(wanted);
@@ -149,7 +131,7 @@ fn of_loads(plan: &Plan, report: &Report, is_so: impl Fn(&Load, &LoadFacts, Opti
 pub(super) fn used_apart(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     let at_set = at_the_set(plan, report);
     let apart = report.figures.loads.iter().filter(|facts| {
-        let load = plan.loads.iter().find(|it| it.id == facts.of);
+        let load = plan.load(&facts.of);
         load.is_some_and(|load| beside_people(plan, load, facts)) && !at_set.contains(&facts.of)
     });
     apart.map(|facts| facts.of.clone()).collect()

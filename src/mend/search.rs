@@ -335,11 +335,9 @@ impl<'a> Search<'a> {
     /// Whether a new part is there for nothing.
     fn brings_idle(&self, after: &State) -> bool {
         let placed = &after.report.figures.sharing.placed;
-        let used =
-            |end: &Id| placed.iter().any(|it| it.at == *end) || after.plan.gear().any(|(_, from)| from == Some(end));
-        let known = |id: &Id| self.plan.gear().any(|(part, _)| part == id);
-        let ids = after.plan.gear().map(|(id, _)| id);
-        ids.filter(|id| !known(id)).any(|id| !ends_of(&after.plan, id).iter().any(used))
+        let used = |end: &Id| placed.iter().any(|it| it.at == *end) || after.plan.gear().any(|it| it.from == Some(end));
+        let mut new = after.plan.gear().filter(|it| self.plan.gear_of(it.id).is_none());
+        new.any(|it| !ends_of(&after.plan, it.id).iter().any(used))
     }
 
     /// Nothing done.
@@ -557,12 +555,12 @@ impl<'a> Search<'a> {
     /// receptacles, wherever that leaves nothing worse.
     pub fn pull_out_refused(&mut self, done: &mut Done) {
         let plan = &done.state.plan;
-        let in_use = plan.gear().filter(|(_, from)| from.is_some());
-        let refused = in_use.filter(|(part, _)| {
-            let why = done.state.report.refused(part);
-            why.is_some_and(|why| why.at == **part || ends_of(plan, part).contains(&why.at))
+        let in_use = plan.gear().filter(|it| it.from.is_some());
+        let refused = in_use.filter(|it| {
+            let why = done.state.report.refused(it.id);
+            why.is_some_and(|why| why.at == *it.id || ends_of(plan, it.id).contains(&why.at))
         });
-        let refused: Vec<Id> = refused.map(|(part, _)| part.clone()).collect();
+        let refused: Vec<Id> = refused.map(|it| it.id.clone()).collect();
         for part in refused {
             let mut more = done.changes.clone();
             more.push(Change::SetAside(part));
@@ -623,18 +621,15 @@ fn for_nothing(changes: &[Change], report: &Report) -> bool {
     if gear.any(behind) {
         return true;
     }
-    let placed = |unit: &LoadFacts| report.figures.sharing.placed.iter().any(|it| it.load == unit.id);
-    let units = |load: &Id| {
-        let load = load.clone();
-        report.figures.loads.iter().filter(move |unit| unit.of == load)
-    };
+    let figures = &report.figures;
+    let placed = |unit: &LoadFacts| figures.sharing.place(&unit.id).is_some();
     changes.iter().any(|change| match change {
-        Change::Smaller { load, .. } => !units(load).all(placed),
+        Change::Smaller { load, .. } => !figures.units(load).all(placed),
         Change::Move { load, .. }
         | Change::TakeTurns { load, .. }
         | Change::Shift { load, .. }
         | Change::LessTime { load, .. }
-        | Change::OffAtNight(load) => !units(load).any(|unit| placed(unit) && report.figures.may_run(&unit.id)),
+        | Change::OffAtNight(load) => !figures.units(load).any(|unit| placed(unit) && figures.may_run(&unit.id)),
         _ => false,
     })
 }

@@ -33,7 +33,7 @@ pub(super) fn with_moves(
     let mut steps: Vec<Step> =
         changes.iter().map(|change| Step { change: change.clone(), comes_along: false }).collect();
     for load in &mended.loads {
-        let Some(old) = before.loads.iter().find(|old| old.id == load.id) else {
+        let Some(old) = before.load(&load.id) else {
             continue;
         };
         let shares = |change: &Change| match change {
@@ -78,24 +78,17 @@ pub(super) fn with_moves(
         }
     }
     // What was plugged into a part that is another now goes into that.
-    let gear = |plan: &Plan| -> Vec<(Id, Option<Id>)> {
-        let cords = plan.cords.iter().map(|it| (it.id.clone(), it.from.clone()));
-        let boxes = plan.boxes.iter().map(|it| (it.id.clone(), it.from.clone()));
-        cords.chain(boxes).collect()
-    };
-    let old = gear(before);
-    for (part, from) in gear(mended) {
-        let was = old.iter().find(|(id, _)| *id == part);
+    for now in mended.gear() {
         // A box in the place of a splitter is told with what it is plugged into.
         let told = |step: &Step| {
             matches!(&step.change, Change::Replug { part: it, .. } | Change::BoxForSplitter { cord: it, .. }
-                if *it == part)
+                if it == now.id)
         };
-        if let (Some((_, was)), Some(to)) = (was, from)
-            && was.as_ref() != Some(&to)
+        if let (Some(was), Some(to)) = (before.gear_of(now.id), now.from)
+            && was.from != now.from
             && !steps.iter().any(told)
         {
-            steps.push(Step::along(Change::Replug { part, to }));
+            steps.push(Step::along(Change::Replug { part: now.id.clone(), to: to.clone() }));
         }
     }
     steps
@@ -103,9 +96,7 @@ pub(super) fn with_moves(
 
 /// What a cord or box is plugged into.
 fn from_of<'a>(plan: &'a Plan, part: &Id) -> Option<&'a Id> {
-    let cord = plan.cords.iter().find(|it| it.id == *part);
-    let inlet = plan.boxes.iter().find(|it| it.id == *part);
-    cord.and_then(|it| it.from.as_ref()).or_else(|| inlet.and_then(|it| it.from.as_ref()))
+    plan.gear_of(part)?.from
 }
 
 /// Where a load goes.
@@ -118,17 +109,14 @@ enum Goes {
 
 /// Where a load goes that was plugged in somewhere and is not to stay there.
 fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
-    let was = old.on.as_ref().or(old.now.as_ref())?;
+    let was = old.plugged_into()?;
     if let Some(on) = &load.on {
         // It stands where it was, or in the plan as changed.
         let seat = Seat { at: on.clone(), stays: true };
         return (on != was).then_some(Goes::To(seat));
     }
-    let facts = &report.figures.loads;
-    let is = |id: &Id| facts.iter().any(|fact| fact.id == *id && fact.of == load.id);
-    let sharing = &report.figures.sharing;
-    let mut places: Vec<&Id> =
-        (sharing.placed.iter()).filter(|placed| is(&placed.load)).map(|placed| &placed.at).collect();
+    let figures = &report.figures;
+    let mut places: Vec<&Id> = figures.units(&load.id).filter_map(|unit| figures.sharing.place(&unit.id)).collect();
     let all = places.len() == usize::from(load.count);
     places.dedup();
     match places.as_slice() {
@@ -143,14 +131,13 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
 /// Has whatever goes where the card shows, and is then shown nowhere, pulled out instead: with neither has it
 /// a place in the plan. Whether there was any.
 pub(super) fn pull_out_what_is_nowhere(steps: &mut [Step], report: &Report) -> bool {
-    let sharing = &report.figures.sharing;
+    let figures = &report.figures;
     let mut any = false;
     for step in steps {
         let Change::Move { load, to: None } = &step.change else {
             continue;
         };
-        let mut units = report.figures.loads.iter().filter(|it| it.of == *load);
-        if !units.any(|unit| sharing.placed.iter().any(|it| it.load == unit.id)) {
+        if !figures.units(load).any(|unit| figures.sharing.place(&unit.id).is_some()) {
             step.change = Change::Unplug(load.clone());
             any = true;
         }
@@ -177,7 +164,7 @@ pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Pl
         };
         // What hung on a part that was set aside is out already.
         if let Change::Unplug(id) = &next.change
-            && plan.loads.iter().any(|load| load.id == *id)
+            && plan.load(id).is_some()
             && place_of(&plan, id).is_none()
         {
             continue;
@@ -211,16 +198,14 @@ const fn needs(change: &Change) -> Option<&Id> {
 
 /// Where a load is plugged in, if it is.
 fn place_of<'a>(plan: &'a Plan, load: &Id) -> Option<&'a Id> {
-    let load = plan.loads.iter().find(|it| it.id == *load)?;
-    load.on.as_ref().or(load.now.as_ref())
+    plan.load(load)?.plugged_into()
 }
 
 /// Whether a change finds every socket that it needs. That it finds its part, `apply` says.
 fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
     match change {
         Change::Move { load, to: Some(seat) } => {
-            let count = plan.loads.iter().find(|it| it.id == *load);
-            let count = count.map_or(1, |load| usize::from(load.count));
+            let count = plan.load(load).map_or(1, |load| usize::from(load.count));
             place_of(plan, load) == Some(&seat.at) || sockets.free(&seat.at) >= count
         }
         Change::TakeTurns { load, with, at } => {
@@ -230,13 +215,8 @@ fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
             at_once(&there) <= sockets.beside_gear(at)
         }
         Change::Replug { part, to } => {
-            let cord = plan.cords.iter().find(|it| it.id == *part);
-            let inlet = plan.boxes.iter().find(|it| it.id == *part);
-            let now = cord.map_or_else(|| inlet.map(|it| (it.inlet, &it.from)), |it| Some((it.plug, &it.from)));
-            now.is_some_and(|(plug, from)| {
-                from.as_ref() == Some(to)
-                    || (sockets.takes(to, plug) && sockets.free(to) > 0 && !sockets.hangs_on(to, part))
-            })
+            let fits = |plug| sockets.takes(to, plug) && sockets.free(to) > 0 && !sockets.hangs_on(to, part);
+            plan.gear_of(part).is_some_and(|it| it.from == Some(to) || fits(it.plug))
         }
         Change::ProtectedOutlet { at, sockets: many } => sockets.beside_gear(at) >= usize::from(*many),
         Change::ThreeWay { at, clears: true } => sockets.beside_gear(at) > 0,
@@ -255,10 +235,7 @@ fn in_the_way(plan: &Plan, left: &[Step]) -> Option<Id> {
             (elsewhere && wanted(at)).then(|| load.clone())
         }
         Change::Replug { part, to } => {
-            let cord = plan.cords.iter().find(|it| it.id == *part);
-            let inlet = plan.boxes.iter().find(|it| it.id == *part);
-            let from = cord.map(|it| &it.from).or(inlet.map(|it| &it.from))?;
-            let at = from.as_ref()?;
+            let at = from_of(plan, part)?;
             (at != to && wanted(at)).then(|| part.clone())
         }
         _ => None,

@@ -128,6 +128,12 @@ impl Id {
     }
 }
 
+impl AsRef<str> for Id {
+    fn as_ref(&self) -> &str {
+        &self.0
+    }
+}
+
 impl std::fmt::Display for Id {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.pad(&self.0)
@@ -557,10 +563,7 @@ impl Cord {
     /// The conductors that circuit needs, ground included.
     #[must_use]
     pub fn conductors_needed(&self) -> u8 {
-        match self.circuit() {
-            Circuit::OneLeg | Circuit::TwoLegs => 3,
-            Circuit::TwoLegsNeutral => 4,
-        }
+        self.circuit().conductors() + 1
     }
 
     /// Whether people call it an adapter: one receptacle, of another shape than its plug, on no more
@@ -718,6 +721,18 @@ impl Default for Load {
 }
 
 impl Load {
+    /// The receptacle that it is plugged into, whether it stays there or is only there now.
+    #[must_use]
+    pub fn plugged_into(&self) -> Option<&Id> {
+        self.on.as_ref().or(self.now.as_ref())
+    }
+
+    /// Whether this minute is in its hours.
+    #[must_use]
+    pub fn wants(&self, minute: u16) -> bool {
+        self.hours.iter().any(|span| span.contains(minute))
+    }
+
     /// Whether it is of this kind, or nobody knows of which.
     #[must_use]
     pub fn may_be(&self, kind: LoadKind) -> bool {
@@ -819,6 +834,19 @@ impl Choice for Wanted {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Must, "must"), (Self::Wish, "wish")];
 }
 
+/// What is plugged in and has receptacles of its own: a cord or a box.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Gear<'a> {
+    /// Its id.
+    pub id: &'a Id,
+    /// Its plug, or its inlet.
+    pub plug: Plug,
+    /// The receptacle that the plan puts it into.
+    pub from: Option<&'a Id>,
+    /// Whether it has been felt hot or soft, or gave a shock.
+    pub hot: Option<bool>,
+}
+
 impl Plan {
     /// The nominal voltage of a 120 V circuit in this region.
     #[must_use]
@@ -838,12 +866,69 @@ impl Plan {
         self.generator.outlets.iter_mut().chain(of_boxes)
     }
 
+    /// The outlet of this id.
+    pub(crate) fn outlet(&self, id: impl AsRef<str>) -> Option<&Outlet> {
+        self.outlets().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The same, to change it.
+    pub(crate) fn outlet_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Outlet> {
+        self.outlets_mut().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The cord of this id.
+    pub(crate) fn cord(&self, id: impl AsRef<str>) -> Option<&Cord> {
+        self.cords.iter().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The same, to change it.
+    pub(crate) fn cord_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Cord> {
+        self.cords.iter_mut().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The box or camper of this id.
+    pub(crate) fn holder(&self, id: impl AsRef<str>) -> Option<&DistributionBox> {
+        self.boxes.iter().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The same, to change it.
+    pub(crate) fn holder_mut(&mut self, id: impl AsRef<str>) -> Option<&mut DistributionBox> {
+        self.boxes.iter_mut().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The load of this id.
+    pub(crate) fn load(&self, id: impl AsRef<str>) -> Option<&Load> {
+        self.loads.iter().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The same, to change it.
+    pub(crate) fn load_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Load> {
+        self.loads.iter_mut().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// The cords, then the boxes.
+    pub(crate) fn gear(&self) -> impl Iterator<Item = Gear<'_>> {
+        let cords = self.cords.iter().map(|it| Gear { id: &it.id, plug: it.plug, from: it.from.as_ref(), hot: it.hot });
+        let boxes =
+            self.boxes.iter().map(|it| Gear { id: &it.id, plug: it.inlet, from: it.from.as_ref(), hot: it.hot });
+        cords.chain(boxes)
+    }
+
+    /// The cord or box of this id.
+    pub(crate) fn gear_of(&self, id: impl AsRef<str>) -> Option<Gear<'_>> {
+        self.gear().find(|it| it.id.as_str() == id.as_ref())
+    }
+
+    /// Where each cord is plugged in, and then each box, to change that.
+    pub(crate) fn gear_mut(&mut self) -> impl Iterator<Item = (&Id, &mut Option<Id>)> {
+        let cords = self.cords.iter_mut().map(|it| (&it.id, &mut it.from));
+        cords.chain(self.boxes.iter_mut().map(|it| (&it.id, &mut it.from)))
+    }
+
     /// The cords, boxes and outlets that have been felt hot or soft, or gave a shock.
     pub fn felt_hot(&self) -> impl Iterator<Item = &Id> {
         let outlets = self.outlets().map(|outlet| (&outlet.id, outlet.hot));
-        let cords = self.cords.iter().map(|cord| (&cord.id, cord.hot));
-        let boxes = self.boxes.iter().map(|holder| (&holder.id, holder.hot));
-        let all = outlets.chain(cords).chain(boxes);
+        let all = outlets.chain(self.gear().map(|it| (it.id, it.hot)));
         all.filter(|(_, hot)| *hot == Some(true)).map(|(id, _)| id)
     }
 
@@ -854,11 +939,9 @@ impl Plan {
         if hot.is_empty() {
             return Vec::new();
         }
-        let cords = self.cords.iter().map(|it| (&it.id, &it.from, it.hot));
-        let boxes = self.boxes.iter().map(|it| (&it.id, &it.from, it.hot));
-        let loads = self.loads.iter().map(|it| (&it.id, &it.on, it.hot));
-        let all = cords.chain(boxes).chain(loads);
-        let there = all.filter_map(|(id, at, said)| Some((id, at.as_ref()?, said)));
+        let gear = self.gear().map(|it| (it.id, it.from, it.hot));
+        let loads = self.loads.iter().map(|it| (&it.id, it.on.as_ref(), it.hot));
+        let there = gear.chain(loads).filter_map(|(id, at, said)| Some((id, at?, said)));
         let there = there.filter(|(_, at, said)| said.is_none() && hot.contains(at));
         there.map(|(id, at, _)| (id.clone(), at.clone())).collect()
     }
@@ -880,17 +963,10 @@ impl Plan {
         }
     }
 
-    /// The cords and boxes, each with the receptacle that the plan puts it into.
-    pub(crate) fn gear(&self) -> impl Iterator<Item = (&Id, Option<&Id>)> {
-        let cords = self.cords.iter().map(|cord| (&cord.id, cord.from.as_ref()));
-        let boxes = self.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref()));
-        cords.chain(boxes)
-    }
-
     /// Whether the plan puts a cord, a box or a load into this receptacle.
     #[must_use]
     pub fn takes(&self, receptacle: &Id) -> bool {
-        let gear = self.gear().map(|(_, at)| at);
+        let gear = self.gear().map(|it| it.from);
         let mut plugged = gear.chain(self.loads.iter().map(|load| load.on.as_ref()));
         plugged.any(|at| at == Some(receptacle))
     }
@@ -898,8 +974,7 @@ impl Plan {
     /// The camper of this id.
     #[must_use]
     pub fn camper(&self, id: &Id) -> Option<&DistributionBox> {
-        let mut boxes = self.boxes.iter();
-        boxes.find(|it| it.is_camper() && it.id == *id)
+        self.holder(id).filter(|it| it.is_camper())
     }
 
     /// The camper that a load runs in.

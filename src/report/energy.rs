@@ -89,9 +89,7 @@ fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sh
         unit.map(|unit| &plan.loads[unit.load].id)
     };
     let placed = |unit: &&LoadUnit| {
-        let mut placed = sharing.placed.iter();
-        let at = placed.find(|placed| placed.load == unit.id);
-        let at = at.and_then(|placed| supply.receptacle(&placed.at));
+        let at = sharing.place(&unit.id).and_then(|at| supply.receptacle(at));
         at.is_some_and(|at| {
             let held = unit.running_current <= supply.limit(at).short;
             sharing.may_run(&unit.id, of) || unit.continuous && held

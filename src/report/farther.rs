@@ -45,8 +45,7 @@ impl<'a> Farther<'a> {
         let mut drops: Vec<_> = report.figures.drops.iter().collect();
         drops.sort_by_key(|drop| std::cmp::Reverse(drop.percent_running));
         drops.into_iter().find_map(|drop| {
-            let limits = &report.figures.limits;
-            let limit = limits.iter().find(|limit| limit.id == drop.receptacle)?;
+            let limit = report.figures.limit(&drop.receptacle)?;
             let (cord, length) = plan
                 .cords
                 .iter()
@@ -68,7 +67,7 @@ impl<'a> Farther<'a> {
     #[must_use]
     pub fn with(&self, length: Length) -> Option<Place> {
         let mut plan = self.plan.clone();
-        let cord = plan.cords.iter_mut().find(|cord| cord.id == *self.cord)?;
+        let cord = plan.cord_mut(self.cord)?;
         cord.length = Answer::Known(length);
         let supply = Supply::build(&plan);
         let (units, _) = loads::units(&plan);

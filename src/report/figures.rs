@@ -2,10 +2,10 @@
 
 use super::limits::limits;
 use super::usable::usable;
-use super::{EnergyUse, Figures, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts};
+use super::{EnergyUse, Figures, Limit, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts};
 use crate::loads;
 use crate::plan::{Id, Plan};
-use crate::quantity::Power;
+use crate::quantity::{ApparentPower, Power};
 use crate::sharing::{places, share};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -14,6 +14,29 @@ impl Figures {
     /// What is known of a load, of one of a count.
     pub(crate) fn load(&self, id: &Id) -> Option<&LoadFacts> {
         self.loads.iter().find(|load| load.id == *id)
+    }
+
+    /// What is known of each of a load of the plan.
+    pub(crate) fn units<'a>(&'a self, load: &'a Id) -> impl Iterator<Item = &'a LoadFacts> {
+        self.loads.iter().filter(move |it| it.of == *load)
+    }
+
+    /// The limit of a receptacle, or of what runs in a camper.
+    pub(crate) fn limit(&self, id: &Id) -> Option<&Limit> {
+        self.limits.iter().find(|limit| limit.id == *id)
+    }
+
+    /// Whether these ask for more than the set gives, running or with one of them starting. Of a set with two legs only
+    /// their sum is asked: where they are plugged in decides the rest.
+    pub(crate) fn beyond_the_set<'a>(&self, loads: impl Iterator<Item = &'a LoadFacts>) -> bool {
+        // Volt-amperes of all legs, no fewer than watts: what a leg carries is counted in amps.
+        let (mut running, mut most) = (0, 0);
+        for load in loads {
+            let of_all_legs = |of_one: ApparentPower| of_one.millivolt_amps() * load.legs();
+            running += of_all_legs(load.running_volt_amps);
+            most = most.max(of_all_legs(load.starting_volt_amps - load.running_volt_amps));
+        }
+        running > self.usable.rated_watts.milliwatts() || running + most > self.usable.peak_watts.milliwatts()
     }
 
     /// Whether a load may run at all (`Sharing::may_run`).

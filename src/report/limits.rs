@@ -53,18 +53,17 @@ pub(crate) struct Feed {
 impl Feed {
     /// Of a cord or box; none of what is plugged into nothing.
     pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
-        let nodes = || supply.nodes.iter().enumerate();
-        nodes().find(|(_, node)| node.id == *part && node.kind.is_gear())?;
+        let own = || supply.points().filter(|(_, node)| node.id == *part);
+        own().find(|(_, node)| node.kind.is_gear())?;
         // A box's main breaker, and a camper's inside, have its id and come after its inlet.
-        let whole = |node: &supply::Node| !matches!(node.kind, NodeKind::Receptacle { .. });
-        let (at, _) = nodes().rfind(|(_, node)| node.id == *part && whole(node))?;
-        let limit = supply.limit(NodeIx(at));
+        let (at, node) = own().rfind(|(_, node)| !matches!(node.kind, NodeKind::Receptacle { .. }))?;
+        let limit = supply.limit(at);
         Some(Self {
             continuous_amps: limit.continuous,
             short_amps: limit.short,
             set_by: set_by(supply, limit.short_by),
             acts: acts(supply, limit.acts),
-            legs: supply.node(NodeIx(at)).legs.all(),
+            legs: node.legs.all(),
         })
     }
 

@@ -18,8 +18,7 @@ pub(super) fn protection<'a>(
     plugged_in: impl Iterator<Item = (&'a Id, Plug, NodeIx)>,
 ) -> Vec<Protection> {
     let mut list = Vec::new();
-    for (at, node) in supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
+    for (ix, node) in supply.points() {
         let part = match node.kind {
             NodeKind::Source | NodeKind::Breaker { .. } => continue,
             // Its wires are its maker's.

@@ -150,8 +150,7 @@ impl<'a> Adder<'a> {
         set.iter()
             .filter_map(|id| {
                 let facts = figures.load(id)?;
-                let placed = figures.sharing.placed.iter().find(|it| it.load == *id)?;
-                let at = self.supply.receptacle(&placed.at)?;
+                let at = self.supply.receptacle(figures.sharing.place(id)?)?;
                 Some(Member { facts, at })
             })
             .collect()

@@ -10,15 +10,11 @@ impl Report {
     #[must_use]
     pub fn times(&self, plan: &Plan) -> Vec<Vec<&'static str>> {
         let sharing = &self.figures.sharing;
-        let hours = |load: &Id| {
-            let of = self.figures.load(load).map(|facts| &facts.of);
-            let load = plan.loads.iter().find(|it| Some(&it.id) == of);
-            load.map_or(&[][..], |load| &load.hours)
-        };
+        let of = |unit: &Id| plan.load(&self.figures.load(unit)?.of);
         let mut times = vec![Vec::new(); sharing.together.len()];
         for (key, time) in PARTS {
             for minute in (0..Span::DAY).filter(|minute| time.contains(*minute)) {
-                let on = |load: &&Id| hours(load).iter().any(|span| span.contains(minute));
+                let on = |load: &&Id| of(load).is_some_and(|load| load.wants(minute));
                 let placed = sharing.placed.iter().map(|placed| &placed.load);
                 let wanted: Vec<&Id> = placed.filter(on).collect();
                 let holds = |set: &Vec<Id>| wanted.iter().all(|load| set.contains(load));

@@ -265,14 +265,11 @@ fn told(
 
 fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest> {
     let mut list = Vec::new();
-    for (at, node) in supply.nodes.iter().enumerate() {
-        let NodeKind::Cord { .. } = node.kind else {
+    for (at, node) in supply.cords() {
+        let Some(cord) = plan.cord(&node.id) else {
             continue;
         };
-        let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
-            continue;
-        };
-        let amps = most_through(supply, scene, NodeIx(at));
+        let amps = most_through(supply, scene, at);
         if amps > Current::ZERO {
             list.extend(by_gauge(supply, cord, node.legs, amps));
         }

@@ -52,11 +52,7 @@ pub(super) fn planned<'a>(mut loads: impl Iterator<Item = &'a Load>) -> Value {
 impl Need<'_> {
     /// Whether it counts at this minute of the day.
     pub fn on(&self, minute: u16) -> bool {
-        if self.load.hours.is_empty() {
-            self.any_time()
-        } else {
-            self.load.hours.iter().any(|span| span.contains(minute))
-        }
+        if self.load.hours.is_empty() { self.any_time() } else { self.load.wants(minute) }
     }
 
     /// Whether it counts all day because nobody said when it runs.
@@ -330,7 +326,7 @@ fn guessed(supply: &Supply, load: &Load, facts: &LoadFacts) -> bool {
 impl<'a> Facts<'a> {
     /// How long a cord is, or is taken to be; `None` for what is no cord.
     pub(super) fn length_of(&self, cord: &Id) -> Option<Length> {
-        let cord = self.plan.cords.iter().find(|it| it.id == *cord)?;
+        let cord = self.plan.cord(cord)?;
         Some(cord.length.or(UNKNOWN_LENGTH))
     }
 

@@ -44,7 +44,7 @@ use super::together::{Alike, Family, conflicts, largest};
 use super::told::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use super::{start, turns};
 use crate::loads::LoadUnit;
-use crate::plan::{Answer, Cord, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::plan::{self, Answer, Cord, Ground, Id, Leg, LoadKind, Plan, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
 use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -200,13 +200,15 @@ impl<'a> Setting<'a> {
         let mut receptacles: Vec<_> = supply.receptacles().collect();
         receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(&lengths, supply, *ix).min(AMPLE)));
         for (ix, node, ..) in receptacles {
-            let free = u32::try_from(verdicts.grounding.beside_gear(ix)).unwrap_or(u32::MAX);
+            let beside_gear = verdicts.grounding.beside_gear(ix);
+            let free = u32::try_from(beside_gear).unwrap_or(u32::MAX);
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
             let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
             let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
-            if settled > free && one_by_one(plan, &there) <= free {
+            let each = there.map(|unit| (&plan.loads[unit.load], 1));
+            if settled > free && one_by_one(each).is_some_and(|most| most <= beside_gear) {
                 shared.push((ix, free));
             } else {
                 settled = settled.min(free);
@@ -325,8 +327,8 @@ impl<'a> Setting<'a> {
                 .iter()
                 .enumerate()
                 .filter(|(_, unit)| {
-                    let hours: &[Span] = &plan.loads[unit.load].hours;
-                    hours.is_empty() || hours.iter().any(|span| span.contains(minute))
+                    let load = &plan.loads[unit.load];
+                    load.hours.is_empty() || load.wants(minute)
                 })
                 .map(|(load, _)| load)
                 .collect()
@@ -722,7 +724,7 @@ fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &
 fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Length {
     let long: Length = supply
         .up(place)
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+        .filter(|(_, node)| node.kind.is_cord())
         .filter_map(|(_, node)| lengths.get(&node.id).copied())
         .sum();
     if long > AT_SET { long } else { Length::ZERO }
@@ -747,20 +749,13 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
     (0..out.len()).map(cost).collect()
 }
 
-/// How many of these are plugged in at once, at the most, if each is only in its hours. More than any
-/// receptacle takes where one has none.
-fn one_by_one<'u>(plan: &Plan, units: &(impl Iterator<Item = &'u LoadUnit> + Clone)) -> u32 {
-    let hours = |unit: &LoadUnit| &plan.loads[unit.load].hours;
-    if units.clone().any(|unit| hours(unit).is_empty()) {
-        return u32::MAX;
-    }
-    let on = |minute: u16| {
-        let on = |unit: &&LoadUnit| hours(unit).iter().any(|span| span.contains(minute));
-        units.clone().filter(on).count()
-    };
+/// How many of so many of each of these are plugged in at once, at the most, if each is only in its hours. `None` where
+/// one has none.
+pub(crate) fn one_by_one<'l>(loads: impl Iterator<Item = (&'l plan::Load, usize)> + Clone) -> Option<usize> {
+    let on = |minute: u16| loads.clone().filter(|(load, _)| load.wants(minute)).map(|(_, count)| count).sum();
     // More is on than a minute before only where some hours begin.
-    let begins = units.clone().flat_map(hours).map(|span| on(span.from));
-    begins.max().map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
+    let begins = loads.clone().flat_map(|(load, _)| &load.hours).map(|span| on(span.from));
+    (loads.clone().all(|(load, _)| !load.hours.is_empty())).then(|| begins.max().unwrap_or(0))
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

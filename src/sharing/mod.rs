@@ -25,5 +25,5 @@ mod told;
 pub mod turns;
 
 pub use from_plan::share;
-pub(crate) use from_plan::{AT_SET, length_of, places};
+pub(crate) use from_plan::{AT_SET, length_of, one_by_one, places};
 pub use told::{Effect, Placed, Repair, Sharing, Start, StartStep, StartVerdict, Tally, Unplaced};

@@ -204,34 +204,6 @@ impl Model {
         if self.moments.is_empty() { vec![LoadSet::below(self.loads.len())] } else { self.moments.clone() }
     }
 
-    /// Whether everything that is plugged in, all of it running, holds: every row, every socket,
-    /// every load where it is allowed.
-    #[must_use]
-    pub fn holds(&self, at: &Places) -> bool {
-        self.plugs_fit(at) && self.at(at).holds(&plugged(at))
-    }
-
-    /// Whether the plugs fit all day and every moment holds.
-    #[must_use]
-    pub fn holds_all_day(&self, at: &Places) -> bool {
-        let fixed = self.at(at);
-        let all = plugged(at);
-        self.plugs_fit(at) && self.moments().iter().all(|moment| fixed.holds(&all.intersection(moment)))
-    }
-
-    fn plugs_fit(&self, at: &Places) -> bool {
-        let mut left: Vec<i64> = self.sockets.iter().map(|count| i64::from(*count)).collect();
-        for (load, place) in at.iter().enumerate() {
-            if let Some(place) = *place {
-                left[place] -= 1;
-                if !self.loads[load].allowed.contains(&place) {
-                    return false;
-                }
-            }
-        }
-        left.iter().all(|left| *left >= 0)
-    }
-
     /// What it costs that a load is there.
     #[must_use]
     pub fn cost(&self, load: usize, place: usize) -> i64 {
@@ -244,35 +216,6 @@ impl Model {
     pub fn cost_of(&self, at: &Places) -> i64 {
         let cost = |(load, place): (usize, &Option<usize>)| Some(self.cost(load, (*place)?));
         at.iter().enumerate().filter_map(cost).sum()
-    }
-
-    /// The greatest use of any balanced row at any moment, in thousandths, rounded up; what is
-    /// enough where it is no more than that.
-    #[must_use]
-    pub fn use_permille(&self, at: &Places) -> i64 {
-        let fixed = self.at(at);
-        let all = plugged(at);
-        let mut most = self.enough;
-        for moment in self.moments() {
-            let on = all.intersection(&moment);
-            for (row, of) in fixed.rows.iter().zip(&self.rows) {
-                if of.balanced {
-                    most = most.max(permille_up(row.sum(&on), row.capacity));
-                }
-            }
-        }
-        most
-    }
-
-    /// The weight of the loads that are plugged in: musts, then wishes.
-    #[must_use]
-    pub fn weights(&self, at: &Places) -> (u64, u64) {
-        let mut weights = (0, 0);
-        for load in plugged(at).iter() {
-            let of = &self.loads[load];
-            *(if of.must { &mut weights.0 } else { &mut weights.1 }) += of.weight;
-        }
-        weights
     }
 
     /// The rows with every load at its place. A load that is nowhere is in no row.

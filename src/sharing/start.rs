@@ -20,25 +20,6 @@ fn awaited(set: &LoadSet, after: &[LoadSet]) -> LoadSet {
     waited.fold(LoadSet::default(), |all, some| all.union(&some))
 }
 
-/// The order of `set` with the least greatest peak on one surge row, and that peak. `after`
-/// holds, for each load, those that must be started before it if they are in the set. `None`
-/// when these rules go round in a circle.
-#[must_use]
-pub fn least_peak(row: &FixedRow, set: &LoadSet, after: &[LoadSet]) -> Option<(Vec<usize>, i64)> {
-    let mut left = *set;
-    let mut order = Vec::new();
-    let mut greatest = 0;
-    while !left.is_empty() {
-        let last =
-            left.minus(&awaited(&left, after)).iter().min_by_key(|load| (row.peak_of(*load), usize::MAX - *load))?;
-        greatest = greatest.max(row.sum(&left) + row.peak_of(last));
-        left.remove(last);
-        order.push(last);
-    }
-    order.reverse();
-    Some((order, greatest))
-}
-
 /// An order of `set` that keeps every surge row at each step, or `None` with proof that none
 /// exists. Among the loads that may come last the one with the least peak is taken, and of
 /// equals the one of the greatest number, so that what is largest comes first.

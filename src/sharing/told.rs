@@ -109,6 +109,11 @@ pub struct Sharing {
 }
 
 impl Sharing {
+    /// Where a load has its place, if it has one.
+    pub(crate) fn place(&self, load: &Id) -> Option<&Id> {
+        self.placed.iter().find(|placed| placed.load == *load).map(|placed| &placed.at)
+    }
+
     /// Why a load has no place, if it has none.
     pub(crate) fn without_place(&self, load: &Id) -> Option<&Unplaced> {
         self.unplaced.iter().find(|lost| lost.load == *load)
@@ -117,13 +122,9 @@ impl Sharing {
     /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
     /// `of` tells the load of the plan that one is of.
     pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
-        let at = |load: &Id| {
-            let placed = self.placed.iter().find(|placed| placed.load == *load);
-            placed.map(|placed| &placed.at)
-        };
         let alike = |other: &Id| {
             let of = of(load).is_some_and(|it| Some(it) == of(other));
-            of && at(load).is_some_and(|it| Some(it) == at(other))
+            of && self.place(load).is_some_and(|it| Some(it) == self.place(other))
         };
         let mut alone = self.never.iter().filter(|set| set.len() == 1);
         !alone.any(|set| set[0] == *load || alike(&set[0]))

@@ -642,12 +642,7 @@ impl<'a> Builder<'a> {
     /// Puts every part that was not reached into the list, with its reason.
     fn unreached(&mut self) {
         let plan = self.plan;
-        let parts: Vec<(&Id, Option<&Id>)> = plan
-            .cords
-            .iter()
-            .map(|cord| (&cord.id, cord.from.as_ref()))
-            .chain(plan.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref())))
-            .collect();
+        let parts: Vec<(&Id, Option<&Id>)> = plan.gear().map(|it| (it.id, it.from)).collect();
         // Which part each receptacle is of, to follow a chain upwards.
         let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();
         for cord in &plan.cords {

@@ -9,7 +9,7 @@
 
 use super::{Legs, NodeIx, NodeKind, Supply};
 use crate::plan::Leg;
-use crate::quantity::{Current, Power, Resistance, Voltage, narrow};
+use crate::quantity::{Current, Resistance, Voltage, narrow};
 
 /// Voltage with more digits than [`Voltage`]: microvolts.
 pub type Microvolts = i128;
@@ -20,35 +20,6 @@ pub fn volts_lost(resistance: Resistance, current: Current) -> Microvolts {
     // Micro-ohms times milliamperes are nanovolts.
     let nanovolts = i128::from(resistance.microohms()) * i128::from(current.milliamps());
     div_up(nanovolts, 1000)
-}
-
-/// Volts left at a resistance heater of this power and nominal voltage: its resistance stays
-/// what it is, so it takes less as the voltage sinks. Rounded down, in microvolts.
-#[must_use]
-pub fn volts_left_heater(source: Voltage, power: Power, resistance: Resistance) -> Microvolts {
-    let volts = i128::from(source.millivolts());
-    let power = i128::from(power.milliwatts());
-    if volts <= 0 || power <= 0 {
-        return volts * 1000;
-    }
-    // V Rl / (Rl + R) with Rl = V^2 / P is V^3 / (V^2 + P R), both terms below the line in
-    // 10^-9 V^2: milliwatts times micro-ohms are that, square millivolts a thousand of it.
-    let square = volts * volts * 1000;
-    let line = power * i128::from(resistance.microohms());
-    volts * 1000 * square / (square + line)
-}
-
-/// Volts left at a load that takes the same power at any voltage, as switched-mode supplies do:
-/// it takes more current as the voltage sinks. `None` when the line cannot carry that power at
-/// all. Rounded down, in microvolts.
-#[must_use]
-pub fn volts_left_constant_power(source: Voltage, power: Power, resistance: Resistance) -> Option<Microvolts> {
-    let volts = i128::from(source.millivolts()) * 1000;
-    // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in
-    // microvolts is 10^-12.
-    let four = 4 * i128::from(resistance.microohms()) * i128::from(power.milliwatts()) * 1000;
-    let under = volts * volts - four;
-    (under >= 0).then(|| i128::midpoint(volts, under.isqrt()))
 }
 
 /// Division rounded up, for what is not negative. Of what is small enough, as nearly all is, with
@@ -365,20 +336,48 @@ pub fn lost(microvolts: Microvolts) -> Voltage {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::quantity::Length;
-    use crate::tables::copper::out_and_back_per_kilofoot;
+    use crate::quantity::{Length, Power};
+    /// Volts left at a resistance heater of this power and nominal voltage: its resistance stays
+    /// what it is, so it takes less as the voltage sinks. Rounded down, in microvolts.
+    fn volts_left_heater(source: Voltage, power: Power, resistance: Resistance) -> Microvolts {
+        let volts = i128::from(source.millivolts());
+        let power = i128::from(power.milliwatts());
+        if volts <= 0 || power <= 0 {
+            return volts * 1000;
+        }
+        // V Rl / (Rl + R) with Rl = V^2 / P is V^3 / (V^2 + P R), both terms below the line in
+        // 10^-9 V^2: milliwatts times micro-ohms are that, square millivolts a thousand of it.
+        let square = volts * volts * 1000;
+        let line = power * i128::from(resistance.microohms());
+        volts * 1000 * square / (square + line)
+    }
 
-    /// Out and back, from micro-ohms per 1000 ft and feet.
+    /// Volts left at a load that takes the same power at any voltage, as switched-mode supplies do:
+    /// it takes more current as the voltage sinks. `None` when the line cannot carry that power at
+    /// all. Rounded down, in microvolts.
+    fn volts_left_constant_power(source: Voltage, power: Power, resistance: Resistance) -> Option<Microvolts> {
+        let volts = i128::from(source.millivolts()) * 1000;
+        // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in
+        // microvolts is 10^-12.
+        let four = 4 * i128::from(resistance.microohms()) * i128::from(power.milliwatts()) * 1000;
+        let under = volts * volts - four;
+        (under >= 0).then(|| i128::midpoint(volts, under.isqrt()))
+    }
+
+    /// Out and back from micro-ohms per 1000 ft of one conductor, rounded up.
+    fn out_and_back(per_kilofoot: i64, length: Length) -> Resistance {
+        const KILOFOOT: i64 = 304_800;
+        Resistance::from_microohms((2 * per_kilofoot * length.millimetres() + KILOFOOT - 1) / KILOFOOT)
+    }
+
+    /// The same of so many feet.
     fn two_wire(per_kilofoot: i64, feet: i64) -> Resistance {
-        out_and_back_per_kilofoot(Resistance::from_microohms(per_kilofoot), Length::from_millimetres(feet * 3048 / 10))
+        out_and_back(per_kilofoot, Length::from_millimetres(feet * 3048 / 10))
     }
 
     /// One conductor only, the other way being the airframe: half of out and back.
     fn one_wire_drop(per_kilofoot: i64, tenths_of_feet: i64, milliamps: i64) -> Microvolts {
-        let both = out_and_back_per_kilofoot(
-            Resistance::from_microohms(per_kilofoot),
-            Length::from_millimetres((tenths_of_feet * 3048 + 50) / 100),
-        );
+        let both = out_and_back(per_kilofoot, Length::from_millimetres((tenths_of_feet * 3048 + 50) / 100));
         volts_lost(both, Current::from_milliamps(milliamps)) / 2
     }
 

@@ -87,6 +87,12 @@ pub enum NodeKind {
 }
 
 impl NodeKind {
+    /// Whether it is a cord, an adapter or a splitter.
+    #[must_use]
+    pub const fn is_cord(&self) -> bool {
+        matches!(self, Self::Cord { .. })
+    }
+
     /// Whether it is a cord or a box, and not the generator's.
     #[must_use]
     pub const fn is_gear(&self) -> bool {
@@ -231,7 +237,7 @@ impl Node {
     }
 }
 
-/// Why a part hangs on nothing. The word in reports is [`DetachReason::code`].
+/// Why a part hangs on nothing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
     /// It names nothing it plugs into.
@@ -247,21 +253,6 @@ pub enum DetachReason {
     UpstreamDetached,
     /// Its chain of cords leads back to itself.
     Loop,
-}
-
-impl DetachReason {
-    /// Its stable name in reports and message keys.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::NotPluggedIn => "not-plugged-in",
-            Self::NoSuchReceptacle => "no-such-receptacle",
-            Self::PlugDoesNotFit => "plug-does-not-fit",
-            Self::NoFreeSocket => "no-free-socket",
-            Self::UpstreamDetached => "upstream-detached",
-            Self::Loop => "loop",
-        }
-    }
 }
 
 /// A part that hangs on nothing.
@@ -359,10 +350,20 @@ impl Supply {
         std::iter::successors(Some(from), |ix| self.node(*ix).parent).map(|ix| (ix, self.node(ix)))
     }
 
+    /// Every point of the tree, the set first.
+    pub fn points(&self) -> impl DoubleEndedIterator<Item = (NodeIx, &Node)> {
+        self.nodes.iter().enumerate().map(|(at, node)| (NodeIx(at), node))
+    }
+
+    /// Every cord, adapter and splitter, in the order of the tree.
+    pub fn cords(&self) -> impl Iterator<Item = (NodeIx, &Node)> {
+        self.points().filter(|(_, node)| node.kind.is_cord())
+    }
+
     /// Every receptacle, in the order of the plan.
     pub fn receptacles(&self) -> impl Iterator<Item = (NodeIx, &Node, Receptacle, u8)> {
-        self.nodes.iter().enumerate().filter_map(|(ix, node)| match node.kind {
-            NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
+        self.points().filter_map(|(ix, node)| match node.kind {
+            NodeKind::Receptacle { shape, sockets } => Some((ix, node, shape, sockets)),
             _ => None,
         })
     }
@@ -384,10 +385,6 @@ impl Supply {
 
     /// The nodes fed directly from this one.
     pub fn fed_from(&self, ix: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
-        self.nodes
-            .iter()
-            .enumerate()
-            .filter(move |(_, node)| node.parent == Some(ix))
-            .map(|(at, node)| (NodeIx(at), node))
+        self.points().filter(move |(_, node)| node.parent == Some(ix))
     }
 }

@@ -145,14 +145,6 @@ pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
     Resistance::from_microohms(narrow((2 * micro * tenths + per - 1) / per))
 }
 
-/// Resistance out and back from a resistance per 1000 ft of one conductor, rounded up.
-#[must_use]
-pub fn out_and_back_per_kilofoot(per_kilofoot: Resistance, length: Length) -> Resistance {
-    let micro = i128::from(per_kilofoot.microohms());
-    let tenths = i128::from(length.millimetres().max(0)) * 10;
-    Resistance::from_microohms(narrow((2 * micro * tenths + KILOFOOT - 1) / KILOFOOT))
-}
-
 /// The longest cord that loses no more than this at a current, out and back, rounded down.
 #[must_use]
 pub fn longest(wire: Wire, lost: Voltage, current: Current) -> Length {

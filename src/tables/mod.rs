@@ -17,7 +17,6 @@ pub mod kinds;
 pub mod motors;
 pub mod night;
 pub mod occasions;
-pub mod pin_and_sleeve;
 pub mod refuel;
 pub mod shape;
 pub mod sound;

@@ -48,6 +48,17 @@ pub enum Circuit {
     TwoLegsNeutral,
 }
 
+impl Circuit {
+    /// How many those are.
+    #[must_use]
+    pub const fn conductors(self) -> u8 {
+        match self {
+            Self::OneLeg | Self::TwoLegs => 2,
+            Self::TwoLegsNeutral => 3,
+        }
+    }
+}
+
 impl Configuration {
     /// All of them, in the order lists are shown.
     pub const ALL: [Self; 11] = [

@@ -29,12 +29,6 @@ pub fn more_at(load: Percent, measured: Answer<Percent>) -> SoundLevel {
     SoundLevel::from_millidecibels((FULL_LOAD.millidecibels() * steps + span - 1) / span)
 }
 
-/// How much louder the set is taken to be at full load.
-#[must_use]
-pub fn more_at_full_load(measured: Answer<Percent>) -> SoundLevel {
-    more_at(ALL, measured)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -44,7 +38,7 @@ mod tests {
     fn in_proportion_between_a_quarter_and_all() {
         for (load, more) in [(10, 10_000), (25, 10_000), (50, 6_667), (75, 3_334), (100, 0)] {
             let load = Answer::Known(Percent::from_millipercent(load * 1000));
-            assert_eq!(more_at_full_load(load).millidecibels(), more, "{load:?}");
+            assert_eq!(more_at(ALL, load).millidecibels(), more, "{load:?}");
         }
         let percent = |load: i64| Percent::from_millipercent(load * 1000);
         for (load, measured, more) in [
@@ -59,7 +53,7 @@ mod tests {
             let louder = more_at(percent(load), Answer::Known(percent(measured)));
             assert_eq!(louder.millidecibels(), more, "{load} {measured}");
         }
-        assert_eq!(more_at_full_load(Answer::Unknown), FULL_LOAD);
-        assert_eq!(more_at_full_load(Answer::Missing), FULL_LOAD);
+        assert_eq!(more_at(ALL, Answer::Unknown), FULL_LOAD);
+        assert_eq!(more_at(ALL, Answer::Missing), FULL_LOAD);
     }
 }

@@ -264,10 +264,10 @@ impl<'a> Grounding<'a> {
 /// Where neutral and ground are joined, or may be: in the set, by a plug in one of its receptacles, and
 /// in boxes that hang on it.
 fn joints(plan: &Plan, supply: &Supply, bonding_sockets: &[NodeIx]) -> Vec<(NodeIx, Sure)> {
-    let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
-    let boxes = nodes(supply)
+    let boxes = supply
+        .points()
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
-        .filter_map(|(ix, node)| Some((ix, Sure::of(box_of(&node.id)?.joins()))));
+        .filter_map(|(ix, node)| Some((ix, Sure::of(plan.holder(&node.id)?.joins()))));
     let plug = bonding_plug(&plan.generator);
     // Of several places each is as good as sure: nobody can say at which of them it is not.
     let plugs = bonding_sockets.iter().map(|at| (*at, plug));
@@ -362,7 +362,7 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
 /// Whether a GFCI is anywhere ahead of it. Another outlet on its breaker counts as ahead of it: its GFCI may serve both.
 /// Where nobody looked for the buttons there may be one, which a joint here would blind as well.
 fn gfci_ahead(supply: &Supply, at: NodeIx) -> Sure {
-    let devices = nodes(supply).filter(|(device, node)| {
+    let devices = supply.points().filter(|(device, node)| {
         (node.gfci || node.may_have_gfci) && (is_on_path(supply, *device, at) || on_one_breaker(supply, *device, at))
     });
     let sure = devices.map(|(_, node)| if node.gfci { Sure::Yes } else { Sure::Unknown });
@@ -389,8 +389,4 @@ fn breaker_of(supply: &Supply, outlet: NodeIx) -> Option<NodeIx> {
 
 fn is_on_path(supply: &Supply, part: NodeIx, of: NodeIx) -> bool {
     supply.up(of).any(|(ix, _)| ix == part)
-}
-
-fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {
-    supply.nodes.iter().enumerate().map(|(at, node)| (NodeIx(at), node))
 }

@@ -152,9 +152,9 @@ impl<'a> Verdicts<'a> {
         let count = supply.nodes.len();
         let protection: Vec<Protection> = (0..count).map(|at| grounding.protection(NodeIx(at))).collect();
         let wet = may_be_wet(plan);
-        let for_campers: Vec<bool> = (supply.nodes.iter().enumerate())
+        let for_campers: Vec<bool> = (supply.points())
             .map(|(at, node)| match node.kind {
-                NodeKind::Receptacle { shape, .. } => supply.inside(NodeIx(at)) || for_campers(plan, &node.id, shape),
+                NodeKind::Receptacle { shape, .. } => supply.inside(at) || for_campers(plan, &node.id, shape),
                 _ => false,
             })
             .collect();
@@ -432,8 +432,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     let boxes = bonded_boxes(plan);
     let bond = if bonds_at_set(plan) + boxes.len() > 1 { Cause::TwoBonds } else { Cause::BondInBox };
     let hot: Vec<&Id> = plan.felt_hot().collect();
-    for (at, node) in supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
+    for (ix, node) in supply.points() {
         let part = node.kind.is_gear() || matches!(node.kind, NodeKind::Receptacle { .. });
         if part && hot.contains(&&node.id) {
             note(ix, Cause::FeltHot);
@@ -448,7 +447,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
             }
             NodeKind::Inlet { .. } if boxes.contains(&node.id) => note(ix, bond),
             NodeKind::Cord { .. } => {
-                let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
+                let Some(cord) = plan.cord(&node.id) else {
                     continue;
                 };
                 if node.too_hot() {

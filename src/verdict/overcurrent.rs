@@ -11,11 +11,7 @@ use crate::tables::shape::Configuration;
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
-    plan.cords
-        .iter()
-        .find(|candidate| candidate.id == *cord)
-        .and_then(|cord| cord.wire.known())
-        .is_some_and(|wire| thick_enough(*wire))
+    plan.cord(cord).and_then(|cord| cord.wire.known()).is_some_and(|wire| thick_enough(*wire))
 }
 
 /// Whether a wire is thick enough for the allowance of 240.5(B)(4).
@@ -27,7 +23,7 @@ fn thick_enough(wire: Wire) -> bool {
 /// end of one, and protected as one is. Its listing covers wire of which nothing is said.
 fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     let holder = supply.up(ix).find_map(|(_, node)| match node.kind {
-        NodeKind::Inlet { .. } => plan.boxes.iter().find(|it| it.id == node.id),
+        NodeKind::Inlet { .. } => plan.holder(&node.id),
         _ => None,
     });
     holder.is_some_and(|it| {
@@ -42,7 +38,7 @@ fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
 /// marked with may be less, and limits what is planned on it, but past that nothing is overheated yet.
 pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
     let node = supply.node(ix);
-    let cord = plan.cords.iter().find(|cord| cord.id == node.id);
+    let cord = plan.cord(&node.id);
     match (&node.kind, cord) {
         (NodeKind::Cord { plug, .. }, Some(cord)) => {
             let wire = flexible_ampacity(cord.wire.or(UNKNOWN_CORD));
@@ -214,7 +210,7 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<bool> {
         let mut past = supply.fed_from(end);
         match (past.next(), past.next()) {
             (None, _) => break node,
-            (Some((next, it)), None) if matches!(it.kind, NodeKind::Cord { .. }) => cord = next,
+            (Some((next, it)), None) if it.kind.is_cord() => cord = next,
             (Some((_, it)), None) => {
                 let main = plan.camper(&it.id)?.breaker;
                 let small = main.known().is_none_or(|main| *main <= CAMPERS.rating());
@@ -242,8 +238,7 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
 
 /// How many plugs a receptacle of the generator or of a box takes at least.
 fn fewest_plugs(plan: &Plan, receptacle: &Id) -> u8 {
-    let outlet = plan.outlets().find(|outlet| outlet.id == *receptacle);
-    outlet.map_or(1, |outlet| outlet.plugs().0)
+    plan.outlet(receptacle).map_or(1, |outlet| outlet.plugs().0)
 }
 
 /// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing

@@ -9,13 +9,6 @@ use crate::tables::shape::{Plug, Receptacle};
 /// A breaker that protects whatever a cord or box is made of: 5 A (common practice, no source).
 const PROTECTS_ALL: Current = Current::from_milliamps(5_000);
 
-/// The plug of a cord, or the inlet of a box.
-fn plug_of(plan: &Plan, part: &Id) -> Option<Plug> {
-    let cord = plan.cords.iter().find(|it| it.id == *part);
-    let holder = plan.boxes.iter().find(|it| it.id == *part);
-    cord.map(|it| it.plug).or(holder.map(|it| it.inlet))
-}
-
 /// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
 /// nothing: an outlet of its shape and this breaker, on ground that is not wet. What is wrong there is
 /// wrong wherever it is plugged in. `None` if there is no such part.
@@ -38,9 +31,7 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
     }];
     // What is plugged into the generator now is not beside it.
     let at_set = |from: &Id| plan.generator.outlets.iter().any(|it| it.id == *from);
-    let cords = best.cords.iter_mut().map(|it| (&it.id, &mut it.from));
-    let boxes = best.boxes.iter_mut().map(|it| (&it.id, &mut it.from));
-    for (id, from) in cords.chain(boxes) {
+    for (id, from) in best.gear_mut() {
         from.take_if(|from| at_set(from));
         if id == part {
             *from = Some(outlet.clone());
@@ -52,7 +43,7 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
 /// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong and the
 /// plan in which that shows. What is wrong whatever the breaker comes before what no breaker of its own size stops.
 pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Plan)> {
-    let plug = plug_of(plan, part)?;
+    let plug = plan.gear_of(part)?.plug;
     let mut breakers = [PROTECTS_ALL, plug.0.rating()].into_iter();
     breakers.find_map(|breaker| wrong_on(part, at_its_best(plan, part, plug, breaker)?))
 }
@@ -60,10 +51,7 @@ pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Pla
 fn wrong_on(part: &Id, best: Plan) -> Option<(Refusal, Id, Plan)> {
     let supply = Supply::build(&best);
     let verdicts = Verdicts::of(&best, &supply);
-    let at = supply.nodes.iter().position(|node| {
-        let of_gear = node.kind.is_gear();
-        of_gear && node.id == *part
-    });
+    let at = supply.nodes.iter().position(|node| node.kind.is_gear() && node.id == *part);
     let at = NodeIx(at?);
     let refusal = verdicts.refused(at)?;
     Some((refusal, supply.node(refusal.at).id.clone(), best))

@@ -212,8 +212,7 @@ impl Words {
             paragraph(out, "  ", &text, width);
         }
         for reading in &answer.receptacles {
-            let mut limits = report.figures.limits.iter();
-            let limit = limits.find(|limit| limit.id == reading.receptacle);
+            let limit = report.figures.limit(&reading.receptacle);
             // A plug-in meter goes into no other.
             let Some(limit) = limit.filter(|limit| limit.shape.0.household()) else {
                 continue;

@@ -358,5 +358,5 @@ pub(super) fn paragraph(out: &mut String, first: &str, body: &str, width: usize)
 
 /// What the owner calls a load.
 pub(super) fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
-    report.figures.loads.iter().find(|load| load.id == *id).map_or_else(|| id.as_str(), |load| load.name.as_str())
+    report.figures.load(id).map_or_else(|| id.as_str(), |load| load.name.as_str())
 }

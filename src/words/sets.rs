@@ -70,16 +70,11 @@ impl Words {
 /// Which receptacle a load is at, if others of its entry are at another.
 pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
     let figures = &report.figures;
-    let placed = |id: &Id| figures.sharing.placed.iter().find(|placed| placed.load == *id).map(|placed| &placed.at);
+    let place = |id: &Id| figures.sharing.place(id);
     let own = figures.load(id)?;
-    let at = placed(id)?;
-    figures
-        .loads
-        .iter()
-        .filter(|load| load.of == own.of)
-        .filter_map(|load| placed(&load.id))
-        .any(|other| other != at)
-        .then_some(at)
+    let at = place(id)?;
+    let mut others = figures.units(&own.of).filter_map(|load| place(&load.id));
+    others.any(|other| other != at).then_some(at)
 }
 
 fn groups<'a>(report: &'a Report, ids: &'a [Id]) -> Vec<Group<'a>> {
@@ -95,13 +90,7 @@ fn groups<'a>(report: &'a Report, ids: &'a [Id]) -> Vec<Group<'a>> {
                 name,
                 at,
                 count: 1,
-                total: report
-                    .figures
-                    .loads
-                    .iter()
-                    .filter(|load| load.of == *of && told_apart(report, &load.id) == at)
-                    .count()
-                    .max(1),
+                total: (report.figures.units(of)).filter(|load| told_apart(report, &load.id) == at).count().max(1),
             }),
         }
     }

@@ -9,8 +9,7 @@ use crate::judge::judge;
 use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
 use crate::plan::{Answer, Choice as _, DistributionBox, Generator, Id, Load, Outlet, Plan, Wanted};
 use crate::quantity::{Amount, Current, Power, Quantity};
-use crate::report::{Look, Marking, Property, Report, Signal};
-use crate::supply::Supply;
+use crate::report::{Figures, Look, Marking, Property, Report, Signal};
 use crate::tables::shape::Receptacle;
 use crate::value::Value;
 
@@ -47,7 +46,7 @@ pub(super) fn on_package(field: &str) -> bool {
 pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     let bought = match thing.split_once('.') {
         None if thing == Id::SET => plan.generator.bought,
-        Some(("cord", id)) => plan.cords.iter().find(|it| it.id.as_str() == id).and_then(|it| it.bought),
+        Some(("cord", id)) => plan.cord(id).and_then(|it| it.bought),
         Some(("box", id)) => holder(plan, id).and_then(|it| it.bought),
         _ => None,
     };
@@ -55,7 +54,7 @@ pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
 }
 
 fn holder<'p>(plan: &'p Plan, id: &str) -> Option<&'p DistributionBox> {
-    plan.boxes.iter().find(|it| it.id.as_str() == id)
+    plan.holder(id)
 }
 
 /// Everything that is not bought yet, as fields name it.
@@ -144,7 +143,7 @@ impl Wrong {
         Self {
             dangers: report.count(Signal::Danger),
             warnings: report.count(Signal::Warning),
-            too_small: is_too_small(plan, &report),
+            too_small: is_too_small(plan, &report.figures),
             unplaced: report.figures.sharing.unplaced.len(),
         }
     }
@@ -152,22 +151,11 @@ impl Wrong {
 
 /// Whether all that must run at one time needs more than the generator has at this height and in this air, or starting
 /// any of it does beside the others.
-fn is_too_small(plan: &Plan, report: &Report) -> bool {
-    let supply = Supply::build(plan);
+fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
     let begins = plan.loads.iter().flat_map(|it| &it.hours).map(|span| span.from);
     begins.chain([0]).any(|minute| {
-        let runs = |load: &&Load| {
-            let must = load.wanted == Wanted::Must;
-            must && (load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute)))
-        };
-        let on: Vec<&Id> = plan.loads.iter().filter(runs).map(|it| &it.id).collect();
-        let on = report.figures.loads.iter().filter(|it| on.contains(&&it.of));
-        // On one leg volt-amperes count; each is no less than its watts.
-        let running: Vec<(i64, i64)> =
-            on.map(|it| (it.running_volt_amps.millivolt_amps(), it.starting_volt_amps.millivolt_amps())).collect();
-        let all: i64 = running.iter().map(|(runs, _)| runs).sum();
-        let start = running.iter().map(|(runs, starts)| (starts - runs).max(0)).max();
-        all > supply.rated.milliwatts() || all + start.unwrap_or(0) > supply.peak.milliwatts()
+        let runs = |load: &Load| load.wanted == Wanted::Must && (load.hours.is_empty() || load.wants(minute));
+        figures.beyond_the_set(figures.loads.iter().filter(|it| plan.load(&it.of).is_some_and(runs)))
     })
 }
 
@@ -258,7 +246,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
     let yes = |answer: Answer<bool>| (answer == Answer::Known(true)).then(|| Value::yes_no(true));
     match thing.split_once('.') {
         Some(("cord", id)) => {
-            let cord = best.cords.iter().find(|it| it.id.as_str() == id);
+            let cord = best.cord(id);
             all.extend(cord.into_iter().flat_map(|cord| {
                 [
                     ("plug", name(cord.plug.to_string())),
@@ -337,6 +325,7 @@ mod tests {
     use crate::plan::arbitrary;
     use crate::plan::row::Part;
     use crate::rules::testing::{edited, plan, report};
+    use crate::supply::Supply;
 
     /// What has to be on the package of this cord.
     fn wanted(edits: &[(&str, &str)]) -> (usize, Vec<(&'static str, String)>) {

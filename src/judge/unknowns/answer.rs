@@ -5,7 +5,7 @@ use crate::plan::row::Part;
 use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
 use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
-use crate::tables::shape::{Circuit, Configuration, Plug};
+use crate::tables::shape::Plug;
 
 /// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
 /// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
@@ -41,7 +41,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
         },
         "box" => {
             let (id, outlet) = id.split_once(".outlet.").map_or((id, None), |(id, outlet)| (id, Some(outlet)));
-            let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
+            let holder = plan.holder_mut(id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
                 (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.0.rating()),
@@ -49,14 +49,18 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             }
         }
         "cord" => {
-            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
+            let cord = plan.cord_mut(id)?;
             match name {
-                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
+                // As many as the plug has contacts.
+                "conductors" => {
+                    let Plug(shape) = cord.plug;
+                    cord.conductors = Answer::Known(shape.circuit().conductors() + u8::from(shape.grounded()));
+                }
                 _ => cord.answer_best(name)?,
             }
         }
         "load" => {
-            let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
+            let load = plan.load_mut(id)?;
             match name {
                 "running" => {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
@@ -97,7 +101,7 @@ pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> O
     match path.split_once('.') {
         None => take(&mut plan.generator, name, text),
         Some(("cord", id)) => {
-            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
+            let cord = plan.cord_mut(id)?;
             take(cord, name, text)
         }
         Some(_) => None,
@@ -138,13 +142,4 @@ fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Op
         _ => outlet.answer_best(name)?,
     }
     Some(())
-}
-
-/// As many as the shape has contacts.
-const fn conductors(shape: Configuration) -> u8 {
-    let live = match shape.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 2,
-        Circuit::TwoLegsNeutral => 3,
-    };
-    if shape.grounded() { live + 1 } else { live }
 }

@@ -27,12 +27,8 @@ impl Change {
         let made = self.make(plan);
         if !were_hot.is_empty() {
             let still = plan.in_hot_outlets();
-            let said = |plan: &Plan, id: &Id| {
-                (plan.cords.iter()).any(|it| it.id == *id && it.hot.is_some())
-                    || plan.boxes.iter().any(|it| it.id == *id && it.hot.is_some())
-            };
             for (id, _) in were_hot.iter().filter(|it| !still.contains(it)) {
-                if !said(plan, id) {
+                if plan.gear_of(id).is_none_or(|it| it.hot.is_none()) {
                     plan.feel_hot(id);
                 }
             }
@@ -77,7 +73,7 @@ impl Change {
                 });
             }
             Self::Shift { load, span, to } => {
-                let hours = plan.loads.iter_mut().find(|it| it.id == *load).and_then(|it| it.hours.get_mut(*span));
+                let hours = plan.load_mut(load).and_then(|it| it.hours.get_mut(*span));
                 match hours {
                     Some(hours) => *hours = begun_at(*hours, *to),
                     None => return false,
@@ -97,7 +93,7 @@ impl Change {
             }
             Self::Smaller { load, part } => return smaller(plan, load, *part),
             Self::BoxForSplitter { cord, far } => return box_for_splitter(plan, cord, *far),
-            Self::ListedBox(id) => match plan.boxes.iter_mut().find(|it| it.id == *id) {
+            Self::ListedBox(id) => match plan.holder_mut(id) {
                 Some(it) => list(it),
                 None => return false,
             },
@@ -111,19 +107,16 @@ impl Change {
 
 /// Where a cord or box is plugged in.
 fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
-    let cord = plan.cords.iter_mut().find(|it| it.id == *part);
-    let inlet = plan.boxes.iter_mut().find(|it| it.id == *part);
-    cord.map(|it| &mut it.from).or_else(|| inlet.map(|it| &mut it.from))
+    plan.gear_mut().find(|(id, _)| *id == part).map(|(_, from)| from)
 }
 
 /// Puts a load there, or leaves open where it goes.
 fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
     // Nobody takes it out of the camper that it runs in.
-    let mut loads = plan.loads.iter();
-    if loads.any(|it| it.id == *load && plan.around(it).is_some()) {
+    if plan.load(load).is_some_and(|it| plan.around(it).is_some()) {
         return false;
     }
-    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
+    let Some(load) = plan.load_mut(load) else {
         return false;
     };
     let there = |stays| to.filter(|seat| seat.stays == stays).map(|seat| seat.at.clone());
@@ -158,10 +151,10 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     let Some(night) = night(&plan.site) else {
         return false;
     };
-    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
+    let Some(load) = plan.load_mut(id) else {
         return false;
     };
-    let runs = |minute: u16| !night.contains(minute) && load.hours.iter().any(|span| span.contains(minute));
+    let runs = |minute: u16| !night.contains(minute) && load.wants(minute);
     // From the end of the night on, so that no stretch is cut in two by midnight.
     let day = (0..Span::DAY).map(|minute| (night.to + minute) % Span::DAY);
     let mut hours: Vec<Span> = Vec::new();
@@ -188,7 +181,7 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
 fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
     const LESS: u16 = 30;
     let long = |span: &Span| span.minutes() >= CONTINUOUS_MINUTES;
-    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
+    let Some(load) = plan.load_mut(load) else {
         return false;
     };
     let Some(hours) = load.hours.get_mut(span).filter(|hours| long(hours)) else {
@@ -211,7 +204,7 @@ pub(in crate::mend) fn begun_at(hours: Span, from: u16) -> Span {
 }
 
 fn edit(plan: &mut Plan, id: &Id, change: impl FnOnce(&mut Cord)) -> bool {
-    plan.cords.iter_mut().find(|it| it.id == *id).map(change).is_some()
+    plan.cord_mut(id).map(change).is_some()
 }
 
 /// Unplugs the part and whatever hangs on it, and frees the loads plugged in there.
@@ -227,11 +220,8 @@ fn set_aside(plan: &mut Plan, id: &Id) -> bool {
         found = true;
         let ends = ends_of(plan, &part);
         empty(plan, &ends);
-        let on = |from: &Option<Id>| from.as_ref().is_some_and(|from| ends.contains(from));
-        let cords = plan.cords.iter().filter(|it| on(&it.from));
-        let boxes = plan.boxes.iter().filter(|it| on(&it.from));
-        parts.extend(cords.map(|it| it.id.clone()));
-        parts.extend(boxes.map(|it| it.id.clone()));
+        let on = plan.gear().filter(|it| it.from.is_some_and(|from| ends.contains(from)));
+        parts.extend(on.map(|it| it.id.clone()));
     }
     if let Some(cord) = ahead.and_then(|ahead| idle_cord(plan, &ahead)) {
         set_aside(plan, &cord);
@@ -247,9 +237,8 @@ fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     let takes = |plug: &Plug| cord.ends.iter().any(|shape| shape.takes(*plug));
     let mut loads = plan.loads.iter();
     let for_loads = loads.any(|load| load.plug.known().is_none_or(takes));
-    let (mut cords, mut boxes) = (plan.cords.iter(), plan.boxes.iter());
-    let feeds = |from: &Option<Id>| from.as_ref().is_some_and(|from| cord.end_ids().any(|it| it == *from));
-    let feeds = cords.any(|it| feeds(&it.from)) || boxes.any(|it| feeds(&it.from));
+    let feeds = |from: &Id| cord.end_ids().any(|it| it == *from);
+    let feeds = plan.gear().any(|it| it.from.is_some_and(feeds));
     (!for_loads && !feeds).then(|| cord.id.clone())
 }
 
@@ -278,7 +267,7 @@ fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
 /// the set must stand from people. An adapter stays one, and so does what another long cord is plugged into, or
 /// that is plugged into one: of two the other is to be longer.
 fn longer(plan: &Plan, id: &Id) -> Option<Length> {
-    let cord = plan.cords.iter().find(|it| it.id == *id)?;
+    let cord = plan.cord(id)?;
     let ends = ends_of(plan, id);
     let mut cords = plan.cords.iter();
     let feeds_cord = cords.any(|it| it.from.as_ref().is_some_and(|from| ends.contains(from)));
@@ -315,16 +304,13 @@ fn ground(cord: &mut Cord) {
     {
         cord.plug = Plug(end.0);
     }
-    cord.conductors = Answer::Known(match cord.plug.0.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 3,
-        Circuit::TwoLegsNeutral => 4,
-    });
+    cord.conductors = Answer::Known(cord.plug.0.circuit().conductors() + 1);
 }
 
 /// An appliance of a part of the power, in whole watts; what it takes to start falls with it. It has a name of its
 /// own: whoever reads the new card must not take the one that it replaces.
 fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
-    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
+    let Some(load) = plan.load_mut(id) else {
         return false;
     };
     let Answer::Known(Draw::Power(running)) = load.running else {
@@ -446,10 +432,8 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     // Things are plugged in anew. Gear goes where it was; of two in one socket the second never was in it.
     for (old, new) in &renamed {
         empty(plan, std::slice::from_ref(old));
-        let cords = plan.cords.iter_mut().map(|it| &mut it.from);
-        let boxes = plan.boxes.iter_mut().map(|it| &mut it.from);
-        let there = cords.chain(boxes).filter(|from| from.as_ref() == Some(old));
-        for (at, from) in there.enumerate() {
+        let there = plan.gear_mut().filter(|(_, from)| from.as_ref() == Some(old));
+        for (at, (_, from)) in there.enumerate() {
             *from = (at == 0).then(|| new.clone());
         }
     }
@@ -464,22 +448,18 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
             Some(cord.ends[end])
         })
     };
-    plan.outlets().find(|outlet| outlet.id == *at).map(|outlet| outlet.shape).or_else(of_cord)
+    plan.outlet(at).map(|outlet| outlet.shape).or_else(of_cord)
 }
 
 /// A cord as one would buy it today: three-wire, for outdoors, laid out, with protection.
 fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
-    let conductors = match shape.0.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 3,
-        Circuit::TwoLegsNeutral => 4,
-    };
     Cord {
         id: free_id(plan, &format!("{at}-{stem}")),
         from: Some(at.clone()),
         plug: Plug(shape.0),
         ends: vec![shape],
         wire: Answer::Known(wire_for(shape.0)),
-        conductors: Answer::Known(conductors),
+        conductors: Answer::Known(shape.0.circuit().conductors() + 1),
         length: Answer::Known(ADAPTER),
         ..Cord::best()
     }
@@ -558,13 +538,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
 /// An id that nothing in the plan has: this text, else with a number after it.
 fn free_id(plan: &Plan, wanted: &str) -> Id {
     let stem: String = wanted.replace('.', "-").chars().take(Id::LONGEST - 4).collect();
-    let boxes = || plan.boxes.iter();
-    let taken = |id: &Id| {
-        plan.generator.outlets.iter().any(|it| it.id == *id)
-            || plan.cords.iter().any(|it| it.id == *id)
-            || boxes().any(|it| it.id == *id || it.outlets.iter().any(|it| it.id == *id))
-            || plan.loads.iter().any(|it| it.id == *id)
-    };
+    let taken = |id: &Id| plan.outlet(id).is_some() || plan.gear_of(id).is_some() || plan.load(id).is_some();
     std::iter::once(stem.clone())
         .chain((2..=u16::MAX).map(|number| format!("{stem}-{number}")))
         .filter_map(|text| Id::new(&text))

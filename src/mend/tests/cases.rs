@@ -44,7 +44,7 @@ fn heater(id: &str, hours: &str, more: &str) -> String {
 
 /// The hours of a load of the mended plan.
 fn hours(mended: &Mended, id: &str) -> Vec<String> {
-    let load = mended.plan.loads.iter().find(|load| load.id.as_str() == id);
+    let load = mended.plan.load(id);
     let load = load.expect("it is still there");
     load.hours.iter().map(ToString::to_string).collect()
 }
@@ -379,7 +379,7 @@ fn at_its_end(cord: &str, kind: &str) -> Plan {
 }
 
 fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
-    let load = mended.plan.loads.iter().find(|it| it.id.as_str() == id)?;
+    let load = mended.plan.load(id)?;
     load.on.as_ref().map(Id::as_str)
 }
 
@@ -1145,7 +1145,7 @@ fn what_was_in_a_hot_outlet_is_not_used_again() {
     let mended = mend(&before, false);
     let front = Id::new("front").expect("an id");
     for old in before.cords.iter().filter(|it| it.from.as_ref() == Some(&front)) {
-        let now = mended.plan.cords.iter().find(|it| it.id == old.id);
+        let now = mended.plan.cord(&old.id);
         let same = now.is_some_and(|now| now.hot != Some(false) && now.from.is_some());
         assert!(!same, "{:?}", mended.steps);
     }

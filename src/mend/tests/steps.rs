@@ -40,7 +40,7 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
     let cords = plan.cords.iter().map(|it| &it.from);
     let boxes = plan.boxes.iter().map(|it| &it.from);
     let parts = cords.chain(boxes).filter(|from| from.as_ref() == Some(at));
-    let loads: Vec<_> = plan.loads.iter().filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at)).collect();
+    let loads: Vec<_> = plan.loads.iter().filter(|load| load.plugged_into() == Some(at)).collect();
     // Whoever says when he comes can share a socket with whoever comes at other times.
     let at_once = if loads.iter().all(|load| !load.hours.is_empty()) {
         let on = |minute: u16| {

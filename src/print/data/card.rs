@@ -204,7 +204,7 @@ const NEVER_SHOWN: usize = 16;
 fn unplaced(context: &Context<'_>) -> Option<String> {
     let load_of = |unit: &Id| {
         let of = &context.load(unit)?.of;
-        context.plan.loads.iter().find(|load| load.id == *of)
+        context.plan.load(of)
     };
     let planned = |unit: &Id| load_of(unit).is_some_and(|load| load.on.is_some());
     // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
@@ -248,12 +248,8 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
 }
 
 fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
-    let plan = context.plan;
-    plan.cords
-        .iter()
-        .map(|cord| &cord.id)
-        .chain(plan.boxes.iter().map(|part| &part.id))
-        .filter(|id| rows.iter().all(|row| row.id != id.as_str()))
+    let gear = context.plan.gear().map(|it| it.id);
+    gear.filter(|id| rows.iter().all(|row| row.id != id.as_str()))
         .map(|id| match context.report.refused(id) {
             Some(_) => format!("{id} ({})", context.say("do-not-use", &[])),
             None => id.to_string(),

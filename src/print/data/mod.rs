@@ -24,7 +24,7 @@ use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
 use crate::quantity::{Amount, Current, Length};
 use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
-use crate::supply::{LimitReason, NodeIx, Supply};
+use crate::supply::{LimitReason, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
 
@@ -152,9 +152,7 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
 /// (Unicode's first strong isolate, U+2068, and its end, U+2069), and a word that few lines hold may be divided.
 fn shown(plan: &Plan) -> Vec<(String, String)> {
     let loads = plan.loads.iter().map(|load| load.name.clone());
-    let cords = plan.cords.iter().map(|cord| &cord.id);
-    let parts = cords.chain(plan.boxes.iter().map(|part| &part.id));
-    let ids = parts.chain(plan.outlets().map(|outlet| &outlet.id));
+    let ids = plan.gear().map(|it| it.id).chain(plan.outlets().map(|outlet| &outlet.id));
     let names = loads.chain([plan.site.name.clone(), plan.generator.name.clone()]).chain(ids.map(Id::to_string));
     let mut shown: Vec<(String, String)> = names
         .map(|name| {
@@ -359,7 +357,7 @@ impl<'a> Context<'a> {
     }
 
     fn limit(&self, id: &Id) -> Option<&'a Limit> {
-        self.report.figures.limits.iter().find(|limit| limit.id == *id)
+        self.report.figures.limit(id)
     }
 
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
@@ -476,7 +474,7 @@ impl<'a> Context<'a> {
     fn guarded_key(&self, id: &Id) -> &'static str {
         if self.report.guarded_ahead(id) {
             "guarded-ahead"
-        } else if self.plan.cords.iter().any(|cord| cord.id == *id) {
+        } else if self.plan.cord(id).is_some() {
             "guarded-cord"
         } else {
             "guarded"
@@ -538,18 +536,9 @@ impl<'a> Context<'a> {
 
     /// What hangs on any of these receptacles: parts, then what else is plugged in.
     fn plugged_into(&self, ids: &[Id]) -> Vec<String> {
-        let plan = self.plan;
-        let parts = plan
-            .cords
-            .iter()
-            .map(|cord| (&cord.id, &cord.from))
-            .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
-            .filter(|(id, from)| {
-                from.as_ref().is_some_and(|from| ids.contains(from))
-                    && self.feed(id).is_some()
-                    && self.report.usable(id)
-            })
-            .map(|(id, _)| id.to_string());
+        let there = self.plan.gear().filter(|it| it.from.is_some_and(|from| ids.contains(from)));
+        let parts = there.filter(|it| self.feed(it.id).is_some() && self.report.usable(it.id));
+        let parts = parts.map(|it| it.id.to_string());
         let others = ids.iter().flat_map(|id| self.plugged_in(id));
         parts.chain(others).collect()
     }
@@ -560,7 +549,7 @@ impl<'a> Context<'a> {
         if by.share {
             return self.say(&format!("set-by-share-{}", reason.code()), &[("id", id.as_str())]);
         }
-        let cord = self.plan.cords.iter().find(|cord| cord.id == *id);
+        let cord = self.plan.cord(id);
         let guessed = match reason {
             LimitReason::CoiledCord => cord.is_some_and(|cord| !cord.coiled.is_known()),
             LimitReason::HotCord => !self.plan.site.air.is_known(),
@@ -584,11 +573,9 @@ impl<'a> Context<'a> {
         let supply = self.supply;
         // What is plugged into nothing is past nothing.
         supply.nodes.iter().find(|node| node.id == *id)?;
-        let mut beyond = supply.nodes.iter().enumerate();
-        let beyond = beyond.any(|(at, node)| {
-            let mut up = supply.up(NodeIx(at)).skip(1);
-            node.id == why.at && up.any(|(_, above)| above.id == *id)
-        });
+        let beyond = supply
+            .points()
+            .any(|(at, node)| node.id == why.at && supply.up(at).skip(1).any(|(_, above)| above.id == *id));
         let key = if beyond { "dead-end" } else { "behind" };
         Some(self.say(key, &[("id", why.at.as_str())]))
     }

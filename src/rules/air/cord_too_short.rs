@@ -4,7 +4,7 @@ use crate::plan::{Answer, Id, LoadKind, Stands};
 use crate::quantity::Length;
 use crate::rules::demand::Need;
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
+use crate::supply::NodeIx;
 use crate::tables::exhaust::AMPLE;
 use crate::verdict::of_camper;
 
@@ -69,11 +69,8 @@ struct Reach {
 
 fn reach(facts: &Facts<'_>, at: NodeIx) -> Reach {
     let mut reach = Reach { length: Length::ZERO, unsure: false, cords: Vec::new() };
-    for (_, node) in facts.supply.up(at) {
-        if !matches!(node.kind, NodeKind::Cord { .. }) {
-            continue;
-        }
-        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+    for (_, node) in facts.supply.up(at).filter(|(_, node)| node.kind.is_cord()) {
+        let cord = facts.plan.cord(&node.id);
         match cord.map(|cord| cord.length) {
             Some(Answer::Known(length)) => reach.length = reach.length + length,
             _ => reach.unsure = true,

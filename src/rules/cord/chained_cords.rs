@@ -3,7 +3,7 @@
 use crate::plan::{Cord, Id};
 use crate::quantity::Length;
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
+use crate::supply::{Node, NodeKind};
 
 /// Up to here a cord, adapter or not, adds too little to count.
 const SHORT: Length = Length::from_millimetres(2_000);
@@ -36,12 +36,8 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// The long cord that a node is, if it is one.
-fn long_cord<'a>(facts: &Facts<'a>, ix: NodeIx) -> Option<&'a Cord> {
-    let node = facts.supply.node(ix);
-    if !matches!(node.kind, NodeKind::Cord { .. }) {
-        return None;
-    }
-    let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id)?;
+fn long_cord<'a>(facts: &Facts<'a>, node: &Node) -> Option<&'a Cord> {
+    let cord = facts.plan.cord(&node.id).filter(|_| node.kind.is_cord())?;
     let short = cord.length.known().is_some_and(|length| *length <= SHORT);
     (!short).then_some(cord)
 }
@@ -49,16 +45,12 @@ fn long_cord<'a>(facts: &Facts<'a>, ix: NodeIx) -> Option<&'a Cord> {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // From each last cord up to the next box or the set: the chain it ends.
     let mut chains: Vec<Vec<Id>> = Vec::new();
-    for at in 0..facts.supply.nodes.len() {
-        let ix = NodeIx(at);
-        if long_cord(facts, ix).is_none() {
-            continue;
-        }
+    for (ix, _) in facts.supply.cords().filter(|(_, node)| long_cord(facts, node).is_some()) {
         let mut chain: Vec<Id> = facts
             .supply
             .up(ix)
             .take_while(|(_, node)| !matches!(node.kind, NodeKind::Inlet { .. }))
-            .filter_map(|(above, _)| long_cord(facts, above).map(|cord| cord.id.clone()))
+            .filter_map(|(_, node)| long_cord(facts, node).map(|cord| cord.id.clone()))
             .collect();
         chain.reverse();
         // A chain that only begins this one is part of it.

@@ -2,7 +2,6 @@
 
 use crate::plan::{Answer, Id};
 use crate::rules::prelude::*;
-use crate::supply::NodeKind;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD003",
@@ -19,11 +18,8 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for node in &facts.supply.nodes {
-        if !matches!(node.kind, NodeKind::Cord { .. }) {
-            continue;
-        }
-        let Some(cord) = facts.plan.cords.iter().find(|cord| cord.id == node.id) else {
+    for (_, node) in facts.supply.cords() {
+        let Some(cord) = facts.plan.cord(&node.id) else {
             continue;
         };
         let (signal, fix) = match cord.coiled {

@@ -4,7 +4,7 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, planned};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::supply::{LimitReason, Node, NodeIx, UNKNOWN_CORD};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::conductor::{flexible_ampacity, in_air};
 use crate::verdict::own_limit;
@@ -95,11 +95,7 @@ fn ampacity(cord: &Cord) -> Current {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
-        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
-            continue;
-        }
+    for (ix, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::NotFed) {
         // Where only the heat makes it too much, it is rule CORD006's.
         let limit = node.when_cool;
         if stops_first(facts, node, limit) {
@@ -112,7 +108,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // What runs in a camper goes to no other outlet.
         let inside = loads.clone().all(|load| facts.plan.around(load).is_some());
         let there = planned(loads);
-        let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        let plan = facts.plan.cord(&node.id);
         let laid_out = node.laid_out;
         let fix = match plan {
             // Coiled, neither its plug nor its mark is what limits it. What is too much for it laid out as well is not

@@ -31,20 +31,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(signal, vec![id.clone()], values([]), fix, values([]));
     };
     for id in plan.felt_hot() {
-        let cord = plan.cords.iter().find(|it| it.id == *id);
-        let holder = plan.boxes.iter().find(|it| it.id == *id);
-        let from = match (cord, holder) {
-            (Some(cord), _) => Some((&cord.from, "cord")),
-            (None, Some(holder)) => Some((&holder.from, "box")),
-            (None, None) => None,
+        let (used, fix) = match plan.gear_of(id) {
+            Some(gear) => (gear.from.is_some(), if plan.cord(id).is_some() { "cord" } else { "box" }),
+            None => (plan.takes(id), "outlet"),
         };
-        match from {
-            Some((Some(_), fix)) => tell(Signal::Danger, id, fix),
-            Some((None, fix)) => tell(Signal::Caution, id, fix),
-            None if plan.takes(id) => tell(Signal::Danger, id, "outlet"),
-            // Its label says what nobody plugs in there.
-            None => tell(Signal::Caution, id, "outlet"),
-        }
+        // The label of one that is not in use says what nobody plugs in there.
+        tell(if used { Signal::Danger } else { Signal::Caution }, id, fix);
     }
     for load in plan.loads.iter().filter(|load| load.hot == Some(true)) {
         tell(Signal::Danger, &load.id, "load");

@@ -2,7 +2,7 @@
 
 use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::LimitReason;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD006",
@@ -45,11 +45,7 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
-        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
-            continue;
-        }
+    for (ix, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::NotFed) {
         if node.too_hot() {
             let air = values([("air", facts.supply.air.into())]);
             found.add(Signal::Warning, vec![node.id.clone()], air, "cooler", values([]));

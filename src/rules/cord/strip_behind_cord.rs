@@ -2,7 +2,7 @@
 
 use crate::plan::{Cord, Id};
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
+use crate::supply::NodeIx;
 use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
@@ -52,19 +52,13 @@ fn before(facts: &Facts<'_>, at: NodeIx) -> Option<Id> {
     // Its receptacle, and then what that is of.
     let _receptacle = above.next()?;
     let holder = above.next()?;
-    matches!(holder.kind, NodeKind::Cord { .. }).then(|| holder.id.clone())
+    holder.kind.is_cord().then(|| holder.id.clone())
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        if !matches!(node.kind, NodeKind::Cord { .. }) {
-            continue;
-        }
-        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
-        let Some(strip) = cord.filter(|cord| is_strip(cord)) else {
-            continue;
-        };
-        let Some(before) = before(facts, NodeIx(at)) else {
+    for (at, node) in facts.supply.cords() {
+        let strip = facts.plan.cord(&node.id).filter(|cord| is_strip(cord));
+        let Some((strip, before)) = strip.zip(before(facts, at)) else {
             continue;
         };
         found.add(

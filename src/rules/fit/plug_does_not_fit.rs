@@ -137,11 +137,11 @@ fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
 
 /// What is plugged into a socket that is not there, by the receptacle that should have it.
 fn lost(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
-    let gear = facts.plan.gear().filter_map(|(id, from)| {
-        let part = facts.supply.detached.iter().find(|part| part.id == *id)?;
+    let gear = facts.plan.gear().filter_map(|it| {
+        let part = facts.supply.detached.iter().find(|part| part.id == *it.id)?;
         // What hangs on a part that hangs on nothing needs no line of its own.
         matches!(part.reason, DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop)
-            .then_some((id, from?))
+            .then_some((it.id, it.from?))
     });
     let mut places = Vec::new();
     for (id, at) in gear.chain(crowded_out(facts)) {
@@ -212,7 +212,7 @@ fn takes_elsewhere(facts: &Facts<'_>, load: &Load) -> bool {
 
 /// Where a load could be plugged in instead, as card and answer tell it.
 fn free_for(facts: &Facts<'_>, load: &Id) -> Vec<Id> {
-    let mut units = facts.figures.loads.iter().filter(|it| it.of == *load);
+    let mut units = facts.figures.units(load);
     let lost = units.find_map(|unit| facts.figures.sharing.without_place(&unit.id));
     lost.map(|lost| lost.free.clone()).unwrap_or_default()
 }
@@ -231,8 +231,8 @@ fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
 /// end of another.
 fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     let (plan, needs) = (facts.plan, facts.needs());
-    let cord = |id: &Id| plan.cords.iter().find(|it| it.id == *id);
-    let inlet = |id: &Id| plan.boxes.iter().find(|it| it.id == *id).map(|it| it.inlet);
+    let cord = |id: &Id| plan.cord(id);
+    let inlet = |id: &Id| plan.holder(id).map(|it| it.inlet);
     let of_cord = |at: &Id| plan.part_of(at).is_some_and(|part| cord(part).is_some());
     let all = facts.supply.receptacles().filter(|(at, node, shape, _)| {
         let takes = |part: &Id| match cord(part) {
@@ -251,10 +251,10 @@ fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
 /// breaker there lets through: the largest, and the adapter's two shapes.
 fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
     let needs = facts.needs();
-    let inlet = facts.plan.boxes.iter().find(|it| it.id == *part).map(|it| it.inlet);
+    let inlet = facts.plan.holder(part).map(|it| it.inlet);
     let all = facts.supply.receptacles().filter_map(|(at, node, shape, _)| {
         let (plug, end) = shape.adapter(inlet?)?;
-        let outlet = facts.plan.outlets().find(|it| it.id == node.id)?;
+        let outlet = facts.plan.outlet(&node.id)?;
         let breaker = *outlet.breaker.known()?;
         let loads = needs.iter().filter(|need| need.at == Some(at)).count();
         let left = loads < facts.verdicts.grounding.beside_gear(at);
@@ -326,7 +326,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut elsewhere = Vec::new();
     let mut left = Vec::new();
     for id in loads {
-        let load = facts.plan.loads.iter().find(|load| load.id == id);
+        let load = facts.plan.load(&id);
         let place = load.and_then(|load| misplaced(facts, load));
         let taken = load.is_some_and(|load| takes_elsewhere(facts, load));
         match place {
@@ -346,7 +346,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     // What takes its plug and gives nothing, or other volts, is there.
     let dead = |id: &Id| {
-        let load = facts.plan.loads.iter().find(|load| load.id == *id);
+        let load = facts.plan.load(id);
         let plug = load.and_then(|load| load.plug.known());
         facts
             .supply
@@ -419,7 +419,7 @@ fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
         });
         let household = Value::yes_no(household);
         let place = Value::Parts(vec![place]);
-        let is_load = |id: &Id| facts.plan.loads.iter().any(|load| load.id == *id);
+        let is_load = |id: &Id| facts.plan.load(id).is_some();
         let (loads, parts): (Vec<Id>, Vec<Id>) = about.iter().cloned().partition(is_load);
         let past = on_loose.iter().filter(|(part, _)| parts.contains(part));
         let past: Vec<Id> = past.flat_map(|(_, loads)| loads).cloned().collect();

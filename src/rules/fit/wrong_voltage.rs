@@ -70,11 +70,9 @@ pub(super) fn loads_for_240(facts: &Facts<'_>) -> Vec<Id> {
 
 /// The legs that feed the receptacle a load is at: where it was put, or else where it was placed.
 fn feed_of(facts: &Facts<'_>, load: &Id) -> Option<Legs> {
-    let of = facts.plan.loads.iter().find(|it| it.id == *load)?;
-    let mut placed = facts.figures.sharing.placed.iter();
-    let at = of.on.as_ref().or_else(|| {
-        placed.find(|placed| placed.load == *load || placed.load == load.end(1)).map(|placed| &placed.at)
-    })?;
+    let of = facts.plan.load(load)?;
+    let place = |unit: &Id| facts.figures.sharing.place(unit);
+    let at = of.on.as_ref().or_else(|| place(load)).or_else(|| place(&load.end(1)))?;
     let at = facts.supply.receptacle(at)?;
     Some(facts.supply.node(at).legs)
 }

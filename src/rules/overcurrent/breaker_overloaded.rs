@@ -186,13 +186,9 @@ impl<'a> Overload<'a> {
 fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
     let node = facts.supply.node(part);
     node.kind != NodeKind::Source
-        && !is_cord(node)
+        && !node.kind.is_cord()
         && node.reason != LimitReason::NotFed
         && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
-}
-
-const fn is_cord(node: &Node) -> bool {
-    matches!(node.kind, NodeKind::Cord { .. })
 }
 
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
@@ -271,7 +267,7 @@ fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
 
 /// Whether some other receptacle takes a load's plug, may be used, and hangs on none of these parts.
 fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
-    let load = facts.plan.loads.iter().find(|it| it.id == *load);
+    let load = facts.plan.load(load);
     let plug = load.filter(|it| facts.plan.around(it).is_none()).map(|it| it.plug);
     facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = plug.is_some_and(|plug| plug.known().is_none_or(|plug| shape.takes(*plug)));

@@ -103,8 +103,10 @@ impl<'a> Demand<'a> {
         Self { minute: at.minute, on: at.on, long, in_a_row, asked }
     }
 
+    /// Of the minutes in which it may be too much: what is on then does not fit for hours.
     fn busiest(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Self> {
-        let minutes = minutes(these).map(|at| Self::of(facts, node, these, at));
+        let crowded = minutes(these).filter(|at| !fits_for_hours(facts, node, &at.on));
+        let minutes = crowded.map(|at| Self::of(facts, node, these, at));
         minutes.reduce(|most, next| if next.asked > most.asked { next } else { most })
     }
 }
@@ -147,8 +149,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut named: Vec<NodeIx> = Vec::new();
     // Where even a short time is too much, that is the finding, and not this one.
     let short: Vec<NodeIx> = facts.overloads().iter().flat_map(|over| over.parts.clone()).collect();
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
+    for (ix, node) in facts.supply.points() {
         if matches!(node.kind, NodeKind::Source)
             || short.contains(&ix)
             || facts.supply.up(ix).any(|(above, _)| named.contains(&above))
@@ -226,10 +227,8 @@ fn fits_for_hours(facts: &Facts<'_>, node: &Node, these: &[Need<'_>]) -> bool {
 
 /// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
 pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
-    let parts = facts.supply.nodes.iter().enumerate();
-    let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
-    parts.any(|(at, node)| {
-        let through = facts.placed_through(NodeIx(at));
+    facts.supply.points().skip(1).any(|(at, node)| {
+        let through = facts.placed_through(at);
         !fits_for_hours(facts, node, through)
             && Demand::busiest(facts, node, through).is_some_and(|busiest| busiest.asked > room(facts, node))
     })

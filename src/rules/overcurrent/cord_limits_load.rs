@@ -1,7 +1,7 @@
 #![doc = include_str!("../../../i18n/en/explain/OVER003.md")]
 
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::LimitReason;
 use crate::verdict::Overcurrent;
 
 pub(super) const RULE: Rule = Rule {
@@ -57,16 +57,13 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        // A coil is another rule's, with another remedy.
-        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::CoiledCord {
-            continue;
-        }
-        let beyond = facts.through(&facts.needs(), NodeIx(at));
+    // A coil is another rule's, with another remedy.
+    for (at, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::CoiledCord) {
+        let beyond = facts.through(&facts.needs(), at);
         if facts.worst_leg(&beyond) <= node.rating {
             continue;
         }
-        if let Overcurrent::Allowed { breaker, .. } = Overcurrent::of(facts.plan, facts.supply, NodeIx(at)) {
+        if let Overcurrent::Allowed { breaker, .. } = Overcurrent::of(facts.plan, facts.supply, at) {
             found.add(
                 Signal::Notice,
                 vec![node.id.clone()],

@@ -59,8 +59,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some(plug) = load.plug.known() else {
             continue;
         };
-        let drawn = facts.figures.loads.iter().find(|it| it.of == load.id);
-        let demand = drawn.map_or(Current::ZERO, |it| it.running_amps);
+        let demand = facts.figures.units(&load.id).next().map_or(Current::ZERO, |it| it.running_amps);
         let motor = matches!(load.running, Answer::Known(Draw::Motor { .. }));
         let (signal, fix) = if exceeds_its_plug(load) {
             (Signal::Warning, "plate")

@@ -3,7 +3,7 @@
 use crate::quantity::{Current, Length};
 use crate::rules::demand::once;
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
+use crate::supply::NodeIx;
 use crate::tables::gfci;
 
 pub(super) const RULE: Rule = Rule {
@@ -38,8 +38,7 @@ const LONGEST: i64 = 76_200;
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
-        let ix = NodeIx(at);
+    for (ix, node) in facts.supply.points() {
         if !node.gfci {
             continue;
         }
@@ -52,9 +51,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .nodes
             .iter()
             .enumerate()
-            .filter(|(below, node)| {
-                matches!(node.kind, NodeKind::Cord { .. }) && facts.supply.up(NodeIx(*below)).any(|(up, _)| up == ix)
-            })
+            .filter(|(below, node)| node.kind.is_cord() && facts.supply.up(NodeIx(*below)).any(|(up, _)| up == ix))
             .filter_map(|(_, node)| facts.length_of(&node.id))
             .map(Length::millimetres)
             .sum();

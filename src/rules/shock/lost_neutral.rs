@@ -2,7 +2,6 @@
 
 use crate::plan::{Cord, Id};
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::lost_neutral;
 
 pub(super) const RULE: Rule = Rule {
@@ -44,14 +43,9 @@ pub(super) const RULE: Rule = Rule {
 
 /// Two hots, neutral and ground.
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let cords = facts.supply.nodes.iter().enumerate();
-    let lost: Vec<&Cord> = cords
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-        .filter_map(|(at, node)| {
-            let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id)?;
-            lost_neutral(facts.supply, NodeIx(at), cord).then_some(cord)
-        })
-        .collect();
+    let cords = facts.supply.cords().filter_map(|(at, node)| Some((at, facts.plan.cord(&node.id)?)));
+    let lost = cords.filter(|(at, cord)| lost_neutral(facts.supply, *at, cord)).map(|(_, cord)| cord);
+    let lost: Vec<&Cord> = lost.collect();
     let (known, unknown): (Vec<&Cord>, Vec<&Cord>) = lost.into_iter().partition(|cord| cord.conductors.is_known());
     for (cords, fix) in [(known, "leave"), (unknown, "count")] {
         if !cords.is_empty() {

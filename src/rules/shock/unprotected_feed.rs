@@ -3,7 +3,7 @@
 use crate::plan::{Answer, Cord, Ground, Id};
 use crate::quantity::Length;
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::{LimitReason, NodeIx};
 use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
@@ -58,7 +58,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .enumerate()
         .map(|(at, node)| (NodeIx(at), node))
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed)
+        .filter(|(_, node)| node.kind.is_cord() && node.reason != LimitReason::NotFed)
         // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
         .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
         // What must not be used is not used past a cord with a GFCI either.

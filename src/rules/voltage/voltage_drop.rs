@@ -47,12 +47,7 @@ fn share(facts: &Facts<'_>, drop: &Drop) -> Percent {
 
 /// The same of so many volts there.
 fn share_of(facts: &Facts<'_>, drop: &Drop, volts: Voltage) -> Percent {
-    let nominal = facts
-        .figures
-        .limits
-        .iter()
-        .find(|limit| limit.id == drop.receptacle)
-        .map_or(facts.supply.volts, |limit| limit.volts);
+    let nominal = facts.figures.limit(&drop.receptacle).map_or(facts.supply.volts, |limit| limit.volts);
     let nominal = nominal.millivolts().max(1);
     Percent::from_millipercent((volts.millivolts() * 100_000 + nominal - 1) / nominal)
 }
@@ -140,7 +135,7 @@ fn starts(facts: &Facts<'_>, id: &Id) -> bool {
 /// Whether a load has, or may have, a motor that a dip leaves standing. Some medical things have one.
 fn may_turn(facts: &Facts<'_>, id: &Id) -> bool {
     let of = facts.figures.load(id);
-    let load = of.and_then(|of| facts.plan.loads.iter().find(|load| load.id == of.of));
+    let load = of.and_then(|of| facts.plan.load(&of.of));
     load.is_none_or(|load| load.may_be(LoadKind::Motor) || load.may_be(LoadKind::Medical))
 }
 

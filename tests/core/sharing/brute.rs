@@ -9,6 +9,8 @@ use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, conflicts, largest};
 use tallywatt::sharing::{start, turns};
 
+use super::placed::{holds_all_day, use_permille, weights};
+
 const MOMENTS: usize = 3;
 
 /// Found failures are printed, not kept in a file beside the source.
@@ -207,15 +209,15 @@ pub(super) fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
 pub(super) type Worth = (u64, u64, std::cmp::Reverse<(i64, i64)>);
 
 pub(super) fn worth(model: &Model, at: &[Option<usize>]) -> Worth {
-    let (must, wish) = model.weights(at);
-    let rest = (model.cost_of(at), model.use_permille(at));
+    let (must, wish) = weights(model, at);
+    let rest = (model.cost_of(at), use_permille(model, at));
     (must, wish, std::cmp::Reverse(rest))
 }
 
 fn best(model: &Model) -> Worth {
     placings(model)
         .iter()
-        .filter(|at| model.holds_all_day(at))
+        .filter(|at| holds_all_day(model, at))
         .map(|at| worth(model, at))
         .max()
         .expect("nothing plugged in holds")
@@ -251,7 +253,7 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
 /// before its own where the placing is as good.
 pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
     let placing = place(model, &mut budget());
-    prop_assert!(placing.proven && model.holds_all_day(&placing.at));
+    prop_assert!(placing.proven && holds_all_day(model, &placing.at));
     let worth_of_it = worth(model, &placing.at);
     prop_assert_eq!(worth_of_it, best(model));
     for (load, was) in placing.at.iter().enumerate() {
@@ -259,7 +261,7 @@ pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
             if was.is_some_and(|was| *place < was) {
                 let mut moved = placing.at.clone();
                 moved[load] = Some(*place);
-                prop_assert!(!model.holds_all_day(&moved) || worth(model, &moved) < worth_of_it);
+                prop_assert!(!holds_all_day(model, &moved) || worth(model, &moved) < worth_of_it);
             }
         }
     }
@@ -270,7 +272,7 @@ pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
 fn claims_no_more_than_it_knows(model: &Model, placing: &Placing) -> Result<(), TestCaseError> {
     let best = best(model);
     let got = worth(model, &placing.at);
-    prop_assert!(model.holds_all_day(&placing.at));
+    prop_assert!(holds_all_day(model, &placing.at));
     prop_assert!(got <= best);
     prop_assert!(!placing.proven || got == best);
     prop_assert!((best.0, best.1) <= placing.weights_at_most);
@@ -447,12 +449,6 @@ proptest! {
         }
         if let Some(order) = &found {
             prop_assert!(in_order(order) && keeps(order));
-        }
-        if let Some(row) = surges.first() {
-            let (order, least) = start::least_peak(row, &all, &after).expect("no circle");
-            prop_assert!(in_order(&order));
-            prop_assert_eq!(peak(&order, row), least);
-            prop_assert_eq!(Some(least), legal.iter().map(|o| peak(o, row)).min());
         }
     }
 }

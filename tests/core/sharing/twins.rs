@@ -5,6 +5,7 @@ use proptest::prelude::*;
 use tallywatt::sharing::model::{Load, Model};
 
 use super::brute::{cases, is_best_and_pressed, placings, worth};
+use super::placed::holds_all_day;
 
 const PLACES: usize = 5;
 const LOADS: usize = 5;
@@ -168,7 +169,7 @@ proptest! {
         tight.tighten();
         prop_assert!(tight.rows.len() <= model.rows.len());
         for at in placings(&model) {
-            prop_assert_eq!(tight.holds_all_day(&at), model.holds_all_day(&at));
+            prop_assert_eq!(holds_all_day(&tight, &at), holds_all_day(&model, &at));
             prop_assert_eq!(worth(&tight, &at), worth(&model, &at));
         }
     }

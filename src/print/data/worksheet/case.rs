@@ -161,7 +161,7 @@ const fn symbol(kind: &NodeKind) -> Option<&'static str> {
 
 fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
     let (context, plan) = (sheet.context, sheet.context.plan);
-    if let Some(cord) = plan.cords.iter().find(|cord| cord.id == *id) {
+    if let Some(cord) = plan.cord(id) {
         let field = format!("cord.{id}.wire");
         return sheet.answered(&cord.wire, &field, None, |it| context.words.wire(*it));
     }

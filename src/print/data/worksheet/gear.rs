@@ -208,7 +208,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
         .iter()
         .filter_map(|node| match node.kind {
             NodeKind::Cord { plug, resistance } => {
-                let cord = context.plan.cords.iter().find(|cord| cord.id == node.id)?;
+                let cord = context.plan.cord(&node.id)?;
                 let row = cord_row(
                     sheet,
                     cord,

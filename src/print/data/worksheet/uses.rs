@@ -19,11 +19,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let context = sheet.context;
     let kind = kinds::of_kind(load.kind);
     let field = |name: &str| format!("load.{}.{name}", load.id);
-    let placed = &context.report.figures.sharing.placed;
-    let at = placed
-        .iter()
-        .find(|placed| placed.load == facts.id)
-        .map_or_else(|| "–".to_owned(), |placed| placed.at.to_string());
+    let at = context.report.figures.sharing.place(&facts.id).map_or_else(|| "–".to_owned(), Id::to_string);
     let number = |ratio: Ratio| context.words.number(ratio.amount());
     let (watts, amps) = (context.exact(facts.running_watts), context.exact(facts.running_amps));
     // Watts and amps: the one is given and the other worked out.
@@ -97,16 +93,9 @@ fn on_one_leg(sheet: &Sheet<'_>, load: &Load) -> bool {
 
 pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let rows: Vec<Vec<Cell>> = context
-        .report
-        .figures
-        .loads
-        .iter()
-        .filter_map(|facts| {
-            let load = context.plan.loads.iter().find(|load| load.id == facts.of)?;
-            Some(load_row(sheet, facts, load))
-        })
-        .collect();
+    let loads = context.report.figures.loads.iter();
+    let rows: Vec<Vec<Cell>> =
+        loads.filter_map(|facts| Some(load_row(sheet, facts, context.plan.load(&facts.of)?))).collect();
     let mut how = vec![context.say("ws-loads-amps", &[]), context.say("ws-loads-start", &[])];
     let mut loads = context.plan.loads.iter();
     if loads.any(|load| on_one_leg(sheet, load)) {

@@ -240,7 +240,7 @@ impl Limit {
 }
 
 /// Power that can and cannot be used.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Usable {
     /// Rated power after derating.
     pub rated_watts: Power,
@@ -454,6 +454,13 @@ pub struct Look {
     pub buy: Vec<Property>,
 }
 
+impl Look {
+    /// Of which nobody has worked out yet what it clears.
+    pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
+        Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
+    }
+}
+
 /// What has to be on a package.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Property {
@@ -485,7 +492,7 @@ pub struct Trouble {
 }
 
 /// The numbers, and what follows from the findings.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
     /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.

@@ -106,7 +106,7 @@ pub struct Shock {
 }
 
 /// What may be plugged in at a point.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Admits {
     /// Whatever fits, within its limit.
@@ -117,6 +117,7 @@ pub enum Admits {
     /// cord or box, the same of its receptacles.
     Guarded,
     /// Nothing.
+    #[default]
     Nothing,
 }
 
@@ -142,7 +143,7 @@ pub struct Because {
 
 /// The verdict on one receptacle, cord or box that is connected, that the plan plugs in where it cannot be, or
 /// that must not be used although it is plugged into nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
     pub id: Id,

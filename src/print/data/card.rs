@@ -312,6 +312,11 @@ struct Tree<'a> {
     context: Context<'a>,
 }
 
+/// The rails of each of so many below: its own goes on while another follows.
+fn below(rails: &[bool], count: usize) -> impl Iterator<Item = Vec<bool>> {
+    (1..=count).map(move |at| [rails, &[at < count]].concat())
+}
+
 impl Tree<'_> {
     fn rows(&self) -> Vec<Row> {
         let set = &self.context.plan.generator;
@@ -328,9 +333,8 @@ impl Tree<'_> {
             )],
             ..Row::default()
         }];
-        let last = set.outlets.len();
-        for (index, outlet) in set.outlets.iter().enumerate() {
-            self.outlet(outlet, None, &[index + 1 < last], &mut rows);
+        for (below, outlet) in below(&[], set.outlets.len()).zip(&set.outlets) {
+            self.outlet(outlet, None, &below, &mut rows);
         }
         say_once(&self.context, self.large(), &mut rows);
         if !self.large() {
@@ -440,9 +444,7 @@ impl Tree<'_> {
         // What hangs on nothing is told of by itself.
         let fed = plan.gear().filter(|it| it.from == Some(at) && self.context.feed(it.id).is_some());
         let fed: Vec<&Id> = fed.map(|it| it.id).collect();
-        for (index, id) in fed.iter().enumerate() {
-            let mut below = rails.to_vec();
-            below.push(index + 1 < fed.len());
+        for (below, id) in below(rails, fed.len()).zip(fed) {
             if let Some(cord) = plan.cord(id) {
                 self.cord(cord, &below, rows);
             } else if let Some(part) = plan.holder(id) {
@@ -463,11 +465,8 @@ impl Tree<'_> {
         }
         row.kind = "splitter";
         rows.push(self.all_together(row, &cord.id));
-        let count = cord.ends.len();
-        for (index, end) in cord.ends.iter().enumerate() {
-            let id = cord.end_id(index);
-            let mut below = rails.to_vec();
-            below.push(index + 1 < count);
+        let ends = cord.end_ids().zip(&cord.ends);
+        for (below, (id, end)) in below(rails, cord.ends.len()).zip(ends) {
             let mut row = self.row("receptacle", &id, &below);
             row.face = Some(end.to_string());
             row.facts = self.small(end.to_string());
@@ -485,10 +484,7 @@ impl Tree<'_> {
             row.loads = self.loads(&part.id);
         }
         rows.push(self.all_together(row, &part.id));
-        let count = part.outlets.len();
-        for (index, outlet) in part.outlets.iter().enumerate() {
-            let mut below = rails.to_vec();
-            below.push(index + 1 < count);
+        for (below, outlet) in below(rails, part.outlets.len()).zip(&part.outlets) {
             self.outlet(outlet, Some(&part.id), &below, rows);
         }
     }

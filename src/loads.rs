@@ -383,7 +383,6 @@ pub(crate) fn exceeds_its_plug(load: &Load) -> bool {
 
 /// The least that something with this plug draws on a leg whatever nobody said of it: its watts at the
 /// volts that the plug is made for, shared out evenly between the legs. Rounded down.
-#[must_use]
 pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> Current {
     let watts = match draw {
         Draw::Current(amps) => return *amps,

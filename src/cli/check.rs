@@ -2,6 +2,7 @@
 
 use std::path::Path;
 
+use serde::Serialize;
 use tallywatt::judge;
 use tallywatt::report::{Report, Signal};
 use tallywatt::words::{Words, wrapping};
@@ -70,9 +71,9 @@ fn heading(path: &Path, words: &Words) -> String {
     format!("{}\n\n", words.with("check-plan", [("name", path.display().to_string().into())]))
 }
 
-/// One report: laid out for reading when it is alone, one a line when there are several.
-pub(super) fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> {
-    let text = if alone { report.to_json() } else { serde_json::to_string(report) };
+/// One report or answer: laid out for reading when it is alone, one a line when there are several.
+pub(super) fn json(told: &impl Serialize, alone: bool, words: &Words) -> Result<String, Failure> {
+    let text = if alone { serde_json::to_string_pretty(told) } else { serde_json::to_string(told) };
     text.map(|text| text + "\n")
         .map_err(|error| Failure::new(Kind::CannotWrite, anyhow::Error::new(error).context(words.text("failure-json"))))
 }

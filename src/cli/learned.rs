@@ -85,7 +85,6 @@ pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
     if all.is_empty() {
         return gone.unwrap_or_else(|| words.text("learned-no-print"));
     }
-    let all: Vec<&str> = all.iter().map(String::as_str).collect();
     let again = words.with("learned-print", [("what", words.list(&all).into())]);
     [Some(again), gone].into_iter().flatten().collect::<Vec<_>>().join(" ")
 }

@@ -9,7 +9,7 @@ use tallywatt::words::Words;
 use super::args::{Format, May};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, prints, width};
+use super::{Done, check, prints, width};
 
 pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
     let plan = prints::load(&arguments.plan, &reader.words)?;
@@ -20,11 +20,7 @@ pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
     let answer = ask::ask(&plan, &report, &wanted, &running);
     let output = match arguments.format {
         Format::Text => words.may(&report, &answer, width()),
-        Format::Json => {
-            serde_json::to_string_pretty(&answer).map_err(|error| {
-                Failure::new(Kind::CannotWrite, anyhow::Error::new(error).context(words.text("failure-json")))
-            })? + "\n"
-        }
+        Format::Json => check::json(&answer, true, words)?,
     };
     Ok(Done { output, status: u8::from(!answer.may) })
 }
@@ -50,7 +46,6 @@ fn unknown(lost: &NoSuchLoad, report: &Report, words: &Words) -> Failure {
                 known.push(quoted);
             }
         }
-        let known: Vec<&str> = known.iter().map(String::as_str).collect();
         words.with("may-no-load-known", [("known", words.list(&known).into())])
     })
 }

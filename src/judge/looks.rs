@@ -160,14 +160,7 @@ pub(super) fn looks(
         answered.extend(fields.iter().cloned());
         let found = trials.found(&answered);
         left.retain(|finding| !cleared(finding, found));
-        looks.push(Look {
-            at: thing(&fields[0]),
-            read: reading_in(plan, &fields[0]).1,
-            fields,
-            dangers: 0,
-            warnings: 0,
-            buy: Vec::new(),
-        });
+        looks.push(Look::new(thing(&fields[0]), reading_in(plan, &fields[0]).1, fields));
     }
     // How much is left with these answers, and of what was told what.
     let standing = |found: &[Finding]| {

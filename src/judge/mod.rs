@@ -32,7 +32,6 @@ pub fn build(plan: &Plan) -> Report {
 }
 
 /// The report of a plan that is judged already, with what rests on unknowns, what to look at, and what to do next.
-#[must_use]
 pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Report {
     let Report { findings, figures, .. } = &mut report;
     let now = unknowns::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
@@ -84,7 +83,6 @@ pub fn judge(plan: &Plan) -> Report {
 
 /// As much of it as says what a plan on trial has of this signal or worse, and who has a place: what the rules find
 /// that may find that much or speak of air. For the figures see [`Figures::of_trial`].
-#[must_use]
 pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let supply = Supply::build(plan);
     let verdicts = Verdicts::of(plan, &supply);

@@ -169,7 +169,6 @@ const UNUSED: &[(&str, &str)] = &[
 ];
 
 /// The troubles of these findings, in their order.
-#[must_use]
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     let all: Vec<Cleared<'_>> = (findings.iter()).map(|finding| Cleared::of(plan, finding)).collect();

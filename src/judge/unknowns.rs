@@ -280,7 +280,6 @@ pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(
 
 /// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
 /// what these rules find then; it leaves the figures as they were.
-#[must_use]
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,

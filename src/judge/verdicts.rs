@@ -101,19 +101,8 @@ pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> 
 
 /// That a part must not be used for what a finding tells of this point, whatever is plugged in where.
 fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
-    Verdict {
-        id: part.clone(),
-        admits: Admits::Nothing,
-        only: Vec::new(),
-        bonding_plug: false,
-        why: Some(Because { code: finding.code, at: at.clone(), lifted_by: Some(finding.fix.key) }),
-        gfci_cord: None,
-        only_if: None,
-        loads: Vec::new(),
-        one_at_a_time: false,
-        not_together: Vec::new(),
-        assumed: Vec::new(),
-    }
+    let why = Because { code: finding.code, at: at.clone(), lifted_by: Some(finding.fix.key) };
+    Verdict { id: part.clone(), admits: Admits::Nothing, why: Some(why), ..Verdict::default() }
 }
 
 /// The verdicts on cords and boxes that are plugged into nothing, or into a socket that does not exist, and that must

@@ -28,7 +28,7 @@ pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
 /// where one has none.
 pub(super) fn at_once(loads: &[&Load]) -> usize {
     let each = loads.iter().map(|load| (*load, usize::from(load.count)));
-    one_by_one(each.clone()).unwrap_or_else(|| each.map(|(_, count)| count).sum())
+    one_by_one(&each).unwrap_or_else(|| each.map(|(_, count)| count).sum())
 }
 
 /// How far cords lead to each receptacle of cords and boxes, fed or not.

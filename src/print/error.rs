@@ -169,10 +169,7 @@ impl PrintError {
                 ("page", page.to_string()),
                 ("percent", percent.to_string()),
             ]),
-            Self::UnknownStock { name, known } => {
-                let known: Vec<&str> = known.iter().map(String::as_str).collect();
-                say(vec![("name", name.clone()), ("known", words.list(&known))])
-            }
+            Self::UnknownStock { name, known } => say(vec![("name", name.clone()), ("known", words.list(known))]),
             Self::BadStock { name, message } => say(vec![("name", name.clone()), ("message", message.clone())]),
             Self::BadStart { start_at, count } => {
                 say(vec![("start", start_at.to_string()), ("count", count.to_string())])

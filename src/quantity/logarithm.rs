@@ -5,7 +5,6 @@ pub(crate) const BITS: u32 = 40;
 
 /// The logarithm of `above / below` to the base 2, with [`BITS`] binary digits after the point,
 /// rounded down. Neither may be less than one; what is counts as one.
-#[must_use]
 pub(crate) fn log2(above: i64, below: i64) -> i128 {
     // The ratio with 64 bits after the point, as a power of two times something in 1..2.
     let ratio = (u128::from(above.max(1).unsigned_abs()) << 64) / u128::from(below.max(1).unsigned_abs());
@@ -28,7 +27,6 @@ pub(crate) fn log2(above: i64, below: i64) -> i128 {
 
 /// `scale` times two to the power of `log`, which has [`BITS`] binary digits after the point,
 /// rounded down. For results that fit 60 bits.
-#[must_use]
 pub(crate) fn exp2(log: i128, scale: u32) -> u128 {
     const POINT: u32 = 62;
     let mut power: u128 = 1 << POINT;

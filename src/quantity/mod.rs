@@ -264,13 +264,11 @@ impl Temperature {
 }
 
 /// A product over a divisor above zero, rounded **down**, for capacities.
-#[must_use]
 pub(crate) fn product_down(a: i64, b: i64, by: i64) -> i64 {
     product_over(a, b, 0, by)
 }
 
 /// A product over a divisor above zero, rounded **up**, for loads.
-#[must_use]
 pub(crate) fn product_up(a: i64, b: i64, by: i64) -> i64 {
     product_over(a, b, by - 1, by)
 }
@@ -286,7 +284,6 @@ fn product_over(a: i64, b: i64, plus: i64, by: i64) -> i64 {
 
 /// Brings a wide intermediate result back, holding at the ends: a sum that large is refused by
 /// the plan reader's bounds long before it comes here.
-#[must_use]
 pub(crate) fn narrow(wide: i128) -> i64 {
     i64::try_from(wide).unwrap_or(if wide < 0 { i64::MIN } else { i64::MAX })
 }

@@ -264,7 +264,6 @@ fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
-#[must_use]
 pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     let mut settled = Settled::new();
     let (mut drops, mut alone) = (Vec::new(), Vec::new());

@@ -99,7 +99,6 @@ fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sh
 }
 
 /// The figures for the placed loads, and what had to be assumed.
-#[must_use]
 pub(super) fn of_plan(
     plan: &Plan,
     supply: &Supply,

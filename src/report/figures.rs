@@ -2,7 +2,7 @@
 
 use super::limits::limits;
 use super::usable::usable;
-use super::{EnergyUse, Figures, Limit, LoadFacts, Usable, Volts, drops, energy, noise, proofs, protection, volts};
+use super::{EnergyUse, Figures, Limit, LoadFacts, Usable, drops, energy, noise, proofs, protection, volts};
 use crate::loads;
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Power};
@@ -62,9 +62,6 @@ impl Figures {
         let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
         Self {
             limits: limits(supply, verdicts),
-            verdicts: Vec::new(),
-            spare: Vec::new(),
-            troubles: Vec::new(),
             protection: protection::protection(plan, supply, verdicts, plugged_in),
             loads: units.iter().map(|unit| unit.facts(plan)).collect(),
             usable: usable(plan, supply, verdicts, &sharing),
@@ -76,9 +73,7 @@ impl Figures {
             noise: noise::of_plan(plan, &energy),
             energy,
             assumed,
-            matters: Vec::new(),
-            looks: Vec::new(),
-            next: Vec::new(),
+            ..Self::default()
         }
     }
 
@@ -88,10 +83,6 @@ impl Figures {
         let (units, _) = loads::units(plan);
         Self {
             limits: limits(supply, verdicts),
-            verdicts: Vec::new(),
-            spare: Vec::new(),
-            troubles: Vec::new(),
-            protection: Vec::new(),
             loads: units.iter().map(|unit| unit.facts(plan)).collect(),
             usable: Usable {
                 rated_watts: supply.rated,
@@ -99,17 +90,9 @@ impl Figures {
                 reachable_watts: supply.rated,
                 stranded_watts: Power::ZERO,
             },
-            drops: Vec::new(),
-            drops_alone: Vec::new(),
-            volts: Volts::default(),
-            tests: Vec::new(),
             sharing: places(plan, supply, verdicts, &units),
-            energy: EnergyUse::default(),
             noise: noise::of_plan(plan, &EnergyUse::default()),
-            assumed: Vec::new(),
-            matters: Vec::new(),
-            looks: Vec::new(),
-            next: Vec::new(),
+            ..Self::default()
         }
     }
 }

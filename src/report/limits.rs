@@ -3,7 +3,7 @@
 use super::{Acts, Limit, SetBy, Shock, ShockState};
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
-use crate::supply::{self, NodeIx, NodeKind, Supply};
+use crate::supply::{self, LimitReason, NodeIx, NodeKind, Supply};
 use crate::verdict::{Protection, Verdicts};
 
 /// The limit of every receptacle, in the order of the tree.
@@ -35,7 +35,7 @@ pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
         .collect()
 }
 
-/// What a cord or a box's inlet carries: everything on it together.
+/// What a cord, a box's inlet or a receptacle carries: everything on it together.
 #[derive(Clone, Debug)]
 pub(crate) struct Feed {
     /// For three hours or more, on each leg.
@@ -50,7 +50,26 @@ pub(crate) struct Feed {
     pub legs: &'static [Leg],
 }
 
+impl From<&Limit> for Feed {
+    fn from(it: &Limit) -> Self {
+        Self {
+            continuous_amps: it.continuous_amps,
+            short_amps: it.short_amps,
+            set_by: it.set_by.clone(),
+            acts: it.acts.clone(),
+            legs: it.legs,
+        }
+    }
+}
+
 impl Feed {
+    /// Whether nothing acts past its amps for a short time. Not where the generator itself sets the limit: of that its own
+    /// sentence tells; nor where a camper's main breaker is assumed.
+    pub(crate) const fn unwatched(&self) -> bool {
+        let of_source = matches!(self.set_by.reason, LimitReason::RatedPowerUnguarded | LimitReason::OneLeg);
+        matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
+    }
+
     /// Of a cord or box; none of what is plugged into nothing.
     pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
         let own = || supply.points().filter(|(_, node)| node.id == *part);

@@ -106,7 +106,7 @@ pub struct Shock {
 }
 
 /// What may be plugged in at a point.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Admits {
     /// Whatever fits, within its limit.
@@ -117,6 +117,7 @@ pub enum Admits {
     /// cord or box, the same of its receptacles.
     Guarded,
     /// Nothing.
+    #[default]
     Nothing,
 }
 
@@ -142,7 +143,7 @@ pub struct Because {
 
 /// The verdict on one receptacle, cord or box that is connected, that the plan plugs in where it cannot be, or
 /// that must not be used although it is plugged into nothing.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
     pub id: Id,
@@ -240,7 +241,7 @@ impl Limit {
 }
 
 /// Power that can and cannot be used.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Usable {
     /// Rated power after derating.
     pub rated_watts: Power,
@@ -454,6 +455,13 @@ pub struct Look {
     pub buy: Vec<Property>,
 }
 
+impl Look {
+    /// Of which nobody has worked out yet what it clears.
+    pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
+        Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
+    }
+}
+
 /// What has to be on a package.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Property {
@@ -485,7 +493,7 @@ pub struct Trouble {
 }
 
 /// The numbers, and what follows from the findings.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
     /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.

@@ -14,7 +14,6 @@ pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
 pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 
 /// The figures for a plan.
-#[must_use]
 pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     let Some(noise) = source(plan) else {
         return NoiseAt::default();

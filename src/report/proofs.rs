@@ -107,7 +107,6 @@ pub struct Proof {
 }
 
 /// The tests of every receptacle that is fed, may be used and has a ground contact, in the order of the tree.
-#[must_use]
 pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
     let grounding = verdicts.grounding_in_use();
     let joined = grounding.joined();

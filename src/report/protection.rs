@@ -10,7 +10,6 @@ use crate::verdict::{Allowance, Cause, Overcurrent, Verdicts, own_limit, stands}
 
 /// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
 /// of a listed box by its listing; then one for the own cord of each load that is plugged in.
-#[must_use]
 pub(super) fn protection<'a>(
     plan: &Plan,
     supply: &Supply,

@@ -106,7 +106,6 @@ pub struct Longest {
     pub for_5_percent: Length,
 }
 
-#[must_use]
 pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Volts {
     Volts {
         service_least: Some(SERVICE_LEAST),

@@ -12,7 +12,6 @@ use crate::tables::sound::{ALL, more_at};
 use super::night::night;
 
 /// The assumptions, in the order of the plan file.
-#[must_use]
 pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     let mut list = List::default();
     list.site(&plan.site);
@@ -41,41 +40,34 @@ impl List {
         self.add(field, Value::Word { word }, why);
     }
 
+    fn words<const N: usize>(&mut self, all: [(bool, &str, &'static str, &'static str); N]) {
+        for (_, field, word, why) in all.into_iter().filter(|(unknown, ..)| *unknown) {
+            self.word(field, word, why);
+        }
+    }
+
     fn site(&mut self, site: &Site) {
-        if !site.ground.is_known() {
-            self.word("site.ground", "ground-wet", "ground");
-        }
-        if !site.sleepers_at.is_known() {
-            self.word("site.sleepers_at", "assumed-too-near", "sleepers");
-        }
-        // Silence is a yes here, and nothing is assumed in it.
-        if site.people_sleep == Answer::Unknown {
-            self.word("site.people_sleep", "assumed-yes", "people-sleep");
-        }
-        if site.sleeps() && !site.co_alarm.is_known() {
-            self.word("site.co_alarm", "assumed-no", "co-alarm");
-        }
-        // Silence is a no here: see rule SHOCK003.
-        if site.feeds_building == Answer::Unknown {
-            self.word("site.feeds_building", "assumed-yes", "building");
-        }
-        if !site.stands.is_known() {
-            self.word("site.stands", "assumed-covered", "stands");
-        }
+        self.words([
+            (!site.ground.is_known(), "site.ground", "ground-wet", "ground"),
+            (!site.sleepers_at.is_known(), "site.sleepers_at", "assumed-too-near", "sleepers"),
+            // Silence is a yes here, and nothing is assumed in it.
+            (site.people_sleep == Answer::Unknown, "site.people_sleep", "assumed-yes", "people-sleep"),
+            (site.sleeps() && !site.co_alarm.is_known(), "site.co_alarm", "assumed-no", "co-alarm"),
+            // Silence is a no here: see rule SHOCK003.
+            (site.feeds_building == Answer::Unknown, "site.feeds_building", "assumed-yes", "building"),
+            (!site.stands.is_known(), "site.stands", "assumed-covered", "stands"),
+        ]);
     }
 
     fn set(&mut self, plan: &Plan) {
         let set = &plan.generator;
-        if !set.neutral.is_known() {
-            self.word("generator.neutral", "assumed-floating", "neutral");
-        }
-        // Silence means that there is none: whoever put one in knows of it.
-        if set.bonding_plug == Answer::Unknown {
-            self.word("generator.bonding_plug", "assumed-yes", "bonding-plug");
-        }
-        if set.parallel.is_some_and(|joined| !joined.kit.is_known()) {
-            self.word("generator.parallel.kit", "assumed-no", "parallel-kit");
-        }
+        let kit = set.parallel.is_some_and(|joined| !joined.kit.is_known());
+        self.words([
+            (!set.neutral.is_known(), "generator.neutral", "assumed-floating", "neutral"),
+            // Silence means that there is none: whoever put one in knows of it.
+            (set.bonding_plug == Answer::Unknown, "generator.bonding_plug", "assumed-yes", "bonding-plug"),
+            (kit, "generator.parallel.kit", "assumed-no", "parallel-kit"),
+        ]);
     }
 
     fn noise(&mut self, set: &Generator, energy: &EnergyUse) {

@@ -7,13 +7,11 @@ use crate::report::Value;
 use crate::tables::night as tables;
 
 /// When people sleep: the camp's quiet hours, or the usual night. `None` where nobody sleeps.
-#[must_use]
 pub(crate) fn night(site: &Site) -> Option<Span> {
     site.sleeps().then(|| tables::night(site))
 }
 
 /// How those hours are known, for a finding that rests on them.
-#[must_use]
 pub(super) fn how_known(site: &Site) -> Value {
     let word = if tables::told(site).is_some() { "night-told" } else { "night-assumed" };
     Value::Word { word }

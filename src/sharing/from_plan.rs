@@ -121,7 +121,6 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
 /// The same with little work, and without what may run together, the orders and the turns: who is
 /// placed where, who is not, and what may not run together. For whoever asks about many plans: mostly small
 /// changes find the best placing, and of a search only a short one is left.
-#[must_use]
 pub(crate) fn places(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / TRIAL).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
@@ -208,7 +207,7 @@ impl<'a> Setting<'a> {
             let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
             let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
             let each = there.map(|unit| (&plan.loads[unit.load], 1));
-            if settled > free && one_by_one(each).is_some_and(|most| most <= beside_gear) {
+            if settled > free && one_by_one(&each).is_some_and(|most| most <= beside_gear) {
                 shared.push((ix, free));
             } else {
                 settled = settled.min(free);
@@ -751,7 +750,7 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
 
 /// How many of so many of each of these are plugged in at once, at the most, if each is only in its hours. `None` where
 /// one has none.
-pub(crate) fn one_by_one<'l>(loads: impl Iterator<Item = (&'l plan::Load, usize)> + Clone) -> Option<usize> {
+pub(crate) fn one_by_one<'l>(loads: &(impl Iterator<Item = (&'l plan::Load, usize)> + Clone)) -> Option<usize> {
     let on = |minute: u16| loads.clone().filter(|(load, _)| load.wants(minute)).map(|(_, count)| count).sum();
     // More is on than a minute before only where some hours begin.
     let begins = loads.clone().flat_map(|(load, _)| &load.hours).map(|span| on(span.from));

@@ -71,6 +71,27 @@ impl Supply {
     }
 }
 
+/// A node that nothing feeds.
+const fn root(id: Id, kind: NodeKind, legs: Legs) -> Node {
+    Node {
+        id,
+        kind,
+        parent: None,
+        legs,
+        leg_known: true,
+        rating: Current::ZERO,
+        reason: LimitReason::NotFed,
+        laid_out: Current::ZERO,
+        when_cool: Current::ZERO,
+        unwound: Current::ZERO,
+        stops_past: None,
+        continuous: WHOLE,
+        gfci: false,
+        may_have_gfci: false,
+        protected_at: None,
+    }
+}
+
 struct Builder<'a> {
     plan: &'a Plan,
     supply: Supply,
@@ -138,23 +159,8 @@ impl<'a> Builder<'a> {
 
     /// A node below `parent` with what most have in common.
     fn node(&self, id: &Id, kind: NodeKind, parent: NodeIx, legs: Legs) -> Node {
-        Node {
-            id: id.clone(),
-            kind,
-            parent: Some(parent),
-            legs,
-            leg_known: self.supply.node(parent).leg_known,
-            rating: Current::ZERO,
-            reason: LimitReason::NotFed,
-            laid_out: Current::ZERO,
-            when_cool: Current::ZERO,
-            unwound: Current::ZERO,
-            stops_past: None,
-            continuous: WHOLE,
-            gfci: false,
-            may_have_gfci: false,
-            protected_at: self.supply.node(parent).protected_at,
-        }
+        let Node { leg_known, protected_at, .. } = *self.supply.node(parent);
+        Node { parent: Some(parent), leg_known, protected_at, ..root(id.clone(), kind, legs) }
     }
 
     fn source(&mut self) {
@@ -210,23 +216,8 @@ impl<'a> Builder<'a> {
         } else {
             LimitReason::RatedPowerUnguarded
         };
-        self.push(Node {
-            id: Id::new(Id::SET).expect("the root's name is an id"),
-            kind: NodeKind::Source,
-            parent: None,
-            legs,
-            leg_known: true,
-            rating,
-            reason,
-            laid_out: Current::ZERO,
-            when_cool: Current::ZERO,
-            unwound: Current::ZERO,
-            stops_past,
-            continuous: WHOLE,
-            gfci: false,
-            may_have_gfci: false,
-            protected_at: None,
-        });
+        let id = Id::new(Id::SET).expect("the root's name is an id");
+        self.push(Node { rating, reason, stops_past, ..root(id, NodeKind::Source, legs) });
     }
 
     /// What a set gives on propane, where its figures are not known to be for propane.
@@ -490,11 +481,8 @@ impl<'a> Builder<'a> {
         };
         if !cord.conductors.is_known() {
             // As many as the plug needs without its ground.
-            let bare = match cord.plug.0.circuit() {
-                Circuit::OneLeg | Circuit::TwoLegs => 2,
-                Circuit::TwoLegsNeutral => 3,
-            };
-            self.assume(field("conductors"), Value::Count(bare), "cord-conductors");
+            let bare = cord.plug.0.circuit().conductors();
+            self.assume(field("conductors"), Value::Count(bare.into()), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // An adapter too short to coil needs no answer.

@@ -389,7 +389,6 @@ impl Words {
                 told.push(counted);
             }
         }
-        let told: Vec<&str> = told.iter().map(String::as_str).collect();
         self.list(&told)
     }
 
@@ -507,16 +506,16 @@ impl Words {
 
     /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
     pub fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
-        let quoted: Vec<String> = ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect();
-        let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
-        self.list(&quoted)
+        self.list(&self.each_quoted(ids))
     }
 
     /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".
     fn any_of<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
-        let quoted: Vec<String> = ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect();
-        let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
-        self.joined(&quoted, "list-or")
+        self.joined(&self.each_quoted(ids), "list-or")
+    }
+
+    fn each_quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> Vec<String> {
+        ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect()
     }
 
     /// What stands between names: semicolons where a comma is in one of them, unless that is in quotation marks.
@@ -533,13 +532,14 @@ impl Words {
     }
 
     /// Names in a list: "kettle, heater and fridge".
-    pub fn list(&self, items: &[&str]) -> String {
+    pub fn list<T: AsRef<str>>(&self, items: &[T]) -> String {
         self.joined(items, "list-and")
     }
 
     /// Names with commas between, and the word of this message ahead of the last.
-    fn joined(&self, items: &[&str], key: &str) -> String {
-        match items {
+    fn joined<T: AsRef<str>>(&self, items: &[T], key: &str) -> String {
+        let names: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+        match names.as_slice() {
             [] => String::new(),
             [one] => (*one).to_owned(),
             [first @ .., last] => {

@@ -111,7 +111,8 @@ impl Numbers {
         self.digits(Decimal::new(5, 1)).chars().find(|sign| !sign.is_alphanumeric()).unwrap_or('.')
     }
 
-    pub(super) fn amount(&self, amount: Amount, show: Show) -> String {
+    /// An amount in the reader's unit, as exact as it is shown.
+    pub(super) fn shown(&self, amount: Amount, show: Show) -> (Decimal, &'static str) {
         let (number, unit) = self.in_reader_units(amount);
         let places = match (unit, show) {
             ("m", Show::AtMost) if whole_feet(amount.amount) => 1,
@@ -126,7 +127,12 @@ impl Numbers {
         if show == Show::AtMost && unit == "ft" {
             rounded = as_typed(amount.amount, rounded, places);
         }
-        let digits = self.digits(rounded.normalize());
+        (rounded.normalize(), unit)
+    }
+
+    pub(super) fn amount(&self, amount: Amount, show: Show) -> String {
+        let (number, unit) = self.shown(amount, show);
+        let digits = self.digits(number);
         match unit {
             "" => digits,
             // A per cent sign and a degree stand as the International System writes them, with a

@@ -134,11 +134,8 @@ impl Words {
                 let all: Vec<String> = keys.iter().map(quoted).collect();
                 all.join(&self.text("list-comma"))
             }
-            Value::All(items) => {
-                let items: Vec<&str> = items.iter().map(String::as_str).collect();
-                self.list(&items)
-            }
-            Value::Any(items) => any_of(self, items),
+            Value::All(items) => self.list(items),
+            Value::Any(items) => self.joined(items, "list-or"),
             Value::Numbers(text) => self.typed_numbers(text),
             Value::Units(unit) => self.units_for(*unit),
             // A distance as it is: 19.99 ft is not 20.
@@ -213,16 +210,6 @@ fn window(text: &str, span: &Range<usize>) -> Place {
         line: if start < line_start { line - 1 } else { line },
         span: span.start - start..span.end.min(line_end).max(span.start) - start,
     })
-}
-
-/// "ft, m or in".
-fn any_of(words: &Words, items: &[String]) -> String {
-    match items {
-        [] => String::new(),
-        [one] => one.clone(),
-        [first @ .., last] => words
-            .with("list-or", [("first", first.join(&words.text("list-comma")).into()), ("last", last.as_str().into())]),
-    }
 }
 
 #[cfg(test)]

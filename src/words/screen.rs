@@ -5,10 +5,10 @@ use std::fmt::Write as _;
 use anstyle::{AnsiColor, Style};
 use fluent_bundle::FluentValue;
 
-use super::{Show, Words};
+use super::{FindingText, Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{Admits, Finding, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -126,14 +126,18 @@ impl Words {
         out
     }
 
+    /// A trouble's signal and rule, its words, and its gravest finding.
+    fn head<'r>(&self, report: &'r Report, trouble: &'r Trouble) -> Option<(String, FindingText, &'r Finding)> {
+        let (lead, text) = (report.findings_of(trouble).next()?, self.trouble(report, trouble)?);
+        let style = style(trouble.signal);
+        Some((format!("{style} {} {style:#} {}  ", text.signal, lead.code), text, lead))
+    }
+
     /// A trouble in a line, and its remedy below it where that is not told yet.
     fn short_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, with_remedy: bool, width: usize) {
-        let lead = report.findings_of(trouble).next();
-        let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {
+        let Some((head, text, _)) = self.head(report, trouble) else {
             return;
         };
-        let style = style(trouble.signal);
-        let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
         paragraph(out, &head, &text.title, width);
         if with_remedy {
             paragraph(out, "    ", &text.fix, width);
@@ -141,13 +145,10 @@ impl Words {
     }
 
     fn one_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, width: usize) {
-        let lead = report.findings_of(trouble).next();
-        let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {
+        let Some((head, text, lead)) = self.head(report, trouble) else {
             return;
         };
-        let style = style(trouble.signal);
         let about = self.in_a_row(&super::names_of(&lead.about, &report.figures.loads));
-        let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
         // Of what hurts nobody: what it is, and what to do; `explain` tells the rest.
         if trouble.signal == Signal::Notice {
             paragraph(out, &head, &text.title, width);

@@ -46,7 +46,6 @@ impl Words {
                 }
             })
             .collect();
-        let names: Vec<&str> = names.iter().map(String::as_str).collect();
         self.joined(&names, key)
     }
 

@@ -9,7 +9,7 @@
 use rust_decimal::Decimal;
 
 use super::{Show, Words};
-use crate::quantity::{Amount, one_reading};
+use crate::quantity::one_reading;
 use crate::tables::exhaust::STEP;
 
 /// A number that means one thing to some readers and another to others.
@@ -76,9 +76,7 @@ impl Words {
         let count: u16 = count.trim().parse().ok()?;
         let names = self.text("typed-unit.step");
         names.split(' ').find(|name| *name == word)?;
-        let step = self.amount(Amount::of(STEP), Show::AtMost);
-        let (each, unit) = step.split_once('\u{a0}')?;
-        let each: Decimal = each.replace(',', ".").parse().ok()?;
+        let (each, unit) = self.numbers.shown(STEP.into(), Show::AtMost);
         let length = (each * Decimal::from(count)).normalize();
         Some(format!("{length} {unit}"))
     }

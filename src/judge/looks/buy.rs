@@ -7,7 +7,7 @@
 use super::{fields_of, reading_in, thing};
 use crate::judge::judge;
 use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
-use crate::plan::{Answer, Choice as _, DistributionBox, Generator, Id, Load, Outlet, Plan, Wanted};
+use crate::plan::{Answer, Choice as _, Generator, Id, Load, Outlet, Plan, Wanted};
 use crate::quantity::{Amount, Current, Power, Quantity};
 use crate::report::{Figures, Look, Marking, Property, Report, Signal};
 use crate::tables::shape::Receptacle;
@@ -47,14 +47,10 @@ pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     let bought = match thing.split_once('.') {
         None if thing == Id::SET => plan.generator.bought,
         Some(("cord", id)) => plan.cord(id).and_then(|it| it.bought),
-        Some(("box", id)) => holder(plan, id).and_then(|it| it.bought),
+        Some(("box", id)) => plan.holder(id).and_then(|it| it.bought),
         _ => None,
     };
     bought == Some(false)
-}
-
-fn holder<'p>(plan: &'p Plan, id: &str) -> Option<&'p DistributionBox> {
-    plan.holder(id)
 }
 
 /// Everything that is not bought yet, as fields name it.
@@ -73,14 +69,6 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
     if things.is_empty() {
         return packages;
     }
-    let look = |at: Option<Id>, fields: Vec<String>, buy: Vec<Property>| Look {
-        at,
-        read: Marking::Package,
-        fields,
-        dangers: 0,
-        warnings: 0,
-        buy,
-    };
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
         if !packages.iter().any(|it| it.at == at) {
@@ -89,7 +77,7 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
                 let (thing, _) = reading_in(plan, field);
                 thing == to_buy && on_package(field) && is_found_out(plan, field)
             };
-            packages.push(look(at, fields.filter(its).cloned().collect(), Vec::new()));
+            packages.push(Look::new(at, Marking::Package, fields.filter(its).cloned().collect()));
         }
     }
     let seen = all_answered(plan, &fields_of(looks));
@@ -102,7 +90,8 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
     }
     if plan.site.co_alarm == Answer::Known(false) && plan.site.sleeps() {
         let alarm = Property { key: "co_alarm", value: Value::yes_no(true) };
-        packages.push(look(None, vec!["site.co_alarm".to_owned()], vec![alarm]));
+        let look = Look::new(None, Marking::Package, vec!["site.co_alarm".to_owned()]);
+        packages.push(Look { buy: vec![alarm], ..look });
     }
     // One after the other; what comes back with a later one was not gone.
     let mut then = seen;
@@ -227,12 +216,10 @@ fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
         None => plan.site.co_alarm = Answer::Known(true),
         Some(id) if id.as_str() == Id::SET => plan.generator.clone_from(&bought.generator),
         Some(id) => {
-            let cords = plan.cords.iter_mut().zip(&bought.cords);
-            for (cord, other) in cords.filter(|(cord, _)| cord.id == *id) {
+            if let Some((cord, other)) = plan.cord_mut(id).zip(bought.cord(id)) {
                 cord.clone_from(other);
             }
-            let boxes = plan.boxes.iter_mut().zip(&bought.boxes);
-            for (holder, other) in boxes.filter(|(holder, _)| holder.id == *id) {
+            if let Some((holder, other)) = plan.holder_mut(id).zip(bought.holder(id)) {
                 holder.clone_from(other);
             }
         }
@@ -260,7 +247,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             }));
         }
         Some(("box", id)) => {
-            all.extend(holder(best, id).into_iter().flat_map(|holder| {
+            all.extend(best.holder(id).into_iter().flat_map(|holder| {
                 [
                     ("inlet", name(holder.inlet.to_string())),
                     ("outlet", Some(of_outlets(&holder.outlets))),

@@ -237,13 +237,26 @@ impl<'t> Field<'t> {
         }
     }
 
+    /// What was read of it; where that is nothing, why.
+    fn read<T>(&self, value: Option<T>, why_not: impl FnOnce() -> Refusal) -> Option<T> {
+        if value.is_none() {
+            self.put(why_not());
+        }
+        value
+    }
+
+    /// The text of what has a unit in it.
+    fn text_with_unit(&self, no_unit: impl FnOnce(&str) -> Refusal) -> Option<&'t str> {
+        match self.bare_number() {
+            Some(found) => self.read(None, || no_unit(&found)),
+            None => self.value.as_str().or_else(|| self.wrong("quantity")),
+        }
+    }
+
     /// A text that is printed: one line, not endless.
     pub(crate) fn name(&self) -> Option<String> {
-        let name = crate::plan::name(self.text()?);
-        if name.is_none() {
-            self.put(Refusal::new("bad-text").with("most", LONGEST_NAME.to_string()));
-        }
-        name
+        let bad = || Refusal::new("bad-text").with("most", LONGEST_NAME.to_string());
+        self.read(crate::plan::name(self.text()?), bad)
     }
 
     /// Yes or no.
@@ -263,24 +276,16 @@ impl<'t> Field<'t> {
             .ok()
             .and_then(|number| u8::try_from(number).ok())
             .filter(|number| bounds.hold(*number));
-        if number.is_none() {
+        self.read(number, || {
             let why = Refusal::new("out-of-range").found(&whole.to_string());
             let why = why.with("least", Amount::count(bounds.least.into()));
-            self.put(why.with("most", Amount::count(bounds.most.into())));
-        }
-        number
+            why.with("most", Amount::count(bounds.most.into()))
+        })
     }
 
     /// A quantity within bounds.
     pub(crate) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
-        if let Some(found) = self.bare_number() {
-            self.put(bounds.no_unit(&found));
-            return None;
-        }
-        let Some(text) = self.value.as_str() else {
-            return self.wrong("quantity");
-        };
-        self.quantity_of(text, bounds)
+        self.quantity_of(self.text_with_unit(|found| bounds.no_unit(found))?, bounds)
     }
 
     fn quantity_of<Q: Quantity>(&self, text: &str, bounds: &Bounds<Q>) -> Option<Q> {
@@ -306,10 +311,7 @@ impl<'t> Field<'t> {
             .ok()
             .and_then(|number: Decimal| Q::parse(&number.to_string(), bounds.round).ok())
             .filter(|number| bounds.hold(*number));
-        if number.is_none() {
-            self.put(bounds.refusal("out-of-range", &found));
-        }
-        number
+        self.read(number, || bounds.refusal("out-of-range", &found))
     }
 
     /// A ratio that may be a fraction and so stands in quotes: "1/2". A bare number will do.
@@ -328,13 +330,7 @@ impl<'t> Field<'t> {
             let why = Refusal::new("no-unit").found(found);
             why.with("example", format!("{} AWG", shorten(found)))
         };
-        if let Some(found) = self.bare_number() {
-            self.put(no_unit(&found).with("allowed", wire_units()));
-            return None;
-        }
-        let Some(text) = self.value.as_str() else {
-            return self.wrong("quantity");
-        };
+        let text = self.text_with_unit(|found| no_unit(found).with("allowed", wire_units()))?;
         let why = match Wire::parse(text) {
             Ok(wire) => return Some(wire),
             Err(QuantityError::Empty) => Refusal::new("empty-text"),
@@ -358,64 +354,50 @@ impl<'t> Field<'t> {
         };
         let wanted = squeeze(text);
         let row = C::ALL.iter().find(|(_, word)| squeeze(word) == wanted);
-        if row.is_none() {
+        let choice = row.map(|(choice, _)| *choice);
+        self.read(choice, || {
             let words = C::ALL.iter().map(|(_, word)| *word);
             let near = nearest(text, words.clone());
             let unknown = self.or_unknown.then_some(UNKNOWN);
             let why = Refusal::new("not-a-choice").found(text).near("nearest", near);
-            self.put(why.with("allowed", Value::any(words.chain(unknown))));
-        }
-        row.map(|(choice, _)| *choice)
+            why.with("allowed", Value::any(words.chain(unknown)))
+        })
     }
 
     /// The tag of a language, as `es` or `fr-CA`.
     pub(crate) fn language(&self) -> Option<String> {
         let text = self.text()?;
-        let tag = text.parse::<unic_langid::LanguageIdentifier>();
-        if tag.is_err() {
-            self.put(Refusal::new("not-a-language").found(text));
-        }
-        tag.ok().map(|tag| tag.to_string())
+        let tag = text.parse::<unic_langid::LanguageIdentifier>().ok();
+        self.read(tag.map(|tag| tag.to_string()), || Refusal::new("not-a-language").found(text))
     }
 
     /// The shape of a receptacle.
     pub(crate) fn receptacle(&self) -> Option<Receptacle> {
         let text = self.text()?;
-        Receptacle::named(text).or_else(|| {
-            self.put(match Plug::named(text) {
-                // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
-                Some(plug) => wrong_half(
-                    if self.key == "ends" { "two-plugs" } else { "wrong-half-receptacle" },
-                    text,
-                    Receptacle(plug.0).to_string(),
-                ),
-                None => no_shape(text, |c| Receptacle(c).to_string()),
-            });
-            None
+        self.read(Receptacle::named(text), || match Plug::named(text) {
+            // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
+            Some(plug) => wrong_half(
+                if self.key == "ends" { "two-plugs" } else { "wrong-half-receptacle" },
+                text,
+                Receptacle(plug.0).to_string(),
+            ),
+            None => no_shape(text, |c| Receptacle(c).to_string()),
         })
     }
 
     /// The shape of a plug.
     pub(crate) fn plug(&self) -> Option<Plug> {
         let text = self.text()?;
-        Plug::named(text).or_else(|| {
-            self.put(match Receptacle::named(text) {
-                Some(half) => wrong_half("wrong-half", text, Plug(half.0).to_string()),
-                None => no_shape(text, |c| Plug(c).to_string()),
-            });
-            None
+        self.read(Plug::named(text), || match Receptacle::named(text) {
+            Some(half) => wrong_half("wrong-half", text, Plug(half.0).to_string()),
+            None => no_shape(text, |c| Plug(c).to_string()),
         })
     }
 
     /// A new id.
     pub(crate) fn id(&self) -> Option<Id> {
         let text = self.text()?;
-        let id = Id::new(text);
-        if id.is_none() {
-            let why = Refusal::new("bad-id").found(text);
-            self.put(why.near("nearest", mend_id(text)));
-        }
-        id
+        self.read(Id::new(text), || Refusal::new("bad-id").found(text).near("nearest", mend_id(text)))
     }
 
     /// Whether it stands in square brackets.
@@ -426,11 +408,7 @@ impl<'t> Field<'t> {
     /// The letter of a motor that says what it draws while its rotor is locked.
     pub(crate) fn motor_code(&self) -> Option<char> {
         let text = self.text()?;
-        let code = code_letter(text);
-        if code.is_none() {
-            self.put(Refusal::new("motor-code").found(text));
-        }
-        code
+        self.read(code_letter(text), || Refusal::new("motor-code").found(text))
     }
 
     /// The text of a reference that cannot be the name of anything.
@@ -442,11 +420,7 @@ impl<'t> Field<'t> {
     /// A part of the day: "22:00-06:00".
     pub(crate) fn hours(&self) -> Option<Span> {
         let text = self.text()?;
-        let span = span_of_day(text);
-        if span.is_none() {
-            self.put(Refusal::new("bad-hours").found(text));
-        }
-        span
+        self.read(span_of_day(text), || Refusal::new("bad-hours").found(text))
     }
 }
 

@@ -61,13 +61,11 @@ impl Refusal {
     }
 
     /// The reason with the beginning of what was found, fit to be shown.
-    #[must_use]
     pub(crate) fn found(self, text: &str) -> Self {
         self.with("found", shorten(text.trim()))
     }
 
     /// The reason with a guess, if there is one.
-    #[must_use]
     pub(crate) fn near(mut self, name: &'static str, guess: Option<impl Into<Value>>) -> Self {
         self.near = guess.is_some();
         self.values.extend(guess.map(|guess| (name, guess.into())));

@@ -23,6 +23,6 @@ pub(super) fn data(context: &Context<'_>) -> Result<Alignment, PrintError> {
         stock: stock.data(),
         offset_across: millimetres(offset.across),
         offset_down: millimetres(offset.down),
-        steps: ["alignment-1", "alignment-2", "alignment-3"].into_iter().map(|key| context.say(key, &[])).collect(),
+        steps: context.sentences(&["alignment-1", "alignment-2", "alignment-3"]),
     })
 }

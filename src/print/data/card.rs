@@ -5,10 +5,10 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
-use super::{Common, Context, Past, choices, proofs, volts};
+use super::{Common, Context, choices, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, LoadKind, Outlet};
 use crate::quantity::Current;
-use crate::report::{Admits, Limit, LoadFacts, ShockState, Signal, Unplaced};
+use crate::report::{Admits, Feed, Limit, LoadFacts, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -165,7 +165,7 @@ fn stop(context: &Context<'_>) -> Vec<String> {
         Answer::Known(Fuel::Propane) => ["stop-1", "stop-2-propane", "stop-3-propane"],
         _ => ["stop-1", "stop-2", "stop-3"],
     };
-    let rest = sentences(context, &rest);
+    let rest = context.sentences(&rest);
     let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
 }
@@ -182,10 +182,6 @@ fn warned(context: &Context<'_>) -> Vec<String> {
         context.words.with("may-but", named)
     });
     told.collect()
-}
-
-fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {
-    keys.iter().map(|key| context.say(key, &[])).collect()
 }
 
 /// What to look at: all of it where the card tells of dangers, which most of it may clear; else what comes first.
@@ -316,10 +312,9 @@ struct Tree<'a> {
     context: Context<'a>,
 }
 
-/// What can hang below a receptacle.
-enum Fed<'a> {
-    Cord(&'a Cord),
-    Box(&'a DistributionBox),
+/// The rails of each of so many below: its own goes on while another follows.
+fn below(rails: &[bool], count: usize) -> impl Iterator<Item = Vec<bool>> {
+    (1..=count).map(move |at| [rails, &[at < count]].concat())
 }
 
 impl Tree<'_> {
@@ -338,9 +333,8 @@ impl Tree<'_> {
             )],
             ..Row::default()
         }];
-        let last = set.outlets.len();
-        for (index, outlet) in set.outlets.iter().enumerate() {
-            self.outlet(outlet, None, &[index + 1 < last], &mut rows);
+        for (below, outlet) in below(&[], set.outlets.len()).zip(&set.outlets) {
+            self.outlet(outlet, None, &below, &mut rows);
         }
         say_once(&self.context, self.large(), &mut rows);
         if !self.large() {
@@ -354,8 +348,8 @@ impl Tree<'_> {
         matches!(self.context.options.card, CardSize::Sheet | CardSize::Phone)
     }
 
-    fn unwatched<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
-        let said = self.context.unwatched_briefly(past)?;
+    fn unwatched(&self, feed: &Feed) -> Option<String> {
+        let said = self.context.unwatched_briefly(feed)?;
         let brief = || self.context.say("no-breaker-brief", &[]);
         Some(if self.large() { said } else { brief() })
     }
@@ -381,7 +375,7 @@ impl Tree<'_> {
         let report = context.report;
         let draws = |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
         if let Some(limit) = limit.filter(draws) {
-            row.unwatched = self.unwatched(limit);
+            row.unwatched = self.unwatched(&limit.into());
             if limit.legs.len() == 1 {
                 row.facts.extend(leg(context, limit));
             }
@@ -447,24 +441,14 @@ impl Tree<'_> {
     /// Everything plugged into a receptacle.
     fn fed(&self, at: &Id, rails: &[bool], rows: &mut Vec<Row>) {
         let plan = self.context.plan;
-        let cords = plan.cords.iter().filter(|cord| cord.from.as_ref() == Some(at)).map(Fed::Cord);
-        let boxes = plan.boxes.iter().filter(|part| part.from.as_ref() == Some(at)).map(Fed::Box);
         // What hangs on nothing is told of by itself.
-        let fed = cords.chain(boxes).filter(|part| {
-            let id = match part {
-                Fed::Cord(cord) => &cord.id,
-                Fed::Box(part) => &part.id,
-            };
-            self.context.feed(id).is_some()
-        });
-        let fed: Vec<Fed<'_>> = fed.collect();
-        let count = fed.len();
-        for (index, part) in fed.into_iter().enumerate() {
-            let mut below = rails.to_vec();
-            below.push(index + 1 < count);
-            match part {
-                Fed::Cord(cord) => self.cord(cord, &below, rows),
-                Fed::Box(part) => self.part(part, &below, rows),
+        let fed = plan.gear().filter(|it| it.from == Some(at) && self.context.feed(it.id).is_some());
+        let fed: Vec<&Id> = fed.map(|it| it.id).collect();
+        for (below, id) in below(rails, fed.len()).zip(fed) {
+            if let Some(cord) = plan.cord(id) {
+                self.cord(cord, &below, rows);
+            } else if let Some(part) = plan.holder(id) {
+                self.part(part, &below, rows);
             }
         }
     }
@@ -481,11 +465,8 @@ impl Tree<'_> {
         }
         row.kind = "splitter";
         rows.push(self.all_together(row, &cord.id));
-        let count = cord.ends.len();
-        for (index, end) in cord.ends.iter().enumerate() {
-            let id = cord.end_id(index);
-            let mut below = rails.to_vec();
-            below.push(index + 1 < count);
+        let ends = cord.end_ids().zip(&cord.ends);
+        for (below, (id, end)) in below(rails, cord.ends.len()).zip(ends) {
             let mut row = self.row("receptacle", &id, &below);
             row.face = Some(end.to_string());
             row.facts = self.small(end.to_string());
@@ -503,10 +484,7 @@ impl Tree<'_> {
             row.loads = self.loads(&part.id);
         }
         rows.push(self.all_together(row, &part.id));
-        let count = part.outlets.len();
-        for (index, outlet) in part.outlets.iter().enumerate() {
-            let mut below = rails.to_vec();
-            below.push(index + 1 < count);
+        for (below, outlet) in below(rails, part.outlets.len()).zip(&part.outlets) {
             self.outlet(outlet, Some(&part.id), &below, rows);
         }
     }

@@ -141,7 +141,6 @@ fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
         return told.join(" ");
     }
     let count = lines.len();
-    let lines: Vec<&str> = lines.iter().map(String::as_str).collect();
     context.words.with("print-look-see", [("lines", context.words.list(&lines).into()), ("count", count.into())])
 }
 

@@ -382,7 +382,7 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
         }),
         set_by: draws.map(|it| context.limit_set_by(it)),
         trips: draws.is_some_and(|it| trips(&it.acts)),
-        unwatched: draws.and_then(|it| context.unwatched(it)),
+        unwatched: draws.and_then(|it| context.unwatched(&it.into())),
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
         shared: draws.map_or_else(Vec::new, |it| shared(context, it, owner, outlet)),
@@ -650,7 +650,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let feeds = context.plugged_into(&ends);
     // Several ends have labels of their own, which say it.
     if ends.len() == 1 && !feeds.is_empty() {
-        let feeds: Vec<&str> = feeds.iter().map(String::as_str).collect();
         facts.push((context.say("feeds", &[]), context.words.list(&feeds)));
     }
     let part = Part {
@@ -676,8 +675,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
             trips: trips(&limit.acts),
-            unwatched: context.unwatched(limit),
-            unwatched_brief: context.unwatched_briefly(limit),
+            unwatched: context.unwatched(&limit.into()),
+            unwatched_brief: context.unwatched_briefly(&limit.into()),
             ..part
         }
     } else {

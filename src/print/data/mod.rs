@@ -318,6 +318,11 @@ impl<'a> Context<'a> {
         )
     }
 
+    /// Messages `print-KEY` without texts in them.
+    fn sentences(&self, keys: &[&str]) -> Vec<String> {
+        keys.iter().map(|key| self.say(key, &[])).collect()
+    }
+
     /// How neutral and ground are joined at the generator.
     fn neutral(&self) -> String {
         let set = &self.plan.generator;
@@ -421,10 +426,9 @@ impl<'a> Context<'a> {
     }
 
     /// What to do where nothing acts past a limit, in words, with what acts too late.
-    fn unwatched<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
-        let past = past.into();
-        let limit = past.unwatched().then(|| self.amps_on(past.amps, past.legs))?;
-        let (key, acts) = match past.acts {
+    fn unwatched(&self, feed: &Feed) -> Option<String> {
+        let limit = feed.unwatched().then(|| self.amps_on(feed.short_amps, feed.legs))?;
+        let (key, acts) = match &feed.acts {
             Acts::Above { id, amps } if id.as_str() == Id::SET => ("nothing-below-set", Some(*amps)),
             Acts::Above { amps, .. } => ("nothing-below", Some(*amps)),
             _ => ("nothing-trips", None),
@@ -434,9 +438,8 @@ impl<'a> Context<'a> {
     }
 
     /// The same in a few words.
-    fn unwatched_briefly<'b>(&self, past: impl Into<Past<'b>>) -> Option<String> {
-        let past = past.into();
-        let limit = past.unwatched().then(|| self.amps_on(past.amps, past.legs))?;
+    fn unwatched_briefly(&self, feed: &Feed) -> Option<String> {
+        let limit = feed.unwatched().then(|| self.amps_on(feed.short_amps, feed.legs))?;
         Some(self.say("no-breaker", &[("limit", &limit)]))
     }
 
@@ -518,7 +521,6 @@ impl<'a> Context<'a> {
         let quoted = |id: &Id| self.words.quoted(std::iter::once(id.as_str()));
         let parts = verdict.only.iter().map(quoted);
         let parts: Vec<String> = parts.chain(plug).collect();
-        let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
         let parts = self.words.list(&parts);
         let named = verdict.admits == Admits::Named;
         let named = named.then(|| self.say("only-these", &[("parts", &parts)]));
@@ -583,35 +585,5 @@ impl<'a> Context<'a> {
     /// How far exhaust stays from people, on paper: one figure, the larger of the two.
     fn ample(&self) -> String {
         self.at_least(AMPLE)
-    }
-}
-
-/// What happens past the amps of a receptacle or part for a short time.
-#[derive(Clone, Copy)]
-struct Past<'a> {
-    amps: Current,
-    legs: &'a [Leg],
-    set_by: &'a SetBy,
-    acts: &'a Acts,
-}
-
-impl<'a> From<&'a Limit> for Past<'a> {
-    fn from(it: &'a Limit) -> Self {
-        Self { amps: it.short_amps, legs: it.legs, set_by: &it.set_by, acts: &it.acts }
-    }
-}
-
-impl<'a> From<&'a Feed> for Past<'a> {
-    fn from(it: &'a Feed) -> Self {
-        Self { amps: it.short_amps, legs: it.legs, set_by: &it.set_by, acts: &it.acts }
-    }
-}
-
-impl Past<'_> {
-    /// Whether nothing acts there. Not where the generator itself sets the limit: of that its own sentence tells; nor
-    /// where a camper's main breaker is assumed.
-    const fn unwatched(&self) -> bool {
-        let of_source = matches!(self.set_by.reason, LimitReason::RatedPowerUnguarded | LimitReason::OneLeg);
-        matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
     }
 }

@@ -88,8 +88,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
             row
         })
         .collect::<Vec<Vec<String>>>();
-    let mut formulas: Vec<String> =
-        ["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"].into_iter().map(|key| context.say(key, &[])).collect();
+    let mut formulas = context.sentences(&["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"]);
     formulas.extend(without(context));
     formulas.extend(proved(context, proofs));
     formulas.push(context.say("ws-tests-time", &[("times", &times(context))]));
@@ -133,7 +132,7 @@ fn times(context: &Context<'_>) -> String {
             Some(context.say("trip-time", &[("leak", &leak.to_string()), ("seconds", &context.words.number(seconds))]))
         })
         .collect();
-    context.words.list(&times.iter().map(String::as_str).collect::<Vec<_>>())
+    context.words.list(&times)
 }
 
 /// The card's test steps.

@@ -165,13 +165,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
         .collect::<Vec<Vec<String>>>();
     sheet.section(
         "limits",
-        vec![
-            context.say("ws-limits-long", &[]),
-            context.say("ws-limits-short", &[]),
-            context.say("ws-limits-watts", &[]),
-            context.say("ws-limits-first", &[]),
-            context.say("ws-limits-80", &[]),
-        ],
+        context.sentences(&["ws-limits-long", "ws-limits-short", "ws-limits-watts", "ws-limits-first", "ws-limits-80"]),
         &[rules::EIGHTY_PER_CENT],
         &[("part", 4), ("fed-by", 4), ("rating", 12), ("#hours", 3), ("#short", 3)],
         rows,
@@ -313,7 +307,7 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
     }
     sheet.section(
         "protection",
-        vec![context.say("ws-protection-how", &[])],
+        context.sentences(&["ws-protection-how"]),
         rules::find("OVER001").map_or(&[], |rule| rule.sources),
         &[("protected-by", 8), ("parts", 9), ("#breaker", 2), ("breaker-at", 3)],
         rows.into_iter().map(Vec::from).collect(),

@@ -77,7 +77,7 @@ pub(super) fn section(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let noise = &context.report.figures.noise;
     let mut rows = Rows { sheet, rows: Vec::new() };
-    let mut formulas = vec![context.say("ws-noise-formula", &[]), context.say("ws-noise-free-field", &[])];
+    let mut formulas = context.sentences(&["ws-noise-formula", "ws-noise-free-field"]);
     if let Answer::Known(published) = context.plan.generator.noise {
         rows.published(published);
         if context.plan.generator.sets() > 1 {

@@ -140,7 +140,7 @@ pub(super) fn sets(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
     }
     sheet.section(
         "sums",
-        vec![context.say("ws-sums-how", &[]), context.say("ws-sums-start", &[]), context.say("ws-sums-which", &[])],
+        context.sentences(&["ws-sums-how", "ws-sums-start", "ws-sums-which"]),
         &[],
         &[("set", 4), ("part", 5), ("adds-up", 12), ("#sum", 4), ("#limit", 4)],
         rows,
@@ -185,12 +185,7 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
 pub(super) fn starts(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let steps = Adder::new(context.report, context.supply).of_start();
-    let mut formulas = vec![
-        context.say("ws-starts-how", &[]),
-        context.say("ws-starts-then", &[]),
-        context.say("ws-volts-how", &[]),
-        context.say("ws-volts-low", &[]),
-    ];
+    let mut formulas = context.sentences(&["ws-starts-how", "ws-starts-then", "ws-volts-how", "ws-volts-low"]);
     if steps.len() > MOST_STEPS {
         formulas.push(context.say("ws-starts-more", &[("count", &MOST_STEPS.to_string())]));
     }

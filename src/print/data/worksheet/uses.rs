@@ -96,7 +96,7 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
     let loads = context.report.figures.loads.iter();
     let rows: Vec<Vec<Cell>> =
         loads.filter_map(|facts| Some(load_row(sheet, facts, context.plan.load(&facts.of)?))).collect();
-    let mut how = vec![context.say("ws-loads-amps", &[]), context.say("ws-loads-start", &[])];
+    let mut how = context.sentences(&["ws-loads-amps", "ws-loads-start"]);
     let mut loads = context.plan.loads.iter();
     if loads.any(|load| on_one_leg(sheet, load)) {
         how.push(context.say("ws-loads-leg", &[]));
@@ -141,7 +141,7 @@ pub(super) fn sharing(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
             },
         ]);
     }
-    let mut formulas = vec![context.say("ws-sharing-formula", &[])];
+    let mut formulas = context.sentences(&["ws-sharing-formula"]);
     let groups = choices::titles(context).join("; ");
     if !groups.is_empty() {
         formulas.push(context.say("ws-sharing-times", &[("groups", &groups)]));
@@ -259,7 +259,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     }
     sheet.section(
         "energy",
-        vec![context.say("ws-energy-formula", &[]), context.say("ws-energy-between", &[])],
+        context.sentences(&["ws-energy-formula", "ws-energy-between"]),
         &[],
         &[("what", 4), ("#watts-hours", 3), ("#figure", 2)],
         rows,
@@ -272,7 +272,7 @@ pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let rows: Vec<Vec<String>> = all.into_iter().skip(SHORT).map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
-        vec![sheet.context.say("ws-assumed-how", &[])],
+        sheet.context.sentences(&["ws-assumed-how"]),
         &[],
         &[("value", 1), ("assumption", 5)],
         rows,

@@ -51,8 +51,6 @@ pick-no = Nein
     .also = n
 pick-unknown = Weiß ich nicht
     .also = weiss nicht unbekannt keine ahnung
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = Weiß ich nicht: vorerst weglassen
 pick-look-first = Weiß ich nicht: erst nachsehen gehen
 pick-explain = ? Mehr dazu
 pick-picture = Zeigen, was bisher wo steckt
@@ -65,7 +63,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = nicht bekannt
 shown-open-one = nicht gefragt
-shown-left-out = weggelassen
+shown-unused = noch nicht benutzen
 shown-in = in { $place }
 shown-times = { $count } davon
 
@@ -793,8 +791,6 @@ picture-loose = Nicht angeschlossen: { $ids }
 
 note-unknown = Als nicht bekannt notiert.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: Wir lassen es aus dem Plan weg und haben es nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Kleben Sie es zu, und schreiben Sie darauf: GESPERRT. Wissen Sie es, wählen Sie seine Zeile auf der letzten Seite.
-# Safety.
 note-unplugged = { $part }: Im Plan bleibt es ausgesteckt, und was danach kommt, haben wir nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Dann wählen Sie seine Zeile auf der letzten Seite.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = „{ $part }“ steckt in „{ $place }“: Keine andere freie Steckdose passt.

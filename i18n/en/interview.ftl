@@ -61,8 +61,6 @@ pick-no = No
     .also = n
 pick-unknown = I don’t know
     .also = idk dont don't know not sure unknown
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = I don’t know: not in the plan yet
 pick-look-first = I don’t know: stop, and go and look
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
@@ -95,7 +93,7 @@ id-our-camper = our-camper
 
 shown-unknown = not known
 shown-open-one = not asked
-shown-left-out = not in the plan
+shown-unused = do not use yet
 shown-in = in { $place }
 shown-times = { $count } of them
 
@@ -840,8 +838,6 @@ picture-loose = Not plugged in: { $ids }
 
 note-unknown = Noted: “I don’t know”.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: not in the plan yet, and we have not checked it. Do not use it until you know. Put tape over it: DO NOT USE. When you know, pick its line on the last page.
-# Safety.
 note-unplugged = { $part }: we leave it unplugged in the plan, and have not checked what is past it. Do not use it until you know. Then pick its line on the last page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.

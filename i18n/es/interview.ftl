@@ -60,8 +60,6 @@ pick-no = No
     .also = n
 pick-unknown = No lo sé
     .also = no se no lo se ns
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = No lo sé: dejarlo fuera por ahora
 pick-look-first = No lo sé: parar aquí e ir a mirar
 pick-explain = ? Más información
 pick-picture = Mostrar el esquema hasta ahora
@@ -75,7 +73,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = no se sabe
 shown-open-one = sin preguntar
-shown-left-out = fuera del plan
+shown-unused = no usar aún
 shown-in = en { $place }
 shown-times = { $count } unidades
 
@@ -807,8 +805,6 @@ note-first-line = De eso tomamos solo la primera línea.
 note-not-bought = Al final le decimos qué buscar cuando lo compre.
 note-unknown = Anotado: “No lo sé”.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: queda fuera del plan y no lo hemos comprobado. No lo use hasta saberlo. Tápelo con cinta: NO USAR. Cuando lo sepa, elija su línea en la última página.
-# Safety.
 note-unplugged = { $part }: en el plan queda desenchufado, y no hemos comprobado lo que va después. No lo use hasta saberlo. Entonces elija su línea en la última página.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” va enchufado en “{ $place }”: no hay otro libre donde entre.

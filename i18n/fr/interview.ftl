@@ -59,8 +59,6 @@ pick-no = Non
     .also = n
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = Je ne sais pas : hors du plan
 pick-look-first = Je ne sais pas : arrêter, aller voir
 pick-explain = ? Dites-m’en plus
 pick-picture = Montrer les branchements jusqu’ici
@@ -91,7 +89,7 @@ id-our-camper = notre-{ -camper }
 
 shown-unknown = inconnu
 shown-open-one = non demandé
-shown-left-out = hors du plan
+shown-unused = ne pas utiliser encore
 shown-in = dans { $place }
 shown-times = { $count } fois
 
@@ -820,8 +818,6 @@ picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part } : hors du plan, et non vérifié. Ne l’utilisez pas avant de savoir. Collez du ruban adhésif dessus : NE PAS UTILISER. Quand vous saurez, choisissez sa ligne à la dernière page.
-# Safety.
 note-unplugged = { $part } : non branché dans le plan, et nous n’avons pas vérifié ce qui suit. Ne l’utilisez pas avant de savoir. Choisissez alors sa ligne à la dernière page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = « { $part } » se branche dans « { $place } » : aucune autre prise libre ne convient.

@@ -665,10 +665,11 @@ impl<'a> List<'a> {
 
     /// A box for a splitter, or for an adapter with smaller ends than its plug: where that is.
     fn box_for(&self, cord: &Cord) -> Option<Change> {
-        let smaller = |end: &Receptacle| end.0.rating() < cord.plug.0.rating();
+        let plug = cord.usable_plug()?;
+        let smaller = |end: &Receptacle| end.0.rating() < plug.0.rating();
         let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
-        (cord.ends.len() > 1 || cord.ends.iter().any(smaller))
+        (cord.ends().len() > 1 || cord.ends().iter().any(smaller))
             .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 
@@ -679,9 +680,12 @@ impl<'a> List<'a> {
         let cord = self.plan.cords.iter().find(|it| it.id == *part);
         let it = self.plan.boxes.iter().find(|it| it.id == *part);
         let (plug, from) = match (cord, it) {
-            (Some(cord), _) => (cord.plug, &cord.from),
-            (None, Some(it)) => (it.inlet, &it.from),
+            (Some(cord), _) => (cord.usable_plug(), &cord.from),
+            (None, Some(it)) => (it.usable_inlet(), &it.from),
             (None, None) => return Vec::new(),
+        };
+        let Some(plug) = plug else {
+            return Vec::new();
         };
         let long = cord.is_some_and(|it| length_of(it) > AT_SET);
         let others: Vec<&Id> = self
@@ -789,7 +793,7 @@ impl<'a> List<'a> {
         if let Some(camper) = self.plan.around(load) {
             let mut changes = self.load_changes(std::slice::from_ref(&load.id));
             changes.extend(self.replugs(&camper.id));
-            changes.extend(self.wider(camper.inlet));
+            changes.extend(camper.inlet.known().into_iter().flat_map(|inlet| self.wider(*inlet)));
             return changes;
         }
         let plug = plug_of(load);
@@ -875,7 +879,7 @@ impl<'a> List<'a> {
     fn spare(&self, plug: Plug) -> impl Iterator<Item = &Id> {
         let all = self.spare.get_or_init(|| {
             let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
-            let cords = cords.map(|it| (&it.id, it.ends.clone()));
+            let cords = cords.map(|it| (&it.id, it.ends().to_vec()));
             let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
             let ends = |it: &DistributionBox| it.outlets.iter().map(|outlet| outlet.shape).collect();
             let parts = cords.chain(boxes.map(|it| (&it.id, ends(it))));

@@ -232,7 +232,8 @@ fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
         Change::Replug { part, to } => {
             let cord = plan.cords.iter().find(|it| it.id == *part);
             let inlet = plan.boxes.iter().find(|it| it.id == *part);
-            let now = cord.map_or_else(|| inlet.map(|it| (it.inlet, &it.from)), |it| Some((it.plug, &it.from)));
+            let of_box = || inlet.and_then(|it| Some((it.usable_inlet()?, &it.from)));
+            let now = cord.map_or_else(of_box, |it| Some((it.usable_plug()?, &it.from)));
             now.is_some_and(|(plug, from)| {
                 from.as_ref() == Some(to)
                     || (sockets.takes(to, plug) && sockets.free(to) > 0 && !sockets.hangs_on(to, part))

@@ -234,6 +234,8 @@ impl Node {
 /// Why a part hangs on nothing. The word in reports is [`DetachReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
+    /// Nobody knows its plug or its receptacles.
+    UnknownShape,
     /// It names nothing it plugs into.
     NotPluggedIn,
     /// What it names is no receptacle of this plan.
@@ -254,6 +256,7 @@ impl DetachReason {
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
+            Self::UnknownShape => "unknown-shape",
             Self::NotPluggedIn => "not-plugged-in",
             Self::NoSuchReceptacle => "no-such-receptacle",
             Self::PlugDoesNotFit => "plug-does-not-fit",

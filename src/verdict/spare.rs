@@ -1,7 +1,7 @@
 //! What is wrong with a cord or box that is plugged into nothing.
 
 use super::{Refusal, Verdicts, may_be_wet};
-use crate::plan::{Answer, Ground, Id, Outlet, Plan};
+use crate::plan::{Answer, Cord, Ground, Id, Outlet, Plan};
 use crate::quantity::Current;
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
@@ -9,11 +9,11 @@ use crate::tables::shape::{Plug, Receptacle};
 /// A breaker that protects whatever a cord or box is made of: 5 A (common practice, no source).
 const PROTECTS_ALL: Current = Current::from_milliamps(5_000);
 
-/// The plug of a cord, or the inlet of a box.
+/// The plug of a cord, or the inlet of a box, where it may be plugged in at all.
 fn plug_of(plan: &Plan, part: &Id) -> Option<Plug> {
     let cord = plan.cords.iter().find(|it| it.id == *part);
     let holder = plan.boxes.iter().find(|it| it.id == *part);
-    cord.map(|it| it.plug).or(holder.map(|it| it.inlet))
+    cord.map_or_else(|| holder?.usable_inlet(), Cord::usable_plug)
 }
 
 /// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants

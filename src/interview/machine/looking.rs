@@ -18,7 +18,7 @@ impl Machine {
         let places = self.places();
         let to_buy = |key: &String| {
             let mut asked = places.iter().filter(|place| place.key() == *key);
-            asked.any(|place| super::waits(&self.draft, place.step, place.at))
+            asked.any(|place| super::is_to_buy(&self.draft, place.step, place.at))
         };
         keys.retain(|key| !to_buy(key));
         keys
@@ -61,6 +61,8 @@ impl Machine {
             "bonding_plug" => &["neutral"],
             "bonding_plug_in" => &["bonding"],
             "legs" => &["voltage"],
+            "inlet" => &["plug"],
+            "outlet" => &["outs"],
             name => &[name],
         };
         let of_part = self.of_part(&line);

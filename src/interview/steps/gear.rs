@@ -139,7 +139,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         "gear-plug",
         Takes::Pick(|draft, at| if is_camper(draft, at) { plugs(&CAMPERS) } else { plugs(&Configuration::ALL) }),
     )
-    .or_left_out()
+    .unknown()
     .chosen()
     .when(|draft, at| only_if(matches!(draft.text(&format!("gear.{}.what", at.n)), Some("cord" | "box" | "camper")))),
     step(Group::Gear, "breaker", "gear-main", Takes::Typed(Form::Current(&bounds::BREAKER)))
@@ -154,7 +154,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         .chosen()
         .when(|draft, at| only_if(is_camper(draft, at))),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
-        .or_left_out()
+        .unknown()
         .chosen()
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(Group::Gear, "jacket", "gear-jacket", Takes::Typed(Form::Jacket)).rather_unknown().or_to_buy().when(if_cord),
@@ -208,7 +208,7 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 
 /// All of a box at once, each with how many there are.
 pub(in crate::interview) const OUT_LIST: &[Step] = &[step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
-    .or_left_out()
+    .unknown()
     .chosen()
     .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at)))];
 

@@ -144,17 +144,6 @@ pub enum Suggestion {
     Said(Said),
 }
 
-/// What becomes of "I don't know".
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Unknown {
-    /// It is no answer.
-    Refused,
-    /// It is one.
-    Taken,
-    /// It keeps the part out of the plan, which cannot hold that.
-    LeftOut,
-}
-
 /// One question.
 #[derive(Clone, Copy, Debug)]
 pub struct Step {
@@ -167,8 +156,8 @@ pub struct Step {
     pub id: &'static str,
     /// What it takes.
     pub takes: Takes,
-    /// What becomes of "I don't know".
-    pub unknown: Unknown,
+    /// Whether "I don't know" is an answer.
+    pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
     /// Whether "not bought yet" is an answer: said of the whole thing.
@@ -195,7 +184,7 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
         field,
         id,
         takes,
-        unknown: Unknown::Refused,
+        unknown: false,
         none: false,
         to_buy: false,
         chosen: false,
@@ -217,22 +206,12 @@ impl Step {
 
     /// What is an answer besides.
     pub fn besides(&self) -> Vec<Input> {
-        let all = [(self.takes_unknown(), Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
+        let all = [(self.unknown, Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
         all.into_iter().filter(|(is, _)| *is).map(|(_, it)| it).collect()
     }
 
-    /// Whether "I don't know" is an answer.
-    pub fn takes_unknown(&self) -> bool {
-        self.unknown != Unknown::Refused
-    }
-
     const fn unknown(mut self) -> Self {
-        self.unknown = Unknown::Taken;
-        self
-    }
-
-    const fn or_left_out(mut self) -> Self {
-        self.unknown = Unknown::LeftOut;
+        self.unknown = true;
         self
     }
 

@@ -471,7 +471,7 @@ no
 check
 ",
     );
-    assert_eq!(plan.cords[0].ends.len(), 6);
+    assert_eq!(plan.cords[0].ends().len(), 6);
     assert_eq!(plan.cords[0].wire, Answer::Unknown);
     // The one number, of which nobody knew what it is, is the peak.
     assert_eq!(plan.generator.rated, Answer::Unknown);

@@ -2,11 +2,17 @@
 //! the plan is.
 
 use crate::plan::row::Part;
-use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Leg, LoadKind, Outlet, Plan};
 use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
-use crate::tables::shape::{Circuit, Configuration};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
+
+/// Less than anything that is worth a plan draws.
+const LEAST_DRAW: Power = Power::from_milliwatts(10_000);
+
+/// What most plugs go into.
+const HOUSEHOLD: Configuration = Configuration::N5_15;
 
 /// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
 /// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
@@ -45,23 +51,23 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
-                (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.0.rating()),
+                (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.known()?.0.rating()),
+                (None, "inlet" | "outlet") => shape_of_box(holder)?,
                 (None, _) => holder.answer_best(name)?,
             }
         }
         "cord" => {
             let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
-                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
+                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.known()?.0)),
+                "plug" | "ends" => shape_of_cord(cord),
                 _ => cord.answer_best(name)?,
             }
         }
         "load" => {
             let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
-                "running" => {
-                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
-                }
+                "running" => load.running = Answer::Known(Draw::Power(LEAST_DRAW)),
                 // At unity, without a start and not at night; where the draw is not known either, the
                 // least of it.
                 "kind" => {
@@ -73,8 +79,11 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 "starting" => load.starting = Answer::Known(Power::ZERO),
                 // Who said that it uses both tells the amperes of each half: at best as many on each.
                 "legs" if load.voltage.is_known() => {
-                    let Answer::Known(Draw::Power(power)) = load.running else {
-                        return None;
+                    let power = match load.running {
+                        Answer::Known(Draw::Power(power)) => power,
+                        Answer::Known(Draw::Current(_) | Draw::Motor { .. }) => return None,
+                        // The same amperes tell what it draws.
+                        Answer::Missing | Answer::Unknown => LEAST_DRAW,
                     };
                     let each = Current::from_milliamps(power.milliwatts() / 240);
                     load.running = Answer::Known(Draw::Current(each));
@@ -137,6 +146,24 @@ fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Op
         "sockets" => outlet.sockets = Some(outlet.shape.usual_sockets()),
         "leg" => outlet.leg = Answer::Known(other),
         _ => outlet.answer_best(name)?,
+    }
+    Some(())
+}
+
+/// Whoever looks at a cord sees both of its ends.
+fn shape_of_cord(cord: &mut Cord) {
+    cord.plug = Answer::Known(cord.plug.or(Plug(HOUSEHOLD)));
+    if !cord.ends.is_known() {
+        cord.ends = Answer::Known(vec![Receptacle(HOUSEHOLD)]);
+    }
+}
+
+/// The same of a box.
+fn shape_of_box(holder: &mut DistributionBox) -> Option<()> {
+    holder.inlet = Answer::Known(holder.inlet.or(Plug(HOUSEHOLD)));
+    if holder.outlets_unknown() {
+        let id = Id::new(&format!("outlet-of-{}", holder.id))?;
+        holder.outlets = vec![Outlet { id, shape: Receptacle(HOUSEHOLD), ..Outlet::default() }];
     }
     Some(())
 }

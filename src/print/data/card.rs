@@ -476,7 +476,7 @@ impl Tree<'_> {
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, rails);
         row.facts = self.small(cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire)));
-        if let [end] = cord.ends.as_slice() {
+        if let [end] = cord.ends() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
             rows.push(self.with_limit(row, self.context.limit(&cord.id)));
@@ -485,8 +485,8 @@ impl Tree<'_> {
         }
         row.kind = "splitter";
         rows.push(self.all_together(row, &cord.id));
-        let count = cord.ends.len();
-        for (index, end) in cord.ends.iter().enumerate() {
+        let count = cord.ends().len();
+        for (index, end) in cord.ends().iter().enumerate() {
             let id = cord.end_id(index);
             let mut below = rails.to_vec();
             below.push(index + 1 < count);

@@ -143,7 +143,7 @@ ask-generator-name = What do you call your generator?
     .row = Name
 
 ask-generator-rated = How many watts does the generator make?
-    .why = See its nameplate. If it has two numbers, type both: 2800 W, 3300 W.
+    .why = See its nameplate (label). If it has two numbers, type both: 2800 W, 3300 W.
     .help =
         Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. The larger one is the peak. It lasts a few seconds, to start a motor. Type both, with a comma between.
         If you find only one number, type that. We then ask which of the two it is. The large number in its name is often the peak.
@@ -176,15 +176,15 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = It changes how you test outlets. Not sure? Pick “I don’t know”.
+    .why = Neutral: the wire that carries power back. Not sure? Pick “I don’t know”.
     .help =
-        The neutral is the wire that carries the power back. Look in the manual or near the outlets for “floating neutral” (joined to nothing) or “neutral bonded to frame”.
+        It changes how you test the outlets. Look in the manual or near the outlets for “floating neutral” (joined to nothing) or “neutral bonded to frame”.
         Is there a plug with no cord (a bonding plug) in any outlet? Leave it in, and ask the owner. Never add one yourself, unless a licensed electrician tells you to.
         Do not open the generator or join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
-pick-generator-neutral-floating = Floating
+pick-generator-neutral-floating = Floating: joined to nothing
 pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
-pick-generator-neutral-bonded = Bonded to the frame
+pick-generator-neutral-bonded = Bonded: joined to the frame
 
 ask-generator-inverter = Is it an inverter generator?
     .why = It says “inverter” on the case. Usually quiet, with a case all around.
@@ -427,11 +427,11 @@ pick-load-voltage-240 = 240 V only
 pick-load-voltage-120-240 = 120 V as well
 
 ask-load-wanted = How important is it?
-    .why = { $about }. When power runs short, nice-to-haves wait.
-    .help = Must-haves always get power first. Nice-to-haves take a turn when there is some left.
+    .why = { $about }. When power runs short, the rest waits.
+    .help = What must run always gets power first. The rest takes a turn when there is some left.
     .row = Importance
-pick-load-wanted-must = Must-have: it must run
-pick-load-wanted-wish = Nice-to-have
+pick-load-wanted-must = It must run
+pick-load-wanted-wish = Nice to have: it can wait
 
 ask-load-hours = When does it run?
     .why = { $about }. Example: 07:00-07:20, 19-21; none: any time.
@@ -624,7 +624,7 @@ ask-gear-listed = Is the box factory made, with a test lab’s mark?
 # Safety.
 ask-gear-bond = Inside the box, is the neutral joined to ground?
     .why = { $about }. Its papers say so. Do not open it.
-    .help = Look for “neutral bonded” or “isolated neutral” in its papers. Do not open it to find out. If you do not know, we tell you what that means.
+    .help = The neutral carries the power back. The ground wire is there for safety. Look for “neutral bonded” or “isolated neutral” in its papers. Do not open it to find out. If you do not know, we tell you what that means.
     .row = Neutral joined inside
 
 ask-gear-from = What is it plugged into?

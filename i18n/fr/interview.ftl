@@ -139,7 +139,7 @@ ask-generator-name = Comment appelez-vous { -generator(form: "the") } ?
     .row = Nom
 
 ask-generator-rated = Combien de watts donne { -generator(form: "the") } ?
-    .why = Lisez sa plaque. S’il y a deux nombres, tapez les deux : 2800 W, 3300 W.
+    .why = Lisez sa plaque (étiquette). Deux nombres ? Tapez les deux : 2800 W, 3300 W.
     .help =
         Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. Le plus grand est la pointe : quelques secondes, pour démarrer un moteur. Tapez les deux, séparés par une virgule.
         S’il n’y en a qu’un, tapez celui-là. Nous demandons ensuite laquelle des deux c’est. Le grand nombre du nom du modèle est souvent la pointe.
@@ -170,13 +170,13 @@ pick-generator-voltage-120 = 120 V seulement
 pick-generator-voltage-120-240 = 120 V et 240 V
 
 ask-generator-neutral = Son manuel dit-il neutre flottant ou neutre relié ?
-    .why = L’essai des prises en dépend. Dans le doute : « Je ne sais pas ».
+    .why = Neutre : le fil du retour du courant. Dans le doute : « Je ne sais pas ».
     .help =
-        Le neutre est le fil par où le courant revient. Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant : relié à rien) ou « neutral bonded to frame » (neutre relié au châssis).
+        L’essai des prises en dépend. Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant : relié à rien) ou « neutral bonded to frame » (neutre relié au châssis).
         Y a-t-il dans une prise une fiche sans cordon (une fiche de liaison) ? Laissez-la, et demandez au propriétaire. N’en mettez jamais une vous-même, sauf si un { -electrician } vous le dit.
         N’ouvrez pas { -generator(form: "the") }, et ne reliez rien vous-même. Si vous ne savez pas, nous supposons flottant pour les essais, et le pire des deux pour les chocs.
     .row = Neutre
-pick-generator-neutral-floating = Flottant
+pick-generator-neutral-floating = Flottant : relié à rien
 pick-generator-neutral-plug = Avec fiche de liaison (sans cordon)
 pick-generator-neutral-bonded = Relié au châssis
 
@@ -607,7 +607,7 @@ ask-gear-listed = Le coffret est-il d’usine, certifié par un laboratoire ?
 
 ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
     .why = { $about }. Ses papiers le disent. Ne l’ouvrez pas.
-    .help = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, nous vous disons ce que cela veut dire.
+    .help = Le courant revient par le neutre. Le fil de terre est là pour la sécurité. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, nous vous disons ce que cela veut dire.
     .row = Neutre relié dedans
 
 ask-gear-from = À quoi est-ce branché ?

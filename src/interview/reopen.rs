@@ -292,8 +292,8 @@ impl Open {
         let cords = plan.cords.iter().map(|cord| (cord.usable_plug(), cord.from.as_ref()));
         let boxes = plan.boxes.iter().map(|part| (part.usable_inlet(), part.from.as_ref()));
         for (n, (usable, from)) in (1_u8..).zip(cords.chain(boxes)) {
-            // Nobody was asked where what cannot be used goes.
-            if usable.is_some() || from.is_some() {
+            // Nobody was asked where that goes which goes in nowhere, or cannot be used: it comes when there is a place.
+            if from.is_some() || usable.is_some() && parts::fits_somewhere(&self.draft, n) {
                 self.is(format!("gear.{n}.from"), token(from, "none"));
             }
         }

@@ -67,7 +67,7 @@ impl Machine {
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
             let report = self.judged();
-            let looks = self.looks(&report).len();
+            let looks = self.looks(&report.figures.looks).len();
             if looks > 0 {
                 let label = Label::Word("pick-review-look".into(), vec![("count", looks.to_string().into())]);
                 rows.push(Item::new("look", label));

@@ -26,7 +26,7 @@ pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
 /// 100 ft, the longest cord that is commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
-const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
+pub(crate) const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);

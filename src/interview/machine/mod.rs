@@ -2,6 +2,8 @@
 
 mod lists;
 mod looking;
+#[cfg(test)]
+pub(super) mod matters;
 mod review;
 mod telling;
 

@@ -10,7 +10,7 @@ use crate::interview::draft::{Draft, Said};
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Id, bounds};
-use crate::supply::Supply;
+use crate::supply::{Supply, TOO_SHORT_TO_COIL};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::Verdicts;
 
@@ -173,7 +173,15 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             None => Ask::Later,
         }
     }),
-    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo).rather_unknown().when(if_cord),
+    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo).rather_unknown().when(|draft, at| {
+        // Nobody coils an adapter.
+        let length = draft.text(&format!("gear.{}.length", at.n));
+        let length = length.and_then(|text| bounds::LENGTH.read(text).ok());
+        match if_cord(draft, at) {
+            Ask::Flow if length.is_some_and(|length| length <= TOO_SHORT_TO_COIL) => Ask::Later,
+            ask => ask,
+        }
+    }),
     step(Group::Gear, "gfci", "gear-gfci", Takes::YesNo)
         .unknown()
         .when(|draft, at| if is_box(draft, at) { Ask::No } else { Ask::Later })

@@ -177,7 +177,8 @@ impl Machine {
             };
             let unknown = matches!(said, Some(Said::Unknown));
             unread |= unknown;
-            if telling && !dull && !unknown {
+            // Of what is not in use, only what it is.
+            if telling && !dull && !unknown && (!unused || place.step.id == "gear-what") {
                 let label = self.shown(&place);
                 shown.push(match (place.step.id, text) {
                     ("load-count" | "out-count", Some(count)) => {

@@ -146,6 +146,7 @@ pub enum Suggestion {
 
 /// One question.
 #[derive(Clone, Copy, Debug)]
+#[allow(clippy::struct_excessive_bools)] // any of them may be with any other
 pub struct Step {
     /// The part it belongs to.
     pub group: Group,
@@ -333,8 +334,14 @@ pub(super) fn load_label(draft: &Draft, n: u8) -> Label {
 }
 
 fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {
-    let shape = place.shape(draft)?;
-    Some(Item::new(place.token(), Label::Place(ids.of(place), shape)))
+    let id = ids.of(place);
+    let label = match (place.shape(draft), place) {
+        (Some(shape), _) => Label::Place(id, shape),
+        // What runs in a camper is in it, whatever its plug.
+        (None, Place::Inside(_)) => Label::Plain(id),
+        (None, _) => return None,
+    };
+    Some(Item::new(place.token(), label))
 }
 
 /// Every question there is.

@@ -30,9 +30,11 @@ fn may_be_unknown(draft: &Draft) -> Vec<String> {
         let path: Vec<&str> = key.split('.').collect();
         match path[..] {
             // What no look finds out: see `WITHOUT_ANSWER` in `judge::unknowns`. Dry ground is wet after the next rain.
-            ["load", _, "plug" | "backup"] | ["site", "quiet_hours" | "ground"] | ["fuel", "runtime" | "noise"] => true,
             // Where a part goes is decided, and what is plugged into one of unknown shape would be in nothing.
-            ["gear", _, "from"] => true,
+            ["load", _, "plug" | "backup"]
+            | ["site", "quiet_hours" | "ground"]
+            | ["fuel", "runtime" | "noise"]
+            | ["gear", _, "from"] => true,
             ["gear", n, "plug" | "ends" | "outs"] => feeds(n),
             _ => false,
         }

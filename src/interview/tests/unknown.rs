@@ -45,10 +45,10 @@ fn a_part_of_unknown_shape_waits_until_it_is_known() {
         ("cord", &["5-15P"], "gear.1.ends", "5-15R", &cord_then[1..]),
         ("box-camper-30", &["yes"], "gear.1.outs", "5-20R 20 A", &["yes"]),
     ] {
-        let knows = up_to_gear(&[&[what], first, &[shape], then].concat());
-        let (known, asked, _) = after(&knows);
+        let lines = up_to_gear(&[&[what], first, &[shape], then].concat());
+        let (known, asked, _) = after(&lines);
         assert_eq!(known.question().key, "review", "{what}: {asked:?}");
-        let answer_of = |key: &str| asked.iter().position(|it| it == key).map(|at| knows[at]);
+        let answer_of = |key: &str| asked.iter().position(|it| it == key).map(|at| lines[at]);
 
         let (mut machine, asked, _) = after(&up_to_gear(&[&[what], first, &["unknown"]].concat()));
         assert_eq!(asked.last().map(String::as_str), Some(unknown), "{what}");
@@ -79,7 +79,7 @@ fn a_part_of_unknown_shape_waits_until_it_is_known() {
     }
 }
 
-/// What runs in a camper stays in it when nobody knows its plug any more; what was plugged into a cord is in nothing.
+/// What runs in a camper stays in it when nobody lines its plug any more; what was plugged into a cord is in nothing.
 #[test]
 fn nothing_is_plugged_into_a_part_of_unknown_shape() {
     let lines = up_to_gear(&["camper", "5-15P", "unknown", "kettle"]);
@@ -88,6 +88,7 @@ fn nothing_is_plugged_into_a_part_of_unknown_shape() {
     assert!(camper.is_some());
     machine.cursor_for_tests("gear.1.plug");
     machine.answer(Input::Unknown).unwrap();
+    assert_eq!(machine.question().key, "review", "it stays where it is, and nobody is asked");
     let left = plan(&machine);
     assert_eq!((left.boxes.len(), &left.loads[0].on, &left.boxes[0].from), (1, &camper, &None));
     assert_eq!(plan::read(&plan::write(&left)), Ok(left));

@@ -183,7 +183,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     let around = plan.around(load);
     let plug = match (load.plug, around) {
         (Answer::Known(plug), _) => plug,
-        (_, Some(camper)) => camper.inlet,
+        (_, Some(camper)) => camper.inlet.or(UNKNOWN_PLUG),
         _ => {
             assume.note("plug", Value::Name(UNKNOWN_PLUG.to_string()), "load-plug");
             UNKNOWN_PLUG

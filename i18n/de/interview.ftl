@@ -51,8 +51,6 @@ pick-no = Nein
     .also = n
 pick-unknown = Weiß ich nicht
     .also = weiss nicht unbekannt keine ahnung
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = Weiß ich nicht: vorerst weglassen
 pick-look-first = Weiß ich nicht: erst nachsehen gehen
 pick-explain = ? Mehr dazu
 pick-picture = Zeigen, was bisher wo steckt
@@ -65,7 +63,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = nicht bekannt
 shown-open-one = nicht gefragt
-shown-left-out = weggelassen
+shown-unused = noch nicht benutzen
 shown-in = in { $place }
 shown-times = { $count } davon
 
@@ -147,14 +145,14 @@ pick-generator-voltage-120 = Nur 120 V
 pick-generator-voltage-120-240 = 120 V und 240 V
 
 ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
-    .why = Danach richten sich die Prüfungen. Unklar? „Weiß ich nicht“ wählen.
+    .why = Neutralleiter: führt den Strom zurück. Unklar? „Weiß ich nicht“ wählen.
     .help =
-        Der Neutralleiter führt den Strom zurück. Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
+        Danach richten sich die Prüfungen. Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
         Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
         Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Stecken Sie nie selbst einen ein, außer eine Elektrofachkraft sagt es.
         Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir für die Prüfungen „erdfrei“ an und für Stromschläge das Schlimmere.
     .row = Neutralleiter
-pick-generator-neutral-floating = Erdfrei
+pick-generator-neutral-floating = Erdfrei: mit nichts verbunden
 pick-generator-neutral-plug = Brückenstecker (ohne Kabel) steckt
 pick-generator-neutral-bonded = Mit dem Gehäuse verbunden
 
@@ -584,7 +582,7 @@ ask-gear-listed = Ist der Kasten aus der Fabrik und zugelassen?
 
 ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
     .why = { $about }. Steht in den Papieren. Nicht öffnen.
-    .help = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in seinen Papieren. Öffnen Sie ihn nicht, um es herauszufinden. Wenn Sie es nicht wissen, sagen wir, was daraus folgt.
+    .help = Der Neutralleiter führt den Strom zurück. Der Schutzleiter ist zum Schutz da. Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in seinen Papieren. Öffnen Sie ihn nicht, um es herauszufinden. Wenn Sie es nicht wissen, sagen wir, was daraus folgt.
     .row = Innen verbunden
 
 ask-gear-from = Woran ist es angeschlossen?
@@ -793,8 +791,6 @@ picture-loose = Nicht angeschlossen: { $ids }
 
 note-unknown = Als nicht bekannt notiert.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: Wir lassen es aus dem Plan weg und haben es nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Kleben Sie es zu, und schreiben Sie darauf: GESPERRT. Wissen Sie es, wählen Sie seine Zeile auf der letzten Seite.
-# Safety.
 note-unplugged = { $part }: Im Plan bleibt es ausgesteckt, und was danach kommt, haben wir nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Dann wählen Sie seine Zeile auf der letzten Seite.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = „{ $part }“ steckt in „{ $place }“: Keine andere freie Steckdose passt.

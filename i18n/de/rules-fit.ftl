@@ -9,6 +9,11 @@ FIT001 = { $fix ->
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
     [unusable] { $place } nirgends benutzen
     [misplaced] { $place } nimmt den Stecker von { $any } nicht auf
+    [unknown] { $first } nicht benutzen, bis Sie { $of ->
+        [plug] den Stecker
+        [outlets] die Steckdosen
+       *[both] die Formen
+    } kennen
    *[other] Keine Dose frei für { $any }
   }
     .why = { $fix ->
@@ -18,6 +23,11 @@ FIT001 = { $fix ->
             [SHOCK005] Innen sind Neutralleiter und Schutzleiter verbunden, oder sind es vielleicht. Dann kann Metall, das Sie berühren, Strom führen.
            *[other] Was daran falsch ist, bleibt in jeder Steckdose falsch.
           }
+        [unknown] { $of ->
+            [plug] Wir kennen den Stecker nicht, also ist es nicht geprüft, und nichts dahinter.
+            [outlets] Wir kennen die Steckdosen nicht, also ist es nicht geprüft, und nichts dahinter.
+           *[both] Wir kennen weder Stecker noch Steckdosen, also ist es nicht geprüft, und nichts dahinter.
+        }
         [loose] Was daran hängt, bekommt keinen Strom, und nichts daran ist geprüft.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
@@ -59,6 +69,7 @@ FIT001 = { $fix ->
        *[yes] Nehmen Sie stattdessen { $others }: Dort passt der Stecker.
       } Berichtigen Sie den Plan. Feilen, biegen oder schneiden Sie nie an einem Stecker.
     .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
+    .fix-unknown = Kleben Sie den Stecker zu, und schreiben Sie darauf: GESPERRT. Sehen Sie es sich von außen an, tragen Sie ein, was Sie sehen, und prüfen Sie neu.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in ein Verteilerkabel, einen Adapter oder ein Kabel.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 

@@ -61,8 +61,6 @@ pick-no = No
     .also = n
 pick-unknown = I don’t know
     .also = idk dont don't know not sure unknown
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = I don’t know: not in the plan yet
 pick-look-first = I don’t know: stop, and go and look
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
@@ -95,7 +93,7 @@ id-our-camper = our-camper
 
 shown-unknown = not known
 shown-open-one = not asked
-shown-left-out = not in the plan
+shown-unused = do not use yet
 shown-in = in { $place }
 shown-times = { $count } of them
 
@@ -145,7 +143,7 @@ ask-generator-name = What do you call your generator?
     .row = Name
 
 ask-generator-rated = How many watts does the generator make?
-    .why = See its nameplate. If it has two numbers, type both: 2800 W, 3300 W.
+    .why = See its nameplate (label). If it has two numbers, type both: 2800 W, 3300 W.
     .help =
         Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. The larger one is the peak. It lasts a few seconds, to start a motor. Type both, with a comma between.
         If you find only one number, type that. We then ask which of the two it is. The large number in its name is often the peak.
@@ -178,15 +176,15 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = It changes how you test outlets. Not sure? Pick “I don’t know”.
+    .why = Neutral: the wire that carries power back. Not sure? Pick “I don’t know”.
     .help =
-        The neutral is the wire that carries the power back. Look in the manual or near the outlets for “floating neutral” (joined to nothing) or “neutral bonded to frame”.
+        It changes how you test the outlets. Look in the manual or near the outlets for “floating neutral” (joined to nothing) or “neutral bonded to frame”.
         Is there a plug with no cord (a bonding plug) in any outlet? Leave it in, and ask the owner. Never add one yourself, unless a licensed electrician tells you to.
         Do not open the generator or join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
-pick-generator-neutral-floating = Floating
+pick-generator-neutral-floating = Floating: joined to nothing
 pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
-pick-generator-neutral-bonded = Bonded to the frame
+pick-generator-neutral-bonded = Bonded: joined to the frame
 
 ask-generator-inverter = Is it an inverter generator?
     .why = It says “inverter” on the case. Usually quiet, with a case all around.
@@ -429,11 +427,11 @@ pick-load-voltage-240 = 240 V only
 pick-load-voltage-120-240 = 120 V as well
 
 ask-load-wanted = How important is it?
-    .why = { $about }. When power runs short, nice-to-haves wait.
-    .help = Must-haves always get power first. Nice-to-haves take a turn when there is some left.
+    .why = { $about }. When power runs short, the rest waits.
+    .help = What must run always gets power first. The rest takes a turn when there is some left.
     .row = Importance
-pick-load-wanted-must = Must-have: it must run
-pick-load-wanted-wish = Nice-to-have
+pick-load-wanted-must = It must run
+pick-load-wanted-wish = Nice to have: it can wait
 
 ask-load-hours = When does it run?
     .why = { $about }. Example: 07:00-07:20, 19-21; none: any time.
@@ -626,7 +624,7 @@ ask-gear-listed = Is the box factory made, with a test lab’s mark?
 # Safety.
 ask-gear-bond = Inside the box, is the neutral joined to ground?
     .why = { $about }. Its papers say so. Do not open it.
-    .help = Look for “neutral bonded” or “isolated neutral” in its papers. Do not open it to find out. If you do not know, we tell you what that means.
+    .help = The neutral carries the power back. The ground wire is there for safety. Look for “neutral bonded” or “isolated neutral” in its papers. Do not open it to find out. If you do not know, we tell you what that means.
     .row = Neutral joined inside
 
 ask-gear-from = What is it plugged into?
@@ -840,8 +838,6 @@ picture-loose = Not plugged in: { $ids }
 
 note-unknown = Noted: “I don’t know”.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: not in the plan yet, and we have not checked it. Do not use it until you know. Put tape over it: DO NOT USE. When you know, pick its line on the last page.
-# Safety.
 note-unplugged = { $part }: we leave it unplugged in the plan, and have not checked what is past it. Do not use it until you know. Then pick its line on the last page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.

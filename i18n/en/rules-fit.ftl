@@ -9,6 +9,11 @@ FIT001 = { $fix ->
     [loose] { $place } is not plugged in: no power for { $about }
     [unusable] Do not use { $place }, wherever you plug it in
     [misplaced] { $place } does not take the plug of { $any }
+    [unknown] Do not use { $first } until you know its { $of ->
+        [plug] plug
+        [outlets] outlets
+       *[both] shapes
+    }
    *[other] No free socket for { $any }
   }
     .why = { $fix ->
@@ -18,6 +23,11 @@ FIT001 = { $fix ->
             [SHOCK005] It joins neutral to ground inside, or might. Then metal that you touch can carry current.
            *[other] What is wrong with it stays wrong in any outlet.
           }
+        [unknown] We do not know { $of ->
+            [plug] its plug
+            [outlets] its outlets
+           *[both] its plug or its outlets
+        }, so we have not checked it or anything past it.
         [loose] What is plugged into it gets no power, and we have not checked it.
         [lost] The plan puts more into { $place } than it has sockets. We have not checked anything past { $about }.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
@@ -59,6 +69,7 @@ FIT001 = { $fix ->
        *[yes] Use { $others } instead: the plug goes in there.
       } Correct the plan. Never file, bend or cut a plug.
     .fix-unusable = Do not use { $place }. Take it out of the plan, and plug in elsewhere what needs power.
+    .fix-unknown = Put tape over its plug: DO NOT USE. Look at it from outside, put what you see in the plan, and check again.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 

@@ -88,7 +88,7 @@ mend-title = { $how ->
         [one] {" "}This clears { $cleared } of 1 danger.
        *[other] {" "}This clears { $cleared } of { $all } dangers.
     }
-mend-nothing = There is no danger to clear, and every must-have has an outlet. Nothing is changed.
+mend-nothing = There is no danger to clear, and everything that must run has an outlet. Nothing is changed.
 mend-before = As it is now
 mend-after = With all of it done
 mend-tally = { $dangers ->
@@ -100,9 +100,9 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] every must-have that you bring has an outlet
-        [one] 1 must-have cannot run when you want it
-       *[other] { $musts } must-haves cannot run when you want them
+        [0] all that you bring and that must run has an outlet
+        [one] 1 thing that must run cannot when you want it
+       *[other] { $musts } things that must run cannot when you want them
     }{ $home ->
         [0] {""}
         [one] , 1 thing stays at home

@@ -60,8 +60,6 @@ pick-no = No
     .also = n
 pick-unknown = No lo sé
     .also = no se no lo se ns
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = No lo sé: dejarlo fuera por ahora
 pick-look-first = No lo sé: parar aquí e ir a mirar
 pick-explain = ? Más información
 pick-picture = Mostrar el esquema hasta ahora
@@ -75,7 +73,7 @@ label-row = { $title }: { $shown }
 
 shown-unknown = no se sabe
 shown-open-one = sin preguntar
-shown-left-out = fuera del plan
+shown-unused = no usar aún
 shown-in = en { $place }
 shown-times = { $count } unidades
 
@@ -125,7 +123,7 @@ ask-generator-name = ¿Cómo llama usted a su generador?
     .row = Nombre
 
 ask-generator-rated = ¿Cuánta potencia da el generador?
-    .why = Vea su placa. Si hay dos números, escriba ambos: 2800 W, 3300 W.
+    .why = Vea su placa (etiqueta). Si hay dos números, escriba ambos: 2800 W, 3300 W.
     .help =
         Busque dos números en su placa o en su manual. El menor es la potencia nominal (“running” o “rated”): la que da durante horas. El mayor es la potencia máxima: la que da unos segundos, para que arranque un motor. Escriba ambos, separados con una coma.
         Si solo hay uno, escriba ese. Después preguntamos cuál de los dos es. El número grande de su nombre es a menudo la potencia máxima.
@@ -157,13 +155,13 @@ pick-generator-voltage-120 = Solo 120 V
 pick-generator-voltage-120-240 = 120 V y 240 V
 
 ask-generator-neutral = ¿Dice su manual “floating” o “bonded neutral”?
-    .why = Cambia cómo se prueban las tomas. ¿Tiene dudas? Elija “No lo sé”.
+    .why = Neutro: el hilo por el que vuelve la corriente. ¿Dudas? “No lo sé”.
     .help =
-        El neutro es el conductor por el que vuelve la corriente. Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante: no está unido a nada) o “neutral bonded to frame” (neutro unido al chasis).
+        De eso depende cómo se prueban las tomas. Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante: no está unido a nada) o “neutral bonded to frame” (neutro unido al chasis).
         ¿Hay en algún { -receptacle } una clavija sin cable (una clavija de unión neutro-tierra)? Déjela puesta y pregunte al dueño. Nunca ponga una usted mismo, salvo que un { -electrician } se lo diga.
         No abra el generador ni conecte nada por su cuenta. Si no lo sabe, para las pruebas suponemos que es flotante, y para las descargas, lo peor de los dos.
     .row = Neutro
-pick-generator-neutral-floating = Flotante
+pick-generator-neutral-floating = Flotante: sin unir a nada
 pick-generator-neutral-plug = Clavija de unión (sin cable) puesta
 pick-generator-neutral-bonded = Unido al chasis
 
@@ -594,7 +592,7 @@ ask-gear-listed = ¿Es la caja de fábrica, con marca de un laboratorio?
 
 ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
     .why = { $about }. Lo dicen sus papeles. No la abra.
-    .help = Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado). No la abra para averiguarlo. Si no lo sabe, le decimos qué significa eso.
+    .help = Por el neutro vuelve la corriente. El hilo de tierra está ahí por seguridad. Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado). No la abra para averiguarlo. Si no lo sabe, le decimos qué significa eso.
     .row = Neutro unido dentro
 
 ask-gear-from = ¿En qué se enchufa?
@@ -807,8 +805,6 @@ note-first-line = De eso tomamos solo la primera línea.
 note-not-bought = Al final le decimos qué buscar cuando lo compre.
 note-unknown = Anotado: “No lo sé”.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part }: queda fuera del plan y no lo hemos comprobado. No lo use hasta saberlo. Tápelo con cinta: NO USAR. Cuando lo sepa, elija su línea en la última página.
-# Safety.
 note-unplugged = { $part }: en el plan queda desenchufado, y no hemos comprobado lo que va después. No lo use hasta saberlo. Entonces elija su línea en la última página.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” va enchufado en “{ $place }”: no hay otro libre donde entre.

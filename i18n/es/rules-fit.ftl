@@ -9,6 +9,11 @@ FIT001 = { $fix ->
     [loose] Sin enchufar: { $place }. No hay corriente para { $about }
     [unusable] No use { $place }, se enchufe donde se enchufe
     [misplaced] { $place } no admite la clavija de { $any }
+    [unknown] No use { $first } hasta saber { $of ->
+        [plug] su clavija
+        [outlets] sus { -receptacle(form: "many") }
+       *[both] sus formas
+    }
    *[other] No hay toma libre para { $any }
   }
     .why = { $fix ->
@@ -18,6 +23,11 @@ FIT001 = { $fix ->
             [SHOCK005] Une el neutro a tierra por dentro, o quizá lo haga. Entonces el metal que usted toca puede llevar corriente.
            *[other] Lo que tiene mal sigue mal en cualquier { -receptacle }.
           }
+        [unknown] No sabemos { $of ->
+            [plug] qué clavija tiene
+            [outlets] qué { -receptacle(form: "many") } tiene
+           *[both] qué clavija ni qué { -receptacle(form: "many") } tiene
+        }, así que no lo hemos revisado, ni nada de lo que hay más allá.
         [loose] Lo que se enchufa ahí no recibe corriente, y no lo hemos revisado.
         [lost] El plan pone en { $place } más de lo que cabe. No hemos revisado nada de lo que hay más allá de { $about }.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
@@ -59,6 +69,7 @@ FIT001 = { $fix ->
        *[yes] Use en su lugar { $others }: allí entra la clavija.
       } Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
+    .fix-unknown = Tape su clavija con cinta: NO USAR. Mírelo por fuera, ponga en el plan lo que vea y vuelva a comprobar.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 

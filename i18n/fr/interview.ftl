@@ -59,8 +59,6 @@ pick-no = Non
     .also = n
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
-# Where the plan cannot hold that nobody knows it: the part waits.
-pick-left-out = Je ne sais pas : hors du plan
 pick-look-first = Je ne sais pas : arrêter, aller voir
 pick-explain = ? Dites-m’en plus
 pick-picture = Montrer les branchements jusqu’ici
@@ -91,7 +89,7 @@ id-our-camper = notre-{ -camper }
 
 shown-unknown = inconnu
 shown-open-one = non demandé
-shown-left-out = hors du plan
+shown-unused = ne pas utiliser encore
 shown-in = dans { $place }
 shown-times = { $count } fois
 
@@ -141,7 +139,7 @@ ask-generator-name = Comment appelez-vous { -generator(form: "the") } ?
     .row = Nom
 
 ask-generator-rated = Combien de watts donne { -generator(form: "the") } ?
-    .why = Lisez sa plaque. S’il y a deux nombres, tapez les deux : 2800 W, 3300 W.
+    .why = Lisez sa plaque (étiquette). Deux nombres ? Tapez les deux : 2800 W, 3300 W.
     .help =
         Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. Le plus grand est la pointe : quelques secondes, pour démarrer un moteur. Tapez les deux, séparés par une virgule.
         S’il n’y en a qu’un, tapez celui-là. Nous demandons ensuite laquelle des deux c’est. Le grand nombre du nom du modèle est souvent la pointe.
@@ -172,13 +170,13 @@ pick-generator-voltage-120 = 120 V seulement
 pick-generator-voltage-120-240 = 120 V et 240 V
 
 ask-generator-neutral = Son manuel dit-il neutre flottant ou neutre relié ?
-    .why = L’essai des prises en dépend. Dans le doute : « Je ne sais pas ».
+    .why = Neutre : le fil du retour du courant. Dans le doute : « Je ne sais pas ».
     .help =
-        Le neutre est le fil par où le courant revient. Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant : relié à rien) ou « neutral bonded to frame » (neutre relié au châssis).
+        L’essai des prises en dépend. Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant : relié à rien) ou « neutral bonded to frame » (neutre relié au châssis).
         Y a-t-il dans une prise une fiche sans cordon (une fiche de liaison) ? Laissez-la, et demandez au propriétaire. N’en mettez jamais une vous-même, sauf si un { -electrician } vous le dit.
         N’ouvrez pas { -generator(form: "the") }, et ne reliez rien vous-même. Si vous ne savez pas, nous supposons flottant pour les essais, et le pire des deux pour les chocs.
     .row = Neutre
-pick-generator-neutral-floating = Flottant
+pick-generator-neutral-floating = Flottant : relié à rien
 pick-generator-neutral-plug = Avec fiche de liaison (sans cordon)
 pick-generator-neutral-bonded = Relié au châssis
 
@@ -609,7 +607,7 @@ ask-gear-listed = Le coffret est-il d’usine, certifié par un laboratoire ?
 
 ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
     .why = { $about }. Ses papiers le disent. Ne l’ouvrez pas.
-    .help = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, nous vous disons ce que cela veut dire.
+    .help = Le courant revient par le neutre. Le fil de terre est là pour la sécurité. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, nous vous disons ce que cela veut dire.
     .row = Neutre relié dedans
 
 ask-gear-from = À quoi est-ce branché ?
@@ -820,8 +818,6 @@ picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
 # Safety. $part: the id of a cord or box, and what it is.
-note-left-out = { $part } : hors du plan, et non vérifié. Ne l’utilisez pas avant de savoir. Collez du ruban adhésif dessus : NE PAS UTILISER. Quand vous saurez, choisissez sa ligne à la dernière page.
-# Safety.
 note-unplugged = { $part } : non branché dans le plan, et nous n’avons pas vérifié ce qui suit. Ne l’utilisez pas avant de savoir. Choisissez alors sa ligne à la dernière page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = « { $part } » se branche dans « { $place } » : aucune autre prise libre ne convient.

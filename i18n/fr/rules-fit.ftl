@@ -9,6 +9,11 @@ FIT001 = { $fix ->
     [loose] Le plan ne branche { $place } nulle part : pas de courant pour { $about }
     [unusable] N’utilisez pas { $place }, quelle que soit la prise
     [misplaced] { $place } n’accepte pas la fiche de { $any }
+    [unknown] N’utilisez pas { $first } sans connaître { $of ->
+        [plug] sa fiche
+        [outlets] ses prises
+       *[both] ses formes
+    }
    *[other] Aucune place libre pour { $any }
   }
     .why = { $fix ->
@@ -18,6 +23,11 @@ FIT001 = { $fix ->
             [SHOCK005] Le neutre y est relié à la terre à l’intérieur, ou peut-être. Du métal que vous touchez peut alors porter du courant.
            *[other] Ce qui ne va pas n’ira pas mieux dans une autre prise.
           }
+        [unknown] Nous ignorons { $of ->
+            [plug] sa fiche
+            [outlets] ses prises
+           *[both] sa fiche et ses prises
+        }, et ne l’avons donc pas vérifié, ni rien en aval.
         [loose] Ce qui y est branché ne reçoit pas de courant, et nous ne l’avons pas vérifié.
         [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Nous n’avons rien vérifié en aval de { $about }.
         [bonding-plug] Le plan dit qu’une fiche de liaison est en place, et elle occupe une place à elle seule. Toutes les places ordinaires { -generator(form: "of") } sont prises.
@@ -59,6 +69,7 @@ FIT001 = { $fix ->
        *[yes] Prenez plutôt { $others } : la fiche y entre.
       } Corrigez le plan. Ne limez, ne pliez et ne coupez jamais une fiche.
     .fix-unusable = N’utilisez pas { $place }. Retirez cette pièce du plan, et branchez ailleurs ce qui a besoin de courant.
+    .fix-unknown = Collez du ruban adhésif sur sa fiche : NE PAS UTILISER. Regardez-le de l’extérieur, notez dans le plan ce que vous voyez, et revérifiez.
     .fix-bonding-plug = Laissez-lui une place, ou notez dans le plan qu’elle n’est pas branchée. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 

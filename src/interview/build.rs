@@ -254,13 +254,8 @@ impl Build<'_> {
         Id::reference(&self.ids.of(place))
     }
 
-    /// The parts that have a place in the plan.
-    fn gear(&self) -> impl Iterator<Item = u8> {
-        parts::gear(self.draft).filter(|n| !parts::is_left_out(self.draft, *n))
-    }
-
     fn cords(&self) -> Vec<Cord> {
-        let cords = self.gear().filter(|n| !parts::is_box(self.draft, *n));
+        let cords = parts::gear(self.draft).filter(|n| !parts::is_box(self.draft, *n));
         cords.filter_map(|n| self.cord(n)).collect()
     }
 
@@ -270,8 +265,13 @@ impl Build<'_> {
         self.fill(&mut cord, &prefix, GEAR);
         cord.id = Id::new(&self.ids.gear(n))?;
         cord.from = self.from(n);
-        cord.plug = parts::gear_plug(self.draft, n)?;
-        cord.ends = parts::gear_ends(self.draft, n);
+        (cord.plug, cord.ends) = match (parts::gear_plug_said(self.draft, n), parts::gear_ends_said(self.draft, n)) {
+            // Of what nobody knows how to plug in, nobody is asked for its ends.
+            (Answer::Unknown, Answer::Missing) => (Answer::Unknown, Answer::Unknown),
+            // Not asked so far.
+            (Answer::Missing, _) | (_, Answer::Missing) => return None,
+            both => both,
+        };
         let jacket = self.draft.read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
         cord.wire = match jacket {
             Answer::Known(jacket) => Answer::Known(jacket.wire),
@@ -289,7 +289,7 @@ impl Build<'_> {
     }
 
     fn boxes(&self) -> Vec<DistributionBox> {
-        let boxes = self.gear().filter(|n| parts::is_box(self.draft, *n));
+        let boxes = parts::gear(self.draft).filter(|n| parts::is_box(self.draft, *n));
         boxes.filter_map(|n| self.distribution_box(n)).collect()
     }
 
@@ -301,7 +301,11 @@ impl Build<'_> {
             part.kind = BoxKind::Camper;
         }
         part.from = self.from(n);
-        part.inlet = parts::gear_plug(self.draft, n)?;
+        part.inlet = parts::gear_plug_said(self.draft, n);
+        // Not asked so far.
+        if part.inlet == Answer::Missing {
+            return None;
+        }
         for m in parts::outs(self.draft, n) {
             let copies = 1..=parts::out_count(self.draft, n, m);
             let outs = copies.filter_map(|copy| self.out(n, m, copy));

@@ -175,10 +175,10 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
         ("generator", "noise") if parts.next() == Some("full_load") => None,
         ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => Some("fuel".into()),
         ("generator", _) => Some("generator".into()),
-        ("box", id) => match parts.next() {
-            Some("outlet") => line_of(parts.next()?),
-            _ => line_of(id),
-        },
+        ("box", id) => {
+            let outlet = parts.next().filter(|part| *part == "outlet");
+            line_of(outlet.and_then(|_| parts.next()).unwrap_or(id))
+        }
         (_, id) => line_of(id),
     }
 }
@@ -272,7 +272,7 @@ mod tests {
     }
 
     #[test]
-    fn a_part_that_is_being_asked_about_is_left_out() {
+    fn a_part_that_is_being_asked_about_has_unknown_shape() {
         let answers = [
             ("generator.rated", "2800 W"),
             ("generator.voltage", "120"),

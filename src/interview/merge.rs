@@ -100,6 +100,10 @@ fn merge_table(target: &mut dyn TableLike, before: &Table, after: &Table) {
             {
                 merge_list(inner, list(), new);
             }
+            // What nobody knew before: each of them gets a heading of its own.
+            (Value::Array(_), Some(Item::Value(toml_edit::Value::String(_)))) => {
+                target.insert(key, item_of(key, new));
+            }
             (_, Some(Item::Value(there))) => {
                 let mut value = value_of(new);
                 *value.decor_mut() = there.decor().clone();

@@ -6,7 +6,7 @@ use super::draft::{Draft, Said};
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
-use crate::plan::{Choice, Id, LoadKind, Span, System};
+use crate::plan::{Answer, Choice, Id, LoadKind, Span, System};
 use crate::tables::appliances::{self, Appliance};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
@@ -33,8 +33,10 @@ pub(super) fn gear(draft: &Draft) -> impl Iterator<Item = u8> + use<'_> {
     standing(draft, MOST_GEAR, |n| format!("gear.{n}.what"))
 }
 
+/// None where nobody knows them, whatever was said before.
 pub(super) fn outs(draft: &Draft, n: u8) -> impl Iterator<Item = u8> + use<'_> {
-    standing(draft, MOST_OUTS, move |m| format!("gear.{n}.out.{m}.face"))
+    let known = draft.get(&format!("gear.{n}.outs")) != Some(&Said::Unknown);
+    standing(draft, MOST_OUTS, move |m| format!("gear.{n}.out.{m}.face")).filter(move |_| known)
 }
 
 /// The usual thing that this load was picked as, if it was.
@@ -109,33 +111,39 @@ fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
     COMMON.iter().find(|(word, ..)| *word == what).map(|(_, plug, ends)| (*plug, *ends))
 }
 
-pub(super) fn gear_plug(draft: &Draft, n: u8) -> Option<Plug> {
-    let (plug, _) = common(draft, n)?;
-    if plug.is_empty() { draft.text(&format!("gear.{n}.plug")).and_then(Plug::named) } else { Plug::named(plug) }
+/// The plug of a cord or box, as far as it is told.
+pub(super) fn gear_plug_said(draft: &Draft, n: u8) -> Answer<Plug> {
+    match common(draft, n) {
+        Some(("", _)) => draft.read(&format!("gear.{n}.plug"), Plug::named),
+        common => common.and_then(|(plug, _)| Plug::named(plug)).map_or(Answer::Missing, Answer::Known),
+    }
 }
 
-/// Whether a part has no place in the plan: nobody knows what plug or what outlets it has.
-pub(super) fn is_left_out(draft: &Draft, n: u8) -> bool {
-    let unknown = |field: &str| draft.get(&format!("gear.{n}.{field}")) == Some(&Said::Unknown);
-    let own = common(draft, n).is_some_and(|(plug, _)| plug.is_empty());
+pub(super) fn gear_plug(draft: &Draft, n: u8) -> Option<Plug> {
+    gear_plug_said(draft, n).known().copied()
+}
+
+/// Whether a part is not in use because nobody knows what plug or what outlets it has.
+pub(super) fn has_unknown_shape(draft: &Draft, n: u8) -> bool {
     let outlets = match (is_camper(draft, n), is_box(draft, n)) {
         (true, _) => false,
-        (_, true) => unknown("outs"),
-        _ => own && unknown("ends"),
+        (_, true) => draft.get(&format!("gear.{n}.outs")) == Some(&Said::Unknown),
+        _ => gear_ends_said(draft, n) == Answer::Unknown,
     };
-    outlets || own && unknown("plug")
+    outlets || gear_plug_said(draft, n) == Answer::Unknown
 }
 
-/// The receptacles of a cord; none of a box.
-pub(super) fn gear_ends(draft: &Draft, n: u8) -> Vec<Receptacle> {
-    let Some((plug, ends)) = common(draft, n) else {
-        return Vec::new();
-    };
-    if is_box(draft, n) {
-        return Vec::new();
+/// The receptacles of a cord, as far as they are told; none of a box.
+pub(super) fn gear_ends_said(draft: &Draft, n: u8) -> Answer<Vec<Receptacle>> {
+    match common(draft, n) {
+        _ if is_box(draft, n) => Answer::Missing,
+        Some(("", _)) => draft.read(&format!("gear.{n}.ends"), form::faces),
+        common => common.and_then(|(_, ends)| form::faces(ends)).map_or(Answer::Missing, Answer::Known),
     }
-    let text = if plug.is_empty() { draft.text(&format!("gear.{n}.ends")).unwrap_or_default() } else { ends };
-    form::faces(text).unwrap_or_default()
+}
+
+pub(super) fn gear_ends(draft: &Draft, n: u8) -> Vec<Receptacle> {
+    gear_ends_said(draft, n).known().cloned().unwrap_or_default()
 }
 
 /// How many outlets of this kind a box has.
@@ -264,7 +272,7 @@ pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> 
 /// Every place to plug in.
 pub(super) fn places(draft: &Draft) -> Vec<Place> {
     let mut found: Vec<Place> = outlets(draft).map(Place::Outlet).collect();
-    for n in gear(draft).filter(|n| !is_left_out(draft, *n)) {
+    for n in gear(draft) {
         if is_box(draft, n) {
             for m in outs(draft, n) {
                 found.extend((1..=out_count(draft, n, m)).map(|copy| Place::Out(n, m, copy)));
@@ -384,6 +392,7 @@ impl Layout {
             .filter(|(_, shape)| shape.is_some_and(|shape| shape.takes(plug)))
             .map(|(place, _)| *place)
             .filter(|place| !matches!(place, Place::Inside(_)) && !feeds_itself(*place))
+            .filter(|place| place.part().is_none_or(|part| !has_unknown_shape(draft, part)))
             .collect()
     }
 
@@ -395,7 +404,7 @@ impl Layout {
             // Of what nobody knows where it goes the plan says nothing, and nothing is checked past it.
             let loose = matches!(said, Some(Said::Unknown))
                 || said.and_then(Said::text) == Some("none")
-                || is_left_out(draft, n);
+                || has_unknown_shape(draft, n);
             let place = if loose {
                 None
             } else {

@@ -18,7 +18,7 @@ pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
     open.generator(&plan.generator)?;
     open.loads(&plan.loads)?;
     open.site(&plan.site);
-    open.gear(&plan.cords, &plan.boxes)?;
+    open.gear(&plan.cords, &plan.boxes, &plan.loads)?;
     open.places(plan);
     Some(open.draft)
 }
@@ -29,7 +29,7 @@ fn said(step: &Step, answer: Answer<String>) -> Option<Said> {
     match answer {
         Answer::Known(text) if !text.is_empty() => Some(Said::Is(text)),
         Answer::Known(_) if step.none => Some(Said::None),
-        _ if step.takes_unknown() => Some(Said::Unknown),
+        _ if step.unknown => Some(Said::Unknown),
         _ if step.none => Some(Said::None),
         _ => None,
     }
@@ -54,6 +54,15 @@ impl Open {
             let row = P::row(step.field);
             if let Some(said) = row.and_then(|row| said(step, row.text(part))) {
                 self.put(format!("{prefix}.{}", step.field), said);
+            }
+        }
+    }
+
+    /// Of a part of unknown shape what is not told was not asked: its questions come when somebody knows it.
+    fn not_asked<P: Part>(&mut self, part: &P, prefix: &str) {
+        for step in GEAR {
+            if P::row(step.field).is_some_and(|row| row.text(part) == Answer::Missing) {
+                self.draft.answers.remove(&format!("{prefix}.{}", step.field));
             }
         }
     }
@@ -165,29 +174,45 @@ impl Open {
         Some(())
     }
 
-    fn gear(&mut self, cords: &[Cord], boxes: &[DistributionBox]) -> Option<()> {
+    fn gear(&mut self, cords: &[Cord], boxes: &[DistributionBox], loads: &[Load]) -> Option<()> {
         let count = numbered(cords.len() + boxes.len(), MOST_GEAR)?;
         for (n, cord) in (1_u8..).zip(cords) {
             let key = |field: &str| format!("gear.{n}.{field}");
             self.fields(cord, &format!("gear.{n}"), GEAR);
-            let plug = cord.plug.to_string();
-            let ends: Vec<String> = cord.ends.iter().map(ToString::to_string).collect();
+            self.put(key("jacket"), jacket(cord));
+            let plug = cord.plug.known().map_or_else(String::new, ToString::to_string);
+            let ends: Vec<String> = cord.ends().iter().map(ToString::to_string).collect();
             let ends = ends.join(",");
-            let common =
-                COMMON.iter().find(|(word, with, at_end)| !word.starts_with("box") && *with == plug && *at_end == ends);
+            let common = COMMON.iter().find(|(word, with, at_end)| {
+                !word.starts_with("box") && !with.is_empty() && *with == plug && *at_end == ends
+            });
+            if cord.usable_plug().is_none() {
+                self.not_asked(cord, &format!("gear.{n}"));
+                if !cord.plug.is_known() && !cord.ends.is_known() {
+                    self.draft.answers.remove(&key("ends"));
+                }
+                if cord.wire == Answer::Missing {
+                    self.draft.answers.remove(&key("jacket"));
+                }
+            }
             self.is(key("what"), common.map_or("cord", |(word, ..)| word));
             self.is(key("name"), cord.id.to_string());
-            self.put(key("jacket"), jacket(cord));
         }
         for (n, holder) in (1_u8..).skip(cords.len()).zip(boxes) {
             let key = |field: &str| format!("gear.{n}.{field}");
             self.fields(holder, &format!("gear.{n}"), GEAR);
-            let inlet = holder.inlet.to_string();
-            let common = COMMON.iter().find(|(word, with, _)| word.starts_with("box") && *with == inlet);
+            let inlet = holder.inlet.known().map(ToString::to_string);
+            let common =
+                COMMON.iter().find(|(word, with, _)| word.starts_with("box") && Some(*with) == inlet.as_deref());
             let what = common.map_or("box", |(word, ..)| word);
+            if holder.usable_inlet().is_none() {
+                self.not_asked(holder, &format!("gear.{n}"));
+            }
             if holder.is_camper() {
                 self.is(key("what"), "camper");
-                self.is(key("inside"), "done");
+                if holder.inlet.is_known() || loads.iter().any(|load| load.on.as_ref() == Some(&holder.id)) {
+                    self.is(key("inside"), "done");
+                }
                 if holder.listed == Answer::Missing {
                     self.draft.answers.remove(&key("listed"));
                 }
@@ -198,13 +223,17 @@ impl Open {
                     self.draft.answers.remove(&key("breaker"));
                 }
             }
-            self.is(key("plug"), inlet);
+            self.put(key("plug"), inlet.map_or(Said::Unknown, Said::Is));
             self.is(key("name"), holder.id.to_string());
             // Nobody is asked what is joined inside a factory-made box.
             if holder.bond == Answer::Missing && holder.joins().is_known() {
                 self.draft.answers.remove(&key("bond"));
             }
-            self.outs(n, &holder.outlets)?;
+            if !holder.outlets_unknown() {
+                self.outs(n, &holder.outlets)?;
+            } else if holder.inlet.is_known() {
+                self.put(key("outs"), Said::Unknown);
+            }
         }
         if count < MOST_GEAR {
             self.is(format!("gear.{}.what", count + 1), "done");
@@ -260,10 +289,13 @@ impl Open {
             let found = to.and_then(|to| places.iter().find(|place| ids.of(**place) == to.as_str()));
             found.map_or_else(|| otherwise.to_owned(), |place| place.token())
         };
-        let cords = plan.cords.iter().map(|cord| cord.from.as_ref());
-        let boxes = plan.boxes.iter().map(|part| part.from.as_ref());
-        for (n, from) in (1_u8..).zip(cords.chain(boxes)) {
-            self.is(format!("gear.{n}.from"), token(from, "none"));
+        let cords = plan.cords.iter().map(|cord| (cord.usable_plug(), cord.from.as_ref()));
+        let boxes = plan.boxes.iter().map(|part| (part.usable_inlet(), part.from.as_ref()));
+        for (n, (usable, from)) in (1_u8..).zip(cords.chain(boxes)) {
+            // Nobody was asked where that goes which goes in nowhere, or cannot be used: it comes when there is a place.
+            if from.is_some() || usable.is_some() && parts::fits_somewhere(&self.draft, n) {
+                self.is(format!("gear.{n}.from"), token(from, "none"));
+            }
         }
         for (n, load) in (1_u8..).zip(&plan.loads) {
             self.is(format!("load.{n}.on"), token(load.on.as_ref(), "any"));
@@ -395,6 +427,19 @@ mod tests {
 
     /// The plan as far as there are questions for it: what else it says stays in its file.
     fn askable(mut plan: Plan) -> Plan {
+        // Of what nobody knows the shape nobody is asked where it goes.
+        let cords = plan.cords.iter_mut().map(|it| (it.usable_plug(), &mut it.from));
+        let boxes = plan.boxes.iter_mut().map(|it| (it.usable_inlet(), &mut it.from));
+        for (_, from) in cords.chain(boxes).filter(|(usable, _)| usable.is_none()) {
+            *from = None;
+        }
+        // Nor what is plugged into it.
+        let unknown: Vec<Id> = plan.of_unknown_shape().map(|it| it.part.clone()).collect();
+        let past = plan.gear().filter_map(|it| it.from.cloned());
+        let past: Vec<Id> = past.filter(|at| plan.part_of(at).is_some_and(|it| unknown.contains(it))).collect();
+        for (_, from) in plan.gear_mut() {
+            from.take_if(|at| past.contains(at));
+        }
         // A hole for 240 V says more than what is said of volts.
         let shapes = plan.generator.outlets.iter().map(|outlet| outlet.shape);
         if shapes.map(|it| it.0.circuit()).any(|it| it != Circuit::OneLeg) {
@@ -442,7 +487,7 @@ mod tests {
                 load.starting = Answer::Unknown;
             }
             let plug = match campers.get(&load.on) {
-                Some(inlet) => Some(inlet),
+                Some(inlet) => inlet.known(),
                 None => load.plug.known(),
             };
             if plug.is_none_or(|plug| plug.0.circuit() != Circuit::TwoLegsNeutral) {

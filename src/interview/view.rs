@@ -294,7 +294,6 @@ fn shape(words: &Words, question: &Question) -> Shape {
     if question.allows(&Input::Unknown) || question.drawn() {
         // Without its outlets there is no generator to plan with: who does not know them goes and looks.
         let (key, input) = match question.id {
-            _ if question.left_out => ("pick-left-out", Input::Unknown),
             "outlet-list" => ("pick-look-first", Input::Quit),
             _ => ("pick-unknown", Input::Unknown),
         };
@@ -386,9 +385,6 @@ pub(super) fn drawing(question: &Question) -> &'static str {
 pub(super) fn not_known(words: &Words, machine: &Machine, question: &Question, explained: bool) -> String {
     let about = question.about.as_ref().map(|about| label(words, about));
     let part = [("part", about.unwrap_or_default().into())];
-    if question.left_out {
-        return words.with("note-left-out", part);
-    }
     if question.id == "gear-from" {
         return words.with("note-unplugged", part);
     }

@@ -17,7 +17,7 @@ mod verdicts;
 
 use crate::loads;
 use crate::plan::Plan;
-use crate::report::{FORMAT, Figures, Report, Signal, limits};
+use crate::report::{FORMAT, Figures, Look, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -31,8 +31,22 @@ pub fn build(plan: &Plan) -> Report {
     in_full(plan, &supply, report)
 }
 
+/// What to look at when these fields were looked at in vain: whoever cannot find out the one thing may find out the
+/// next.
+#[must_use]
+pub(crate) fn looks_beside(plan: &Plan, in_vain: &[String]) -> Vec<Look> {
+    let supply = Supply::build(plan);
+    let report = judged(plan, &supply, &Verdicts::of(plan, &supply));
+    in_full_beside(plan, &supply, report, in_vain).figures.looks
+}
+
 /// The report of a plan that is judged already, with what rests on unknowns, what to look at, and what to do next.
-pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Report {
+#[must_use]
+pub(crate) fn in_full(plan: &Plan, supply: &Supply, report: Report) -> Report {
+    in_full_beside(plan, supply, report, &[])
+}
+
+fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[String]) -> Report {
     let Report { findings, figures, .. } = &mut report;
     let now = unknowns::sum_of_limits(figures, supply, &Verdicts::of(plan, supply));
     let again = |answered: &Plan, changes: Changes, wanted: Wanted<'_>, trial: &mut Figures| {
@@ -57,7 +71,7 @@ pub(crate) fn in_full(plan: &Plan, supply: &Supply, mut report: Report) -> Repor
     let answers = unknowns::answers(plan, figures, findings, now, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
-        findings[at].rests_on.extend(assumption.cloned());
+        findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
     report.figures.looks = looks::looks(plan, &report, |answered, fields| {

@@ -11,6 +11,7 @@ use crate::plan::{Answer, Choice, Cord, DistributionBox, Draw, Id, Load, Plan, S
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
+use crate::tables::shape::Plug;
 use crate::verdict::wrong_anywhere;
 
 pub(super) use carry::{LENGTHS, begun_at, shape_of};
@@ -380,12 +381,12 @@ impl Change {
                 values.insert("to", Value::Hours(hours.unwrap_or_default()));
             }
             Self::ProtectedOutlet { at, sockets } => {
-                let new = new_cords(at, before, after).filter(|cord| cord.ends.len() == 1);
+                let new = new_cords(at, before, after).filter(|cord| cord.ends().len() == 1);
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
                 values.extend(called(new.map(|cord| cord.id.clone()).collect()));
             }
             Self::ThreeWay { at, .. } => {
-                let mut new = new_cords(at, before, after).filter(|cord| cord.ends.len() > 1);
+                let mut new = new_cords(at, before, after).filter(|cord| cord.ends().len() > 1);
                 let new = new.next();
                 let length = new.and_then(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
@@ -409,8 +410,10 @@ impl Change {
             | Self::ProtectedCord(id)
             | Self::Shorter { cord: id, .. }
             | Self::Thicker { cord: id, .. } => of_cord(after.cord(id)),
-            Self::ProtectedOutlet { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() == 1)),
-            Self::ThreeWay { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends.len() > 1)),
+            Self::ProtectedOutlet { at, .. } => {
+                of_cord(new_cords(at, before, after).find(|cord| cord.ends().len() == 1))
+            }
+            Self::ThreeWay { at, .. } => of_cord(new_cords(at, before, after).find(|cord| cord.ends().len() > 1)),
             Self::ListedBox(id) | Self::BoxForSplitter { cord: id, .. } => of_box(after.holder(id)),
             Self::NewBox(at) => {
                 let mut new = after.boxes.iter().filter(|it| before.holder(&it.id).is_none());
@@ -422,10 +425,15 @@ impl Change {
     }
 }
 
+/// The shape by which somebody finds a plug.
+fn shape_of_plug(plug: Answer<Plug>) -> Value {
+    Value::Shapes(plug.known().into_iter().map(ToString::to_string).collect())
+}
+
 /// The shapes by which somebody finds a cord to buy.
 fn shapes_of_cord(cord: &Cord) -> Values {
-    let ends = cord.ends.iter().map(ToString::to_string);
-    [("plug", Value::Shapes(vec![cord.plug.to_string()])), ("ends", Value::Shapes(ends.collect()))].into()
+    let ends = cord.ends().iter().map(ToString::to_string);
+    [("plug", shape_of_plug(cord.plug)), ("ends", Value::Shapes(ends.collect()))].into()
 }
 
 /// The same of a box: one shape for each plug that it has to take; and what it and its outlets are called, so that a
@@ -437,7 +445,7 @@ fn shapes_of_box(it: &DistributionBox) -> Values {
     });
     let outlets = it.outlets.iter().map(|outlet| outlet.id.clone());
     [
-        ("plug", Value::Shapes(vec![it.inlet.to_string()])),
+        ("plug", shape_of_plug(it.inlet)),
         ("ends", Value::Shapes(sockets.collect())),
         ("box", Value::Parts(vec![it.id.clone()])),
         ("outlets", Value::Parts(outlets.collect())),

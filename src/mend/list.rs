@@ -639,10 +639,11 @@ impl<'a> List<'a> {
 
     /// A box for a splitter, or for an adapter with smaller ends than its plug: where that is.
     fn box_for(&self, cord: &Cord) -> Option<Change> {
-        let smaller = |end: &Receptacle| end.0.rating() < cord.plug.0.rating();
+        let plug = cord.usable_plug()?;
+        let smaller = |end: &Receptacle| end.0.rating() < plug.0.rating();
         let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
-        (cord.ends.len() > 1 || cord.ends.iter().any(smaller))
+        (cord.ends().len() > 1 || cord.ends().iter().any(smaller))
             .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 
@@ -650,15 +651,16 @@ impl<'a> List<'a> {
     /// that hangs on the part itself, or that must not be used. What must not be used and has the socket
     /// is pulled out of it.
     fn replugs(&self, part: &Id) -> Vec<Change> {
-        let Some(gear) = self.plan.gear_of(part) else {
+        let gear = self.plan.gear_of(part);
+        let Some((gear, plug)) = gear.and_then(|gear| Some((gear, gear.plug?))) else {
             return Vec::new();
         };
         let long = self.plan.cord(part).is_some_and(|it| length_of(it) > AT_SET);
         let other =
             |at: &Id| Some(at) != gear.from && !(long && self.leads.ends_long(at)) && !self.sockets.hangs_on(at, part);
-        let free = self.sound(gear.plug).filter(|(at, free)| *free > 0 && other(at));
+        let free = self.sound(plug).filter(|(at, free)| *free > 0 && other(at));
         let replugs = free.take(PLACES).map(|(to, _)| Change::Replug { part: part.clone(), to: to.clone() });
-        let taken = self.sound(gear.plug).filter(|(_, free)| *free == 0);
+        let taken = self.sound(plug).filter(|(_, free)| *free == 0);
         let dead = taken.flat_map(|(at, _)| self.dead.iter().filter(move |it| it.from == Some(at)));
         let dead = dead.filter(|it| it.id != part && self.parts.contains_key(it.id) && it.from.is_some_and(other));
         replugs.chain(dead.take(PLACES).map(|it| Change::SetAside(it.id.clone()))).collect()
@@ -756,7 +758,7 @@ impl<'a> List<'a> {
         if let Some(camper) = self.plan.around(load) {
             let mut changes = self.load_changes(std::slice::from_ref(&load.id));
             changes.extend(self.replugs(&camper.id));
-            changes.extend(self.wider(camper.inlet));
+            changes.extend(camper.inlet.known().into_iter().flat_map(|inlet| self.wider(*inlet)));
             return changes;
         }
         let plug = plug_of(load);
@@ -842,7 +844,7 @@ impl<'a> List<'a> {
     fn spare(&self, plug: Plug) -> impl Iterator<Item = &Id> {
         let all = self.spare.get_or_init(|| {
             let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
-            let cords = cords.map(|it| (&it.id, it.ends.clone()));
+            let cords = cords.map(|it| (&it.id, it.ends().to_vec()));
             let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
             let ends = |it: &DistributionBox| it.outlets.iter().map(|outlet| outlet.shape).collect();
             let parts = cords.chain(boxes.map(|it| (&it.id, ends(it))));

@@ -216,7 +216,7 @@ fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
         }
         Change::Replug { part, to } => {
             let fits = |plug| sockets.takes(to, plug) && sockets.free(to) > 0 && !sockets.hangs_on(to, part);
-            plan.gear_of(part).is_some_and(|it| it.from == Some(to) || fits(it.plug))
+            plan.gear_of(part).is_some_and(|it| it.plug.is_some_and(|plug| it.from == Some(to) || fits(plug)))
         }
         Change::ProtectedOutlet { at, sockets: many } => sockets.beside_gear(at) >= usize::from(*many),
         Change::ThreeWay { at, clears: true } => sockets.beside_gear(at) > 0,

@@ -93,7 +93,9 @@ fn distribution_box() -> impl Strategy<Value = DistributionBox> {
         if part.hot.is_some() {
             part.kind = BoxKind::Distribution;
         }
-        DistributionBox { outlets, ..part }
+        // Of few nobody knows what they have.
+        let unknown = part.hot == Some(true) && part.bought == Some(true);
+        DistributionBox { outlets: if unknown { Vec::new() } else { outlets }, ..part }
     })
 }
 
@@ -243,7 +245,14 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
         }
         for cord in &mut plan.cords {
             if let Some(shape) = cord.from.as_ref().and_then(|from| shapes.get(from)) {
-                cord.plug = Plug(shape.0);
+                cord.plug = Answer::Known(Plug(shape.0));
+            }
+            // Of most somebody knows the shape.
+            if cord.coiled != Answer::Unknown {
+                cord.plug = Answer::Known(cord.plug.or(Plug::default()));
+                if !cord.ends.is_known() {
+                    cord.ends = Answer::Known(vec![Receptacle(Configuration::N5_15)]);
+                }
             }
             cord.hot = cord.hot.filter(|_| cord.coiled == Answer::Unknown);
             if let Answer::Known(wire) = cord.wire {
@@ -254,13 +263,16 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 let length = Length::from_millimetres(2_001 + length.millimetres() % 58_000);
                 cord.length = Answer::Known(length);
             }
-            for (at, end) in cord.ends.iter().enumerate() {
+            for (at, end) in cord.ends().iter().enumerate() {
                 shapes.insert(cord.end_id(at), *end);
             }
         }
         for part in &mut plan.boxes {
             if let Some(shape) = part.from.as_ref().and_then(|from| shapes.get(from)) {
-                part.inlet = Plug(shape.0);
+                part.inlet = Answer::Known(Plug(shape.0));
+            }
+            if part.bond != Answer::Unknown {
+                part.inlet = Answer::Known(part.inlet.or(Plug::default()));
             }
             part.hot = part.hot.filter(|_| part.listed == Answer::Unknown);
             for outlet in &mut part.outlets {

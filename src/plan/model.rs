@@ -184,6 +184,17 @@ impl Region {
     }
 }
 
+/// A cord or box of which nobody knows the shape: what is not known, by its table and key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) struct UnknownShape<'a> {
+    /// Which.
+    pub part: &'a Id,
+    /// Its plug or inlet.
+    pub plug: Option<(&'static str, &'static str)>,
+    /// Its receptacles.
+    pub outlets: Option<(&'static str, &'static str)>,
+}
+
 /// A whole plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Plan {
@@ -526,10 +537,10 @@ pub struct Cord {
     pub id: Id,
     /// The receptacle it plugs into. `None`: owned, not plugged in yet.
     pub from: Option<Id>,
-    /// Its plug.
-    pub plug: Plug,
-    /// Its receptacles.
-    pub ends: Vec<Receptacle>,
+    /// Its plug. Where nobody knows it, it goes in nowhere.
+    pub plug: Answer<Plug>,
+    /// Its receptacles. Where nobody knows them, nothing is plugged in there.
+    pub ends: Answer<Vec<Receptacle>>,
     /// Size of its conductors.
     pub wire: Answer<Wire>,
     /// How many conductors, ground included.
@@ -549,14 +560,33 @@ pub struct Cord {
 }
 
 impl Cord {
+    /// Its receptacles, as far as they are known.
+    #[must_use]
+    pub fn ends(&self) -> &[Receptacle] {
+        self.ends.known().map_or(&[], Vec::as_slice)
+    }
+
+    /// Whether its plug is of a household shape.
+    #[must_use]
+    pub fn is_household(&self) -> bool {
+        self.plug.known().is_some_and(|plug| plug.0.household())
+    }
+
+    /// Its plug, if its ends are known as well: a cord of unknown shape is not in use.
+    #[must_use]
+    pub fn usable_plug(&self) -> Option<Plug> {
+        self.plug.known().copied().filter(|_| self.ends.is_known())
+    }
+
     /// The circuit it passes on, which says how many of its conductors carry current and how many
     /// it needs. That of its plug; an adapter to one receptacle of fewer conductors uses only
     /// these. A splitter of a two-leg plug may use both legs, whatever its ends are.
     #[must_use]
     pub fn circuit(&self) -> Circuit {
-        match (self.plug.0.circuit(), self.ends.as_slice()) {
-            (Circuit::TwoLegsNeutral, [only]) => only.0.circuit(),
-            (circuit, _) => circuit,
+        match (self.plug.known().map(|plug| plug.0.circuit()), self.ends()) {
+            // Of an unknown plug the circuit that needs most conductors.
+            (None | Some(Circuit::TwoLegsNeutral), [only]) => only.0.circuit(),
+            (circuit, _) => circuit.unwrap_or(Circuit::TwoLegsNeutral),
         }
     }
 
@@ -574,18 +604,18 @@ impl Cord {
     pub fn is_adapter(&self) -> bool {
         const LONGEST: Length = Length::from_millimetres(1_000);
         let short = self.length.known().is_some_and(|length| *length <= LONGEST);
-        matches!(self.ends.as_slice(), [only] if only.0 != self.plug.0) && short
+        matches!((self.plug, self.ends()), (Answer::Known(plug), [only]) if only.0 != plug.0) && short
     }
 
     /// The id of end `index`, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {
-        if self.ends.len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
+        if self.ends().len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
     }
 
     /// The ids of its ends.
     pub fn end_ids(&self) -> impl Iterator<Item = Id> + use<'_> {
-        (0..self.ends.len()).map(|end| self.end_id(end))
+        (0..self.ends().len()).map(|end| self.end_id(end))
     }
 }
 
@@ -612,8 +642,8 @@ pub struct DistributionBox {
     pub kind: BoxKind,
     /// The receptacle it plugs into.
     pub from: Option<Id>,
-    /// Its inlet; of a camper the plug that it comes with.
-    pub inlet: Plug,
+    /// Its inlet; of a camper the plug that it comes with. Where nobody knows it, it goes in nowhere.
+    pub inlet: Answer<Plug>,
     /// Its main breaker, ahead of all that it has. [`Answer::Missing`] means none, but in a camper.
     pub breaker: Answer<Current>,
     /// Whether it is factory made and listed.
@@ -624,11 +654,24 @@ pub struct DistributionBox {
     pub hot: Option<bool>,
     /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
     pub bought: Option<bool>,
-    /// Its receptacles; of a camper those that are reached from outside.
+    /// Its receptacles, of which a box has some: none means that nobody knows them. Of a camper those that are reached
+    /// from outside.
     pub outlets: Vec<Outlet>,
 }
 
 impl DistributionBox {
+    /// Whether nobody knows what receptacles it has.
+    #[must_use]
+    pub fn outlets_unknown(&self) -> bool {
+        self.outlets.is_empty() && !self.is_camper()
+    }
+
+    /// Its inlet, if its receptacles are known as well: a box of unknown shape is not in use.
+    #[must_use]
+    pub fn usable_inlet(&self) -> Option<Plug> {
+        self.inlet.known().copied().filter(|_| !self.outlets_unknown())
+    }
+
     /// Whether it is a camper.
     #[must_use]
     pub fn is_camper(&self) -> bool {
@@ -839,8 +882,8 @@ impl Choice for Wanted {
 pub(crate) struct Gear<'a> {
     /// Its id.
     pub id: &'a Id,
-    /// Its plug, or its inlet.
-    pub plug: Plug,
+    /// Its plug, or its inlet. `None` while nobody knows its shape: then it is not in use.
+    pub plug: Option<Plug>,
     /// The receptacle that the plan puts it into.
     pub from: Option<&'a Id>,
     /// Whether it has been felt hot or soft, or gave a shock.
@@ -908,9 +951,10 @@ impl Plan {
 
     /// The cords, then the boxes.
     pub(crate) fn gear(&self) -> impl Iterator<Item = Gear<'_>> {
-        let cords = self.cords.iter().map(|it| Gear { id: &it.id, plug: it.plug, from: it.from.as_ref(), hot: it.hot });
-        let boxes =
-            self.boxes.iter().map(|it| Gear { id: &it.id, plug: it.inlet, from: it.from.as_ref(), hot: it.hot });
+        let cords = self.cords.iter();
+        let cords = cords.map(|it| Gear { id: &it.id, plug: it.usable_plug(), from: it.from.as_ref(), hot: it.hot });
+        let boxes = self.boxes.iter();
+        let boxes = boxes.map(|it| Gear { id: &it.id, plug: it.usable_inlet(), from: it.from.as_ref(), hot: it.hot });
         cords.chain(boxes)
     }
 
@@ -961,6 +1005,21 @@ impl Plan {
         for load in self.loads.iter_mut().filter(|load| load.id == *id) {
             load.hot = hot;
         }
+    }
+
+    /// The cords and boxes that are not in use because nobody knows their shape.
+    pub(crate) fn of_unknown_shape(&self) -> impl Iterator<Item = UnknownShape<'_>> {
+        let cords = self.cords.iter().map(|it| UnknownShape {
+            part: &it.id,
+            plug: (!it.plug.is_known()).then_some(("cord", "plug")),
+            outlets: (!it.ends.is_known()).then_some(("cord", "ends")),
+        });
+        let boxes = self.boxes.iter().map(|it| UnknownShape {
+            part: &it.id,
+            plug: (!it.inlet.is_known()).then_some(("box", "inlet")),
+            outlets: it.outlets_unknown().then_some(("box", "outlet")),
+        });
+        cords.chain(boxes).filter(|it| it.plug.is_some() || it.outlets.is_some())
     }
 
     /// Whether the plan puts a cord, a box or a load into this receptacle.
@@ -1033,8 +1092,8 @@ mod tests {
     fn a_short_cord_from_shape_to_shape_is_an_adapter() {
         let cord = |ends: &[&str], length| Cord {
             id: Id("one".into()),
-            plug: Plug::named("TT-30P").expect("a shape"),
-            ends: ends.iter().map(|end| Receptacle::named(end).expect("a shape")).collect(),
+            plug: Answer::Known(Plug::named("TT-30P").expect("a shape")),
+            ends: Answer::Known(ends.iter().map(|end| Receptacle::named(end).expect("a shape")).collect()),
             length,
             ..Cord::default()
         };

@@ -31,6 +31,9 @@ pub fn write(plan: &Plan) -> String {
     }
     for part in &plan.boxes {
         table(&mut out, "[[box]]", part);
+        if part.outlets_unknown() {
+            put(&mut out, "outlet", &quoted("unknown"));
+        }
         for outlet in &part.outlets {
             table(&mut out, "[[box.outlet]]", outlet);
         }

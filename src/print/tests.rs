@@ -101,8 +101,8 @@ fn small() -> (Plan, Report) {
         cords: vec![Cord {
             id: id("long"),
             from: Some(id("twist")),
-            plug: Plug::named("L5-30P").expect("a shape"),
-            ends: vec![Receptacle::named("L5-30R").expect("a shape")],
+            plug: Answer::Known(Plug::named("L5-30P").expect("a shape")),
+            ends: Answer::Known(vec![Receptacle::named("L5-30R").expect("a shape")]),
             wire: Answer::Known(Wire::Awg(10)),
             conductors: Answer::Known(3),
             length: Answer::Known(Length::from_millimetres(22_860)),
@@ -113,7 +113,7 @@ fn small() -> (Plan, Report) {
         boxes: vec![DistributionBox {
             id: id("box"),
             from: Some(id("long")),
-            inlet: Plug::named("L5-30P").expect("a shape"),
+            inlet: Answer::Known(Plug::named("L5-30P").expect("a shape")),
             listed: Answer::Known(true),
             bond: Answer::Known(false),
             outlets: vec![outlet("box-left", "5-20R", 20, true), outlet("box-lamp", "5-15R", 15, true)],

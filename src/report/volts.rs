@@ -303,7 +303,7 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
     let wires = COPPER.awg.iter().map(|row| Wire::Awg(row.gauge));
     wires
         .map(|wire| {
-            let marked = longest_marked(wire, amps).filter(|_| cord.plug.0.household());
+            let marked = longest_marked(wire, amps).filter(|_| cord.is_household());
             let [three, five] = SHARES.map(|share| {
                 let millivolts = i128::from(nominal.millivolts()) * i128::from(share.millipercent());
                 let lost = Voltage::from_millivolts(crate::quantity::narrow(millivolts / 100_000));

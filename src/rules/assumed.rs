@@ -102,6 +102,13 @@ impl List {
     }
 
     fn gear(&mut self, plan: &Plan) {
+        for it in plan.of_unknown_shape() {
+            for (unknown, why) in [(it.plug, "shape-plug"), (it.outlets, "shape-outlets")] {
+                if let Some((table, key)) = unknown {
+                    self.word(format!("{table}.{}.{key}", it.part), "assumed-unused", why);
+                }
+            }
+        }
         for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
             if !cord.outdoor.is_known() {
                 let field = format!("cord.{}.outdoor", cord.id);
@@ -143,6 +150,10 @@ mod tests {
 
     const RUNTIME: &str = "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
 
+    /// A cord of which nobody knows the shape.
+    const SPARE: crate::rules::Edit =
+        ("[[box]]", "[[cord]]\nid = \"spare\"\nplug = \"unknown\"\nends = \"unknown\"\n[[box]]");
+
     const NOISE: &str = "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }";
 
     #[test]
@@ -172,6 +183,9 @@ mod tests {
             ),
             (("kind = \"electronic\" # fan", "kind = \"medical\""), ("load.fan.backup", "backup")),
             (("outdoor = true # long", ""), ("cord.long.outdoor", "cord-outdoor")),
+            (("plug = \"L5-30P\" # long", "plug = \"unknown\""), ("cord.long.plug", "shape-plug")),
+            (SPARE, ("cord.spare.ends", "shape-outlets")),
+            (("inlet = \"L5-30P\" # box", "inlet = \"unknown\""), ("box.box.inlet", "shape-plug")),
         ] {
             let expected = (expected.0.to_owned(), expected.1);
             assert!(fields(&[edit]).contains(&expected), "{expected:?}");
@@ -194,6 +208,7 @@ mod tests {
             (", load = \"25 %\" }", " }"),
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("listed = true", ""),
+            SPARE,
             ("bond = false", ""),
             (RUNTIME, ""),
             ("inverter = false", "inverter = true\nparallel = { sets = 2 }"),

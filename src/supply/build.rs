@@ -26,7 +26,7 @@ pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
 /// 100 ft, the longest cord that is commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
-const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
+pub(crate) const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
@@ -41,7 +41,7 @@ const UNKNOWN_AIR: Temperature = Temperature::from_millicelsius(37_778);
 /// What a cord with a household plug, of this gauge and length or of what is taken for them, is usually
 /// marked with. `None`: its plug sets the mark, or it is of another kind.
 pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
-    if !cord.plug.0.household() {
+    if !cord.is_household() {
         return None;
     }
     conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
@@ -459,19 +459,21 @@ impl<'a> Builder<'a> {
             false
         };
         for cord in &plan.cords {
-            if cord.from.as_ref() == Some(id) && claim(self, &cord.id, cord.plug) {
-                self.cord(cord, ix);
+            let plug = cord.usable_plug().filter(|_| cord.from.as_ref() == Some(id));
+            if let Some(plug) = plug.filter(|plug| claim(self, &cord.id, *plug)) {
+                self.cord(cord, plug, ix);
             }
         }
         for holder in &plan.boxes {
-            if holder.from.as_ref() == Some(id) && claim(self, &holder.id, holder.inlet) {
-                self.inlet(holder, ix);
+            let inlet = holder.usable_inlet().filter(|_| holder.from.as_ref() == Some(id));
+            if let Some(inlet) = inlet.filter(|inlet| claim(self, &holder.id, *inlet)) {
+                self.inlet(holder, inlet, ix);
             }
         }
     }
 
     /// A cord, adapter or splitter and its receptacles.
-    fn cord(&mut self, cord: &'a Cord, parent: NodeIx) {
+    fn cord(&mut self, cord: &'a Cord, plug: Plug, parent: NodeIx) {
         let field = |name: &str| format!("cord.{}.{name}", cord.id);
         let wire = if let Answer::Known(wire) = cord.wire {
             wire
@@ -481,7 +483,7 @@ impl<'a> Builder<'a> {
         };
         if !cord.conductors.is_known() {
             // As many as the plug needs without its ground.
-            let bare = cord.plug.0.circuit().conductors();
+            let bare = plug.0.circuit().conductors();
             self.assume(field("conductors"), Value::Count(bare.into()), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
@@ -501,24 +503,24 @@ impl<'a> Builder<'a> {
         };
         // The coil and the hot air both use up the one rise that the insulation is allowed.
         let ampacity = lying(straight);
-        let plug = cord.plug.0.rating();
+        let rated = plug.0.rating();
         let resistance = copper::out_and_back(wire, length);
-        let legs = self.plug_legs(cord.plug, parent);
+        let legs = self.plug_legs(plug, parent);
         let mut node = self.node(
             &cord.id,
-            NodeKind::Cord { plug: cord.plug, resistance },
+            NodeKind::Cord { plug, resistance },
             parent,
             legs.unwrap_or(self.supply.node(parent).legs),
         );
         node.gfci = cord.gfci == Answer::Known(true);
         node.may_have_gfci = cord.gfci == Answer::Unknown;
         if legs.is_some() {
-            node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
+            node.laid_out = rated.min(cool).min(usual_mark(cord).unwrap_or(rated));
             node.when_cool = node.laid_out.min(lying(cool));
             node.unwound = node.laid_out.min(straight);
             node.rating = node.laid_out.min(ampacity);
             node.reason = if node.laid_out <= ampacity {
-                if node.laid_out == plug {
+                if node.laid_out == rated {
                     LimitReason::Plug
                 } else if node.laid_out == cool {
                     LimitReason::CordAmpacity
@@ -534,7 +536,7 @@ impl<'a> Builder<'a> {
         }
         let ix = self.push(node);
         let feed = self.supply.node(ix).legs;
-        for (at, end) in cord.ends.iter().enumerate() {
+        for (at, end) in cord.ends().iter().enumerate() {
             let id = cord.end_id(at);
             let known = feed != Legs::Both || end.0.circuit() != Circuit::OneLeg;
             if !known {
@@ -546,36 +548,36 @@ impl<'a> Builder<'a> {
     }
 
     /// A box from its inlet on.
-    fn inlet(&mut self, holder: &'a DistributionBox, parent: NodeIx) {
-        let legs = self.plug_legs(holder.inlet, parent);
+    fn inlet(&mut self, holder: &'a DistributionBox, inlet: Plug, parent: NodeIx) {
+        let legs = self.plug_legs(inlet, parent);
         let mut node = self.node(
             &holder.id,
-            NodeKind::Inlet { plug: holder.inlet },
+            NodeKind::Inlet { plug: inlet },
             parent,
             legs.unwrap_or(self.supply.node(parent).legs),
         );
         if legs.is_some() {
-            node.rating = holder.inlet.0.rating();
+            node.rating = inlet.0.rating();
             node.reason = LimitReason::Plug;
         }
         let mut above = self.push(node);
-        if let Some(main) = self.main_breaker(holder, above) {
+        if let Some(main) = self.main_breaker(holder, inlet, above) {
             above = main;
         }
         self.outlets(&holder.outlets, above, Some(holder));
         if holder.is_camper() {
-            self.inside(holder, above);
+            self.inside(holder, inlet, above);
         }
     }
 
     /// The main breaker of a box; `None` where it has none that anybody knows of. A camper has one for what its plug
     /// is made for (NEC 551.45, from memory, not verified).
-    fn main_breaker(&mut self, holder: &DistributionBox, parent: NodeIx) -> Option<NodeIx> {
+    fn main_breaker(&mut self, holder: &DistributionBox, inlet: Plug, parent: NodeIx) -> Option<NodeIx> {
         let field = format!("box.{}.breaker", holder.id);
         let marked = match holder.breaker {
             Answer::Known(marked) => marked,
             Answer::Missing | Answer::Unknown if holder.is_camper() => {
-                let marked = holder.inlet.0.rating();
+                let marked = inlet.0.rating();
                 self.assume(field, marked, "camper-main");
                 marked
             }
@@ -600,13 +602,13 @@ impl<'a> Builder<'a> {
 
     /// What runs in a camper: one place, which takes what the plan says is inside and nothing else. Its wires are
     /// its maker's, and its plug says what it is fed with.
-    fn inside(&mut self, holder: &'a DistributionBox, above: NodeIx) {
+    fn inside(&mut self, holder: &'a DistributionBox, inlet: Plug, above: NodeIx) {
         let on = |load: &&Load| load.on.as_ref() == Some(&holder.id);
         let loads = self.plan.loads.iter().filter(on);
         let count: usize = loads.map(|load| usize::from(load.count)).sum();
         let sockets = u8::try_from(count).unwrap_or(u8::MAX);
         let legs = self.supply.node(above).legs;
-        let shape = Receptacle(holder.inlet.0);
+        let shape = Receptacle(inlet.0);
         let no = Answer::Known(false);
         self.receptacle(&holder.id, shape, sockets, above, (legs, true), no);
         // What its plug is made for has no lower rating for hours.
@@ -630,11 +632,12 @@ impl<'a> Builder<'a> {
     /// Puts every part that was not reached into the list, with its reason.
     fn unreached(&mut self) {
         let plan = self.plan;
+        self.refused.extend(plan.of_unknown_shape().map(|it| (it.part, DetachReason::UnknownShape)));
         let parts: Vec<(&Id, Option<&Id>)> = plan.gear().map(|it| (it.id, it.from)).collect();
         // Which part each receptacle is of, to follow a chain upwards.
         let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();
         for cord in &plan.cords {
-            for at in 0..cord.ends.len() {
+            for at in 0..cord.ends().len() {
                 part_of.entry(cord.end_id(at)).or_insert(&cord.id);
             }
         }

@@ -11,8 +11,8 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{
-    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING, leg_taken, rated_of_peak,
-    usual_mark,
+    COILED_DIVISOR, CONTINUOUS, TOO_SHORT_TO_COIL, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
+    leg_taken, rated_of_peak, usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};
 
@@ -240,6 +240,8 @@ impl Node {
 /// Why a part hangs on nothing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
+    /// Nobody knows its plug or its receptacles.
+    UnknownShape,
     /// It names nothing it plugs into.
     NotPluggedIn,
     /// What it names is no receptacle of this plan.

@@ -134,10 +134,10 @@ pub fn may_be_wet(plan: &Plan) -> bool {
 /// Whether a cord's ground does not go through to ends that have one; `None` where nobody knows.
 #[must_use]
 pub fn lifts_ground(cord: &Cord) -> Option<bool> {
-    if !cord.ends.iter().any(|end| end.0.grounded()) {
+    if !cord.ends().iter().any(|end| end.0.grounded()) {
         return Some(false);
     }
-    if !cord.plug.0.grounded() {
+    if !cord.plug.known()?.0.grounded() {
         return Some(true);
     }
     let count = cord.conductors.known()?;

@@ -7,7 +7,7 @@ use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::{Current, Wire};
 use crate::supply::{Acts, LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
 use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
-use crate::tables::shape::Configuration;
+use crate::tables::shape::{Configuration, Plug};
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
@@ -29,7 +29,7 @@ fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     holder.is_some_and(|it| {
         let mut wires = it.outlets.iter().filter_map(|outlet| outlet.wire.known());
         it.is_listed() == Answer::Known(true)
-            && it.inlet.0 == Configuration::N5_15
+            && it.inlet == Answer::Known(Plug(Configuration::N5_15))
             && wires.all(|wire| thick_enough(*wire))
     })
 }

@@ -43,7 +43,7 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
 /// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong and the
 /// plan in which that shows. What is wrong whatever the breaker comes before what no breaker of its own size stops.
 pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Plan)> {
-    let plug = plan.gear_of(part)?.plug;
+    let plug = plan.gear_of(part)?.plug?;
     let mut breakers = [PROTECTS_ALL, plug.0.rating()].into_iter();
     breakers.find_map(|breaker| wrong_on(part, at_its_best(plan, part, plug, breaker)?))
 }

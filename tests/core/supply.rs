@@ -471,8 +471,11 @@ fn parts_that_hang_on_nothing() {
         ])
     );
     assert_eq!(with(&|plan| plan.cords[2].from = Id::new("nowhere")), found(&[("c", DetachReason::NoSuchReceptacle)]));
+    // Plugged in or not: of what nobody knows the shape nothing is used.
+    let unknown = found(&[("b", DetachReason::UnknownShape), ("c", DetachReason::UpstreamDetached)]);
+    assert_eq!(with(&|plan| plan.cords[1].plug = Answer::Unknown), unknown);
     assert_eq!(
-        with(&|plan| plan.cords[2].plug = tallywatt::tables::shape::Plug::named("TT-30P").unwrap()),
+        with(&|plan| plan.cords[2].plug = Answer::Known(tallywatt::tables::shape::Plug::named("TT-30P").unwrap())),
         found(&[("c", DetachReason::PlugDoesNotFit)])
     );
     assert_eq!(with(&|plan| plan.cords[2].from = Id::new("twist")), found(&[("c", DetachReason::NoFreeSocket)]));

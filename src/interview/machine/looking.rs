@@ -3,22 +3,28 @@
 use super::{Cursor, Machine, Place, Question};
 use crate::interview::{build, live};
 use crate::judge;
-use crate::report::Report;
+use crate::plan::Plan;
+use crate::report::{Look, Report};
 
 impl Machine {
-    /// The plan as it stands, judged in full.
+    /// The plan as it stands.
+    fn plan(&self) -> Plan {
+        build::plan(&self.draft, &|key| key.to_owned())
+    }
+
+    /// The same judged in full.
     pub(super) fn judged(&self) -> Report {
-        judge::build(&build::plan(&self.draft, &|key| key.to_owned()))
+        judge::build(&self.plan())
     }
 
     /// The questions that find out what dangers and warnings rest on, what clears most first.
-    pub(super) fn looks(&self, report: &Report) -> Vec<String> {
-        let mut keys = self.ask_for(report.figures.looks.iter().flat_map(|look| &look.fields));
+    pub(super) fn looks(&self, looks: &[Look]) -> Vec<String> {
+        let mut keys = self.ask_for(looks.iter().flat_map(|look| &look.fields));
         // What is not bought yet is on the list of what to buy, and nobody can look at it.
         let places = self.places();
         let to_buy = |key: &String| {
             let mut asked = places.iter().filter(|place| place.key() == *key);
-            asked.any(|place| super::waits(&self.draft, place.step, place.at))
+            asked.any(|place| super::is_to_buy(&self.draft, place.step, place.at))
         };
         keys.retain(|key| !to_buy(key));
         keys
@@ -61,6 +67,8 @@ impl Machine {
             "bonding_plug" => &["neutral"],
             "bonding_plug_in" => &["bonding"],
             "legs" => &["voltage"],
+            "inlet" => &["plug"],
+            "outlet" => &["outs"],
             name => &[name],
         };
         let of_part = self.of_part(&line);
@@ -72,8 +80,15 @@ impl Machine {
     /// page after the last.
     pub(super) fn look_on(&mut self) -> Cursor {
         let places = self.places();
-        let looks = self.looks(&self.judged());
-        let asked = self.looked_at.get_or_insert_default();
+        let asked = self.looked_at.take().unwrap_or_default();
+        let in_vain: Vec<String> = {
+            let assumed = judge::judge(&self.plan()).figures.assumed;
+            let line_of = self.lines();
+            let was_asked = |field: &String| self.asks_for(field, &line_of).is_some_and(|key| asked.contains(&key));
+            assumed.into_iter().map(|it| it.field).filter(was_asked).collect()
+        };
+        let looks = self.looks(&judge::looks_beside(&self.plan(), &in_vain));
+        let asked = self.looked_at.insert(asked);
         let next = looks.into_iter().find(|key| {
             let applies = places.iter().any(|place| place.key() == *key);
             applies && !asked.contains(key)

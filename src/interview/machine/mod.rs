@@ -2,6 +2,8 @@
 
 mod lists;
 mod looking;
+#[cfg(test)]
+pub(super) mod matters;
 mod review;
 mod telling;
 
@@ -67,8 +69,6 @@ pub struct Question {
     pub default: Suggestion,
     /// What is an answer besides: that somebody does not know, that there is none, that it is not bought yet.
     pub besides: Vec<Input>,
-    /// Whether a part of which nobody knows this is left out of the plan.
-    pub left_out: bool,
     /// Whether it is asked in its turn: not one that a page led to.
     pub in_turn: bool,
 }
@@ -123,17 +123,21 @@ impl Place {
     }
 }
 
-/// Whether a question is for the review page only, as its part stands: of what is left out of the plan nothing more is asked,
+/// Whether a question is for the review page only, as its part stands: of what nobody knows the shape nothing more is asked,
 /// and of what is not bought yet, what somebody chooses.
 fn waits(draft: &Draft, step: &Step, at: At) -> bool {
+    let in_gear = matches!(step.group, Group::Gear | Group::Out);
+    in_gear && parts::has_unknown_shape(draft, at.n) || is_to_buy(draft, step, at)
+}
+
+/// Whether a question is about what is not bought yet, and what its package tells.
+fn is_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
     let bought = match step.group {
         Group::Generator | Group::Outlet | Group::Outlets => "generator.bought".to_owned(),
         Group::Gear | Group::Out => format!("gear.{}.bought", at.n),
         Group::Fuel | Group::Loads | Group::Load | Group::Site | Group::Gears => return false,
     };
-    let in_gear = matches!(step.group, Group::Gear | Group::Out);
-    let left_out = in_gear && parts::is_left_out(draft, at.n);
-    left_out || !step.chosen && draft.text(&bought) == Some("no")
+    !step.chosen && draft.text(&bought) == Some("no")
 }
 
 fn part_key(group: Group, at: At) -> String {
@@ -332,7 +336,6 @@ impl Machine {
             },
             default: self.usual(place).map_or(Suggestion::Nothing, Suggestion::Said),
             besides: place.step.besides(),
-            left_out: place.step.unknown == steps::Unknown::LeftOut,
             key,
             in_turn,
         }
@@ -588,7 +591,7 @@ impl Machine {
             }
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
-            Input::Unknown if step.takes_unknown() => Ok(Said::Unknown),
+            Input::Unknown if step.unknown => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
@@ -602,7 +605,7 @@ impl Machine {
     fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
-            Said::Unknown if step.takes_unknown() => return Ok(()),
+            Said::Unknown if step.unknown => return Ok(()),
             Said::None if step.none => return Ok(()),
             // Ours, whatever it says.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),

@@ -67,7 +67,7 @@ impl Machine {
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
             let report = self.judged();
-            let looks = self.looks(&report).len();
+            let looks = self.looks(&report.figures.looks).len();
             if looks > 0 {
                 let label = Label::Word("pick-review-look".into(), vec![("count", looks.to_string().into())]);
                 rows.push(Item::new("look", label));
@@ -97,7 +97,6 @@ impl Machine {
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(start)),
             besides: Vec::new(),
-            left_out: false,
             in_turn: false,
         }
     }
@@ -133,11 +132,11 @@ impl Machine {
         let mut shown = Vec::new();
         let mut unread = false;
         let places = self.of_part(part);
-        let left_out = match places.first() {
-            Some(first) if part.starts_with("gear.") => parts::is_left_out(&self.draft, first.at.n),
+        let unused = match places.first() {
+            Some(first) if part.starts_with("gear.") => parts::has_unknown_shape(&self.draft, first.at.n),
             _ => false,
         };
-        let marked = left_out || places.iter().any(|place| open.contains(&place.key()));
+        let marked = unused || places.iter().any(|place| open.contains(&place.key()));
         let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
         for place in places.into_iter().filter(|_| asked) {
             let said = self.draft.get(&place.key());
@@ -178,7 +177,8 @@ impl Machine {
             };
             let unknown = matches!(said, Some(Said::Unknown));
             unread |= unknown;
-            if telling && !dull && !unknown {
+            // Of what is not in use, only what it is.
+            if telling && !dull && !unknown && (!unused || place.step.id == "gear-what") {
                 let label = self.shown(&place);
                 shown.push(match (place.step.id, text) {
                     ("load-count" | "out-count", Some(count)) => {
@@ -188,9 +188,9 @@ impl Machine {
                 });
             }
         }
-        if left_out {
+        if unused {
             // First, where a narrow screen does not cut it.
-            shown.insert(0, Label::word("shown-left-out"));
+            shown.insert(0, Label::word("shown-unused"));
         }
         if shown.is_empty() {
             shown.push(Label::word(if unread { "shown-unknown" } else { "shown-open-one" }));

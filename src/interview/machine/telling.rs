@@ -75,7 +75,7 @@ impl Machine {
             let mut own = asked.iter().filter(of_part);
             own.any(|place| !self.is_answered(place) && place.step.field != "from")
         };
-        let there = parts::gear(draft).filter(|n| !parts::is_left_out(draft, *n));
+        let there = parts::gear(draft).filter(|n| !parts::has_unknown_shape(draft, *n));
         let unasked = there.filter(|n| draft.get(&format!("gear.{n}.from")).is_none());
         unasked
             .filter_map(|n| {
@@ -179,10 +179,10 @@ impl Machine {
 /// Gives each part that is plugged into nothing an outlet of its own: of what is not in use nothing is assumed, and
 /// where a part goes is asked last.
 fn plug_all_in(plan: &mut Plan) {
-    let cords = plan.cords.iter_mut().map(|cord| (cord.plug, &mut cord.from));
-    let boxes = plan.boxes.iter_mut().map(|holder| (holder.inlet, &mut holder.from));
+    let cords = plan.cords.iter_mut().map(|cord| (cord.usable_plug(), &mut cord.from));
+    let boxes = plan.boxes.iter_mut().map(|holder| (holder.inlet.known().copied(), &mut holder.from));
     for (at, (plug, from)) in cords.chain(boxes).enumerate() {
-        if let (None, Some(id)) = (&from, Id::new(&format!("outlet-of-{at}"))) {
+        if let (Some(plug), None, Some(id)) = (plug, &from, Id::new(&format!("outlet-of-{at}"))) {
             *from = Some(id.clone());
             plan.generator.outlets.push(Outlet { id, shape: Receptacle(plug.0), ..Outlet::default() });
         }

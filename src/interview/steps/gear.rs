@@ -10,7 +10,7 @@ use crate::interview::draft::{Draft, Said};
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
 use crate::plan::{Id, bounds};
-use crate::supply::Supply;
+use crate::supply::{Supply, TOO_SHORT_TO_COIL};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::Verdicts;
 
@@ -139,7 +139,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         "gear-plug",
         Takes::Pick(|draft, at| if is_camper(draft, at) { plugs(&CAMPERS) } else { plugs(&Configuration::ALL) }),
     )
-    .or_left_out()
+    .unknown()
     .chosen()
     .when(|draft, at| only_if(matches!(draft.text(&format!("gear.{}.what", at.n)), Some("cord" | "box" | "camper")))),
     step(Group::Gear, "breaker", "gear-main", Takes::Typed(Form::Current(&bounds::BREAKER)))
@@ -154,7 +154,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         .chosen()
         .when(|draft, at| only_if(is_camper(draft, at))),
     step(Group::Gear, "ends", "gear-ends", Takes::Many(ends))
-        .or_left_out()
+        .unknown()
         .chosen()
         .when(|draft, at| only_if(draft.text(&format!("gear.{}.what", at.n)) == Some("cord"))),
     step(Group::Gear, "jacket", "gear-jacket", Takes::Typed(Form::Jacket)).rather_unknown().or_to_buy().when(if_cord),
@@ -173,7 +173,15 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             None => Ask::Later,
         }
     }),
-    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo).rather_unknown().when(if_cord),
+    step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo).rather_unknown().when(|draft, at| {
+        // Nobody coils an adapter.
+        let length = draft.text(&format!("gear.{}.length", at.n));
+        let length = length.and_then(|text| bounds::LENGTH.read(text).ok());
+        match if_cord(draft, at) {
+            Ask::Flow if length.is_some_and(|length| length <= TOO_SHORT_TO_COIL) => Ask::Later,
+            ask => ask,
+        }
+    }),
     step(Group::Gear, "gfci", "gear-gfci", Takes::YesNo)
         .unknown()
         .when(|draft, at| if is_box(draft, at) { Ask::No } else { Ask::Later })
@@ -208,7 +216,7 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 
 /// All of a box at once, each with how many there are.
 pub(in crate::interview) const OUT_LIST: &[Step] = &[step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
-    .or_left_out()
+    .unknown()
     .chosen()
     .when(|draft, at| only_if(is_box(draft, at) && !is_camper(draft, at)))];
 

@@ -88,7 +88,13 @@ pub(in crate::interview) const FUEL: &[Step] = &[
     )
     .rather_unknown()
     .when(other_fuel),
-    fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK))).rather_unknown().when(more),
     fuel("runtime", "generator-runtime", Typed(Runtime)).rather_unknown().when(more),
+    // Of how many tanks a day takes: without its hours on one nobody needs to know how much that is.
+    fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK))).rather_unknown().when(|draft, at| {
+        match draft.text("fuel.runtime") {
+            Some(_) => more(draft, at),
+            None => Ask::Later,
+        }
+    }),
     fuel("noise", "generator-noise", Typed(Noise)).rather_unknown().when(more),
 ];

@@ -144,19 +144,9 @@ pub enum Suggestion {
     Said(Said),
 }
 
-/// What becomes of "I don't know".
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Unknown {
-    /// It is no answer.
-    Refused,
-    /// It is one.
-    Taken,
-    /// It keeps the part out of the plan, which cannot hold that.
-    LeftOut,
-}
-
 /// One question.
 #[derive(Clone, Copy, Debug)]
+#[allow(clippy::struct_excessive_bools)] // any of them may be with any other
 pub struct Step {
     /// The part it belongs to.
     pub group: Group,
@@ -167,8 +157,8 @@ pub struct Step {
     pub id: &'static str,
     /// What it takes.
     pub takes: Takes,
-    /// What becomes of "I don't know".
-    pub unknown: Unknown,
+    /// Whether "I don't know" is an answer.
+    pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
     /// Whether "not bought yet" is an answer: said of the whole thing.
@@ -195,7 +185,7 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
         field,
         id,
         takes,
-        unknown: Unknown::Refused,
+        unknown: false,
         none: false,
         to_buy: false,
         chosen: false,
@@ -217,22 +207,12 @@ impl Step {
 
     /// What is an answer besides.
     pub fn besides(&self) -> Vec<Input> {
-        let all = [(self.takes_unknown(), Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
+        let all = [(self.unknown, Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
         all.into_iter().filter(|(is, _)| *is).map(|(_, it)| it).collect()
     }
 
-    /// Whether "I don't know" is an answer.
-    pub fn takes_unknown(&self) -> bool {
-        self.unknown != Unknown::Refused
-    }
-
     const fn unknown(mut self) -> Self {
-        self.unknown = Unknown::Taken;
-        self
-    }
-
-    const fn or_left_out(mut self) -> Self {
-        self.unknown = Unknown::LeftOut;
+        self.unknown = true;
         self
     }
 
@@ -354,8 +334,14 @@ pub(super) fn load_label(draft: &Draft, n: u8) -> Label {
 }
 
 fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {
-    let shape = place.shape(draft)?;
-    Some(Item::new(place.token(), Label::Place(ids.of(place), shape)))
+    let id = ids.of(place);
+    let label = match (place.shape(draft), place) {
+        (Some(shape), _) => Label::Place(id, shape),
+        // What runs in a camper is in it, whatever its plug.
+        (None, Place::Inside(_)) => Label::Plain(id),
+        (None, _) => return None,
+    };
+    Some(Item::new(place.token(), label))
 }
 
 /// Every question there is.

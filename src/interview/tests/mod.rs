@@ -1,5 +1,6 @@
 //! Whole interviews on the pure machine.
 
+mod looked_up;
 mod people;
 mod takes;
 mod unknown;

@@ -236,8 +236,8 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             let cord = best.cord(id);
             all.extend(cord.into_iter().flat_map(|cord| {
                 [
-                    ("plug", name(cord.plug.to_string())),
-                    ("ends", Some(kinds(cord.ends.iter().map(|it| (*it, Answer::Missing))))),
+                    ("plug", cord.plug.known().and_then(|it| name(it.to_string()))),
+                    ("ends", Some(kinds(cord.ends().iter().map(|it| (*it, Answer::Missing))))),
                     ("outdoor", yes(cord.outdoor)),
                     ("wire", cord.wire.known().and_then(|it| name(it.to_string()))),
                     ("conductors", cord.conductors.known().map(|it| Value::Count((*it).into()))),
@@ -249,7 +249,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
         Some(("box", id)) => {
             all.extend(best.holder(id).into_iter().flat_map(|holder| {
                 [
-                    ("inlet", name(holder.inlet.to_string())),
+                    ("inlet", holder.inlet.known().and_then(|it| name(it.to_string()))),
                     ("outlet", Some(of_outlets(&holder.outlets))),
                     ("gfci", protected(&holder.outlets)),
                     ("listed", yes(holder.listed)),

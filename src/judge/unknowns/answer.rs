@@ -2,10 +2,16 @@
 //! the plan is.
 
 use crate::plan::row::Part;
-use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Leg, LoadKind, Outlet, Plan};
 use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
-use crate::tables::shape::Plug;
+use crate::tables::shape::{Configuration, Plug, Receptacle};
+
+/// Less than anything that is worth a plan draws.
+const LEAST_DRAW: Power = Power::from_milliwatts(10_000);
+
+/// What most plugs go into.
+const HOUSEHOLD: Configuration = Configuration::N5_15;
 
 /// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
 /// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
@@ -44,7 +50,8 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             let holder = plan.holder_mut(id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
-                (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.0.rating()),
+                (None, "breaker") => holder.breaker = Answer::Known(holder.inlet.known()?.0.rating()),
+                (None, "inlet" | "outlet") => shape_of_box(holder)?,
                 (None, _) => holder.answer_best(name)?,
             }
         }
@@ -53,18 +60,17 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             match name {
                 // As many as the plug has contacts.
                 "conductors" => {
-                    let Plug(shape) = cord.plug;
+                    let Plug(shape) = cord.plug.known()?;
                     cord.conductors = Answer::Known(shape.circuit().conductors() + u8::from(shape.grounded()));
                 }
+                "plug" | "ends" => shape_of_cord(cord),
                 _ => cord.answer_best(name)?,
             }
         }
         "load" => {
             let load = plan.load_mut(id)?;
             match name {
-                "running" => {
-                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
-                }
+                "running" => load.running = Answer::Known(Draw::Power(LEAST_DRAW)),
                 // At unity, without a start and not at night; where the draw is not known either, the
                 // least of it.
                 "kind" => {
@@ -76,8 +82,11 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 "starting" => load.starting = Answer::Known(Power::ZERO),
                 // Who said that it uses both tells the amperes of each half: at best as many on each.
                 "legs" if load.voltage.is_known() => {
-                    let Answer::Known(Draw::Power(power)) = load.running else {
-                        return None;
+                    let power = match load.running {
+                        Answer::Known(Draw::Power(power)) => power,
+                        Answer::Known(Draw::Current(_) | Draw::Motor { .. }) => return None,
+                        // The same amperes tell what it draws.
+                        Answer::Missing | Answer::Unknown => LEAST_DRAW,
                     };
                     let each = Current::from_milliamps(power.milliwatts() / 240);
                     load.running = Answer::Known(Draw::Current(each));
@@ -140,6 +149,24 @@ fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Op
         "sockets" => outlet.sockets = Some(outlet.shape.usual_sockets()),
         "leg" => outlet.leg = Answer::Known(other),
         _ => outlet.answer_best(name)?,
+    }
+    Some(())
+}
+
+/// Whoever looks at a cord sees both of its ends.
+fn shape_of_cord(cord: &mut Cord) {
+    cord.plug = Answer::Known(cord.plug.or(Plug(HOUSEHOLD)));
+    if !cord.ends.is_known() {
+        cord.ends = Answer::Known(vec![Receptacle(HOUSEHOLD)]);
+    }
+}
+
+/// The same of a box.
+fn shape_of_box(holder: &mut DistributionBox) -> Option<()> {
+    holder.inlet = Answer::Known(holder.inlet.or(Plug(HOUSEHOLD)));
+    if holder.outlets_unknown() {
+        let id = Id::new(&format!("outlet-of-{}", holder.id))?;
+        holder.outlets = vec![Outlet { id, shape: Receptacle(HOUSEHOLD), ..Outlet::default() }];
     }
     Some(())
 }

@@ -234,7 +234,7 @@ fn set_aside(plan: &mut Plan, id: &Id) -> bool {
 fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     let mut cords = plan.cords.iter();
     let cord = cords.find(|cord| cord.end_ids().any(|it| it == *end))?;
-    let takes = |plug: &Plug| cord.ends.iter().any(|shape| shape.takes(*plug));
+    let takes = |plug: &Plug| cord.ends().iter().any(|shape| shape.takes(*plug));
     let mut loads = plan.loads.iter();
     let for_loads = loads.any(|load| load.plug.known().is_none_or(takes));
     let feeds = |from: &Id| cord.end_ids().any(|it| it == *from);
@@ -255,7 +255,9 @@ fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
             cord.length = Answer::Known(length);
         }
         new(cord);
-        let thick = far_wire(cord.plug.0);
+        let Some(thick) = cord.plug.known().map(|plug| far_wire(plug.0)) else {
+            return;
+        };
         let thinner = |wire: &Wire| gauge_of(*wire) > gauge_of(thick);
         if longer.is_some() && cord.wire.known().is_none_or(thinner) {
             cord.wire = Answer::Known(thick);
@@ -299,12 +301,13 @@ fn usual(least: Length) -> Length {
 }
 
 fn ground(cord: &mut Cord) {
-    if !cord.plug.0.grounded()
-        && let Some(end) = cord.ends.first()
+    if cord.plug.known().is_some_and(|plug| !plug.0.grounded())
+        && let Some(end) = cord.ends().first()
     {
-        cord.plug = Plug(end.0);
+        cord.plug = Answer::Known(Plug(end.0));
     }
-    cord.conductors = Answer::Known(cord.plug.0.circuit().conductors() + 1);
+    let circuit = cord.plug.known().map_or(Circuit::TwoLegsNeutral, |plug| plug.0.circuit());
+    cord.conductors = Answer::Known(circuit.conductors() + 1);
 }
 
 /// An appliance of a part of the power, in whole watts; what it takes to start falls with it. It has a name of its
@@ -400,19 +403,22 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     let Some(index) = plan.cords.iter().position(|it| it.id == *id) else {
         return false;
     };
+    let Some(plug) = plan.cords[index].usable_plug() else {
+        return false;
+    };
     let length = longer(plan, id);
     let cord = plan.cords.remove(index);
-    let shape = Receptacle(cord.plug.0);
+    let shape = Receptacle(plug.0);
     let lead = far.then(|| Cord {
         from: cord.from.clone(),
         length: length.map_or(cord.length, Answer::Known),
-        wire: Answer::Known(far_wire(cord.plug.0)),
+        wire: Answer::Known(far_wire(plug.0)),
         gfci: Answer::Known(false),
         ..new_cord(plan, id, "cord", shape)
     });
     let mut renamed: Vec<(Id, Id)> = Vec::new();
     let mut outlets = Vec::new();
-    for (end, shape) in cord.ends.iter().enumerate() {
+    for (end, shape) in cord.ends().iter().enumerate() {
         let new = free_id(plan, &format!("{id}-{}", end + 1));
         renamed.push((cord.end_id(end), new.clone()));
         outlets.push(outlet(new, *shape, 1));
@@ -445,7 +451,7 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
     let of_cord = || {
         plan.cords.iter().find_map(|cord| {
             let end = cord.end_ids().position(|end| end == *at)?;
-            Some(cord.ends[end])
+            Some(cord.ends()[end])
         })
     };
     plan.outlet(at).map(|outlet| outlet.shape).or_else(of_cord)
@@ -456,8 +462,8 @@ fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
     Cord {
         id: free_id(plan, &format!("{at}-{stem}")),
         from: Some(at.clone()),
-        plug: Plug(shape.0),
-        ends: vec![shape],
+        plug: Answer::Known(Plug(shape.0)),
+        ends: Answer::Known(vec![shape]),
         wire: Answer::Known(wire_for(shape.0)),
         conductors: Answer::Known(shape.0.circuit().conductors() + 1),
         length: Answer::Known(ADAPTER),
@@ -496,8 +502,8 @@ fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
         empty(plan, std::slice::from_ref(at));
     }
     let cord = Cord {
-        plug: Plug(small),
-        ends: vec![Receptacle(small); 3],
+        plug: Answer::Known(Plug(small)),
+        ends: Answer::Known(vec![Receptacle(small); 3]),
         wire: Answer::Known(far_wire(small)),
         length: Answer::Known(three_way_length(plan, at)),
         ..new_cord(plan, at, "three", Receptacle(small))
@@ -515,7 +521,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
     let mut it = DistributionBox {
         id: id.clone(),
         from: Some(at.clone()),
-        inlet: Plug(shape.0),
+        inlet: Answer::Known(Plug(shape.0)),
         listed: Answer::Known(true),
         bond: Answer::Known(false),
         outlets: ["1", "2"]

@@ -1258,11 +1258,11 @@ fn what_is_bought_is_told_with_its_shapes() {
     let before = plan(MENDED);
     let cord = before.cords[0].id.clone();
     let thick = told(&before, Change::Thicker { cord: cord.clone(), gauge: 8, steps: 1 });
-    let plug = before.cords[0].plug.to_string();
+    let plug = before.cords[0].usable_plug().unwrap().to_string();
     assert!(thick.contains(&format!("({plug})”")), "{thick}");
     let guarded = told(&before, Change::ProtectedCord(cord));
     assert!(guarded.contains(&format!("({plug})”")), "{guarded}");
-    let own = before.boxes[0].inlet.to_string();
+    let own = before.boxes[0].usable_inlet().unwrap().to_string();
     let listed = told(&before, Change::ListedBox(before.boxes[0].id.clone()));
     assert!(listed.contains(&format!("({own})”")), "{listed}");
     assert_eq!(words.faults(), Vec::<String>::new());

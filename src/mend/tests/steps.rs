@@ -31,7 +31,7 @@ fn ids(plan: &Plan) -> BTreeSet<Id> {
 
 /// Every receptacle with its sockets.
 fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
-    let ends = plan.cords.iter().flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
+    let ends = plan.cords.iter().flat_map(|cord| (0..cord.ends().len()).map(|end| (cord.end_id(end), 1)));
     plan.outlets().map(|it| (it.id.clone(), usize::from(it.plugs().1))).chain(ends).collect()
 }
 

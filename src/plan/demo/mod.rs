@@ -61,7 +61,9 @@ mod tests {
     fn mending_takes_the_splitter_and_the_medical_load_away() {
         let (packed, mended) = (read(WEEKEND).unwrap(), read(MENDED).unwrap());
         let splitter = |plan: &crate::plan::Plan| {
-            plan.cords.iter().any(|cord| cord.ends.len() > 1 && cord.plug.0.rating().milliamps() > 20_000)
+            plan.cords.iter().any(|cord| {
+                cord.ends().len() > 1 && cord.usable_plug().is_some_and(|plug| plug.0.rating().milliamps() > 20_000)
+            })
         };
         let medical =
             |plan: &crate::plan::Plan| plan.loads.iter().any(|load| load.kind == Answer::Known(LoadKind::Medical));

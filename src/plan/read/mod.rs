@@ -371,6 +371,28 @@ shape = "5-20R"
         assert_eq!(plan.generator.neutral, Answer::Missing);
     }
 
+    /// Of a cord and a box; the generator has outlets that somebody knows, and nothing is plugged into what nobody does.
+    #[test]
+    fn a_part_of_unknown_shape_is_read() {
+        let cord = "[[cord]]\nid = \"c\"\nplug = \"unknown\"\nends = \"unknown\"\n";
+        let holder = "[[box]]\nid = \"b\"\ninlet = \"unknown\"\noutlet = \"unknown\"\n";
+        let plan = read(&format!("{SMALLEST}{cord}{holder}")).unwrap();
+        assert_eq!((&plan.cords[0].plug, &plan.cords[0].ends), (&Answer::Unknown, &Answer::Unknown));
+        assert_eq!((&plan.boxes[0].inlet, plan.boxes[0].outlets_unknown()), (&Answer::Unknown, true));
+        let refused = |text: &str| -> Vec<&str> {
+            let problems = read(text).expect_err(text);
+            problems.0.iter().map(|problem| problem.why.key).collect()
+        };
+        let no_box = holder.replace("outlet = \"unknown\"\n", "");
+        assert_eq!(refused(&format!("{SMALLEST}{no_box}")), ["no-outlets-box"]);
+        let set = SMALLEST.split("[[").next().unwrap();
+        assert_eq!(refused(&format!("{set}outlet = \"unknown\"\n")), ["no-outlets-generator", "wrong-type"]);
+        for at in ["c", "c.1"] {
+            let more = format!("[[cord]]\nid = \"d\"\nfrom = \"{at}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n");
+            assert_eq!(refused(&format!("{SMALLEST}{cord}{more}")), ["not-a-receptacle"]);
+        }
+    }
+
     #[test]
     fn nearest_is_near() {
         let keys = ["breaker", "shape", "trips_at"];

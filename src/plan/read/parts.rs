@@ -84,6 +84,10 @@ fn outlets(
     none: Option<&'static str>,
     names: &mut Names,
 ) -> Vec<Outlet> {
+    // Nobody knows them: of a box alone.
+    if none != Some("no-outlets-generator") && fields.get("outlet").is_some_and(|field| field.is_unknown()) {
+        return Vec::new();
+    }
     let tables = fields.tables("outlet", keys);
     if let Some(none) = none.filter(|_| tables.is_empty()) {
         fields.put(Refusal::new(none));
@@ -115,7 +119,12 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Outlet {
 
 fn cord(fields: &Fields<'_>, names: &mut Names) -> Cord {
     let cord = Cord::read(fields);
-    let ends = Some(cord.ends.len()).filter(|ends| *ends > 0);
+    // Nothing is plugged into what nobody knows; of what could not be read nobody can tell.
+    let ends = match &cord.ends {
+        Answer::Known(ends) => Some(ends.len()).filter(|ends| *ends > 0),
+        Answer::Unknown => Some(0),
+        Answer::Missing => None,
+    };
     let id = define(fields, &cord.id, Owner::Cord { ends }, names);
     refer(fields, "from", id, cord.from.as_ref(), names);
     cord
@@ -127,7 +136,8 @@ fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> DistributionBox {
     let id = define(fields, &part.id, owner, names);
     refer(fields, "from", id.clone(), part.from.as_ref(), names);
     let owner = id.map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
-    let none = (!part.is_camper()).then_some("no-outlets-box");
+    let told = part.is_camper() || fields.get("outlet").is_some_and(|field| field.is_unknown());
+    let none = (!told).then_some("no-outlets-box");
     part.outlets = outlets(fields, &Outlet::keys(), &owner, none, names);
     part
 }

@@ -456,7 +456,7 @@ impl Tree<'_> {
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, rails);
         row.facts = self.small(cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire)));
-        if let [end] = cord.ends.as_slice() {
+        if let [end] = cord.ends() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
             rows.push(self.with_limit(row, self.context.limit(&cord.id)));
@@ -465,8 +465,8 @@ impl Tree<'_> {
         }
         row.kind = "splitter";
         rows.push(self.all_together(row, &cord.id));
-        let ends = cord.end_ids().zip(&cord.ends);
-        for (below, (id, end)) in below(rails, cord.ends.len()).zip(ends) {
+        let ends = cord.end_ids().zip(cord.ends());
+        for (below, (id, end)) in below(rails, cord.ends().len()).zip(ends) {
             let mut row = self.row("receptacle", &id, &below);
             row.face = Some(end.to_string());
             row.facts = self.small(end.to_string());

@@ -205,7 +205,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     for cord in &plan.cords {
         let own = refusal(context, &cord.id, None);
         // A cord's only end is labelled by the cord's own flag.
-        let many = if cord.ends.len() > 1 { cord.ends.len() } else { 0 };
+        let many = if cord.ends().len() > 1 { cord.ends().len() } else { 0 };
         let ends = (0..many).map(|index| cord.end_id(index));
         let ends = ends.filter_map(|end| socket(context, &end, Some(&cord.id), None));
         let whole = || Label::Cord(self::cord(context, cord));
@@ -741,9 +741,9 @@ pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord, sized: impl Fn(&Wir
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])
 }
 
-/// What a box is, by its inlet.
+/// What a box is, by its inlet, which is known of one in use.
 pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> String {
-    let inlet = part.inlet.to_string();
+    let inlet = part.inlet.known().map_or_else(String::new, ToString::to_string);
     let key = if part.is_camper() { "camper-headline" } else { "box-headline" };
     context.say(key, &[("inlet", &inlet)])
 }

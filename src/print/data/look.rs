@@ -89,7 +89,8 @@ fn question(context: &Context<'_>, question: &interview::Question) -> Question {
     let answers = match view.shape {
         Shape::List { rows, .. } => rows
             .into_iter()
-            .filter(|row| matches!(row.input, Input::Answer(_)))
+            // That there are no more is not to be ticked.
+            .filter(|row| matches!(row.input, Input::Answer(_)) && row.value() != Some("done"))
             .map(|row| Answer { which: row.value() == Some("some"), text: row.text })
             .collect(),
         Shape::Line { .. } => Vec::new(),

@@ -115,7 +115,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             // mended by that alone.
             _ if limit < laid_out && demand <= laid_out => "unwind",
             _ if limit < laid_out => "unwind-less",
-            Some(cord) if laid_out == cord.plug.0.rating() => "plug",
+            Some(cord) if cord.plug.known().is_some_and(|plug| laid_out == plug.0.rating()) => "plug",
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
         };

@@ -42,7 +42,9 @@ const MANY: usize = 4;
 fn is_strip(cord: &Cord) -> bool {
     let household =
         |shape: Configuration| matches!(shape, Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20);
-    household(cord.plug.0) && cord.ends.len() >= MANY && cord.ends.iter().all(|end| household(end.0))
+    cord.plug.known().is_some_and(|plug| household(plug.0))
+        && cord.ends().len() >= MANY
+        && cord.ends().iter().all(|end| household(end.0))
 }
 
 /// The cord whose end this one is plugged into, if it is one.
@@ -64,7 +66,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(
             Signal::Caution,
             vec![strip.id.clone(), before],
-            values([("places", Value::Count(strip.ends.len()))]),
+            values([("places", Value::Count(strip.ends().len()))]),
             "straight",
             values([]),
         );

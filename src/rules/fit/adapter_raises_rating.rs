@@ -39,15 +39,17 @@ const FROM_FRONT: crate::rules::Edit = ("from = \"long\"\n", "from = \"front\"\n
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let largest = |ratings: &mut dyn Iterator<Item = Current>| ratings.max().unwrap_or(Current::ZERO);
     let cords = facts.plan.cords.iter().map(|cord| {
-        let end = largest(&mut cord.ends.iter().map(|end| end.0.rating()));
-        (&cord.id, &cord.from, cord.plug, end)
+        let end = largest(&mut cord.ends().iter().map(|end| end.0.rating()));
+        (&cord.id, &cord.from, cord.usable_plug(), end)
     });
     let boxes = facts.plan.boxes.iter().map(|holder| {
         let end = largest(&mut holder.outlets.iter().map(|outlet| outlet.shape.0.rating()));
-        (&holder.id, &holder.from, holder.inlet, end)
+        (&holder.id, &holder.from, holder.usable_inlet(), end)
     });
     for (id, from, plug, end) in cords.chain(boxes) {
-        let plug = plug.0.rating();
+        let Some(plug) = plug.map(|plug| plug.0.rating()) else {
+            continue;
+        };
         // What is ahead of the plug may give less, and for hours more so, as the label says.
         let mut parts = facts.supply.nodes.iter().enumerate();
         let part = parts.find(|(_, node)| node.id == *id && node.kind.is_gear());

@@ -1,6 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/FIT001.md")]
 
-use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
+use crate::plan::{Answer, DistributionBox, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
@@ -13,7 +13,18 @@ pub(super) const RULE: Rule = Rule {
     area: "fit",
     worst: Signal::Danger,
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost", "bonding-plug", "bonding-socket", "loose", "misplaced", "unusable"],
+    fixes: &[
+        "load",
+        "dead",
+        "part",
+        "lost",
+        "bonding-plug",
+        "bonding-socket",
+        "loose",
+        "misplaced",
+        "unusable",
+        "unknown",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -64,6 +75,8 @@ pub(super) const RULE: Rule = Rule {
             "[[box]]",
             "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\nwire = \"10 AWG\"\nconductors = 3\n[[box]]",
         )],
+        // A cord of which nobody knows the plug.
+        &[("[[box]]", "[[cord]]\nid = \"other\"\nplug = \"unknown\"\nends = [\"5-15R\"]\n[[box]]")],
     ],
     #[cfg(test)]
     spares: &[
@@ -232,11 +245,11 @@ fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
 fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     let (plan, needs) = (facts.plan, facts.needs());
     let cord = |id: &Id| plan.cord(id);
-    let inlet = |id: &Id| plan.holder(id).map(|it| it.inlet);
+    let inlet = |id: &Id| plan.holder(id)?.usable_inlet();
     let of_cord = |at: &Id| plan.part_of(at).is_some_and(|part| cord(part).is_some());
     let all = facts.supply.receptacles().filter(|(at, node, shape, _)| {
         let takes = |part: &Id| match cord(part) {
-            Some(cord) => shape.takes(cord.plug) && !of_cord(&node.id),
+            Some(cord) => cord.usable_plug().is_some_and(|plug| shape.takes(plug)) && !of_cord(&node.id),
             None => inlet(part).is_some_and(|plug| shape.takes(plug)),
         };
         let loads = needs.iter().filter(|need| need.at == Some(*at)).count();
@@ -251,7 +264,7 @@ fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
 /// breaker there lets through: the largest, and the adapter's two shapes.
 fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
     let needs = facts.needs();
-    let inlet = facts.plan.holder(part).map(|it| it.inlet);
+    let inlet = facts.plan.holder(part).and_then(DistributionBox::usable_inlet);
     let all = facts.supply.receptacles().filter_map(|(at, node, shape, _)| {
         let (plug, end) = shape.adapter(inlet?)?;
         let outlet = facts.plan.outlet(&node.id)?;
@@ -387,12 +400,30 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     without_socket(facts, found);
+    of_unknown_shape(facts, found);
+}
+
+/// What nobody can use until somebody knows its shape. A warning where something must run from it.
+fn of_unknown_shape(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needed = loose(facts);
+    for it in facts.plan.of_unknown_shape() {
+        let needed = needed.iter().any(|(place, _)| place == it.part);
+        let signal = if needed { Signal::Warning } else { Signal::Caution };
+        let of = match (it.plug, it.outlets) {
+            (Some(_), None) => "plug",
+            (None, Some(_)) => "outlets",
+            _ => "both",
+        };
+        let of = values([("of", Value::Name(of.to_owned()))]);
+        found.add(signal, vec![it.part.clone()], of, "unknown", values([]));
+    }
 }
 
 /// What is plugged into nothing, or into a socket that is not there.
 fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let on_loose = loose(facts);
-    for (place, about) in on_loose.clone() {
+    let unknown = |place: &Id| facts.plan.of_unknown_shape().any(|it| it.part == place);
+    for (place, about) in on_loose.iter().filter(|(place, _)| !unknown(place)).cloned() {
         if let Some(wrong) = unusable(facts, &place) {
             found.add(Signal::Warning, about, wrong, "unusable", values([]));
             continue;
@@ -456,6 +487,28 @@ mod tests {
 
     fn at(place: &str) -> Value {
         Value::Parts(vec![crate::plan::Id::new(place).expect("an id")])
+    }
+
+    /// Told of the part alone, and more gravely where something must run from it; what cannot be plugged in is nowhere
+    /// plugged in.
+    #[test]
+    fn what_nobody_knows_the_shape_of_is_not_to_be_used() {
+        let of = |word: &str| Value::Name(word.to_owned());
+        let spare = "[[cord]]\nid = \"spare\"\nplug = \"5-15P\"\nends = \"unknown\"\n[[box]]";
+        for (edit, part, signal, told) in [
+            (("plug = \"L5-30P\" # long", "plug = \"unknown\""), "long", Signal::Warning, "plug"),
+            (("inlet = \"L5-30P\" # box", "inlet = \"unknown\""), "box", Signal::Warning, "plug"),
+            (("[[box]]", spare), "spare", Signal::Caution, "outlets"),
+        ] {
+            let report = crate::rules::testing::report(&[edit]);
+            let found: Vec<_> = report.findings.iter().filter(|it| it.code == "FIT001").collect();
+            let [found] = found[..] else { panic!("{found:?}") };
+            assert_eq!((found.fix.key, found.about[0].as_str(), found.signal), ("unknown", part, signal));
+            assert_eq!(found.values["of"], of(told));
+            assert!(found.guessed() && report.refused(&found.about[0]).is_some(), "{part}");
+            let at = |look: &&crate::report::Look| look.at.as_ref() == Some(&found.about[0]);
+            assert!(report.figures.looks.iter().any(|it| at(&it)), "{part} is looked at");
+        }
     }
 
     /// The box or the cord before it. A wish has no line; what somebody breathes with has one, wished for or not.

@@ -73,7 +73,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let lengths = bare.iter().filter_map(|cord| facts.length_of(cord));
         let length: Length = lengths.sum();
         // A cord with a GFCI has a household plug, and goes in ahead of one.
-        let plain = |cord: &&Cord| bare == [cord.id.clone()] && cord.plug.0.household();
+        let plain = |cord: &&Cord| bare == [cord.id.clone()] && cord.is_household();
         let first = facts.plan.cords.iter().find(plain).and_then(|cord| cord.from.clone());
         if let Some(place) = first {
             let place = values([("place", Value::Parts(vec![place]))]);

@@ -1,0 +1,149 @@
+//! Who did not know, looks where the plan says, and answers what they see, is told no more than who knew at once.
+
+use std::collections::BTreeSet;
+
+use proptest::prelude::*;
+use proptest::strategy::ValueTree;
+use proptest::test_runner::TestRunner;
+
+use super::people::LENT_BOX;
+use super::*;
+use crate::judge;
+use crate::plan::{Id, arbitrary};
+use crate::report::{Finding, Signal};
+
+fn plain(draft: &Draft) -> Plan {
+    plan_of(draft, &|key| key.to_owned())
+}
+
+/// The keys of the questions that are answered and that somebody may not know who then looks.
+fn may_be_unknown(draft: &Draft) -> Vec<String> {
+    let plan = plain(draft);
+    let loads = plan.loads.iter().filter_map(|it| it.on.as_ref());
+    let fed: Vec<&Id> = plan.gear().filter_map(|it| it.from).chain(loads).collect();
+    let ids = parts::Ids::new(draft);
+    let feeds = |n: &str| {
+        let id = ids.gear(n.parse().expect("a number"));
+        fed.iter().any(|at| plan.part_of(at).is_some_and(|part| part.as_str() == id))
+    };
+    let chosen = |key: &str| {
+        let path: Vec<&str> = key.split('.').collect();
+        match path[..] {
+            // What no look finds out: see `WITHOUT_ANSWER` in `judge::unknowns`. Dry ground is wet after the next rain.
+            // Where a part goes is decided, and what is plugged into one of unknown shape would be in nothing.
+            ["load", _, "plug" | "backup"]
+            | ["site", "quiet_hours" | "ground"]
+            | ["fuel", "runtime" | "noise"]
+            | ["gear", _, "from"] => true,
+            ["gear", n, "plug" | "ends" | "outs"] => feeds(n),
+            _ => false,
+        }
+    };
+    let mut machine = Machine::new(draft.clone());
+    let answered = draft.answers.iter().filter(|(key, said)| said.text().is_some() && !chosen(key));
+    let keys = answered.map(|(key, _)| key.clone());
+    keys.filter(|key| {
+        machine.went_back_for_tests(key);
+        let question = machine.question();
+        // A file may say what nobody is asked for.
+        let again = || Machine::clone(&machine).answer(known(draft, key)).is_ok();
+        question.key == *key && question.allows(&Input::Unknown) && again()
+    })
+    .collect()
+}
+
+/// What somebody answers who knows all that is in these answers.
+fn known(draft: &Draft, key: &str) -> Input {
+    let mut machine = Machine::new(draft.clone());
+    machine.went_back_for_tests(key);
+    let question = machine.question();
+    assert_eq!(question.key, key);
+    match question.default {
+        Suggestion::Said(Said::Is(text)) => Input::Answer(text),
+        Suggestion::Said(Said::None) => Input::Skip,
+        Suggestion::Said(Said::Word(_)) => Input::Answer(String::new()),
+        Suggestion::Said(Said::Unknown) | Suggestion::Nothing => Input::Unknown,
+    }
+}
+
+/// The plan without these answers, written and opened again, after all that it says to look at was looked up in the
+/// answers; and the questions that were asked for that. None where some answer cannot be given again.
+fn looked_up(draft: &Draft, gone: &[String]) -> Option<(Machine, BTreeSet<String>)> {
+    let mut without = draft.clone();
+    without.answers.extend(gone.iter().map(|key| (key.clone(), Said::Unknown)));
+    let plan = plain(&without);
+    let read = plan::read(&plan::write(&plan)).ok()?;
+    let mut machine = Machine::new(draft_of(&read, "t").expect("a draft"));
+    let mut asked = BTreeSet::new();
+    // What is answered last may show more to look at.
+    for _ in 0..9 {
+        let before = asked.len();
+        machine.start_looking();
+        while machine.question().key != "review" {
+            let key = machine.question().key;
+            machine.answer(known(draft, &key)).ok()?;
+            asked.insert(key);
+        }
+        if asked.len() == before {
+            break;
+        }
+    }
+    Some((machine, asked))
+}
+
+/// Whether its rule finds nothing as grave among these.
+fn is_more(finding: &Finding, known: &[Finding]) -> bool {
+    known.iter().all(|it| it.code != finding.code || it.signal > finding.signal)
+}
+
+/// The dangers and warnings of a plan that was looked up, which the known one does not have, and which rest on nothing
+/// but what was not known and not asked.
+fn missed(draft: &Draft, gone: &[String]) -> Vec<Finding> {
+    // A file may say what nobody is asked for.
+    let Some((machine, asked)) = looked_up(draft, gone) else {
+        return Vec::new();
+    };
+    let known = judge::build(&plain(draft)).findings;
+    let mut found = judge::build(&plain(machine.draft())).findings;
+    found.retain(|it| it.signal <= Signal::Warning && is_more(it, &known) && it.guessed());
+    found.retain(|it| {
+        let fields: Vec<String> = it.rests_on.iter().map(|it| it.field.clone()).collect();
+        let keys = machine.questions(&fields);
+        keys.iter().all(|question| gone.contains(&question.key) && !asked.contains(&question.key))
+    });
+    found
+}
+
+/// Of the usual interviews all that may be unknown at once.
+#[test]
+fn what_usual_people_look_up_rests_on_nothing_more() {
+    for text in [COMMON, LENT_BOX] {
+        let (Outcome::Finished { draft, .. }, ..) = answers(&script(text)) else { panic!("not finished") };
+        // As it is opened: the numbers of its parts are those of the file.
+        let draft = draft_of(&plain(&draft), "t").expect("a draft");
+        let all = may_be_unknown(&draft);
+        assert!(all.len() > 8, "{all:?}");
+        let missed = missed(&draft, &all);
+        assert!(missed.is_empty(), "{missed:#?}\n{all:?}");
+    }
+}
+
+#[test]
+fn what_is_looked_up_rests_on_nothing_more() {
+    let mut runner = TestRunner::deterministic();
+    for _ in 0..6 {
+        let drawn = (arbitrary::camp(), proptest::collection::vec(any::<bool>(), 64)).new_tree(&mut runner);
+        let (mut plan, away) = drawn.expect("a plan").current();
+        // What is not bought yet nobody looks at.
+        plan.generator.bought = None;
+        plan.cords.iter_mut().for_each(|it| it.bought = None);
+        plan.boxes.iter_mut().for_each(|it| it.bought = None);
+        let Some(draft) = draft_of(&plan, "t") else {
+            continue;
+        };
+        let keys = may_be_unknown(&draft).into_iter().zip(away.iter().cycle());
+        let gone: Vec<String> = keys.filter(|(_, away)| **away).map(|(key, _)| key).collect();
+        let missed = missed(&draft, &gone);
+        assert!(missed.is_empty(), "{missed:#?}\n{gone:?}\n{}", plan::write(&plan));
+    }
+}

@@ -101,7 +101,7 @@ cli-reprint = Say which labels and sheets of an old plan to print again for a ne
 cli-reprint-old = The plan that you printed
 cli-reprint-new = The plan as it is now
 
-cli-mend = Find the easiest changes that clear dangers and leave everything running that must run, and say what is left
+cli-mend = Find the easiest changes that clear dangers and keep everything that you need running, and say what is left
 cli-mend-plan = The plan file; "-" reads it from standard input
 cli-mend-into = Write the changed plan to this new file; an existing file is not touched
 cli-mend-warnings = Clear the warnings too, as far as changes can

@@ -100,9 +100,9 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] all that you bring and that must run has an outlet
-        [one] 1 thing that must run cannot when you want it
-       *[other] { $musts } things that must run cannot when you want them
+        [0] everything that you need and bring has an outlet
+        [one] 1 thing that you need cannot run when you want it
+       *[other] { $musts } things that you need cannot run when you want them
     }{ $home ->
         [0] {""}
         [one] , 1 thing stays at home

@@ -192,7 +192,7 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     // It is told as what stays at home, not among what is served.
     let told = |mended: &Mended| crate::words::Words::english().tally(&mended.effect.after);
     assert_eq!((mended.effect.before.at_home, mended.effect.after.at_home), (0, 1));
-    assert!(told(&mended).ends_with("that you bring has an outlet, 1 thing stays at home"));
+    assert!(told(&mended).ends_with("that you need and bring has an outlet, 1 thing stays at home"));
     let left: Vec<&str> = mended.plan.loads.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(left, ["kettle"]);
     // What somebody's health depends on is never left at home.

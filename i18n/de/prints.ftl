@@ -235,7 +235,8 @@ print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
-print-more = Andere Gruppen sind möglich. Nehmen Sie nur diese.
+print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
+print-more-left-out = Andere Gruppen sind möglich. Nehmen Sie nur diese.
 print-never-more = … und { $count } mehr, die nie zusammen laufen, auf dem Rechenblatt.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

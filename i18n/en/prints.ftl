@@ -235,7 +235,8 @@ print-together-one = You may run all of these at the same time, and nothing else
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
-print-more = Other groups are possible. Use only these.
+print-more = Or another group: { $count } more on the worksheet.
+print-more-left-out = Other groups are possible. Use only these.
 print-never-more = … and { $count } more that never run together, on the worksheet.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

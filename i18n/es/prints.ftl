@@ -236,7 +236,8 @@ print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
-print-more = Hay otros grupos posibles. Use solo estos.
+print-more = U otro grupo: { $count } más en la memoria de cálculo.
+print-more-left-out = Hay otros grupos posibles. Use solo estos.
 print-never-more = … y { $count } más que nunca van juntos, en la memoria de cálculo.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -239,7 +239,8 @@ print-together-one = Tout ceci peut marcher en même temps, et rien d’autre :
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
-print-more = D’autres groupes sont possibles. Ne prenez que ceux-ci.
+print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
+print-more-left-out = D’autres groupes sont possibles. Ne prenez que ceux-ci.
 print-never-more = … et { $count } de plus à ne jamais réunir, dans la feuille de calcul.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

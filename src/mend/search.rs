@@ -499,6 +499,7 @@ impl<'a> Search<'a> {
         };
         // What was carried out and was no better is not carried out again with more beside it: that is long.
         let mut no_better: Vec<Change> = Vec::new();
+        let mut made_since = false;
         'again: loop {
             let now = &done.state;
             let of_plan = List::of(&now.plan, &now.report, self.plan);
@@ -512,8 +513,10 @@ impl<'a> Search<'a> {
             }
             lists.retain(|(change, _)| done.changes.iter().all(|made| !made.clashes(change)));
             lists.sort_by_key(|(change, seen)| (change.weight(self.plan), *seen));
+            let mut skipped = false;
             for (change, seen) in lists {
                 if no_better.contains(&change) {
+                    skipped |= made_since;
                     continue;
                 }
                 if self.left == 0 {
@@ -535,12 +538,13 @@ impl<'a> Search<'a> {
                 match self.carried_out(&more) {
                     Some(then) if worth(&then.state) < most => {
                         *done = then;
+                        made_since = !no_better.is_empty();
                         continue 'again;
                     }
                     _ => no_better.push(change),
                 }
             }
-            return true;
+            return !skipped;
         }
     }
 

@@ -46,7 +46,7 @@ impl Words {
     /// Whether there is an easier way, and whether something is left.
     pub fn effect(&self, effect: &Effect) -> String {
         let sure = self.text(if effect.proven { "mend-proven" } else { "mend-unproven" });
-        match (effect.after.clear(), effect.stopped || !effect.proven) {
+        match (effect.after.clear(), effect.stopped) {
             (true, _) => sure,
             (false, true) => self.of_the_rest(effect, true),
             (false, false) => format!("{sure} {}", self.of_the_rest(effect, true)),
@@ -56,7 +56,7 @@ impl Words {
     /// What is known of a change that would clear the rest: none, or not all were tried. Who changes something first
     /// may look once more.
     fn of_the_rest(&self, effect: &Effect, changed: bool) -> String {
-        let key = if effect.stopped || !effect.proven { "mend-stopped" } else { "mend-left" };
+        let key = if effect.stopped { "mend-stopped" } else { "mend-left" };
         self.with(key, [("changed", (if changed { "yes" } else { "no" }).into())])
     }
 

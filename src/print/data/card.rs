@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
-use super::{Common, Context, choices, proofs, volts};
+use super::{Common, Context, choices, proofs, volts, worksheet};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, LoadKind, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Feed, Limit, LoadFacts, ShockState, Signal, Unplaced};
@@ -256,7 +256,8 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
 fn together(context: &Context<'_>) -> Together {
     let sharing = &context.report.figures.sharing;
     let shown = choices::shown(context);
-    let more = more(context, "more", sharing.together.len() - shown.len());
+    let listed = sharing.together.len() <= worksheet::MOST_SETS;
+    let more = more(context, if listed { "more" } else { "more-left-out" }, sharing.together.len() - shown.len());
     // Where there is nothing to choose from there is no table.
     let one = match &*shown {
         [one] => {

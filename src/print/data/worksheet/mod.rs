@@ -12,6 +12,7 @@ mod sums;
 mod uses;
 
 pub(super) use gear::{ohms_per, ohms_per_thousand};
+pub(super) use uses::MOST_SETS;
 
 use std::cell::RefCell;
 

@@ -121,7 +121,7 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
 }
 
 /// The most sets that may run together, but for those whose sums decide.
-const MOST_SETS: usize = 12;
+pub(in super::super) const MOST_SETS: usize = 12;
 
 pub(super) fn sharing(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
     let context = sheet.context;

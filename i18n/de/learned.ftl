@@ -12,7 +12,7 @@ learned-word-trip = ausgelöst löst löste flog
 learned-tripped = Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
 learned-tripped-known = Der Plan lässt schon nur { $marked } durch { $part }. Nichts ändert sich.
 learned-tripped-made = Auf dem Schutzschalter von { $part } steht { $marked }. Bei { $amps } tat er, wozu er da ist: Es war zu viel an. Schalten Sie weniger zugleich ein.
-learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker. Im Plan steht jetzt: { $part } nicht benutzen.
+learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker von dem, was heiß ist. Im Plan steht jetzt: { $part } nicht benutzen.
 learned-warm = Ein Teil an seiner Grenze wird ein wenig warm. Legen Sie Kabel ganz aus. Stellen Sie den Motor bald ab, und tasten Sie { $part } noch einmal ab. Ist es heiß oder weich, benutzen Sie es nicht, und geben Sie hier „heiß“ ein.
 learned-meter-low = Sie haben an { $part } { $volts } abgelesen. Wir hatten { $least } oder mehr erwartet, wenn alles an ist. Ein Stecker, Kabel oder Kasten auf dem Weg dorthin ist schadhaft. Stellen Sie den Motor ab, und tasten Sie alles bis zum Generator ab. Benutzen Sie nichts, was heiß, weich, braun oder locker ist.
 learned-meter-high = Sie haben an { $part } { $volts } abgelesen. Mehr als { $least } kann zerstören, was eingesteckt ist, und vielleicht ist der Neutralleiter unterbrochen. Stellen Sie den Motor ab, und ziehen Sie alle Stecker. Lassen Sie den Generator und jedes Kabel und jeden Kasten bis { $part } prüfen, bevor Sie sie wieder benutzen.
@@ -24,7 +24,7 @@ learned-ran-more = Zu einer Zeit des Tages rechnet der Plan schon mit { $hours }
 learned-ran-unknown = Im Plan steht nicht, wie lange eine Tankfüllung bei welcher Last reicht, darum ändert das noch nichts. Sehen Sie in der Anleitung nach, und schreiben Sie diese Stunden in den Plan.
 learned-print = Drucken Sie neu, und bringen Sie an, bevor Sie etwas einstecken: { $what }.
 learned-no-print = Sie müssen nichts neu drucken.
-learned-same = Tun Sie zuerst, was oben steht. Der Plan kann das nicht festhalten: Karte, „tallywatt check“ und „tallywatt may“ wissen nichts davon.
+learned-same = Tun Sie zuerst, was oben steht. Für den Plan ist das nur eine Notiz: Karte, „tallywatt check“ und „tallywatt may“ rechnen nicht damit.
 learned-labels = { $count ->
     [one] das Etikett { $names }
    *[other] die Etiketten { $names }

@@ -1,6 +1,6 @@
 # The command line: help, results and failures.
 
-cli-about = Just type tallywatt: it asks you one question at a time, and prints at the end. It plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
+cli-about = Just type tallywatt: it asks you one question at a time, and prints at the end. It plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. It prints labels and a card that say so.
 cli-after =
     What it tells you does not replace local codes or a licensed electrician.
 cli-heading-commands = Commands
@@ -75,7 +75,7 @@ cli-print-plan = The plan file; "-" reads it from standard input
 cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
-cli-print-start-at = The first label to print on, if some of the sheet are already used
+cli-print-start-at = The first label to print on, if some are already used
 cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet

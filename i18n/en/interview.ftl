@@ -255,7 +255,7 @@ ask-outlet-list = Which outlets does the generator have?
     .why = Mark each, with the number on its breaker. To search, type 30 or twist.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
-        Look at the holes and at the name molded next to them. A pair side by side on one breaker is one. If there are two of the same on two breakers, mark 2 of it.
+        Look at the holes and at the name molded next to them. A side-by-side pair on one breaker counts as one. If it is on two breakers, mark 2.
     .row = Outlets
 pick-outlet-list-done = Those are all of its outlets
 
@@ -346,7 +346,7 @@ ask-load-list = What will you plug in?
     .why = Type to search: kettle, phone. Mark all, or pick a ready-made list.
     .help =
         The watts are typical, at the upper end. The nameplate on the appliance is better: pick the appliance here, and change its watts on the last page.
-        A ready-made list names several things at once. Remove later what you do not have. For two of the same, mark 2 of it.
+        A ready-made list names several things at once. Remove later what you do not have. If you have two, mark 2.
         If it is not in the list, pick “Something else”.
     .row = What
 pick-load-list-done = That is everything
@@ -517,7 +517,7 @@ pick-site-quiet-none = none
 
 ask-gear-list = What cords, adapters and boxes do you have?
     .why = Mark all of them, even what you do not plan to use.
-    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. For two of the same, mark 2 of it.
+    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. If you have two, mark 2.
     .row = What
 pick-gear-list-done = That is everything
 
@@ -748,7 +748,7 @@ drawn-faces =
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
-    L5-20R, L14-20R: as 30, but smaller.
+    L5-20R, L14-20R: like 30, but smaller.
 # The same for plugs, seen from their blades: left and right are changed.
 drawn-plugs =
     Match the name between the blades, not
@@ -763,7 +763,7 @@ drawn-plugs =
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
-    L5-20P, L14-20P: as 30, but smaller.
+    L5-20P, L14-20P: like 30, but smaller.
 
 # ---- The review page
 

@@ -12,7 +12,7 @@ learned-word-trip = trip trips tripped tripping popped
 learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
-learned-hot = Stop the engine, and pull the plug. The plan now says: do not use { $part }.
+learned-hot = Stop the engine, and unplug what is hot. The plan now says: do not use { $part }.
 learned-warm = A part at its limit gets a little warm. Lay cords out straight. Stop the engine soon, and feel { $part } again. If it is hot or soft, do not use it, and type “hot” here.
 learned-meter-low = You read { $volts } at { $part }. We expected { $least } or more with everything on. A plug, cord or box on the way there is bad. Stop the engine, and feel each one back to the generator. Do not use what is hot, soft, brown or loose.
 learned-meter-high = You read { $volts } at { $part }. More than { $least } can burn out what is plugged in, and might mean a broken neutral. Stop the engine, and unplug everything. Have the generator checked, and each cord and box on the way to { $part }, before you use them again.
@@ -24,7 +24,7 @@ learned-ran-more = At some time of the day, the plan already counts on { $hours 
 learned-ran-unknown = The plan does not say how long a tank lasts at which load, so this changes nothing yet. Look in the manual, and put those hours into the plan.
 learned-print = Before you plug in, print and put up again: { $what }.
 learned-no-print = You do not need to print anything again.
-learned-same = First do what it says above. The plan cannot hold this: the card, “tallywatt check” and “tallywatt may” do not know of it.
+learned-same = First do what it says above. For the plan this is only a note: the card, “tallywatt check” and “tallywatt may” do not count it.
 learned-labels = { $count ->
     [one] the label { $names }
    *[other] the labels { $names }

@@ -123,7 +123,7 @@ print-guarded = ONLY A GFCI CORD HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
 print-guarded-ahead = PLUG INTO A GFCI CORD
-print-guarded-ahead-brief = GFCI AHEAD
+print-guarded-ahead-brief = GFCI CORD FIRST
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
@@ -131,7 +131,7 @@ print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each
 print-guarded-most = use at most { $amps }
 print-guarded-do = { $fix } Use at most { $amps }.
 print-behind = It gets its power from “{ $id }”, which you must not use.
-print-dead-end = Do not use anything it feeds. See “{ $id }”.
+print-dead-end = Do not use anything it feeds.
 print-refused-alt = Prohibition sign: do not use { $id }
 # Of a cord or box that must not be used: its outlets.
 print-refused-ends = With { $ends }
@@ -163,6 +163,7 @@ print-cord-unknown = size, length unknown
 print-box-headline = Inlet { $inlet }
 print-camper-headline = Plug { $inlet }
 print-generator-headline = { $rated } running · { $peak } for a few seconds
+print-generator-headline-one = { $rated } running
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).
 print-neutral-floating = Floating (joined to nothing). A plug-in tester can show OPEN GROUND here.
@@ -225,12 +226,13 @@ print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or t
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. Every outlet that takes it is off limits.
+print-refused = DO NOT PLUG IN: { $loads }. You may use no outlet that fits.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
 print-unplaced-life-maybe = If someone’s health depends on { $life }: run that only on a battery made for it that lasts all night.
 print-together-title = Together
+print-together-title-danger = Together, once no danger is left
 print-together-one = You may run all of these at the same time, and nothing else: { $loads }.
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
@@ -310,7 +312,7 @@ print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
 print-emergency-alarm-sleeper = If someone will not wake up: from outside, open every door, window and tent flap wide. Do not go in: you can pass out too. Wait for the fire department.
 print-emergency-alarm-cpr = Only in fresh air: if someone is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send for an AED (defibrillator).
 print-emergency-cpr = If the person is not breathing or only gasps, start CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
-print-emergency-alarm-engine = Stop the engine only if you will not breathe its exhaust.
+print-emergency-alarm-engine = Stop the engine only if you can stay out of the exhaust.
 print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
 print-emergency-shock-off = Do not touch the person yet. Stop the engine. Then unplug the cord at the generator.
@@ -325,7 +327,7 @@ print-emergency-breaker-off = If it trips again, leave that breaker off and use 
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Look at these: { $site }
-print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Tick or write what you see. Leave empty what you cannot see. Do not guess.
+print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Check a box or write what you see. Leave the rest blank. Do not guess.
 print-look-count = Outlets that are alike are numbered from the left, row by row from the top.
 # What is asked of one outlet: $about names it.
 print-look-of = { $about }: { $question }
@@ -496,7 +498,7 @@ print-ws-too-large = none that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = every outlet left for it is off limits
+print-ws-refused = you may use no outlet that fits it
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

@@ -12,7 +12,7 @@ learned-word-trip = disparó dispara disparado saltó salta
 learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
 learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
-learned-hot = Pare el motor y saque la clavija. El plan dice ahora: no use { $part }.
+learned-hot = Pare el motor y desenchufe lo que está caliente. El plan dice ahora: no use { $part }.
 learned-warm = Una parte en su límite se pone algo tibia. Extienda los cables. Pare pronto el motor y toque { $part } otra vez. Si está caliente o blando, no lo use y escriba “caliente” aquí.
 learned-meter-low = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Una clavija, un cable o una caja en el camino está mal. Pare el motor y toque cada una hasta el generador. No use lo que esté caliente, blando, marrón o flojo.
 learned-meter-high = Usted leyó { $volts } en { $part }. Más de { $least } puede quemar lo que está enchufado, y quizá haya un neutro roto. Pare el motor y desenchufe todo. Haga revisar el generador, y cada cable y caja hasta { $part }, antes de volver a usarlos.
@@ -24,7 +24,7 @@ learned-ran-more = El plan ya cuenta, en algún momento del día, con { $hours }
 learned-ran-unknown = El plan no dice cuánto dura un { -tank } con qué carga, así que esto aún no cambia nada. Búsquelo en el manual y anote esas horas en el plan.
 learned-print = Imprima de nuevo y ponga antes de enchufar: { $what }.
 learned-no-print = No hace falta imprimir nada de nuevo.
-learned-same = Primero haga lo que dice arriba. El plan no puede guardar esto: la tarjeta, “tallywatt check” y “tallywatt may” no lo saben.
+learned-same = Primero haga lo que dice arriba. Para el plan es solo una nota: la tarjeta, “tallywatt check” y “tallywatt may” no la tienen en cuenta.
 learned-labels = { $count ->
     [one] la etiqueta { $names }
    *[other] las etiquetas { $names }

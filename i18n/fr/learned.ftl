@@ -12,7 +12,7 @@ learned-word-trip = déclenché déclenchée déclenche disjoncté disjoncte sau
 learned-tripped = Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
 learned-tripped-known = Le plan ne laisse déjà passer que { $marked } par { $part }. Rien ne change.
 learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À { $amps }, il a fait son travail : trop d’appareils marchaient. Mettez-en moins en marche à la fois.
-learned-hot = Arrêtez le moteur et retirez la fiche. Le plan dit maintenant de ne plus se servir de { $part }.
+learned-hot = Arrêtez le moteur et débranchez ce qui est chaud. Le plan dit maintenant de ne plus se servir de { $part }.
 learned-warm = Une pièce à sa limite devient un peu tiède. Étendez bien les rallonges. Arrêtez bientôt le moteur et tâtez { $part } de nouveau. Si c’est chaud ou mou, ne vous en servez pas, et écrivez « chaud » ici.
 learned-meter-low = Vous avez lu { $volts } à { $part }. Nous attendions { $least } ou plus, tout étant en marche. Une fiche, une rallonge ou un coffret du chemin est mauvais. Arrêtez le moteur et tâtez-les un à un en remontant vers { -generator(form: "the") }. N’utilisez pas ce qui est chaud, mou, bruni ou lâche.
 learned-meter-high = Vous avez lu { $volts } à { $part }. Plus de { $least } peut griller ce qui est branché, et le neutre est peut-être coupé. Arrêtez le moteur et débranchez tout. Faites vérifier { -generator(form: "the") }, et chaque rallonge et coffret jusqu’à { $part }, avant de vous en resservir.
@@ -24,7 +24,7 @@ learned-ran-more = À un moment du jour, le plan compte déjà sur { $hours } pa
 learned-ran-unknown = Le plan ne dit pas combien de temps dure un réservoir à quelle charge, donc cela ne change rien encore. Cherchez dans le manuel, et mettez ces heures dans le plan.
 learned-print = À réimprimer, et à poser avant de brancher : { $what }.
 learned-no-print = Il n’y a rien à réimprimer.
-learned-same = Faites d’abord ce qui est dit plus haut. Le plan ne peut pas retenir cela : la carte, « tallywatt check » et « tallywatt may » ne le savent pas.
+learned-same = Faites d’abord ce qui est dit plus haut. Pour le plan, ce n’est qu’une note : la carte, « tallywatt check » et « tallywatt may » n’en tiennent pas compte.
 learned-labels = { $count ->
     [one] l’étiquette { $names }
    *[other] les étiquettes { $names }

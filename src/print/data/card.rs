@@ -73,6 +73,7 @@ struct Row {
 /// Loads down, sets across.
 #[derive(Debug, Default, Serialize)]
 struct Together {
+    title: String,
     /// In place of a table, where there is one set.
     all: Option<String>,
     /// How to read it.
@@ -105,7 +106,6 @@ const KEYS: &[&str] = &[
     "look-first",
     "brief-hours",
     "brief-short",
-    "together-title",
     "never-title",
     "never-how",
     "turns-title",
@@ -267,8 +267,11 @@ fn together(context: &Context<'_>) -> Together {
         _ => None,
     };
     let all = context.words.all_together(context.report).or(one);
+    // What could run while the engine must stay off is no leave to run it.
+    let danger = context.report.count(Signal::Danger) > 0;
+    let title = context.say(if danger { "together-title-danger" } else { "together-title" }, &[]);
     if all.is_some() {
-        return Together { all, more, ..Together::default() };
+        return Together { title, all, more, ..Together::default() };
     }
     let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
     for placed in &sharing.placed {
@@ -300,6 +303,7 @@ fn together(context: &Context<'_>) -> Together {
     let how = [Some("together-pick"), Some("together-how"), counted.then_some("together-number")];
     let how = how.into_iter().flatten().map(|key| context.say(key, &[]));
     Together {
+        title,
         all: None,
         how: how.collect::<Vec<String>>().join(" "),
         names: groups.into_iter().map(|(name, ids)| context.counted(name, ids.len())).collect(),
@@ -326,7 +330,7 @@ impl Tree<'_> {
             kind: "generator",
             id: set.name.clone(),
             facts: vec![self.context.say(
-                "generator-headline",
+                if usable.peak_watts > usable.rated_watts { "generator-headline" } else { "generator-headline-one" },
                 &[
                     ("rated", &self.context.capacity(usable.rated_watts)),
                     ("peak", &self.context.capacity(usable.peak_watts)),

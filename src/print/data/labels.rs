@@ -637,7 +637,8 @@ fn generator(context: &Context<'_>) -> Part {
         signal: Some(context.words.signal(Signal::Danger)),
         brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
         long: Some(flow(context, usable.rated_watts, None, &[], "all-running")),
-        short: Some(flow(context, usable.peak_watts, None, &[], "for-seconds")),
+        short: (usable.peak_watts > usable.rated_watts)
+            .then(|| flow(context, usable.peak_watts, None, &[], "for-seconds")),
         outlets: own(context, &set.outlets),
         facts,
         ..Part::default()

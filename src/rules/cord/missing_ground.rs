@@ -27,6 +27,8 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("conductors = 3 # long", "conductors = 4")],
+        // Of unknown shape: not in use.
+        &[("plug = \"L5-30P\" # long", "plug = \"unknown\"")],
         // An adapter from four slots to one 120 V receptacle: hot, neutral and ground are enough.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
@@ -41,7 +43,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let plugged_in = || facts.plan.cords.iter().filter(|cord| cord.from.is_some());
     let with =
         |lifts: Option<bool>| -> Vec<&Cord> { plugged_in().filter(|cord| lifts_ground(cord) == lifts).collect() };
-    let (broken, doubtful) = (with(Some(true)), with(None));
+    let (broken, mut doubtful) = (with(Some(true)), with(None));
+    // While nobody knows its shape it is not in use, and rule FIT001 says so.
+    doubtful.retain(|cord| cord.usable_plug().is_some());
     for (cords, fix) in [(broken, "replace"), (doubtful, "count")] {
         if !cords.is_empty() {
             let about = cords.iter().map(|cord| cord.id.clone()).collect();

@@ -72,7 +72,6 @@ print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN. Tasten TEST und RESET suchen.
 # Inside a camper, which has its own.
 print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST im Wohnwagen drücken.
-print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: vorher prüfen.
 print-short-no-gfci = Kein Stromschlag-Schutz
@@ -149,7 +148,7 @@ print-shared-outlets = Geteilt mit { $others }.
 print-shared-ends = Alle { $count } Enden von „{ $owner }“ zusammen: { $amps }. Nicht jedes.
 print-shared-box = Alles an „{ $owner }“ zusammen: { $amps }.
 print-short-shared = { $at }: zus. { $amps }
-print-short-shared-here = Alle Stecker zusammen
+print-short-shared-here = Für alle Stecker hier zusammen
 print-plug-into = Stecken in
 print-plug-into-shared = „{ $at }“, { $amps } insgesamt mit { $others }
 print-plug-into-nothing = nichts in diesem Plan
@@ -238,7 +237,7 @@ print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
 print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
-print-more-left-out = Andere Gruppen sind möglich. Nehmen Sie nur diese.
+print-more-left-out = Andere Gruppen sind möglich. Danach fragen: tallywatt may.
 print-never-more = … und { $count } mehr, die nie zusammen laufen, auf dem Rechenblatt.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

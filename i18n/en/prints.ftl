@@ -72,7 +72,6 @@ print-shock-no = GFCI: NO. Nothing here cuts off a shock.
 print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: none ahead. Press TEST on the camper’s own before use.
-print-short-trips = Power shuts off above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: test it first.
 print-short-no-gfci = No GFCI
@@ -149,7 +148,7 @@ print-shared-outlets = Shared with { $others }.
 print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
 print-shared-box = All of “{ $owner }” together: { $amps }.
 print-short-shared = { $at }: { $amps } total
-print-short-shared-here = All plugs here together
+print-short-shared-here = For all plugs here, added up
 print-plug-into = Plug into
 print-plug-into-shared = “{ $at }”: { $amps } in all, shared with { $others }
 print-plug-into-nothing = nothing in this plan
@@ -238,7 +237,7 @@ print-together-how = You may run everything with a dot at the same time, and not
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
 print-more = Or another group: { $count } more on the worksheet.
-print-more-left-out = Other groups are possible. Use only these.
+print-more-left-out = Other groups are possible. To ask about one, run tallywatt may.
 print-never-more = … and { $count } more that never run together, on the worksheet.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -72,7 +72,6 @@ print-shock-no = GFCI: NO. Nada aquí corta una descarga.
 print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: ninguno hasta aquí. Presione TEST en el de la { -camper } antes de usar.
-print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
 print-short-gfci = GFCI: pruébelo antes.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
@@ -150,7 +149,7 @@ print-shared-outlets = Se comparte con { $others }.
 print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
 print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.
 print-short-shared = { $at }: total { $amps }
-print-short-shared-here = Todas las clavijas juntas
+print-short-shared-here = Para todas las clavijas, sumadas
 print-plug-into = Conecte en
 print-plug-into-shared = “{ $at }”, { $amps } en total con { $others }
 print-plug-into-nothing = nada en este plan
@@ -239,7 +238,7 @@ print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = U otro grupo: { $count } más en la memoria de cálculo.
-print-more-left-out = Hay otros grupos posibles. Use solo estos.
+print-more-left-out = Hay otros grupos posibles. Para preguntar por uno: tallywatt may.
 print-never-more = … y { $count } más que nunca van juntos, en la memoria de cálculo.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

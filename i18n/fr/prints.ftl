@@ -72,7 +72,6 @@ print-shock-no = GFCI : NON. Rien ici ne coupe en cas de choc.
 print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI : aucun en amont. Appuyez sur TEST de celui de la { -camper } avant l’usage.
-print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : testez d’abord.
 print-short-no-gfci = Pas de GFCI
@@ -148,7 +147,7 @@ print-shared-outlets = Limite partagée avec { $others }.
 print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps }. Pas chacune.
 print-shared-box = Tout « { $owner } » ensemble : { $amps }.
 print-short-shared = « { $at } » : { $amps } total
-print-short-shared-here = Toutes les fiches ensemble
+print-short-shared-here = Pour toutes les fiches, au total
 print-plug-into = Branchez à
 print-plug-into-shared = « { $at } », { $amps } en tout avec { $others }
 print-plug-into-nothing = rien dans ce plan
@@ -242,7 +241,7 @@ print-together-how = Tout ce qui a un point peut marcher en même temps, et rien
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
-print-more-left-out = D’autres groupes sont possibles. Ne prenez que ceux-ci.
+print-more-left-out = D’autres groupes sont possibles. Pour en essayer un : tallywatt may.
 print-never-more = … et { $count } de plus à ne jamais réunir, dans la feuille de calcul.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -146,8 +146,8 @@ const DEEDS: &[Deed] = &[
     of_part(&[("OVER002", "rest"), ("CORD008", "*")]),
     // One heavy cord.
     Deed { clears: &[("CORD008", "*")], also: &[("VOLT001", "thicker")], of: Of::Within },
-    // A part for which it is too much.
-    of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
+    // A part for which it is too much: of another part of the same box, or at another hour, it may be of other things.
+    Deed { clears: &[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")], also: &[], of: Of::Within },
     // Leave it unused, until there is 240 V for it.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
     // Plug it in where it fits.

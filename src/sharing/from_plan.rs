@@ -88,6 +88,13 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         if !together.sets.contains(&first) {
             together.sets.push(first);
         }
+        // Nor may each that can run be in one.
+        for load in all.iter() {
+            let alone = LoadSet::default().with(load);
+            if fixed.holds(&alone) && !together.sets.iter().any(|set| set.contains(load)) {
+                together.sets.push(setting.grow(&fixed, alone, &all));
+            }
+        }
     }
     together.sets.retain(|set| !set.is_empty());
     together.sets.sort_by_cached_key(|set| {
@@ -96,6 +103,18 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         };
         (Reverse(weigh(true)), Reverse(weigh(false)), set.iter().collect::<Vec<_>>())
     });
+    // Of so many nobody reads all: after the first come those by which each thing is in one.
+    if together.sets.len() > MANY_SETS {
+        let mut covered = together.sets[0];
+        for at in 1..together.sets.len() {
+            let adds = |of: &usize| together.sets[*of].minus(&covered).len();
+            let Some(next) = (at..together.sets.len()).rev().max_by_key(adds).filter(|next| adds(next) > 0) else {
+                break;
+            };
+            covered = covered.union(&together.sets[next]);
+            together.sets[at..=next].rotate_right(1);
+        }
+    }
     sharing.families_complete &= together.complete;
     sharing.together = together.sets.iter().map(ids).collect();
 
@@ -117,6 +136,9 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     sharing.off = ids(&off);
     sharing
 }
+
+/// More sets than anybody reads.
+const MANY_SETS: usize = 99;
 
 /// The same with little work, and without what may run together, the orders and the turns: who is
 /// placed where, who is not, and what may not run together. For whoever asks about many plans: mostly small

@@ -26,15 +26,28 @@ fn all<'a>(context: &Context<'a>) -> impl Iterator<Item = Choice<'a>> {
     })
 }
 
-/// Those that the card shows. Where the plan says when things run, what it never needs is left to the worksheet; but a
-/// meter reads what the first leaves.
+/// Those that the card shows: the first, by what it leaves a meter is read; whatever else it takes for each thing that
+/// may run to be in one of them; and, where the plan says when things run, those that it needs then, else the next.
 pub(super) fn shown<'a>(context: &Context<'a>) -> Vec<Choice<'a>> {
-    let mut choices: Vec<Choice<'_>> = all(context).collect();
-    if choices.iter().any(|it| !it.times.is_empty()) {
-        choices.retain(|it| it.number == 1 || !it.times.is_empty());
+    let mut left: Vec<Choice<'_>> = all(context).collect();
+    let timed = left.iter().any(|it| !it.times.is_empty());
+    let mut shown: Vec<Choice<'_>> = left.drain(..left.len().min(1)).collect();
+    while shown.len() < SHOWN {
+        let is_new = |id: &&Id| shown.iter().all(|it| !it.set.contains(id));
+        let adds = |it: &Choice<'_>| it.set.iter().filter(is_new).count();
+        // Of those that add something, one that is needed at some hour; of equals the first.
+        let most = left.iter().enumerate().filter(|(_, it)| adds(it) > 0);
+        let most = most.max_by_key(|(at, it)| (!it.times.is_empty(), adds(it), std::cmp::Reverse(*at)));
+        let Some(at) = most.map(|(at, _)| at) else {
+            break;
+        };
+        shown.push(left.remove(at));
     }
-    choices.truncate(SHOWN);
-    choices
+    let wanted = left.into_iter().filter(|it| !timed || !it.times.is_empty());
+    let room = SHOWN.saturating_sub(shown.len());
+    shown.extend(wanted.take(room));
+    shown.sort_by_key(|it| it.number);
+    shown
 }
 
 /// The numbers of the sets that have times, each with them.

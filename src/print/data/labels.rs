@@ -165,7 +165,6 @@ const KEYS: &[&str] = &[
     "adapter",
     "box",
     "camper",
-    "short-trips",
     "short-add-up",
     "short-gfci",
     "short-no-gfci",

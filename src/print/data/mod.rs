@@ -373,9 +373,15 @@ impl<'a> Context<'a> {
     /// has none.
     fn lives(&self, placed: bool) -> Vec<Id> {
         let sharing = &self.report.figures.sharing;
+        // Of several that are too much together nobody says which one to rely on.
+        let too_many = |life: &Id| {
+            let of = self.load(life).map(|it| &it.of);
+            let mut found = self.report.findings.iter().filter(|it| it.fix.key == "life-alone");
+            found.any(|it| it.about.len() > 1 && it.about.iter().any(|id| id == life || Some(id) == of))
+        };
         let free = |life: &Id| match sharing.without_place(life) {
             Some(lost) => !lost.free.is_empty(),
-            None => self.report.figures.may_run(life),
+            None => self.report.figures.may_run(life) && !too_many(life),
         };
         let mut lives = self.report.lives();
         lives.retain(|life| free(life) == placed);

@@ -72,12 +72,14 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     assert!(one.contains("Pick one column") && !one.contains("breakfast"));
-    // Of which it needs one: that is no choice, on either side.
+    // Of which it needs one: the others are shown for what is not in that.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
-    let [one, two] = sides(&lines.collect::<Vec<_>>().join("\n"));
-    in_order(&one, &["Together", "You may run all of these", "Or another group"]);
+    let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
+    in_order(&one, &["Together", "Pick one column", "breakfast"]);
+    // There is but one: that is no choice, on either side.
+    let [one, _] = sides(&mended.replacen("plug = \"L5-30P\"", "plug = \"unknown\"", 1));
+    in_order(&one, &["Together", "You may run all of these"]);
     assert!(!one.contains("Pick one column"), "{one}");
-    assert!(two.contains("With all of it on"), "{two}");
     // The worksheet calls them the same.
     let (plan, report) = demo(mended);
     let files = print(&plan, &report, &Options::default()).expect("printed");
@@ -90,7 +92,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let said = "all of it can be on at the same time";
     assert!(one.contains(said) && !one.contains("Pick one") && !one.contains("Never together"), "{one}");
     assert!(one.contains("leg A") && one.contains("24 A on A and 24 A on B"));
-    assert!(!two.contains("column 1"), "{two}");
+    assert!(!two.contains("column 1") && two.contains("With all of it on"), "{two}");
 }
 
 /// As on its label, what the plan has no use for and no GFCI protects is no place to plug in.

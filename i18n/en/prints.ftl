@@ -225,7 +225,7 @@ print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or t
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You may use no outlet that fits.
+print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that fits.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
@@ -497,7 +497,7 @@ print-ws-too-large = none that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = you may use no outlet that fits it
+print-ws-refused = you must not use any outlet that fits it
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

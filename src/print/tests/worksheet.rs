@@ -427,6 +427,6 @@ fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
         point["gfci"].as_str().expect("text").to_owned()
     };
     let told = ["front", "tents", "tents.1", "twist", "box-left"].map(gfci);
-    let expected = ["GFCI CORD ONLY", "GFCI AHEAD", "GFCI AHEAD", "NO", "at box-left"];
+    let expected = ["GFCI CORD ONLY", "GFCI CORD FIRST", "GFCI CORD FIRST", "NO", "at box-left"];
     assert_eq!(told, expected);
 }

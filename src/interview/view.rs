@@ -291,8 +291,10 @@ fn shape(words: &Words, question: &Question) -> Shape {
         let done = words.text(&format!("pick-{}-done", question.id));
         rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
-    if question.allows(&Input::Unknown) || question.drawn() {
-        // Without its outlets there is no generator to plan with: who does not know them goes and looks.
+    let to_buy = question.id == "outlet-list" && question.allows(&Input::NotBought);
+    if !to_buy && (question.allows(&Input::Unknown) || question.drawn()) {
+        // Without its outlets there is no generator to plan with, unless it is to be bought: who does not know them goes
+        // and looks.
         let (key, input) = match question.id {
             "outlet-list" => ("pick-look-first", Input::Quit),
             _ => ("pick-unknown", Input::Unknown),

@@ -302,7 +302,9 @@ fn shape(words: &Words, question: &Question) -> Shape {
         rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input });
     }
     if question.allows(&Input::NotBought) {
-        rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
+        // Above a long list it is seen.
+        let at = if to_buy { 1 } else { rows.len() };
+        rows.insert(at, Row::new(words.text("pick-not-bought"), Input::NotBought));
     }
     let review = question.key == "review";
     if question.id == "review-quit" {

@@ -132,12 +132,17 @@ fn waits(draft: &Draft, step: &Step, at: At) -> bool {
 
 /// Whether a question is about what is not bought yet, and what its package tells.
 fn is_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
+    !step.chosen && is_of_thing_to_buy(draft, step, at)
+}
+
+/// Whether a question is about what is not bought yet.
+fn is_of_thing_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
     let bought = match step.group {
         Group::Generator | Group::Outlet | Group::Outlets => "generator.bought".to_owned(),
         Group::Gear | Group::Out => format!("gear.{}.bought", at.n),
         Group::Fuel | Group::Loads | Group::Load | Group::Site | Group::Gears => return false,
     };
-    !step.chosen && draft.text(&bought) == Some("no")
+    draft.text(&bought) == Some("no")
 }
 
 fn part_key(group: Group, at: At) -> String {
@@ -282,6 +287,13 @@ impl Machine {
         let mut all = self.places();
         all.retain(|place| place.ask == Ask::Flow || self.clashes(place));
         all
+    }
+
+    /// Whether the question of this key is about what is not bought yet, where nobody can look.
+    pub(super) fn asks_of_thing_to_buy(&self, key: &str) -> bool {
+        let places = self.places();
+        let place = places.iter().find(|place| place.key() == key && place.step.field != "from");
+        place.is_some_and(|place| is_of_thing_to_buy(&self.draft, place.step, place.at))
     }
 
     /// The questions that nobody is asked in their turn.

@@ -232,7 +232,9 @@ fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {
     let (machine, ..) = after(&lines);
     let told = |machine: &Machine| machine.dangers(crate::judge::judge);
     assert_eq!(told(&machine), []);
+    assert!(machine.asks_of_thing_to_buy("gear.1.length"), "nobody paces it off");
     let (machine, ..) = after(&up_to_gear(&["extension", "unknown", "50 ft", "no"]));
+    assert!(!machine.asks_of_thing_to_buy("gear.1.length"));
     assert!(!told(&machine).is_empty());
 }
 

@@ -98,7 +98,8 @@ pub(super) fn after(
                 "all" => say(&format!("\n{}\n", check::brief(report, words)))?,
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
-                "look" => return Ok(After::Look),
+                "look" if looks => return Ok(After::Look),
+                "look" => asker.tell(&words.text("reject-choice"))?,
                 "leave" => return Ok(After::Leave),
                 _ => {}
             },

@@ -137,7 +137,10 @@ impl Machine {
             _ => false,
         };
         // The line of all outlets tells which of them have a GFCI.
-        let of_one = |key: &String| part == "outlets" && key.starts_with("outlet.") && key.ends_with(".gfci");
+        let of_one = |key: &String| {
+            let path: Vec<&str> = key.split('.').collect();
+            part == "outlets" && matches!(path[..], ["outlet", _, "gfci"])
+        };
         let marked = unused || open.iter().any(of_one) || places.iter().any(|place| open.contains(&place.key()));
         let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
         for place in places.into_iter().filter(|_| asked) {

@@ -86,7 +86,7 @@ impl<'a> List<'a> {
     }
 
     /// To the row that ends the list, whatever was typed.
-    fn to_end(&mut self) {
+    fn go_to_end(&mut self) {
         self.put_marked_first();
         self.typed.empty();
         self.at = 0;
@@ -97,7 +97,7 @@ impl<'a> List<'a> {
             *mark = u8::from(*mark == 0);
             // What was searched for stands among what is marked then.
             if !self.typed.is_empty() {
-                self.to_end();
+                self.go_to_end();
                 self.at = self.order.iter().position(|it| *it == row).unwrap_or(0);
             }
             return Then::On;
@@ -205,7 +205,7 @@ impl Prompt for List<'_> {
                 }
             }
             (KeyCode::Up, _) if self.at == 0 => self.at = found.len().saturating_sub(1),
-            (KeyCode::Tab, _) => self.to_end(),
+            (KeyCode::Tab, _) => self.go_to_end(),
             (KeyCode::Down, _) if self.at + 1 >= found.len() => self.at = 0,
             (KeyCode::Up, _) => self.at -= 1,
             (KeyCode::Down, _) => self.at += 1,

@@ -899,10 +899,10 @@ wanted = "must"
         tallywatt::judge::build(&plan).count(tallywatt::report::Signal::Danger)
     };
     assert!(dangers() >= 5);
-    let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\ncheck\nmend\ntake\n\ncheck\nsave\n";
+    let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\nall\ncheck\nmend\ntake\n\ncheck\nsave\n";
     let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
     assert_eq!(status, Some(0), "{said}");
-    // Five answers, and none of them about what one has to open something for.
+    // Six answers, one for each line of the sheet, and none of them about what one has to open something for.
     for question in [
         "What is above and around the generator?",
         "Is the box factory made, with a test lab’s mark?",

@@ -225,6 +225,33 @@ fn the_outlets_of_a_generator_to_buy_may_be_open() {
     assert_eq!(plan(&machine).generator.outlets, []);
 }
 
+/// Whatever else is planned, a generator to buy whose outlets are open is judged, kept and opened again.
+#[test]
+fn any_plan_is_judged_without_the_outlets_of_its_generator() {
+    use proptest::strategy::{Strategy as _, ValueTree as _};
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let mut judged = 0;
+    for _ in 0..24 {
+        let drawn = plan::arbitrary::camp().new_tree(&mut runner).expect("a plan").current();
+        let Some(mut draft) = draft_of(&drawn, "t") else {
+            continue;
+        };
+        draft.answers.insert("generator.bought".into(), Said::is("no"));
+        let mut machine = Machine::new(draft);
+        machine.went_back_for_tests("outlets.faces");
+        machine.answer(Input::NotBought).unwrap();
+        let open = plan(&machine);
+        assert_eq!(open.generator.outlets, []);
+        let text = plan::write(&open);
+        let open = plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}\n{text}"));
+        let report = crate::judge::build(&open);
+        assert!(report.figures.sharing.placed.iter().all(|it| open.part_of(&it.at).is_some()), "{text}");
+        assert!(draft_of(&open, "t").is_some());
+        judged += 1;
+    }
+    assert!(judged > 12, "{judged}");
+}
+
 /// No danger sends anybody to read the print on a cord that nobody has.
 #[test]
 fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {

@@ -13,7 +13,7 @@ interview-welcome =
     Enter nimmt die Antwort in Klammern oder mit *. Wenn Sie es nicht wissen, wählen Sie „Weiß ich nicht“: Dann nehmen wir die gefährlichere Antwort an und sagen es. Strg-C hört auf und behält Ihre Antworten.
 
 hint-list = Pfeile oder Text, Enter. Esc: zurück
-hint-many = Enter: an/ab. ← →: Zahl. Esc: zurück
+hint-many = Enter: an/ab. ← →: Zahl. Tab: weiter. Esc: zurück
 list-nothing = Nichts davon passt. Esc: alle
 hint-keys = ?: Hilfe, Esc: zurück
 hint-go-on = Enter: weiter

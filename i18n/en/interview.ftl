@@ -18,7 +18,7 @@ interview-welcome =
     To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
-hint-many = Enter (un)marks. ← → count. Esc: back
+hint-many = Enter (un)marks. ← → count. Tab: go on. Esc: back
 list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back

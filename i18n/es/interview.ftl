@@ -14,7 +14,7 @@ interview-welcome =
     Para elegir la respuesta entre paréntesis o marcada con *, presione Enter. Si tiene dudas, elija “No lo sé”. Entonces suponemos la respuesta más peligrosa, y lo decimos. Ctrl-C termina y guarda sus respuestas.
 
 hint-list = Flechas o texto, Enter. Esc: volver
-hint-many = Enter marca/quita. ← →: cuántos. Esc
+hint-many = Enter marca/quita. ← →: cuántos. Tab: seguir. Esc: volver
 list-nothing = Nada así. Esc: verlo todo
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: ayuda, Esc: volver

@@ -3,7 +3,7 @@
 appliance-kettle = Bouilloire
     .also = eau chaude thé
 appliance-kettle-small = Bouilloire de voyage
-    .also = eau chaude thé
+    .also = eau chaude thé mini petite
 appliance-coffee-maker = Cafetière à filtre
     .also = machine à café
 appliance-coffee-pod = Cafetière à capsules
@@ -41,7 +41,7 @@ appliance-roaster = Rôtissoire électrique
 appliance-grill = Barbecue électrique
     .also = gril bbq
 appliance-microwave-small = Petit micro-ondes
-    .also = four cuire
+    .also = four cuire mini
 appliance-microwave = Grand micro-ondes
     .also = four cuire
 appliance-blender = Mélangeur

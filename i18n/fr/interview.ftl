@@ -14,7 +14,7 @@ interview-welcome =
     Entrée prend la réponse entre parenthèses ou marquée *. Dans le doute, choisissez « Je ne sais pas » : nous supposons alors la réponse la plus dangereuse, et nous le disons. Ctrl-C arrête et garde vos réponses.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
-hint-many = Entrée coche/décoche. ← → nombre. Esc
+hint-many = Entrée coche/décoche. ← → nombre. Tab : suite. Esc retour
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour

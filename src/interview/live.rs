@@ -22,9 +22,11 @@ const EXHAUST: [&str; 3] = ["AIR001", "AIR002", "AIR003"];
 /// for harmless here, and only here: a danger that hangs on a question to come is told when that
 /// is answered. `unfinished` are the ids of parts whose questions are not all answered.
 ///
-/// `judge` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
+/// What is not bought yet is taken for what it will be.
+///
+/// `report` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
 /// a danger rests on as well, and takes longer.
-pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, judge: fn(&Plan) -> Report) -> Vec<Finding> {
+pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&Plan) -> Report) -> Vec<Finding> {
     let mut plan = build::plan(draft, &|key| key.to_owned());
     forget(&mut plan, unfinished);
     let site = &mut plan.site;
@@ -40,7 +42,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, judge: fn(&P
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);
     }
-    let mut findings = judge(&plan).findings;
+    let mut findings = report(&judge::as_bought(&plan)).findings;
     findings.retain(|it| it.signal == Signal::Danger || EXHAUST.contains(&it.code));
     findings
 }

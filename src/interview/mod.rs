@@ -211,9 +211,10 @@ pub fn run(
                     let values = words.spoken(&note.values);
                     prompter.tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
-                if input == Input::NotBought {
+                let unknown = may_change && machine.draft().get(&question.key) == Some(&Said::Unknown);
+                if unknown && machine.asks_of_thing_to_buy(&question.key) {
                     prompter.tell(&words.text("note-not-bought"))?;
-                } else if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
+                } else if unknown {
                     let again = explained.as_ref() == Some(&question.key);
                     prompter.tell(&not_known(words, &machine, &question, again))?;
                 }

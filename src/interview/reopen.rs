@@ -1,6 +1,7 @@
 //! A plan opened in the interview: the answers that make it.
 
 use super::draft::{Draft, Said};
+use super::machine::Machine;
 use super::parts::{self, Place};
 use super::steps::{
     COMMON, FUEL, GEAR, GENERATOR, GENERATOR_AFTER, LOAD, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS, OUT, OUTLET,
@@ -14,12 +15,13 @@ use crate::quantity::Wire;
 /// more parts than the interview asks for.
 #[must_use]
 pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
-    let mut open = Open { draft: Draft::new(name) };
+    let mut open = Open { draft: Draft::new(name), silent: Vec::new() };
     open.generator(&plan.generator)?;
     open.loads(&plan.loads)?;
     open.site(&plan.site);
     open.gear(&plan.cords, &plan.boxes, &plan.loads)?;
     open.places(plan);
+    open.forget_silent();
     Some(open.draft)
 }
 
@@ -37,6 +39,8 @@ fn said(step: &Step, answer: Answer<String>) -> Option<Said> {
 
 struct Open {
     draft: Draft,
+    /// The answers of which the plan says nothing.
+    silent: Vec<String>,
 }
 
 impl Open {
@@ -51,18 +55,26 @@ impl Open {
     /// What is said of a part, as answers to the questions that are named after its fields.
     fn fields<P: Part>(&mut self, part: &P, prefix: &str, steps: &[Step]) {
         for step in steps {
-            let row = P::row(step.field);
-            if let Some(said) = row.and_then(|row| said(step, row.text(part))) {
-                self.put(format!("{prefix}.{}", step.field), said);
+            let Some(row) = P::row(step.field) else {
+                continue;
+            };
+            let key = format!("{prefix}.{}", step.field);
+            let told = row.text(part);
+            if told == Answer::Missing {
+                self.silent.push(key.clone());
+            }
+            if let Some(said) = said(step, told) {
+                self.put(key, said);
             }
         }
     }
 
-    /// Of a part of unknown shape what is not told was not asked: its questions come when somebody knows it.
-    fn not_asked<P: Part>(&mut self, part: &P, prefix: &str) {
-        for step in GEAR {
-            if P::row(step.field).is_some_and(|row| row.text(part) == Answer::Missing) {
-                self.draft.answers.remove(&format!("{prefix}.{}", step.field));
+    /// Of what the plan says nothing, and nobody is asked for in its turn, nothing was answered: that a cord has no buttons
+    /// is told by silence, and that nobody knows is something else.
+    fn forget_silent(&mut self) {
+        for key in Machine::new(self.draft.clone()).waiting() {
+            if self.silent.contains(&key) && self.draft.get(&key) == Some(&Said::Unknown) {
+                self.draft.answers.remove(&key);
             }
         }
     }
@@ -99,6 +111,9 @@ impl Open {
 
     fn outlets(&mut self, outlets: &[Outlet]) -> Option<()> {
         let count = numbered(outlets.len(), MOST_OUTLETS)?;
+        if outlets.is_empty() {
+            self.put("outlets.faces", Said::Unknown);
+        }
         let all = |known: Option<bool>| outlets.iter().all(|it| it.gfci.known() == known.as_ref());
         let some = if all(None) {
             self.put("outlets.gfci", Said::Unknown);
@@ -187,7 +202,6 @@ impl Open {
                 !word.starts_with("box") && !with.is_empty() && *with == plug && *at_end == ends
             });
             if cord.usable_plug().is_none() {
-                self.not_asked(cord, &format!("gear.{n}"));
                 if !cord.plug.is_known() && !cord.ends.is_known() {
                     self.draft.answers.remove(&key("ends"));
                 }
@@ -205,30 +219,16 @@ impl Open {
             let common =
                 COMMON.iter().find(|(word, with, _)| word.starts_with("box") && Some(*with) == inlet.as_deref());
             let what = common.map_or("box", |(word, ..)| word);
-            if holder.usable_inlet().is_none() {
-                self.not_asked(holder, &format!("gear.{n}"));
-            }
             if holder.is_camper() {
                 self.is(key("what"), "camper");
                 if holder.inlet.is_known() || loads.iter().any(|load| load.on.as_ref() == Some(&holder.id)) {
                     self.is(key("inside"), "done");
                 }
-                if holder.listed == Answer::Missing {
-                    self.draft.answers.remove(&key("listed"));
-                }
             } else {
                 self.is(key("what"), what);
-                // Nobody is asked for the main breaker of any other box.
-                if holder.breaker == Answer::Missing {
-                    self.draft.answers.remove(&key("breaker"));
-                }
             }
             self.put(key("plug"), inlet.map_or(Said::Unknown, Said::Is));
             self.is(key("name"), holder.id.to_string());
-            // Nobody is asked what is joined inside a factory-made box.
-            if holder.bond == Answer::Missing && holder.joins().is_known() {
-                self.draft.answers.remove(&key("bond"));
-            }
             if !holder.outlets_unknown() {
                 self.outs(n, &holder.outlets)?;
             } else if holder.inlet.is_known() {

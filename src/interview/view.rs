@@ -291,8 +291,10 @@ fn shape(words: &Words, question: &Question) -> Shape {
         let done = words.text(&format!("pick-{}-done", question.id));
         rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
-    if question.allows(&Input::Unknown) || question.drawn() {
-        // Without its outlets there is no generator to plan with: who does not know them goes and looks.
+    let to_buy = question.id == "outlet-list" && question.allows(&Input::NotBought);
+    if !to_buy && (question.allows(&Input::Unknown) || question.drawn()) {
+        // Without its outlets there is no generator to plan with, unless it is to be bought: who does not know them goes
+        // and looks.
         let (key, input) = match question.id {
             "outlet-list" => ("pick-look-first", Input::Quit),
             _ => ("pick-unknown", Input::Unknown),
@@ -300,7 +302,9 @@ fn shape(words: &Words, question: &Question) -> Shape {
         rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input });
     }
     if question.allows(&Input::NotBought) {
-        rows.push(Row::new(words.text("pick-not-bought"), Input::NotBought));
+        // Above a long list it is seen.
+        let at = if to_buy { 1 } else { rows.len() };
+        rows.insert(at, Row::new(words.text("pick-not-bought"), Input::NotBought));
     }
     let review = question.key == "review";
     if question.id == "review-quit" {

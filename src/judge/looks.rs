@@ -15,6 +15,8 @@ use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
 mod buy;
 
+pub(crate) use self::buy::as_bought;
+
 /// As many as one sheet holds; what is left comes when these are answered.
 const MOST: usize = 9;
 

@@ -21,6 +21,7 @@ use crate::report::{FORMAT, Figures, Look, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
+pub(crate) use looks::as_bought;
 use unknowns::{Changes, Wanted};
 
 /// The report of a plan.

@@ -373,7 +373,7 @@ pub struct Generator {
     pub noise: Answer<Noise>,
     /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
     pub bought: Option<bool>,
-    /// Its receptacles.
+    /// Its receptacles; none only where it is not bought yet, and nobody has chosen them.
     pub outlets: Vec<Outlet>,
 }
 

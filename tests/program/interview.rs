@@ -144,24 +144,24 @@ impl Person {
     }
 }
 
-/// Enter marks what was typed, the next goes to the row that ends the list, and the last takes it.
+/// Enter marks what was typed, Tab goes to the row that ends the list, and Enter takes it.
 const GENERATOR: &[(&str, &str)] = &[
     ("How many watts does the generator", "2800 W, 3300 W"),
     ("or “bonded neutral”?", ""),
-    ("Which outlets does the generator", "Regular T\r\r"),
+    ("Which outlets does the generator", "Regular T\r\t"),
     ("What voltage", "120 V only"),
     ("a TEST and a RESET button?", ""),
 ];
 
 const REST: &[(&str, &str)] = &[
-    ("What will you plug in?", "fridge small\r\r"),
+    ("What will you plug in?", "fridge small\r\t"),
     ("How wet", ""),
     ("How far from the generator", "40 ft"),
     ("above and around the generator", "In the open"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),
     ("the elevation", "4200 ft"),
-    ("What cords, adapters", "Extension\r\r"),
+    ("What cords, adapters", "Extension\r\t"),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
     ("stay coiled", ""),
@@ -299,9 +299,9 @@ fn answers_from_a_file_make_the_same_plan() {
     let mut answers = String::new();
     for (_, keys) in GENERATOR.iter().chain(REST) {
         answers.push_str(match *keys {
-            "Regular T\r\r" => "5-20R 20 A",
-            "fridge small\r\r" => "fridge-small",
-            "Extension\r\r" => "extension",
+            "Regular T\r\t" => "5-20R 20 A",
+            "fridge small\r\t" => "fridge-small",
+            "Extension\r\t" => "extension",
             keys => keys,
         });
         answers.push('\n');
@@ -322,6 +322,30 @@ fn answers_from_a_file_make_the_same_plan() {
     assert_eq!(output.status.code(), Some(0), "{said}");
     let plan = std::fs::read_to_string(home.path().join("prints/plan.toml")).unwrap();
     assert!(plan.contains("ground = \"wet\"") && plan.contains("length = \"50 ft\""));
+}
+
+/// Where all that is not known is of a cord to buy, the last page has nothing to look at.
+#[test]
+fn nobody_is_sent_to_look_at_what_is_to_be_bought() {
+    let home = tempfile::tempdir().unwrap();
+    let to_buy = tallywatt::plan::demo::MENDED.replacen("wire = \"10 AWG\"", "wire = \"unknown\"\nbought = false", 1);
+    for (text, looked) in [(to_buy.clone(), false), (to_buy.replace("bought = false\n", ""), true)] {
+        let plan = home.path().join("camp.toml");
+        tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+        let file = home.path().join("answers.txt");
+        tallywatt::plan::store::write_atomic(&file, b"check\nlook\nleave\n").unwrap();
+        let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .env("TALLYWATT_DATA", home.path().join(looked.to_string()))
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .args(["ask", "--answers"])
+            .args([&file, &plan])
+            .output()
+            .unwrap();
+        let said = String::from_utf8_lossy(&output.stderr).into_owned();
+        assert_eq!(said.contains("What is printed along the cord?"), looked, "{said}");
+        assert_eq!(said.contains("Please pick one from the list."), !looked, "{said}");
+    }
 }
 
 #[test]
@@ -508,7 +532,7 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
     person.screen = blank(40);
     // Nobody types in the very moment in which the window changes.
     std::thread::sleep(std::time::Duration::from_millis(300));
-    person.types("something else\r\r\r");
+    person.types("something else\r\t\r");
     person.is_asked("What is it called?");
     // Wide letters, and an accent that combines.
     person.answers("What is it called?", "電気毛布 cafe\u{301}");
@@ -875,10 +899,10 @@ wanted = "must"
         tallywatt::judge::build(&plan).count(tallywatt::report::Signal::Danger)
     };
     assert!(dangers() >= 5);
-    let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\ncheck\nmend\ntake\n\ncheck\nsave\n";
+    let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\nall\ncheck\nmend\ntake\n\ncheck\nsave\n";
     let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
     assert_eq!(status, Some(0), "{said}");
-    // Five answers, and none of them about what one has to open something for.
+    // Six answers, one for each line of the sheet, and none of them about what one has to open something for.
     for question in [
         "What is above and around the generator?",
         "Is the box factory made, with a test lab’s mark?",
@@ -900,17 +924,17 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
     for (question, keys) in [
         ("How many watts does the generator", "3500 W, 4000 W"),
         ("“bonded neutral”?", ""),
-        ("Which outlets does the generator", "Regular T\r\r"),
+        ("Which outlets does the generator", "Regular T\r\t"),
         ("What voltage", "120 V only"),
         ("TEST and a RESET", "All of"),
-        ("What will you plug in?", "phone\r\r"),
+        ("What will you plug in?", "phone\r\t"),
         ("How wet", ""),
         ("How far from the generator", "60 ft"),
         ("above and around", "In the open"),
         ("carbon monoxide alarm", "yes"),
         ("wiring of a house", "no"),
         ("the elevation", "0 ft"),
-        ("What cords, adapters", "Extension\r\r"),
+        ("What cords, adapters", "Extension\r\t"),
         ("printed along the cord?", ""),
         ("How long is it?", ""),
         ("stay coiled", ""),

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use tallywatt::interview::{self, Input, Notice, Row, Shape, View};
 use tallywatt::mend::{self, Mended};
 use tallywatt::plan::Plan;
-use tallywatt::report::{Repair, Report};
+use tallywatt::report::{Marking, Repair, Report};
 use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
@@ -42,7 +42,8 @@ pub(super) fn after(
     };
     let mut mended: Option<(Report, Mended)> = None;
     let tally = mend::tally(plan, report);
-    let looks = !report.figures.looks.is_empty();
+    // Nobody can look at what is not bought yet.
+    let looks = report.figures.looks.iter().any(|look| look.read != Marking::Package);
     let offered = [
         ("save", edited.is_some()),
         ("print", true),
@@ -97,7 +98,8 @@ pub(super) fn after(
                 "all" => say(&format!("\n{}\n", check::brief(report, words)))?,
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
-                "look" => return Ok(After::Look),
+                "look" if looks => return Ok(After::Look),
+                "look" => asker.tell(&words.text("reject-choice"))?,
                 "leave" => return Ok(After::Leave),
                 _ => {}
             },

@@ -203,7 +203,7 @@ impl Machine {
 
     /// What is marked in a list, if it was answered.
     pub(super) fn marked(&self, place: &Place) -> Option<Said> {
-        if place.step.unknown && self.draft.get(&place.key()) == Some(&Said::Unknown) {
+        if self.may_be_unknown(place) && self.draft.get(&place.key()) == Some(&Said::Unknown) {
             return Some(Said::Unknown);
         }
         if place.step.id == INSIDE {

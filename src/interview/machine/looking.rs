@@ -4,7 +4,7 @@ use super::{Cursor, Machine, Place, Question};
 use crate::interview::{build, live};
 use crate::judge;
 use crate::plan::Plan;
-use crate::report::{Look, Report};
+use crate::report::{Look, Marking, Report};
 
 impl Machine {
     /// The plan as it stands.
@@ -17,17 +17,11 @@ impl Machine {
         judge::build(&self.plan())
     }
 
-    /// The questions that find out what dangers and warnings rest on, what clears most first.
+    /// The questions of the look sheet, in its order. What is not bought yet is on the list of what to buy, and nobody can
+    /// look at it.
     pub(super) fn looks(&self, looks: &[Look]) -> Vec<String> {
-        let mut keys = self.ask_for(looks.iter().flat_map(|look| &look.fields));
-        // What is not bought yet is on the list of what to buy, and nobody can look at it.
-        let places = self.places();
-        let to_buy = |key: &String| {
-            let mut asked = places.iter().filter(|place| place.key() == *key);
-            asked.any(|place| super::is_to_buy(&self.draft, place.step, place.at))
-        };
-        keys.retain(|key| !to_buy(key));
-        keys
+        let here = looks.iter().filter(|look| look.read != Marking::Package);
+        self.ask_for(here.flat_map(|look| &look.fields))
     }
 
     /// The keys of the questions that ask for these fields, each once.
@@ -76,45 +70,57 @@ impl Machine {
         asked.iter().find_map(asks).map(Place::key)
     }
 
-    /// To the next of these questions that was not asked yet: an answer may have made others needless. To the review
-    /// page after the last.
+    /// To the next question of what is looked at: first those of the sheet that somebody took along, but for what another
+    /// answer has told or made needless; then those that the answers led to. To the review page after the last.
     pub(super) fn look_on(&mut self) -> Cursor {
-        let places = self.places();
-        let asked = self.looked_at.take().unwrap_or_default();
-        let in_vain: Vec<String> = {
-            let assumed = judge::judge(&self.plan()).figures.assumed;
-            let line_of = self.lines();
-            let was_asked = |field: &String| self.asks_for(field, &line_of).is_some_and(|key| asked.contains(&key));
-            assumed.into_iter().map(|it| it.field).filter(was_asked).collect()
-        };
-        let looks = self.looks(&judge::looks_beside(&self.plan(), &in_vain));
-        let asked = self.looked_at.insert(asked);
-        let next = looks.into_iter().find(|key| {
-            let applies = places.iter().any(|place| place.key() == *key);
-            applies && !asked.contains(key)
-        });
-        let Some(key) = next else {
-            self.looked_at = None;
+        let Some(mut looking) = self.looking.take() else {
             return Cursor::Front;
         };
-        asked.push(key.clone());
+        let open: Vec<String> = judge::judge(&self.plan()).figures.assumed.into_iter().map(|it| it.field).collect();
+        let open_keys = self.ask_for(open.iter());
+        let waits = |key: &String, asked: &[String]| open_keys.contains(key) && !asked.contains(key);
+        let listed = looking.list.iter().find(|key| waits(key, &looking.asked)).cloned();
+        let next = listed.or_else(|| {
+            let line_of = self.lines();
+            let in_vain = |field: &String| {
+                let key = self.asks_for(field, &line_of);
+                key.is_some_and(|key| looking.asked.contains(&key))
+            };
+            let in_vain: Vec<String> = open.iter().filter(|field| in_vain(field)).cloned().collect();
+            looking.list = self.looks(&judge::looks_beside(&self.plan(), &in_vain));
+            looking.list.iter().find(|key| waits(key, &looking.asked)).cloned()
+        });
+        let Some(key) = next else {
+            return Cursor::Front;
+        };
+        looking.asked.push(key.clone());
+        self.looking = Some(looking);
         Cursor::At { key, from_page: Some("review".into()) }
     }
 
     /// To the question before, of those that are looked at; nothing ahead of the first.
     pub(super) fn look_back(&mut self) -> Option<Cursor> {
-        let mut asked = self.looked_at.take()?;
-        asked.pop();
-        let key = asked.last()?.clone();
-        self.looked_at = Some(asked);
+        let mut looking = self.looking.take()?;
+        looking.asked.pop();
+        let key = looking.asked.last()?.clone();
+        self.looking = Some(looking);
         Some(Cursor::At { key, from_page: Some("review".into()) })
     }
 
     /// Begins to go through what is to be looked at.
     pub(crate) fn start_looking(&mut self) {
-        self.looked_at = None;
+        self.looking = Some(Looking::default());
         self.cursor = self.look_on();
     }
+}
+
+/// What is gone through.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Looking {
+    /// The questions.
+    list: Vec<String>,
+    /// Those that were asked.
+    asked: Vec<String>,
 }
 
 #[cfg(test)]

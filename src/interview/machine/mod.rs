@@ -132,12 +132,17 @@ fn waits(draft: &Draft, step: &Step, at: At) -> bool {
 
 /// Whether a question is about what is not bought yet, and what its package tells.
 fn is_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
+    !step.chosen && is_of_thing_to_buy(draft, step, at)
+}
+
+/// Whether a question is about what is not bought yet.
+fn is_of_thing_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
     let bought = match step.group {
         Group::Generator | Group::Outlet | Group::Outlets => "generator.bought".to_owned(),
         Group::Gear | Group::Out => format!("gear.{}.bought", at.n),
         Group::Fuel | Group::Loads | Group::Load | Group::Site | Group::Gears => return false,
     };
-    !step.chosen && draft.text(&bought) == Some("no")
+    draft.text(&bought) == Some("no")
 }
 
 fn part_key(group: Group, at: At) -> String {
@@ -166,13 +171,16 @@ enum Cursor {
     Part(String),
 }
 
+/// The question of the outlets of the generator.
+const OUTLET_LIST: &str = "outlet-list";
+
 /// The interview.
 #[derive(Clone, Debug)]
 pub struct Machine {
     draft: Draft,
     cursor: Cursor,
-    /// While what is to be looked at is gone through, the questions that were asked already.
-    looked_at: Option<Vec<String>>,
+    /// While what is to be looked at is gone through.
+    looking: Option<looking::Looking>,
     /// The list that was answered with nothing once: who does so again means it.
     nothing: Option<String>,
     over: bool,
@@ -183,7 +191,7 @@ impl Machine {
     /// Goes on from a draft: at its first question without a good answer.
     #[must_use]
     pub fn new(draft: Draft) -> Self {
-        Self { draft, cursor: Cursor::Front, looked_at: None, nothing: None, over: false, left: false }
+        Self { draft, cursor: Cursor::Front, looking: None, nothing: None, over: false, left: false }
     }
 
     /// The answers so far.
@@ -281,6 +289,33 @@ impl Machine {
         all
     }
 
+    /// Whether the question of this key is about what is not bought yet, where nobody can look.
+    pub(super) fn asks_of_thing_to_buy(&self, key: &str) -> bool {
+        let places = self.places();
+        let place = places.iter().find(|place| place.key() == key && place.step.field != "from");
+        place.is_some_and(|place| is_of_thing_to_buy(&self.draft, place.step, place.at))
+    }
+
+    /// The questions that nobody is asked in their turn.
+    pub(super) fn waiting(&self) -> Vec<String> {
+        let waiting = self.places().into_iter().filter(|place| place.ask == Ask::Later);
+        waiting.map(|place| place.key()).collect()
+    }
+
+    /// Whether somebody may not know the answer: which outlets there are is known of all generators but one to buy.
+    fn may_be_unknown(&self, place: &Place) -> bool {
+        place.step.unknown || place.step.id == OUTLET_LIST && self.draft.text("generator.bought") == Some("no")
+    }
+
+    /// What is an answer besides.
+    fn besides(&self, place: &Place) -> Vec<Input> {
+        let mut all = place.step.besides();
+        if !place.step.unknown && self.may_be_unknown(place) {
+            all.extend([Input::Unknown, Input::NotBought]);
+        }
+        all
+    }
+
     fn is_answered(&self, place: &Place) -> bool {
         self.earlier(place).is_some()
     }
@@ -335,7 +370,7 @@ impl Machine {
                 _ => Kind::Choice(place.items(&self.draft)),
             },
             default: self.usual(place).map_or(Suggestion::Nothing, Suggestion::Said),
-            besides: place.step.besides(),
+            besides: self.besides(place),
             key,
             in_turn,
         }
@@ -434,6 +469,12 @@ impl Machine {
                     self.draft.answers.insert(key, Said::is("no"));
                     self.take(&place, Input::Unknown)
                 }
+                // Said of the whole generator before.
+                Some(place)
+                    if input == Input::NotBought && place.step.id == OUTLET_LIST && self.may_be_unknown(&place) =>
+                {
+                    self.take(&place, Input::Unknown)
+                }
                 Some(place) => self.take(&place, input),
                 None => self.pick_line(input).map(|()| Vec::new()),
             },
@@ -497,7 +538,7 @@ impl Machine {
             }
         };
         self.cursor = match &self.cursor {
-            _ if self.looked_at.is_some() => self.look_on(),
+            _ if self.looking.is_some() => self.look_on(),
             Cursor::At { from_page: Some(page), .. } => page_cursor(page),
             // On to the next, which was answered before.
             Cursor::At { .. } => self.after(place),
@@ -529,6 +570,18 @@ impl Machine {
         }
     }
 
+    /// The peak that was told without a running power, if this can be that.
+    fn peak_beside(&self, rated: &str) -> Option<String> {
+        let told = match self.draft.get("generator.rated")? {
+            Said::Unknown => "generator.peak",
+            _ if self.draft.text("generator.figure") == Some("peak") => "generator.rated",
+            _ => return None,
+        };
+        let peak = self.draft.text(told)?;
+        let [least, most] = [rated, peak].map(|text| bounds::RATED.read(text));
+        (least.ok()? < most.ok()?).then(|| peak.to_owned())
+    }
+
     /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
     fn keep(&mut self, place: &Place, said: Said) {
         let key = place.key();
@@ -536,16 +589,20 @@ impl Machine {
         if place.step.id == "generator-rated"
             && let Some(Ok((rated, peak))) = said.text().map(form::watts)
         {
+            let peak = peak.or_else(|| self.peak_beside(&rated));
             let answers = &mut self.draft.answers;
-            if let Some(peak) = peak {
-                answers.insert("generator.peak".into(), Said::Is(peak));
-            } else if other {
+            if other {
                 // What was said beside another figure is of that one.
                 answers.remove("generator.peak");
                 answers.remove("generator.figure");
             }
+            answers.extend(peak.map(|peak| ("generator.peak".to_owned(), Said::Is(peak))));
             answers.insert(key, Said::Is(rated));
             return;
+        }
+        if place.step.id == OUTLET_LIST {
+            // None of them is chosen.
+            self.draft.answers.retain(|key, _| !key.starts_with("outlet."));
         }
         if other && place.step.id == "load-what" && said.text() != Some("removed") {
             self.forget_figures(place.at.n);
@@ -591,7 +648,7 @@ impl Machine {
             }
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
-            Input::Unknown if step.unknown => Ok(Said::Unknown),
+            Input::Unknown if self.may_be_unknown(place) => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
@@ -605,7 +662,7 @@ impl Machine {
     fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
-            Said::Unknown if step.unknown => return Ok(()),
+            Said::Unknown if self.may_be_unknown(place) => return Ok(()),
             Said::None if step.none => return Ok(()),
             // Ours, whatever it says.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),

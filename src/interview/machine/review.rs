@@ -136,7 +136,12 @@ impl Machine {
             Some(first) if part.starts_with("gear.") => parts::has_unknown_shape(&self.draft, first.at.n),
             _ => false,
         };
-        let marked = unused || places.iter().any(|place| open.contains(&place.key()));
+        // The line of all outlets tells which of them have a GFCI.
+        let of_one = |key: &String| {
+            let path: Vec<&str> = key.split('.').collect();
+            part == "outlets" && matches!(path[..], ["outlet", _, "gfci"])
+        };
+        let marked = unused || open.iter().any(of_one) || places.iter().any(|place| open.contains(&place.key()));
         let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
         for place in places.into_iter().filter(|_| asked) {
             let said = self.draft.get(&place.key());
@@ -222,8 +227,11 @@ impl Machine {
             Some(Said::Is(text)) if place.key() == "outlets.gfci" && text == "some" => {
                 let ids = Ids::new(&self.draft);
                 let has = |n: &u8| self.draft.text(&format!("outlet.{n}.gfci")) == Some("yes");
+                let told = |n: u8| self.draft.text(&format!("outlet.{n}.gfci")).is_some();
+                let none =
+                    if parts::outlets(&self.draft).all(told) { "pick-outlets-gfci-none" } else { "shown-unknown" };
                 let has: Vec<String> = parts::outlets(&self.draft).filter(has).map(|n| ids.outlet(n)).collect();
-                if has.is_empty() { Label::word("pick-outlets-gfci-none") } else { Label::Plain(has.join(", ")) }
+                if has.is_empty() { Label::word(none) } else { Label::Plain(has.join(", ")) }
             }
             Some(Said::Is(text)) => match place.step.takes {
                 Takes::YesNo => Label::word(format!("pick-{text}")),

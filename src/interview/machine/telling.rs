@@ -81,6 +81,8 @@ impl Machine {
             .filter_map(|n| {
                 parts::gear_plug(draft, n)?;
                 if !parts::fits_somewhere(draft, n) {
+                    // Of a generator to buy the outlets may come with it.
+                    parts::outlets(draft).next()?;
                     return Some((n, None));
                 }
                 let place = parts::sole_feed(draft, n).filter(|_| !waiting(n))?;

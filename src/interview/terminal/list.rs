@@ -25,8 +25,6 @@ pub(super) struct List<'a> {
     typed: Editor,
     /// Of the rows that match.
     at: usize,
-    /// The row under the cursor was just marked or counted: Enter leaves that, and goes to the row that ends the list.
-    counted: bool,
     hint: String,
     nothing: String,
 }
@@ -34,16 +32,8 @@ pub(super) struct List<'a> {
 impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
-        let mut list = Self {
-            order: (0..rows.len()).collect(),
-            rows,
-            marks,
-            typed: Editor::default(),
-            at: 0,
-            counted: false,
-            hint,
-            nothing,
-        };
+        let mut list =
+            Self { order: (0..rows.len()).collect(), rows, marks, typed: Editor::default(), at: 0, hint, nothing };
         list.put_marked_first();
         list
     }
@@ -95,17 +85,19 @@ impl<'a> List<'a> {
         (all(|row| row.value().unwrap_or_default()), all(|row| &row.text))
     }
 
-    fn enter(&mut self, row: usize, counted: bool) -> Then {
+    /// To the row that ends the list, whatever was typed.
+    fn go_to_end(&mut self) {
+        self.put_marked_first();
+        self.typed.empty();
+        self.at = 0;
+    }
+
+    fn enter(&mut self, row: usize) -> Then {
         if let Some(mark) = self.mark(row) {
-            if !counted {
-                *mark = u8::from(*mark == 0);
-            }
-            self.counted = !counted;
+            *mark = u8::from(*mark == 0);
             // What was searched for stands among what is marked then.
-            if counted || !self.typed.is_empty() {
-                self.put_marked_first();
-                self.typed.empty();
-                let row = if counted { 0 } else { row };
+            if !self.typed.is_empty() {
+                self.go_to_end();
                 self.at = self.order.iter().position(|it| *it == row).unwrap_or(0);
             }
             return Then::On;
@@ -195,7 +187,6 @@ impl Prompt for List<'_> {
     fn key(&mut self, key: KeyEvent) -> Then {
         let found = self.found();
         let row = found.get(self.at).copied();
-        let counted = std::mem::take(&mut self.counted);
         let by_word = key.modifiers.intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
         let step = |at: usize, by: isize| at.saturating_add_signed(by).min(found.len().saturating_sub(1));
         match (key.code, row) {
@@ -207,16 +198,17 @@ impl Prompt for List<'_> {
                 self.typed.empty();
                 self.at = 0;
             }
-            (KeyCode::Enter, Some(row)) => return self.enter(row, counted),
+            (KeyCode::Enter, Some(row)) => return self.enter(row),
             (KeyCode::Char('?'), _) => {
                 if let Some(help) = self.rows.iter().find(|row| row.input == Input::Explain) {
                     return Then::Done(Input::Explain, help.text.clone());
                 }
             }
             (KeyCode::Up, _) if self.at == 0 => self.at = found.len().saturating_sub(1),
-            (KeyCode::Down | KeyCode::Tab, _) if self.at + 1 >= found.len() => self.at = 0,
+            (KeyCode::Tab, _) => self.go_to_end(),
+            (KeyCode::Down, _) if self.at + 1 >= found.len() => self.at = 0,
             (KeyCode::Up, _) => self.at -= 1,
-            (KeyCode::Down | KeyCode::Tab, _) => self.at += 1,
+            (KeyCode::Down, _) => self.at += 1,
             (KeyCode::PageUp, _) => self.at = step(self.at, -10),
             (KeyCode::PageDown, _) => self.at = step(self.at, 10),
             (KeyCode::Home, _) if self.typed.is_empty() => self.at = 0,
@@ -224,19 +216,16 @@ impl Prompt for List<'_> {
             (KeyCode::Right, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_add(1).min((*mark).max(MOST_PICKED));
-                    self.counted = true;
                 }
             }
             (KeyCode::Left, Some(row)) if !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_sub(1);
-                    self.counted = true;
                 }
             }
             (KeyCode::Char(' '), Some(row)) if self.typed.is_empty() => {
                 if let Some(mark) = self.mark(row) {
                     *mark = u8::from(*mark == 0);
-                    self.counted = true;
                 }
             }
             _ => {
@@ -275,6 +264,7 @@ mod tests {
         for word in keys.split(' ') {
             let codes = match word {
                 "enter" => vec![KeyCode::Enter],
+                "tab" => vec![KeyCode::Tab],
                 "esc" => vec![KeyCode::Esc],
                 "down" => vec![KeyCode::Down],
                 "right" => vec![KeyCode::Right],
@@ -292,24 +282,27 @@ mod tests {
     }
 
     #[test]
-    fn enter_marks_what_was_typed_and_then_ends_the_list() {
+    fn enter_marks_what_was_typed_and_tab_goes_to_the_row_that_ends_the_list() {
         let all = rows(&["That is all", "Kettle", "Phone", "Fridge"]);
         let many = || List::new(&all, vec![0; all.len()], String::new(), String::new());
         let marked = |keys: &str| press(&mut many(), keys);
         let answer = |text: &str| Some(Input::Answer(text.to_owned()));
-        assert_eq!(marked("kettle enter fr enter enter enter"), answer("kettle, fridge"));
-        // The cursor stays on what was marked, typed for or not: the next key counts it.
-        assert_eq!(marked("kettle enter right enter enter"), answer("2 × kettle"));
-        assert_eq!(marked("down down enter right enter enter"), answer("2 × phone"));
-        assert_eq!(marked("down space down right right enter enter"), answer("kettle, 2 × phone"));
+        assert_eq!(marked("kettle enter fr enter tab enter"), answer("kettle, fridge"));
+        // The cursor stays on what was marked, typed for or not: the next key counts it, or takes the mark off again.
+        assert_eq!(marked("kettle enter right tab enter"), answer("2 × kettle"));
+        assert_eq!(marked("kettle enter enter tab enter"), answer("that is all"));
+        assert_eq!(marked("down down enter right tab enter"), answer("2 × phone"));
+        assert_eq!(marked("down enter enter enter enter"), None);
+        assert_eq!(marked("down space down right right tab enter"), answer("kettle, 2 × phone"));
         assert_eq!(marked("down space space enter down enter"), None);
-        assert_eq!(marked("kettle enter kettle left enter enter"), answer("that is all"));
-        // What was marked wrongly is taken off again, and what was just counted stays.
-        assert_eq!(marked("kettle enter kettle enter enter enter"), answer("that is all"));
-        assert_eq!(marked("kettle enter kettle right enter enter"), answer("2 × kettle"));
-        assert_eq!(marked("down space enter enter"), answer("kettle"));
+        assert_eq!(marked("kettle enter kettle left tab enter"), answer("that is all"));
+        // What was marked wrongly is taken off again.
+        assert_eq!(marked("kettle enter kettle enter tab enter"), answer("that is all"));
+        assert_eq!(marked("kettle enter kettle right tab enter"), answer("2 × kettle"));
+        // One key goes to the row that ends the list, with something typed too.
+        assert_eq!(marked("down space down down ket tab enter"), answer("kettle"));
         let mut most = List::new(&all, vec![0, u8::MAX, 0, 0, 0], String::new(), String::new());
-        assert_eq!(press(&mut most, "down right enter enter"), answer("255 × kettle"));
+        assert_eq!(press(&mut most, "down right tab enter"), answer("255 × kettle"));
         // Nothing, said so.
         assert_eq!(marked("enter"), answer("that is all"));
         // What was typed stays unmarked until Enter, and Esc takes it back first.
@@ -317,7 +310,7 @@ mod tests {
         assert_eq!(marked("kettle esc esc"), Some(Input::Back));
         assert_eq!(marked("ket ?"), Some(Input::Explain));
         let many = "right ".repeat(40);
-        assert_eq!(marked(&format!("down {many}enter enter")), answer("12 × kettle"));
+        assert_eq!(marked(&format!("down {many}tab enter")), answer("12 × kettle"));
     }
 
     #[test]
@@ -330,7 +323,7 @@ mod tests {
         assert_eq!(press(&mut list, "boat"), None);
         let shown = list.lines(40, 10).0;
         assert!(shown.iter().any(|(line, _)| line.contains("Nothing like that")));
-        assert_eq!(press(&mut list, "enter enter enter"), Some(own));
+        assert_eq!(press(&mut list, "enter tab enter"), Some(own));
     }
 
     /// On a narrow screen a long row folds, and the list shows fewer of them.

@@ -8,9 +8,10 @@ use proptest::test_runner::TestRunner;
 
 use super::people::LENT_BOX;
 use super::*;
+use crate::interview;
 use crate::judge;
 use crate::plan::{Id, arbitrary};
-use crate::report::{Finding, Signal};
+use crate::report::{Finding, Marking, Signal};
 
 fn plain(draft: &Draft) -> Plan {
     plan_of(draft, &|key| key.to_owned())
@@ -126,6 +127,68 @@ fn what_usual_people_look_up_rests_on_nothing_more() {
         let missed = missed(&draft, &all);
         assert!(missed.is_empty(), "{missed:#?}\n{all:?}");
     }
+}
+
+/// The look sheet and the questions about what nobody knows are one list.
+#[test]
+fn what_the_sheet_asks_is_asked_in_its_order() {
+    let mut runner = TestRunner::deterministic();
+    let mut asked = 0;
+    for _ in 0..24 {
+        let drawn = arbitrary::camp().new_tree(&mut runner).expect("a plan").current();
+        let Some(draft) = draft_of(&drawn, "t") else {
+            continue;
+        };
+        // As the interview writes it: a file may say more of a cord than anybody types.
+        let text = plan::write(&plain(&draft));
+        let Ok(drawn) = plan::read(&text) else {
+            continue;
+        };
+        let draft = draft_of(&drawn, "t").expect("a draft");
+        let looks = judge::build(&drawn).figures.looks;
+        assert_eq!(judge::build(&plain(&draft)).figures.looks, looks, "{text}");
+        let seen = looks.iter().filter(|look| look.read != Marking::Package);
+        let fields: Vec<String> = seen.flat_map(|look| look.fields.clone()).collect();
+        let sheet: Vec<String> = interview::questions(&drawn, &fields).into_iter().map(|it| it.key).collect();
+        let mut machine = Machine::new(draft);
+        machine.start_looking();
+        for key in &sheet {
+            assert_eq!(machine.question().key, *key, "{sheet:?}\n{text}");
+            let input = if machine.question().allows(&Input::Unknown) { Input::Unknown } else { Input::Skip };
+            machine.answer(input).expect("an answer");
+            asked += 1;
+        }
+    }
+    assert!(asked > 24, "{asked}");
+}
+
+/// One number, which is the peak: the running power is looked up, whatever else was looked at by then, and the peak stays.
+#[test]
+fn the_running_power_is_looked_up_beside_the_peak() {
+    let text = "3300 W\npeak\n\n2 x 5-20R 20 A, L5-30R 30 A\n120\nnone\nkettle, coffee-maker, coolbox-compressor, phone\n\
+        wet\n40 ft\nopen\nyes\nno\n\ntwist-30, box-twist-30\n\n75 ft\nno\n\n2 x 5-20R 20 A\n\nacross\ncheck\n";
+    let (Outcome::Finished { plan, .. }, ..) = answers(&script(text)) else { panic!("not finished") };
+    let fields = judge::build(&plan).figures.looks.into_iter().flat_map(|look| look.fields);
+    assert!(fields.collect::<Vec<_>>().contains(&"generator.rated".to_owned()));
+    let mut machine = Machine::new(draft_of(&plan, "t").expect("a draft"));
+    machine.start_looking();
+    let mut asked = Vec::new();
+    while machine.question().key != "review" {
+        let question = machine.question();
+        let input = match question.id {
+            "generator-rated" => Input::Answer("2800 W".to_owned()),
+            _ if question.kind == Kind::YesNo => Input::Answer("yes".to_owned()),
+            _ => Input::Unknown,
+        };
+        machine.answer(input).expect("an answer");
+        asked.push(question.key);
+    }
+    assert!(asked.iter().any(|key| key == "generator.rated"), "{asked:?}");
+    let set = plain(machine.draft()).generator;
+    assert_eq!(
+        (set.rated.known(), set.peak.known()),
+        (bounds::RATED.read("2800 W").ok().as_ref(), bounds::PEAK.read("3300 W").ok().as_ref(),)
+    );
 }
 
 #[test]

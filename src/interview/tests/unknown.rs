@@ -194,6 +194,94 @@ fn what_is_not_bought_is_asked_for_what_one_chooses() {
     }
 }
 
+/// Who has yet to buy the generator need not know its outlets: the plan goes on without them, to what its package has to
+/// say.
+#[test]
+fn the_outlets_of_a_generator_to_buy_may_be_open() {
+    let words = Words::english();
+    let (machine, ..) = after(&["not bought"]);
+    assert_eq!(machine.question().key, "outlets.faces");
+    let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
+    assert!(rows.iter().all(|row| row.input != Input::Quit));
+    assert!(rows.iter().any(|row| row.input == Input::NotBought));
+    let site = ["not bought", "not bought", "kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
+    let (machine, asked, notes) = after(&[&site[..], &["extension", "SJTW 14/3", "25 ft", "no"]].concat());
+    assert_eq!(machine.question().key, "review", "{asked:?}");
+    assert_eq!(notes, []);
+    let before = plan(&machine);
+    assert_eq!(before.generator.outlets, []);
+    let before = plan::read(&plan::write(&before)).unwrap();
+    let opened = Machine::new(draft_of(&before, "t").unwrap());
+    assert_eq!((opened.question().key.as_str(), plan(&opened)), ("review", before.clone()));
+    let report = crate::judge::build(&before);
+    let buy = report.figures.looks.iter().flat_map(|look| &look.buy).map(|it| it.key).collect::<Vec<_>>();
+    assert!(buy.contains(&"rated") && !buy.contains(&"outlet"), "{buy:?}");
+    // One that is there has outlets to look at.
+    let (mut machine, ..) = after(&["2800 W", "running", "unknown"]);
+    assert!(machine.answer(Input::NotBought).is_err());
+    let (mut machine, ..) = after(&["not bought", "5-20R 20 A", "kettle"]);
+    machine.went_back_for_tests("outlets.faces");
+    machine.answer(Input::NotBought).unwrap();
+    assert_eq!(plan(&machine).generator.outlets, []);
+}
+
+/// Whatever else is planned, a generator to buy whose outlets are open is judged, kept and opened again.
+#[test]
+fn any_plan_is_judged_without_the_outlets_of_its_generator() {
+    use proptest::strategy::{Strategy as _, ValueTree as _};
+    let mut runner = proptest::test_runner::TestRunner::deterministic();
+    let mut judged = 0;
+    for _ in 0..24 {
+        let drawn = plan::arbitrary::camp().new_tree(&mut runner).expect("a plan").current();
+        let Some(mut draft) = draft_of(&drawn, "t") else {
+            continue;
+        };
+        draft.answers.insert("generator.bought".into(), Said::is("no"));
+        let mut machine = Machine::new(draft);
+        machine.went_back_for_tests("outlets.faces");
+        machine.answer(Input::NotBought).unwrap();
+        let open = plan(&machine);
+        assert_eq!(open.generator.outlets, []);
+        let text = plan::write(&open);
+        let open = plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}\n{text}"));
+        let report = crate::judge::build(&open);
+        assert!(report.figures.sharing.placed.iter().all(|it| open.part_of(&it.at).is_some()), "{text}");
+        assert!(draft_of(&open, "t").is_some());
+        judged += 1;
+    }
+    assert!(judged > 12, "{judged}");
+}
+
+/// No danger sends anybody to read the print on a cord that nobody has.
+#[test]
+fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {
+    let lines = up_to_gear(&["extension", "not bought", "50 ft"]);
+    let (machine, ..) = after(&lines);
+    let told = |machine: &Machine| machine.dangers(crate::judge::judge);
+    assert_eq!(told(&machine), []);
+    assert!(machine.asks_of_thing_to_buy("gear.1.length"), "nobody paces it off");
+    let (machine, ..) = after(&up_to_gear(&["extension", "unknown", "50 ft", "no"]));
+    assert!(!machine.asks_of_thing_to_buy("gear.1.length"));
+    assert!(!told(&machine).is_empty());
+}
+
+/// "Some of them", and of none whether it has one: nothing was told, and the line says so.
+#[test]
+fn some_of_which_nobody_knows_is_not_none() {
+    let words = Words::english();
+    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "some"];
+    let site = ["kettle", "wet", "60 ft", "open", "yes", "no", "unknown", "done"];
+    let line = |which: [&str; 2]| {
+        let (machine, ..) = after(&[&set[..], &which, &site].concat());
+        let Kind::Page(rows) = machine.question().kind else { panic!("no page") };
+        label(&words, &rows.iter().find(|row| row.value == "outlets").unwrap().label)
+    };
+    let unknown = line(["unknown", "unknown"]);
+    assert!(unknown.starts_with("! ") && unknown.ends_with("not known"), "{unknown}");
+    let none = line(["no", "no"]);
+    assert!(!none.starts_with("! ") && !none.ends_with("not known"), "{none}");
+}
+
 /// What goes into one place only is said to be there, and for what goes in nowhere the adapter that would do is named.
 #[test]
 fn where_a_part_goes_is_told_when_nobody_is_asked() {
@@ -293,6 +381,7 @@ fn what_is_typed_finds_what_it_names_first() {
     assert!(rows.iter().all(|row| row.likeness("") == Some(0)), "as they stand");
     let fridge = first(&machine, "fridge");
     assert!(!fridge.contains("Kitchen"), "{fridge}");
+    assert!(first(&machine, "mini fridge").starts_with("Small refrigerator"));
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);
     for typed in ["round", "twisty", "round 30"] {
         let found = first(&machine, typed);

@@ -53,6 +53,16 @@ pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     bought == Some(false)
 }
 
+/// The plan with all that is not bought yet as its package will have to say: nobody can read on it what it is not.
+pub(crate) fn as_bought(plan: &Plan) -> Plan {
+    if all_to_buy(plan).is_empty() {
+        return plan.clone();
+    }
+    let fields = judge(plan).figures.assumed.into_iter().map(|it| it.field);
+    let chosen = |field: &String| is_to_buy(plan, reading_in(plan, field).0) && on_package(field);
+    all_answered(plan, &fields.filter(chosen).collect::<Vec<_>>())
+}
+
 /// Everything that is not bought yet, as fields name it.
 fn all_to_buy(plan: &Plan) -> Vec<String> {
     let cords = plan.cords.iter().map(|it| format!("cord.{}", it.id));
@@ -237,7 +247,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend(cord.into_iter().flat_map(|cord| {
                 [
                     ("plug", cord.plug.known().and_then(|it| name(it.to_string()))),
-                    ("ends", Some(kinds(cord.ends().iter().map(|it| (*it, Answer::Missing))))),
+                    ("ends", kinds(cord.ends().iter().map(|it| (*it, Answer::Missing)))),
                     ("outdoor", yes(cord.outdoor)),
                     ("wire", cord.wire.known().and_then(|it| name(it.to_string()))),
                     ("conductors", cord.conductors.known().map(|it| Value::Count((*it).into()))),
@@ -250,7 +260,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
             all.extend(best.holder(id).into_iter().flat_map(|holder| {
                 [
                     ("inlet", holder.inlet.known().and_then(|it| name(it.to_string()))),
-                    ("outlet", Some(of_outlets(&holder.outlets))),
+                    ("outlet", of_outlets(&holder.outlets)),
                     ("gfci", protected(&holder.outlets)),
                     ("listed", yes(holder.listed)),
                 ]
@@ -262,7 +272,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
                 ("rated", amount(set.rated)),
                 ("peak", amount(set.peak)),
                 ("voltage", set.voltage.known().and_then(|it| name(it.word().to_owned()))),
-                ("outlet", Some(of_outlets(&set.outlets))),
+                ("outlet", of_outlets(&set.outlets)),
                 ("gfci", protected(&set.outlets)),
                 ("inverter", yes(set.inverter)),
             ]);
@@ -276,8 +286,8 @@ fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
     answer.known().map(|it| Amount::of(*it).into())
 }
 
-/// Shapes with their breakers, each once with how many there are.
-fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Value {
+/// Shapes with their breakers, each once with how many there are; nothing where none are chosen.
+fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Option<Value> {
     let mut kinds: Vec<(String, usize)> = Vec::new();
     for (shape, breaker) in outlets {
         let breaker = breaker.known().map(|amps| format!(" {} A", amps.amount()));
@@ -291,10 +301,11 @@ fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Value 
         1 => text,
         count => format!("{count} × {text}"),
     });
-    Value::Name(text.collect::<Vec<_>>().join(", "))
+    let text = text.collect::<Vec<_>>().join(", ");
+    (!text.is_empty()).then_some(Value::Name(text))
 }
 
-fn of_outlets(outlets: &[Outlet]) -> Value {
+fn of_outlets(outlets: &[Outlet]) -> Option<Value> {
     kinds(outlets.iter().map(|it| (it.shape, it.breaker)))
 }
 

@@ -63,7 +63,9 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     // Only the wiring of boxes is asked for.
     let mut keys = Outlet::keys();
     keys.retain(|key| *key != "wire");
-    set.outlets = outlets(fields, &keys, &Owner::Generator, Some("no-outlets-generator"), names);
+    // Those of one that is not bought yet are not chosen yet.
+    let none = (set.bought != Some(false)).then_some("no-outlets-generator");
+    set.outlets = outlets(fields, &keys, &Owner::Generator, none, names);
     if let Some(place) = place
         && let Some(found) = set.bonding_plug_in.as_ref().map(Id::as_str).or_else(|| place.stray())
     {
@@ -85,7 +87,7 @@ fn outlets(
     names: &mut Names,
 ) -> Vec<Outlet> {
     // Nobody knows them: of a box alone.
-    if none != Some("no-outlets-generator") && fields.get("outlet").is_some_and(|field| field.is_unknown()) {
+    if !matches!(owner, Owner::Generator) && fields.get("outlet").is_some_and(|field| field.is_unknown()) {
         return Vec::new();
     }
     let tables = fields.tables("outlet", keys);

@@ -434,7 +434,7 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("interview-take-", "", 36),
     ("interview-resume-new", "", 36),
     ("hint-list", "", 37),
-    ("hint-many", "", 37),
+    ("hint-many", "", 60),
     ("list-nothing", "", 36),
     ("hint-", "", 24),
     ("drawn-", "", 40),

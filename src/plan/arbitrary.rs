@@ -169,8 +169,8 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
             let cords: Vec<(Cord, Option<Index>)> = cords;
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
             generator.bonding_plug_in = None;
-            let household = generator.outlets.iter().filter(|outlet| outlet.shape.takes(Plug::BONDING));
-            if let Some(at) = household.last().filter(|_| shares.last() == Some(&true)) {
+            let mut household = generator.outlets.iter().filter(|outlet| outlet.shape.takes(Plug::BONDING));
+            if let Some(at) = household.next_back().filter(|_| shares.last() == Some(&true)) {
                 generator.bonding_plug_in = Some(at.id.clone());
                 // A place says that there is one.
                 if matches!(generator.bonding_plug, Answer::Missing | Answer::Known(false)) {

@@ -655,13 +655,13 @@ impl<'a> Setting<'a> {
         }
         let able = others.minus(&found.cannot_run);
         let with_life = moments.iter().filter(|moment| !moment.intersection(&always).is_empty());
-        let beside = with_life.fold(LoadSet::default(), |beside, moment| beside.union(moment)).intersection(&able);
+        let beside = with_life.fold(LoadSet::default(), LoadSet::union).intersection(&able);
         let apart = able.minus(&beside);
         let fixed = fixed.essential(all);
         let at_once = self.grow(&fixed, LoadSet::default(), &always);
         let groups = turns::fewest(&fixed, &beside, &at_once, budget).groups.into_iter();
         let mut turns: Vec<LoadSet> = groups.map(|group| self.grow(&fixed, group.union(&at_once), &able)).collect();
-        let left = turns.iter().fold(able.union(&always), |left, turn| left.minus(turn));
+        let left = turns.iter().fold(able.union(&always), LoadSet::minus);
         let groups = turns::fewest(&fixed, &left, &LoadSet::default(), budget).groups.into_iter();
         turns.extend(groups.map(|group| self.grow(&fixed, self.grow(&fixed, group, &always), &apart)));
         turns.sort_by_key(|turn| Reverse(turn.intersection(&always).len()));

@@ -399,29 +399,29 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
         }
     }
-    without_socket(facts, found);
-    of_unknown_shape(facts, found);
+    let on_loose = loose(facts);
+    without_socket(facts, &on_loose, found);
+    of_unknown_shape(facts, &on_loose, found);
 }
 
-/// What nobody can use until somebody knows its shape. A warning where something must run from it.
-fn of_unknown_shape(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let needed = loose(facts);
+/// What nobody can use until somebody knows its shape. A warning, and of that as well, where something must run from it.
+fn of_unknown_shape(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut Findings<'_>) {
     for it in facts.plan.of_unknown_shape() {
-        let needed = needed.iter().any(|(place, _)| place == it.part);
-        let signal = if needed { Signal::Warning } else { Signal::Caution };
+        let needed = on_loose.iter().find(|(place, _)| place == it.part).map(|(_, loads)| loads);
+        let signal = if needed.is_some() { Signal::Warning } else { Signal::Caution };
+        let about = std::iter::once(it.part).chain(needed.into_iter().flatten());
         let of = match (it.plug, it.outlets) {
             (Some(_), None) => "plug",
             (None, Some(_)) => "outlets",
             _ => "both",
         };
         let of = values([("of", Value::Name(of.to_owned()))]);
-        found.add(signal, vec![it.part.clone()], of, "unknown", values([]));
+        found.add(signal, about.cloned().collect(), of, "unknown", values([]));
     }
 }
 
 /// What is plugged into nothing, or into a socket that is not there.
-fn without_socket(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let on_loose = loose(facts);
+fn without_socket(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut Findings<'_>) {
     let unknown = |place: &Id| facts.plan.of_unknown_shape().any(|it| it.part == place);
     for (place, about) in on_loose.iter().filter(|(place, _)| !unknown(place)).cloned() {
         if let Some(wrong) = unusable(facts, &place) {
@@ -505,6 +505,9 @@ mod tests {
             let [found] = found[..] else { panic!("{found:?}") };
             assert_eq!((found.fix.key, found.about[0].as_str(), found.signal), ("unknown", part, signal));
             assert_eq!(found.values["of"], of(told));
+            // What must run from it is named with it.
+            let needs = |load: &str| found.about.iter().any(|id| id.as_str() == load);
+            assert_eq!(["kettle", "fan"].map(needs), [signal == Signal::Warning; 2], "{part}");
             assert!(found.guessed() && report.refused(&found.about[0]).is_some(), "{part}");
             let at = |look: &&crate::report::Look| look.at.as_ref() == Some(&found.about[0]);
             assert!(report.figures.looks.iter().any(|it| at(&it)), "{part} is looked at");

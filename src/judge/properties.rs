@@ -550,8 +550,13 @@ proptest! {
                     let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
                     // What may be a camper by its plug brings a cord of its own.
                     let camper = found.0 == "AIR005" && less.loads.iter().any(crate::verdict::camper);
-                    // Of what is too much by itself, nothing is said of what it is beside others.
-                    let alone = found.0 == "OVER006" && ["POWER001", "FIT004"].contains(&it.0);
+                    // Of what is too much by itself, or for the generator, nothing is said of what it is beside others
+                    // or for hours.
+                    let alone = match found.0 {
+                        "OVER002" => it.0 == "POWER001",
+                        "OVER006" => ["POWER001", "FIT004"].contains(&it.0),
+                        _ => false,
+                    };
                     alone
                         || camper
                         || (it.0 == found.0 || hours || bonds || silenced.contains(&it.0))
@@ -658,7 +663,7 @@ mod forget {
             }),
             30 => all(outlets.map(|it| &mut it.leg)),
             // The listing of a box answers for its wire.
-            31 => boxes.iter_mut().filter(|it| it.listed != Answer::Known(true)).flat_map(|it| &mut it.outlets).fold(
+            31 => boxes.iter_mut().filter(|it| it.is_listed() != Answer::Known(true)).flat_map(|it| &mut it.outlets).fold(
                 false,
                 |any, outlet| {
                     let least = wiring_ampacity(UNKNOWN_WIRING);

@@ -643,7 +643,9 @@ impl<'a> List<'a> {
         let smaller = |end: &Receptacle| end.0.rating() < plug.0.rating();
         let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
-        (cord.ends().len() > 1 || cord.ends().iter().any(smaller))
+        // Of two in one socket a box is the one that gets no power.
+        let crowded = cord.from.as_ref().is_some_and(|from| self.sockets.crowded(self.plan, from));
+        (!crowded && (cord.ends().len() > 1 || cord.ends().iter().any(smaller)))
             .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 

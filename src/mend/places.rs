@@ -6,7 +6,7 @@ use crate::plan::{Cord, Id, Load, LoadKind, Plan};
 use crate::quantity::Length;
 use crate::report::{LoadFacts, Report};
 use crate::sharing::{AT_SET, length_of, one_by_one};
-use crate::supply::{NodeIx, Supply};
+use crate::supply::{DetachReason, NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::{Verdicts, of_camper};
 
@@ -200,6 +200,12 @@ impl Sockets {
     /// The sockets that nothing at all is in.
     pub fn free(&self, at: &Id) -> usize {
         self.all.get(at).map_or(0, |it| it.free)
+    }
+
+    /// Whether more gear is said to be in this receptacle than it has sockets for.
+    pub fn crowded(&self, plan: &Plan, at: &Id) -> bool {
+        let lost = self.supply.detached.iter().filter(|it| it.reason == DetachReason::NoFreeSocket);
+        lost.filter_map(|it| plan.gear_of(&it.id)).any(|it| it.from == Some(at))
     }
 
     /// Whether this receptacle hangs on the part.

@@ -20,7 +20,7 @@ use std::collections::BTreeMap;
 
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
-use crate::tables::shape::{Plug, Receptacle};
+use crate::tables::shape::{Circuit, Plug, Receptacle};
 use crate::value::Assumption;
 
 /// The index of a node in [`Supply::nodes`].
@@ -368,6 +368,14 @@ impl Supply {
             NodeKind::Receptacle { shape, sockets } => Some((ix, node, shape, sockets)),
             _ => None,
         })
+    }
+
+    /// Whether this is a receptacle with both hots of a set of which nobody knows the volts: there may be 240 V between
+    /// them, or none, and nothing is said to feed it.
+    pub(crate) fn may_have_240(&self, node: &Node) -> bool {
+        let two_legs =
+            matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0.circuit() == Circuit::TwoLegs);
+        !self.volts_known && node.reason == LimitReason::NotFed && node.legs == Legs::Between && two_legs
     }
 
     /// The receptacle with this id.

@@ -391,19 +391,29 @@ impl Tree<'_> {
             } else {
                 self.amps(&mut row, long, limit.short_amps, limit.legs);
             }
-            // Nobody relies on the buttons of one that sees no fault, or might not.
-            let gfci = match limit.shock.state {
-                ShockState::Works => Some("row-gfci"),
-                ShockState::Blind | ShockState::Doubtful => Some("tiny-no-gfci"),
-                // Where a thing is plugged in, silence would look better than that.
-                ShockState::None => report
-                    .verdict(&limit.id)
-                    .filter(|verdict| !verdict.loads.is_empty())
-                    .map(|_| if gfci_unknown(context, limit) { "tiny-gfci-unknown" } else { "tiny-no-gfci" }),
-            };
-            row.facts.extend(gfci.map(|key| context.say(key, &[])));
+            row.facts.extend(self.gfci(limit));
         }
         row
+    }
+
+    /// Nobody relies on the buttons of a GFCI that sees no fault, or might not.
+    fn gfci(&self, limit: &Limit) -> Option<String> {
+        let context = &self.context;
+        let key = match limit.shock.state {
+            ShockState::Works => "row-gfci",
+            ShockState::Blind | ShockState::Doubtful => "tiny-no-gfci",
+            ShockState::None => {
+                // Where a thing is plugged in, silence would look better than that.
+                context.report.verdict(&limit.id).filter(|it| !it.loads.is_empty())?;
+                match gfci_unknown(context, limit) {
+                    true => "tiny-gfci-unknown",
+                    // It has its own, of which nobody is asked.
+                    false if limit.inside => return None,
+                    false => "tiny-no-gfci",
+                }
+            }
+        };
+        Some(context.say(key, &[]))
     }
 
     /// Of what both legs feed, the amps of each are a fact: the column has room for one figure.
@@ -488,7 +498,10 @@ impl Tree<'_> {
             row.facts.splice(0..0, self.small(self.context.say("camper", &[])));
             row.loads = self.loads(&part.id);
         }
-        rows.push(self.all_together(row, &part.id));
+        let mut row = self.all_together(row, &part.id);
+        let inside = self.context.limit(&part.id).filter(|it| it.inside && self.context.report.usable(&it.id));
+        row.facts.extend(inside.and_then(|it| self.gfci(it)));
+        rows.push(row);
         for (below, outlet) in below(rails, part.outlets.len()).zip(&part.outlets) {
             self.outlet(outlet, Some(&part.id), &below, rows);
         }

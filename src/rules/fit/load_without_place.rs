@@ -90,7 +90,7 @@ fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>)
         return None;
     }
     // Of one that has its place, rule OVER002 watches the long hours.
-    let limit = if need.at.is_none() && need.continuous() { best.continuous_amps } else { best.short_amps };
+    let limit = if !need.placed() && need.continuous() { best.continuous_amps } else { best.short_amps };
     (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
 }
 

@@ -3,8 +3,7 @@
 use crate::plan::Id;
 use crate::quantity::Voltage;
 use crate::rules::prelude::*;
-use crate::supply::{Legs, LimitReason, Node};
-use crate::tables::shape::{Circuit, Receptacle};
+use crate::supply::{LimitReason, Node};
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT003",
@@ -34,19 +33,16 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// The receptacles that cannot give what their shape promises.
-pub(super) fn not_fed<'a>(facts: &'a Facts<'_>) -> impl Iterator<Item = (&'a Node, Receptacle)> {
+pub(super) fn not_fed<'a>(facts: &'a Facts<'_>) -> impl Iterator<Item = &'a Node> {
     let traps = super::wrong_voltage::traps(facts);
-    let all = facts.supply.receptacles().map(|(_, node, shape, _)| (node, shape));
-    all.filter(move |(node, _)| node.reason == LimitReason::NotFed && !traps.contains(&node.id))
+    let all = facts.supply.receptacles().map(|(_, node, ..)| node);
+    all.filter(move |node| node.reason == LimitReason::NotFed && !traps.contains(&node.id))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // Both hots of a set of which nobody knows the volts may have 240 V between them, or none.
-    let (doubtful, live): (Vec<_>, Vec<_>) = not_fed(facts).partition(|(node, shape)| {
-        !facts.supply.volts_known && node.legs == Legs::Between && shape.0.circuit() == Circuit::TwoLegs
-    });
+    let (doubtful, live): (Vec<_>, Vec<_>) = not_fed(facts).partition(|node| facts.supply.may_have_240(node));
     for (of, fix) in [(live, "leave"), (doubtful, "look")] {
-        let about: Vec<Id> = of.into_iter().map(|(node, _)| node.id.clone()).collect();
+        let about: Vec<Id> = of.into_iter().map(|node| node.id.clone()).collect();
         if !about.is_empty() {
             let twice = Voltage::from_millivolts(facts.supply.volts.millivolts() * 2);
             found.add(Signal::Caution, about, values([("twice", twice.into())]), fix, values([]));

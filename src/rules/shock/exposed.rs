@@ -28,7 +28,8 @@ pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn
         // What must not be used for another reason is told of by that rule.
         let refused = facts.verdicts.refused(at).is_some();
         // Inside a camper its maker saw to that.
-        if facts.supply.inside(at) || node.reason == LimitReason::NotFed || !counts(at) {
+        let fed = node.reason != LimitReason::NotFed || facts.supply.may_have_240(node);
+        if facts.supply.inside(at) || !fed || !counts(at) {
             continue;
         }
         // A plug that does not fit is not plugged in, wherever the plan puts it. A load that is too much for every

@@ -440,6 +440,7 @@ print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-camper-main = nur der Hauptschutzschalter im Wohnwagen
+print-ws-by-single = NEC 210.21(B)(1) verlangt einen kleineren Schutzschalter: nicht mehr, als für die Steckdose zulässig ist
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
 print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.

@@ -451,6 +451,7 @@ print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-camper-main = solo el { -breaker } principal de la { -camper }
+print-ws-by-single = NEC 210.21(B)(1) pide un { -breaker } menor: no pase de lo que admite el { -receptacle }
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
 print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.

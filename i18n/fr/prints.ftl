@@ -430,6 +430,7 @@ print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
 print-ws-by-listing = la certification du coffret
 print-ws-by-camper-main = seul le disjoncteur principal de la { -camper }
+print-ws-by-single = NEC 210.21(B)(1) demande un disjoncteur plus petit : ne dépassez pas ce que la prise admet
 print-ws-by-nothing = RIEN : ne pas utiliser
 print-ws-column-breaker = Disj.
 print-ws-column-breaker-at = Disjoncteur de

@@ -302,7 +302,7 @@ pub struct Protection {
     /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
     /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
     /// `appliance-cord`; by the `listing` of a box; `camper-main`, the main breaker past it of the camper that it is
-    /// for, and by nothing else; or `nothing`.
+    /// for, and by nothing else; `single`, a lone receptacle whose rating nobody may pass; or `nothing`.
     pub by: &'static str,
 }
 

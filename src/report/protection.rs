@@ -50,8 +50,9 @@ pub(super) fn protection<'a>(
             },
             // Few receptacles are single ones; rule OVER001 says what to look at.
             Overcurrent::Single { sure: false, .. } => "receptacles",
+            Overcurrent::Single { sure: true, .. } => "single",
             Overcurrent::Camper { .. } => "camper-main",
-            Overcurrent::Unknown | Overcurrent::TooHigh { .. } | Overcurrent::Single { .. } => "nothing",
+            Overcurrent::Unknown | Overcurrent::TooHigh { .. } => "nothing",
         };
         let breaker = node.protected_at;
         list.push(Protection {
@@ -86,14 +87,18 @@ pub(super) fn protection<'a>(
 }
 
 /// The own cord of a load at a receptacle: protected by a breaker no larger than its plug, by a generator
-/// that cannot give more, or, on a circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
+/// that cannot give more, as part of a listed appliance on a circuit of up to 20 A (240.5(B)(1)), where the generator
+/// gives no more than such a circuit too, or by the main breaker of a camper.
 fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
     let breaker = supply.node(at).protected_at;
     let rating = plug.0.rating();
+    let spares = |amps| own_limit(plan, supply).is_some_and(|own| own.spares(amps));
+    let camper = || supply.up(at).any(|(ix, _)| matches!(Overcurrent::of(plan, supply, ix), Overcurrent::Camper { .. }));
     let by = match breaker {
         Some((_, amps)) if amps <= rating => "breaker",
-        _ if own_limit(plan, supply).is_some_and(|own| own.spares(rating)) => "generator",
-        Some((_, amps)) if amps <= CORD_SET_CIRCUIT => "appliance-cord",
+        _ if spares(rating) => "generator",
+        Some((_, amps)) if amps <= CORD_SET_CIRCUIT || spares(CORD_SET_CIRCUIT) => "appliance-cord",
+        _ if camper() => "camper-main",
         _ => "nothing",
     };
     Protection {
@@ -161,7 +166,7 @@ mod tests {
     /// main breaker protects is found as well.
     #[test]
     fn the_proof_and_the_rule_agree() {
-        let is_told = |by: &str| matches!(by, "nothing" | "camper-main");
+        let is_told = |by: &str| matches!(by, "nothing" | "single" | "camper-main");
         for rule in crate::rules::all() {
             for edits in rule.fires {
                 let report = report(edits);

@@ -105,6 +105,11 @@ proptest! {
             let works = limit.shock.state == ShockState::Works;
             prop_assert!(!item["shock"].is_string() || item["gfci"] == Json::Bool(works), "{item}");
         }
+        // The worksheet calls nothing unprotected that its label lets anybody use.
+        for proof in report.figures.protection.iter().filter(|it| it.by == "nothing") {
+            let at = sharing.placed.iter().find(|it| it.load == proof.id).map_or(&proof.id, |it| &it.at);
+            prop_assert!(report.refused(at).is_some(), "{proof:?}");
+        }
         // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.
         for item in &items {
             let id = Id::new(text_of(item, "id"));

@@ -25,7 +25,7 @@ pub(super) struct Need<'a> {
     /// Whether the sharing gives it a place. Without one it is not switched on.
     placed: bool,
     /// Whether it has no place only because of the gear: what would take it must not be used, or has too little
-    /// capacity, but only on a guess.
+    /// capacity, and that only on a guess.
     by_gear: bool,
     /// Whether it runs inside a camper and nowhere else.
     inside: bool,
@@ -83,7 +83,7 @@ impl Need<'_> {
     }
 
     /// Whether its watts alone show what it demands of the generator. With a power factor below 1 it draws more amperes
-    /// than its watts suggest, and a generator with one leg has no more to give.
+    /// than its watts suggest, and a generator with one leg has no more amperes to give.
     pub fn by_watts(&self, supply: &Supply) -> bool {
         // Watts and amperes were rounded separately.
         let rounding = Current::from_milliamps(1);

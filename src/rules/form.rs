@@ -163,7 +163,7 @@ fn every_rule_reaches_its_worst() {
     }
 }
 
-/// Rules with no amount to report: what they find is there or it is not, such as a homemade box.
+/// Rules with no amount to report: what they find is either there or not, such as a homemade box.
 const WITHOUT_AMOUNT: &[&str] = &[
     "CORD002", "CORD009", "SHOCK002", "SHOCK003", "SHOCK005", "SHOCK006", "SHOCK009", "SHOCK010", "SHOCK013", "FIT001",
     "AIR002", "AIR004",

@@ -167,7 +167,7 @@ pub fn find(code_or_name: &str) -> Option<&'static Rule> {
 }
 
 /// Areas in the order in which their hazards kill, soonest and surest first: exhaust before shock, shock before fire.
-/// It breaks ties between equally grave findings. Areas not listed come last.
+/// The order breaks ties between equally grave findings. Areas not listed come last.
 const SOONEST: [&str; 5] = ["air", "shock", "overcurrent", "cord", "fit"];
 
 /// Returns everything that the rules find: worst first, then what kills sooner, then by code, then in the rule's own

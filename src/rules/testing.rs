@@ -103,7 +103,8 @@ on = "right" # fan
 
 /// Returns the example's text with these edits.
 ///
-/// # Panics If a text to replace is missing: the test would test nothing.
+/// # Panics
+/// If a text to replace is missing: the test would test nothing.
 pub(crate) fn edited(edits: &[(&str, &str)]) -> String {
     edits.iter().fold(EXAMPLE.to_owned(), |text, (from, to)| {
         assert!(text.contains(from), "no `{from}` in the example plan");

@@ -56,7 +56,8 @@ impl Supply {
     /// Builds the tree of a plan. Any plan will do: what cannot be connected goes to [`Supply::detached`], and every
     /// unknown taken for the unsafe case to [`Supply::assumed`].
     ///
-    /// # Panics Never: the root's id is valid.
+    /// # Panics
+    /// Never: the root's id is valid.
     #[must_use]
     pub fn build(plan: &Plan) -> Self {
         let mut builder = Builder::new(plan);
@@ -240,7 +241,7 @@ impl<'a> Builder<'a> {
         let Some(parallel) = self.plan.generator.parallel else {
             return false;
         };
-        // Sets that must run separately give an outlet the power of one.
+        // If the sets must run separately, an outlet has the power of just one.
         let as_one = self.plan.generator.run_as_one();
         if as_one == Some(Answer::Known(false)) {
             return false;
@@ -415,7 +416,7 @@ impl<'a> Builder<'a> {
     ) {
         // A generator of unknown voltage may not give 240 V.
         let sure = self.supply.volts_known || shape.0.circuit() != Circuit::TwoLegs;
-        // A breaker or wiring in between does not feed what its box is not fed.
+        // A breaker or wiring in between does not carry the `NotFed` of its box, so look all the way up.
         let fed = sure
             && self.supply.up(above).all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();

@@ -95,10 +95,11 @@ impl Supply {
     ///
     /// Each load in turn is solved exactly against what the others draw: a resistance and its line share the volts, and
     /// a constant power is a quadratic. Resistances alone settle on any line. A line that cannot carry a constant power
-    /// is told apart from one where another load's current has yet to drop.
+    /// is distinguished from one where another load's current has yet to drop.
     #[must_use]
     pub fn settled_flow(&self, loads: &[Running]) -> Option<Flow<'_>> {
-        // Each round comes closer, by less each time. A line that loses so much that this takes longer is past use.
+        // Each round comes closer, by less each time. A line that loses so much that this takes longer is unusable
+        // anyway.
         const ROUNDS: usize = 64;
         const SETTLED: Microvolts = 10;
         let mut flow = self.nominal_flow(loads);
@@ -190,7 +191,7 @@ const fn side(leg: Leg) -> usize {
 struct Carried {
     /// On leg A and on leg B.
     legs: [i128; 2],
-    /// On one of them, nobody knows which.
+    /// On one of them, which one being unknown.
     either: i128,
 }
 
@@ -209,7 +210,7 @@ pub struct Flow<'a> {
 }
 
 impl Flow<'_> {
-    /// Adds this many microamperes to a load.
+    /// Adds current to a load, in microamperes.
     fn add(&mut self, load: &Running, more: i128) {
         let node = self.supply.node(load.at);
         for (ix, _) in self.supply.up(load.at) {

@@ -33,8 +33,8 @@ pub struct SetBy {
 pub struct Governing {
     /// The limit for three hours or more, on each leg.
     pub continuous: Current,
-    /// What sets `continuous`. Of several equal limits, the one nearest the generator that trips; if none trips, the
-    /// one nearest the receptacle.
+    /// What sets `continuous`. Of several equal limits, the one nearest the generator among those that trip, or else
+    /// the one nearest the receptacle.
     pub continuous_by: SetBy,
     /// The limit for less than three hours, on each leg.
     pub short: Current,

@@ -39,7 +39,7 @@ pub enum Legs {
 }
 
 impl Legs {
-    /// Returns the legs that carry current for a load here that uses all of them.
+    /// Returns the individual legs.
     #[must_use]
     pub const fn all(self) -> &'static [Leg] {
         match self {
@@ -184,8 +184,8 @@ pub struct Node {
     /// The rating when laid out straight in air at 30 °C, which is what a breaker has to protect (NEC 240.5(A)). Equal
     /// to `rating` unless the cord is coiled or hot.
     pub laid_out: Current,
-    /// The current past which a generator that limits its own current stops, all of it on one leg. It is as marked, not
-    /// derated: thin or hot air weakens the engine, but does not lower what the electronics let pass.
+    /// The current past which the generator stops, all of it on one leg; `None` unless it limits its own current. As
+    /// marked, not derated: thin or hot air weakens the engine, but does not lower what the electronics let pass.
     pub stops_past: Option<Current>,
     /// The current it may carry in air at 30 °C, coiled or not as it lies. Equal to `rating` unless the cord is hot.
     pub when_cool: Current,

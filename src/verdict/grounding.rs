@@ -16,7 +16,7 @@ use crate::plan::{Answer, DistributionBox, Generator, Id, Load, Neutral, Outlet,
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::Plug;
 
-/// A three-valued answer. Unknown stays unknown here, because the unsafe case is to promise a reading.
+/// A three-valued answer. Unknown stays unknown, because taking it for yes or no would promise a tester reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Sure {
@@ -271,7 +271,7 @@ fn joints(plan: &Plan, supply: &Supply, bonding_sockets: &[NodeIx]) -> Vec<(Node
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
         .filter_map(|(ix, node)| Some((ix, Sure::of(plan.holder(&node.id)?.joins()))));
     let plug = bonding_plug(&plan.generator);
-    // Each of several places is as good as sure: nobody can rule any of them out.
+    // Each of several places counts as much as a single one, because nobody can rule it out.
     let plugs = bonding_sockets.iter().map(|at| (*at, plug));
     // A plug that fits no outlet counts at the generator all the same.
     let elsewhere = bonding_sockets.is_empty().then_some((NodeIx(0), plug));

@@ -38,7 +38,7 @@ use crate::value::{Assumption, Value};
 /// What keeps something from being used, gravest first. One rule reports each cause.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cause {
-    /// It was felt hot or soft, or gave a shock: bad wherever it goes, with nothing to work out.
+    /// It was felt hot or soft, or gave a shock: known to be bad wherever it goes.
     FeltHot,
     /// Nothing trips before some part of it is overloaded.
     Unprotected,
@@ -427,7 +427,7 @@ fn surely_camper(load: &Load) -> bool {
     camper(load) && uses_fit && kind_fits
 }
 
-/// Returns what is wrong with each node itself, ignoring what is upstream: the gravest cause.
+/// Returns the gravest fault of each node itself, if any. Faults upstream do not count.
 fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     let mut causes: Vec<Option<Cause>> = vec![None; supply.nodes.len()];
     let mut note = |at: NodeIx, cause: Cause| {
@@ -577,8 +577,8 @@ mod tests {
         assert_eq!(admits(&[], &["twist"]), [EVERYTHING]);
     }
 
-    /// A box with both receptacles behind breakers too big for them is refused whole; with only one such receptacle it
-    /// is not.
+    /// A box with both receptacles behind breakers too big for them is refused as a whole; with only one such
+    /// receptacle it is not.
     #[test]
     fn a_box_of_which_nothing_may_be_used_is_not_to_be_used() {
         let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");

@@ -45,7 +45,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Makes both loads campers, one at the generator's own outlet, one at a box.
+/// Edits that make both loads campers, one at the generator's own outlet, one at a box.
 #[cfg(test)]
 const CAMPER: [(&str, &str); 6] = [
     ("shape = \"L5-30R\"", "shape = \"TT-30R\""),
@@ -117,7 +117,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     everything(found, all, told, open);
 }
 
-/// Reports if even the load that the cords reach farthest to is too near.
+/// Reports if even the farthest load is too close to the generator.
 fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: bool, open: bool) {
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();

@@ -29,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
-        // The same on a cord longer than those of 16 AWG that are marked 13 A.
+        // 12.5 A through 16 AWG longer than 50 ft, which is marked 10 A.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),

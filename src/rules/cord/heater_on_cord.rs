@@ -44,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// As much heat as a small room heater, and more than a blanket.
+/// The power of a small room heater, and more than that of a heated blanket.
 const MUCH: Power = Power::from_milliwatts(500_000);
 
 /// Returns the key of the remedy for a load that makes heat for hours; `None` for any other.

@@ -115,7 +115,7 @@ const SECOND: crate::rules::Edit = (
 );
 
 /// Returns the loads that get no socket at the receptacle where the plan puts them, although it takes their plug, each
-/// with that receptacle. They cannot wait until another load is unplugged.
+/// with that receptacle. These cannot wait until another load is unplugged.
 pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
     let needs = facts.needs();
     let sharing = &facts.figures.sharing;

@@ -127,7 +127,7 @@ const IN_BOX: [(&str, &str); 9] = [
 #[cfg(test)]
 const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
 
-/// Makes the fan a breathing aid.
+/// An edit that makes the fan a breathing aid.
 #[cfg(test)]
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
@@ -190,7 +190,7 @@ fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
         && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
 }
 
-/// Returns every overloaded part, grouping those on one path with the same loads.
+/// Returns every overloaded part, with parts on one path grouped if the same loads overload them.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
     let mut list: Vec<Overload<'a>> = Vec::new();
     // A load that is too much alone is no better in turns; rule FIT004 reports it.
@@ -361,7 +361,7 @@ mod tests {
         assert!(told(&one).starts_with("If all of these are plugged in there"));
     }
 
-    /// Puts both on the generator's 20 A outlet.
+    /// Edits that put both loads on the generator's 20 A outlet.
     const AT_FRONT: [(&str, &str); 2] =
         [("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")];
 

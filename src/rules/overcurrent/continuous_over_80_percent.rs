@@ -111,8 +111,9 @@ impl<'a> Demand<'a> {
     }
 }
 
-/// Returns the least that other loads draw throughout some three hours around a minute, and those loads: one after
-/// another, they heat a breaker as a single load does. Loads that run for hours by themselves are counted separately.
+/// Returns the volt-amperes that other loads, one after another, sustain through three hours around a minute, and those
+/// loads. A row of them heats a breaker as a single load does. Loads that run for hours by themselves are counted
+/// separately.
 fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) -> (ApparentPower, Vec<Need<'a>>) {
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;

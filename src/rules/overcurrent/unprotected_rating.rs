@@ -384,7 +384,8 @@ mod tests {
             .collect()
     }
 
-    /// If there is no breaker, nobody is sent to look at it: the box is replaced. One that is too big is looked at.
+    /// If there is no breaker, nobody is sent to look at it: the box is replaced. A breaker that is too big is looked
+    /// at.
     #[test]
     fn a_breaker_is_looked_at_where_there_is_one() {
         let wire = ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"");
@@ -395,7 +396,8 @@ mod tests {
         }
     }
 
-    /// A spare outlet of a box behind too large a breaker is a caution. One in use is a danger.
+    /// A spare outlet of a box behind too large a breaker is a caution. One in use is a danger, and so is the spare end
+    /// of a splitter.
     #[test]
     fn a_spare_outlet_of_a_box_is_a_caution() {
         let over = |edits: &[(&str, &str)]| {

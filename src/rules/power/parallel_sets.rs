@@ -95,7 +95,7 @@ mod tests {
             report(&[FLOATING, ("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
         };
         assert_eq!(rated("false"), 3_600_000);
-        // Until somebody knows.
+        // Unknown counts as separate.
         assert_eq!(rated("\"unknown\""), 3_600_000);
         assert_eq!(rated("true"), 7_200_000);
         // Each set has a bond.

@@ -101,11 +101,11 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Makes the fan a breathing aid.
+/// An edit that makes the fan a breathing aid.
 #[cfg(test)]
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
-/// A generator that can run either load, but not both.
+/// An edit to a generator that can run either load, but not both.
 #[cfg(test)]
 const SMALL: (&str, &str) = ("rated = \"3600 W\"", "rated = \"1540 W\"");
 

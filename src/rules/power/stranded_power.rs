@@ -71,7 +71,7 @@ fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power 
     legs.iter()
         .map(|leg| {
             let taken = if legs.len() == 1 {
-                // With one leg it is known exactly.
+                // With one leg, the power taken is known exactly.
                 Current::of_capacity(reachable, supply.volts)
             } else {
                 used.iter().map(|id| on_leg(facts, id, *leg)).sum()
@@ -83,8 +83,8 @@ fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power 
         .sum()
 }
 
-/// Returns how much power a free socket of an outlet in use would add, if the cord in the other has a plug smaller than
-/// the outlet's breaker. Never more than what every part upstream has left.
+/// Returns how much power a free socket of an outlet in use would add, since a cord with a small plug takes less than
+/// the outlet's breaker passes. Never more than every part upstream has left.
 fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
     let supply = facts.supply;
     let Some(ix) = supply.receptacle(outlet) else {

@@ -25,7 +25,7 @@ pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
-        // Gear that must not be used for another reason is that rule's business.
+        // If it must not be used for another reason, another rule reports it.
         let refused = facts.verdicts.refused(at).is_some();
         // Inside a camper, its maker has seen to protection.
         let fed = node.reason != LimitReason::NotFed || facts.supply.may_have_240(node);
@@ -41,7 +41,7 @@ pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn
             gear.count() + usize::from(bonded.is_some_and(|socket| socket.stays))
         };
         let known = plugs(&|fed| facts.verdicts.leads_on(fed));
-        // So may a box about which too little is known. But a box that is the only cause of harm, and only while it is
+        // A box about which too little is known may come out too. But a box that is the only cause of harm, and only while it is
         // in, keeps its socket taken.
         let grounding = &facts.verdicts.grounding;
         let holds = |fed| device.is_some_and(|device| !grounding.may_be_joined_but_in(device, fed));
@@ -119,8 +119,8 @@ mod tests {
     use crate::rules::testing::signals;
 
     /// The only household outlet feeds a box with no household receptacle. The box has to come out if it has a bond,
-    /// and might have to if that is unknown; then the kettle goes in. As long as the box blinds the GFCI, it is plugged
-    /// in.
+    /// and might have to if that is unknown; then the kettle goes in. While the box is in and
+    /// blinds the GFCI, the kettle has no socket.
     #[test]
     fn a_box_that_may_have_to_come_out_leaves_its_socket() {
         let home = ("from = \"twist\"\nplug", "plug");

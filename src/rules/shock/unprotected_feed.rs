@@ -72,7 +72,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if !bare.is_empty() {
         let lengths = bare.iter().filter_map(|cord| facts.length_of(cord));
         let length: Length = lengths.sum();
-        // A cord with a GFCI has a household plug, so it goes ahead of a cord with one.
+        // A cord with a GFCI has a household plug, so it can only go ahead of a household cord.
         let plain = |cord: &&Cord| bare == [cord.id.clone()] && cord.is_household();
         let first = facts.plan.cords.iter().find(plain).and_then(|cord| cord.from.clone());
         if let Some(place) = first {

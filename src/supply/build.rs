@@ -379,8 +379,8 @@ impl<'a> Builder<'a> {
         self.push(node)
     }
 
-    /// Returns the legs of an outlet, and whether they are known. A 120 V outlet on an unknown one of two legs counts
-    /// on both.
+    /// Returns the legs of an outlet, and whether they are known. A 120 V outlet that may be on either of two legs
+    /// counts on both.
     fn outlet_legs(&mut self, outlet: &Outlet, feed: Legs, within: Option<&DistributionBox>) -> (Legs, bool) {
         let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
         let known = !one_leg || outlet.leg.is_known();

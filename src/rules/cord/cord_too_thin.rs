@@ -222,8 +222,8 @@ mod tests {
         }
     }
 
-    /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)), and a 5-15P 15 A. A cord of 16 AWG longer than 50
-    /// ft is marked 10 A.
+    /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)), and a 5-15P 15 A. A cord of 16 AWG longer than
+    /// 50 ft is marked 10 A.
     #[test]
     fn the_remedy_is_for_what_sets_the_limit() {
         for (plug, wire, length, amps, breaker, expected) in [

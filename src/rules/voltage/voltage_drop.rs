@@ -145,8 +145,8 @@ mod tests {
     use crate::rules::testing::{findings, signals};
 
     /// 10 AWG has 1.24 ohm per 1000 ft (NEC Chapter 9 Table 8), out and back, for the kettle's 1500 W, which drops as
-    /// the volts sink, and the fan's 50 W, which does not. By the greater root of v^2 (1/R + 1500/120^2) - 120 v/R + 50
-    /// = 0, 108 V is left at some 413 ft and 104 V at some 570 ft (ANSI C84.1, ranges A and B).
+    /// the volts sink, and the fan's 50 W, which does not. By the greater root of v^2 (1/R + 1500/120^2) - 120 v/R +
+    /// 50 = 0, 108 V is left at some 413 ft and 104 V at some 570 ft (ANSI C84.1, ranges A and B).
     #[test]
     fn the_ranges_of_volts_in_use() {
         for (feet, fix) in [(200, "thicker"), (410, "thicker"), (415, "range-b"), (560, "range-b"), (580, "below-b")] {
@@ -204,9 +204,9 @@ mod tests {
         assert_eq!(told(&[large]), ["POWER002"]);
     }
 
-    /// The kettle, here a motor, starts with 37 A. Through 200 ft of 10 AWG, 0.496 ohm, that is a dip of 18.35 V, 15.3
-    /// % of 120 V, even with all else off. Through 196 ft, 0.48608 ohm, it is 17.98 V, 14.99 %, and with the fan's 0.42
-    /// A 18.19 V, 15.2 %.
+    /// The kettle, here a motor, starts with 37 A. Through 200 ft of 10 AWG, 0.496 ohm, that is a dip of 18.35 V,
+    /// 15.3 % of 120 V, even with all else off. Through 196 ft, 0.48608 ohm, it is 17.98 V, 14.99 %, and with the fan's
+    /// 0.42 A 18.19 V, 15.2 %.
     #[test]
     fn a_dip_at_which_a_motor_stalls_is_a_warning() {
         let motor = ("kind = \"heater\" # kettle", "kind = \"motor\"");

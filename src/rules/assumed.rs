@@ -1,7 +1,7 @@
-//! Unknown answers about the site and the set that the rules take for the unsafe case.
+//! Unknown answers about the site and the generator that the rules take for the unsafe case.
 //!
-//! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
-//! the rest, so that every unknown has its line.
+//! The supply tree, the loads and the fuel record their own assumptions. This module adds the rest, so that every
+//! unknown has its line.
 
 use crate::plan::{Answer, DistributionBox, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
@@ -11,7 +11,7 @@ use crate::tables::sound::{ALL, more_at};
 
 use super::night::night;
 
-/// The assumptions, in the order of the plan file.
+/// Returns the assumptions in the order of the plan file.
 pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     let mut list = List::default();
     list.site(&plan.site);
@@ -27,7 +27,7 @@ pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     list.0
 }
 
-/// What was assumed so far.
+/// The assumptions collected so far.
 #[derive(Default)]
 struct List(Vec<Assumption>);
 
@@ -50,10 +50,10 @@ impl List {
         self.words([
             (!site.ground.is_known(), "site.ground", "ground-wet", "ground"),
             (!site.sleepers_at.is_known(), "site.sleepers_at", "assumed-too-near", "sleepers"),
-            // Silence is a yes here, and nothing is assumed in it.
+            // Silence means yes here, and assumes nothing.
             (site.people_sleep == Answer::Unknown, "site.people_sleep", "assumed-yes", "people-sleep"),
             (site.sleeps() && !site.co_alarm.is_known(), "site.co_alarm", "assumed-no", "co-alarm"),
-            // Silence is a no here: see rule SHOCK003.
+            // Silence means no here; see rule SHOCK003.
             (site.feeds_building == Answer::Unknown, "site.feeds_building", "assumed-yes", "building"),
             (!site.stands.is_known(), "site.stands", "assumed-covered", "stands"),
         ]);
@@ -83,19 +83,19 @@ impl List {
                 }
             }
             Answer::Unknown => self.word("generator.noise", "assumed-loud", "noise"),
-            // Nobody is hurt by it, so that rule NOISE001 is silent, and no question is asked for it
-            // unasked. But a host may want it off.
+            // A loud generator hurts nobody, so rule NOISE001 stays silent and nothing asks for the figure. A host may
+            // still want it off.
             Answer::Missing => self.word("generator.noise", "assumed-loud", "noise-not-told"),
         }
     }
 
-    /// When the camp is quiet and people sleep matters to what runs at known hours, and at night.
+    /// Records the hours of the night if they matter: for loads with hours, and for medical loads.
     fn night(&mut self, plan: &Plan) {
         let site = &plan.site;
         let asks = |load: &Load| !load.hours.is_empty() || load.may_be(LoadKind::Medical);
         let asked = told(site).is_none() && plan.loads.iter().any(asks);
         if let Some(night) = night(site).filter(|_| asked) {
-            // Told hours may be none, or no night.
+            // The given quiet hours may be empty, or include no night.
             let why = if site.quiet_hours.is_known() { "night" } else { "quiet-hours" };
             self.add("site.quiet_hours", Value::Hours(vec![night]), why);
         }
@@ -130,7 +130,7 @@ impl List {
         }
     }
 
-    /// What is true of every camper.
+    /// Records what is assumed of every camper.
     fn camper(&mut self, camper: &DistributionBox) {
         let field = |name: &str| format!("box.{}.{name}", camper.id);
         if camper.listed == Answer::Missing {
@@ -150,7 +150,7 @@ mod tests {
 
     const RUNTIME: &str = "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
 
-    /// A cord of which nobody knows the shape.
+    /// A cord of unknown shape.
     const SPARE: crate::rules::Edit =
         ("[[box]]", "[[cord]]\nid = \"spare\"\nplug = \"unknown\"\nends = \"unknown\"\n[[box]]");
 

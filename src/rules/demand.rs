@@ -1,7 +1,7 @@
-//! What is on at the same time, and how much of it passes each point of the supply.
+//! What is on at the same time, and how much of it passes each node of the supply tree.
 //!
-//! A load with hours is on in them. A load without hours that must run may be on at any minute,
-//! so it counts at all of them; one that is only a wish can wait for its turn and does not.
+//! A load with hours is on during them. A load without hours that must run may be on at any minute, so it always
+//! counts. A wish without hours can wait for its turn and does not count.
 
 use std::collections::BTreeMap;
 
@@ -16,27 +16,27 @@ use crate::verdict::Verdicts;
 /// One thing that plugs in: a load, or one of several alike.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Need<'a> {
-    /// What the plan says of it.
+    /// The load in the plan.
     pub load: &'a Load,
     /// What it draws.
     pub facts: &'a LoadFacts,
-    /// The receptacle it is at, if it has one.
+    /// The receptacle it is plugged into, if any.
     pub at: Option<NodeIx>,
-    /// Whether the sharing lets it be there. What has no place is not switched on.
+    /// Whether the sharing gives it a place. Without one it is not switched on.
     placed: bool,
-    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little,
-    /// which is only a guess.
+    /// Whether it has no place only because of the gear: what would take it must not be used, or has too little
+    /// capacity, and that only on a guess.
     by_gear: bool,
-    /// Whether it runs in a camper, and nowhere else.
+    /// Whether it runs inside a camper and nowhere else.
     inside: bool,
 }
 
-/// A time of day.
+/// Returns a time of day as a value.
 pub(super) fn clock(minute: u16) -> Value {
     Value::Time(minute % Span::DAY)
 }
 
-/// When these are on: at this minute, or at any hour where the plan gives none of any of them.
+/// Returns when these are on: at this minute, or at any hour if none of them has hours in the plan.
 pub(super) fn when(minute: u16, on: &[Need<'_>]) -> Values {
     let timed = on.iter().any(|need| !need.load.hours.is_empty());
     let time = timed.then(|| ("time", clock(minute)));
@@ -44,7 +44,7 @@ pub(super) fn when(minute: u16, on: &[Need<'_>]) -> Values {
     std::iter::once(timed).chain(time).collect()
 }
 
-/// Whether the plan says where each of these is plugged in: of others it is told what they would draw.
+/// Whether the plan says where each of these is plugged in. For the others, a finding says what they would draw.
 pub(super) fn planned<'a>(mut loads: impl Iterator<Item = &'a Load>) -> Value {
     Value::yes_no(loads.all(|load| load.on.is_some()))
 }
@@ -55,7 +55,7 @@ impl Need<'_> {
         if self.load.hours.is_empty() { self.any_time() } else { self.load.wants(minute) }
     }
 
-    /// Whether it counts all day because nobody said when it runs.
+    /// Whether it counts all day because the plan gives no hours.
     pub fn any_time(&self) -> bool {
         self.load.hours.is_empty() && (self.load.wanted == Wanted::Must || self.load.may_be(LoadKind::Medical))
     }
@@ -65,13 +65,13 @@ impl Need<'_> {
         self.facts.continuous
     }
 
-    /// Whether it is ever on: a wish without hours waits for its turn.
+    /// Whether it is ever on. A wish without hours waits for its turn.
     pub fn ever_on(&self) -> bool {
         self.any_time() || !self.load.hours.is_empty()
     }
 
-    /// Whether it must run and cannot wait for its turn: it has its hours, or runs for long, or somebody's
-    /// health depends on it.
+    /// Whether it must run and cannot wait for its turn: it has hours, or runs for long, or somebody's health depends
+    /// on it.
     pub fn cannot_wait(&self) -> bool {
         (self.load.wanted == Wanted::Must || self.life())
             && (!self.load.hours.is_empty() || self.continuous() || self.life())
@@ -82,10 +82,10 @@ impl Need<'_> {
         self.load.may_be(LoadKind::Medical)
     }
 
-    /// Whether its watts tell all that it asks of a set: with a power factor below 1 it draws more amperes
-    /// than they suggest, of which a set with one leg has no more for it.
+    /// Whether its watts alone show what it demands of the generator. With a power factor below 1 it draws more amperes
+    /// than its watts suggest, and a generator with one leg has no more amperes to give.
     pub fn by_watts(&self, supply: &Supply) -> bool {
-        // Each of the two was rounded by itself.
+        // Watts and amperes were rounded separately.
         let rounding = Current::from_milliamps(1);
         let unity = Ratio::from_permille(1000);
         let told = |watts, amps| amps <= Current::of_load(watts, unity, supply.volts) + rounding;
@@ -99,19 +99,19 @@ impl Need<'_> {
         self.placed
     }
 
-    /// Whether its plug goes in there, or may. What runs in a camper has none.
+    /// Whether its plug fits, or may fit, this shape. A load inside a camper has no plug.
     pub fn fits(&self, shape: Receptacle) -> bool {
         !self.inside && self.load.plug.known().is_none_or(|plug| shape.takes(*plug))
     }
 
-    /// Whether it has no place, and only because of the gear.
+    /// Whether it has no place only because of the gear.
     pub const fn by_gear(&self) -> bool {
         self.by_gear
     }
 
-    /// Whether it may be switched on, or may once the gear is put right: what the generator has to give
-    /// is asked for either way. Of what a life is known to depend on and has no place, that is told, and not
-    /// what to leave off beside it; of what nobody knows, both are.
+    /// Whether it may be switched on, now or once the gear is put right: the generator has to supply it either way. A
+    /// load that is known to be medical and has no place is left out, because its missing place is reported instead of
+    /// what to leave off beside it. For a load of unknown kind, both are reported.
     pub fn asks_the_set(&self) -> bool {
         self.placed || (self.by_gear && self.load.kind != Answer::Known(LoadKind::Medical))
     }
@@ -121,7 +121,7 @@ impl Need<'_> {
         self.facts.running_watts
     }
 
-    /// Power while starting; never less than running.
+    /// Starting power; never less than running.
     pub const fn starting(&self) -> Power {
         self.facts.starting_watts
     }
@@ -131,33 +131,33 @@ impl Need<'_> {
         self.facts.running_amps
     }
 
-    /// Volt-amperes on each leg while it runs: what is on together is added up in these.
+    /// Running volt-amperes on each leg, in which simultaneous loads add up.
     pub const fn apparent(&self) -> ApparentPower {
         self.facts.running_volt_amps
     }
 
-    /// The same while starting; never less than running.
+    /// Starting volt-amperes on each leg; never less than running.
     pub const fn starting_apparent(&self) -> ApparentPower {
         self.facts.starting_volt_amps
     }
 
-    /// Current while starting; never less than running.
+    /// Starting current; never less than running.
     pub const fn starting_amps(&self) -> Current {
         self.facts.starting_amps
     }
 }
 
-/// The busiest minute, by some measure, and what is on in it.
+/// The busiest minute by some measure, and what is on then.
 #[derive(Clone, Debug)]
 pub(super) struct Busiest<'a> {
-    /// When.
+    /// The minute of the day.
     pub minute: u16,
     /// What is on.
     pub on: Vec<Need<'a>>,
 }
 
 impl Busiest<'_> {
-    /// The loads that are on, the largest first, each once.
+    /// Returns the loads that are on, largest first, each once.
     pub fn ids(&self) -> Vec<Id> {
         let mut on = self.on.clone();
         on.sort_by_key(|need| std::cmp::Reverse(need.running()));
@@ -165,7 +165,7 @@ impl Busiest<'_> {
     }
 }
 
-/// Each id once, in the order they come.
+/// Returns each id once, in order of first appearance.
 pub(super) fn once<'a>(ids: impl IntoIterator<Item = &'a Id>) -> Vec<Id> {
     let mut found: Vec<Id> = Vec::new();
     for id in ids {
@@ -176,7 +176,7 @@ pub(super) fn once<'a>(ids: impl IntoIterator<Item = &'a Id>) -> Vec<Id> {
     found
 }
 
-/// The minute at which `measure` of what is on is greatest; the earliest of equals is taken.
+/// Returns the minute at which `measure` of what is on is greatest; the earliest if several are equal.
 pub(super) fn busiest<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a>]) -> M) -> Busiest<'a> {
     let nothing = Busiest { minute: 0, on: Vec::new() };
     minutes(needs)
@@ -185,8 +185,8 @@ pub(super) fn busiest<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a
         .map_or(nothing, |(_, busiest)| busiest)
 }
 
-/// The busiest minute, then every other in which something runs on which somebody's health depends, the busier
-/// first: what is to stay off for it is told of each.
+/// Returns the busiest minute, then every other in which somebody's health depends on a running load, busiest first.
+/// What must stay off for that load is reported for each.
 pub(super) fn busy<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a>]) -> M) -> Vec<Busiest<'a>> {
     let mut all: Vec<Busiest<'a>> = minutes(needs).collect();
     all.sort_by_cached_key(|busiest| std::cmp::Reverse(measure(&busiest.on)));
@@ -195,7 +195,8 @@ pub(super) fn busy<'a, M: Ord>(needs: &[Need<'a>], measure: impl Fn(&[Need<'a>])
     all
 }
 
-/// What is on, minute by minute. It changes only where some hours begin, or it is less, so those are enough.
+/// Iterates over the minutes at which what is on can grow. Only the starts of hours matter, because at any other minute
+/// there is the same or less.
 pub(super) fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a>> {
     let hours = needs.iter().flat_map(|need| &need.load.hours);
     let mut begins: Vec<u16> = hours.map(|span: &Span| span.from).collect();
@@ -207,24 +208,23 @@ pub(super) fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a
         .map(|minute| Busiest { minute, on: (needs.iter().filter(|need| need.on(minute))).copied().collect() })
 }
 
-/// What somebody's health depends on takes no turns. What this says to do where it is on with other
-/// things and all of it is too much.
+/// What to do where loads are on together and are too much. A load on which somebody's health depends takes no turns.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub(super) enum Beside {
-    /// Nothing of the kind is on.
+    /// Nobody's health depends on any of them.
     Nothing,
-    /// These are too much even without anything else.
+    /// The loads somebody's health depends on are too much even without anything else.
     TooMuch(Vec<Id>),
-    /// Of the others, those that are too much beside it stay off; none if each of them alone would do.
+    /// The others that are too much beside those loads stay off. None do if each of them alone would fit.
     Off {
-        /// What somebody's health depends on.
+        /// The loads somebody's health depends on.
         life: Vec<Id>,
-        /// What stays off.
+        /// The loads that stay off.
         off: Vec<Id>,
     },
 }
 
-/// What to do where these are on together and do not fit, which `fits` tells of any of them.
+/// Returns what to do where these are on together and do not fit. `fits` tells whether a subset fits.
 pub(super) fn beside<'a>(on: &[Need<'a>], fits: impl Fn(&[Need<'a>]) -> bool) -> Beside {
     let life: Vec<Need<'a>> = on.iter().filter(|need| need.life()).copied().collect();
     if life.is_empty() {
@@ -246,12 +246,12 @@ pub(super) fn beside<'a>(on: &[Need<'a>], fits: impl Fn(&[Need<'a>]) -> bool) ->
     Beside::Off { life: ids(&life), off: ids(&off) }
 }
 
-/// Each load once, in this order.
+/// Returns the id of each load once, in this order.
 pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
     once(needs.iter().map(|need| &need.load.id))
 }
 
-/// Every load, each of a count by itself, with its receptacle.
+/// Returns every load, each unit separately, with its receptacle.
 pub(super) fn needs<'a>(
     plan: &'a Plan,
     supply: &Supply,
@@ -294,7 +294,7 @@ pub(super) fn needs<'a>(
         .collect()
 }
 
-/// The full outlets that have a socket as soon as the gear in them that leads to nothing usable is out.
+/// Returns the full outlets that gain a free socket once gear that leads to nothing usable is unplugged.
 fn crowded_for_nothing<'s>(supply: &'s Supply, verdicts: &Verdicts<'_>) -> Vec<(&'s Id, Receptacle)> {
     let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
     let opens = |at: NodeIx, sockets: u8| {
@@ -311,9 +311,9 @@ fn crowded_for_nothing<'s>(supply: &'s Supply, verdicts: &Verdicts<'_>) -> Vec<(
     all.map(|(_, node, shape, _)| (&node.id, shape)).collect()
 }
 
-/// Whether what a load asks for, or what the generator or the gear has for it, is only a guess.
+/// Whether a load's demand, or what the generator or the gear has for it, is only a guess.
 fn guessed(supply: &Supply, load: &Load, facts: &LoadFacts) -> bool {
-    // What these may be, no limit depends on.
+    // Assumed fields that affect no limit.
     const NO_LIMIT: [&str; 4] = ["gfci", "leg", "conductors", "length"];
     let starts = load.starting.is_known() || load.starting_current.is_known();
     let mut fields = supply.assumed.iter().map(|it| it.field.rsplit('.').next());
@@ -324,33 +324,33 @@ fn guessed(supply: &Supply, load: &Load, facts: &LoadFacts) -> bool {
 }
 
 impl<'a> Facts<'a> {
-    /// How long a cord is, or is taken to be; `None` for what is no cord.
+    /// Returns the length of a cord, or the assumed one; `None` if this is not a cord.
     pub(super) fn length_of(&self, cord: &Id) -> Option<Length> {
         let cord = self.plan.cord(cord)?;
         Some(cord.length.or(UNKNOWN_LENGTH))
     }
 
-    /// Whether a receptacle gives anything to plug into: it is fed, and with what its shape promises.
+    /// Whether a receptacle delivers power as its shape promises.
     pub(super) fn gives(&self, at: NodeIx) -> bool {
         self.supply.limit(at).short > Current::ZERO
     }
 
-    /// Whether something may be plugged in there, and gets power.
+    /// Whether something may be plugged in here and gets power.
     pub(super) fn open(&self, at: NodeIx) -> bool {
         self.gives(at) && self.verdicts.no_loads(at).is_none()
     }
 
-    /// Every load, each of a count by itself, with its receptacle.
+    /// Returns every load, each unit separately, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
         self.needs.clone()
     }
 
-    /// Those that have a place: what may be switched on.
+    /// Returns the needs that have a place and may be switched on.
     pub(super) fn placed(&self) -> Vec<Need<'a>> {
         self.needs.iter().filter(|need| need.placed()).copied().collect()
     }
 
-    /// Those that may be switched on and whose current passes this point.
+    /// Returns the needs that may be switched on and whose current passes this node.
     pub(super) fn placed_through(&self, point: NodeIx) -> &[Need<'a>] {
         let passing = self.passing.get_or_init(|| {
             let mut passing = vec![Vec::new(); self.supply.nodes.len()];
@@ -364,7 +364,7 @@ impl<'a> Facts<'a> {
         &passing[point.0]
     }
 
-    /// The needs whose current passes this point.
+    /// Returns those of `needs` whose current passes this node.
     pub(super) fn through(&self, needs: &[Need<'a>], point: NodeIx) -> Vec<Need<'a>> {
         needs
             .iter()
@@ -377,13 +377,13 @@ impl<'a> Facts<'a> {
     fn draws_on(&self, need: &Need<'_>, leg: Leg) -> bool {
         match need.at.map(|at| self.supply.counts_on(at)) {
             Some(legs) => legs.contains(&leg),
-            // Nobody knows where it goes: on the leg that stands for one that nobody knows.
+            // With no known place, it counts on the stand-in for an unknown leg.
             None => leg == self.supply.unknown_leg || need.load.needs_240(),
         }
     }
 
-    /// Whether a load that draws on one leg alone has a place on the other: a receptacle there with a free socket
-    /// that takes its plug, carries it and may be used.
+    /// Whether a load that draws on one leg alone could move to the other: a usable receptacle there has a free socket,
+    /// takes its plug and carries its current.
     pub(super) fn moves_to(&self, need: &Need<'_>, leg: Leg) -> bool {
         let on = |at: NodeIx| self.supply.counts_on(at);
         let alone = need.at.is_some_and(|at| on(at).len() == 1 && on(at) != [leg]);
@@ -401,29 +401,29 @@ impl<'a> Facts<'a> {
             })
     }
 
-    /// Those of these needs that draw on a leg.
+    /// Returns those of `needs` that draw on a leg.
     pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
         let on = needs.iter().filter(|need| self.draws_on(need, leg));
         on.copied().collect()
     }
 
-    /// Volt-amperes of those of these needs that draw on a leg.
+    /// Returns the total volt-amperes of those of `needs` that draw on a leg.
     pub(super) fn apparent_on_leg<'n>(&self, needs: impl IntoIterator<Item = &'n Need<'n>>, leg: Leg) -> ApparentPower {
         let on = needs.into_iter().filter(|need| self.draws_on(need, leg));
         on.map(Need::apparent).sum()
     }
 
-    /// The current of these needs on one leg, rounded up once.
+    /// Returns the current of these needs on one leg, rounded up once.
     pub(super) fn on_leg(&self, needs: &[Need<'_>], leg: Leg) -> Current {
         Current::of_apparent(self.apparent_on_leg(needs, leg), self.supply.volts)
     }
 
-    /// The current of these needs, all of them on one leg.
+    /// Returns the current of these needs if all of them are on one leg.
     pub(super) fn amps_of(&self, needs: &[Need<'_>]) -> Current {
         Current::of_apparent(needs.iter().map(Need::apparent).sum(), self.supply.volts)
     }
 
-    /// The greatest current of these needs on any leg.
+    /// Returns the greatest current of these needs on either leg.
     pub(super) fn worst_leg(&self, needs: &[Need<'_>]) -> Current {
         self.on_leg(needs, Leg::A).max(self.on_leg(needs, Leg::B))
     }

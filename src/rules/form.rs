@@ -1,4 +1,4 @@
-//! Every rule has the same form, and every remedy its words.
+//! Tests that every rule has the same form, and every remedy its words.
 
 use std::collections::BTreeSet;
 
@@ -50,8 +50,8 @@ fn every_page_has_its_title_and_parts() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// The page lists exactly the sources that a finding carries, as a finding cites them and with the
-/// same marks, in every language.
+/// In every language, a rule's page lists exactly the sources that its findings carry, in the same words and with the
+/// same marks.
 #[test]
 fn every_page_lists_its_sources_with_their_marks() {
     let bare = |text: &str| text.replace('\u{a0}', " ");
@@ -131,8 +131,8 @@ fn the_list_has_a_line_for_every_rule() {
     }
 }
 
-/// The example itself is in order, so that what an edited one sets off is the edit's doing; but its
-/// protection is in its box, as it usually is, and so begins behind the cord that feeds it.
+/// The example plan is in order, so whatever an edited one sets off is the edit's doing. Its one finding: the GFCIs are
+/// in the box, as is usual, so protection begins behind the cord that feeds it.
 #[test]
 fn the_example_plan_sets_nothing_else_off() {
     assert_eq!(super::testing::codes(&[]), ["SHOCK012"]);
@@ -153,7 +153,7 @@ fn every_rule_is_set_off_and_spared() {
     }
 }
 
-/// No rule is called graver than it is; that none finds worse is asserted where findings are added.
+/// No rule claims a worse signal than it can give. The assertion in `Findings::add` covers the other direction.
 #[test]
 fn every_rule_reaches_its_worst() {
     for rule in all() {
@@ -163,13 +163,13 @@ fn every_rule_reaches_its_worst() {
     }
 }
 
-/// Rules that have no amount to tell: what they find is there or it is not, as a box is home made.
+/// Rules with no amount to report: what they find is either there or not, such as a homemade box.
 const WITHOUT_AMOUNT: &[&str] = &[
     "CORD002", "CORD009", "SHOCK002", "SHOCK003", "SHOCK005", "SHOCK006", "SHOCK009", "SHOCK010", "SHOCK013", "FIT001",
     "AIR002", "AIR004",
 ];
 
-/// Every finding says how much, in its title, its reason or its remedy.
+/// Every finding gives an amount in its title, its reason or its remedy.
 #[test]
 fn every_finding_says_how_much() {
     let words = Words::english();
@@ -181,7 +181,7 @@ fn every_finding_says_how_much() {
                 .map(|found| words.finding(found, &[]))
                 .any(|text| {
                     let all = format!("{} {} {}", text.title, text.why, text.fix);
-                    // The number to call says nothing of how much.
+                    // The emergency number is not an amount.
                     let all = all.replace(CALL, "");
                     all.contains(|c: char| c.is_ascii_digit())
                 })
@@ -190,8 +190,8 @@ fn every_finding_says_how_much() {
     }
 }
 
-/// The plans that set a rule off use every remedy it has, and each finding says what, why, what
-/// to do and by what authority, with no hole in any sentence.
+/// The plans that set a rule off use every remedy it has, and each finding says what, why, what to do and on what
+/// authority, with no gap in any sentence.
 #[test]
 fn every_remedy_is_used_and_every_sentence_is_whole() {
     let words = Words::english();
@@ -215,7 +215,7 @@ fn every_remedy_is_used_and_every_sentence_is_whole() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// The numbers before this unit in a text.
+/// Returns the numbers that precede this unit in a text.
 fn numbers_before<'t>(text: &'t str, unit: &str) -> Vec<&'t str> {
     let words: Vec<&str> = text.split_whitespace().collect();
     let before = words.windows(2).filter(|pair| {
@@ -225,8 +225,8 @@ fn numbers_before<'t>(text: &'t str, unit: &str) -> Vec<&'t str> {
     before.map(|pair| pair[0]).collect()
 }
 
-/// What a page gives in both units is one amount: "25 ft (7.7 m)", "95 °F (35 °C)". What is rounded is
-/// rounded up but for what must not be longer, the adapters' 2 m.
+/// Amounts that a page gives in both units agree: "25 ft (7.7 m)", "95 °F (35 °C)". Conversions round up, except for
+/// what must not be longer: the 2 m of adapters.
 #[test]
 fn pages_give_one_amount_in_both_units() {
     let number = |text: &str| -> Option<f64> { text.rsplit(['\n', ' ', '(']).next()?.parse().ok() };
@@ -263,8 +263,8 @@ fn pages_give_one_amount_in_both_units() {
     assert!(found > 40, "{found}");
 }
 
-/// What is too near or too short never reads as what it must be: a person at 19.99 ft is not told of
-/// "20 ft", nor a cord of 24.99 ft of "25 ft".
+/// A distance or cord that is too short never reads as the required one: for a person at 19.99 ft no text says "20 ft",
+/// nor "25 ft" for a cord of 24.99 ft.
 #[test]
 fn what_is_too_near_never_looks_as_far_as_it_must_be() {
     let said = |words: &Words, code: &str, edits: &[(&str, &str)]| -> Vec<(String, String)> {
@@ -285,7 +285,7 @@ fn what_is_too_near_never_looks_as_far_as_it_must_be() {
             numbers_before(&text, unit).iter().map(|&it| it.to_owned()).collect()
         };
         let (mut near, mut short) = (0, 0);
-        // 20 ft, 25 ft, and what is a millimetre or so less.
+        // 20 ft and 25 ft, and up to 40 mm less.
         for bound in [6_096, 7_620] {
             for millimetres in bound - 40..bound {
                 let at = format!("sleepers_at = \"{millimetres} mm\"");
@@ -302,7 +302,7 @@ fn what_is_too_near_never_looks_as_far_as_it_must_be() {
                     short += 1;
                 }
             }
-            // At the bound itself it is what it must be.
+            // At the bound itself, the distance is enough.
             let at = format!("sleepers_at = \"{bound} mm\"");
             let found = said(&words, "AIR001", &[("sleepers_at = \"60 ft\"", &at)]);
             assert_eq!(found.is_empty(), bound == 7_620);

@@ -1,21 +1,20 @@
-//! What is on each half of a 120/240 V generator, as far as anybody knows which half an outlet or an end of a cord
-//! is on.
+//! What is on each half of a 120/240 V generator, as far as anybody knows which half an outlet or a cord end is on.
 
 use super::Facts;
 use super::demand::Need;
 use crate::plan::{Id, Leg};
 use crate::supply::Legs;
 
-/// What is on each half at once.
+/// The loads that are on at once, by half.
 pub(super) struct Halves<'n, 'a> {
     on: &'n [Need<'a>],
-    /// What each draws on half A and on half B, as far as is known or assumed.
+    /// What each load draws on half A and half B, known or assumed.
     draws: Vec<[i64; 2]>,
-    /// Of which nobody knows the half.
+    /// Whether each load's half is unknown.
     unknown: Vec<bool>,
-    /// Whether the ends of a cord are among them.
+    /// Whether any of the unknown halves is that of a cord end.
     of_cords: bool,
-    /// Whether it is known that there are two halves.
+    /// Whether the generator is known to have two halves.
     two: bool,
 }
 
@@ -52,13 +51,13 @@ impl<'n, 'a> Halves<'n, 'a> {
         self.two && !self.unknown.contains(&true)
     }
 
-    /// What to find out, where a half was assumed.
+    /// Returns what to look up if a half was assumed.
     pub fn assumed(&self) -> Option<&'static str> {
         self.unknown.contains(&true).then(|| self.look())
     }
 
-    /// The least that the fuller half draws, wherever those are of which nobody knows the half; `None` where there may
-    /// be one half only, or too many of them to try.
+    /// Returns the least that the fuller half can draw, however the loads of unknown half are spread. `None` if there
+    /// may be only one half, or too many such loads to try.
     pub fn least(&self) -> Option<i64> {
         const TRIED: usize = 12;
         let free: Vec<usize> = (0..self.on.len()).filter(|at| self.unknown[*at]).collect();
@@ -81,14 +80,14 @@ impl<'n, 'a> Halves<'n, 'a> {
         (0..1_u32 << free.len()).map(fuller).min()
     }
 
-    /// What draws on the fuller half.
+    /// Returns the loads that draw on the fuller half.
     pub fn fuller(&self) -> Vec<Need<'a>> {
         let (from, ..) = self.sides();
         let on = self.on.iter().zip(&self.draws);
         on.filter(|(_, draws)| draws[from] > 0).map(|(need, _)| *need).collect()
     }
 
-    /// The fuller half, the other, and that by name.
+    /// Returns the index of the fuller half, the index of the other, and the other as a leg.
     fn sides(&self) -> (usize, usize, Leg) {
         if self.sum(0) > self.sum(1) { (0, 1, Leg::B) } else { (1, 0, Leg::A) }
     }
@@ -97,7 +96,8 @@ impl<'n, 'a> Halves<'n, 'a> {
         self.draws.iter().map(|draws| draws[leg]).sum()
     }
 
-    /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
+    /// Returns the smallest load on the fuller half alone that can move to an outlet on the other half so that both
+    /// halves have enough.
     pub fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
         let (from, to, other) = self.sides();
         let helps = |at: &usize| {
@@ -111,8 +111,8 @@ impl<'n, 'a> Halves<'n, 'a> {
         moves.first().map(|at| &self.on[*at].load.id)
     }
 
-    /// Who does not know the half of each moves nothing. It can be found out of outlets, and a plan takes it; of the
-    /// ends of a cord it takes none.
+    /// Returns what to look up before anything is moved. The half of an outlet can be found out and put in the plan;
+    /// the half of a cord end cannot be put in the plan.
     pub fn look(&self) -> &'static str {
         if self.of_cords { "leg-cord" } else { "leg-look" }
     }

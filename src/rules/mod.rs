@@ -1,11 +1,10 @@
-//! What the tool knows about danger: one rule a file, in the folder of its area.
+//! What the tool knows about danger: one rule per file, in the folder of its area.
 //!
-//! A rule's file opens with its page, which `explain CODE` prints and which lies in
-//! `i18n/en/explain`; then its [`Rule`], its check and its tests. To add one: write the file, name
-//! it in its area's list, and give it words and a page in every language.
+//! A rule's file opens with its page, which `explain CODE` prints and which lives in `i18n/en/explain`. Its [`Rule`],
+//! its check and its tests follow. To add a rule, write the file, name it in its area's list, and give it words and a
+//! page in every language.
 //!
-//! Tests hold every rule to the same form: its page, its words, a plan that sets it off and a near
-//! miss that does not.
+//! Tests hold every rule to the same form: a page, words, a plan that sets it off and a near miss that does not.
 
 mod air;
 mod assumed;
@@ -38,24 +37,24 @@ use crate::verdict::Verdicts;
 /// What a check may look at.
 #[derive(Clone, Debug)]
 pub struct Facts<'a> {
-    /// What the user said.
+    /// The user's answers.
     pub plan: &'a Plan,
-    /// The tree built from it.
+    /// The tree built from the plan.
     pub supply: &'a Supply,
-    /// What may be used of it, and why not.
+    /// What may be used, and why not.
     pub verdicts: &'a Verdicts<'a>,
-    /// The numbers worked out on it.
+    /// The figures computed from the tree.
     pub figures: &'a Figures,
-    /// Worked out once, for most rules ask for them.
+    /// The needs, computed once because most rules ask for them.
     needs: Vec<demand::Need<'a>>,
-    /// What may be switched on and passes each point, worked out when the first rule asks.
+    /// The placed needs that pass each node, computed on first use.
     passing: OnceCell<Vec<Vec<demand::Need<'a>>>>,
-    /// Worked out when the first of the rules that speak of it asks.
+    /// The overloaded parts, computed on first use.
     overloads: OnceCell<Vec<Overload<'a>>>,
 }
 
 impl<'a> Facts<'a> {
-    /// What there is to look at in a plan: the tree built from it, and the numbers worked out on that.
+    /// Gathers what the rules may look at.
     #[must_use]
     pub fn new(plan: &'a Plan, supply: &'a Supply, verdicts: &'a Verdicts<'a>, figures: &'a Figures) -> Self {
         Self {
@@ -69,42 +68,42 @@ impl<'a> Facts<'a> {
         }
     }
 
-    /// Every part that is asked for more than it holds for a short time.
+    /// Returns every part whose load exceeds what it carries for a short time.
     fn overloads(&self) -> &[Overload<'a>] {
         self.overloads.get_or_init(|| overloads(self))
     }
 }
 
-/// An edit of the example plan that tests start from: this text becomes that one.
+/// An edit of the example plan that tests start from: the text to replace, and its replacement.
 #[cfg(test)]
 pub(crate) type Edit = (&'static str, &'static str);
 
 /// One rule.
 #[derive(Clone, Copy, Debug)]
 pub struct Rule {
-    /// Area and number, as `AIR001`. Never used again once given.
+    /// Area and number, such as `AIR001`. A code is never reused.
     pub code: &'static str,
     /// The hazard, in kebab case.
     pub name: &'static str,
     /// The area's name.
     pub area: &'static str,
-    /// The gravest signal that it may give.
+    /// The worst signal that it may give.
     pub worst: Signal,
-    /// By what authority.
+    /// The documents it rests on.
     pub sources: &'static [Source],
-    /// Every remedy it may name: its message has an attribute `fix-KEY` for each.
+    /// The keys of every remedy it may name. Its message has an attribute `fix-KEY` for each.
     pub fixes: &'static [&'static str],
-    /// Looks for the hazard.
+    /// The function that looks for the hazard.
     pub check: fn(&Facts<'_>, &mut Findings<'_>),
     /// Plans that set it off, as edits of the example plan. Together they use every remedy.
     #[cfg(test)]
     pub(crate) fires: &'static [&'static [Edit]],
-    /// Near misses, which do not.
+    /// Near misses that do not set it off.
     #[cfg(test)]
     pub(crate) spares: &'static [&'static [Edit]],
 }
 
-/// Where a check puts what it finds.
+/// A collector for what a check finds.
 #[derive(Debug)]
 pub struct Findings<'a> {
     rule: &'a Rule,
@@ -130,7 +129,7 @@ impl Findings<'_> {
     }
 }
 
-/// Named values for a finding.
+/// Collects named values for a finding.
 #[must_use]
 pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
     pairs.into_iter().collect()
@@ -142,7 +141,7 @@ pub(crate) use cite::{
 };
 pub(crate) use night::night;
 
-/// Every rule, in the fixed order of the areas and their codes.
+/// Iterates over all rules, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {
     [
         power::RULES,
@@ -160,25 +159,25 @@ pub fn all() -> impl Iterator<Item = &'static Rule> {
     .flatten()
 }
 
-/// The rule of that code or name; case does not matter.
+/// Looks up a rule by code or name, ignoring case.
 #[must_use]
 pub fn find(code_or_name: &str) -> Option<&'static Rule> {
     let wanted = code_or_name.trim();
     all().find(|rule| rule.code.eq_ignore_ascii_case(wanted) || rule.name.eq_ignore_ascii_case(wanted))
 }
 
-/// Of what is as grave, what kills sooner and more surely comes first: exhaust before shock, shock
-/// before fire. Areas that are not here come after these.
+/// Areas in the order in which their hazards kill, soonest and surest first: exhaust before shock, shock before fire.
+/// The order breaks ties between equally grave findings. Areas not listed come last.
 const SOONEST: [&str; 5] = ["air", "shock", "overcurrent", "cord", "fit"];
 
-/// Everything that every rule finds: worst first, then what kills sooner, then by code, then in
-/// the order of the rule, which is that of the plan: ids are names and nothing else.
+/// Returns everything that the rules find: worst first, then what kills sooner, then by code, then in the rule's own
+/// order, which is that of the plan. Ids play no part in the order.
 #[must_use]
 pub fn check(facts: &Facts<'_>) -> Vec<Finding> {
     check_some(facts, |_| true)
 }
 
-/// What the rules that `wanted` names find, in the same order.
+/// Returns what the `wanted` rules find, in the same order.
 #[must_use]
 pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Finding> {
     let mut list = Vec::new();
@@ -194,7 +193,7 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
 }
 
 impl Rule {
-    /// Runs the rule alone.
+    /// Runs only this rule.
     pub fn run(&self, facts: &Facts<'_>, list: &mut Vec<Finding>) {
         (self.check)(facts, &mut Findings { rule: self, list });
     }

@@ -6,31 +6,31 @@ use super::demand::Need;
 use crate::report::Value;
 use crate::tables::night as tables;
 
-/// When people sleep: the camp's quiet hours, or the usual night. `None` where nobody sleeps.
+/// Returns when people sleep: the camp's quiet hours, or the usual night. `None` if nobody sleeps there.
 pub(crate) fn night(site: &Site) -> Option<Span> {
     site.sleeps().then(|| tables::night(site))
 }
 
-/// How those hours are known, for a finding that rests on them.
+/// Returns how those hours are known, for a finding that rests on them.
 pub(super) fn how_known(site: &Site) -> Value {
     let word = if tables::told(site).is_some() { "night-told" } else { "night-assumed" };
     Value::Word { word }
 }
 
-/// How something comes to run at night.
+/// Whether and how a load runs at night.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum AtNight {
-    /// It does not.
+    /// It does not run.
     Not,
-    /// For so many minutes.
+    /// It runs for this many minutes.
     Runs(u16),
-    /// Nobody said when it runs.
+    /// It may run, because the plan gives no hours.
     May,
 }
 
 impl Need<'_> {
-    /// Whether it runs in the night: by its hours, or because nobody said when it runs and it runs for
-    /// three hours or more at a stretch, or may. Nobody cooks in their sleep.
+    /// Returns whether it runs in the night: by its hours, or, without hours, because it runs or may run for three
+    /// hours or more at a stretch. Nobody cooks in their sleep.
     pub(super) fn at_night(&self, night: Span) -> AtNight {
         if self.load.hours.is_empty() {
             let cooks = self.load.kind == Answer::Known(LoadKind::Cooker);
@@ -43,16 +43,16 @@ impl Need<'_> {
         }
     }
 
-    /// Whether the generator runs for it in the night. Without hours a battery of its own carries a thing through the
-    /// night, and else what somebody's health depends on runs all night. Hours that are told are on the generator, as
-    /// its fuel counts them.
+    /// Returns whether the generator runs for it in the night. Without hours, a load with its own battery needs no
+    /// generator at night, and any other that somebody's health depends on runs all night. Hours in the plan are always
+    /// on the generator, as the fuel figures count them.
     pub(super) fn generator_at_night(&self, night: Span) -> AtNight {
         if self.load.backup == Answer::Known(true) && self.load.hours.is_empty() {
             return AtNight::Not;
         }
         match self.load.kind {
             Answer::Known(LoadKind::Medical) if self.load.hours.is_empty() => AtNight::Runs(night.minutes()),
-            // It may be of that kind.
+            // It may be medical.
             Answer::Unknown | Answer::Missing if self.load.hours.is_empty() => AtNight::May,
             _ => self.at_night(night),
         }

@@ -3,7 +3,7 @@
 use crate::plan::Plan;
 use crate::report::{Finding, Report, Signal};
 
-/// Nothing here is worse than a caution: that of rule SHOCK012, for its box has the protection.
+/// The example plan. It has nothing worse than the caution of rule SHOCK012: its ground-fault protection is in the box.
 pub(super) const EXAMPLE: &str = r#"
 format = 1
 region = "north-america"
@@ -101,10 +101,10 @@ plug = "5-15P" # fan
 on = "right" # fan
 "#;
 
-/// The example's text with these edits.
+/// Returns the example's text with these edits.
 ///
 /// # Panics
-/// When a text to edit is not there: the test would test nothing.
+/// If a text to replace is missing: the test would test nothing.
 pub(crate) fn edited(edits: &[(&str, &str)]) -> String {
     edits.iter().fold(EXAMPLE.to_owned(), |text, (from, to)| {
         assert!(text.contains(from), "no `{from}` in the example plan");
@@ -112,7 +112,7 @@ pub(crate) fn edited(edits: &[(&str, &str)]) -> String {
     })
 }
 
-/// The plan in this text.
+/// Reads a plan, panicking on errors.
 pub(crate) fn plan(text: &str) -> Plan {
     match crate::plan::read(text) {
         Ok(plan) => plan,
@@ -120,22 +120,22 @@ pub(crate) fn plan(text: &str) -> Plan {
     }
 }
 
-/// The whole report of the edited example.
+/// Returns the full report on the edited example.
 pub(crate) fn report(edits: &[(&str, &str)]) -> Report {
     crate::judge::build(&plan(&edited(edits)))
 }
 
-/// What is found in the edited example.
+/// Returns the findings in the edited example.
 pub(super) fn findings(edits: &[(&str, &str)]) -> Vec<Finding> {
     report(edits).findings
 }
 
-/// The codes of what is found, in order.
+/// Returns the codes of the findings, in order.
 pub(super) fn codes(edits: &[(&str, &str)]) -> Vec<&'static str> {
     findings(edits).iter().map(|found| found.code).collect()
 }
 
-/// The signals of one rule's findings, worst first.
+/// Returns the signals of one rule's findings, worst first.
 pub(super) fn signals(code: &str, edits: &[(&str, &str)]) -> Vec<Signal> {
     findings(edits).iter().filter(|found| found.code == code).map(|found| found.signal).collect()
 }

@@ -10,36 +10,36 @@ use crate::tables::shape::{Circuit, Plug, Receptacle};
 use crate::tables::{copper, derating};
 use crate::value::{Assumption, Value};
 
-/// Breakers, receptacles and fixed wiring carry a load of three hours or more at 80 % (NEC
+/// The share of their rating that breakers, receptacles and fixed wiring carry for three hours or more: 80 % (NEC
 /// 210.20(A), 210.19(A), and 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles).
 pub(crate) const CONTINUOUS: Ratio = Ratio::from_permille(800);
-/// Cord sets, plugs and the engine have no lower rating for hours: rated power is what a set
-/// keeps up, and a cord's ampacity is for ever.
+/// The share for cord sets, plugs and the engine, which have no lower rating for hours: a generator sustains its rated
+/// power, and an ampacity has no time limit.
 const WHOLE: Ratio = Ratio::from_permille(1000);
-/// A cord left on its reel or in a coil carries a third (common practice, no source).
+/// The divisor for a cord left on its reel or in a coil, which carries a third (common practice, no source).
 pub(crate) const COILED_DIVISOR: i64 = 3;
-/// A cord of unknown gauge is taken for the thinnest that is made.
+/// The gauge assumed for a cord of unknown gauge: the thinnest made.
 pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
-/// A box of unknown wiring likewise, unless it is listed: one that somebody made may be wired with what was cut
-/// from such a cord.
+/// The gauge assumed for unknown wiring in a box that is not listed: a homemade box may be wired with pieces of such a
+/// cord.
 pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
-/// 100 ft, the longest cord that is commonly sold.
+/// The length assumed for a cord of unknown length: 100 ft, the longest commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
-/// Nobody coils 2 m.
+/// The length up to which a cord counts as uncoiled: nobody coils 2 m.
 pub(crate) const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
-/// A set whose plate nobody has read is taken for the smallest that is common (common practice,
+/// The rated power assumed for a generator whose nameplate nobody has read: the smallest common one (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
-/// A set of which only the peak is known keeps up three quarters of it: the least that is usual (common
-/// practice, no source).
+/// The share of its peak that a generator sustains if only the peak is known: the lowest usual value (common practice,
+/// no source).
 const OF_PEAK: Ratio = Ratio::from_permille(750);
-/// 5,000 ft: above most camps that can be driven to.
+/// The altitude assumed for an unknown site: 5,000 ft, above most camps that can be driven to.
 const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
-/// 100 °F, rounded up.
+/// The air temperature assumed if unknown: 100 °F, rounded up.
 const UNKNOWN_AIR: Temperature = Temperature::from_millicelsius(37_778);
 
-/// What a cord with a household plug, of this gauge and length or of what is taken for them, is usually
-/// marked with. `None`: its plug sets the mark, or it is of another kind.
+/// Returns the usual marking of a cord with a household plug, by its gauge and length or those assumed. `None` if its
+/// plug sets the marking, or the cord is of another kind.
 pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
     if !cord.is_household() {
         return None;
@@ -47,18 +47,17 @@ pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
     conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
 }
 
-/// What is taken for the power that a set keeps up where only its peak is known.
+/// Returns the rated power assumed for a generator when only its peak is known.
 pub(crate) fn rated_of_peak(peak: Power) -> Power {
     peak.scaled_down(OF_PEAK)
 }
 
 impl Supply {
-    /// The tree of a plan. Takes any plan; what cannot be connected is in
-    /// [`Supply::detached`], and every unknown that was taken for the unsafe case in
-    /// [`Supply::assumed`].
+    /// Builds the tree of a plan. Any plan will do: what cannot be connected goes to [`Supply::detached`], and every
+    /// unknown taken for the unsafe case to [`Supply::assumed`].
     ///
     /// # Panics
-    /// Never: the root's name is an id.
+    /// Never: the root's id is valid.
     #[must_use]
     pub fn build(plan: &Plan) -> Self {
         let mut builder = Builder::new(plan);
@@ -71,7 +70,7 @@ impl Supply {
     }
 }
 
-/// A node that nothing feeds.
+/// Returns a node that nothing feeds.
 const fn root(id: Id, kind: NodeKind, legs: Legs) -> Node {
     Node {
         id,
@@ -130,7 +129,7 @@ impl<'a> Builder<'a> {
         self.supply.assumed.push(Assumption { field: field.into(), value: value.into(), why });
     }
 
-    /// The value of an answer, or the cautious one with an entry in `assumed`.
+    /// Returns the known value of an answer, or the cautious one after recording it in `assumed`.
     fn or_assume<Q: Quantity>(
         &mut self,
         answer: Answer<Q>,
@@ -157,7 +156,7 @@ impl<'a> Builder<'a> {
         ix
     }
 
-    /// A node below `parent` with what most have in common.
+    /// Returns a node below `parent` with the fields that most nodes share.
     fn node(&self, id: &Id, kind: NodeKind, parent: NodeIx, legs: Legs) -> Node {
         let Node { leg_known, protected_at, .. } = *self.supply.node(parent);
         Node { parent: Some(parent), leg_known, protected_at, ..root(id.clone(), kind, legs) }
@@ -181,7 +180,7 @@ impl<'a> Builder<'a> {
         self.supply.peak = derating::left(peak, altitude, air);
         let joint = self.in_parallel();
 
-        // Taken for two legs, a set can give each 120 V outlet only half.
+        // Two legs is the unsafe guess: each 120 V outlet then gets only half the power.
         let voltage = set.voltage.or(System::V120_240);
         if !set.voltage.is_known() {
             let word = Value::Name("120/240 V".to_owned());
@@ -191,14 +190,14 @@ impl<'a> Builder<'a> {
             System::V120 => (Legs::One(Leg::A), 1),
             System::V120_240 => (Legs::Both, 2),
         };
-        // Each leg has half of the power; the odd milliwatt is dropped.
+        // Each leg has half the power; the odd milliwatt is dropped.
         let volts = self.supply.volts;
         let per_leg = |power: Power| Current::of_capacity(Power::from_milliwatts(power.milliwatts() / count), volts);
         self.supply.leg_rated = per_leg(self.supply.rated);
         self.supply.leg_peak = per_leg(self.supply.peak);
         let rating = self.supply.leg_rated;
-        // Only an inverter set limits its own current. Any other goes on past its rated power,
-        // as far as the breakers let it, and overheats.
+        // Only an inverter generator limits its own current. Any other runs on past its rated power, as far as the
+        // breakers let it, and overheats.
         if !set.inverter.is_known() {
             let no = Value::Word { word: "assumed-no" };
             self.assume("generator.inverter", no, "inverter");
@@ -220,13 +219,13 @@ impl<'a> Builder<'a> {
         self.push(Node { rating, reason, stops_past, ..root(id, NodeKind::Source, legs) });
     }
 
-    /// What a set gives on propane, where its figures are not known to be for propane.
+    /// Returns rated and peak power on propane, unless the figures are known to be for propane.
     fn on_its_fuel(&mut self, rated: Power, peak: Power) -> (Power, Power) {
         let set = &self.plan.generator;
         let propane = match set.fuel {
             Answer::Known(fuel) => fuel == Fuel::Propane,
             Answer::Unknown => true,
-            // Where nothing is said of fuel it is taken that the figures are for what it burns.
+            // With no word about fuel, the figures are taken to be for the fuel it burns.
             Answer::Missing => false,
         };
         if !propane || set.rated_on == Answer::Known(Fuel::Propane) {
@@ -237,13 +236,12 @@ impl<'a> Builder<'a> {
         (left, derating::on_propane(peak))
     }
 
-    /// Adds up sets in parallel, as far as the kit between them passes it. Whether the kit is what
-    /// sets the limit.
+    /// Adds up parallel sets as far as the kit between them allows. Returns whether the kit sets the limit.
     fn in_parallel(&mut self) -> bool {
         let Some(parallel) = self.plan.generator.parallel else {
             return false;
         };
-        // They must run apart: an outlet has the power of one.
+        // If the sets must run separately, an outlet has the power of just one.
         let as_one = self.plan.generator.run_as_one();
         if as_one == Some(Answer::Known(false)) {
             return false;
@@ -254,10 +252,10 @@ impl<'a> Builder<'a> {
             System::V120 => 1,
             System::V120_240 => 2,
         };
-        // Nobody knows: no more than what one set would give by itself.
+        // With an unknown kit limit, no more than what one set gives alone.
         let alone = Current::of_capacity(Power::from_milliwatts(one.milliwatts() / legs), volts);
         let limit = self.or_assume(parallel.limit, alone, "generator.parallel.limit", "parallel-limit");
-        // The same until somebody knows more, of the kit's limit as well.
+        // The power of one set until it is known that they may be joined, even if the kit's limit is known.
         if as_one != Some(Answer::Known(true)) {
             return false;
         }
@@ -268,7 +266,7 @@ impl<'a> Builder<'a> {
         kit < rated
     }
 
-    /// The outlets of the generator (`within` is `None`) or of a box.
+    /// Adds the outlets of the generator (if `within` is `None`) or of a box.
     fn outlets(&mut self, outlets: &'a [Outlet], parent: NodeIx, within: Option<&'a DistributionBox>) {
         let mut breakers: BTreeMap<usize, Option<NodeIx>> = BTreeMap::new();
         for (at, outlet) in outlets.iter().enumerate() {
@@ -297,7 +295,7 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// The one breaker of a group of outlets; `None` where the group has none of its own.
+    /// Adds the one breaker of a group of outlets; `None` if the group has none of its own.
     fn breaker(
         &mut self,
         owner: &Outlet,
@@ -305,15 +303,15 @@ impl<'a> Builder<'a> {
         parent: NodeIx,
         within: Option<&DistributionBox>,
     ) -> Option<NodeIx> {
-        // Two answers for one breaker: for the current it passes the lower one is cautious, for
-        // what it protects the higher.
+        // If two answers differ for one breaker, the lower is cautious for the current it passes, the higher for what
+        // it protects.
         let markings = || group.iter().filter_map(|outlet| outlet.breaker.known().copied());
         let seen = group.iter().filter_map(|outlet| outlet.trips_at).min();
         let marked = markings().min();
         let field = format!("{}.breaker", field_of(owner, within));
         if marked.is_none() {
-            // What several share, or has been seen to trip, is there, whether or not anybody has read it. Any
-            // other box whose breakers nobody told of has none; what protects is upstream.
+            // A breaker that several outlets share, or that was seen to trip, exists whether or not anybody has read
+            // it. Elsewhere in a box, an unmentioned breaker is taken as missing, and protection comes from upstream.
             let is_there = within.is_none() || group.len() > 1 || seen.is_some();
             let why = if is_there { "breaker-unknown" } else { "no-breaker" };
             if is_there || owner.breaker == Answer::Unknown {
@@ -329,10 +327,10 @@ impl<'a> Builder<'a> {
             .filter_map(|outlet| fed_legs(outlet.shape, feed, self.leg_of(outlet)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
-        // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
+        // With an unknown breaker, the receptacles are all there is to go by.
         let smallest = group.iter().map(|outlet| outlet.shape.0.rating()).min();
         let full = marked.or(smallest).unwrap_or(Current::ZERO);
-        // A breaker that was seen to trip below its marking has that rating from then on.
+        // A breaker seen to trip below its marking is rated at that current from then on.
         let early = seen.is_some_and(|seen| seen < full);
         let rating = seen.map_or(full, |seen| seen.min(full));
         let trips = markings().max();
@@ -346,8 +344,7 @@ impl<'a> Builder<'a> {
         Some(self.push_breaker(node))
     }
 
-    /// A breaker with its rating. Protection goes by the marking, never by an early trip: see
-    /// [`Node::protected_at`].
+    /// Adds a breaker. Protection goes by its marking, never by an early trip; see [`Node::protected_at`].
     fn push_breaker(&mut self, mut node: Node) -> NodeIx {
         node.continuous = CONTINUOUS;
         let NodeKind::Breaker { trips, .. } = node.kind else {
@@ -363,11 +360,11 @@ impl<'a> Builder<'a> {
         ix
     }
 
-    /// The wiring of a box outlet, where it can set the limit.
+    /// Adds the wiring of a box outlet, if it can set the limit.
     fn wiring(&mut self, outlet: &Outlet, above: NodeIx, legs: Legs, holder: &DistributionBox) -> NodeIx {
         let wire = match outlet.wire {
             Answer::Known(wire) => wire,
-            // The listing of a factory-made box covers its wiring.
+            // A factory-made box's listing covers its wiring.
             _ if holder.is_listed() == Answer::Known(true) => return above,
             _ => {
                 let field = format!("{}.wire", field_of(outlet, Some(holder)));
@@ -382,7 +379,7 @@ impl<'a> Builder<'a> {
         self.push(node)
     }
 
-    /// The legs of an outlet, and whether they are known: a 120 V one on two legs of which nobody knows the leg
+    /// Returns the legs of an outlet, and whether they are known. A 120 V outlet that may be on either of two legs
     /// counts on both.
     fn outlet_legs(&mut self, outlet: &Outlet, feed: Legs, within: Option<&DistributionBox>) -> (Legs, bool) {
         let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
@@ -390,7 +387,7 @@ impl<'a> Builder<'a> {
         if !known {
             self.assume_both(format!("{}.leg", field_of(outlet, within)));
         }
-        // What cannot be fed keeps the legs of its feed, with a rating of nothing.
+        // An outlet that cannot be fed keeps the legs of its feed and gets a rating of zero.
         let legs = fed_legs(outlet.shape, feed, self.leg_of(outlet));
         (legs.unwrap_or(feed), known)
     }
@@ -400,14 +397,14 @@ impl<'a> Builder<'a> {
         self.assume(field, Value::Word { word: both }, "leg");
     }
 
-    /// The leg of a 120 V outlet on two legs. Where nobody knows if there are two, all are on one, whatever was
-    /// said: they share what one leg of two has, and a breaker that they share is one pole.
+    /// Returns the leg of a 120 V outlet on two legs. If nobody knows whether there are two, all outlets go on one leg,
+    /// whatever the plan says: they share half the power, and a breaker they share is one pole.
     fn leg_of(&self, outlet: &Outlet) -> Leg {
         let said = outlet.leg.known().filter(|_| self.plan.generator.voltage.is_known());
         said.copied().unwrap_or(self.supply.unknown_leg)
     }
 
-    /// A receptacle and everything that is plugged into it.
+    /// Adds a receptacle and everything plugged into it.
     fn receptacle(
         &mut self,
         id: &Id,
@@ -417,9 +414,9 @@ impl<'a> Builder<'a> {
         (legs, leg_known): (Legs, bool),
         gfci: Answer<bool>,
     ) {
-        // A set of which nobody knows the volts may give no 240.
+        // A generator of unknown voltage may not give 240 V.
         let sure = self.supply.volts_known || shape.0.circuit() != Circuit::TwoLegs;
-        // A breaker or wiring between does not feed what its box is not fed with.
+        // A breaker or wiring in between does not carry the `NotFed` of its box, so look all the way up.
         let fed = sure
             && self.supply.up(above).all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
@@ -439,7 +436,7 @@ impl<'a> Builder<'a> {
     fn plugged_into(&mut self, id: &Id, ix: NodeIx, shape: Receptacle, sockets: u8) {
         let plan = self.plan;
         let set = &plan.generator;
-        // The generator's bonding plug is in already, for whoever says where it is has seen it there.
+        // The generator's bonding plug comes first: whoever says where it is has seen it there.
         let plug = set.bonding_plug != Answer::Known(false) && set.bonding_plug_in.as_ref() == Some(id);
         let mut free = sockets.saturating_sub(u8::from(plug));
         let mut claim = |builder: &mut Self, part: &'a Id, plug: Plug| -> bool {
@@ -472,7 +469,7 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// A cord, adapter or splitter and its receptacles.
+    /// Adds a cord, adapter or splitter and its receptacles.
     fn cord(&mut self, cord: &'a Cord, plug: Plug, parent: NodeIx) {
         let field = |name: &str| format!("cord.{}.{name}", cord.id);
         let wire = if let Answer::Known(wire) = cord.wire {
@@ -487,7 +484,7 @@ impl<'a> Builder<'a> {
             self.assume(field("conductors"), Value::Count(bare.into()), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
-        // An adapter too short to coil needs no answer.
+        // A cord too short to coil needs no answer.
         let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
         let coiled = cord.coiled.or(!short);
         if coiled && !cord.coiled.is_known() {
@@ -501,7 +498,7 @@ impl<'a> Builder<'a> {
         let lying = |amps: Current| {
             if coiled { Current::from_milliamps(amps.milliamps() / COILED_DIVISOR) } else { amps }
         };
-        // The coil and the hot air both use up the one rise that the insulation is allowed.
+        // A coil and hot air both use up the one temperature rise that the insulation allows.
         let ampacity = lying(straight);
         let rated = plug.0.rating();
         let resistance = copper::out_and_back(wire, length);
@@ -527,7 +524,7 @@ impl<'a> Builder<'a> {
                 } else {
                     LimitReason::CordMark
                 }
-            // Unwound it carries more, in whatever air; where the air leaves nothing, no unwinding helps.
+            // Uncoiling raises the ampacity in any air, unless the air leaves nothing.
             } else if straight > ampacity {
                 LimitReason::CoiledCord
             } else {
@@ -547,7 +544,7 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// A box from its inlet on.
+    /// Adds a box, from its inlet on.
     fn inlet(&mut self, holder: &'a DistributionBox, inlet: Plug, parent: NodeIx) {
         let legs = self.plug_legs(inlet, parent);
         let mut node = self.node(
@@ -570,8 +567,8 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// The main breaker of a box; `None` where it has none that anybody knows of. A camper has one for what its plug
-    /// is made for (NEC 551.45, from memory, not verified).
+    /// Adds the main breaker of a box; `None` if it has none that anybody knows of. A camper has one of its plug's
+    /// rating (NEC 551.45, from memory, not verified).
     fn main_breaker(&mut self, holder: &DistributionBox, inlet: Plug, parent: NodeIx) -> Option<NodeIx> {
         let field = format!("box.{}.breaker", holder.id);
         let marked = match holder.breaker {
@@ -592,7 +589,7 @@ impl<'a> Builder<'a> {
         let legs = self.supply.node(parent).legs;
         let mut node = self.node(&holder.id, kind, parent, legs);
         node.rating = marked;
-        // Of one that nobody has read, no label says that it trips.
+        // If nobody has read it, no label says that it trips.
         node.reason = match holder.breaker {
             Answer::Known(_) => LimitReason::Breaker,
             Answer::Missing | Answer::Unknown => LimitReason::Plug,
@@ -600,8 +597,8 @@ impl<'a> Builder<'a> {
         Some(self.push_breaker(node))
     }
 
-    /// What runs in a camper: one place, which takes what the plan says is inside and nothing else. Its wires are
-    /// its maker's, and its plug says what it is fed with.
+    /// Adds the inside of a camper: one receptacle that takes what the plan says is inside and nothing else. Its wiring
+    /// is its maker's business, and its plug says how it is fed.
     fn inside(&mut self, holder: &'a DistributionBox, inlet: Plug, above: NodeIx) {
         let on = |load: &&Load| load.on.as_ref() == Some(&holder.id);
         let loads = self.plan.loads.iter().filter(on);
@@ -611,7 +608,7 @@ impl<'a> Builder<'a> {
         let shape = Receptacle(inlet.0);
         let no = Answer::Known(false);
         self.receptacle(&holder.id, shape, sockets, above, (legs, true), no);
-        // What its plug is made for has no lower rating for hours.
+        // A plug has no lower rating for hours.
         if let Some(inside) = self.supply.nodes.last_mut() {
             inside.continuous = WHOLE;
             if inside.reason == LimitReason::Receptacle {
@@ -620,7 +617,7 @@ impl<'a> Builder<'a> {
         }
     }
 
-    /// The legs a plug takes from the receptacle it is in; `None` where that is not fed.
+    /// Returns the legs a plug takes from its receptacle; `None` if the receptacle is not fed.
     fn plug_legs(&self, plug: Plug, parent: NodeIx) -> Option<Legs> {
         let above = self.supply.node(parent);
         if above.reason == LimitReason::NotFed {
@@ -629,12 +626,12 @@ impl<'a> Builder<'a> {
         fed_legs(Receptacle(plug.0), above.legs, Leg::A)
     }
 
-    /// Puts every part that was not reached into the list, with its reason.
+    /// Lists every part that was not reached, with the reason.
     fn unreached(&mut self) {
         let plan = self.plan;
         self.refused.extend(plan.of_unknown_shape().map(|it| (it.part, DetachReason::UnknownShape)));
         let parts: Vec<(&Id, Option<&Id>)> = plan.gear().map(|it| (it.id, it.from)).collect();
-        // Which part each receptacle is of, to follow a chain upwards.
+        // The part each receptacle belongs to, for following a chain upstream.
         let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();
         for cord in &plan.cords {
             for at in 0..cord.ends().len() {
@@ -678,7 +675,7 @@ impl<'a> Builder<'a> {
     }
 }
 
-/// Whether following a part upwards comes back to it.
+/// Whether following a part upstream comes back to it.
 fn leads_back(part: &Id, from_of: &BTreeMap<&Id, Option<&Id>>, part_of: &BTreeMap<Id, &Id>) -> bool {
     let mut at = part;
     for _ in 0..=from_of.len() {
@@ -696,8 +693,8 @@ fn leads_back(part: &Id, from_of: &BTreeMap<&Id, Option<&Id>>, part_of: &BTreeMa
     false
 }
 
-/// The outlet whose breaker this one is behind: itself, unless `shares` leads elsewhere in the
-/// same list. A chain of them leads to its end, and one that goes round to its least member.
+/// Returns the outlet that has the breaker of this one: itself, unless `shares` leads elsewhere in the same list. A
+/// chain leads to its end, and a loop to its lowest index.
 fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     let mut seen = vec![start];
     let mut at = start;
@@ -716,8 +713,8 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     }
 }
 
-/// The leg that stands in the tree for one that nobody knows: where the most is that somebody knows of. What is
-/// plugged in there counts on both ([`Supply::counts_on`]).
+/// Returns the leg that stands in for an unknown one: the leg with the most known current. What is plugged in there
+/// counts on both ([`Supply::counts_on`]).
 pub(crate) fn leg_taken(plan: &Plan) -> Leg {
     let known: Vec<(Leg, Current)> = plan
         .outlets()
@@ -731,8 +728,8 @@ pub(crate) fn leg_taken(plan: &Plan) -> Leg {
     if on(Leg::B) > on(Leg::A) { Leg::B } else { Leg::A }
 }
 
-/// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired
-/// to; `None` where it cannot work: 120 V shapes without a neutral, 240 V shapes with one leg.
+/// Returns the legs a shape uses on this feed, where `leg` is the one a 120 V shape is wired to. `None` if it cannot
+/// work: a 120 V shape without a neutral, or a 240 V shape on one leg.
 fn fed_legs(shape: Receptacle, feed: Legs, leg: Leg) -> Option<Legs> {
     match (shape.0.circuit(), feed) {
         (Circuit::OneLeg, Legs::Both) => Some(Legs::One(leg)),

@@ -1,20 +1,19 @@
 //! Voltage drop over the cords, in whole numbers.
 //!
-//! Resistance only: reactance and power factor angle are left out, which makes the drop a little
-//! larger than it is. What the generator's own voltage does under load is not known and not
-//! counted. The wiring of boxes is short and not counted either. On two legs the neutral is
-//! counted with all of one leg's current: what the other leg takes off it is left out.
+//! Only resistance counts. Leaving out reactance and the power factor angle makes the drop slightly too large. The
+//! generator's own voltage sag is unknown and not counted, nor is the wiring of boxes, which is short. On two legs the
+//! neutral carries all of one leg's current: the part that the other leg cancels is ignored.
 //!
-//! A heater draws less as the volts sink, and constant power more: both settle together.
+//! As the voltage sinks, a heater draws less and constant power more: both are solved together.
 
 use super::{Legs, NodeIx, NodeKind, Supply};
 use crate::plan::Leg;
 use crate::quantity::{Current, Resistance, Voltage, narrow};
 
-/// Voltage with more digits than [`Voltage`]: microvolts.
+/// A voltage in microvolts, finer than [`Voltage`].
 pub type Microvolts = i128;
 
-/// Volts lost by a current in a resistance out and back, in microvolts. Exact.
+/// Returns the volts a current loses in an out-and-back resistance, in microvolts, rounded up.
 #[must_use]
 pub fn volts_lost(resistance: Resistance, current: Current) -> Microvolts {
     // Micro-ohms times milliamperes are nanovolts.
@@ -22,8 +21,7 @@ pub fn volts_lost(resistance: Resistance, current: Current) -> Microvolts {
     div_up(nanovolts, 1000)
 }
 
-/// Division rounded up, for what is not negative. Of what is small enough, as nearly all is, with
-/// the division that machines have.
+/// Divides a non-negative number, rounding up. Nearly all values fit `i64`, whose division is native.
 fn div_up(value: i128, by: i128) -> i128 {
     let up = value + by - 1;
     match (i64::try_from(up), i64::try_from(by)) {
@@ -36,33 +34,33 @@ fn nominal_currents(loads: &[Running]) -> Vec<i128> {
     loads.iter().map(|load| i128::from(load.current.milliamps()) * 1000).collect()
 }
 
-/// One load that runs, as the drop sees it.
+/// A running load, as the drop sees it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Running {
     /// The receptacle it is plugged into.
     pub at: NodeIx,
     /// Its current at nominal voltage.
     pub current: Current,
-    /// What becomes of its current as the voltage sinks.
+    /// How its current changes as the voltage sinks.
     pub draws: Draws,
-    /// Whether all of its current may be on one leg, whichever, of a receptacle that has both: then it
-    /// is the volts of one leg that it has.
+    /// Whether all of its current may be on one leg, whichever, of a receptacle with both. Its voltage is then that of
+    /// one leg.
     pub one_leg: bool,
 }
 
-/// What a load draws when it gets less than its nominal voltage.
+/// What a load draws below its nominal voltage.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Draws {
-    /// Its nominal current, whatever the voltage: what starts.
+    /// Its nominal current at any voltage: starting loads.
     Current,
     /// The same power, so more current: switched-mode supplies, loaded motors.
     Power,
-    /// Less current, as a plain resistance does: heaters.
+    /// Less current, like a plain resistance: heaters.
     Resistance,
 }
 
 impl Supply {
-    /// Resistance out and back of all cords from the generator to a node.
+    /// Returns the out-and-back resistance of all cords from the generator to a node.
     #[must_use]
     pub fn resistance_to(&self, at: NodeIx) -> Resistance {
         self.up(at)
@@ -73,37 +71,35 @@ impl Supply {
             .sum()
     }
 
-    /// Volts lost between the generator and a node while these loads run, with each load
-    /// drawing its nominal current. In microvolts, on the leg that loses most; for a node on
-    /// both legs the loss between them.
+    /// Returns the volts lost between the generator and a node while these loads run at nominal current. In microvolts,
+    /// on the leg that loses most; for a node on both legs, the loss between them.
     #[must_use]
     pub fn nominal_drop(&self, at: NodeIx, loads: &[Running]) -> Microvolts {
         self.nominal_flow(loads).drop(at)
     }
 
-    /// The same with each load drawing what it draws at the voltage left to it ([`Draws`]),
-    /// worked out until it settles. `None` when it does not: the line cannot carry them.
+    /// Returns the same drop with each load drawing what it draws at the voltage left to it ([`Draws`]). `None` if that
+    /// does not settle: the line cannot carry them.
     #[must_use]
     pub fn settled_drop(&self, at: NodeIx, loads: &[Running]) -> Option<Microvolts> {
         Some(self.settled_flow(loads)?.drop(at))
     }
 
-    /// What flows while each of these draws its nominal current.
+    /// Returns what flows while each load draws its nominal current.
     #[must_use]
     pub fn nominal_flow(&self, loads: &[Running]) -> Flow<'_> {
         self.flow(loads, &nominal_currents(loads))
     }
 
-    /// What flows once each of these draws what it draws at the voltage left to it; `None` when
-    /// that does not settle.
+    /// Returns what flows once each load draws what it draws at the voltage left to it; `None` if that does not settle.
     ///
-    /// One load after the other is solved exactly beside what the others draw: a resistance and the line to
-    /// it share the volts, a constant power is a quadratic. Resistances alone settle on any line, and a
-    /// line that cannot carry a constant power is told from one where another load is still to sink.
+    /// Each load in turn is solved exactly against what the others draw: a resistance and its line share the volts, and
+    /// a constant power is a quadratic. Resistances alone settle on any line. A line that cannot carry a constant power
+    /// is distinguished from one where another load's current has yet to drop.
     #[must_use]
     pub fn settled_flow(&self, loads: &[Running]) -> Option<Flow<'_>> {
-        // Each round comes nearer to the end, by less each time; a line that loses so much that
-        // this takes longer is past use.
+        // Each round comes closer, by less each time. A line that loses so much that this takes longer is unusable
+        // anyway.
         const ROUNDS: usize = 64;
         const SETTLED: Microvolts = 10;
         let mut flow = self.nominal_flow(loads);
@@ -122,7 +118,7 @@ impl Supply {
                     Draws::Resistance => Some(of_resistance(at_nominal, nominal, offered, *line)),
                 };
                 carried &= drawn.is_some();
-                // Whether it can be carried is known when the others have sunk.
+                // Only when the other currents have settled is it known whether the line can carry this one.
                 let drawn = drawn.unwrap_or(2 * at_nominal);
                 let more = drawn - *current;
                 settled &= more.abs() <= 1 || (line * more).abs() <= SETTLED * 1_000_000;
@@ -136,7 +132,7 @@ impl Supply {
         None
     }
 
-    /// Nominal voltage of what a load has.
+    /// Returns the nominal voltage across a load.
     #[must_use]
     pub fn volts_of(&self, load: &Running) -> Voltage {
         if load.one_leg { self.volts } else { self.volts_at(load.at) }
@@ -146,7 +142,7 @@ impl Supply {
         i128::from(self.volts_of(load).millivolts()) * 1000
     }
 
-    /// `currents` are in microamperes, one for each load.
+    /// Returns the flow for these `currents`, one per load, in microamperes.
     fn flow(&self, loads: &[Running], currents: &[i128]) -> Flow<'_> {
         let mut flow = Flow { supply: self, through: vec![Carried::default(); self.nodes.len()] };
         for (load, current) in loads.iter().zip(currents) {
@@ -156,9 +152,9 @@ impl Supply {
     }
 }
 
-/// Microamperes of a constant power that has this current at its nominal voltage, at the end of a line with
-/// this offered to it. `None` where the line cannot carry it, or only at less than half of the nominal
-/// voltage: there is no settling there.
+/// Returns the microamperes that a constant power draws, given its current at nominal voltage and the voltage offered
+/// at the head of its line. `None` if the line cannot carry it, or only below half the nominal voltage, where nothing
+/// settles.
 fn of_power(current: i128, nominal: Microvolts, offered: Microvolts, line: i128) -> Option<i128> {
     if current <= 0 {
         return Some(0);
@@ -176,7 +172,7 @@ fn of_power(current: i128, nominal: Microvolts, offered: Microvolts, line: i128)
     (left * 2 >= nominal).then(|| div_up(current * nominal, left.max(1)))
 }
 
-/// The same of a resistance: it and the line share what is offered.
+/// Returns the same for a resistance, which shares the offered voltage with the line.
 fn of_resistance(current: i128, nominal: Microvolts, offered: Microvolts, line: i128) -> i128 {
     // I E / (V + R I), with I at V.
     let both = nominal + line * current / 1_000_000;
@@ -190,23 +186,23 @@ const fn side(leg: Leg) -> usize {
     }
 }
 
-/// Microamperes that pass a node.
+/// The current through a node, in microamperes.
 #[derive(Clone, Copy, Debug, Default)]
 struct Carried {
     /// On leg A and on leg B.
     legs: [i128; 2],
-    /// On one of them, of which nobody knows which.
+    /// On one of them, which one being unknown.
     either: i128,
 }
 
 impl Carried {
-    /// The most that may be on a leg.
+    /// Returns the most that may be on a leg.
     const fn on(&self, leg: Leg) -> i128 {
         self.legs[side(leg)] + self.either
     }
 }
 
-/// What flows while some loads run.
+/// The currents through the tree while some loads run.
 #[derive(Clone, Debug)]
 pub struct Flow<'a> {
     supply: &'a Supply,
@@ -214,7 +210,7 @@ pub struct Flow<'a> {
 }
 
 impl Flow<'_> {
-    /// So many microamperes more of a load.
+    /// Adds current to a load, in microamperes.
     fn add(&mut self, load: &Running, more: i128) {
         let node = self.supply.node(load.at);
         for (ix, _) in self.supply.up(load.at) {
@@ -229,16 +225,16 @@ impl Flow<'_> {
         }
     }
 
-    /// Volts lost between the generator and a node. In microvolts, on the leg that loses most; for
-    /// a node on both legs the loss between them.
+    /// Returns the volts lost between the generator and a node, in microvolts: on the leg that loses most, or between
+    /// the legs for a node on both.
     #[must_use]
     pub fn drop(&self, at: NodeIx) -> Microvolts {
         let node = self.supply.node(at);
         match node.legs {
             Legs::One(_) if node.on_either() => self.on_leg(at, self.worst_leg(at)),
             Legs::One(leg) => self.on_leg(at, leg),
-            // Each leg's wire loses half of what its current loses out and back: between the
-            // legs the two halves add up.
+            // Each leg's wire loses half of what its current loses out and back. Between the legs the two halves add
+            // up.
             Legs::Between | Legs::Both => {
                 let legs = [Leg::A, Leg::B].map(|leg| self.lost(at, |it| it.legs[side(leg)]));
                 div_up(legs.iter().sum::<Microvolts>() + self.lost(at, |it| it.either), 2)
@@ -246,7 +242,7 @@ impl Flow<'_> {
         }
     }
 
-    /// Volts lost before a load, of the volts it has ([`Supply::volts_of`]).
+    /// Returns the volts lost on the way to a load, at its own voltage ([`Supply::volts_of`]).
     #[must_use]
     pub fn lost_by(&self, load: &Running) -> Microvolts {
         if load.one_leg { self.on_leg(load.at, self.worst_leg(load.at)) } else { self.drop(load.at) }
@@ -256,7 +252,7 @@ impl Flow<'_> {
         self.lost(at, |carried| carried.on(leg))
     }
 
-    /// What so much of what the cords carry loses on the way to a node.
+    /// Returns the microvolts that a chosen part of the cords' current loses on the way to a node.
     fn lost(&self, at: NodeIx, amps: impl Fn(&Carried) -> i128) -> Microvolts {
         let lost = |(cord, resistance): (NodeIx, Resistance)| {
             // Micro-ohms times microamperes are 10^-12 V.
@@ -265,12 +261,12 @@ impl Flow<'_> {
         self.cords_to(at).map(lost).sum()
     }
 
-    /// The leg that loses more on the way to a node.
+    /// Returns the leg that loses more on the way to a node.
     fn worst_leg(&self, at: NodeIx) -> Leg {
         if self.on_leg(at, Leg::B) > self.on_leg(at, Leg::A) { Leg::B } else { Leg::A }
     }
 
-    /// What passes a node, on the leg that carries most. Rounded up.
+    /// Returns the current through a node, on the leg that carries most, rounded up.
     #[must_use]
     pub fn through(&self, at: NodeIx) -> Current {
         let carried = self.through[at.0];
@@ -278,9 +274,8 @@ impl Flow<'_> {
         Current::from_milliamps(narrow(div_up(most, 1000)))
     }
 
-    /// What passes each cord between the generator and a node, from the generator on: what
-    /// [`Self::drop`] multiplies with the resistance of each. Rounded up; for a node on both legs
-    /// half of what both legs carry.
+    /// Returns the current through each cord from the generator to a node, in that order: the currents that
+    /// [`Self::drop`] multiplies by the cords' resistances. Rounded up; for a node on both legs, the mean of the two.
     #[must_use]
     pub fn through_cords(&self, at: NodeIx) -> Vec<(NodeIx, Current)> {
         let node = self.supply.node(at);
@@ -291,7 +286,7 @@ impl Flow<'_> {
         }
     }
 
-    /// The same of [`Self::lost_by`].
+    /// Returns the currents behind [`Self::lost_by`] in the same form.
     #[must_use]
     pub fn through_cords_to(&self, load: &Running) -> Vec<(NodeIx, Current)> {
         if load.one_leg {
@@ -301,7 +296,7 @@ impl Flow<'_> {
         }
     }
 
-    /// The mean of these legs.
+    /// Returns the mean current of these legs through each cord, in the same order.
     fn through_cords_on(&self, at: NodeIx, legs: &[Leg]) -> Vec<(NodeIx, Current)> {
         let share = i128::try_from(legs.len()).unwrap_or(1).max(1);
         let mut through: Vec<(NodeIx, Current)> = self
@@ -318,7 +313,7 @@ impl Flow<'_> {
         through
     }
 
-    /// The cords on the way, from the node up, with the resistance of each.
+    /// Iterates over the cords upstream of a node, nearest first, each with its resistance.
     fn cords_to(&self, at: NodeIx) -> impl Iterator<Item = (NodeIx, Resistance)> {
         self.supply.up(at).filter_map(|(ix, node)| match node.kind {
             NodeKind::Cord { resistance, .. } => Some((ix, resistance)),
@@ -327,7 +322,7 @@ impl Flow<'_> {
     }
 }
 
-/// Microvolts as a voltage, rounded up: for what is lost.
+/// Converts lost microvolts to a voltage, rounded up.
 #[must_use]
 pub fn lost(microvolts: Microvolts) -> Voltage {
     Voltage::from_millivolts(narrow(div_up(microvolts.max(0), 1000)))
@@ -337,45 +332,43 @@ pub fn lost(microvolts: Microvolts) -> Voltage {
 mod tests {
     use super::*;
     use crate::quantity::{Length, Power};
-    /// Volts left at a resistance heater of this power and nominal voltage: its resistance stays
-    /// what it is, so it takes less as the voltage sinks. Rounded down, in microvolts.
+    /// Returns the volts left at a resistance heater of this power and nominal voltage, in microvolts, rounded down.
+    /// Its resistance is fixed, so it draws less as the voltage sinks.
     fn volts_left_heater(source: Voltage, power: Power, resistance: Resistance) -> Microvolts {
         let volts = i128::from(source.millivolts());
         let power = i128::from(power.milliwatts());
         if volts <= 0 || power <= 0 {
             return volts * 1000;
         }
-        // V Rl / (Rl + R) with Rl = V^2 / P is V^3 / (V^2 + P R), both terms below the line in
-        // 10^-9 V^2: milliwatts times micro-ohms are that, square millivolts a thousand of it.
+        // V Rl / (Rl + R) with Rl = V^2 / P is V^3 / (V^2 + P R). Both terms of the denominator are in 10^-9 V^2:
+        // milliwatts times micro-ohms are that, and square millivolts a thousand of it.
         let square = volts * volts * 1000;
         let line = power * i128::from(resistance.microohms());
         volts * 1000 * square / (square + line)
     }
 
-    /// Volts left at a load that takes the same power at any voltage, as switched-mode supplies do:
-    /// it takes more current as the voltage sinks. `None` when the line cannot carry that power at
-    /// all. Rounded down, in microvolts.
+    /// Returns the volts left at a load of constant power, as switched-mode supplies are, in microvolts, rounded down.
+    /// It draws more current as the voltage sinks. `None` if the line cannot carry that power at all.
     fn volts_left_constant_power(source: Voltage, power: Power, resistance: Resistance) -> Option<Microvolts> {
         let volts = i128::from(source.millivolts()) * 1000;
-        // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in
-        // microvolts is 10^-12.
+        // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in microvolts is 10^-12.
         let four = 4 * i128::from(resistance.microohms()) * i128::from(power.milliwatts()) * 1000;
         let under = volts * volts - four;
         (under >= 0).then(|| i128::midpoint(volts, under.isqrt()))
     }
 
-    /// Out and back from micro-ohms per 1000 ft of one conductor, rounded up.
+    /// Returns the out-and-back resistance from micro-ohms per 1000 ft of one conductor, rounded up.
     fn out_and_back(per_kilofoot: i64, length: Length) -> Resistance {
         const KILOFOOT: i64 = 304_800;
         Resistance::from_microohms((2 * per_kilofoot * length.millimetres() + KILOFOOT - 1) / KILOFOOT)
     }
 
-    /// The same of so many feet.
+    /// Returns the same for a length in feet.
     fn two_wire(per_kilofoot: i64, feet: i64) -> Resistance {
         out_and_back(per_kilofoot, Length::from_millimetres(feet * 3048 / 10))
     }
 
-    /// One conductor only, the other way being the airframe: half of out and back.
+    /// Returns the drop in one conductor only, with the airframe as the return: half of out and back.
     fn one_wire_drop(per_kilofoot: i64, tenths_of_feet: i64, milliamps: i64) -> Microvolts {
         let both = out_and_back(per_kilofoot, Length::from_millimetres((tenths_of_feet * 3048 + 50) / 100));
         volts_lost(both, Current::from_milliamps(milliamps)) / 2
@@ -385,7 +378,7 @@ mod tests {
         volts_lost(two_wire(per_kilofoot, feet), Current::from_milliamps(milliamps))
     }
 
-    /// Within half of the last digit given, in microvolts.
+    /// Asserts that two values differ by at most `half`, which is half of the last published digit, in microvolts.
     fn near(found: Microvolts, expected: Microvolts, half: Microvolts) {
         assert!((found - expected).abs() <= half, "{found} is not {expected}");
     }
@@ -422,8 +415,8 @@ mod tests {
 
     #[test]
     fn an_aviation_manual_with_one_conductor() {
-        // FAA AC 43.13-1B table 11-7, 20 A, one conductor.
-        // Lengths are whole millimetres here, which costs the fifth digit.
+        // FAA AC 43.13-1B table 11-7, 20 A, one conductor. Lengths are whole millimeters here, which costs the fifth
+        // digit.
         near(one_wire_drop(440_000, 1070, 20_000), 941_600, 50);
         near(one_wire_drop(280_000, 900, 20_000), 504_000, 50);
         near(one_wire_drop(3_060_000, 1000, 20_000), 6_120_000, 50);
@@ -488,7 +481,7 @@ coiled = false
             draws,
             one_leg: false,
         };
-        // 0.2 x 1.24 ohm out and back. 10 A at 240 V lose 2.48 V, as they do at 120 V.
+        // Out and back, 0.2 x 1.24 ohm. 10 A at 240 V lose 2.48 V, as they do at 120 V.
         let heavy = load("cord.2", 10_000, Draws::Current);
         assert_eq!(supply.nominal_drop(at("cord.2"), &[heavy]), 2_480_000);
         let light = load("cord.3", 10_000, Draws::Current);
@@ -497,9 +490,9 @@ coiled = false
         let both = [heavy, light];
         assert_eq!(supply.nominal_drop(at("cord.3"), &both), 4_960_000);
         assert_eq!(supply.nominal_drop(at("cord.2"), &both), 3_720_000);
-        // At the set itself nothing is lost.
+        // Nothing is lost at the generator itself.
         assert_eq!(supply.nominal_drop(at("big"), &both), 0);
-        // All on one leg, of 120 V: the worse one counts, beside what hangs on it.
+        // All of it on one leg, at 120 V: the worse leg counts, beside the other load on it.
         let camper = Running { one_leg: true, ..heavy };
         assert_eq!(supply.volts_of(&camper).millivolts(), 120_000);
         let flow = supply.nominal_flow(&[camper, light]);
@@ -521,9 +514,9 @@ coiled = false
         assert_eq!(supply.settled_drop(at("cord.3"), &[wild]), None);
     }
 
-    /// Behind one trunk a heater draws less as the volts sink, and electronics more. By exact algebra, for
-    /// a heater of P1 and a constant power of P2 at V behind R: v is the greater root of
-    /// v^2 (1/R + P1/V^2) - v V/R + P2 = 0. In microvolts, worked out elsewhere to twelve digits.
+    /// Behind one trunk a heater draws less as the volts sink, and electronics more. By exact algebra, for a heater of
+    /// P1 and a constant power of P2 at V behind R, v is the greater root of v^2 (1/R + P1/V^2) - v V/R + P2 = 0.
+    /// Losses in microvolts, computed independently to twelve digits.
     #[test]
     fn a_heater_and_electronics_behind_one_trunk() {
         for (ohms, heater, electronics, lost) in [
@@ -531,7 +524,7 @@ coiled = false
             (396_000, 1500, 0, 4_753_902),
             (396_000, 0, 300, 998_305),
             (636_000, 1800, 600, 12_114_004),
-            // The line and the heater share the volts evenly: no iteration by full steps settles there.
+            // The line and the heater share the volts evenly: an iteration by full steps never settles there.
             (9_600_000, 1500, 0, 60_000_000),
             (96_000_000, 1500, 0, 109_090_909),
         ] {
@@ -546,11 +539,11 @@ coiled = false
             let loads = [load(heater, Draws::Resistance), load(electronics, Draws::Power)];
             for loads in [loads, [loads[1], loads[0]]] {
                 let found = supply.settled_drop(at, &loads).expect("it settles");
-                // A microampere more or less of each.
+                // Each current may be off by a microampere.
                 near(found, lost, 20 + i128::from(ohms) / 500_000);
             }
         }
-        // What no heater leaves volts for is not carried, whichever is asked first.
+        // If the heater leaves the line too few volts, the answer is `None` in either order.
         let supply = trunk(4_800_000);
         let at = supply.receptacles().last().expect("an end").0;
         let load =
@@ -558,14 +551,14 @@ coiled = false
         let (heater, electronics) = (load(12_500, Draws::Resistance), load(6_000, Draws::Power));
         assert_eq!(supply.settled_drop(at, &[heater, electronics]), None);
         assert_eq!(supply.settled_drop(at, &[electronics, heater]), None);
-        // With the heater at its full current there would be nothing left for these; there is, as it
-        // sinks: v^2 (1/4.8 + 1/9.6) - 25 v + 120 = 0, v = 74.8712 V.
+        // With the heater at its full current nothing would be left for the small load. There is, as the heater's
+        // current drops: v^2 (1/4.8 + 1/9.6) - 25 v + 120 = 0, v = 74.8712 V.
         let little = load(1_000, Draws::Power);
         let found = supply.settled_drop(at, &[heater, little]);
         near(found.expect("it settles"), 45_128_808, 20);
     }
 
-    /// A set with one cord, of this resistance.
+    /// Builds a generator with one cord of this resistance.
     fn trunk(microohms: i64) -> Supply {
         let mut supply = Supply::build(
             &crate::plan::read(

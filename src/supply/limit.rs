@@ -1,4 +1,4 @@
-//! The limit at a point of the tree: the least of everything between it and the engine.
+//! The limit at a node: the least of everything between it and the engine.
 
 use super::{LimitReason, NodeIx, NodeKind, Supply};
 use crate::plan::Id;
@@ -9,50 +9,49 @@ use crate::quantity::{Current, Voltage};
 pub enum Acts {
     /// This node trips or shuts down before any part is overloaded.
     At(NodeIx),
-    /// The same of the main breaker of a camper that nobody has read: it is assumed to be there, and no label says that
-    /// it trips.
+    /// A camper's main breaker does, but nobody has read it. It is assumed to exist, and no label says that it trips.
     Assumed(NodeIx),
-    /// Nothing acts until this current, which is more than some part stands: then this node does.
+    /// Nothing acts until this current, which overloads some part; then this node acts.
     Above(NodeIx, Current),
     /// Nothing acts at all.
     Never,
 }
 
-/// The least that a point carries for some time, and what sets it.
+/// What sets a limit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct SetBy {
-    /// The node.
+    /// The node that sets it.
     pub node: NodeIx,
-    /// Why that node.
+    /// The reason at that node.
     pub reason: LimitReason,
-    /// Whether the figure is less than what that node is rated for, because it runs for hours.
+    /// Whether the limit is below the node's rating because the load runs for hours.
     pub share: bool,
 }
 
 /// The limit at a node and what sets it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Governing {
-    /// For three hours or more, on each leg.
+    /// The limit for three hours or more, on each leg.
     pub continuous: Current,
-    /// What sets `continuous`: of several that are equal the one nearest the generator that acts at
-    /// it, else the one nearest the receptacle.
+    /// What sets `continuous`. Of several equal limits, the one nearest the generator among those that trip, or else
+    /// the one nearest the receptacle.
     pub continuous_by: SetBy,
-    /// For less, on each leg.
+    /// The limit for less than three hours, on each leg.
     pub short: Current,
-    /// What sets `short`, likewise.
+    /// What sets `short`, by the same rule.
     pub short_by: SetBy,
     /// What acts past `short`.
     pub acts: Acts,
 }
 
 impl Supply {
-    /// The limit at a node.
+    /// Returns the limit at a node.
     #[must_use]
     pub fn limit(&self, at: NodeIx) -> Governing {
         self.limits[at.0]
     }
 
-    /// The limit at a node, worked out from all that is above it.
+    /// Computes the limit at a node from everything upstream.
     pub(super) fn governing(&self, at: NodeIx) -> Governing {
         let long = |node: &super::Node| node.rating.scaled_down(node.continuous);
         let (continuous, continuous_by) = self.least(at, long);
@@ -61,7 +60,7 @@ impl Supply {
             let of_kind = self.up(at).filter(|(_, node)| node.assumed_breaker() == assumed);
             of_kind.filter_map(|(ix, node)| Some((node.acts_past()?, ix))).min()
         };
-        // An early trip lowers what is planned, and the parts past it stand no less for that.
+        // An early trip lowers the planned current, but not what the parts behind the breaker can stand.
         let stands = self.up(at).map(|(_, node)| node.acts_past().unwrap_or(node.rating)).min();
         let in_time = |acting: &(Current, NodeIx)| Some(acting.0) <= stands;
         let acts = match (acting(false), acting(true)) {
@@ -73,7 +72,7 @@ impl Supply {
         Governing { continuous, continuous_by, short, short_by, acts }
     }
 
-    /// The least of a figure from here back to the generator, and the node that sets it.
+    /// Returns the least of a figure from here up to the generator, and the node that sets it.
     fn least(&self, at: NodeIx, figure: impl Fn(&super::Node) -> Current) -> (Current, SetBy) {
         let least = self.up(at).map(|(_, node)| figure(node)).min();
         let least = least.unwrap_or(Current::ZERO);
@@ -83,7 +82,7 @@ impl Supply {
             .last()
             .or_else(|| equal().next())
             .map_or(at, |(ix, _)| ix);
-        // What a two-leg set gives on one leg is half of it, and that is what to tell.
+        // One leg of a two-leg generator has half its power, so that is the reason to report.
         let half = self.node(node).legs.all().len() > self.node(at).legs.all().len();
         let reason = match self.node(node).reason {
             LimitReason::RatedPower | LimitReason::RatedPowerUnguarded if half => LimitReason::OneLeg,
@@ -93,14 +92,14 @@ impl Supply {
         (least, SetBy { node, reason, share })
     }
 
-    /// Nominal voltage of a single load at this node that uses all of its legs.
+    /// Returns the nominal voltage of a load at this node that uses all of its legs.
     #[must_use]
     pub fn volts_at(&self, at: NodeIx) -> Voltage {
         let legs = i64::try_from(self.node(at).legs.all().len()).unwrap_or(1);
         Voltage::from_millivolts(self.volts.millivolts() * legs)
     }
 
-    /// Ids of the parts from the generator's outlet to this node, each once.
+    /// Returns the ids of the parts from the generator's outlet to this node, each once.
     #[must_use]
     pub fn path(&self, at: NodeIx) -> Vec<Id> {
         let mut path: Vec<Id> = self
@@ -115,8 +114,8 @@ impl Supply {
         path
     }
 
-    /// The marking on a receptacle's own breaker, if it has one and it is known: not that of a
-    /// breaker at the other end of a cord.
+    /// Returns the marking on a receptacle's own breaker, if it has one and the marking is known. A breaker at the
+    /// other end of a cord does not count.
     #[must_use]
     pub fn own_breaker(&self, at: NodeIx) -> Option<Current> {
         self.up(at)

@@ -1,8 +1,8 @@
-//! The supply tree: from the generator through breakers, receptacles, cords and boxes to the
-//! places where loads plug in, with the limit at each point and what sets it.
+//! The supply tree: from the generator through breakers, receptacles, cords and boxes to the places where loads plug
+//! in, with the limit at each node and what sets it.
 //!
-//! [`Supply::build`] takes any plan that loaded; parts that are not plugged in, or are plugged
-//! in where they cannot go, stand apart in [`Supply::detached`] and carry nothing.
+//! [`Supply::build`] takes any plan that loaded. Parts that are not plugged in, or are plugged in where they cannot go,
+//! are listed in [`Supply::detached`] and carry nothing.
 
 mod build;
 pub mod drop;
@@ -27,7 +27,7 @@ use crate::value::Assumption;
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct NodeIx(pub usize);
 
-/// The legs that a point of the tree is fed from.
+/// The legs that feed a node.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Legs {
     /// One leg and neutral: 120 V.
@@ -39,7 +39,7 @@ pub enum Legs {
 }
 
 impl Legs {
-    /// The legs that carry current for a load here that uses all of them.
+    /// Returns the individual legs.
     #[must_use]
     pub const fn all(self) -> &'static [Leg] {
         match self {
@@ -50,33 +50,33 @@ impl Legs {
     }
 }
 
-/// What a node of the tree is.
+/// The kind of a node, with the data particular to it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum NodeKind {
-    /// The generator itself. Root of the tree.
+    /// The generator itself: the root of the tree.
     Source,
-    /// A breaker. Its id is that of the first outlet behind it, or of the box whose main breaker it is.
+    /// A breaker. Its id is that of the first outlet downstream, or of the box whose main breaker it is.
     Breaker {
-        /// As marked; `None` when nobody knows.
+        /// The marking; `None` if unknown.
         marked: Option<Current>,
-        /// What it may let pass until it trips: of two markings the larger, whatever it was seen to trip at.
-        /// `None` when nobody knows.
+        /// The most current it may pass before it trips: the larger of two markings, whatever current it was seen to
+        /// trip at. `None` if unknown.
         trips: Option<Current>,
     },
     /// Fixed wiring between a breaker and its receptacle.
     Wiring,
-    /// A receptacle of the generator, a cord or a box, or what is inside a camper.
+    /// A receptacle of the generator, a cord or a box, or the inside of a camper.
     Receptacle {
-        /// Its configuration; of a camper that of its own plug, which is what all inside is fed by.
+        /// Its configuration. For a camper, that of its plug, which feeds everything inside.
         shape: Receptacle,
-        /// How many plugs it takes; of a camper as many as run inside.
+        /// How many plugs it takes. For a camper, how many loads run inside.
         sockets: u8,
     },
     /// A cord, adapter or splitter.
     Cord {
         /// Its plug.
         plug: Plug,
-        /// Resistance out and back at working temperature.
+        /// Out-and-back resistance at working temperature.
         resistance: Resistance,
     },
     /// A box, from its inlet on.
@@ -87,30 +87,30 @@ pub enum NodeKind {
 }
 
 impl NodeKind {
-    /// Whether it is a cord, an adapter or a splitter.
+    /// Whether this is a cord, an adapter or a splitter.
     #[must_use]
     pub const fn is_cord(&self) -> bool {
         matches!(self, Self::Cord { .. })
     }
 
-    /// Whether it is a cord or a box, and not the generator's.
+    /// Whether this is a cord or a box rather than part of the generator.
     #[must_use]
     pub const fn is_gear(&self) -> bool {
         matches!(self, Self::Cord { .. } | Self::Inlet { .. })
     }
 }
 
-/// Why a limit is what it is. The word in reports is [`LimitReason::code`].
+/// The reason for a limit. Reports use the word from [`LimitReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum LimitReason {
-    /// The rated power of a set that stops past just that.
+    /// The rated power of a generator that stops right at that power.
     RatedPower,
-    /// The same, derated for air and altitude, of a set that is not known to, or only past more: it may just
-    /// overheat.
+    /// The derated power of a generator that is not known to stop, or that stops only at a higher power. It may
+    /// overheat instead.
     RatedPowerUnguarded,
-    /// Half of a two-leg set: nothing says that each half stops by itself.
+    /// Half the power of a two-leg generator. Nothing says that each half stops on its own.
     OneLeg,
-    /// What the kit between sets in parallel passes.
+    /// The rating of the kit that joins parallel sets.
     ParallelKit,
     /// A breaker's marking.
     Breaker,
@@ -122,20 +122,20 @@ pub enum LimitReason {
     Plug,
     /// The ampacity of a cord's conductors.
     CordAmpacity,
-    /// What a cord set of this gauge and length is usually marked with.
+    /// The usual marking of a cord set of this gauge and length.
     CordMark,
-    /// That ampacity, cut because the cord is coiled.
+    /// The cord's ampacity, reduced because the cord is coiled.
     CoiledCord,
-    /// That ampacity, cut because the air is hotter than it is published for.
+    /// The cord's ampacity, reduced because the air is hotter than the published value assumes.
     HotCord,
     /// The ampacity of a box's wiring.
     Wiring,
-    /// It is fed with other volts than its shape is for, or hangs on what is: of no use, and live.
+    /// The node, or something upstream of it, is fed with the wrong voltage for its shape: it is unusable, and live.
     NotFed,
 }
 
 impl LimitReason {
-    /// Its stable name in reports and message keys.
+    /// Returns the stable name used in reports and message keys.
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
@@ -156,7 +156,7 @@ impl LimitReason {
         }
     }
 
-    /// Whether something trips when the limit is passed. A conductor or a shape only heats, and a breaker that
+    /// Whether something trips when the limit is passed. A conductor or a shape only heats up, and a breaker that
     /// tripped early may not do so again.
     #[must_use]
     pub const fn enforced(self) -> bool {
@@ -164,58 +164,55 @@ impl LimitReason {
     }
 }
 
-/// One point of the tree.
+/// One node of the tree.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Node {
-    /// The id in the plan of the part this is of; a breaker, its wiring and its receptacle
-    /// share one.
+    /// The plan's id of the part this node belongs to. A breaker, its wiring and its receptacle share one.
     pub id: Id,
-    /// What it is.
+    /// What the node is.
     pub kind: NodeKind,
-    /// What feeds it. Parents come before children in [`Supply::nodes`].
+    /// The node that feeds this one. Parents come before children in [`Supply::nodes`].
     pub parent: Option<NodeIx>,
-    /// The legs it is fed from.
+    /// The legs that feed it.
     pub legs: Legs,
-    /// Whether that is known: of two legs one was taken for it if not ([`Supply::counts_on`]).
+    /// Whether `legs` is known. If not, it holds a stand-in for one of two legs ([`Supply::counts_on`]).
     pub leg_known: bool,
-    /// The current each of its legs may carry for a short time, of its own accord (not counting
-    /// what is upstream).
+    /// The current each leg may carry for a short time, ignoring everything upstream.
     pub rating: Current,
-    /// Why.
+    /// The reason for `rating`.
     pub reason: LimitReason,
-    /// What it is rated for when it is laid out straight in air of 30 °C, which is what a breaker has
-    /// to protect (NEC 240.5(A)): `rating`, but of a coiled or hot cord.
+    /// The rating when laid out straight in air at 30 °C, which is what a breaker has to protect (NEC 240.5(A)). Equal
+    /// to `rating` unless the cord is coiled or hot.
     pub laid_out: Current,
-    /// Of a set that limits its own current: past this it stops. As marked, and all of it on one leg: thin or hot air
-    /// takes from its engine, and not from what its electronics let pass.
+    /// The current past which the generator stops, all of it on one leg; `None` unless it limits its own current. As
+    /// marked, not derated: thin or hot air weakens the engine, but does not lower what the electronics let pass.
     pub stops_past: Option<Current>,
-    /// What it may carry in air of 30 °C, lying as it does: `rating`, but of a hot cord.
+    /// The current it may carry in air at 30 °C, coiled or not as it lies. Equal to `rating` unless the cord is hot.
     pub when_cool: Current,
-    /// What it may carry laid out straight, in the air expected: `rating`, but of a coiled cord.
+    /// The current it may carry laid out straight in the expected air. Equal to `rating` unless the cord is coiled.
     pub unwound: Current,
-    /// The share of `rating` for three hours or more.
+    /// The share of `rating` that it may carry for three hours or more.
     pub continuous: Ratio,
-    /// Whether it brings ground-fault protection itself.
+    /// Whether it has ground-fault protection of its own.
     pub gfci: bool,
-    /// Whether it may bring it, for all that anybody knows.
+    /// Whether it may have ground-fault protection of its own: nobody knows.
     pub may_have_gfci: bool,
-    /// The lowest **marked** breaker at or above it (of equal ones the nearest), with that
-    /// marking. `None` when there is none, or when no marking is known.
+    /// The lowest **marked** breaker at or upstream of this node, with its marking; the nearest if several are equal.
+    /// `None` if there is no breaker or no marking is known.
     ///
-    /// A breaker that trips early is not relied on here: it may be replaced, or trip later in
-    /// the cold, so a wire behind it is protected only by what is marked. In [`Self::rating`]
-    /// it is the other way about: the early trip counts.
+    /// An early trip does not count here: the breaker may be replaced, or trip later in the cold, so only its marking
+    /// protects the wire behind it. In [`Self::rating`] the early trip does count.
     pub protected_at: Option<(NodeIx, Current)>,
 }
 
 impl Node {
-    /// Whether it is on one of two legs, and nobody knows which.
+    /// Whether it is on one of two legs and nobody knows which.
     #[must_use]
     pub const fn on_either(&self) -> bool {
         matches!(self.legs, Legs::One(_)) && !self.leg_known
     }
 
-    /// The current past which this acts, if it does.
+    /// Returns the current past which this node trips or stops, if it does.
     #[must_use]
     pub const fn acts_past(&self) -> Option<Current> {
         match self.kind {
@@ -224,68 +221,67 @@ impl Node {
         }
     }
 
-    /// Whether this is the main breaker of a camper that nobody has read: what its plug is made for sets it.
+    /// Whether this is a camper's main breaker that nobody has read, assumed to match the rating of the plug.
     #[must_use]
     pub fn assumed_breaker(&self) -> bool {
         matches!(self.kind, NodeKind::Breaker { .. }) && self.reason == LimitReason::Plug
     }
 
-    /// Whether this is a cord that the air leaves nothing to carry.
+    /// Whether this is a cord with no ampacity left in the expected air.
     #[must_use]
     pub fn too_hot(&self) -> bool {
         self.reason == LimitReason::HotCord && self.rating <= Current::ZERO
     }
 }
 
-/// Why a part hangs on nothing.
+/// Why a part is not connected to the generator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
-    /// Nobody knows its plug or its receptacles.
+    /// Its plug or its receptacles are unknown.
     UnknownShape,
-    /// It names nothing it plugs into.
+    /// The plan does not say what it plugs into.
     NotPluggedIn,
-    /// What it names is no receptacle of this plan.
+    /// It names a receptacle that is not in the plan.
     NoSuchReceptacle,
-    /// Its plug does not go into the receptacle it names.
+    /// Its plug does not fit the receptacle it names.
     PlugDoesNotFit,
-    /// All sockets of that receptacle are taken, by the bonding plug that is said to be in it or by parts named before
-    /// it.
+    /// All sockets of that receptacle are taken, by the bonding plug said to be in it or by parts listed earlier.
     NoFreeSocket,
-    /// It is plugged into a part that hangs on nothing itself.
+    /// It is plugged into a part that is itself detached.
     UpstreamDetached,
     /// Its chain of cords leads back to itself.
     Loop,
 }
 
-/// A part that hangs on nothing.
+/// A part that is not connected to the generator.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Detached {
     /// The cord or box.
     pub id: Id,
-    /// Why.
+    /// Why it is detached.
     pub reason: DetachReason,
-    /// The part to look at: this one, or that which it hangs on and which hangs on nothing.
+    /// The part to look at: this one, or the detached part upstream where the chain breaks.
     pub begins: Id,
 }
 
-/// The whole tree.
+/// The whole supply tree.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Supply {
-    /// Nodes, parents first, root at index 0.
+    /// All nodes, parents first, the root at index 0.
     pub nodes: Vec<Node>,
-    /// What each carries.
+    /// The limit at each node.
     limits: Vec<Governing>,
-    /// The receptacles among them.
+    /// Receptacle nodes by id.
     by_id: BTreeMap<Id, NodeIx>,
-    /// Parts that hang on nothing, cords before boxes, in the order of the plan.
+    /// Parts not connected to the generator, cords before boxes, in plan order.
     pub detached: Vec<Detached>,
     /// Rated power after derating.
     pub rated: Power,
-    /// Peak power after derating; the rated power where no peak is known.
+    /// Peak power after derating; the rated power if no peak is known.
     pub peak: Power,
-    /// How high the place is, or what was taken for it.
+    /// The altitude of the site, or the assumed one.
     pub altitude: Length,
-    /// The hottest air expected, or what was taken for it.
+    /// The hottest air expected, or the assumed temperature.
     pub air: Temperature,
     /// Rated current of each leg.
     pub leg_rated: Current,
@@ -293,18 +289,18 @@ pub struct Supply {
     pub leg_peak: Current,
     /// Line-to-neutral voltage.
     pub volts: Voltage,
-    /// The leg that stands for one that nobody knows.
+    /// The leg that stands in for an unknown one.
     pub unknown_leg: Leg,
-    /// Whether somebody said if the set gives 120 V, or 240 V as well: if not, no shape for 240 V alone is fed for
-    /// sure, and none is known to be without it.
+    /// Whether the plan says if the generator gives 120 V only or 240 V as well. If not, no 240 V shape counts as
+    /// surely fed, and none as surely dead.
     pub volts_known: bool,
-    /// Every unknown that was taken for the unsafe case while building.
+    /// Every unknown for which the build assumed the unsafe case.
     pub assumed: Vec<Assumption>,
 }
 
 impl Supply {
-    /// The part that is plugged into nothing, or not into what the plan says, and that this receptacle hangs on;
-    /// `None` where it hangs on the generator.
+    /// Returns the detached part at which this receptacle's feed breaks; `None` if the receptacle is connected to the
+    /// generator.
     #[must_use]
     pub fn loose_part<'a>(&'a self, plan: &Plan, receptacle: &Id) -> Option<&'a Id> {
         let part = plan.part_of(receptacle)?;
@@ -312,21 +308,21 @@ impl Supply {
         Some(&detached.find(|it| it.id == *part)?.begins)
     }
 
-    /// The node.
+    /// Returns a node.
     #[must_use]
     pub fn node(&self, ix: NodeIx) -> &Node {
         &self.nodes[ix.0]
     }
 
-    /// The legs on which what is plugged in at a node counts: either, where it is on one of two and nobody knows which.
+    /// Returns the legs on which a load plugged in here counts: both, if it is on one of two and nobody knows which.
     #[must_use]
     pub fn counts_on(&self, at: NodeIx) -> &'static [Leg] {
         let node = self.node(at);
         if node.on_either() { &[Leg::A, Leg::B] } else { node.legs.all() }
     }
 
-    /// What a node carries on each leg, in volt-amperes: of the generator its power itself, which its amperes are
-    /// rounded down from.
+    /// Returns the apparent power a node can carry on each leg. For the generator this is its power itself, because its
+    /// amperes are rounded down.
     #[must_use]
     pub fn room(&self, at: NodeIx) -> ApparentPower {
         match self.node(at).kind {
@@ -335,34 +331,35 @@ impl Supply {
         }
     }
 
-    /// The same of the generator for a moment.
+    /// Returns the generator's peak apparent power on each leg.
     #[must_use]
     pub fn peak_room(&self) -> ApparentPower {
         self.of_a_leg(self.peak)
     }
 
-    /// Watts are volt-amperes at most.
+    /// Returns one leg's share of a generator power. Watts never exceed volt-amperes, so watts are taken as
+    /// volt-amperes.
     fn of_a_leg(&self, power: Power) -> ApparentPower {
         let legs = i64::try_from(self.node(NodeIx(0)).legs.all().len()).unwrap_or(1);
         ApparentPower::from_millivolt_amps(power.milliwatts() / legs)
     }
 
-    /// From a node up to the root, the node first.
+    /// Iterates from a node up to the root, starting with the node itself.
     pub fn up(&self, from: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
         std::iter::successors(Some(from), |ix| self.node(*ix).parent).map(|ix| (ix, self.node(ix)))
     }
 
-    /// Every point of the tree, the set first.
+    /// Iterates over all nodes, the generator first.
     pub fn points(&self) -> impl DoubleEndedIterator<Item = (NodeIx, &Node)> {
         self.nodes.iter().enumerate().map(|(at, node)| (NodeIx(at), node))
     }
 
-    /// Every cord, adapter and splitter, in the order of the tree.
+    /// Iterates over the cords, adapters and splitters in tree order.
     pub fn cords(&self) -> impl Iterator<Item = (NodeIx, &Node)> {
         self.points().filter(|(_, node)| node.kind.is_cord())
     }
 
-    /// Every receptacle, in the order of the plan.
+    /// Iterates over the receptacles in tree order, each with its shape and number of sockets.
     pub fn receptacles(&self) -> impl Iterator<Item = (NodeIx, &Node, Receptacle, u8)> {
         self.points().filter_map(|(ix, node)| match node.kind {
             NodeKind::Receptacle { shape, sockets } => Some((ix, node, shape, sockets)),
@@ -370,21 +367,20 @@ impl Supply {
         })
     }
 
-    /// Whether this is a receptacle with both hots of a set of which nobody knows the volts: there may be 240 V between
-    /// them, or none, and nothing is said to feed it.
+    /// Whether this is a 240 V receptacle of a generator whose voltage is unknown. There may be 240 V between its hots,
+    /// or none, and it counts as not fed.
     pub(crate) fn may_have_240(&self, node: &Node) -> bool {
-        let two_legs =
-            matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0.circuit() == Circuit::TwoLegs);
+        let two_legs = matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0.circuit() == Circuit::TwoLegs);
         !self.volts_known && node.reason == LimitReason::NotFed && node.legs == Legs::Between && two_legs
     }
 
-    /// The receptacle with this id.
+    /// Looks up a receptacle by id.
     #[must_use]
     pub fn receptacle(&self, id: &Id) -> Option<NodeIx> {
         self.by_id.get(id).copied()
     }
 
-    /// Whether this is no receptacle, but what runs in a camper: it has the camper's own id.
+    /// Whether this node is the inside of a camper rather than a receptacle. It shares the camper's id.
     #[must_use]
     pub fn inside(&self, at: NodeIx) -> bool {
         let node = self.node(at);
@@ -393,7 +389,7 @@ impl Supply {
             && (self.up(at).skip(1)).any(|(_, above)| of_gear(above) && above.id == node.id)
     }
 
-    /// The nodes fed directly from this one.
+    /// Iterates over the nodes fed directly from this one.
     pub fn fed_from(&self, ix: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
         self.points().filter(move |(_, node)| node.parent == Some(ix))
     }

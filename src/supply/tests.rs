@@ -1,4 +1,4 @@
-//! What holds for the tree of any plan.
+//! Properties of the supply tree of any plan.
 
 use proptest::prelude::*;
 
@@ -19,14 +19,14 @@ proptest! {
             prop_assert!(here.short <= above.short);
             prop_assert!(here.continuous <= above.continuous);
             prop_assert!(here.continuous <= here.short);
-            // Nor do the legs: nothing downstream is fed from a leg that its feed lacks.
+            // Nor do the legs: nothing downstream uses a leg that its feed lacks.
             let feed = supply.node(parent).legs.all();
             prop_assert!(node.legs.all().iter().all(|leg| feed.contains(leg)));
             // Protection only gets tighter.
             if let Some((_, above)) = supply.node(parent).protected_at {
                 prop_assert!(node.protected_at.is_some_and(|(_, here)| here <= above));
             }
-            // What sets the limit is on the path and has just that rating.
+            // The node that sets the limit is on the path and has exactly that rating.
             prop_assert!(supply.up(NodeIx(at)).any(|(ix, _)| ix == here.short_by.node));
             prop_assert_eq!(supply.node(here.short_by.node).rating, here.short);
         }
@@ -57,7 +57,7 @@ proptest! {
     fn derating_never_adds(plan in arbitrary::plan()) {
         let supply = Supply::build(&plan);
         if let Some(marked) = plan.generator.rated.known() {
-            // Of one set; several in parallel add up.
+            // The marking is for one set; parallel sets add up.
             let all = marked.count() * plan.generator.sets();
             prop_assert!(supply.rated.count() <= all);
         }

@@ -1,11 +1,12 @@
 //! Where neutral and ground are joined, and what that does to ground-fault protection.
 //!
-//! A ground-fault circuit interrupter (GFCI) compares what leaves through it with what comes back
-//! through it. A fault sends current out through the hot wire, into the ground, and back into
-//! neutral where the two are joined. Where that joint lies on the load side of the GFCI, all of it comes
-//! back through the sensor: nothing is missing, and nothing trips, while the device's own TEST button works
-//! all the same, because that button goes round the sensor. So what counts is not whether a device is
-//! there, but whether a joint lies beyond it (from how the device is built: common practice, no source).
+//! A ground-fault circuit interrupter (GFCI) compares the current that leaves through it with the current that returns
+//! through it. A fault sends current out through the hot wire, into the ground, and back into neutral where the two are
+//! joined. If that joint is on the load side of the GFCI, all of the current comes back through the sensor: nothing is
+//! missing, and nothing trips. The device's own TEST button still works, because it bypasses the sensor. So what counts
+//! is not whether there is a device, but whether a joint lies beyond it (from how the device is built: common practice,
+//! no source).
+//!
 //! Of two outlets on one breaker, the GFCI of one may serve both: it is in the breaker, or the one outlet feeds the
 //! other, which then has no buttons of its own.
 
@@ -15,7 +16,7 @@ use crate::plan::{Answer, DistributionBox, Generator, Id, Load, Neutral, Outlet,
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::Plug;
 
-/// What nobody knows stays open: here the unsafe case is to promise a reading.
+/// A three-valued answer. Unknown stays unknown, because taking it for yes or no would promise a tester reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Sure {
@@ -28,7 +29,7 @@ pub enum Sure {
 }
 
 impl Sure {
-    /// What an answer makes of it: silence is no answer.
+    /// Converts an answer; silence counts as unknown.
     pub(crate) fn of(answer: Answer<bool>) -> Self {
         match answer {
             Answer::Known(true) => Self::Yes,
@@ -37,32 +38,33 @@ impl Sure {
         }
     }
 
-    /// Either.
+    /// Returns the surer of the two.
     pub(crate) fn or(self, other: Self) -> Self {
         self.max(other)
     }
 }
 
-/// Whether ground-fault protection works at a point.
+/// Whether ground-fault protection works at a node.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Protection {
-    /// It does: of several that do, this one is nearest.
+    /// It works, through this device: the nearest one that does.
     Works(NodeIx),
-    /// There is a device, and it sees no fault: neutral and ground are joined beyond it.
+    /// There is a device, but it sees no fault, because neutral and ground are joined beyond it.
     Blind {
         /// The nearest device.
         device: NodeIx,
-        /// Where they are joined.
+        /// Where neutral and ground are joined.
         joint: NodeIx,
     },
-    /// The same, if they are joined there; nobody knows, or nobody knows where a bonding plug is.
+    /// There is a device, and it is blind if neutral and ground are joined there. Nobody knows that, or where a bonding
+    /// plug is.
     Doubtful {
         /// The nearest device.
         device: NodeIx,
         /// Where they may be joined.
         joint: NodeIx,
     },
-    /// There is no device, or none that anybody knows of.
+    /// There is no device that anybody knows of.
     None,
 }
 
@@ -73,7 +75,7 @@ impl Protection {
         matches!(self, Self::Works(_))
     }
 
-    /// The joint that blinds it, or may.
+    /// Returns the joint that blinds it, or may.
     #[must_use]
     pub const fn joint(self) -> Option<NodeIx> {
         match self {
@@ -82,7 +84,7 @@ impl Protection {
         }
     }
 
-    /// The device, working or not.
+    /// Returns the device, working or not.
     #[must_use]
     pub const fn device(self) -> Option<NodeIx> {
         match self {
@@ -97,18 +99,18 @@ impl Protection {
 pub struct BondingSocket {
     /// The receptacle.
     pub at: NodeIx,
-    /// Whether nobody said so: of several it is the one where the plug takes a socket, since it does the most
-    /// harm there.
+    /// Whether this is a guess. Of several candidates it is the one where the plug would do the most harm; the plug
+    /// takes a socket there.
     pub assumed: bool,
-    /// Whether it is where it belongs, as far as is known: there is such a plug, no GFCI is ahead of it, and
-    /// nothing else joins neutral to ground at the generator.
+    /// Whether the plug belongs there as far as is known: there is such a plug, no GFCI is ahead of it, and nothing
+    /// else at the generator joins neutral to ground.
     pub belongs: bool,
-    /// Whether it is there for sure and may stay: whoever empties the receptacle but for what is named there
-    /// would pull the only joint out.
+    /// Whether it is surely there and may stay: it is the only joint at the generator, and must not be pulled out with
+    /// the unnamed parts.
     pub stays: bool,
 }
 
-/// Joints of neutral and ground of one supply.
+/// The joints of neutral and ground in one supply tree.
 #[derive(Clone, Debug)]
 pub struct Grounding<'a> {
     supply: &'a Supply,
@@ -135,13 +137,13 @@ impl<'a> Grounding<'a> {
         Self { supply, joints: joints(plan, supply, &bonding_sockets), bonding_sockets, bonding_socket }
     }
 
-    /// The receptacle that the plan's bonding plug is in, or may be in.
+    /// Returns the receptacle that the plan's bonding plug is in, or may be in.
     #[must_use]
     pub const fn bonding_socket(&self) -> Option<BondingSocket> {
         self.bonding_socket
     }
 
-    /// How many sockets of a receptacle no cord, box or bonding plug is in. None of what is no receptacle.
+    /// Returns how many sockets of a receptacle hold no cord, box or bonding plug; 0 for other nodes.
     #[must_use]
     pub fn beside_gear(&self, at: NodeIx) -> usize {
         let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
@@ -152,8 +154,8 @@ impl<'a> Grounding<'a> {
         usize::from(sockets).saturating_sub(gear)
     }
 
-    /// Where a plug of which nobody said where it is was taken to be: every receptacle that it would do harm in,
-    /// or the one that it takes.
+    /// Returns where a bonding plug of unknown place is assumed to be: every receptacle where it would do harm, or else
+    /// the one where it takes a socket.
     pub(crate) fn assumed_sockets(&self) -> Vec<NodeIx> {
         let Some(first) = self.bonding_socket.filter(|socket| socket.assumed) else {
             return Vec::new();
@@ -165,10 +167,10 @@ impl<'a> Grounding<'a> {
         if harmed.is_empty() { vec![first.at] } else { harmed }
     }
 
-    /// Whether ground-fault protection works here.
+    /// Returns the ground-fault protection here.
     ///
-    /// A joint beyond a device blinds it for all that hangs behind it, by whatever way the
-    /// current comes back; and where a ground wire is broken on the way, the earth may be that way.
+    /// A joint beyond a device blinds it for everything behind it, whatever path the current takes back. If a ground
+    /// wire is broken on the way, that path may be the earth.
     #[must_use]
     pub fn protection(&self, at: NodeIx) -> Protection {
         if let Some(device) = self.working(at).next() {
@@ -182,23 +184,23 @@ impl<'a> Grounding<'a> {
         }
     }
 
-    /// The devices on the way from a point to the generator that see a fault there, the nearest first.
+    /// Iterates over the devices between a node and the generator that see a fault at the node, nearest first.
     pub(crate) fn working(&self, at: NodeIx) -> impl Iterator<Item = NodeIx> {
         let devices = self.supply.up(at).filter(|(_, node)| node.gfci);
         let devices = devices.map(|(device, _)| device);
         devices.filter(|device| self.joint_beyond(*device).is_none())
     }
 
-    /// The nearest part on the way to a point without a known device that may be one, and would be blind, and the
-    /// joint beyond it. Whoever finds its buttons then would rely on it.
+    /// Returns the nearest part upstream that may have a GFCI and would be blind, with the joint beyond it. Whoever
+    /// found its buttons would rely on it.
     #[must_use]
     pub fn would_be_blind(&self, at: NodeIx) -> Option<(NodeIx, NodeIx)> {
         let mut devices = self.supply.up(at).filter(|(_, node)| node.may_have_gfci);
         devices.find_map(|(device, _)| Some((device, self.joint_beyond(device)?.0)))
     }
 
-    /// The surest joint beyond a device, of equals the first. A joint beyond another outlet on its breaker may be beyond
-    /// this device.
+    /// Returns the surest joint beyond a device, the first if equal. A joint beyond another outlet on its breaker may
+    /// be beyond this device.
     fn joint_beyond(&self, device: NodeIx) -> Option<(NodeIx, Sure)> {
         let beyond = |(joint, sure): &(NodeIx, Sure)| {
             if self.is_on_path(device, *joint) {
@@ -211,15 +213,15 @@ impl<'a> Grounding<'a> {
         joints.rev().max_by_key(|(_, sure)| *sure)
     }
 
-    /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
+    /// Whether neutral and ground are or may be joined beyond a device, other than in this gear and beyond it.
     pub(crate) fn may_be_joined_but_in(&self, device: NodeIx, gear: NodeIx) -> bool {
         let joints = self.joints.iter().map(|(joint, _)| *joint);
         let mut beyond = joints.filter(|joint| self.is_on_path(device, *joint));
         beyond.any(|joint| !self.is_on_path(gear, joint))
     }
 
-    /// The joints that are left when no cord or box is plugged in that must not be used. What may be used has a
-    /// ground all the way, so that each of them is seen at every receptacle.
+    /// Returns the joints left once no refused cord or box is plugged in. Gear that may be used has a ground all the
+    /// way, so each of these joints shows at every receptacle.
     pub(super) fn in_use(&self, refused: impl Fn(NodeIx) -> bool) -> Self {
         let mut left = self.clone();
         left.joints.retain(|(at, _)| !(self.supply.node(*at).kind.is_gear() && refused(*at)));
@@ -232,7 +234,7 @@ impl<'a> Grounding<'a> {
         self.joined_where(|_| true)
     }
 
-    /// Whether they are joined beyond a device, or short of it.
+    /// Whether they are joined beyond a device (`beyond`), or elsewhere.
     #[must_use]
     pub fn joined_beyond(&self, device: NodeIx, beyond: bool) -> Sure {
         self.joined_where(|joint| self.is_on_path(device, joint) == beyond)
@@ -242,12 +244,12 @@ impl<'a> Grounding<'a> {
         self.joints.iter().filter(|(joint, _)| counts(*joint)).fold(Sure::No, |any, (_, sure)| any.or(*sure))
     }
 
-    /// Whether a bonding plug is only assumed to be there.
+    /// Whether this joint is one of several assumed places of a bonding plug.
     fn is_assumed(&self, joint: NodeIx) -> bool {
         self.bonding_sockets.len() > 1 && self.bonding_sockets.contains(&joint)
     }
 
-    /// Whether a joint may sit behind this device or not, and nobody knows.
+    /// Whether a joint may or may not be beyond this device, and nobody knows.
     #[must_use]
     pub fn may_hold_joint(&self, device: NodeIx) -> bool {
         let mut sockets = self.bonding_sockets.iter();
@@ -261,17 +263,17 @@ impl<'a> Grounding<'a> {
     }
 }
 
-/// Where neutral and ground are joined, or may be: in the set, by a plug in one of its receptacles, and
-/// in boxes that hang on it.
+/// Returns where neutral and ground are joined, or may be: in the generator, by a plug in one of its receptacles, and
+/// in boxes connected to it.
 fn joints(plan: &Plan, supply: &Supply, bonding_sockets: &[NodeIx]) -> Vec<(NodeIx, Sure)> {
     let boxes = supply
         .points()
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
         .filter_map(|(ix, node)| Some((ix, Sure::of(plan.holder(&node.id)?.joins()))));
     let plug = bonding_plug(&plan.generator);
-    // Of several places each is as good as sure: nobody can say at which of them it is not.
+    // Each of several places counts as much as a single one, because nobody can rule it out.
     let plugs = bonding_sockets.iter().map(|at| (*at, plug));
-    // One that fits no outlet is in the set all the same.
+    // A plug that fits no outlet counts at the generator all the same.
     let elsewhere = bonding_sockets.is_empty().then_some((NodeIx(0), plug));
     std::iter::once((NodeIx(0), joint_in_set(&plan.generator)))
         .chain(elsewhere)
@@ -289,7 +291,7 @@ fn joint_in_set(set: &Generator) -> Sure {
     }
 }
 
-/// Silence about a plug means that there is none: whoever put one in knows of it.
+/// Silence about a bonding plug means that there is none: whoever put one in knows of it.
 fn bonding_plug(set: &Generator) -> Sure {
     match set.bonding_plug {
         Answer::Missing => Sure::No,
@@ -297,15 +299,15 @@ fn bonding_plug(set: &Generator) -> Sure {
     }
 }
 
-/// How often the set's own end joins neutral and ground: by its maker and by a plug.
+/// Returns how many bonds the generator's end has: its maker's and a bonding plug.
 pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
-    // Each of several sets in parallel has its own.
+    // Each of several parallel sets has its own.
     let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
     sets * usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
         + usize::from(plan.generator.bonding_plug == Answer::Known(true))
 }
 
-/// The boxes that join them, or are taken to: one of which nobody knows, and that is not known to be factory made and
+/// Returns the boxes with a bond, including those whose bond is unknown and that are not known to be factory-made and
 /// listed.
 pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
     of_boxes(plan, |it| match it.joins() {
@@ -314,22 +316,23 @@ pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
     })
 }
 
-/// The listed boxes that may join them, for all that is known.
+/// Returns the listed boxes whose bond is unknown.
 pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
     of_boxes(plan, |it| !it.joins().is_known() && it.is_listed() == Answer::Known(true))
 }
 
-/// The boxes in use of which this is so.
+/// Returns the boxes in use for which this holds.
 fn of_boxes(plan: &Plan, is_so: impl Fn(&DistributionBox) -> bool) -> Vec<Id> {
     let boxes = plan.boxes.iter();
     let boxes = boxes.filter(|it| it.from.is_some() && is_so(it));
     boxes.map(|it| it.id.clone()).collect()
 }
 
-/// Where a bonding plug is: where the plan says. Where it says nothing, in any household outlet of the set, full
-/// or not, for what is plugged in by turns leaves a socket, and a plan proves nothing of a plug that it does not
-/// place. First where it does the most harm: behind a GFCI with other things, behind a GFCI, the same of what may be
-/// one, else where the most sockets are left, the last of equals.
+/// Returns where the bonding plug is, if the plan says. Otherwise, any household outlet of the generator, full or not:
+/// loads plugged in by turns leave a socket, and a plan proves nothing about a plug that it does not place.
+///
+/// The most harmful places come first: behind a GFCI with other things, behind a GFCI, then the same for outlets that
+/// may have one, then where most sockets are left; the last outlet if equal.
 fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     let set = &plan.generator;
     if bonding_plug(set) == Sure::No {
@@ -359,8 +362,8 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     sockets.into_iter().map(|(_, at)| at).collect()
 }
 
-/// Whether a GFCI is anywhere ahead of it. Another outlet on its breaker counts as ahead of it: its GFCI may serve both.
-/// Where nobody looked for the buttons there may be one, which a joint here would blind as well.
+/// Whether a GFCI is anywhere ahead of this receptacle. Another outlet on its breaker counts, because its GFCI may
+/// serve both. If nobody looked for the buttons there may be one, and a joint here would blind it too.
 fn gfci_ahead(supply: &Supply, at: NodeIx) -> Sure {
     let devices = supply.points().filter(|(device, node)| {
         (node.gfci || node.may_have_gfci) && (is_on_path(supply, *device, at) || on_one_breaker(supply, *device, at))
@@ -369,8 +372,8 @@ fn gfci_ahead(supply: &Supply, at: NodeIx) -> Sure {
     sure.max().unwrap_or(Sure::No)
 }
 
-/// Whether a point is behind another outlet of the breaker that this outlet is on: a device in the one may serve the other
-/// too, which may be fed by it, buttons or not.
+/// Whether a node is behind another outlet on this outlet's breaker. A device in one may serve the other too, which it
+/// may feed, buttons or not.
 fn on_one_breaker(supply: &Supply, outlet: NodeIx, of: NodeIx) -> bool {
     breaker_of(supply, outlet).is_some_and(|here| {
         let mut way = supply.up(of).filter(|(at, _)| *at != outlet);
@@ -378,7 +381,7 @@ fn on_one_breaker(supply: &Supply, outlet: NodeIx, of: NodeIx) -> bool {
     })
 }
 
-/// The breaker of an outlet of the generator or a box.
+/// Returns the breaker of an outlet of the generator or of a box.
 fn breaker_of(supply: &Supply, outlet: NodeIx) -> Option<NodeIx> {
     let node = supply.node(outlet);
     let mut up = supply.up(outlet).skip(1);

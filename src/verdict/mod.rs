@@ -1,20 +1,20 @@
-//! One verdict for each point of use: what may be plugged in there, and why not.
+//! One verdict for each node: what may be plugged in there, and why not.
 //!
-//! It is drawn once, from the plan's gear, before anything is placed. Sharing sends loads only
-//! where it allows; rules, labels, card, screen and answers read it, and none draws its own.
+//! Verdicts are drawn once, from the plan's gear, before any load is placed. Sharing places loads only where they
+//! allow; rules, labels, card, screen and answers all read them, and none draws its own.
 //!
-//! A point is **refused** where something is wrong with the gear itself, and so is all that hangs
-//! behind it: nothing passes what must not be used. A point is **bare** where ground-fault protection
-//! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
-//! receptacles are judged by themselves. Where it is bare for want of a device, or because a bonding plug blinds it,
-//! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp or dry ground the rules tell of a bare
-//! point, and nothing is refused there. An outlet for campers is bare only where the plan has something else for it.
+//! A node is **refused** if something is wrong with the gear itself, and so is everything downstream: nothing passes
+//! gear that must not be used. A receptacle is **bare** if ground-fault protection does not work there and the ground
+//! may be wet. No appliance goes in, but a cord or a box may, and its own receptacles are judged separately. If it is
+//! bare for lack of a device, or because a bonding plug blinds the device, a cord with a GFCI of its own may go in
+//! ([`Verdicts::takes_guarded`]). On damp or dry ground the rules report such a receptacle, but nothing is refused. A
+//! camper outlet is bare only if the plan has something else for it.
 //!
-//! A cord or box that is plugged into nothing is judged where it wants nothing: what is wrong with it there is wrong
-//! with it anywhere.
+//! A cord or box that is plugged into nothing is judged in a setup that lacks nothing: what is wrong there is wrong
+//! anywhere.
 //!
-//! A cord or box of use to nobody, because no appliance may be plugged in anywhere beyond it, is itself
-//! not to be used: refused, unless something beyond it is bare and takes a cord with protection.
+//! A cord or box beyond which no appliance may be plugged in anywhere is of no use and is itself refused, unless
+//! something beyond it is bare and takes a cord with protection.
 
 mod grounding;
 mod overcurrent;
@@ -35,24 +35,24 @@ use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::{Circuit, Receptacle};
 use crate::value::{Assumption, Value};
 
-/// What keeps something from being used, the gravest first. Each is told in the words of one rule.
+/// What keeps something from being used, gravest first. One rule reports each cause.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cause {
-    /// It has been felt hot or soft, or gave a shock: that it is bad wherever it goes nobody has to work out.
+    /// It was felt hot or soft, or gave a shock: known to be bad wherever it goes.
     FeltHot,
     /// Nothing trips before some part of it is overloaded.
     Unprotected,
-    /// It gives 240 V where its shape promises 120 V or both.
+    /// It gives 240 V, but its shape promises 120 V or both.
     WrongVolts,
-    /// Its neutral may be missing, with 120 V things beyond it on two legs.
+    /// Its neutral may be missing, with 120 V parts beyond it on two legs.
     LostNeutral,
     /// Its ground may not go through.
     NoGround,
-    /// It joins neutral to ground, and so does something else.
+    /// It bonds neutral to ground, and so does something else.
     TwoBonds,
-    /// It joins neutral to ground, which belongs at the generator.
+    /// It bonds neutral to ground, which belongs at the generator.
     BondInBox,
-    /// It is live with other volts than its shape is for, or dead.
+    /// It is dead, or live at the wrong voltage for its shape.
     NotFed,
     /// The air is too hot for it to carry anything.
     TooHot,
@@ -63,7 +63,7 @@ pub enum Cause {
 }
 
 impl Cause {
-    /// The rule that tells of it.
+    /// Returns the code of the rule that reports it.
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
@@ -87,51 +87,52 @@ impl Cause {
 pub struct Refusal {
     /// What is wrong.
     pub cause: Cause,
-    /// With what: the point itself, or what it hangs on.
+    /// The node that is wrong: this one, or one upstream.
     pub at: NodeIx,
 }
 
-/// The graver of two reasons, of equals the first: whoever reads only one reads the worst.
+/// Returns the graver of two reasons, the first if equal: a reader of only one should read the worst.
 fn graver(one: Option<Refusal>, other: Option<Refusal>) -> Option<Refusal> {
     one.into_iter().chain(other).min_by_key(|refusal| refusal.cause)
 }
 
-/// The verdicts on one supply.
+/// The verdicts on one supply tree.
 #[derive(Clone, Debug)]
 pub struct Verdicts<'a> {
     supply: &'a Supply,
-    /// Joints of neutral and ground.
+    /// The joints of neutral and ground.
     pub grounding: Grounding<'a>,
-    /// For each node.
+    /// Why each node is refused, if it is.
     refused: Vec<Option<Refusal>>,
-    /// For each node.
+    /// The ground-fault protection at each node.
     protection: Vec<Protection>,
-    /// For each node: whether it is an outlet for campers, and the plan has nothing else for it, or is inside one.
+    /// Whether each node is inside a camper, or is a camper outlet for which the plan has nothing else.
     for_campers: Vec<bool>,
-    /// For each node: whether an appliance there could shock somebody with nothing tripping.
+    /// Whether an appliance at each node could give a shock with nothing tripping.
     bare: Vec<bool>,
-    /// For each node: what is open there and beyond.
+    /// What is open at and beyond each node.
     beyond: Vec<Beyond>,
 }
 
-/// What is open at a point, or at any receptacle beyond it.
+/// What is open at a node and at the receptacles beyond it.
 #[derive(Clone, Copy, Debug, Default)]
 struct Beyond {
-    /// An appliance may be plugged in somewhere.
+    /// Whether an appliance may be plugged in somewhere.
     open: bool,
-    /// Somewhere a cord that brings ground-fault protection may, since nothing but that is missing.
+    /// The gravest reason at the receptacles that only a cord with ground-fault protection may enter; `None` if there
+    /// are none.
     guarded: Option<Refusal>,
-    /// Why none may be plugged in at those that are closed: the gravest of it.
+    /// The gravest reason at the receptacles that take no appliance; `None` if there are none.
     closed: Option<Refusal>,
 }
 
-/// Whether the ground is wet, or may be.
+/// Whether the ground is, or may be, wet.
 #[must_use]
 pub fn may_be_wet(plan: &Plan) -> bool {
     !matches!(plan.site.ground, Answer::Known(Ground::Dry | Ground::Damp))
 }
 
-/// Whether a cord's ground does not go through to ends that have one; `None` where nobody knows.
+/// Whether a cord's ground does not go through to ends that have one; `None` if unknown.
 #[must_use]
 pub fn lifts_ground(cord: &Cord) -> Option<bool> {
     if !cord.ends().iter().any(|end| end.0.grounded()) {
@@ -145,7 +146,7 @@ pub fn lifts_ground(cord: &Cord) -> Option<bool> {
 }
 
 impl<'a> Verdicts<'a> {
-    /// The verdicts on a plan's gear.
+    /// Draws the verdicts on a plan's gear.
     #[must_use]
     pub fn of(plan: &Plan, supply: &'a Supply) -> Self {
         let grounding = Grounding::new(plan, supply);
@@ -164,7 +165,7 @@ impl<'a> Verdicts<'a> {
                 exposed && matches!(supply.nodes[at].kind, NodeKind::Receptacle { .. })
             })
             .collect();
-        // Parents come before children, so what is refused is known before what hangs on it.
+        // Parents come first, so what is refused upstream is already known.
         let mut refused: Vec<Option<Refusal>> = vec![None; count];
         for (at, own) in own_causes(plan, supply).into_iter().enumerate() {
             let above = supply.nodes[at].parent.and_then(|parent| refused[parent.0]);
@@ -173,14 +174,14 @@ impl<'a> Verdicts<'a> {
         }
         let mut verdicts =
             Self { supply, grounding, refused, protection, for_campers, bare, beyond: vec![Beyond::default(); count] };
-        // What hangs on a part comes after it, and says whether the part is of any use.
+        // Children come after their parent, and decide whether it is of any use.
         for at in (0..count).rev().map(NodeIx) {
             verdicts.close(at);
         }
         verdicts
     }
 
-    /// Draws the verdict on a point of which that on all beyond it is drawn, and hands it on to its parent.
+    /// Draws the verdict on a node once everything beyond it has one, and passes it on to the parent.
     fn close(&mut self, at: NodeIx) {
         let node = self.supply.node(at);
         if self.is_receptacle(at) {
@@ -204,13 +205,13 @@ impl<'a> Verdicts<'a> {
         }
     }
 
-    /// Where neutral and ground are joined once nothing is plugged in that must not be used: what a tester meets.
+    /// Returns where neutral and ground are joined once all refused gear is unplugged, as a tester finds it.
     #[must_use]
     pub fn grounding_in_use(&self) -> Grounding<'a> {
         self.grounding.in_use(|at| self.refused(at).is_some())
     }
 
-    /// Every unknown that was taken for the unsafe case here.
+    /// Returns every unknown that the verdicts took for the unsafe case.
     pub(crate) fn assumed(&self, plan: &Plan) -> Vec<Assumption> {
         let sockets = self.grounding.assumed_sockets();
         let ids = sockets.iter().map(|at| self.supply.node(*at).id.clone());
@@ -240,21 +241,21 @@ impl<'a> Verdicts<'a> {
         plug.into_iter().chain(single).collect()
     }
 
-    /// Why nothing at all may be used here, if so.
+    /// Returns why nothing at all may be used here, if so.
     #[must_use]
     pub fn refused(&self, at: NodeIx) -> Option<Refusal> {
         self.refused[at.0]
     }
 
-    /// Why no appliance may be plugged in here, if so; at a cord or box, why none may be plugged in anywhere
+    /// Returns why no appliance may be plugged in here, if so. For a cord or box, why none may be plugged in anywhere
     /// beyond it.
     #[must_use]
     pub fn no_loads(&self, at: NodeIx) -> Option<Refusal> {
         if !self.is_receptacle(at) {
-            // What speaks for a point that takes a cord with protection says why it takes nothing else.
+            // A receptacle beyond that takes a guarded cord explains why the part takes nothing else.
             let beyond = self.beyond[at.0];
             let dead_end = beyond.guarded.or(beyond.closed).filter(|_| !self.leads_on(at));
-            // What it hangs on has to be put right before anything past it.
+            // Trouble upstream has to be put right first.
             return match self.refused(at) {
                 Some(above) if above.at != at => Some(above),
                 own => graver(own, dead_end),
@@ -271,33 +272,33 @@ impl<'a> Verdicts<'a> {
         })
     }
 
-    /// Whether this is an outlet for campers, and the plan has nothing else for it, or is inside one.
+    /// Whether this is inside a camper, or is a camper outlet for which the plan has nothing else.
     #[must_use]
     pub fn for_campers(&self, at: NodeIx) -> bool {
         self.for_campers[at.0]
     }
 
-    /// Whether an appliance here could shock somebody on ground that may be wet, with nothing tripping.
+    /// Whether an appliance here could give a shock on possibly wet ground, with nothing tripping.
     #[must_use]
     pub fn bare(&self, at: NodeIx) -> bool {
         self.bare[at.0]
     }
 
-    /// Whether an appliance may be plugged in here, or somewhere beyond.
+    /// Whether an appliance may be plugged in here or somewhere beyond.
     #[must_use]
     pub fn leads_on(&self, at: NodeIx) -> bool {
         self.beyond[at.0].open
     }
 
-    /// Whether no appliance goes in here or anywhere beyond, but a cord that brings ground-fault protection
-    /// may: nothing else is missing.
+    /// Whether no appliance may go in here or anywhere beyond, but a cord with ground-fault protection may, because
+    /// nothing else is missing.
     #[must_use]
     pub fn takes_guarded(&self, at: NodeIx) -> bool {
         !self.leads_on(at) && self.beyond[at.0].guarded.is_some()
     }
 
-    /// Where a cord that brings ground-fault protection goes, for a point that lacks nothing else: into the receptacle
-    /// nearest the generator that takes one, so that it protects all there is beyond.
+    /// Returns where to put a cord with ground-fault protection for a node that lacks nothing else: the receptacle
+    /// nearest the generator that takes one, so that it protects everything beyond.
     #[must_use]
     pub fn guard_goes(&self, at: NodeIx) -> Option<NodeIx> {
         let takes = |at: NodeIx| self.bare[at.0] && self.wants_device(at) && self.takes_guarded(at);
@@ -305,7 +306,8 @@ impl<'a> Verdicts<'a> {
         way.filter(|above| self.is_receptacle(*above) && takes(*above)).last()
     }
 
-    /// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
+    /// Returns the parts plugged in at a receptacle that are of use only behind a GFCI: a cord with one goes in ahead
+    /// of them.
     #[must_use]
     pub fn to_go_past(&self, at: NodeIx) -> Vec<NodeIx> {
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
@@ -313,9 +315,11 @@ impl<'a> Verdicts<'a> {
         fed.filter(past).collect()
     }
 
-    /// What alone may be plugged in where no appliance may, or where the bonding plug has the only socket: the cords and
-    /// boxes there that lead on, and whether the bonding plug is named. Nobody is told to plug in one that may not be
-    /// there, or does harm there; but beside what else is named, or in the only socket, what is in stays in.
+    /// Returns what alone may be plugged in where no appliance may, or where the bonding plug has the only socket: the
+    /// cords and boxes there that lead on, and whether the bonding plug is named.
+    ///
+    /// A bonding plug that may not be there, or that does harm there, is not named as something to plug in. One that is
+    /// in the only socket, or beside other named parts, stays in.
     #[must_use]
     pub fn named(&self, at: NodeIx) -> (Vec<NodeIx>, bool) {
         let closed = self.refused(at).is_none() && self.no_loads(at).is_some();
@@ -326,21 +330,22 @@ impl<'a> Verdicts<'a> {
         (only, plug)
     }
 
-    /// Whether the generator's bonding plug is in a receptacle and may stay, or belongs there.
+    /// Whether the generator's bonding plug is in this receptacle and either belongs there or may stay.
     #[must_use]
     pub fn holds_bonding_plug(&self, at: NodeIx) -> bool {
         let socket = self.bonding_socket(at);
         socket.is_some_and(|it| it.belongs || it.stays)
     }
 
-    /// The same in the only socket, so that nothing else goes in.
+    /// Whether it is there in the only socket, so that nothing else goes in.
     #[must_use]
     pub fn full_of_bonding_plug(&self, at: NodeIx) -> bool {
         let one = |kind: &NodeKind| matches!(kind, NodeKind::Receptacle { sockets: 1, .. });
         one(&self.supply.node(at).kind) && self.holds_bonding_plug(at)
     }
 
-    /// None where cords and boxes have every socket: of a plug without one rule FIT001 tells.
+    /// Returns the bonding plug's place here; `None` if cords and boxes take every socket. Rule FIT001 reports a plug
+    /// without a socket.
     fn bonding_socket(&self, at: NodeIx) -> Option<BondingSocket> {
         let socket = self.grounding.bonding_socket();
         let socket = socket.filter(|socket| socket.at == at)?;
@@ -350,8 +355,8 @@ impl<'a> Verdicts<'a> {
         (self.supply.fed_from(at).count() < usize::from(sockets)).then_some(socket)
     }
 
-    /// Whether a GFCI of its own is all that a cord needs here: there is none, or a bonding plug at the generator
-    /// blinds it, which is ahead of the cord's. A box that joins the two is wrong itself.
+    /// Whether a cord needs nothing here but a GFCI of its own: either there is none, or a bonding plug at the
+    /// generator, upstream of the cord's GFCI, blinds the one there is. A box with a bond is itself at fault.
     fn wants_device(&self, at: NodeIx) -> bool {
         match self.protection[at.0] {
             Protection::None => true,
@@ -364,29 +369,29 @@ impl<'a> Verdicts<'a> {
         matches!(self.supply.node(at).kind, NodeKind::Receptacle { .. })
     }
 
-    /// Whether ground-fault protection works here.
+    /// Returns the ground-fault protection here.
     #[must_use]
     pub fn protection(&self, at: NodeIx) -> Protection {
         self.protection[at.0]
     }
 
-    /// Whether it may be relied on here.
+    /// Whether ground-fault protection may be relied on here.
     #[must_use]
     pub fn protected(&self, at: NodeIx) -> bool {
         self.protection(at).works()
     }
 }
 
-/// Whether campers and vehicles plug in here, and nothing else that the plan has: codes ask for no ground-fault
-/// protection there, since a camper has its own and may leak more than one allows.
+/// Whether campers and vehicles plug in here and nothing else in the plan does. Codes ask for no ground-fault
+/// protection there, because a camper has its own and may leak more than one allows.
 fn for_campers(plan: &Plan, receptacle: &Id, shape: Receptacle) -> bool {
     let mut loads = plan.loads.iter();
     matches!(shape.0, TT30 | N14_50 | L5_30 | L14_30)
         && loads.all(|load| surely_camper(load) || !may_go_in(load, receptacle, shape))
 }
 
-/// Whether a load may be plugged in here: the plan puts it here, or nowhere, and its plug goes in. What nobody knows
-/// of its plug speaks for the outlet that it is at.
+/// Whether a load may be plugged in here: the plan puts it here, or nowhere, and its plug fits. A load of unknown plug
+/// may go in the outlet where the plan puts it.
 fn may_go_in(load: &Load, receptacle: &Id, shape: Receptacle) -> bool {
     let fits = load.plug.known().map(|plug| shape.takes(*plug));
     match &load.on {
@@ -395,21 +400,21 @@ fn may_go_in(load: &Load, receptacle: &Id, shape: Receptacle) -> bool {
     }
 }
 
-/// Whether a load runs in a camper that the plan tells of, or is one by its plug.
+/// Whether a load runs in a camper of the plan, or is a camper by its plug.
 pub(crate) fn of_camper(plan: &Plan, load: &Load) -> bool {
     plan.around(load).is_some() || camper(load)
 }
 
-/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
-/// uses 240 V alone.
+/// Whether a load is a camper or a vehicle, judging by its plug: no 120 V appliance has these plugs, and no camper uses
+/// 240 V alone.
 pub(crate) fn camper(load: &Load) -> bool {
     let plug = load.plug.known();
     plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
 }
 
-/// Whether a load is a camper, and nothing that is known or not known of it speaks against that. Appliances have locking
-/// plugs as well, and may have a camper's; what only cooks, heats, lights or keeps somebody well is none. A plug with
-/// both hots says nothing of a use of 240 V alone: silence there is no better than "unknown".
+/// Whether a load is a camper and nothing known or unknown speaks against it. Appliances have locking plugs too, and
+/// may have a camper's. A load that only cooks, heats, lights or keeps somebody well is no camper. A plug with both
+/// hots does not rule out 240 V alone, so silence about the voltage counts as unknown.
 fn surely_camper(load: &Load) -> bool {
     let plug = load.plug.known().map(|plug| plug.0);
     let uses_fit = match plug {
@@ -422,7 +427,7 @@ fn surely_camper(load: &Load) -> bool {
     camper(load) && uses_fit && kind_fits
 }
 
-/// What is wrong with each node by itself, the gravest of it.
+/// Returns the gravest fault of each node itself, if any. Faults upstream do not count.
 fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     let mut causes: Vec<Option<Cause>> = vec![None; supply.nodes.len()];
     let mut note = |at: NodeIx, cause: Cause| {
@@ -456,7 +461,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
                 if lost_neutral(supply, ix, cord) {
                     note(ix, Cause::LostNeutral);
                 }
-                // Nobody knows: as bad as known to be missing, on whatever ground.
+                // Unknown is as bad as known to be missing, on any ground.
                 if lifts_ground(cord) != Some(false) {
                     note(ix, Cause::NoGround);
                 }
@@ -467,7 +472,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     causes
 }
 
-/// The cord whose end this is.
+/// Returns the cord of which this receptacle is an end.
 pub(crate) fn splitter(supply: &Supply, ix: NodeIx) -> Option<NodeIx> {
     let node = supply.node(ix);
     node.parent.filter(|parent| {
@@ -475,7 +480,7 @@ pub(crate) fn splitter(supply: &Supply, ix: NodeIx) -> Option<NodeIx> {
     })
 }
 
-/// Whether a receptacle gives 240 V and no neutral where its shape says otherwise.
+/// Whether a receptacle gives 240 V without neutral although its shape says otherwise.
 pub(crate) fn is_trap(supply: &Supply, ix: NodeIx) -> bool {
     let node = supply.node(ix);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
@@ -483,15 +488,14 @@ pub(crate) fn is_trap(supply: &Supply, ix: NodeIx) -> bool {
     };
     node.legs == Legs::Between
         && shape.0.circuit() != Circuit::TwoLegs
-        // What hangs on a receptacle that gets nothing at all gets nothing either. Of one that may get nothing that
-        // is not sure.
+        // Nothing arrives beyond a receptacle that is surely dead. If the voltage is unknown, it may be live.
         && (!supply.volts_known || supply.up(ix).skip(1).all(|(_, above)| {
             !matches!(above.kind, NodeKind::Receptacle { .. })
                 || above.reason != LimitReason::NotFed
         }))
 }
 
-/// Whether a cord with both legs may lack its neutral while 120 V things hang beyond it.
+/// Whether a cord with both legs may lack its neutral while something beyond it needs 120 V.
 pub(crate) fn lost_neutral(supply: &Supply, ix: NodeIx, cord: &Cord) -> bool {
     const FOUR: u8 = 4;
     cord.conductors.known().is_none_or(|count| *count < FOUR)
@@ -508,7 +512,7 @@ mod tests {
     use crate::report::{Admits, OnlyIf};
     use crate::rules::testing::report;
 
-    /// What may be plugged in at each of these, and the rule that says why.
+    /// Returns what each of these takes, and the rule that says why.
     fn admits(edits: &[(&str, &str)], ids: &[&str]) -> Vec<Option<(Admits, Option<&'static str>)>> {
         let report = report(edits);
         let of = |id: &&str| {
@@ -523,8 +527,8 @@ mod tests {
 
     const EVERYTHING: Option<(Admits, Option<&str>)> = Some((Admits::Everything, None));
 
-    /// A cord with two ends in an outlet without a GFCI, on wet ground: of all three only a cord with one of its
-    /// own is let in. On damp ground, or with a GFCI in the outlet, whatever fits.
+    /// A cord with two ends in an outlet without a GFCI, on wet ground: all three admit only a cord with one of its
+    /// own. On damp ground, or with a GFCI in the outlet, they admit anything that fits.
     #[test]
     fn a_cord_that_leads_to_no_usable_socket_carries_nothing() {
         const SPLITTER: &str = "[[cord]]\nid = \"tents\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
@@ -538,15 +542,15 @@ mod tests {
         assert_eq!(admits(&[splitter], &ids), [EVERYTHING; 3]);
         let damp = ("ground = \"wet\"", "ground = \"damp\"");
         assert_eq!(admits(&[splitter, bare, damp], &ids), [EVERYTHING; 3]);
-        // With a GFCI in the cord, its ends may be used, and the outlet for the cord alone.
+        // With a GFCI in the cord, its ends may be used, and the outlet for that cord alone.
         let guard = SPLITTER.replace("coiled = false", "coiled = false\ngfci = true");
         let named = Some((Admits::Named, Some("SHOCK001")));
         assert_eq!(admits(&[("[[box]]", &guard), bare], &ids), [named, EVERYTHING, EVERYTHING]);
     }
 
-    /// A compressor with a locking plug, in an outlet that campers and boxes use as well, without a GFCI on wet ground:
-    /// refused as at any other outlet. A camper there is not, nor a cord to a box; nor is the compressor on damp
-    /// ground, or past a GFCI.
+    /// A compressor with a locking plug, in an outlet that campers and boxes also use, without a GFCI on wet ground:
+    /// refused as at any other outlet. A camper there is not refused, nor a cord to a box, nor the compressor on damp
+    /// ground or with a GFCI.
     #[test]
     fn an_outlet_for_campers_takes_no_appliance_without_a_gfci() {
         let compressor = [
@@ -573,7 +577,8 @@ mod tests {
         assert_eq!(admits(&[], &["twist"]), [EVERYTHING]);
     }
 
-    /// A box of which both receptacles are behind a breaker too big for them, and one with a single such.
+    /// A box with both receptacles behind breakers too big for them is refused as a whole; with only one such
+    /// receptacle it is not.
     #[test]
     fn a_box_of_which_nothing_may_be_used_is_not_to_be_used() {
         let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
@@ -584,8 +589,8 @@ mod tests {
         assert_eq!(admits(&[left], &ids), [EVERYTHING, EVERYTHING, nothing, EVERYTHING]);
     }
 
-    /// Of a box on wet ground one receptacle has a breaker too big for it, and the other no GFCI: for a cord with one
-    /// the box speaks, not for the first. Near miss: the other has one.
+    /// On wet ground, one receptacle of a box has too big a breaker and the other no GFCI: the box gives the second
+    /// reason, because a cord with a GFCI helps there. Near miss: the other has a GFCI.
     #[test]
     fn what_takes_a_guarded_cord_says_why() {
         let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
@@ -597,8 +602,8 @@ mod tests {
         assert_eq!(admits(&[left], &ids), [EVERYTHING, nothing, EVERYTHING]);
     }
 
-    /// The bonding plug in the only socket of an outlet: nothing else goes in, on whatever ground. Near miss: beside it
-    /// is another socket.
+    /// With the bonding plug in an outlet's only socket nothing else goes in, on any ground. Near miss: there is a
+    /// second socket.
     #[test]
     fn what_holds_the_bonding_plug_takes_nothing_else() {
         let twist = |sockets: u8, ground: &'static str| {
@@ -615,8 +620,7 @@ mod tests {
         assert_eq!(twist(2, "ground = \"damp\""), Some(Admits::Everything));
     }
 
-    /// A box of which nobody knows whether it joins neutral and ground is refused like one that does; a listed one is
-    /// only told of.
+    /// A box whose bond is unknown is refused like one with a bond. A listed one is only reported.
     #[test]
     fn a_box_that_nobody_knows_is_as_bad_as_a_bonded_one() {
         let bond = |bond, listed| admits(&[("bond = false", bond), ("listed = true", listed)], &["box", "left"]);
@@ -630,7 +634,7 @@ mod tests {
         assert_eq!(bond("bond = \"unknown\"", "listed = true"), [EVERYTHING; 2]);
     }
 
-    /// A box with a bond, a warning, one of whose receptacles has a breaker that is too big, a danger.
+    /// A box with a bond, which is a warning. One of its receptacles has too big a breaker, which is a danger.
     #[test]
     fn the_gravest_reason_is_told() {
         let bond = ("bond = false", "bond = true");
@@ -642,7 +646,7 @@ mod tests {
         assert_eq!(admits(&[bond, left], &ids), graver);
     }
 
-    /// Nobody knows the volts of the generator: a shape for 240 V alone gets nothing that is sure.
+    /// If the generator's voltage is unknown, a 240 V shape is not surely fed.
     #[test]
     fn what_may_lack_240_volts_is_not_to_be_used() {
         let volts = |volts| {
@@ -655,7 +659,7 @@ mod tests {
         assert_eq!(volts("voltage = \"120/240 V\""), [EVERYTHING; 2]);
     }
 
-    /// A second box in a single receptacle, with a cord in it; and the same box in the bin.
+    /// A second box in a single receptacle, with a cord in it, has no socket. The same box in the bin is not judged.
     #[test]
     fn what_found_no_socket_is_not_to_be_used_nor_what_hangs_on_it() {
         const SECOND: &str = "[[cord]]\nid = \"third\"\nfrom = \"there\"\nplug = \"5-20P\"\nends = [\"5-20R\"]\n\
@@ -670,8 +674,8 @@ mod tests {
         assert_eq!(admits(&[(second.0, &in_the_bin)], &ids), [EVERYTHING, None, None]);
     }
 
-    /// A bonding plug behind the GFCI of its outlet: a cord with a GFCI of its own may go in, and once it is in, the
-    /// plug is named beside it. A box that joins the two is wrong itself.
+    /// With a bonding plug behind the outlet's GFCI, a cord with a GFCI of its own may go in, and once it is in, the
+    /// plug is named beside it. A box with a bond is itself at fault.
     #[test]
     fn a_cord_with_a_gfci_may_go_beside_a_bonding_plug() {
         let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
@@ -692,9 +696,9 @@ mod tests {
         assert_eq!(admits(&[floating, behind, bond], &["left"]), [nothing]);
     }
 
-    /// What may be used under a condition: an adapter from 50 A to one camper, and one from 30 A to 15 A behind a
-    /// generator that gives no more than 15 A. Near misses: a breaker of its size, and a cord set that a code allows
-    /// behind 20 A.
+    /// Parts that may be used under a condition: an adapter from 50 A to one camper, and one from 30 A to 15 A on a
+    /// generator that gives no more than 15 A. Near misses: a breaker of the adapter's size, and a cord set that a code
+    /// allows behind 20 A.
     #[test]
     fn what_must_hold_for_a_part_is_in_its_verdict() {
         let only_if = |edits: &[(&str, &str)]| {
@@ -721,17 +725,17 @@ mod tests {
             ("ends = [\"L5-30R\"] # long", "ends = [\"5-15R\"]"),
         ];
         assert_eq!(only_if(&small), Some(OnlyIf::ThisGenerator));
-        // A coil leaves it less than this generator gives.
+        // Coiled, it carries less than this generator gives.
         let coiled = ("coiled = false # long", "coiled = true");
         assert_eq!(only_if(&[&small[..], &[coiled]].concat()), None);
         let twenty = ("from = \"twist\"\nplug = \"L5-30P\" # long", "from = \"front\"\nplug = \"5-15P\"");
         assert_eq!(only_if(&[&small[..], &[twenty]].concat()), None);
-        // A generator that gives more: not to be used at all.
+        // On a generator that gives more, it is not to be used at all.
         assert_eq!(only_if(&small[3..]), None);
     }
 
-    /// In the bin, a cord without a ground wire and a box behind whose own plug nothing trips are still not to be
-    /// used, and why is told; one that is only not plugged in may be.
+    /// In the bin, a cord without a ground wire and a box whose own plug nothing protects are still refused, with the
+    /// reason. One that is merely unplugged is not.
     #[test]
     fn what_is_wrong_anywhere_is_not_to_be_used_anywhere() {
         let no_cord = ("from = \"twist\"\nplug", "plug");

@@ -1,4 +1,4 @@
-//! What protects a part of the supply from more current than it carries.
+//! What protects a part of the supply from more current than it can carry.
 
 use serde::Serialize;
 
@@ -9,7 +9,7 @@ use crate::supply::{Acts, LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
 use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::{Configuration, Plug};
 
-/// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
+/// Whether a cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
     plan.cord(cord).and_then(|cord| cord.wire.known()).is_some_and(|wire| thick_enough(*wire))
 }
@@ -19,8 +19,8 @@ fn thick_enough(wire: Wire) -> bool {
     gauge_of(wire).is_some_and(|gauge| gauge <= 16)
 }
 
-/// Whether this is in a listed box with a plug of 15 A and no thinner wire than a cord set: several receptacles at the
-/// end of one, and protected as one is. Its listing covers wire of which nothing is said.
+/// Whether this is in a listed box with a 15 A plug and no wire thinner than a cord set's. Such a box is like several
+/// receptacles at the end of a cord set, and protected like one. Its listing covers wire the plan does not mention.
 fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     let holder = supply.up(ix).find_map(|(_, node)| match node.kind {
         NodeKind::Inlet { .. } => plan.holder(&node.id),
@@ -34,8 +34,8 @@ fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     })
 }
 
-/// What a part stands: a cord what its plug and its wire carry. What cords of its gauge and length are usually
-/// marked with may be less, and limits what is planned on it, but past that nothing is overheated yet.
+/// Returns the current a part can stand. For a cord, what its plug and its wire carry: the usual marking may be lower
+/// and limits the plan, but nothing overheats past it yet.
 pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
     let node = supply.node(ix);
     let cord = plan.cord(&node.id);
@@ -48,40 +48,40 @@ pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
     }
 }
 
-/// What a code lets stand although the breaker is larger than the part's rating.
+/// A code's allowance for a breaker larger than a part's rating.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Allowance {
-    /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
-    /// end: 240.5(B)(4). So is a listed unit of several such receptacles on a plug of 15 A.
+    /// 240.5(B)(4): a cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its end. A
+    /// listed unit of several such receptacles on a 15 A plug counts too.
     CordSet,
-    /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
+    /// 210.21(B)(3): two or more 15 A receptacles on a 20 A circuit.
     Receptacles,
 }
 
-/// How a part is protected.
+/// How a part is protected from overcurrent.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Overcurrent {
-    /// It carries nothing, or is a breaker itself.
+    /// It carries nothing, or needs none: the generator, a breaker, or the inside of a camper.
     NotNeeded,
     /// By a breaker no larger than its rating.
     Breaker(Current),
-    /// By the generator, which limits its own current and cannot give more than the part stands.
+    /// By the generator, which limits its own current to what the part stands.
     Source,
     /// By a larger breaker, as a code allows.
     Allowed { breaker: Current, by: Allowance },
-    /// No breaker is known at all.
+    /// No breaker is known.
     Unknown,
     /// The breaker is too large.
     TooHigh { breaker: Current },
-    /// A lone 15 A receptacle on a 20 A circuit, or, where nobody said how many plugs it takes, what may be one.
+    /// The breaker is too large for what is a lone 15 A receptacle on a 20 A circuit (`sure`), or may be one.
     Single { breaker: Current, sure: bool },
-    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own, which somebody has
-    /// read, or must still look for.
+    /// The breaker is too large, but all that is beyond is a camper with its own main breaker, which somebody has read
+    /// (`sure`) or must still look for.
     Camper { breaker: Current, sure: bool },
 }
 
 impl Overcurrent {
-    /// How it is protected, or how it is not.
+    /// Returns how a part is protected, or why it is not.
     pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
         let by_breaker = Self::by_breaker(plan, supply, ix);
         let needed = !matches!(by_breaker, Self::NotNeeded | Self::Breaker(_));
@@ -89,7 +89,7 @@ impl Overcurrent {
         if needed && own_limit(plan, supply).is_some_and(spared) { Self::Source } else { by_breaker }
     }
 
-    /// The same, whatever the generator can give.
+    /// Returns the same without counting the generator's own limit.
     fn by_breaker(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
         let node = supply.node(ix);
         if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. }) || node.reason == LimitReason::NotFed {
@@ -106,7 +106,7 @@ impl Overcurrent {
         };
         let allowed = |by| Self::Allowed { breaker, by };
         match node.kind {
-            // It is its maker's, and its plug and inlet are judged.
+            // The inside is the camper maker's business; the plug and the inlet are judged.
             NodeKind::Receptacle { .. } if supply.inside(ix) => Self::NotNeeded,
             NodeKind::Receptacle { shape, sockets }
                 if matches!(shape.0, Configuration::N5_15 | Configuration::N1_15) && breaker <= CORD_SET_CIRCUIT =>
@@ -115,7 +115,7 @@ impl Overcurrent {
                     node.parent.filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
                 match at_cord_end {
                     Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => allowed(Allowance::CordSet),
-                    // The cord itself is found; its end need not be.
+                    // The cord is reported, so its end need not be.
                     Some(_) => Self::TooHigh { breaker },
                     None if fewest_plugs(plan, &node.id) > 1
                         || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
@@ -140,27 +140,27 @@ impl Overcurrent {
         }
     }
 
-    /// Whether it is shown that the part is protected.
+    /// Whether the part is shown to be protected.
     pub(crate) const fn holds(self) -> bool {
         matches!(self, Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. })
     }
 }
 
-/// What must hold beyond what the plan shows, or a part may not be used: its own label says so.
+/// A condition that the plan cannot show, under which alone a part may be used. The part's own label states it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case", tag = "what")]
 pub enum OnlyIf {
-    /// A camper is plugged in, with a main breaker of at most so much.
+    /// A camper is plugged in, with a main breaker of at most `amps`.
     CamperMain {
         /// What the adapter carries.
         amps: Current,
     },
-    /// This generator feeds it: the breaker ahead is too big, and the generator stops first.
+    /// This generator feeds it: the breaker upstream is too big, but the generator stops first.
     ThisGenerator,
 }
 
 impl OnlyIf {
-    /// Of a cord or box, or of an end of a cord.
+    /// Returns the condition for a cord or box, or an end of a cord.
     pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<Self> {
         let node = supply.node(ix);
         let part = if node.kind.is_gear() { ix } else { super::splitter(supply, ix)? };
@@ -173,7 +173,7 @@ impl OnlyIf {
                     Overcurrent::TooHigh { .. } | Overcurrent::Camper { .. }
                 )
                 .then_some(Self::ThisGenerator)
-                // Where heat or a coil leaves it less than that, the generator itself overloads it.
+                // If heat or a coil leaves it less than that, the generator itself can overload it.
                 .filter(|_| matches!(supply.limit(at).acts, Acts::At(_))),
                 _ => None,
             }
@@ -181,9 +181,9 @@ impl OnlyIf {
     }
 }
 
-/// Whether this is an adapter from a 50 A plug to one camper receptacle, or a camper's cord past it, that carries
-/// what the receptacle is for, and a camper is all that the plan has for it: its own main breaker is for all of that.
-/// If so, whether somebody has read that breaker.
+/// Whether this is an adapter from a 50 A plug to one camper receptacle, or a camper cord behind one, that carries the
+/// receptacle's rating and feeds nothing but a camper, whose main breaker is for no more. `None` if not; otherwise
+/// whether somebody has read that breaker.
 fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<bool> {
     const CAMPERS: Configuration = Configuration::TT30;
     let cords = supply.up(ix).filter_map(|(at, node)| match node.kind {
@@ -228,7 +228,7 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<bool> {
     matches!(campers.as_slice(), [one] if one.count == 1).then_some(false)
 }
 
-/// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.
+/// Whether another receptacle is on the same breaker. What is plugged into this one does not count as another.
 fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
     supply.receptacles().any(|(ix, node, ..)| {
@@ -236,13 +236,12 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     })
 }
 
-/// How many plugs a receptacle of the generator or of a box takes at least.
+/// Returns the least number of plugs that a receptacle of the generator or of a box may take.
 fn fewest_plugs(plan: &Plan, receptacle: &Id) -> u8 {
     plan.outlet(receptacle).map_or(1, |outlet| outlet.plugs().0)
 }
 
-/// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing
-/// else behind it.
+/// Whether nobody knows the breaker of a box's receptacle: it may be its own, with nothing else on it.
 fn may_be_alone(plan: &Plan, receptacle: &Id) -> bool {
     plan.boxes
         .iter()

@@ -1,44 +1,44 @@
-//! The most that a generator which limits its own current can drive through any part.
+//! The most that a generator which limits its own current can drive through a part.
 
 use crate::plan::{Answer, Plan};
 use crate::quantity::{Current, Power, Ratio};
 use crate::supply::Supply;
 
-/// A breaker may let this share of its marking pass for an hour (UL 489, from a secondary copy).
+/// The share of its marking that a breaker may pass for an hour (UL 489, from a secondary copy).
 const HELD: Ratio = Ratio::from_permille(1350);
 
-/// The current of a generator past which it stops by itself.
+/// The current past which a generator stops by itself.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct OwnLimit {
-    /// What it keeps up.
+    /// The current it sustains.
     pub hours: Current,
-    /// What it gives before it stops.
+    /// The current it gives before it stops.
     pub peak: Current,
 }
 
 impl OwnLimit {
-    /// The least rating of a part that it [spares](Self::spares).
+    /// Returns the least rating of a part that it [spares](Self::spares).
     pub(crate) fn least_rating(self) -> Current {
         let by_peak = (self.peak.milliamps() * 1000 + HELD.permille() - 1) / HELD.permille();
         self.hours.max(Current::from_milliamps(by_peak))
     }
 
-    /// Whether a part of this rating stands all that the generator can give: it keeps up no more, and its
-    /// peak is no more than a breaker of that rating may let pass for an hour.
+    /// Whether a part of this rating stands everything the generator can give: it sustains no more than the rating, and
+    /// its peak is no more than a breaker of that rating may pass for an hour.
     pub(crate) fn spares(self, rating: Current) -> bool {
         self.hours <= rating && self.peak <= rating.scaled_down(HELD)
     }
 }
 
-/// That current, on any leg, of a generator that is known to limit it. What the page of rule OVER001 says of
-/// the worse case is done here.
+/// Returns the generator's limit on any leg; `None` unless it is known to limit its current and its peak is known. This
+/// is the worse case that the page of rule OVER001 describes.
 pub(crate) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
     let set = &plan.generator;
     if set.inverter != Answer::Known(true) {
         return None;
     }
-    // As marked. Its electronics limit the current, not its engine: thin or hot air and another fuel stop no
-    // overload, and what the trade takes off for them is more than some sets lose.
+    // As marked, not derated. The electronics limit the current, not the engine: thin or hot air and another fuel stop
+    // no overload, and the trade's deratings exceed what some generators lose.
     let peak = *set.peak.known()?;
     let hours = set.rated.or(peak);
     let amps = |power: Power| {
@@ -61,7 +61,7 @@ mod tests {
         Some((own.hours.milliamps(), own.peak.milliamps()))
     }
 
-    /// 3600 W at 120 V are 30 A, 4500 W 37.5 A, on a mountain, in the heat and on another fuel as well.
+    /// 3600 W at 120 V are 30 A and 4500 W are 37.5 A, at altitude, in heat and on another fuel as well.
     #[test]
     fn only_what_is_marked_counts() {
         for edit in [
@@ -72,14 +72,14 @@ mod tests {
         ] {
             assert_eq!(own(&[edit]), Some((30_000, 37_500)), "{edit:?}");
         }
-        // Nobody said what it keeps up: then all of its peak.
+        // If the sustained power is unknown, it is taken for the peak.
         assert_eq!(own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]), Some((37_500, 37_500)));
         assert_eq!(own(&[("peak = \"4500 W\"", "")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = \"unknown\"")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = false")]), None);
     }
 
-    /// All of it on one leg, of both sets, whatever the kit between them is for.
+    /// All of the current may be on one leg, from both sets, whatever the kit between them is rated for.
     #[test]
     fn legs_and_kits_stop_nothing() {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
@@ -88,7 +88,7 @@ mod tests {
         assert_eq!(own(&[joined]), Some((60_000, 75_000)));
     }
 
-    /// UL 489 (secondary): a breaker of 15 A may let 20.25 A pass for an hour.
+    /// UL 489 (secondary): a 15 A breaker may pass 20.25 A for an hour.
     #[test]
     fn a_part_stands_what_its_own_breaker_would_let_pass() {
         let amps = Current::from_milliamps;

@@ -6,12 +6,12 @@ use crate::quantity::Current;
 use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 
-/// A breaker that protects whatever a cord or box is made of: 5 A (common practice, no source).
+/// A breaker that protects anything a cord or box is made of: 5 A (common practice, no source).
 const PROTECTS_ALL: Current = Current::from_milliamps(5_000);
 
-/// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
-/// nothing: an outlet of its shape and this breaker, on ground that is not wet. What is wrong there is
-/// wrong wherever it is plugged in. `None` if there is no such part.
+/// Returns the plan with this cord or box at its best: alone but for what is plugged into it, on ground that is not
+/// wet, in an outlet of its shape with this breaker. What is wrong there is wrong anywhere. `None` if the generator has
+/// no outlet.
 fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<Plan> {
     let mut best = plan.clone();
     let outlet = best.generator.outlets.first()?.id.clone();
@@ -29,7 +29,7 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
         gfci: Answer::Known(false),
         ..Outlet::default()
     }];
-    // What is plugged into the generator now is not beside it.
+    // What is plugged into the generator now is left out.
     let at_set = |from: &Id| plan.generator.outlets.iter().any(|it| it.id == *from);
     for (id, from) in best.gear_mut() {
         from.take_if(|from| at_set(from));
@@ -40,8 +40,8 @@ fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<P
     Some(best)
 }
 
-/// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong and the
-/// plan in which that shows. What is wrong whatever the breaker comes before what no breaker of its own size stops.
+/// Returns why a cord or box must not be used wherever it is plugged in, if so, with the faulty part and the plan that
+/// shows it. What is wrong behind any breaker comes before what a breaker of its own size does not stop.
 pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Plan)> {
     let plug = plan.gear_of(part)?.plug?;
     let mut breakers = [PROTECTS_ALL, plug.0.rating()].into_iter();

@@ -30,7 +30,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         Answer::Known(at) if at >= AMPLE => {}
         Answer::Known(at) => {
             let (signal, fix) = if at < LEAST {
-                // Nobody goes into what is closed to stop an engine, or into what may be.
+                // Nobody may enter an enclosed space, or one that may be enclosed, to stop an engine.
                 let fix = match facts.plan.site.stands {
                     Answer::Known(Stands::Open | Stands::Roof | Stands::Covered) => "move",
                     Answer::Known(Stands::Enclosed) | Answer::Unknown | Answer::Missing => "closed",
@@ -56,7 +56,7 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::{findings, signals};
 
-    /// An engine that runs in a shed or van has filled it with gas. The English words as they stand.
+    /// An engine that runs in a shed or van has filled it with gas. Checked against the English words.
     #[test]
     fn nobody_goes_in_to_stop_it() {
         let words = crate::words::Words::english();

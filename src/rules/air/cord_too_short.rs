@@ -32,11 +32,11 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("length = \"50 ft\"", "length = \"25 ft\"")],
-        // However loud it is: a limit measured at a fixed distance is met by no longer cord.
+        // However loud it is: the limit is measured at a fixed distance, so a longer cord does not help.
         &[("level = \"56 dBA\"", "level = \"90 dBA\"")],
         // A camper on its own cord, at the generator itself.
         &CAMPER,
-        // What plugs in at the generator itself is one thing of several.
+        // Only one of several loads is plugged in at the generator itself.
         &[("on = \"left\" # kettle", "on = \"front\"")],
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
@@ -45,7 +45,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Both things are campers, one of them at the generator's own outlet, one at a box.
+/// Edits that make both loads campers, one at the generator's own outlet, one at a box.
 #[cfg(test)]
 const CAMPER: [(&str, &str); 6] = [
     ("shape = \"L5-30R\"", "shape = \"TT-30R\""),
@@ -59,9 +59,9 @@ const CAMPER: [(&str, &str); 6] = [
 /// How far the cords from the generator reach.
 #[derive(Clone, Debug, PartialEq, Eq)]
 struct Reach {
-    /// As far as is known.
+    /// The total length, as far as it is known.
     length: Length,
-    /// Whether the length of one of them is not known.
+    /// Whether the length of any of the cords is unknown.
     unsure: bool,
     /// The cords, from the generator on.
     cords: Vec<Id>,
@@ -80,7 +80,7 @@ fn reach(facts: &Facts<'_>, at: NodeIx) -> Reach {
     reach
 }
 
-/// Whether it is plugged in outside at a camper, whose own cord is ahead of it.
+/// Whether it is plugged in at the outside of a camper, with the camper's own cord ahead of it.
 fn past_camper(facts: &Facts<'_>, need: &Need<'_>) -> bool {
     let mut way = need.at.into_iter().flat_map(|at| facts.supply.up(at));
     way.any(|(_, node)| facts.plan.camper(&node.id).is_some())
@@ -92,24 +92,24 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         needs
             .iter()
             .filter(|need| wanted(need))
-            // It brings a cord of its own.
+            // A camper brings its own cord.
             .filter(|need| !of_camper(facts.plan, need.load) && !past_camper(facts, need))
-            // What gives nothing brings nothing nearer.
+            // A receptacle that gives nothing brings nothing closer.
             .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
             .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))
             .collect()
     };
-    // Of what a battery carries through the night the generator's day is all that counts.
+    // A load with its own battery for the night runs from the generator only by day.
     let medical = reaches(|need| need.load.may_be(LoadKind::Medical) && need.load.backup != Answer::Known(true));
     bedside(facts, found, &medical);
-    // Told once, where it is worse.
+    // Reported once, as the worse finding.
     let told = medical.iter().any(|(_, reach)| reach.unsure && reach.length < AMPLE);
     let mut all = reaches(|_| true);
     if facts.plan.site.stands == Answer::Known(Stands::Enclosed) {
-        // Nobody goes in there to plug anything in: rule AIR003.
+        // Nobody goes in there to plug anything in; see rule AIR003.
         all.retain(|(_, reach)| !reach.cords.is_empty());
     }
-    // What is to be brought beside the bed is told so already.
+    // A load that is to be brought to the bedside is already reported.
     all.retain(|(load, reach)| !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load));
     // Nobody is sent to an outlet that must not be used.
     let told_of = |need: &&Need<'_>| all.iter().any(|(load, _)| *load == need.load.id);
@@ -117,11 +117,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     everything(found, all, told, open);
 }
 
-/// The farthest of all.
+/// Reports if even the farthest load is too close to the generator.
 fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: bool, open: bool) {
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
-    // Of equals the first.
+    // The first if several are equal.
     let farthest = all.into_iter().map(|(_, reach)| reach).reduce(
         |best, next| {
             if next.length > best.length { next } else { best }
@@ -146,7 +146,7 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
     found.add(Signal::Caution, about, shown, fix, remedy);
 }
 
-/// What runs beside a sleeper.
+/// Reports loads beside a sleeper whose cords do not reach far enough.
 fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)]) {
     let stated = facts.plan.site.sleepers_at.known().copied();
     let mut tell = |signal, fix, needed: Length, which: &dyn Fn(&Reach) -> bool| {
@@ -170,7 +170,7 @@ fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)])
 
 #[cfg(test)]
 mod tests {
-    /// What is plugged in at the generator itself is left alone: nobody is sent to stay with it.
+    /// Whoever plugs in at the generator is told to step away, not to stay there.
     #[test]
     fn whoever_plugs_in_at_the_generator_steps_away() {
         let words = crate::words::Words::english();
@@ -207,14 +207,14 @@ mod tests {
         let edits = [short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
         let found = findings(&edits);
         let found = found.iter().find(|it| it.code == "AIR005").expect("found");
-        // 15 ft and 9 ft at 304.8 mm, each read as a whole number of millimetres, up.
+        // 15 ft and 9 ft at 304.8 mm, each rounded up to a whole millimeter.
         let reach = Length::from_millimetres(4_572 + 2_744);
         assert_eq!(found.values["reach"], reach.into());
         let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
         assert_eq!(about, ["long", "more"]);
     }
 
-    /// With a battery for the night it charges by day, wherever the set stands.
+    /// With its own battery for the night, it charges by day, wherever the generator is.
     #[test]
     fn a_battery_for_the_night_needs_no_cord_at_night() {
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true");
@@ -239,7 +239,7 @@ mod tests {
         }
     }
 
-    /// A camper's own cord is not asked about; what else hangs on short cords is as short beside it.
+    /// A camper's own cord is not asked about. A load on short cords beside it is still too near.
     #[test]
     fn a_camper_brings_its_own_cord() {
         use super::CAMPER;
@@ -249,7 +249,7 @@ mod tests {
         let plug = ("plug = \"L5-30P\" # long", "plug = \"TT-30P\"");
         let ends = [beside[0], plug, beside[1], beside[2], beside[3]];
         assert_eq!(signals("AIR005", &ends), [Signal::Caution]);
-        // The same at the same outlet, with a household plug: it has none of its own.
+        // The same at the same outlet, but with a household plug: it has no cord of its own.
         assert_eq!(
             signals(
                 "AIR005",
@@ -259,7 +259,7 @@ mod tests {
         );
     }
 
-    /// What nobody measured may be too short.
+    /// A cord that nobody measured may be too short.
     #[test]
     fn an_unknown_length_reaches_nowhere() {
         let unknown = ("length = \"50 ft\"", "length = \"unknown\"");

@@ -9,7 +9,7 @@ mod runs_while_asleep;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     carbon_monoxide_distance::RULE,
     no_co_alarm::RULE,

@@ -29,7 +29,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         Answer::Known(Stands::Enclosed) => (Signal::Danger, "out"),
         Answer::Known(Stands::Covered) => (Signal::Danger, "uncover"),
         Answer::Unknown => (Signal::Danger, "look"),
-        // Nobody said: a set in a tent looks the same in a plan as one in the open.
+        // With no answer, a generator in a tent looks the same in a plan as one in the open.
         Answer::Missing => (Signal::Danger, "choose"),
     };
     found.add(signal, vec![], values([("clear", CLEAR.into())]), fix, values([]));
@@ -51,7 +51,7 @@ mod tests {
             ("roof", None),
             ("open", None),
         ] {
-            // Left out where nothing is said.
+            // Leave the field out.
             let stands = match stands {
                 "" => String::new(),
                 stands => format!("stands = \"{stands}\""),

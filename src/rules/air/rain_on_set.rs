@@ -20,7 +20,7 @@ pub(super) const RULE: Rule = Rule {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let site = &facts.plan.site;
     let wet = !matches!(site.ground, Answer::Known(Ground::Dry | Ground::Damp));
-    // Where nobody knows or said where it stands, rule AIR003 speaks already.
+    // If it is unknown where the generator is, rule AIR003 reports that.
     if wet && site.stands == Answer::Known(Stands::Open) {
         found.add(Signal::Caution, vec![], values([]), "roof", values([]));
     }

@@ -16,13 +16,13 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // A minute of the night, which begins at 23:00, and nobody with an alarm.
+        // One minute of the night, which begins at 23:00, and no alarm.
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]"), ("co_alarm = true", "co_alarm = false")],
-        // In good order otherwise.
+        // Otherwise in good order.
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
         &[("hours = [\"18:00-23:00\"]", "")],
         &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
-        // Its battery could carry it, and the plan has it on the generator.
+        // Its battery could carry it, but the plan has it on the generator.
         &[
             ("hours = [\"18:00-23:00\"]", "hours = [\"22:00-06:00\"]"),
             ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
@@ -34,7 +34,7 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // It can run by day.
         &[("hours = [\"18:00-23:00\"]", ""), ("continuous = true # fan", "continuous = false")],
-        // Its battery carries it, and nobody says that the generator does.
+        // Its battery carries it, and the plan does not put it on the generator.
         &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         // Nobody sleeps here.
         &[
@@ -44,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Whether all is known to be there that makes it no worse than a caution.
+/// Whether everything that makes it no worse than a caution is known to be in place.
 fn kept(site: &Site) -> bool {
     let open = matches!(site.stands, Answer::Known(Stands::Open | Stands::Roof));
     let far = site.sleepers_at.known().is_some_and(|at| *at >= AMPLE);
@@ -65,10 +65,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             AtNight::May => may.push(need),
         }
     }
-    // One engine runs for all of them: what is certain is told.
+    // One engine runs for all of them, so the certain loads are reported.
     let life: Vec<Need<'_>> =
         runs.iter().filter(|need| need.load.kind == Answer::Known(LoadKind::Medical)).copied().collect();
-    // Who has a battery is told to use it, and nobody else to find one for that.
+    // If every medical load has a battery, the remedy is to use it; otherwise it is to get one.
     let (charged, bare): (Vec<Need<'_>>, Vec<Need<'_>>) =
         life.iter().copied().partition(|need| need.load.backup == Answer::Known(true));
     let (about, fix): (Vec<Id>, _) = match (runs.is_empty(), life.is_empty(), bare.is_empty()) {
@@ -102,8 +102,8 @@ mod tests {
 
     const HOURS: (&str, &str) = ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]");
 
-    /// In the open, 25 ft or more from people, with an alarm where they sleep: a caution. Short of any of
-    /// these, or with any of them unknown, a warning.
+    /// In the open, 25 ft or more from people, with an alarm where they sleep, it is a caution. Without any of these,
+    /// or with any of them unknown, it is a warning.
     #[test]
     fn a_caution_at_best() {
         let roof = "stands = \"roof\"";
@@ -128,7 +128,7 @@ mod tests {
         assert_eq!(signals("AIR006", &[HOURS]), [Signal::Caution]);
     }
 
-    /// What nobody knows of the place makes it graver, and no guess of what is told.
+    /// An unknown alarm makes the finding graver, but not a guess: the generator does run.
     #[test]
     fn that_it_runs_is_no_guess_where_the_alarm_is_one() {
         let words = crate::words::Words::english();
@@ -140,7 +140,7 @@ mod tests {
         assert_eq!(said.look.len(), 1);
     }
 
-    /// The same hours where nobody knows when the camp sleeps: the usual night, and that is said.
+    /// If nobody knows when the camp sleeps, the usual night applies, and the words say so.
     #[test]
     fn an_unknown_night_is_the_usual_one() {
         let quiet = "quiet_hours = \"23:00-07:00\"";
@@ -161,7 +161,7 @@ mod tests {
         assert!(!said(&[HOURS]).contains("assumed"));
     }
 
-    /// Nobody cooks in their sleep, but by hours that somebody gave.
+    /// A cooker counts as running at night only if the plan gives such hours: nobody cooks in their sleep.
     #[test]
     fn what_is_cooked_with_is_not_taken_to_run_at_night() {
         const COOKING: &str = "hours = [\"18:30-19:00\"]";
@@ -170,7 +170,7 @@ mod tests {
             ("cooker", "\"unknown\"", 0),
             ("heater", "\"unknown\"", 1),
             ("heater", "false", 0),
-            // It may be what somebody's health depends on.
+            // It may be medical.
             ("unknown", "false", 1),
         ] {
             let kind = format!("kind = \"{kind}\"");
@@ -186,7 +186,7 @@ mod tests {
         assert_eq!(signals("AIR006", &early), [Signal::Caution]);
     }
 
-    /// What to do instead of running at night is said alike by the rules on sleep, heat and quiet hours.
+    /// The rules on sleep, heat and quiet hours word the alternative to running at night alike.
     #[test]
     fn what_to_do_instead_is_said_alike() {
         let report = crate::rules::testing::report;
@@ -207,8 +207,7 @@ mod tests {
         assert!(!fix(&late, "NOISE002").contains(battery));
     }
 
-    /// One engine: of what certainly runs and what may, the first is told; a life's device has its own
-    /// remedy.
+    /// One engine: loads that certainly run are reported before those that may. A medical load has its own remedy.
     #[test]
     fn what_runs_for_certain_is_told() {
         let kettle = [("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true")];
@@ -226,8 +225,8 @@ mod tests {
         assert_eq!(told(&[kettle[0], kettle[1], medical, (HOURS.0, "")]), just("fan", "life-by-day"));
     }
 
-    /// Who has a battery for the night is told to charge it and to switch to it, and to ask nobody for one. Near
-    /// misses: no battery, and nobody knows of one. The English words as they stand.
+    /// Whoever has a battery for the night is told to charge it and switch to it, not to ask for one. Near misses: no
+    /// battery, and an unknown one. Checked against the English words.
     #[test]
     fn who_has_a_battery_is_told_to_use_it() {
         for (backup, key) in [("true", "life-charged"), ("false", "life-by-day"), ("\"unknown\"", "life-by-day")] {

@@ -5,7 +5,7 @@ use crate::quantity::Length;
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeKind};
 
-/// Up to here a cord, adapter or not, adds too little to count.
+/// The length up to which a cord or adapter adds too little to count.
 const SHORT: Length = Length::from_millimetres(2_000);
 
 pub(super) const RULE: Rule = Rule {
@@ -35,7 +35,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The long cord that a node is, if it is one.
+/// Returns the long cord that a node is, if it is one.
 fn long_cord<'a>(facts: &Facts<'a>, node: &Node) -> Option<&'a Cord> {
     let cord = facts.plan.cord(&node.id).filter(|_| node.kind.is_cord())?;
     let short = cord.length.known().is_some_and(|length| *length <= SHORT);
@@ -43,7 +43,7 @@ fn long_cord<'a>(facts: &Facts<'a>, node: &Node) -> Option<&'a Cord> {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // From each last cord up to the next box or the set: the chain it ends.
+    // The chain that each long cord ends, from the nearest box upstream or the generator.
     let mut chains: Vec<Vec<Id>> = Vec::new();
     for (ix, _) in facts.supply.cords().filter(|(_, node)| long_cord(facts, node).is_some()) {
         let mut chain: Vec<Id> = facts
@@ -53,7 +53,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter_map(|(_, node)| long_cord(facts, node).map(|cord| cord.id.clone()))
             .collect();
         chain.reverse();
-        // A chain that only begins this one is part of it.
+        // A chain that this one begins with is part of it.
         chains.retain(|shorter| !chain.starts_with(shorter));
         chains.push(chain);
     }

@@ -24,7 +24,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let (signal, fix) = match cord.coiled {
             Answer::Known(true) => (Signal::Warning, "unwind"),
-            // Nobody coils a short adapter: the tree has decided that already.
+            // Nobody coils a short adapter; the supply tree has already ruled that out.
             _ if taken_for_coiled(facts, &cord.id) => (Signal::Caution, "look"),
             _ => continue,
         };
@@ -32,7 +32,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// Whether the tree took the cord for coiled because nobody knows.
+/// Whether the supply tree took the cord for coiled because nobody knows.
 fn taken_for_coiled(facts: &Facts<'_>, cord: &Id) -> bool {
     let field = format!("cord.{cord}.coiled");
     let assumed = &facts.supply.assumed;

@@ -29,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
-        // The same behind a longer cord than 16 AWG is marked 13 A for.
+        // 12.5 A through 16 AWG longer than 50 ft, which is marked 10 A.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
@@ -39,7 +39,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
-        // 16.7 A through a plug of 15 A on 12 AWG.
+        // 16.7 A through a 15 A plug on 12 AWG.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
@@ -51,7 +51,7 @@ pub(super) const RULE: Rule = Rule {
         ],
         // Coiled.
         &[("coiled = false", "coiled = true")],
-        // Too thin, and coiled.
+        // Too thin and coiled.
         &[("coiled = false", "coiled = true"), ("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
     ],
     #[cfg(test)]
@@ -66,7 +66,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
-        // 13.3 A through 16 AWG behind 20 A, from a generator that gives 12.5 A, and 16.7 A for a moment.
+        // 13.3 A through 16 AWG behind 20 A, on a generator that gives 12.5 A, and 16.7 A for a moment.
         &[
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"1500 W\""),
@@ -82,13 +82,13 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// How the cord's wire is marked.
+/// Returns how the cord's wire is marked.
 fn wire(cord: Option<&Cord>) -> Value {
     cord.and_then(|cord| cord.wire.known())
         .map_or(Value::Word { word: "not-known" }, |wire| Value::Name(wire.to_string()))
 }
 
-/// What the wire itself carries in cool air, laid out straight.
+/// Returns what the wire itself carries in cool air, laid out straight.
 fn ampacity(cord: &Cord) -> Current {
     flexible_ampacity(cord.wire.or(UNKNOWN_CORD))
 }
@@ -96,7 +96,7 @@ fn ampacity(cord: &Cord) -> Current {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     for (ix, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::NotFed) {
-        // Where only the heat makes it too much, it is rule CORD006's.
+        // If only the heat makes it too much, rule CORD006 reports it.
         let limit = node.when_cool;
         if stops_first(facts, node, limit) {
             continue;
@@ -105,21 +105,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         };
         let loads = facts.plan.loads.iter().filter(|load| about.contains(&load.id));
-        // What runs in a camper goes to no other outlet.
+        // A load that runs in a camper cannot go to another outlet.
         let inside = loads.clone().all(|load| facts.plan.around(load).is_some());
         let there = planned(loads);
         let plan = facts.plan.cord(&node.id);
         let laid_out = node.laid_out;
         let fix = match plan {
-            // Coiled, neither its plug nor its mark is what limits it. What is too much for it laid out as well is not
-            // mended by that alone.
+            // Coiled, the cord is limited neither by its plug nor by its mark. Uncoiling alone is no remedy for what is
+            // too much even laid out.
             _ if limit < laid_out && demand <= laid_out => "unwind",
             _ if limit < laid_out => "unwind-less",
             Some(cord) if cord.plug.known().is_some_and(|plug| laid_out == plug.0.rating()) => "plug",
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
         };
-        // A cord set is allowed behind these breakers, and its wire carries all of it, lying as it does.
+        // A code allows a cord set behind such a breaker, and its wire carries all of the demand as it lies.
         let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
         let carried = limit == laid_out && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
@@ -127,7 +127,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             about,
             values([
                 ("demand", demand.into()),
-                // With the heat of the air as well, as every other place tells it.
+                // Derated for heat too, as this limit is reported everywhere else.
                 ("limit", node.rating.into()),
                 ("wire", wire(plan)),
                 ("planned", there),
@@ -138,23 +138,23 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// Whether a breaker, or the generator itself, stops what is more than this cord's limit: then it is no
-/// rule of cords that speaks.
+/// Whether a breaker, or the generator itself, stops a current above this cord's limit, so that no cord rule has
+/// anything to report.
 pub(super) fn stops_first(facts: &Facts<'_>, cord: &Node, limit: Current) -> bool {
     let own = own_limit(facts.plan, facts.supply);
     cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit) || own.is_some_and(|own| own.spares(limit))
 }
 
-/// What is asked of a cord beyond a limit.
+/// A demand beyond a cord's limit.
 pub(super) struct Asked {
-    /// The current on its busier leg.
+    /// The current on the busier leg.
     pub demand: Current,
-    /// The cord, then the loads that ask for it.
+    /// The cord, then the loads that draw the current.
     pub about: Vec<Id>,
 }
 
-/// The most that is asked of this cord, by what is on beyond it at one time or by a load that it
-/// keeps out, where that is more than the limit.
+/// Returns the greatest demand on this cord, from the loads on beyond it at one time or from a load that it keeps out;
+/// `None` if that is within the limit.
 pub(super) fn asked<'a>(facts: &Facts<'a>, needs: &[Need<'a>], cord: NodeIx, limit: Current) -> Option<Asked> {
     let id = &facts.supply.node(cord).id;
     let through = facts.through(needs, cord);
@@ -171,9 +171,8 @@ pub(super) fn asked<'a>(facts: &Facts<'a>, needs: &[Need<'a>], cord: NodeIx, lim
     Some(Asked { demand, about })
 }
 
-/// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,
-/// and it asks more than this limit of the cord. What else keeps it out does not matter: a chain of
-/// two thin cords has two of them.
+/// Returns a load without a place that this cord alone would keep out: its plug fits only beyond the cord, and it draws
+/// more than the limit. Other obstacles do not matter: in a chain of two thin cords, both keep it out.
 fn kept_out(facts: &Facts<'_>, needs: &[Need<'_>], cord: &Id, limit: Current) -> Option<(Id, Current)> {
     needs.iter().find_map(|need| {
         if need.at.is_some() || need.amps() <= limit {
@@ -191,7 +190,7 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::findings;
 
-    /// 12.9 A through a coil of 18 AWG: 10 A in air of 30 °C when it is laid out, a third of it coiled.
+    /// 12.9 A through a coil of 18 AWG, which carries 10 A laid out in air at 30 °C, and a third of that coiled.
     #[test]
     fn unwinding_is_no_remedy_for_what_is_too_much_unwound() {
         for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "unwind-less")] {
@@ -202,7 +201,7 @@ mod tests {
         }
     }
 
-    /// 15.8 A through a plug of 15 A on 10 AWG, which carries 30 A and coiled a third of it.
+    /// 15.8 A through a 15 A plug on 10 AWG, which carries 30 A, and a third of that coiled.
     #[test]
     fn a_coil_carries_no_more_for_being_asked_more() {
         for (coiled, signal) in [("false", Signal::Warning), ("true", Signal::Danger)] {
@@ -223,8 +222,8 @@ mod tests {
         }
     }
 
-    /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)); a 5-15P 15 A; a cord of 16 AWG
-    /// longer than 50 ft is marked 10 A.
+    /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)), and a 5-15P 15 A. A cord of 16 AWG longer than
+    /// 50 ft is marked 10 A.
     #[test]
     fn the_remedy_is_for_what_sets_the_limit() {
         for (plug, wire, length, amps, breaker, expected) in [

@@ -35,7 +35,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Some(gear) => (gear.from.is_some(), if plan.cord(id).is_some() { "cord" } else { "box" }),
             None => (plan.takes(id), "outlet"),
         };
-        // The label of one that is not in use says what nobody plugs in there.
+        // If it is not in use, its label is enough to keep people from plugging in.
         tell(if used { Signal::Danger } else { Signal::Caution }, id, fix);
     }
     for load in plan.loads.iter().filter(|load| load.hot == Some(true)) {
@@ -48,7 +48,7 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::report;
 
-    /// What is in a hot outlet comes out: a danger. One that nobody uses is only not to be used.
+    /// A hot outlet in use is a danger, because what is in it has to come out. One that nobody uses is only a caution.
     #[test]
     fn an_outlet_that_nobody_uses_is_no_danger() {
         let signal = |edits: &[(&str, &str)]| {
@@ -62,7 +62,7 @@ mod tests {
         assert_eq!(signal(&[front]), Some(Signal::Caution));
         let kettle = ("on = \"left\" # kettle", "on = \"front\"");
         assert_eq!(signal(&[front, kettle]), Some(Signal::Danger));
-        // Nor is a cord or a box that is plugged into nothing.
+        // The same for a cord or a box that is plugged into nothing.
         let cord = ("coiled = false # long", "coiled = false\nhot = true");
         let holder = ("bond = false", "bond = false\nhot = true");
         let (no_cord, no_box) = (("from = \"twist\"\nplug", "plug"), ("from = \"long\"\ninlet", "inlet"));

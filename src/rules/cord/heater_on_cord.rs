@@ -29,25 +29,25 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         // Not for long.
         &[],
-        // A coffee maker of which nobody knows how long it runs.
+        // A coffee maker whose running time nobody knows.
         &[
             ("kind = \"heater\" # kettle", "kind = \"cooker\""),
             ("continuous = false # kettle", "continuous = \"unknown\""),
             ("hours = [\"18:30-19:00\"]", ""),
         ],
-        // A watt less.
+        // One watt less.
         &[("running = \"1500 W\"", "running = \"499 W\""), ("continuous = false # kettle", "continuous = true")],
-        // Straight at the set.
+        // Directly at the generator.
         &[("on = \"left\" # kettle", "on = \"front\""), ("continuous = false # kettle", "continuous = true")],
-        // No heater.
+        // Not a heater.
         &[("running = \"50 W\"", "running = \"800 W\"")],
     ],
 };
 
-/// As much as a small room heater, and more than a blanket.
+/// The power of a small room heater, and more than that of a heated blanket.
 const MUCH: Power = Power::from_milliwatts(500_000);
 
-/// How something makes heat for hours: the key of what to do about it.
+/// Returns the key of the remedy for a load that makes heat for hours; `None` for any other.
 fn heats_for_hours(need: &Need<'_>) -> Option<&'static str> {
     let load = need.load;
     if !load.may_heat() || !need.continuous() {
@@ -55,12 +55,12 @@ fn heats_for_hours(need: &Need<'_>) -> Option<&'static str> {
     }
     match load.kind {
         Answer::Known(LoadKind::Heater) => Some("warm"),
-        // Where nobody said how long: nobody cooks for hours.
+        // If the plan does not say how long, nobody cooks for hours.
         Answer::Known(_) => {
             let told = load.continuous.is_known() || !load.hours.is_empty();
             told.then_some("less")
         }
-        // It may be of no use for keeping warm.
+        // It may not be for keeping warm.
         Answer::Unknown | Answer::Missing => Some("less"),
     }
 }
@@ -77,13 +77,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .supply
             .up(at)
             .filter(|(_, node)| match node.kind {
-                // A camper's own plug is made for all that it has, heat as well.
+                // A camper's own plug is made for everything inside, heat included.
                 NodeKind::Cord { plug, .. } => !inside || plug.0.household(),
                 _ => false,
             })
             .map(|(_, node)| node.id.clone())
             .collect();
-        // Of several alike, which may hang on different cords, the first on any is enough.
+        // Several alike may be on different cords; the first on any cord is enough.
         if cords.is_empty() || named.contains(&need.load.id) {
             continue;
         }
@@ -95,7 +95,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             about,
             values([
                 ("watts", need.running().into()),
-                // The figure that rules on limits have of it.
+                // The same figure that the rules on limits give.
                 ("amps", facts.worst_leg(&[need]).into()),
             ]),
             fix,
@@ -122,8 +122,8 @@ mod tests {
         }
     }
 
-    /// One heater has one figure: the amps here are those of the rule on limits, which does not say them twice. Beside
-    /// what it draws for a short time the others have a figure of their own.
+    /// A heater is reported with one figure: the amperes here are those of the rule on limits, which does not repeat
+    /// them. Beside loads that run for a short time, it gives both figures.
     #[test]
     fn one_heater_has_one_figure() {
         let long = ("continuous = false # kettle", "continuous = true");

@@ -14,11 +14,11 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // Air that leaves the cord nothing.
+        // Air so hot that the cord carries nothing.
         &[("air = \"59 °F\"", "air = \"132 °F\"")],
-        // 12.9 A through 14 AWG, 18 A, at 50 °C: 10.44 A.
+        // 12.9 A through 14 AWG, which carries 18 A, and 10.44 A at 50 °C.
         &[("air = \"59 °F\"", "air = \"122 °F\""), ("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
-        // 9.6 A through a coil of 10 AWG, 10 A in cool air: at 40 °C a third of 24.6 A is 8.2 A.
+        // 9.6 A through a coil of 10 AWG, which carries 10 A in cool air, and at 40 °C a third of 24.6 A: 8.2 A.
         &[
             ("air = \"59 °F\"", "air = \"104 °F\""),
             ("coiled = false # long", "coiled = true"),
@@ -34,7 +34,7 @@ pub(super) const RULE: Rule = Rule {
             ("coiled = false # long", "coiled = true"),
             ("running = \"1500 W\"", "running = \"900 W\""),
         ],
-        // At 45 °C it is 12.78 A and the fan is off.
+        // At 45 °C it carries 12.78 A, and the fan is off.
         &[
             ("air = \"59 °F\"", "air = \"113 °F\""),
             ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
@@ -51,7 +51,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(Signal::Warning, vec![node.id.clone()], air, "cooler", values([]));
             continue;
         }
-        // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
+        // Laid out first, and then as it lies. More than it carries that way in any air is for rule CORD001.
         let both = [(node.unwound, node.laid_out, "less"), (node.rating, node.when_cool, "unwind")];
         let asked = both.into_iter().find_map(|(hot, cool, fix)| {
             if hot >= cool || stops_first(facts, node, hot) {
@@ -82,7 +82,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::rules::testing::report;
 
-    /// What is found of the cord, in air of 60 °C (140 °F), where a cord carries nothing at all (NEC Table
+    /// Returns what is found of the cord in air at 60 °C (140 °F), where a cord carries nothing at all (NEC Table
     /// 310.15(B)(1)(1), column of 60 °C). Coiled, 10 AWG carries 10 A of its 30 A in cool air.
     fn coiled_in_60_degrees(kettle_on: &str) -> (Vec<(&'static str, &'static str)>, &'static str) {
         let on = format!("on = \"{kettle_on}\"");
@@ -97,8 +97,8 @@ mod tests {
         (of_cord.map(|found| (found.code, found.fix.key)).collect(), end.set_by.reason.code())
     }
 
-    /// In air this hot the cord must not be used even when it is unwound: with 0.42 A planned on it, and with 12.9 A,
-    /// which the coil could not carry in cool air either.
+    /// In air this hot the cord must not be used even unwound: with 0.42 A planned on it, and with 12.9 A, which the
+    /// coil could not carry in cool air either.
     #[test]
     fn what_the_heat_takes_no_unwinding_brings_back() {
         let (coil, heat) = (("CORD003", "unwind"), ("CORD006", "cooler"));
@@ -112,13 +112,13 @@ mod tests {
             report.refused(&long).map(|why| why.code)
         };
         assert_eq!(refused("air = \"132 °F\""), Some("CORD006"));
-        // 55 °C, the hottest for which there is a factor.
+        // 55 °C is the hottest air for which there is a factor.
         assert_eq!(refused("air = \"55 °C\""), None);
     }
 
-    /// A coil in hot air: both use up the same rise, so that the factors multiply. By hand, of 12 AWG,
-    /// 25 A (NEC Table 400.5(A)(1)), at 40 °C, 0.82: 25 / 3 x 0.82 = 6.83 A, laid out 20.5 A; at 30 °C
-    /// coiled 8.33 A. The third is common practice, no source.
+    /// A coil and hot air use up the same temperature rise, so their factors multiply. By hand, for 12 AWG, 25 A (NEC
+    /// Table 400.5(A)(1)), at 40 °C, 0.82: 25 / 3 x 0.82 = 6.83 A, laid out 20.5 A; at 30 °C coiled 8.33 A. The third
+    /// is common practice, no source.
     #[test]
     fn a_coil_in_hot_air_has_both_factors() {
         for (air, coiled, milliamps, reason) in [
@@ -141,8 +141,8 @@ mod tests {
         }
     }
 
-    /// NEC Table 310.15(B)(1)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and
-    /// 0.71 of that at 45 °C (113 °F), 12.78 A. The label beyond the cord says that, and why.
+    /// NEC Table 310.15(B)(1)(1), column of 60 °C, applied to Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and 0.71
+    /// of that at 45 °C (113 °F), 12.78 A. The label beyond the cord gives that figure and the reason.
     #[test]
     fn the_labels_beyond_a_cord_count_the_heat() {
         for (air, milliamps, reason) in [("86 °F", 18_000, "cord-ampacity"), ("113 °F", 12_780, "hot-cord")] {

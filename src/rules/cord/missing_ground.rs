@@ -27,7 +27,7 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("conductors = 3 # long", "conductors = 4")],
-        // Of unknown shape: not in use.
+        // Not in use, because its shape is unknown.
         &[("plug = \"L5-30P\" # long", "plug = \"unknown\"")],
         // An adapter from four slots to one 120 V receptacle: hot, neutral and ground are enough.
         &[
@@ -44,7 +44,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let with =
         |lifts: Option<bool>| -> Vec<&Cord> { plugged_in().filter(|cord| lifts_ground(cord) == lifts).collect() };
     let (broken, mut doubtful) = (with(Some(true)), with(None));
-    // While nobody knows its shape it is not in use, and rule FIT001 says so.
+    // A cord of unknown shape is not in use, and rule FIT001 reports it.
     doubtful.retain(|cord| cord.usable_plug().is_some());
     for (cords, fix) in [(broken, "replace"), (doubtful, "count")] {
         if !cords.is_empty() {

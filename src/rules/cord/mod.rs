@@ -12,7 +12,7 @@ mod strip_behind_cord;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     cord_too_thin::RULE,
     indoor_cord_outdoors::RULE,

@@ -36,7 +36,7 @@ const THREE_ENDS: &str = "[[cord]]\nid = \"ext\"\nfrom = \"front\"\nplug = \"5-1
     ends = [\"5-15R\", \"5-15R\", \"5-15R\"]\n\
     wire = \"14 AWG\"\nconductors = 3\nlength = \"2 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
 
-/// Outdoor cords end in three at most.
+/// The number of ends that makes a power strip: outdoor cords have three at most.
 const MANY: usize = 4;
 
 fn is_strip(cord: &Cord) -> bool {
@@ -47,11 +47,11 @@ fn is_strip(cord: &Cord) -> bool {
         && cord.ends().iter().all(|end| household(end.0))
 }
 
-/// The cord whose end this one is plugged into, if it is one.
+/// Returns the cord into whose end this one is plugged, if it is a cord.
 fn before(facts: &Facts<'_>, at: NodeIx) -> Option<Id> {
     let supply = facts.supply;
     let mut above = supply.up(at).skip(1).map(|(_, node)| node);
-    // Its receptacle, and then what that is of.
+    // First the receptacle, then the part it belongs to.
     let _receptacle = above.next()?;
     let holder = above.next()?;
     holder.kind.is_cord().then(|| holder.id.clone())

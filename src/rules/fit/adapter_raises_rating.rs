@@ -15,7 +15,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\"")],
-        // A box of 15 A with a receptacle of 20 A.
+        // A 15 A box with a 20 A receptacle.
         &[INLET, FROM_FRONT, ("shape = \"5-15R\" # right", "shape = \"5-20R\"")],
     ],
     #[cfg(test)]
@@ -50,7 +50,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some(plug) = plug.map(|plug| plug.0.rating()) else {
             continue;
         };
-        // What is ahead of the plug may give less, and for hours more so, as the label says.
+        // The plug's feed may give less, and less still for hours, as the label says.
         let mut parts = facts.supply.nodes.iter().enumerate();
         let part = parts.find(|(_, node)| node.id == *id && node.kind.is_gear());
         let given = part.map(|(at, _)| facts.supply.limit(NodeIx(at)));
@@ -80,7 +80,7 @@ mod tests {
     use crate::report::Value;
     use crate::rules::testing::findings;
 
-    /// A plug of 15 A with an end of 30 A, in an outlet of 20 A: 15 A. From a generator of 1200 W no more than 10 A.
+    /// A 15 A plug with a 30 A end, in a 20 A outlet: 15 A. On a 1200 W generator, no more than 10 A.
     #[test]
     fn the_limit_is_that_of_all_ahead_of_it() {
         let adapter = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\"");
@@ -94,8 +94,8 @@ mod tests {
         }
     }
 
-    /// What is for hours and what is for less is told as such, where they differ: 12 A and 15 A on a breaker of 15 A,
-    /// and 15 A on one of 20 A, which carries 16 A for hours.
+    /// The remedy gives the limits for hours and for less separately if they differ: 12 A and 15 A on a 15 A breaker,
+    /// but 15 A on a 20 A breaker, which carries 16 A for hours.
     #[test]
     fn the_limit_for_hours_is_told_as_one() {
         let told = |breaker: &str| {

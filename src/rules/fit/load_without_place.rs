@@ -22,7 +22,7 @@ pub(super) const RULE: Rule = Rule {
         // 18.3 A on 15 A.
         &[("running = \"1500 W\"", "running = \"2200 W\"")],
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\""), ("on = \"right\" # fan", "")],
-        // What somebody breathes with, wished for or not.
+        // A breathing aid, required or only wished for.
         &[("kind = \"heater\" # kettle", "kind = \"medical\""), ("running = \"1500 W\"", "running = \"2200 W\"")],
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
@@ -45,7 +45,8 @@ pub(super) const RULE: Rule = Rule {
 #[cfg(test)]
 const FRONT_BARE: crate::rules::Edit = ("gfci = true # front", "gfci = false");
 
-/// The limits of what gives anything, and whether it may be used. Of what gives nothing other rules tell.
+/// Returns the limits of receptacles that give power, each with whether it may be used. Other rules report those that
+/// give none.
 fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
     let limits = facts.figures.limits.iter();
     let live = limits.filter(|limit| limit.short_amps > Current::ZERO);
@@ -56,8 +57,8 @@ fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
     live.map(|limit| (may_be_used(limit), limit)).collect()
 }
 
-/// The best receptacle that a load can use: the one it is said to be on, else the one that
-/// carries most of those that take its plug; one that must not be used only where there is no other.
+/// Returns the best receptacle for a load: the one the plan puts it on, or else the one of highest limit that takes its
+/// plug. One that must not be used counts only if there is no other.
 fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Limit)> {
     let load = need.load;
     live.iter()
@@ -69,18 +70,17 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Li
         .max_by_key(|(usable, limit)| (*usable, limit.short_amps))
 }
 
-/// What the best receptacle carries, where the load asks for more; and that receptacle, where it must not be
-/// used: another part in its stead clears both.
+/// Returns what the best receptacle carries, if the load draws more, and that receptacle's id if it must not be used,
+/// because replacing that part clears both.
 fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(Current, Option<&'a Id>)> {
-    // What the set cannot run wherever it is plugged in is rule POWER001's.
+    // A load that the generator cannot run anywhere is for rule POWER001.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
     if need.running() > set.rated || (one_leg && need.amps() > set.leg_rated) {
         return None;
     }
     let (usable, best) = best(live, need)?;
-    // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
-    // of that area's.
+    // If the plan puts the load on a thin or coiled cord, the hazard is the cord's, and a cord rule reports it.
     if need.load.on.is_some()
         && matches!(
             best.set_by.reason,
@@ -89,7 +89,7 @@ fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>)
     {
         return None;
     }
-    // Of one that has its place, rule OVER002 watches the long hours.
+    // Once the load has a place, rule OVER002 watches the long hours.
     let limit = if !need.placed() && need.continuous() { best.continuous_amps } else { best.short_amps };
     (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
 }
@@ -102,7 +102,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let must: Vec<Need<'_>> =
         facts.needs().into_iter().filter(|need| need.load.wanted == Wanted::Must || need.life()).collect();
     let fed = live(facts);
-    // One finding for each load that is too large: each has its own numbers.
+    // One finding per load that is too large, because each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
     for need in &must {
         if need.at.is_none() && !unplaced(need, "too-large") {
@@ -114,32 +114,31 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             named.push(&need.load.id);
             let planned = Value::yes_no(need.load.on.is_some());
             let fix = if need.life() { "life-large" } else { "too-large" };
-            // Where it is plugged in it trips the breaker, or gets something hot.
+            // If it is plugged in, it trips the breaker or overheats something.
             let signal = if need.life() || need.at.is_some() { Signal::Warning } else { Signal::Caution };
             let mut shown = values([
                 ("demand", need.amps().into()),
                 ("limit", limit.into()),
-                // Another may carry it: then only the plan is wrong.
+                // Another may carry it, so that only the plan is wrong.
                 ("planned", planned),
             ]);
-            // Another part in its stead clears both.
+            // Replacing that part clears both.
             if let Some(refused) = refused {
                 shown.insert("refused", Value::Parts(vec![refused.clone()]));
             }
             found.add(signal, vec![need.load.id.clone()], shown, fix, values([]));
         }
     }
-    // What would fit a receptacle that a cord has taken is without room too. One that only cannot
-    // be started is rule POWER002's.
+    // A load whose receptacle a cord has taken has no room either. One that only cannot start is for rule POWER002.
     let starts = |need: &Need<'_>| need.starting_amps() <= facts.supply.leg_peak;
     let taken = super::plug_does_not_fit::crowded_out(facts);
-    // Whatever would carry it must not be used: that is told of what could not be started there either.
+    // Everything that would carry it must not be used. That is reported even if it could not start there anyway.
     let (barred, left): (Vec<&Need<'_>>, Vec<&Need<'_>>) = must
         .iter()
         .filter(|need| need.at.is_none() && unplaced(need, "too-large"))
         .filter(|need| !named.contains(&&need.load.id))
         .partition(|need| best(&fed, need).is_some_and(|(usable, _)| !usable));
-    // What another outlet can run is told with that outlet.
+    // A load that another outlet can run is reported with that outlet.
     let free = |need: &Need<'_>| -> Vec<Id> {
         let lost = facts.figures.sharing.without_place(&need.facts.id);
         lost.map(|lost| lost.free.clone()).unwrap_or_default()
@@ -179,8 +178,8 @@ mod tests {
     use crate::report::Value;
     use crate::rules::testing::{findings, report};
 
-    /// An outlet of the plan that carries too little, where another carries it, is not the best there is; nor is its
-    /// size what keeps out what must not be plugged in there anyhow.
+    /// An outlet in the plan that carries too little is not the best one if another carries the load. And if an outlet
+    /// must not be used anyway, its size is not the reason.
     #[test]
     fn what_the_plan_puts_in_the_wrong_place_is_told_so() {
         // 12.5 A on 10 A.
@@ -204,8 +203,8 @@ mod tests {
         }
     }
 
-    /// Where the plan has it, it must not be; another outlet with a free socket can run it, and is named. Near
-    /// misses: that one is taken, or carries too little.
+    /// The load must not be used where the plan has it. Another outlet that has a free socket and can run it is named.
+    /// Near misses: that one is taken, or carries too little.
     #[test]
     fn an_outlet_that_is_free_is_named() {
         let bare = ("gfci = true # left", "gfci = false");
@@ -228,8 +227,8 @@ mod tests {
         assert_eq!(told(&[bare, right, fan]), [("refused", parts(&[]))]);
     }
 
-    /// On damp ground a bare outlet is refused to nobody, but nobody is sent there from another where a GFCI works
-    /// somewhere. Near miss: where none works.
+    /// On damp ground an outlet without a GFCI is not refused, but nobody is sent to it from another if a GFCI works
+    /// somewhere. Near miss: none works.
     #[test]
     fn the_outlet_that_is_named_has_a_gfci_where_one_has() {
         let damp = [
@@ -248,8 +247,8 @@ mod tests {
         assert_eq!(free(&damp), ["right", "front"]);
     }
 
-    /// Nothing that takes its plug may be used, so that its size is held against nothing; that the generator cannot
-    /// start it, rule POWER002 tells, and says nothing of outlets.
+    /// Nothing that takes its plug may be used, so its size is not the reason. Rule POWER002 reports that the generator
+    /// cannot start it, but says nothing of outlets.
     #[test]
     fn what_cannot_be_started_has_no_usable_outlet_either() {
         let start = ("hours = [\"18:30-19:00\"]", "starting = \"9000 W\"");

@@ -24,7 +24,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // A 240 V shape where only 120 V arrives, and a 120 V shape where 240 V does.
+        // A 240 V shape that gets only 120 V, and a 120 V shape that gets 240 V.
         &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
@@ -45,7 +45,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .limits
             .iter()
             .filter(|limit| limit.shape.0 == shape && !limit.inside)
-            // What an adapter cannot give is another rule's: its volts are not its shape's.
+            // If an adapter delivers the wrong voltage for its shape, another rule reports it.
             .filter(|limit| limit.short_amps > Current::ZERO)
             .map(|limit| limit.id.clone())
             .collect()

@@ -10,7 +10,7 @@ mod wrong_voltage;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     plug_does_not_fit::RULE,
     adapter_raises_rating::RULE,

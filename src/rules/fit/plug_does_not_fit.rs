@@ -37,35 +37,35 @@ pub(super) const RULE: Rule = Rule {
             ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]"),
             ("on = \"left\" # kettle", "on = \"trap\""),
         ],
-        // The one household outlet of the set with a kettle in each socket, and a bonding plug.
+        // The one household outlet of the generator with the kettle in its only socket, and a bonding plug.
         &[
             ("bonding_plug = false", "bonding_plug = true"),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
-        // A cord in the one socket that it is said to be in, beside an outlet that is free.
+        // A cord in the one socket where the plan has the bonding plug, beside a free outlet.
         &[
             ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             SECOND,
         ],
-        // A kettle in that socket.
+        // The kettle in that socket.
         &[
             ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
-        // A plug that goes into another receptacle than the plan says.
+        // A plug that fits another receptacle than the one in the plan.
         &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")],
         // A box that is plugged into nothing.
         &[("from = \"long\"\ninlet", "inlet")],
-        // A box without a plug that would be wrong anywhere.
+        // An unplugged box that would be wrong anywhere.
         &[
             ("from = \"long\"\ninlet", "inlet"),
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bond = false", "bond = true"),
         ],
-        // A second cord in a single receptacle that no other would take.
+        // A second cord in a single receptacle, one that must not be used anywhere.
         &[(
             "[[box]]",
             "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\nconductors = 2\n[[box]]",
@@ -75,26 +75,26 @@ pub(super) const RULE: Rule = Rule {
             "[[box]]",
             "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\nwire = \"10 AWG\"\nconductors = 3\n[[box]]",
         )],
-        // A cord of which nobody knows the plug.
+        // A cord whose plug is unknown.
         &[("[[box]]", "[[cord]]\nid = \"other\"\nplug = \"unknown\"\nends = [\"5-15R\"]\n[[box]]")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")],
-        // Nothing that must run hangs on it.
+        // Nothing that must run is on it.
         &[
             ("from = \"long\"\ninlet", "inlet"),
             ("wanted = \"must\" # kettle", "wanted = \"wish\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
-        // Said to be in the other outlet.
+        // The plan has the plug in the other outlet.
         &[
             ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\""),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             SECOND,
         ],
-        // A socket is left for it, also of one that a kettle would be sent to.
+        // A socket is left for it, even if a load could be sent there.
         &[
             ("bonding_plug = false", "bonding_plug = true"),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
@@ -114,8 +114,8 @@ const SECOND: crate::rules::Edit = (
      conductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\n[[cord]]",
 );
 
-/// The loads without a socket at the receptacle that the plan puts them at, which takes their plug, each with
-/// that receptacle: those that cannot wait until another is pulled out.
+/// Returns the loads that get no socket at the receptacle where the plan puts them, although it takes their plug, each
+/// with that receptacle. These cannot wait until another load is unplugged.
 pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
     let needs = facts.needs();
     let sharing = &facts.figures.sharing;
@@ -131,7 +131,7 @@ pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
         .collect()
 }
 
-/// Whether the plug of a load goes in there, or may.
+/// Whether a load's plug fits, or may fit, there.
 fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
     match facts.supply.node(at).kind {
         NodeKind::Receptacle { shape, .. } => need.fits(shape),
@@ -139,7 +139,7 @@ fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
     }
 }
 
-/// Whether gear or the bonding plug has all the sockets, or more is on at one time than they leave.
+/// Whether gear or the bonding plug takes all the sockets, or more loads are on at one time than are left.
 fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
     let mut here = needs.to_vec();
     here.retain(|need| need.at == Some(at));
@@ -148,11 +148,11 @@ fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
     left == 0 || most > left
 }
 
-/// What is plugged into a socket that is not there, by the receptacle that should have it.
+/// Returns what is plugged into a socket that is not there, by the receptacle that should have it.
 fn lost(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     let gear = facts.plan.gear().filter_map(|it| {
         let part = facts.supply.detached.iter().find(|part| part.id == *it.id)?;
-        // What hangs on a part that hangs on nothing needs no line of its own.
+        // Anything connected to a detached part needs no line of its own.
         matches!(part.reason, DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop)
             .then_some((it.id, it.from?))
     });
@@ -163,7 +163,7 @@ fn lost(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     places
 }
 
-/// One more at a place, in the order of the plan: ids are names and order nothing.
+/// Adds an id at a place, in plan order. Ids play no part in the order.
 fn note<K: Clone + PartialEq>(places: &mut Vec<(K, Vec<Id>)>, at: &K, id: &Id) {
     match places.iter_mut().find(|(place, _)| place == at) {
         Some((_, there)) if there.contains(id) => {}
@@ -172,7 +172,7 @@ fn note<K: Clone + PartialEq>(places: &mut Vec<(K, Vec<Id>)>, at: &K, id: &Id) {
     }
 }
 
-/// What must run, or somebody's health depends on, by the part that is plugged into nothing and that it hangs on.
+/// Returns the loads that must run, or that somebody's health depends on, by the detached part that they hang from.
 fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     let mut parts = Vec::new();
     let loads = facts.plan.loads.iter();
@@ -186,8 +186,8 @@ fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     parts
 }
 
-/// Whether a household socket of the set is left for the plug that joins neutral and ground: of the outlet that the
-/// plan says it is in, or of any.
+/// Whether a household socket of the generator is left for the bonding plug, in the outlet where the plan has it or in
+/// any.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
     let said = facts.plan.generator.bonding_plug_in.as_ref();
@@ -205,7 +205,7 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     })
 }
 
-/// The receptacle that the plan puts a load at, where its plug does not go in.
+/// Returns the receptacle where the plan puts a load, if its plug does not fit.
 fn misplaced<'a>(facts: &Facts<'a>, load: &'a Load) -> Option<&'a Id> {
     let on = load.on.as_ref()?;
     let (at, plug) = (facts.supply.receptacle(on)?, load.plug.known()?);
@@ -215,7 +215,7 @@ fn misplaced<'a>(facts: &Facts<'a>, load: &'a Load) -> Option<&'a Id> {
     }
 }
 
-/// Whether a receptacle takes the plug of a load, of those that something may be plugged into.
+/// Whether any receptacle that may be used takes a load's plug.
 fn takes_elsewhere(facts: &Facts<'_>, load: &Load) -> bool {
     facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = load.plug.known().is_some_and(|plug| shape.takes(*plug));
@@ -223,14 +223,14 @@ fn takes_elsewhere(facts: &Facts<'_>, load: &Load) -> bool {
     })
 }
 
-/// Where a load could be plugged in instead, as card and answer tell it.
+/// Returns where a load could be plugged in instead, as the card and the answers say.
 fn free_for(facts: &Facts<'_>, load: &Id) -> Vec<Id> {
     let mut units = facts.figures.units(load);
     let lost = units.find_map(|unit| facts.figures.sharing.without_place(&unit.id));
     lost.map(|lost| lost.free.clone()).unwrap_or_default()
 }
 
-/// Where any one of these loads could be plugged in instead: an outlet for each, or none.
+/// Returns where any of these loads could be plugged in instead; empty if there are fewer outlets than loads.
 fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
     let mut all = loads.iter().map(|load| free_for(facts, load));
     let mut free = all.next().unwrap_or_default();
@@ -240,8 +240,8 @@ fn free_for_all(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
     if free.len() < loads.len() { Vec::new() } else { free }
 }
 
-/// Where any one of these cords and boxes goes in, and a socket is left, an outlet for each, or none: no cord into the
-/// end of another.
+/// Returns where any of these cords and boxes fits with a socket left; empty if there are fewer outlets than parts. No
+/// cord goes into the end of another.
 fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     let (plan, needs) = (facts.plan, facts.needs());
     let cord = |id: &Id| plan.cord(id);
@@ -260,8 +260,8 @@ fn free_for_parts(facts: &Facts<'_>, parts: &[Id]) -> Vec<Id> {
     if all.len() < parts.len() { Vec::new() } else { all }
 }
 
-/// The outlet that takes a box or camper with an adapter that is sold, if the plug of that is rated for all that the
-/// breaker there lets through: the largest, and the adapter's two shapes.
+/// Returns the values for a box or camper that fits an outlet with an adapter sold for it, whose plug is rated for the
+/// outlet's breaker: the outlet with the largest breaker, and the adapter's two shapes.
 fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
     let needs = facts.needs();
     let inlet = facts.plan.holder(part).and_then(DistributionBox::usable_inlet);
@@ -274,7 +274,7 @@ fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
         (left && facts.open(at) && breaker <= plug.0.rating()).then_some((breaker, &node.id, plug, end))
     });
     let all: Vec<_> = all.collect();
-    // Of equals the first.
+    // The first if several are equal.
     let best = all.iter().rev().max_by_key(|(breaker, ..)| *breaker);
     let (plug, end) = best.map_or_else(Default::default, |(.., plug, end)| (plug.to_string(), end.to_string()));
     values([
@@ -285,15 +285,15 @@ fn adapted(facts: &Facts<'_>, part: &Id) -> crate::rules::Values {
     ])
 }
 
-/// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
-/// the rule that tells of it.
+/// Returns what is wrong with a part that must not be used wherever it is plugged in, if so: the faulty part, and the
+/// rule that reports it.
 fn unusable(facts: &Facts<'_>, part: &Id) -> Option<crate::rules::Values> {
     let (refusal, at, _) = wrong_anywhere(facts.plan, part)?;
     let rule = Value::Name(refusal.cause.code().to_owned());
     Some(values([("place", Value::Parts(vec![at])), ("rule", rule)]))
 }
 
-/// The outlets that are free for what is plugged into nothing, and those for what is plugged into that.
+/// Collects the outlets free for a detached part, and those free for the loads on it.
 fn free_values(sockets: Vec<Id>, others: Vec<Id>) -> crate::rules::Values {
     values([
         ("fits", Value::yes_no(!sockets.is_empty())),
@@ -303,7 +303,7 @@ fn free_values(sockets: Vec<Id>, others: Vec<Id>) -> crate::rules::Values {
     ])
 }
 
-/// Tells of the parts that no other outlet would make usable, and hands the others on.
+/// Reports the parts that no other outlet would make usable, and returns the rest.
 fn told_apart(facts: &Facts<'_>, parts: Vec<Id>, signal: Signal, found: &mut Findings<'_>) -> Vec<Id> {
     let mut left = Vec::new();
     for part in parts {
@@ -321,7 +321,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             unplaced.reason == "no-receptacle-fits" && (unplaced.load == load.id || unplaced.load == load.id.end(1))
         })
     };
-    // Of what needs 240 V where there is none, rule FIT006 says more.
+    // Rule FIT006 says more about a load that needs 240 V where there is none.
     let wrong_volts = super::wrong_voltage::unserved(facts);
     let crowded = crowded_out(facts);
     let loads: Vec<Id> = facts
@@ -330,12 +330,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .filter(|load| !wrong_volts.contains(&load.id))
         .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
-        // Of what hangs on a part that hangs on nothing, only that part is told.
+        // Of a detached part and what is on it, only the part is reported.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
         .filter(|load| without_taker(load) || misplaced(facts, load).is_some())
         .map(|load| load.id.clone())
         .collect();
-    // Another takes it: then it is only in the wrong place. Those that could run it and are free are named.
+    // If another receptacle takes it, it is only in the wrong place. Free ones that could run it are named.
     let mut elsewhere = Vec::new();
     let mut left = Vec::new();
     for id in loads {
@@ -357,7 +357,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let others = values([("others", Value::Parts(others)), ("free", free)]);
         found.add(Signal::Caution, about, place, "misplaced", others);
     }
-    // What takes its plug and gives nothing, or other volts, is there.
+    // A receptacle that takes its plug exists, but gives nothing, or the wrong voltage.
     let dead = |id: &Id| {
         let load = facts.plan.load(id);
         let plug = load.and_then(|load| load.plug.known());
@@ -404,7 +404,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     of_unknown_shape(facts, &on_loose, found);
 }
 
-/// What nobody can use until somebody knows its shape. A warning, and of that as well, where something must run from it.
+/// Reports the parts that nobody can use until their shape is known. If a load must run from one, it is a warning and
+/// names the load.
 fn of_unknown_shape(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut Findings<'_>) {
     for it in facts.plan.of_unknown_shape() {
         let needed = on_loose.iter().find(|(place, _)| place == it.part).map(|(_, loads)| loads);
@@ -420,7 +421,7 @@ fn of_unknown_shape(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut F
     }
 }
 
-/// What is plugged into nothing, or into a socket that is not there.
+/// Reports parts that are plugged into nothing, or into a socket that is not there.
 fn without_socket(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut Findings<'_>) {
     let unknown = |place: &Id| facts.plan.of_unknown_shape().any(|it| it.part == place);
     for (place, about) in on_loose.iter().filter(|(place, _)| !unknown(place)).cloned() {
@@ -442,7 +443,7 @@ fn without_socket(facts: &Facts<'_>, on_loose: &[(Id, Vec<Id>)], found: &mut Fin
         if about.is_empty() {
             continue;
         }
-        // Three-way cords with a GFCI are of the household shapes. A bonding plug at the end of one would blind it.
+        // Three-way cords with a GFCI exist in household shapes only. A bonding plug at the end of one would blind it.
         let household = facts.supply.receptacle(&place).is_some_and(|at| {
             let takes = |shape: Receptacle| shape.takes(Plug::BONDING);
             matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if takes(shape))
@@ -471,7 +472,7 @@ mod tests {
     use crate::report::{Signal, Value};
     use crate::rules::testing::{codes, findings};
 
-    /// What has no socket, and where.
+    /// Returns what has no socket, and where.
     fn lost(edits: &[(&str, &str)]) -> Vec<(Vec<String>, Value)> {
         let found = findings(edits);
         let lost = found
@@ -489,8 +490,8 @@ mod tests {
         Value::Parts(vec![crate::plan::Id::new(place).expect("an id")])
     }
 
-    /// Told of the part alone, and more gravely where something must run from it; what cannot be plugged in is nowhere
-    /// plugged in.
+    /// A part of unknown shape is reported alone, and as a warning with the loads if any must run from it. It counts as
+    /// plugged in nowhere.
     #[test]
     fn what_nobody_knows_the_shape_of_is_not_to_be_used() {
         let of = |word: &str| Value::Name(word.to_owned());
@@ -505,7 +506,7 @@ mod tests {
             let [found] = found[..] else { panic!("{found:?}") };
             assert_eq!((found.fix.key, found.about[0].as_str(), found.signal), ("unknown", part, signal));
             assert_eq!(found.values["of"], of(told));
-            // What must run from it is named with it.
+            // The loads that must run from it are named with it.
             let needs = |load: &str| found.about.iter().any(|id| id.as_str() == load);
             assert_eq!(["kettle", "fan"].map(needs), [signal == Signal::Warning; 2], "{part}");
             assert!(found.guessed() && report.refused(&found.about[0]).is_some(), "{part}");
@@ -514,7 +515,8 @@ mod tests {
         }
     }
 
-    /// The box or the cord before it. A wish has no line; what somebody breathes with has one, wished for or not.
+    /// The finding names the box, or the cord ahead of it. A wish gets no finding; a breathing aid does, required or
+    /// not.
     #[test]
     fn what_must_run_on_a_part_that_is_plugged_into_nothing_is_told_once() {
         let loose = |edits: &[(&str, &str)]| -> Vec<(Signal, Vec<String>, Value)> {
@@ -546,8 +548,8 @@ mod tests {
         assert_eq!(reasons, ["no-power"; 2]);
     }
 
-    /// What hangs on nothing, and what does not go in where the plan has it, is told where it could be: the same by
-    /// the report, which card and answer read. Near miss: that outlet is taken.
+    /// For a load on a detached part, or whose plug does not fit where the plan has it, the report names another free
+    /// outlet, as the card and the answers do. Near miss: that outlet is taken.
     #[test]
     fn another_outlet_that_is_free_is_found_whatever_keeps_it_out() {
         let free = |edits: &[(&str, &str)]| -> Vec<String> {
@@ -565,8 +567,7 @@ mod tests {
         assert_eq!(free(&[plug, fans]), [""; 0]);
     }
 
-    /// A plug of 20 A at an end of 15 A: the outlet takes it. Where that has no place for it either, no
-    /// receptacle does.
+    /// A 20 A plug at a 15 A end: the outlet takes it. If it has no place there either, no receptacle does.
     #[test]
     fn what_is_told_is_what_is_wrong() {
         let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Vec<String>)> {
@@ -583,7 +584,7 @@ mod tests {
         assert_eq!(found.fix.values["others"], at("front"));
         let bare = ("gfci = true # front", "gfci = false");
         assert_eq!(told(&[plug, bare]), [("load", kettle.clone())]);
-        // Taken: it fits there and goes nowhere.
+        // Taken: the plug fits there but has no socket.
         let fans = ("on = \"right\" # fan", "count = 2\non = \"front\"");
         assert_eq!(told(&[plug, fans]), [("misplaced", kettle)]);
         let found = findings(&[plug, fans]);
@@ -606,7 +607,7 @@ mod tests {
         assert_eq!(lost(&[own, cord_elsewhere]), []);
     }
 
-    /// One socket, and a cord in it; two sockets, and three things on at once.
+    /// One socket with a cord in it; and two sockets for three loads at once.
     #[test]
     fn a_load_where_every_socket_is_taken_is_a_danger() {
         let on_long = ("on = \"left\" # kettle", "on = \"long\"");
@@ -621,7 +622,7 @@ mod tests {
         assert_eq!(three("\"16:00-17:00\""), []);
     }
 
-    /// For a household outlet there are three-way cords, for a twist-lock one none with a GFCI.
+    /// For a household outlet there are three-way cords; for a twist-lock one there are none with a GFCI.
     #[test]
     fn room_is_made_with_a_cord_that_exists() {
         let told = |edits: &[(&str, &str)]| -> Value {
@@ -636,7 +637,7 @@ mod tests {
         assert_eq!(told(&front), Value::Name("yes".to_owned()));
     }
 
-    /// It is told once, and not as a plug that nothing takes.
+    /// It is reported once, and not as a plug that nothing takes.
     #[test]
     fn what_is_crowded_out_is_told_once() {
         let edits = [
@@ -648,7 +649,7 @@ mod tests {
         assert_eq!(of_fit, ["FIT001"]);
     }
 
-    /// A box whose plug does not go in: what must run on it is told, with the box as one trouble. A wish is not.
+    /// For a box whose plug does not fit, what must run from it is reported as one trouble with the box. A wish is not.
     #[test]
     fn what_must_run_on_a_part_that_does_not_fit_is_told() {
         let misfit = ("inlet = \"L5-30P\" # box", "inlet = \"TT-30P\"");
@@ -668,9 +669,9 @@ mod tests {
         }
     }
 
-    /// The plug of a camper goes into no outlet of the generator: the adapter that is sold for it is named, for a
-    /// box that is plugged into nothing and for one that the plan puts there. Near miss: a breaker that lets more
-    /// through than the plug is rated for, or that nobody knows.
+    /// A camper plug fits no outlet of the generator. The adapter sold for it is named, for a box that is plugged into
+    /// nothing and for one that the plan puts there. Near miss: a breaker larger than the adapter's plug rating, or
+    /// unknown.
     #[test]
     fn an_adapter_that_is_sold_is_named() {
         let words = crate::words::Words::english();
@@ -694,8 +695,8 @@ mod tests {
         }
     }
 
-    /// A box that is plugged into nothing, or has no socket, and the kettle on it: where either goes in and a socket is
-    /// left is named. Near miss: that outlet is taken, or takes no such plug.
+    /// For a box that is plugged into nothing, or has no socket, and the kettle on it, an outlet that takes either and
+    /// has a socket left is named. Near miss: that outlet is taken, or has another shape.
     #[test]
     fn a_free_outlet_that_fits_is_named() {
         let words = crate::words::Words::english();
@@ -727,7 +728,7 @@ mod tests {
             "[[box]]\nid = \"more\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
              [[box.outlet]]\nid = \"six\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[box]]",
         );
-        // Too much in a household outlet, and a box with room; then none of that shape.
+        // Too much in a household outlet, and a box with room; then a box with no outlet of that shape.
         let three =
             [("on = \"right\" # fan", "count = 2\non = \"front\""), ("on = \"left\" # kettle", "on = \"front\"")];
         let told = fixes(&three);

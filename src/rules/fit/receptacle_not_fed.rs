@@ -16,7 +16,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
-        // Nobody knows if there is 240 V.
+        // Nobody knows whether there is 240 V.
         &[
             ("voltage = \"120 V\"", "voltage = \"unknown\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
@@ -32,7 +32,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The receptacles that cannot give what their shape promises.
+/// Iterates over the receptacles that cannot give what their shape promises.
 pub(super) fn not_fed<'a>(facts: &'a Facts<'_>) -> impl Iterator<Item = &'a Node> {
     let traps = super::wrong_voltage::traps(facts);
     let all = facts.supply.receptacles().map(|(_, node, ..)| node);
@@ -54,7 +54,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::rules::testing::report;
 
-    /// 6-20 has two hots and no neutral (NEMA WD 6, from memory): from a 5-20P it has hot and neutral.
+    /// 6-20 has two hots and no neutral (NEMA WD 6, from memory). From a 5-20P it gets a hot and a neutral.
     #[test]
     fn what_is_live_with_other_volts_is_not_to_be_used() {
         let report = report(&[(

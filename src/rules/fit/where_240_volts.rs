@@ -32,15 +32,15 @@ pub(super) const RULE: Rule = Rule {
             ("voltage = \"120 V\"", "voltage = \"unknown\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
         ],
-        // Four slots on a set of 120 V.
+        // Four slots on a 120 V generator.
         &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
-        // Two legs, and no receptacle that both of them reach.
+        // Two legs, but no receptacle that gets both of them.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
-        // The one that has it feeds the box, and has no free socket.
+        // The one with both legs feeds the box and has no free socket.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"L5-30R\"\nbreaker", "shape = \"L14-30R\"\nbreaker"),
@@ -49,7 +49,7 @@ pub(super) const RULE: Rule = Rule {
             ("inlet = \"L5-30P\"", "inlet = \"L14-30P\""),
             ("conductors = 3", "conductors = 4"),
         ],
-        // A dead one in a box is rule FIT003's.
+        // A dead one in a box is for rule FIT003.
         &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
     ],
 };
@@ -105,8 +105,8 @@ mod tests {
     use crate::report::Value;
     use crate::rules::testing::{findings, report};
 
-    /// Four slots on a set of which the plan says 120 V: label and card count on the whole power, and so the remedy
-    /// names no other figure. Once the plan says 120/240 V each outlet has half.
+    /// Four slots on a generator that the plan says is 120 V: label and card count on the whole power, so the remedy
+    /// gives no other figure. Once the plan says 120/240 V, each outlet has half.
     #[test]
     fn the_remedy_tells_no_figure_that_the_labels_do_not_have() {
         let four = ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"");

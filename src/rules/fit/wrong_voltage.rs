@@ -23,7 +23,7 @@ pub(super) const RULE: Rule = Rule {
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
             ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]"),
         ],
-        // The kettle is one for 240 V, and nothing here gives that.
+        // The kettle needs 240 V, and nothing here gives that.
         &[("plug = \"5-15P\" # kettle", "plug = \"6-20P\""), ("on = \"left\" # kettle", "")],
         &[
             ("voltage = \"120 V\"", "voltage = \"unknown\""),
@@ -42,7 +42,7 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
-        // What needs 240 V has it.
+        // The load that needs 240 V has it.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
@@ -62,13 +62,13 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The loads that need 240 V.
+/// Returns the loads that need 240 V.
 pub(super) fn loads_for_240(facts: &Facts<'_>) -> Vec<Id> {
     let loads = facts.plan.loads.iter();
     loads.filter(|load| load.needs_240()).map(|load| load.id.clone()).collect()
 }
 
-/// The legs that feed the receptacle a load is at: where it was put, or else where it was placed.
+/// Returns the legs that feed a load's receptacle: the one the plan puts it at, or else the one it was placed at.
 fn feed_of(facts: &Facts<'_>, load: &Id) -> Option<Legs> {
     let of = facts.plan.load(load)?;
     let place = |unit: &Id| facts.figures.sharing.place(unit);
@@ -77,19 +77,19 @@ fn feed_of(facts: &Facts<'_>, load: &Id) -> Option<Legs> {
     Some(facts.supply.node(at).legs)
 }
 
-/// The loads that need 240 V and do not get it, as far as anybody knows.
+/// Returns the loads that need 240 V and do not get it, as far as anybody knows.
 pub(super) fn unserved(facts: &Facts<'_>) -> Vec<Id> {
     let mut loads = loads_for_240(facts);
     let sure = facts.plan.generator.voltage.known() == Some(&System::V120_240);
     if sure {
-        // Where it has no place although there is 240 V, other rules say why.
+        // If it has no place although there is 240 V, other rules say why.
         loads.retain(|load| matches!(feed_of(facts, load), Some(Legs::One(_))));
     }
     loads
 }
 
-/// The receptacles without their 240 V for the same reason as these loads: all of them where the generator is the
-/// reason, and else those that the loads are at.
+/// Returns the receptacles that lack 240 V for the same reason as these loads: all of them if the generator is the
+/// reason, or else those that the loads are at.
 fn unfed(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
     let sure = facts.plan.generator.voltage.known() == Some(&System::V120_240);
     let here = |at: &Id| {
@@ -100,7 +100,7 @@ fn unfed(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
     all.filter(|at| !sure || here(at)).collect()
 }
 
-/// The receptacles that give 240 V and no neutral where their shape says otherwise.
+/// Returns the receptacles that give 240 V without neutral although their shape says otherwise.
 pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
     let supply = facts.supply;
     supply.receptacles().filter(|(ix, ..)| is_trap(supply, *ix)).map(|(_, node, ..)| node.id.clone()).collect()
@@ -147,14 +147,14 @@ mod tests {
         ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\"");
     const PLUG_240: (&str, &str) = ("plug = \"5-15P\" # kettle", "plug = \"6-20P\"");
 
-    /// A 240 V load on a set of 120 V is an error with its cure, told once; on a set of both it has
-    /// its place (NEMA WD 6: 6-20 is 250 V, two poles, no neutral; from memory).
+    /// A 240 V load on a 120 V generator is reported once, with the remedy. On a 120/240 V generator it has its place
+    /// (NEMA WD 6: 6-20 is 250 V, two poles, no neutral; from memory).
     #[test]
     fn what_needs_240_volts_says_so_on_a_set_of_120() {
         let free = ("on = \"left\" # kettle", "");
         assert_eq!(signals("FIT006", &[PLUG_240, free]), [Signal::Warning]);
         assert!(!codes(&[PLUG_240, free]).contains(&"FIT001"));
-        // Its outlet is there, and gets 120 V at most.
+        // Its outlet is there, but gets 120 V at most.
         let on = ("on = \"left\" # kettle", "on = \"front\"");
         let edits = [OUTLET_240, PLUG_240, on];
         assert_eq!(signals("FIT006", &edits), [Signal::Warning]);
@@ -162,9 +162,9 @@ mod tests {
         assert_eq!(signals("FIT006", &edits), []);
     }
 
-    /// One trouble: what needs 240 V, and the outlet that would give them from another generator, or from this one if its
-    /// nameplate says so. A dead outlet of a box on one leg is a trouble of its own, for the generator has what the
-    /// load needs.
+    /// A load that needs 240 V is one trouble with the outlet that would have it on another generator, or on this one
+    /// if its nameplate says so. A dead outlet of a box on one leg is a separate trouble, because the generator has the
+    /// 240 V that the load needs.
     #[test]
     fn one_lack_of_240_volts_is_one_trouble() {
         let lack = |edits: &[(&str, &str)]| -> Vec<Vec<&'static str>> {
@@ -178,10 +178,10 @@ mod tests {
         let one = [vec!["FIT006", "FIT003"]];
         assert_eq!(lack(&[OUTLET_240, PLUG_240, free]), one);
         assert_eq!(lack(&[OUTLET_240, PLUG_240, free, unknown]), one);
-        // The outlet that there is does not take its plug.
+        // The existing outlet does not take its plug.
         let other = ("plug = \"5-15P\" # kettle", "plug = \"14-30P\"\nvoltage = \"240 V\"");
         assert_eq!(lack(&[OUTLET_240, other, free, unknown]), one);
-        // Nothing for 240 V is brought.
+        // Nothing needs 240 V.
         assert_eq!(lack(&[OUTLET_240, unknown]), [vec!["FIT003"]]);
         // Four contacts on one leg, and a dead outlet elsewhere.
         let on_one_leg = [
@@ -194,8 +194,8 @@ mod tests {
         assert!(each.contains(&vec!["FIT003"]) && each.len() == 2, "{each:?}");
     }
 
-    /// A thing with a plug of four contacts that uses 240 V only has nothing to run from on one leg: no
-    /// half of it works, as of a thing for both.
+    /// On one leg, a load with a four-contact plug that uses only 240 V cannot run at all. One that uses both voltages
+    /// half works.
     #[test]
     fn what_uses_240_volts_only_is_not_told_that_half_of_it_works() {
         let outlet = ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"14-30R\"\nbreaker = \"30 A\"");
@@ -208,8 +208,8 @@ mod tests {
         }
     }
 
-    /// A four-slot receptacle behind a 240 V plug has no neutral to give: 120 V things on its two
-    /// halves would hang in series.
+    /// A four-slot receptacle behind a 240 V plug has no neutral to give: 120 V loads on its two halves would be in
+    /// series.
     #[test]
     fn no_adapter_makes_a_neutral() {
         for ends in ["5-15R", "L5-30R", "L14-30R", "14-50R"] {
@@ -217,7 +217,7 @@ mod tests {
                 format!("[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"{ends}\"]\n[[box]]");
             let edits = [TWO_LEGS, OUTLET_240, ("[[box]]", cord.as_str())];
             assert_eq!(signals("FIT006", &edits), [Signal::Danger], "{ends}");
-            // On a set of 120 V that outlet is dead, and so is what hangs on it.
+            // On a 120 V generator that outlet is dead, and so is what is plugged into it.
             assert_eq!(signals("FIT006", &edits[1..]), [], "{ends}");
         }
         let through = "[[cord]]\nid = \"through\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"6-20R\"]\n[[box]]";

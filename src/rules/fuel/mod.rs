@@ -6,5 +6,5 @@ mod sparks;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[refuelling::RULE, sparks::RULE, spare_fuel::RULE];

@@ -44,7 +44,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (false, true) => "find-out",
         (false, false) => "life-find-out",
     };
-    // What somebody's health depends on does not wait for a cool engine.
+    // A load on which somebody's health depends cannot wait for the engine to cool.
     let signal = if life.is_empty() { Signal::Caution } else { Signal::Warning };
     found.add(
         signal,
@@ -73,7 +73,8 @@ mod tests {
 
     const PUBLISHED: &str = "{ load = \"100 %\", lasts = \"3.15 h\" }";
 
-    /// A set of 1,800 W, these running times, and these loads: name, kind and the rest, watts, hours.
+    /// Returns a plan with an 1,800 W generator, these running times, and these loads: name, kind and further fields,
+    /// watts, hours.
     fn camp(runtime: &str, loads: &[(&str, &str, u32, &str)]) -> String {
         let mut text = format!(
             "format = 1\n[site]\naltitude = \"0 ft\"\nair = \"59 °F\"\nquiet_hours = \"22:00-06:00\"\n\
@@ -104,8 +105,8 @@ mod tests {
         }
     }
 
-    /// 1,700 W for four hours on 3.15 h of full load, whatever else the day is: an average over the day
-    /// promises hours that there are not.
+    /// 1,700 W for four hours on 3.15 h of full load, whatever else runs that day. An average over the day would
+    /// promise hours that do not exist.
     #[test]
     fn four_hours_of_griddle_are_more_than_a_tank() {
         let lamp = ("lamp", "\"lamp\"", 10, "\"18:00-20:00\"");
@@ -119,7 +120,7 @@ mod tests {
         let energy = build(&plan(&text)).figures.energy;
         assert_eq!(energy.hours_per_tank, Some(Hours::from_millihours(3_150)));
         assert_eq!(energy.busiest_by, Id::new("griddle"));
-        // 3 h 9 min are one tank; and so are twice two hours with a break between.
+        // 3 h 9 min are one tank, and so are two hours twice with a break between.
         assert_eq!(found(&camp(PUBLISHED, &[griddle("\"08:00-11:09\""), lamp])), None);
         let twice = "\"08:00-10:00\", \"10:30-12:30\"";
         assert_eq!(found(&camp(PUBLISHED, &[griddle(twice), lamp])), None);
@@ -127,8 +128,8 @@ mod tests {
         assert!(found(&camp(PUBLISHED, &[griddle(twice), lamp])).is_some());
     }
 
-    /// By hand, with 14 h at a quarter load and 5 h at full load: 8 h of 90 W are 8 / 14 of a tank, and
-    /// an hour of 1,440 W is at 80 %: (1 / 14 + (1 / 5 − 1 / 14) × 55 / 75) × 1.1 = 0.18229 of one.
+    /// By hand, with 14 h at a quarter load and 5 h at full load: 8 h of 90 W are 8 / 14 of a tank, and an hour of
+    /// 1,440 W is at 80 %: (1 / 14 + (1 / 5 − 1 / 14) × 55 / 75) × 1.1 = 0.18229 of one.
     #[test]
     fn the_night_of_a_breathing_machine_and_breakfast_are_one_tank() {
         let runtime = |quarter| {
@@ -146,24 +147,24 @@ mod tests {
         let stretch = energy.stretch.expect("a stretch");
         assert_eq!(stretch.span.to_string(), "22:00-07:30");
         assert_eq!(stretch.burns, Percent::from_millipercent(75_372));
-        // That lasts. 11 h at a quarter load do not: 8 / 11 + 0.188 = 0.91527, and 0.9 count.
+        // That lasts. 11 h at a quarter load do not: 8 / 11 + 0.188 = 0.91527, and the limit is 0.9.
         assert_eq!(found(&text), None);
         let long = found(&camp(&runtime("11 h"), &both)).expect("it is found");
         assert_eq!((long.fix.key, value(&long, "burns")), ("life-pause", "91.528".into()));
         assert_eq!(long.signal, Signal::Warning);
         assert_eq!(long.about, [Id::new("cpap").expect("an id")]);
-        // Of a lamp a whole tank counts, and it is refueled before breakfast.
+        // For a lamp the whole tank counts, and it is refueled before breakfast.
         let lamp = [night("\"lamp\""), breakfast("\"06:30-07:30\"")];
         assert_eq!(found(&camp(&runtime("11 h"), &lamp)), None);
-        // With a battery of its own it waits as a lamp does.
+        // With its own battery it can wait like the lamp.
         let backed = [night("\"medical\"\nbackup = true"), breakfast("\"06:30-07:30\"")];
         assert_eq!(found(&camp(&runtime("11 h"), &backed)), None);
-        // Breakfast an hour and a half later is another tank's.
+        // Breakfast an hour and a half later is on another tank.
         let late = [night(medical), breakfast("\"07:30-08:30\"")];
         assert_eq!(found(&camp(&runtime("11 h"), &late)), None);
     }
 
-    /// The whole of a tank is too much for what a life depends on, and nine tenths of it are not.
+    /// A medical load may use nine tenths of a tank; the whole tank is too much.
     #[test]
     fn nine_tenths_of_a_tank_count_for_a_life() {
         let night = |kind, hours| [("cpap", kind, 90, hours)];
@@ -175,8 +176,8 @@ mod tests {
         assert!(found(&camp(lasts, &night("\"lamp\"", "\"20:00-06:01\""))).is_some());
     }
 
-    /// Two spans of generator hours, from 8 to 10 and from 16 to 20: the quiet in the afternoon is no
-    /// night, and somebody may refuel in it.
+    /// Two spans of generator hours, from 8 to 10 and from 16 to 20: the quiet in the afternoon is not night, so
+    /// somebody may refuel then.
     #[test]
     fn quiet_in_the_afternoon_is_no_night() {
         let loads = [("griddle", "\"heater\"", 1700, "\"08:00-10:00\", \"16:00-18:00\"")];

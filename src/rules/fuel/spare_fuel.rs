@@ -28,7 +28,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // The kettle takes 0:30 h, and 13:30 h of 14 h are not the whole rest.
+        // 13 h on a tank that lasts 14 h, half an hour of it with the kettle.
         &[(HOURS, "hours = [\"18:00-07:00\"]")],
     ],
 };

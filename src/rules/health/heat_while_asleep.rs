@@ -25,11 +25,11 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // A minute less than an hour of the night, which begins at 23:00.
+        // One minute less than an hour of the night, which begins at 23:00.
         &[("hours = [\"18:30-19:00\"]", "hours = [\"22:00-23:59\"]")],
         // At any time, and for less than three hours.
         &[("hours = [\"18:30-19:00\"]", "")],
-        // A waffle iron of which nobody knows when or how long it runs.
+        // A waffle iron, with neither its hours nor its running time known.
         &[
             ("hours = [\"18:30-19:00\"]", ""),
             ("continuous = false # kettle", "continuous = \"unknown\""),
@@ -40,15 +40,15 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]"),
             ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false"),
         ],
-        // No heater.
+        // Not a heater.
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]")],
     ],
 };
 
-/// So much of the night is more than somebody who is up early.
+/// More minutes of the night than an early riser needs.
 const LONG: u16 = 60;
 
-/// How a load comes to make heat at night: the key of what to do about it.
+/// Returns the key of the remedy for a load that makes heat at night, or may; `None` for any other.
 fn hot_at_night(need: &Need<'_>, night: Span) -> Option<&'static str> {
     if !need.load.may_heat() {
         return None;
@@ -75,7 +75,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter(|need| hot_at_night(need, night) == Some(fix))
             .map(|need| need.load.id.clone())
             .collect();
-        // Of several alike one after the other.
+        // Several alike come one after the other.
         about.dedup();
         if !about.is_empty() {
             found.add(

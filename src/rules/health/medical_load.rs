@@ -22,8 +22,8 @@ pub(super) const RULE: Rule = Rule {
     spares: &[&[]],
 };
 
-/// As near as a flame may come to oxygen: 10 ft, as suppliers of home oxygen tell their patients (from a
-/// secondary copy).
+/// The distance to keep flames from oxygen: 10 ft, as suppliers of home oxygen tell their patients (from a secondary
+/// copy).
 const FLAMES: Length = Length::from_millimetres(3_048);
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -55,7 +55,7 @@ mod tests {
     use crate::rules::testing::{findings, signals};
     use crate::words::Words;
 
-    /// What each finding of the plan says, the English words as they stand.
+    /// Returns what each finding in the plan says, in the English words.
     fn said(edits: &[(&str, &str)]) -> Vec<String> {
         let words = Words::english();
         findings(edits)
@@ -65,7 +65,7 @@ mod tests {
             .collect()
     }
 
-    /// At the generator's own outlet, all day and all night, and on one cord that is short.
+    /// At the generator's own outlet, all day and all night, on a single short cord.
     const HARD: [(&str, &str); 2] = [("hours = [\"18:00-23:00\"]", ""), ("on = \"right\" # fan", "on = \"front\"")];
 
     #[test]

@@ -5,5 +5,5 @@ mod medical_load;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[medical_load::RULE, heat_while_asleep::RULE];

@@ -17,7 +17,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("level = \"56 dBA\"", "level = \"66.9 dBA\"")],
         &[("noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }", "noise = \"unknown\"")],
-        // The kettle and the fan are 43.1 % of 3,600 W: 2.41 dB(A) over a quarter, so 60.06 at 50 ft.
+        // The kettle and the fan are 43.1 % of 3,600 W: 2.41 dB(A) above a quarter load, so 60.06 at 50 ft.
         &[("level = \"56 dBA\"", "level = \"64.4 dBA\"")],
         // The fan at another time.
         &[("level = \"56 dBA\"", "level = \"64.6 dBA\""), ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]")],
@@ -47,7 +47,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     }
     let fix = if measured > BOUND {
-        // With less on it is taken to be no quieter than it was measured.
+        // With less load it is taken to be no quieter than it was measured.
         "quieter"
     } else if one_thing(facts) {
         "alone"
@@ -63,12 +63,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if let Some(more) = noise.more_at_busiest {
         shown.insert("more", more.into());
     }
-    // What must stay off for a motor is not turned on for the noise.
+    // If economy idle must stay off for a motor, nobody is told to turn it on for the noise.
     let idle = values([("idle", Value::yes_no(too_hard(facts).is_none()))]);
     found.add(Signal::Notice, vec![], shown, fix, idle);
 }
 
-/// Whether one thing alone asks for all of the busiest minute: then there is nothing to run fewer of.
+/// Whether one load alone draws everything in the busiest minute, so that there is nothing to run fewer of.
 fn one_thing(facts: &Facts<'_>) -> bool {
     let energy = &facts.figures.energy;
     let by = energy.busiest_by.as_ref().and_then(|by| facts.figures.load(by));
@@ -80,8 +80,8 @@ fn one_thing(facts: &Facts<'_>) -> bool {
 mod tests {
     use crate::rules::testing::{codes, report};
 
-    /// 60 dB(A) at 50 ft (36 CFR 2.12) is 66.8 dB(A) at 7 m by the published fall of 6 dB for each
-    /// doubling: 20 log10(15.24 / 7) = 6.76 dB.
+    /// 60 dB(A) at 50 ft (36 CFR 2.12) is 66.8 dB(A) at 7 m, by the published fall of 6 dB per doubling of distance: 20
+    /// log10(15.24 / 7) = 6.76 dB.
     #[test]
     fn the_bound_at_seven_metres() {
         for (level, found) in [("66.7 dBA", false), ("66.8 dBA", true)] {
@@ -92,9 +92,9 @@ mod tests {
         }
     }
 
-    /// Without a load, and with one in part, the level at the busiest minute is what counts, and the
-    /// plan is told what was taken. By hand: 1,550 W of 3,600 W are 43.056 %, so 10 dB(A) × 18.056 / 75
-    /// over a quarter: 2.408 dB(A).
+    /// If the level was measured at no stated load or at part load, the level at the busiest minute counts, and the
+    /// report states the assumption. By hand: 1,550 W of 3,600 W are 43.056 %, so 10 dB(A) × 18.056 / 75 above a
+    /// quarter load: 2.408 dB(A).
     #[test]
     fn what_the_plan_runs_is_what_counts() {
         let as_it_is = "level = \"56 dBA\", at = \"23 ft\", load = \"25 %\"";
@@ -111,14 +111,14 @@ mod tests {
             let told = list.iter().any(|it| it.why == "noise-full-load");
             assert_eq!(told, assumed, "{noise}");
         }
-        // Full load where nobody knows what part of its power it gives.
+        // Full load, if the generator's rated power is unknown.
         let loud = "level = \"57 dBA\", at = \"7 m\", load = \"25 %\"";
         let unknown = ("rated = \"3600 W\"", "rated = \"unknown\"");
         assert!(!codes(&[(as_it_is, loud)]).contains(&"NOISE001"));
         assert!(codes(&[(as_it_is, loud), unknown]).contains(&"NOISE001"));
     }
 
-    /// Nobody is told to turn economy idle on for the noise and to leave it off for a motor.
+    /// Nobody is told both to turn economy idle on for the noise and to leave it off for a motor.
     #[test]
     fn economy_idle_stays_off_for_a_motor() {
         let told = |starting: &str| {
@@ -135,9 +135,8 @@ mod tests {
         assert_eq!((told("1800"), told("1799")), ((true, false), (false, true)));
     }
 
-    /// A limit that is measured at a fixed distance is met by no other place, and nobody is told to
-    /// stand nearer than exhaust allows: no message on noise names any distance but the one it is
-    /// measured at.
+    /// A limit measured at a fixed distance is not met by moving, and nobody is to stand nearer than exhaust allows. So
+    /// no message on noise names any distance but the one at which it is measured.
     #[test]
     fn no_place_is_quiet_enough() {
         let words = crate::words::Words::english();
@@ -152,8 +151,8 @@ mod tests {
         }
     }
 
-    /// Fewer things at once help only where several are on at the busiest minute, and where that is what is too loud: a
-    /// set that is too loud at the load of its test stays so with a lamp alone.
+    /// Running fewer things at once helps only if several are on at the busiest minute and that is what is too loud. A
+    /// generator that is too loud at its test load stays so with a single lamp.
     #[test]
     fn nobody_is_told_to_run_fewer_of_one_thing() {
         let words = crate::words::Words::english();

@@ -16,7 +16,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
         &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
-        // Nobody knows: until 06:00 from 22:00.
+        // Quiet hours unknown: from 22:00 to 06:00.
         &[(QUIET, ""), (HOURS, "hours = [\"18:00-22:01\"]")],
         &[(QUIET, "quiet_hours = \"unknown\""), (HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
         // Generator hours from 08:00 to 10:00 and from 16:00 to 20:00.
@@ -57,7 +57,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 if load.hours.is_empty() {
                     return life && !quiet.is_empty();
                 }
-                // Two spans meet exactly when one begins inside the other.
+                // Two spans overlap exactly when one begins inside the other.
                 let meets = |span: &Span| {
                     let mut quiet = quiet.iter();
                     quiet.any(|quiet| span.contains(quiet.from) || quiet.contains(span.from))

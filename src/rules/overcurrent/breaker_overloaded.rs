@@ -21,7 +21,7 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // 20.4 A on 20 A, behind a cord that carries 15 A if it is coiled: laid out, it is still too much.
+        // 20.4 A on 20 A, behind a cord that carries 15 A if it is coiled. Even laid out, it is too much.
         &[
             ON_LEFT,
             ("running = \"50 W\"", "running = \"950 W\""),
@@ -39,18 +39,18 @@ pub(super) const RULE: Rule = Rule {
             ("gfci = true # front", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
-        // Nobody said when.
+        // The plan gives no hours.
         &[
             ON_LEFT,
             ("running = \"50 W\"", "running = \"350 W\""),
             ("hours = [\"18:00-23:00\"]", ""),
             ("hours = [\"18:30-19:00\"]", ""),
         ],
-        // On the two ends of a cord with four contacts, of which nobody knows the halves.
+        // On the two ends of a four-contact cord, whose halves nobody knows.
         &ON_ENDS,
-        // On two outlets of a box, likewise.
+        // The same on two outlets of a box.
         &IN_BOX,
-        // The fan is a breathing aid: beside a kettle, beside two, and two of them.
+        // The fan is a breathing aid: beside a kettle, beside two kettles, and two fans.
         &[ON_LEFT, LIFE, ("running = \"50 W\"", "running = \"350 W\"")],
         &[
             ON_LEFT,
@@ -75,9 +75,9 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"50 W\"", "running = \"350 W\""),
             ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]"),
         ],
-        // On breakers of their own.
+        // On separate breakers.
         &[("running = \"50 W\"", "running = \"350 W\"")],
-        // 12.5 A and 7.5 A on both halves or on one.
+        // 12.5 A and 7.5 A, on both halves or on one.
         &[
             ON_ENDS[0],
             ON_ENDS[1],
@@ -127,31 +127,31 @@ const IN_BOX: [(&str, &str); 9] = [
 #[cfg(test)]
 const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
 
-/// The fan is what somebody breathes with.
+/// An edit that makes the fan a breathing aid.
 #[cfg(test)]
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
-/// Parts on one way that are asked for more than they hold by what is on at the same time.
+/// Parts on one path that are overloaded by loads on at the same time.
 #[derive(Clone, Debug)]
 pub(in crate::rules) struct Overload<'a> {
-    /// First the part that holds least: of equals the nearest to the generator.
+    /// The part with the lowest limit comes first; the one nearest the generator if several are equal.
     pub parts: Vec<NodeIx>,
-    /// What is on then, on the busier leg.
+    /// The loads on then, on the busier leg.
     on: Vec<Need<'a>>,
     minute: u16,
     demand: Current,
-    /// What the first part holds.
+    /// The limit of the first part.
     limit: Current,
-    /// Whether it is too much by what must run and cannot wait.
+    /// Whether loads that must run and cannot wait are enough to overload it.
     musts: bool,
-    /// How many things are plugged in beyond the first part.
+    /// How many loads are plugged in beyond the first part.
     beyond: usize,
-    /// Where it rests on halves of the generator that were assumed: how to find out.
+    /// The key for how to find out the halves of the generator, if it rests on assumed ones.
     halves: Option<&'static str>,
 }
 
 impl<'a> Overload<'a> {
-    /// What is asked of a part by these, in the worst minute.
+    /// Returns the overload of a part by these loads in the worst minute; `None` if they fit.
     fn of(facts: &Facts<'a>, part: NodeIx, these: &[Need<'a>], musts: bool) -> Option<Self> {
         let limit = facts.supply.node(part).rating;
         let busiest = busiest(these, |on| facts.worst_leg(on));
@@ -159,11 +159,11 @@ impl<'a> Overload<'a> {
         let sum = |on: &[Need<'_>]| facts.amps_of(on);
         let on = legs.into_iter().rev().max_by_key(|on| sum(on))?;
         let demand = sum(&on);
-        // On a part of one leg they are together whichever it is.
+        // On a part with one leg they are together anyway.
         let both = facts.supply.node(part).legs.all().len() > 1;
         let halves = || {
             let halves = Halves::of(facts, &busiest.on);
-            // Microwatts in milliwatts: as much as the part holds.
+            // Milliamperes times millivolts are microwatts; a thousandth of that is milliwatts.
             let holds = limit.milliamps() * facts.supply.volts.millivolts() / 1000;
             let spread = halves.least().is_none_or(|least| least <= holds);
             (both && spread).then(|| halves.assumed()).flatten()
@@ -181,8 +181,7 @@ impl<'a> Overload<'a> {
     }
 }
 
-/// Whether this rule speaks of the part: the generator, a cord and a part that gives nothing are others' to
-/// tell.
+/// Whether this rule judges the part. Other rules report the generator, cords, and parts that give nothing.
 fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
     let node = facts.supply.node(part);
     node.kind != NodeKind::Source
@@ -191,15 +190,15 @@ fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
         && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
 }
 
-/// Every part that is asked for more than it holds, those on one way and by the same things together.
+/// Returns every overloaded part, with parts on one path grouped if the same loads overload them.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
     let mut list: Vec<Overload<'a>> = Vec::new();
-    // By turns such a thing is too much as well: rule FIT004 tells of it.
+    // A load that is too much alone is no better in turns; rule FIT004 reports it.
     let alone = |need: &Need<'_>| {
         let mut way = need.at.into_iter().flat_map(|at| facts.supply.up(at));
         way.any(|(ix, node)| is_judged(facts, ix) && need.amps() > node.rating)
     };
-    // What is farthest from the generator first.
+    // Farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
         let part = NodeIx(at);
         if !is_judged(facts, part) {
@@ -207,7 +206,7 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         }
         let limit = facts.supply.node(part).rating;
         let all = facts.placed_through(part);
-        // No minute asks for more than all of them at once.
+        // No minute can exceed all of them at once.
         if facts.worst_leg(all) <= limit {
             continue;
         }
@@ -225,7 +224,7 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             let part_of = known.parts[0];
             facts.supply.up(part_of).any(|(ix, _)| ix == part)
         };
-        // What is left once the parts beyond are asked no more than they hold.
+        // How much the parts beyond are overloaded. It may explain this overload too.
         let below: Vec<usize> = (0..list.len()).filter(|known| beyond(&list[*known])).collect();
         let excess: Current = below.iter().map(|known| list[*known].demand - list[*known].limit).sum();
         let same = below.iter().find(|known| list[**known].beyond == over.beyond);
@@ -248,7 +247,7 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
     list
 }
 
-/// What stops it.
+/// Returns the word for what stops the overload, if anything.
 fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
     let breakers = || {
         let way = facts.supply.up(over.parts[0]).map(|(_, node)| node);
@@ -265,7 +264,7 @@ fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
     }
 }
 
-/// Whether some other receptacle takes a load's plug, may be used, and hangs on none of these parts.
+/// Whether another receptacle takes a load's plug, may be used, and is behind none of these parts.
 fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
     let load = facts.plan.load(load);
     let plug = load.filter(|it| facts.plan.around(it).is_none()).map(|it| it.plug);
@@ -342,7 +341,7 @@ mod tests {
         finding.about.iter().map(crate::plan::Id::as_str).collect()
     }
 
-    /// What the plan puts nowhere would draw so much there, and does not.
+    /// For loads without a place in the plan, the words say what they would draw.
     #[test]
     fn what_is_not_planned_is_told_with_an_if() {
         let words = crate::words::Words::english();
@@ -362,7 +361,7 @@ mod tests {
         assert!(told(&one).starts_with("If all of these are plugged in there"));
     }
 
-    /// Both on the outlet of 20 A that is at the generator.
+    /// Edits that put both loads on the generator's 20 A outlet.
     const AT_FRONT: [(&str, &str); 2] =
         [("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")];
 
@@ -373,7 +372,7 @@ mod tests {
         }
     }
 
-    /// 12.5 A and 10 A on 20 A; 12.5 A and 7.5 A, which is all of it.
+    /// 12.5 A and 10 A on 20 A are too much; 12.5 A and 7.5 A are exactly 20 A.
     #[test]
     fn two_at_once_on_one_breaker_are_a_warning() {
         let on_front = |watts| {
@@ -389,8 +388,8 @@ mod tests {
         assert_eq!(on_front(900), []);
     }
 
-    /// The ends of a cord for 15 A on a breaker of 20 A: it stops what is more than that, and not in time. Near miss: a
-    /// breaker of 15 A.
+    /// The ends of a 15 A cord on a 20 A breaker, which stops more than 20 A, but not in time for the cord. Near miss:
+    /// a 15 A breaker.
     #[test]
     fn a_larger_breaker_trips_too_late() {
         let on_cord = |breaker: &str, watts: i64| {
@@ -411,7 +410,7 @@ mod tests {
         assert_eq!(on_cord("breaker = \"15 A\"", 600), ["overload-trips"]);
     }
 
-    /// The same breaker trips at 17 A: 12.5 A and 4.6 A are too much, and 4.5 A are not.
+    /// The same breaker trips at 17 A: 12.5 A and 4.6 A are too much, 12.5 A and 4.5 A are not.
     #[test]
     fn a_breaker_that_trips_early_holds_no_more_than_that() {
         let early = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\ntrips_at = \"17 A\"");
@@ -424,8 +423,8 @@ mod tests {
         }
     }
 
-    /// 12.5 A each on a breaker that trips at 11 A: by turns they are too much as well, so that only rule FIT004 speaks.
-    /// Where it trips at 13 A, each may run, and not both.
+    /// 12.5 A each on a breaker that trips at 11 A are too much even in turns, so only rule FIT004 reports them. If it
+    /// trips at 13 A, each may run, but not both.
     #[test]
     fn what_turns_do_not_help_is_not_told_to_take_turns() {
         let told = |trips: &str| -> Vec<&str> {
@@ -443,7 +442,7 @@ mod tests {
         assert_eq!(told("13 A"), ["OVER006"]);
     }
 
-    /// Two kettles at two receptacles behind one breaker of 20 A.
+    /// Two kettles at two receptacles on one 20 A breaker.
     #[test]
     fn what_shares_a_breaker_adds_up() {
         let shared = |right: &str| {
@@ -463,8 +462,8 @@ mod tests {
         assert_eq!(shared("breaker = \"20 A\""), []);
     }
 
-    /// One breaker of nobody knows how many amps passes no more than the smaller of its receptacles is rated for:
-    /// 12.5 A and 4.2 A are too much together, and not where each has its own.
+    /// A shared breaker of unknown rating passes no more than the smaller of its receptacles is rated for: 12.5 A and
+    /// 4.2 A are too much together, but not on separate breakers.
     #[test]
     fn what_shares_a_breaker_that_nobody_read_adds_up() {
         let boxed = |right: &str| {
@@ -484,7 +483,7 @@ mod tests {
         assert_eq!(boxed("breaker = \"unknown\""), []);
     }
 
-    /// Four things of 6 A in an outlet of 20 A for four.
+    /// Four loads of 6 A on a 20 A outlet with four sockets.
     #[test]
     fn four_of_a_kind_count_four_times() {
         for (count, seen) in [(3, false), (4, true)] {
@@ -499,7 +498,7 @@ mod tests {
         }
     }
 
-    /// Receptacles of 15 A on a breaker of 20 A: at 16 A nothing trips, and at 20.8 A not in time.
+    /// 15 A receptacles on a 20 A breaker: at 16 A nothing trips, and at 20.8 A not in time.
     #[test]
     fn a_receptacle_gets_hot_where_no_breaker_is_small_enough() {
         let on_left = |watts| {
@@ -518,8 +517,7 @@ mod tests {
         }
     }
 
-    /// A branch of 15 A with 15.4 A on it makes 30 A too much too, with 15 A more: one remedy. With
-    /// 15.4 A more each has its own.
+    /// 15.4 A on a 15 A branch, with 15 A on the other, also overload the 30 A upstream: one remedy.
     #[test]
     fn what_is_too_much_only_by_what_is_too_much_beyond_is_not_told_again() {
         let more = |watts| {
@@ -538,7 +536,7 @@ mod tests {
         let one = more(1790);
         assert_eq!(one.len(), 1, "{one:#?}");
         assert_eq!(about(&one[0])[..4], ["left", "box", "long", "twist"]);
-        // Nothing at the branches, and 30.1 A in all.
+        // Neither branch is overloaded, but they add up to 30.1 A.
         let trunk = found(&[
             ("rated = \"3600 W\"", "rated = \"6000 W\""),
             ("peak = \"4500 W\"", "peak = \"7000 W\""),
@@ -553,7 +551,7 @@ mod tests {
         assert_eq!(trunk[0].values["limit"], amps(30_000));
     }
 
-    /// A wish waits; so does what nobody said the hours of and does not run for long.
+    /// A wish can wait, and so can a load without hours that does not run for long.
     #[test]
     fn it_is_a_warning_only_where_nothing_can_wait() {
         const HEAVY: (&str, &str) = ("running = \"50 W\"", "running = \"350 W\"");
@@ -572,7 +570,7 @@ mod tests {
         assert_eq!(signal(&[no_hours, ("continuous = false # kettle", "continuous = true")]), Some(Signal::Warning));
     }
 
-    /// A generator that cannot give 15 A does not overload what holds 15 A: that it is too small is told once.
+    /// A generator that cannot give 15 A does not overload a 15 A part. That it is too small is reported once.
     #[test]
     fn what_the_generator_cannot_overload_is_not_found() {
         let small = [
@@ -587,7 +585,7 @@ mod tests {
         assert_eq!(found(&small[..2]).len(), 1);
     }
 
-    /// What this rule says is too much together the card calls never together.
+    /// What this rule reports as too much together, the card lists under never together.
     #[test]
     fn the_card_says_the_same() {
         for edits in super::RULE.fires {
@@ -604,8 +602,8 @@ mod tests {
         }
     }
 
-    /// Of outlets the plan can say the half; of the ends of a cord it cannot. Near misses: the plan says that both are
-    /// on one half, and what is too much however it is spread.
+    /// The plan can give the half of an outlet, but not of a cord end. Near misses: the plan puts both on one half, and
+    /// loads that are too much however they are spread.
     #[test]
     fn a_half_that_was_assumed_is_no_fact() {
         let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Value)> {
@@ -620,7 +618,7 @@ mod tests {
         known.push(("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\""));
         let found = told(&known);
         assert!(found.len() == 1 && found[0].1 == half("known"), "{found:?}");
-        // 12.5 A and twice 10.5 A: two of them are on one half, whichever.
+        // 12.5 A and twice 10.5 A: two of the three are on one half in any case.
         let outlet = "[[box.outlet]]\nid = \"third\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\nwire = \"14 AWG\"\n\
                       [[load]]\nid = \"kettle\"";
         let grill = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"1260 W\"\n\
@@ -649,8 +647,8 @@ mod tests {
         assert_eq!(found[0].fix.values["off"], Value::Parts(vec![id("kettle")]));
     }
 
-    /// Nothing is moved to another breaker where none may be used: the other receptacle of the box and the
-    /// generator's own have no GFCI, on wet ground.
+    /// No move to another breaker is advised if no other outlet may be used: the box's other receptacle and the
+    /// generator's own outlet have no GFCI, on wet ground.
     #[test]
     fn a_move_is_advised_only_where_there_is_a_place() {
         let both = [ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")];

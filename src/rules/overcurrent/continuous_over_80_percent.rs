@@ -26,7 +26,7 @@ pub(super) const RULE: Rule = Rule {
         &[("running = \"50 W\"", "running = \"300 W\""), ("on = \"right\" # fan", "on = \"left\"")],
         // 12.5 A for two hours, and 12.1 A for the next two.
         &IN_A_ROW,
-        // The fan is what somebody breathes with.
+        // The fan is a breathing aid.
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("running = \"50 W\"", "running = \"1452 W\""),
@@ -37,14 +37,14 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         // 12 A on a 15 A breaker (210.21(B)(2)).
         &[("running = \"50 W\"", "running = \"1440 W\""), ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]")],
-        // The same as the one found, but for two hours.
+        // The same as the first above, but for two hours.
         &[
             ("running = \"50 W\"", "running = \"1452 W\""),
             ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
             ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-20:00\"]"),
             ("continuous = true # fan", "continuous = false"),
         ],
-        // One after another as the two found, but with an hour between them.
+        // In a row as above, but with an hour between them.
         &[
             IN_A_ROW[0],
             IN_A_ROW[1],
@@ -73,16 +73,16 @@ const IN_A_ROW: [(&str, &str); 5] = [
     ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]"),
 ];
 
-/// What is on at a part in one minute, and how much of it is there for hours.
+/// The loads on at a part in one minute, and how much of their current lasts for hours.
 struct Demand<'a> {
     minute: u16,
     on: Vec<Need<'a>>,
-    /// What flows for three hours or more, on the leg that asks for most.
+    /// What flows for three hours or more, on the leg with the greatest demand.
     long: ApparentPower,
-    /// What runs before and after, where only with that it is for hours.
+    /// The loads before and after it, if only a row of them lasts for hours.
     in_a_row: Vec<Need<'a>>,
-    /// What the part must be rated for, scaled as `room` is, so that nothing is rounded: others × share +
-    /// continuous, against rating × share.
+    /// What the part must be rated for: others × share + continuous, against rating × share. Scaled like [`room`], so
+    /// that nothing is rounded.
     asked: i128,
 }
 
@@ -97,13 +97,13 @@ impl<'a> Demand<'a> {
             let [all, lasts] = [all, long].map(|it| i128::from(it.millivolt_amps()));
             (all * share + lasts * (1000 - share), long, in_a_row)
         });
-        // Of equals leg A, which comes last.
+        // Leg A, which comes last, if both are equal.
         let [b, a] = legs;
         let (asked, long, in_a_row) = if b.0 > a.0 { b } else { a };
         Self { minute: at.minute, on: at.on, long, in_a_row, asked }
     }
 
-    /// Of the minutes in which it may be too much: what is on then does not fit for hours.
+    /// Returns the minute of greatest demand among those whose loads would not fit for hours.
     fn busiest(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Self> {
         let crowded = minutes(these).filter(|at| !fits_for_hours(facts, node, &at.on));
         let minutes = crowded.map(|at| Self::of(facts, node, these, at));
@@ -111,8 +111,9 @@ impl<'a> Demand<'a> {
     }
 }
 
-/// What other things ask for all through some three hours around a minute, and which they are: one after another
-/// heats a breaker as one thing does. Those that run for hours themselves are counted by themselves.
+/// Returns the volt-amperes that other loads, one after another, sustain through three hours around a minute, and those
+/// loads. A row of them heats a breaker as a single load does. Loads that run for hours by themselves are counted
+/// separately.
 fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) -> (ApparentPower, Vec<Need<'a>>) {
     const DAY: u16 = Span::DAY;
     let back = |minutes: u16| (minute + DAY - minutes) % DAY;
@@ -126,12 +127,12 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
     }
     let hours = others.iter().flat_map(|(need, _)| &need.load.hours);
     let edges: BTreeSet<u16> = hours.flat_map(|span| [span.from, span.to % DAY]).collect();
-    // Of all three hours with the minute in them those that begin where something changes, or end with it.
+    // Of all three-hour windows around the minute, only those that begin at a change or end at the minute matter.
     let begins = edges.iter().copied().filter(|edge| since(*edge, minute) < CONTINUOUS_MINUTES);
     let all = begins.chain([back(CONTINUOUS_MINUTES - 1)]).filter_map(|from| {
         let within = edges.iter().copied().filter(|edge| since(from, *edge) < CONTINUOUS_MINUTES);
         let changes: BTreeSet<u16> = within.chain([from]).collect();
-        // What is on all through, and yet called short by the plan, is not running all of that time.
+        // A load that is on throughout, but that the plan calls short, does not really run all that time.
         let comes_or_goes = |need: &Need<'_>| {
             let on = changes.iter().filter(|at| need.on(**at)).count();
             on > 0 && on < changes.len()
@@ -147,7 +148,7 @@ fn in_a_row<'a>(facts: &Facts<'a>, these: &[Need<'a>], minute: u16, leg: Leg) ->
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut named: Vec<NodeIx> = Vec::new();
-    // Where even a short time is too much, that is the finding, and not this one.
+    // If even a short time is too much, another finding reports that.
     let short: Vec<NodeIx> = facts.overloads().iter().flat_map(|over| over.parts.clone()).collect();
     for (ix, node) in facts.supply.points() {
         if matches!(node.kind, NodeKind::Source)
@@ -177,8 +178,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         about.extend(loads);
         let life: Vec<Need<'_>> = all.iter().copied().filter(Need::life).collect();
         let life = ids(&life);
-        // One thing alone would be too much behind another breaker of that size as well, and what runs in a camper
-        // goes to no other.
+        // A single load would be too much for another breaker of that size as well, and a load in a camper has no other
+        // outlet.
         let inside = all.iter().all(|need| facts.plan.around(need.load).is_some());
         let fix = match (&life[..], about_loads) {
             ([], 1) => "rest",
@@ -213,19 +214,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// What may be asked of the point, scaled likewise.
+/// Returns what the part may be asked for, on the same scale as [`Demand::asked`].
 fn room(facts: &Facts<'_>, node: &Node) -> i128 {
     let room = ApparentPower::of_capacity(node.rating, facts.supply.volts);
     i128::from(room.millivolt_amps()) * i128::from(node.continuous.permille())
 }
 
-/// Whether even all of these at once, for hours, are not too much: no minute asks for more.
+/// Whether all of these at once fit for hours, so that no minute can be too much.
 fn fits_for_hours(facts: &Facts<'_>, node: &Node, these: &[Need<'_>]) -> bool {
     let legs = [Leg::A, Leg::B].map(|leg| facts.apparent_on_leg(these, leg));
     i128::from(legs[0].max(legs[1]).millivolt_amps()) * 1000 <= room(facts, node)
 }
 
-/// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
+/// Whether the loads plugged in are too much for a part upstream, for a short time or for hours.
 pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
     facts.supply.points().skip(1).any(|(at, node)| {
         let through = facts.placed_through(at);
@@ -234,11 +235,11 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
     })
 }
 
-/// The busiest minute of these, where what runs for hours is too much in it.
+/// Returns the busiest minute of these, if loads that run for hours make it too much.
 fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Demand<'a>> {
     let busiest = Demand::busiest(facts, node, these)?;
-    // What is too much even for a short time, here or anywhere on the way, is other rules' to tell: a rest would
-    // leave that as it is.
+    // If it is too much even for a short time, here or anywhere upstream, other rules report that, because a rest would
+    // not help.
     let mut on_the_way = busiest.on.iter().filter_map(|need| need.at).flat_map(|at| facts.supply.up(at));
     let passed = |ix: NodeIx| facts.worst_leg(&facts.through(&busiest.on, ix)) > facts.supply.node(ix).rating;
     let too_long = busiest.long > ApparentPower::default()
@@ -252,8 +253,8 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::{codes, signals};
 
-    /// By hand: 12.5 A for half an hour and 2.5 A for hours are 12.5 + 2.5 / 0.8 = 15.625 A on 15 A. A wish
-    /// waits; what must run and never may is as bad alone.
+    /// By hand: 12.5 A for half an hour and 2.5 A for hours are 12.5 + 2.5 / 0.8 = 15.625 A on 15 A. A wish can wait. A
+    /// load that must run and is too much alone is as bad.
     #[test]
     fn what_must_run_and_may_not_is_a_warning() {
         const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
@@ -273,8 +274,8 @@ mod tests {
         }
     }
 
-    /// 12.2 A for hours at the end of a cord: too much for its outlet of 15 A, and, where 16 AWG is longer than 50 ft,
-    /// too much for the cord at once, which a rest does not mend (10 A, UL 817, as rule CORD001 has it).
+    /// 12.2 A for hours at the end of a cord is too much for its 15 A outlet. If the 16 AWG cord is longer than 50 ft,
+    /// it is too much for the cord at once, which a rest does not mend (10 A, UL 817, as in rule CORD001).
     #[test]
     fn what_a_cord_does_not_carry_at_all_needs_no_rest() {
         for (feet, expected) in [(50, "OVER002"), (100, "CORD001")] {

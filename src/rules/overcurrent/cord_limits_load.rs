@@ -41,9 +41,9 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"50 W\"", "running = \"1000 W\""),
             ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]"),
         ],
-        // Behind 30 A it is a danger, by another rule.
+        // Behind 30 A it is a danger, which another rule reports.
         &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
-        // The generator gives 12.5 A, and 16.7 A for a moment: 16 AWG carries 13 A.
+        // The generator gives 12.5 A, and 16.7 A for a moment; 16 AWG carries 13 A.
         &[
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"1500 W\""),
@@ -57,7 +57,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // A coil is another rule's, with another remedy.
+    // A coil is another rule's finding, with another remedy.
     for (at, node) in facts.supply.cords().filter(|(_, node)| node.reason != LimitReason::CoiledCord) {
         let beyond = facts.through(&facts.needs(), at);
         if facts.worst_leg(&beyond) <= node.rating {
@@ -81,8 +81,8 @@ mod tests {
     use crate::report::{Signal, Value};
     use crate::rules::testing::findings;
 
-    /// UL 817 as a cord supplier and a forum tell it (secondary): 16 AWG 13 A up to 50 ft and 10 A
-    /// beyond, 14 AWG 15 and 13 A. A breaker of 15 A lets more through; without a length it is long.
+    /// UL 817 as quoted by a cord supplier and a forum (secondary): 16 AWG 13 A up to 50 ft and 10 A beyond, 14 AWG 15
+    /// and 13 A. A 15 A breaker lets more through. A cord of unknown length counts as long.
     #[test]
     fn a_long_thin_cord_carries_less_than_its_wire() {
         for (wire, length, breaker, limit) in [

@@ -16,10 +16,10 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // 37.5 A from the set; the breaker of the outlet in use is 20 A, the one of the cord 30 A.
+        // 37.5 A from the generator. The breaker of the outlet in use is 15 A, that of the cord 30 A.
         &[("inverter = false", "inverter = true"), ("gfci = true # left", "gfci = false")],
         &[("inverter = false", "")],
-        // 400 ft of 18 AWG: 6.36 ohm, 18.9 A. Nothing cuts off a fault to ground instead.
+        // 400 ft of 18 AWG: 6.36 ohm, 18.9 A. No GFCI cuts off a ground fault instead.
         &[
             ("length = \"50 ft\"", "length = \"400 ft\""),
             ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
@@ -30,7 +30,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // The set stops by itself, and a GFCI is on each path.
+        // The generator stops by itself, and a GFCI is on each path.
         &[("inverter = false", "inverter = true")],
         // 120 A.
         &[
@@ -41,8 +41,8 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The current of a dead short at the end of a resistance, rounded down. `None`: no resistance is
-/// counted, and the wire sets no bound.
+/// Returns the current of a dead short at the end of a resistance, rounded down. `None` if the resistance is zero, so
+/// that the wire sets no bound.
 pub(in crate::rules) fn through_wire(volts: crate::quantity::Voltage, loop_resistance: Resistance) -> Option<Current> {
     let ohms = i128::from(loop_resistance.microohms());
     // Millivolts over micro-ohms are thousands of amperes.
@@ -55,7 +55,7 @@ pub(in crate::rules) fn through_wire(volts: crate::quantity::Voltage, loop_resis
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let limits_itself = facts.plan.generator.inverter != Answer::Known(false);
     let needs = facts.needs();
-    // The worst of each breaker: the place with the least current.
+    // The worst fault of each breaker: the place with the least current.
     let mut worst: Vec<(NodeIx, Current, Current, NodeIx, bool)> = Vec::new();
     for need in &needs {
         let Some(at) = need.at else { continue };
@@ -81,7 +81,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for set_limits in [true, false] {
         let these: Vec<_> = worst.iter().filter(|entry| entry.4 == set_limits).collect();
-        // The one that is farthest from tripping stands for all.
+        // The one farthest from tripping stands for all.
         let Some((_, marked, fault, _, _)) = these.iter().min_by_key(|(_, marked, fault, ..)| {
             i128::from(fault.milliamps()) * 1_000_000 / i128::from(marked.milliamps().max(1))
         }) else {
@@ -90,7 +90,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let places = these.iter().map(|(_, _, _, at, _)| *at);
         let about = once(places.map(|at| &facts.supply.node(at).id));
         let covered = these.iter().all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));
-        // An inverter set stops by itself before any breaker.
+        // An inverter generator stops by itself before any breaker trips.
         let stops = set_limits && facts.plan.generator.inverter == Answer::Known(true);
         if stops && covered {
             continue;
@@ -113,7 +113,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// Whether every load beyond this point has ground-fault protection on its path.
+/// Whether every load beyond this node has ground-fault protection upstream.
 fn needs_are_covered<'a>(facts: &Facts<'a>, needs: &[Need<'a>], at: NodeIx) -> bool {
     facts.through(needs, at).iter().all(|need| need.at.is_some_and(|at| facts.verdicts.protected(at)))
 }
@@ -125,7 +125,7 @@ mod tests {
     use crate::rules::testing::signals;
     use crate::tables::copper::out_and_back;
 
-    /// 37.5 A from the set, behind breakers of 15 and 30 A, with no GFCI anywhere on the way.
+    /// 37.5 A from the generator, behind breakers of 15 and 30 A, with no GFCI upstream.
     #[test]
     fn a_set_that_stops_by_itself_is_a_notice() {
         let bare = [("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")];
@@ -139,8 +139,8 @@ mod tests {
         }
     }
 
-    /// NEC Chapter 9 Table 8: 3.14 ohm per 1000 ft of 14 AWG, so 100 ft out and back is 0.628 ohm
-    /// and a dead short at 120 V draws 191.08 A.
+    /// NEC Chapter 9 Table 8: 3.14 ohm per 1000 ft of 14 AWG, so 100 ft out and back is 0.628 ohm, and a dead short at
+    /// 120 V draws 191.08 A.
     #[test]
     fn the_current_of_a_short_by_ohms_law() {
         let wire = out_and_back(Wire::Awg(14), Length::from_millimetres(30_480));

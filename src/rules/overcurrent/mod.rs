@@ -10,7 +10,7 @@ use super::Rule;
 pub(super) use breaker_overloaded::{Overload, overloads};
 pub(super) use continuous_over_80_percent::crowded;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     unprotected_rating::RULE,
     continuous_over_80_percent::RULE,

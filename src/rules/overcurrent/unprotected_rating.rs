@@ -50,7 +50,7 @@ pub(super) const RULE: Rule = Rule {
         &[("ends = [\"L5-30R\"]", "ends = [\"L5-30R\", \"5-20R\"]"), ("from = \"long\"", "from = \"long.1\"")],
         &[("breaker = \"20 A\" # front", "breaker = \"30 A\"")],
         &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\"")],
-        // The same, and nobody counted its sockets.
+        // The same, but nobody counted its sockets.
         &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nbreaker = \"20 A\"")],
         &[("wire = \"10 AWG\"", "wire = \"12 AWG\"")],
         &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
@@ -63,7 +63,7 @@ pub(super) const RULE: Rule = Rule {
         &[("wire = \"14 AWG\" # left", "wire = \"16 AWG\"")],
         &[("breaker = \"15 A\" # left", ""), ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"")],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
-        // 20 A and a peak of 25 A through a plug of 15 A.
+        // 20 A and a peak of 25 A through a 15 A plug.
         &[
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"2400 W\""),
@@ -88,9 +88,9 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // The same box of a maker, with a plug of 15 A on a breaker of 20 A.
+        // The same, but a factory-made box, with a 15 A plug on a 20 A breaker.
         &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
-        // A lamp cord of two wires, 16 AWG, on a breaker of 20 A (240.5(B)(2)).
+        // A two-wire lamp cord of 16 AWG on a 20 A breaker (240.5(B)(2)).
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"1-15P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"1-15R\"]"),
@@ -100,7 +100,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"front\""),
             ("plug = \"5-15P\" # fan\non = \"right\" # fan", "plug = \"1-15P\"\non = \"long\""),
         ],
-        // 7.5 A and a peak of 8.3 A through 100 ft of 18 AWG, marked with 7 A, whose wire carries 10 A.
+        // 7.5 A and a peak of 8.3 A through 100 ft of 18 AWG, marked 7 A, whose wire carries 10 A.
         &[
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"900 W\""),
@@ -111,7 +111,7 @@ pub(super) const RULE: Rule = Rule {
             ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
             ("length = \"50 ft\"", "length = \"100 ft\""),
         ],
-        // 15 A and a peak of 20 A through a plug of 15 A.
+        // 15 A and a peak of 20 A through a 15 A plug.
         &[
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"1800 W\""),
@@ -129,7 +129,7 @@ pub(super) const RULE: Rule = Rule {
 #[cfg(test)]
 const HOME_MADE: crate::rules::Edit = ("listed = true", "listed = false");
 
-/// A camper on an adapter from an outlet of 50 A.
+/// A camper on an adapter from a 50 A outlet.
 #[cfg(test)]
 const CAMPER: &[crate::rules::Edit] = &[
     ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
@@ -140,21 +140,21 @@ const CAMPER: &[crate::rules::Edit] = &[
     ("on = \"right\" # fan", "on = \"front\""),
 ];
 
-/// Why a part fails: parts that fail for the same reason have one remedy.
+/// Why a part fails: the kind of failure and the breaker. Parts that fail for the same reason share one remedy.
 type Reason = (std::mem::Discriminant<Overcurrent>, Option<NodeIx>);
 
-/// A hazard in one place: the part it begins at, and everything below that fails with it.
+/// A hazard in one place: the part where it begins, and everything downstream that fails with it.
 struct Place {
     first: NodeIx,
     failing: Overcurrent,
     about: Vec<Id>,
     weakest: Current,
-    /// The least that any of it carries in the air expected, any coil undone before a breaker is sought.
+    /// The least that any of it carries in the expected air, with any coil undone before a breaker is sought.
     carries: Current,
 }
 
-/// The largest breaker of at most so much among those that are made for what is in a camp: 15 A to 50 A in
-/// steps of 5 A (NEC 240.6(A), from memory, not verified).
+/// Returns the largest standard breaker up to a current, among the sizes found in camps: 15 A to 50 A in steps of 5 A
+/// (NEC 240.6(A), from memory, not verified).
 fn standard_breaker(most: Current) -> Option<Current> {
     const STEP: i64 = 5_000;
     const LEAST: i64 = 15_000;
@@ -163,8 +163,8 @@ fn standard_breaker(most: Current) -> Option<Current> {
     (size >= LEAST).then_some(Current::from_milliamps(size))
 }
 
-/// Whether an outlet that takes the plug of a cord or box may be on so small a breaker: one for 30 A is on one of 20 A
-/// here and there, and on none of 15 A (common practice, no source).
+/// Whether an outlet for the plug of a cord or box can be on so small a breaker. A 30 A outlet is sometimes on a 20 A
+/// breaker, but never on a 15 A one (common practice, no source).
 fn is_for_its_plug(facts: &Facts<'_>, at: NodeIx, breaker: Current) -> bool {
     match facts.supply.node(at).kind {
         NodeKind::Cord { plug, .. } | NodeKind::Inlet { plug } => {
@@ -175,7 +175,7 @@ fn is_for_its_plug(facts: &Facts<'_>, at: NodeIx, breaker: Current) -> bool {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // Where each failing part's hazard begins, so that what hangs below a hazard joins it.
+    // Where the hazard of each failing part begins, so that parts downstream of a hazard join it.
     let mut begins: BTreeMap<NodeIx, (Reason, NodeIx)> = BTreeMap::new();
     let mut places: Vec<(Reason, NodeIx, Place)> = Vec::new();
     for at in 0..facts.supply.nodes.len() {
@@ -190,7 +190,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let (why, begin) = begins.get(&ix)?;
             (*why == reason).then_some(*begin)
         });
-        // The ends of a splitter are one hazard, and it is the splitter's.
+        // The ends of a splitter are one hazard, the splitter's.
         let begin = above.unwrap_or_else(|| splitter(facts.supply, ix).unwrap_or(ix));
         begins.insert(ix, (reason, begin));
         let known = places.iter().position(|(why, at, _)| *why == reason && *at == begin);
@@ -208,7 +208,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let place = &mut places[known].2;
         place.weakest = place.weakest.min(node.laid_out);
         place.carries = place.carries.min(node.unwound);
-        // A splitter is named with its ends, also where the hazard begins further up.
+        // A splitter is named with its ends, even if the hazard begins upstream.
         let ends_of = splitter(facts.supply, ix).map(|cord| &facts.supply.node(cord).id);
         for id in ends_of.into_iter().chain([&node.id]) {
             if !place.about.contains(id) {
@@ -227,11 +227,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Overcurrent::TooHigh { breaker } => (Signal::Danger, Some(breaker)),
             _ => (Signal::Danger, None),
         };
-        // What nobody plugs into hurts nobody.
+        // An outlet that nobody uses hurts nobody.
         let free = signal == Signal::Danger && is_free(facts, place.first);
         let signal = if free { Signal::Caution } else { signal };
         let own = own_limit(facts.plan, facts.supply);
-        // What stops before the breaker does, and too late.
+        // The generator stops before the breaker does, but too late for the part.
         let stops = own.filter(|own| breaker.is_some_and(|breaker| own.peak < breaker));
         let not_known = Value::Word { word: "not-known" };
         let mut shown = values([
@@ -267,8 +267,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     own_receptacles(facts, found);
 }
 
-/// Whether this is an outlet of the generator or of a box, or its wire, that nothing is plugged into, and that nothing
-/// needs for want of another. The ends of a cord are one with it.
+/// Whether this is an outlet of the generator or of a box, or its wiring, with nothing plugged in and no load that
+/// needs it for want of another. The ends of a cord count as the cord.
 fn is_free(facts: &Facts<'_>, at: NodeIx) -> bool {
     let supply = facts.supply;
     let mut above = supply.up(at).map(|(_, node)| &node.kind);
@@ -288,7 +288,7 @@ fn is_free(facts: &Facts<'_>, at: NodeIx) -> bool {
     supply.fed_from(at).next().is_none() && !facts.needs().iter().any(wanted)
 }
 
-/// Whether a wire of these was taken for the thinnest because nobody knows it: that is told as what it is.
+/// Whether any wire of these was assumed to be the thinnest because it is unknown. The finding says so.
 fn wire_is_guessed(facts: &Facts<'_>, about: &[Id]) -> bool {
     facts.supply.assumed.iter().any(|it| {
         let mut names = about.iter().map(Id::as_str);
@@ -296,8 +296,7 @@ fn wire_is_guessed(facts: &Facts<'_>, about: &[Id]) -> bool {
     })
 }
 
-/// The generator's own receptacles of which nobody knows the breaker, where the generator itself is
-/// enough.
+/// Reports the generator's own receptacles with an unknown breaker, if the generator limits its own current enough.
 fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let Some(own) = own_limit(facts.plan, facts.supply) else {
         return;
@@ -324,8 +323,8 @@ fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
     );
 }
 
-/// Which cord may be where this one is: one thick enough for the allowance of cord sets, one made for so much, or
-/// none, since its plug is made for less.
+/// Returns which cord may replace this one: one thick enough for the cord set allowance (`gauge`), one made for the
+/// returned current (`amps`), or `none`, because its plug is rated for less.
 fn cord_instead(facts: &Facts<'_>, at: NodeIx, breaker: Current, own: Option<OwnLimit>) -> (&'static str, Current) {
     let made = own.map_or(breaker, |own| own.least_rating().min(breaker));
     let cord = match facts.supply.node(at).kind {
@@ -336,7 +335,7 @@ fn cord_instead(facts: &Facts<'_>, at: NodeIx, breaker: Current, own: Option<Own
     (cord, made)
 }
 
-/// Whether a receptacle has a breaker to look at: those of a box may have none of their own.
+/// Whether a receptacle has a breaker to look at. Those of a box may have none of their own.
 fn has_breaker(facts: &Facts<'_>, at: NodeIx) -> bool {
     let id = &facts.supply.node(at).id;
     let of_boxes = facts.plan.boxes.iter().flat_map(|part| &part.outlets);
@@ -350,8 +349,8 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static st
         (_, Overcurrent::Single { .. }) => "single-look",
         (_, Overcurrent::Camper { .. }) => "camper",
         (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
-        // Whatever its wire, small receptacles straight behind a big breaker are the worst of it. Where its plug is
-        // too small for that breaker itself, what it is plugged into put it there.
+        // Whatever the cord's wire, small receptacles directly on a big breaker are the worst of it. If even its plug
+        // is too small for that breaker, the fault is upstream of the plug.
         (NodeKind::Cord { plug, .. }, Overcurrent::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT
                 && plug.0.rating() >= breaker
@@ -376,7 +375,7 @@ mod tests {
     use crate::report::{Finding, Signal};
     use crate::rules::testing::findings;
 
-    /// The findings of this rule, as remedy and ids.
+    /// Returns the findings of this rule as remedies and ids.
     fn found(edits: &[(&str, &str)]) -> Vec<(&'static str, Vec<String>)> {
         findings(edits)
             .into_iter()
@@ -385,7 +384,8 @@ mod tests {
             .collect()
     }
 
-    /// Nobody looks at a breaker that is not there: the box is replaced. With one too big, it is looked at.
+    /// If there is no breaker, nobody is sent to look at it: the box is replaced. A breaker that is too big is looked
+    /// at.
     #[test]
     fn a_breaker_is_looked_at_where_there_is_one() {
         let wire = ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"");
@@ -396,8 +396,8 @@ mod tests {
         }
     }
 
-    /// A spare outlet of a box past too large a breaker is a caution as well; one in use, and the spare end of a
-    /// splitter, are dangers.
+    /// A spare outlet of a box behind too large a breaker is a caution. One in use is a danger, and so is the spare end
+    /// of a splitter.
     #[test]
     fn a_spare_outlet_of_a_box_is_a_caution() {
         let over = |edits: &[(&str, &str)]| {
@@ -411,7 +411,8 @@ mod tests {
         assert_eq!(over(&[none, moved]), [(Signal::Caution, "free")]);
     }
 
-    /// A spare outlet of the generator with too large a breaker: nobody can change it, and nothing goes in.
+    /// A spare outlet of the generator with too large a breaker is a caution: nobody can change it, and nothing goes
+    /// in.
     #[test]
     fn a_spare_outlet_of_the_generator_is_a_caution() {
         let large = ("breaker = \"20 A\" # front", "breaker = \"30 A\"");
@@ -454,9 +455,9 @@ mod tests {
         }
     }
 
-    /// 12 AWG carries 25 A (NEC table 400.5(A)(1)), and 82 % of it in air of 40 °C: 20.5 A, so a breaker of 20 A.
-    /// 14 AWG carries 18 A, and breakers are of 15 A: no outlet for its plug of 30 A is on one. In air of 55 °C 12 AWG has
-    /// 10.25 A left, and 18 AWG never more than 10 A: no breaker is so small.
+    /// 12 AWG carries 25 A (NEC table 400.5(A)(1)), and 82 % of that in air at 40 °C: 20.5 A, so a 20 A breaker. 14 AWG
+    /// carries 18 A, so a 15 A breaker, but no outlet for its 30 A plug is on one. In air at 55 °C, 12 AWG has 10.25 A
+    /// left, and 18 AWG never carries more than 10 A: no breaker is that small.
     #[test]
     fn the_breaker_named_is_one_that_the_cord_holds_and_that_is_made() {
         for (wire, air, fix, fits) in [
@@ -488,15 +489,14 @@ mod tests {
         let mut edits = household("wire = \"14 AWG\"");
         edits.push(("breaker = \"20 A\" # front", "breaker = \"30 A\""));
         let found = found(&edits);
-        // The receptacle itself comes first, and all below it is the same hazard.
+        // The receptacle itself comes first, and everything downstream is the same hazard.
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].0, "receptacle");
         assert_eq!(found[0].1, ["front", "long", "long.1", "long.2", "long.3"]);
     }
 
-    /// 10 AWG carries 30 A in two conductors and 25 A in three, 12 AWG 25 A and 20 A (NEC table
-    /// 400.5(A)(1)). By hand: with I on one leg and i on the other, I² + i² + (I - i)² is at most
-    /// 2 I², what two conductors would make.
+    /// 10 AWG carries 30 A in two conductors and 25 A in three, 12 AWG 25 A and 20 A (NEC table 400.5(A)(1)). By hand:
+    /// with I on one leg and i on the other, I² + i² + (I - i)² is at most 2 I², what two conductors would make.
     #[test]
     fn a_neutral_that_carries_only_the_difference_is_not_counted() {
         for (wire, breaker, expected) in [
@@ -520,7 +520,7 @@ mod tests {
         }
     }
 
-    /// What nobody counted may be one: a caution, and an assumption. Two of them on one breaker are two.
+    /// Uncounted sockets may be a single one: a caution, and an assumption. Two outlets on one breaker are two sockets.
     #[test]
     fn what_nobody_counted_may_be_a_single_receptacle() {
         let lone = |sockets: &str| {
@@ -545,9 +545,9 @@ mod tests {
         assert_eq!(found(&pair), []);
     }
 
-    /// A household plug is made for 15 A, so no cord with one is made for 30 A. On 20 A a cord set of 16 AWG will do
-    /// (NEC 240.5(B)(4)). An inverter set of 15 A and a peak of 18.3 A cannot harm a cord of 15 A, and stops below
-    /// the breaker.
+    /// A household plug is rated 15 A, so no cord with one is made for 30 A. On 20 A a cord set of 16 AWG will do (NEC
+    /// 240.5(B)(4)). An inverter generator of 15 A with a peak of 18.3 A cannot harm a 15 A cord, and stops below the
+    /// breaker.
     #[test]
     fn the_cord_that_is_asked_for_can_be_had() {
         let told = |edits: &[(&str, &str)]| {
@@ -569,7 +569,7 @@ mod tests {
         let inverter = ("inverter = false", "inverter = true");
         let behind = |rated: &'static str, peak: &'static str| {
             let mut edits = household("wire = \"16 AWG\"");
-            // Ends of 20 A on a plug of 15 A.
+            // 20 A ends on a 15 A plug.
             edits[0].1 = "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-20R\"]";
             edits.extend([
                 inverter,
@@ -596,8 +596,8 @@ mod tests {
         }
     }
 
-    /// Wire inside a box: 14 AWG is put behind 15 A, and 16 AWG carries 10 A (NEC table 400.5(A)(1), column A).
-    /// Nobody knows is no better than the thin one that it may be; a listing answers for the wire.
+    /// Wiring inside a box: 14 AWG goes behind 15 A, and 16 AWG carries 10 A (NEC table 400.5(A)(1), column A). Unknown
+    /// wire is no better than the thin wire that it may be. A listing answers for the wire.
     #[test]
     fn wire_that_nobody_knows_is_no_better_than_thin_wire() {
         for (listed, wire, is_danger) in [
@@ -621,8 +621,8 @@ mod tests {
         assert_eq!(found[0].1, ["left"]);
     }
 
-    /// NEC 210.21(B)(1): a lone receptacle on a circuit of its own has that circuit's rating. With no
-    /// breaker of its own it shares that of "front", and (B)(3) allows it.
+    /// NEC 210.21(B)(1): a single receptacle on its own circuit has that circuit's rating. With no breaker of its own
+    /// it shares that of "front", and (B)(3) allows it.
     #[test]
     fn a_breaker_that_nobody_knows_may_have_one_receptacle_behind_it() {
         for (breaker, single) in [("\"20 A\"", true), ("\"unknown\"", true), ("", false)] {
@@ -642,14 +642,15 @@ mod tests {
         }
     }
 
-    /// NEC 210.21(B)(3): 40 A circuits may have 50 A receptacles; larger is never the hazard.
+    /// NEC 210.21(B)(3): 40 A circuits may have 50 A receptacles. A receptacle larger than its breaker is never the
+    /// hazard.
     #[test]
     fn a_breaker_below_the_rating_protects() {
         assert_eq!(found(&[("breaker = \"30 A\" # twist", "breaker = \"20 A\"")]), []);
     }
 
-    /// 1716 W at 120 V are 14.3 A, 2100 W 17.5 A: an inlet and a cord with plugs of 15 A on a breaker of
-    /// 20 A, and on one that nobody knows. 2500 W are 20.84 A, more than 1.35 times 15 A.
+    /// 1716 W at 120 V are 14.3 A, and 2100 W 17.5 A: an inlet and a cord with 15 A plugs on a 20 A breaker, and on an
+    /// unknown one. 2500 W are 20.84 A, more than 1.35 times 15 A.
     #[test]
     fn what_the_generator_cannot_overload_is_not_found() {
         const SMALL: [(&str, &str); 6] = [
@@ -675,12 +676,12 @@ mod tests {
         let more = ("running = \"50 W\"", "running = \"400 W\"");
         let after = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]");
         assert_eq!(codes(&[more, after]), []);
-        // Nor where more is asked than the generator gives, which is another rule's.
+        // Demand beyond what the generator gives is another rule's finding.
         assert_eq!(codes(&[("running = \"1500 W\"", "running = \"1790 W\"")]), []);
         let unknown = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
         let twist = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
         assert_eq!(codes(&[unknown, twist]), [("OVER001", Signal::Caution)]);
-        // The cord is allowed behind 20 A, and the inlet of a home-made box is not.
+        // The cord is allowed behind 20 A, but the inlet of a homemade box is not.
         let found = [("OVER001", Signal::Danger), ("OVER003", Signal::Notice)];
         for near_miss in [
             ("inverter = true", "inverter = false"),
@@ -695,7 +696,7 @@ mod tests {
         }
     }
 
-    /// The camper's own breaker stands for the adapter; nothing else's does.
+    /// The camper's own breaker protects the adapter; no other load has one.
     #[test]
     fn an_adapter_before_a_camper_is_a_warning() {
         let signals = |more: &[(&'static str, &'static str)]| {
@@ -709,7 +710,7 @@ mod tests {
             of_adapter.map(|it| (it.signal, it.fix.key)).collect::<Vec<_>>()
         };
         assert_eq!(signals(&[]), [(Signal::Warning, "camper")]);
-        // The camper's own cord past the adapter: of wire for 30 A it is as the adapter is.
+        // The camper's own cord behind the adapter: with 30 A wire it is judged like the adapter.
         let cord = |wire| {
             format!(
                 "[[cord]]\nid = \"own\"\nfrom = \"long\"\nplug = \"TT-30P\"\nends = [\"TT-30R\"]\nwire = \"{wire}\"\n\
@@ -724,7 +725,7 @@ mod tests {
             assert!(found.iter().all(|it| it.0 == expected) && !found.is_empty(), "{wire} {found:?}");
         }
         for near_miss in [
-            // Nobody said that it is a camper's.
+            // Nobody said that it is for a camper.
             ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"5-15P\""),
             ("running = \"1500 W\"", "count = 2\nrunning = \"1500 W\""),
             // 25 A.
@@ -738,7 +739,7 @@ mod tests {
         }
     }
 
-    /// A lone receptacle of 15 A on 20 A is a warning, and 18 AWG in it a danger of its own.
+    /// A single 15 A receptacle on 20 A is a warning, and the 18 AWG cord in it is a separate danger.
     #[test]
     fn a_milder_hazard_hides_no_graver_one() {
         let mut edits = household("wire = \"18 AWG\"");
@@ -757,7 +758,7 @@ mod tests {
         assert_eq!(found, [(Signal::Danger, "thicker", "long"), (Signal::Warning, "single", "front")]);
     }
 
-    /// 20 A of cord behind 30 A, and 15 A of wire in the box behind 20 A: each with its own figures.
+    /// 18 A of cord behind 30 A, and 15 A of wire in the box behind 20 A: each is reported with its own figures.
     #[test]
     fn what_fails_behind_another_breaker_is_told_by_itself() {
         let found = findings(&[

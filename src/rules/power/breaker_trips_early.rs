@@ -44,8 +44,8 @@ mod tests {
     use crate::report::Acts;
     use crate::rules::testing::report;
 
-    /// A cord for 15 A on a breaker of 20 A that once tripped at 13 A: less is planned, and nothing protects the cord
-    /// that did not before. The outlet itself is for 20 A. Near miss: a breaker that is marked with 15 A.
+    /// A 15 A cord on a 20 A breaker that once tripped at 13 A: less is planned, but the cord is no better protected.
+    /// The outlet itself is rated 20 A. Near miss: a breaker marked 15 A.
     #[test]
     fn an_early_trip_protects_nothing() {
         let acts = |breaker: &str, at: &str| {
@@ -63,7 +63,7 @@ mod tests {
         assert_eq!(acts(early, "front"), (13_000, Acts::AtLimit { id: id() }));
         assert_eq!(acts("breaker = \"20 A\"", "table"), (15_000, above));
         assert_eq!(acts("breaker = \"15 A\"", "table"), (15_000, Acts::AtLimit { id: id() }));
-        // What nobody read protects nothing.
+        // A breaker that nobody has read protects nothing.
         let unread = "breaker = \"unknown\"\ntrips_at = \"13 A\"";
         assert_eq!(acts(unread, "table"), (13_000, Acts::Never));
     }

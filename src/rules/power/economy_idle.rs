@@ -28,7 +28,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The motor that starts hardest, if that is too hard for an engine on economy idle.
+/// Returns the motor that starts hardest, if it is too much for an engine on economy idle.
 pub(in crate::rules) fn too_hard<'f>(facts: &'f Facts<'_>) -> Option<Need<'f>> {
     if facts.plan.generator.inverter == Answer::Known(false) {
         return None;
@@ -37,7 +37,7 @@ pub(in crate::rules) fn too_hard<'f>(facts: &'f Facts<'_>) -> Option<Need<'f>> {
     let largest = needs
         .iter()
         .filter(|need| need.load.may_be(LoadKind::Motor))
-        // The first of equal ones.
+        // The first if several are equal.
         .rev()
         .max_by_key(|need| need.starting());
     largest.copied().filter(|need| need.starting() + need.starting() >= facts.supply.rated)

@@ -28,9 +28,9 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // 12.5 A alone, which is as much on the other leg.
+        // 12.5 A alone would be as much on the other leg.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
-        // The same as above, and no outlet on the other leg.
+        // The same as above, but no outlet on the other leg.
         &[
             LEGS,
             ("running = \"1500 W\"", "running = \"1000 W\""),
@@ -55,7 +55,7 @@ const LEFT_A: crate::rules::Edit = ("breaker = \"15 A\" # left", "breaker = \"15
 #[cfg(test)]
 const RIGHT_A: crate::rules::Edit = ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\"");
 
-/// A move is worth it from this part of what a leg gives.
+/// A move is worth it from this fraction of a leg's current: one tenth.
 const WORTH: i64 = 10;
 
 fn times(current: Current, by: i64) -> Current {
@@ -80,7 +80,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let (twice_heavy, twice_light) = (heavy + heavy, light + light);
     if twice_heavy > leg && twice_light < heavy && heavy <= leg {
         let lighter = if facts.on_leg(&busiest.on, Leg::A) == heavy { Leg::B } else { Leg::A };
-        // What the heavier leg is left with when one load has moved to the other.
+        // The current of the busier leg once this load has moved.
         let after = |need: &Need<'_>| (heavy - need.amps()).max(light + need.amps());
         let mut moves: Vec<&Need<'_>> = busiest
             .on
@@ -88,7 +88,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter(|need| !need.life() && facts.moves_to(need, lighter))
             .filter(|need| times(heavy - after(need).min(heavy), WORTH) >= leg)
             .collect();
-        // The best one is named first; of equals the first in the plan.
+        // The best move first; the first in the plan if equal.
         moves.sort_by_key(|need| after(need));
         if moves.is_empty() {
             return;
@@ -117,9 +117,9 @@ mod tests {
     use crate::quantity::Current;
     use crate::rules::testing::findings;
 
-    /// A 3600 W set of two legs: 15 A each. The kettle of 1000 W on leg A takes 8.333 A, the fan of
-    /// 600 W beside it 5 A, nothing is on leg B; the neutral carries the difference (Kirchhoff's
-    /// current law). With the fan moved it is 8.333 against 5, with the kettle moved the same.
+    /// A 3600 W generator with two legs gives 15 A on each. On leg A, the 1000 W kettle takes 8.333 A and the 600 W fan
+    /// 5 A; leg B is empty. The neutral carries the difference (Kirchhoff's current law). Moving the fan leaves 8.333 A
+    /// against 5 A, and so does moving the kettle.
     #[test]
     fn what_is_worth_a_move_is_named_and_the_neutral_carries_the_difference() {
         let edits = [
@@ -130,7 +130,7 @@ mod tests {
             super::RIGHT_A,
             ("running = \"1500 W\"", "running = \"1000 W\""),
             ("running = \"50 W\"", "running = \"600 W\""),
-            // What somebody breathes with stays where it is.
+            // A breathing aid stays where it is.
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
         ];
         let told = |edits: &[crate::rules::Edit]| -> Vec<String> {
@@ -148,8 +148,8 @@ mod tests {
         }
     }
 
-    /// One kettle on an otherwise empty set is as heavy on either leg, and so is a kettle with a
-    /// lamp: a move of 0.4 A changes nothing that anybody would feel.
+    /// A kettle alone on the generator is as heavy on either leg. With a lamp beside it, a move of 0.4 A makes no
+    /// difference that anybody would feel.
     #[test]
     fn where_no_move_helps_nothing_is_said() {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");

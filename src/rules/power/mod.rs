@@ -1,4 +1,4 @@
-//! Rules on power: what the set can make, and what of it arrives.
+//! Rules on power: what the generator can make, and how much of it arrives.
 
 mod breaker_trips_early;
 mod economy_idle;
@@ -13,7 +13,7 @@ mod stranded_power;
 use super::Rule;
 pub(super) use economy_idle::too_hard;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     rated_power_exceeded::RULE,
     peak_exceeded::RULE,

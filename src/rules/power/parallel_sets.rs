@@ -13,7 +13,7 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // Sets that do not keep step.
+        // Sets that do not synchronize.
         &[("inverter = false", "inverter = false\nparallel = { sets = 2, limit = \"30 A\", kit = true }")],
         &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = false }")],
         &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }")],
@@ -26,7 +26,7 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("inverter = false", "inverter = true")],
-        // Each joins neutral to ground: there is no sum, and rule SHOCK004 keeps them apart.
+        // Each set has a bond: there is no sum, and rule SHOCK004 keeps them apart.
         &[("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }")],
     ],
 };
@@ -38,7 +38,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let (signal, fix) = match may_join {
         Answer::Known(false) => (Signal::Danger, "apart"),
-        // Sets that join neutral to ground each have no sum: SHOCK004 keeps them apart.
+        // Sets with a bond each have no sum: SHOCK004 keeps them apart.
         Answer::Known(true) if set.run_as_one() != Some(may_join) => return,
         Answer::Known(true) => (Signal::Notice, "sum"),
         Answer::Missing | Answer::Unknown => (Signal::Danger, "look"),
@@ -67,8 +67,8 @@ mod tests {
         format!("inverter = true\nparallel = {{ sets = 2, {limit}kit = true }}")
     }
 
-    /// By hand: two sets of 3600 W are 7200 W; a kit of 30 A at 120 V passes 3600 W of it, one of
-    /// 50 A 6000 W; one that nobody knows counts as one set.
+    /// By hand: two sets of 3600 W make 7200 W. A 30 A kit at 120 V passes 3600 W of that, a 50 A kit 6000 W; an
+    /// unknown kit counts as one set.
     #[test]
     fn the_sum_is_no_more_than_the_kit_passes() {
         for (limit, watts) in [
@@ -87,7 +87,7 @@ mod tests {
         }
     }
 
-    /// Without the kit they run apart: then an outlet has the power of one.
+    /// Without the kit the sets run separately, and an outlet has the power of one.
     #[test]
     fn what_may_not_be_joined_has_the_power_of_one() {
         let rated = |kit: &str| {
@@ -95,16 +95,16 @@ mod tests {
             report(&[FLOATING, ("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
         };
         assert_eq!(rated("false"), 3_600_000);
-        // Until somebody knows.
+        // Unknown counts as separate.
         assert_eq!(rated("\"unknown\""), 3_600_000);
         assert_eq!(rated("true"), 7_200_000);
-        // Each joins neutral to ground.
+        // Each set has a bond.
         let bonded = joined("limit = \"80 A\", ");
         let bonded = report(&[("inverter = false", &bonded)]);
         assert_eq!(bonded.figures.usable.rated_watts.milliwatts(), 3_600_000);
     }
 
-    /// Twice the tanks at half of the load each: never less fuel than one set burns.
+    /// Twice the tanks at half the load each never burn less fuel than one set.
     #[test]
     fn each_has_a_tank_of_its_own() {
         let fuel = |edits: &[(&str, &str)]| -> i64 {

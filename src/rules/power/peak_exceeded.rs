@@ -31,7 +31,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("power_factor = 1.0", "starting = \"4501 W\"")],
         &[("power_factor = 1.0", "starting = \"4500 W\"")],
-        // Two starters, each well alone, but not the second beside the first in either order.
+        // Two starters, each fine alone, but the second cannot start beside the first in either order.
         &[
             ("power_factor = 1.0", "starting = \"4000 W\""),
             ("running = \"50 W\"", "running = \"1440 W\"\nstarting = \"3400 W\""),
@@ -40,16 +40,16 @@ pub(super) const RULE: Rule = Rule {
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\""), ("power_factor = 1.0", "starting = \"2400 W\"")],
         // 4400 W at 0.9 are 40.7 A, of 37.5 A.
         &[("power_factor = 1.0", "power_factor = 0.9\nstarting = \"4400 W\"")],
-        // 4040 W at 0.9 are 37.4 A, and 37.8 A with the fan on before.
+        // 4040 W at 0.9 are 37.4 A, and 37.8 A with the fan already on.
         &[("power_factor = 1.0", "power_factor = 0.9\nstarting = \"4040 W\"")],
-        // 14.8 A running and 25.9 A starting are 40.7 A whichever comes first; in watts 4400.
+        // 14.8 A running and 25.9 A starting are 40.7 A, whichever comes first; in watts, 4400.
         &[
             ("running = \"1500 W\"", "running = \"1600 W\"\nstarting = \"2800 W\""),
             ("power_factor = 1.0", "power_factor = 0.9"),
             ("running = \"50 W\"", "running = \"1600 W\"\nstarting = \"2800 W\""),
             ("power_factor = 1.0 # fan", "power_factor = 0.9"),
         ],
-        // The fan is what somebody breathes with.
+        // The fan is a breathing aid.
         &[LIFE, ("running = \"50 W\"", "running = \"50 W\"\nstarting = \"4501 W\"")],
         &[LIFE, ("running = \"50 W\"", "count = 2\nrunning = \"400 W\"\nstarting = \"4200 W\"")],
         &[LIFE, ("power_factor = 1.0", "starting = \"4500 W\"")],
@@ -71,23 +71,23 @@ pub(super) const RULE: Rule = Rule {
 #[cfg(test)]
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
-/// In which unit a start is judged: watts of the whole set, or amperes of one leg.
+/// The unit in which a start is judged: watts of the whole generator, or amperes of one leg.
 struct Judge<'j, 'a> {
     running: fn(&Need<'_>) -> i64,
     starting: fn(&Need<'_>) -> i64,
-    /// What the set or the leg gives for a moment, and for hours.
+    /// What the generator or the leg gives for a moment (`peak`) and for hours (`rated`).
     peak: i64,
     rated: i64,
-    /// Of which loads what they draw was only assumed.
+    /// Whether a load's draw was only assumed.
     guessed: &'j dyn Fn(&Need<'a>) -> bool,
-    /// Of which loads it tells all that is asked.
+    /// Whether this unit alone shows what a load demands.
     judges: &'j dyn Fn(&Need<'a>) -> bool,
-    /// Of these, those that draw on the set or the leg.
+    /// Returns those of the loads that draw on the generator or the leg.
     draws: &'j dyn Fn(&[Need<'a>]) -> Vec<Need<'a>>,
     value: &'j dyn Fn(i64) -> Value,
-    /// The peak as it is told.
+    /// The peak as findings report it.
     told: Value,
-    /// The keys of the remedies: too much alone, only in one order, in no order.
+    /// The keys of the remedies: too much alone, fits in one order only, fits in no order.
     fixes: [&'static str; 3],
 }
 
@@ -100,7 +100,7 @@ impl<'a> Judge<'_, 'a> {
         on.iter().map(self.running).sum()
     }
 
-    /// The worst moment of these: all running, and the largest step on top.
+    /// Returns the demand at the worst moment: all running, plus the largest starting step.
     fn worst(&self, on: &[Need<'a>]) -> i64 {
         let on = (self.draws)(on);
         self.sum(&on) + on.iter().map(|need| self.step(need)).max().unwrap_or(0)
@@ -110,7 +110,7 @@ impl<'a> Judge<'_, 'a> {
         self.worst(on) <= self.peak
     }
 
-    /// Whether starting in this order never passes the peak.
+    /// Whether starting in this order never exceeds the peak.
     fn holds(&self, order: &[Need<'_>]) -> bool {
         let mut running = 0;
         order.iter().all(|need| {
@@ -128,14 +128,14 @@ impl<'a> Judge<'_, 'a> {
         ])
     }
 
-    /// Adds what cannot be started at all, at whatever hour, and leaves the rest.
+    /// Reports loads that can never start, at any hour, and removes them from `needs`.
     fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
-        // What cannot even run is rule POWER001's.
+        // A load that cannot even run is for rule POWER001.
         let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
         let said = |need: &Need<'a>| !(self.guessed)(need);
         let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
         let too_much: Vec<Need<'a>> = needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
-        // What is certain is one finding and what rests on an unknown another: each has its own thing to find out.
+        // Certain findings and those that rest on an unknown are separate: each unknown has its own thing to look up.
         for (life, sure) in [(true, true), (true, false), (false, true), (false, false)] {
             let mut alone = too_much.clone();
             alone.retain(|need| need.life() == life && said(need) == sure);
@@ -144,7 +144,7 @@ impl<'a> Judge<'_, 'a> {
                 continue;
             };
             let shown = self.shown((self.starting)(largest));
-            // Whoever must have it and cannot start it has nothing.
+            // A load that must run but cannot start is of no use at all.
             let must = alone.iter().any(|need| need.load.wanted == Wanted::Must);
             let (signal, fix) = match (life, must) {
                 (true, _) => (Signal::Warning, "life-alone"),
@@ -156,8 +156,8 @@ impl<'a> Judge<'_, 'a> {
         needs.retain(|need| !over(need) && runs(need));
     }
 
-    /// Adds what is too much in the worst moment of the day, and in the worst moment of every other minute in
-    /// which a life depends on something that runs. Returns the loads that were told.
+    /// Reports what is too much at the worst moment of the day, and at the worst moment of every other minute in which
+    /// a life depends on a running load. Returns the loads reported.
     fn together(&self, needs: &[Need<'a>], told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
         let mut told = told.to_vec();
         let before = told.len();
@@ -168,12 +168,12 @@ impl<'a> Judge<'_, 'a> {
         told.split_off(before)
     }
 
-    /// The same of one minute.
+    /// Does the same for one minute.
     fn at(&self, busiest: &Busiest<'a>, told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
         let mut order = (self.draws)(&busiest.on);
         order.sort_by_key(|need| std::cmp::Reverse(self.step(need)));
         let about = ids(&order);
-        // Too much running is another rule's finding; this one is about starting.
+        // Too much while running is another rule's finding; this one is about starting.
         let starts = order.first().is_some_and(|largest| self.step(largest) > 0);
         let all_told = |these: &[Id]| these.iter().all(|id| told.contains(id));
         if self.fits(&order)
@@ -187,7 +187,7 @@ impl<'a> Judge<'_, 'a> {
         let mut shown = self.shown(self.worst(&order));
         shown.extend(when(busiest.minute, &busiest.on));
         let (signal, fix, off) = match beside(&order, |on| self.fits(on)) {
-            // Started first, the largest would fit. But nobody is there when it starts again.
+            // Started first, the largest would fit, but nobody is there when it restarts.
             Beside::Nothing if self.holds(&order) => (Signal::Caution, self.fixes[1], None),
             Beside::Nothing => (Signal::Caution, self.fixes[2], None),
             Beside::TooMuch(life) if all_told(&life) && !told.is_empty() => return Vec::new(),
@@ -249,7 +249,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         fixes: [alone, "amps-again", "amps-fewer"],
     };
     let legs = [leg(&on_a), leg(&on_b)];
-    // First what cannot be started at all: it stays at home, and the rest is judged without it.
+    // First what can never start: it stays home, and the rest is judged without it.
     let mut needs = facts.needs();
     watts.alone(&mut needs, found);
     legs[0].alone(&mut needs, found);
@@ -265,8 +265,8 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::{findings, signals};
 
-    /// 4501 W to start, of 4500 W: what must run and never starts is a warning, what is only wished for a
-    /// caution; and of 4450 W, beside the 50 W of the fan, nothing is found.
+    /// Starting takes 4501 W of 4500 W: a warning for a load that must run, a caution for a wish. At 4450 W, beside the
+    /// 50 W of the fan, nothing is found.
     #[test]
     fn what_must_run_and_never_starts_is_a_warning() {
         let start = |watts: &'static str| ("power_factor = 1.0", watts);
@@ -277,8 +277,8 @@ mod tests {
         assert_eq!(signals("POWER002", &[start("starting = \"4450 W\"")]), []);
     }
 
-    /// Two that cannot start beside one another, of which the plan gives no hour: none is named. With the hours of one of
-    /// them it is.
+    /// Two loads that cannot start beside one another, with no hours in the plan: the finding names no hour. With the
+    /// hours of one of them, it does.
     #[test]
     fn no_hour_is_named_that_nobody_gave() {
         let told = |hours: &'static str| -> (bool, bool) {
@@ -298,8 +298,8 @@ mod tests {
         assert_eq!(told("hours = [\"18:30-19:00\"]"), (true, false));
     }
 
-    /// A medical thing of 50 W that takes 4480 W to start, and a kettle of 1500 W beside it, with a grill in the
-    /// morning as large: both hours are told. Of a fan that takes as much to start the worst is.
+    /// A medical load of 50 W takes 4480 W to start, too much beside the kettle in the evening and the grill in the
+    /// morning: both hours are reported. For a fan with the same start, only the worst is.
     #[test]
     fn what_a_life_depends_on_is_told_of_at_every_hour() {
         let grill = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"750 W\"\n\
@@ -325,7 +325,8 @@ mod tests {
         assert_eq!(hours(&edits), [18 * 60 + 30]);
     }
 
-    /// One that surely cannot start, and one of which nobody knows: the first is no guess, and the second is.
+    /// A load that surely cannot start and one whose start is unknown: the first finding is certain, the second a
+    /// guess.
     #[test]
     fn what_is_certain_is_told_apart_from_a_guess() {
         let told = |fan: &str| -> Vec<(Vec<String>, bool)> {
@@ -345,8 +346,8 @@ mod tests {
         assert_eq!(told("\"4600 W\""), [each(&["fan", "kettle"], true)]);
     }
 
-    /// 37.6 A locked rotor are 4512 VA at 120 V, whatever the power factor; 37.0 A are 4440. Read as watts
-    /// and divided by a power factor of 0.8, the 37.0 A would be 46 A, of the 37.5 A that the set has.
+    /// 37.6 A locked rotor are 4512 VA at 120 V, whatever the power factor, and 37.0 A are 4440 VA. Read as watts and
+    /// divided by a power factor of 0.8, the 37.0 A would be 46 A, more than the generator's 37.5 A.
     #[test]
     fn locked_rotor_amps_are_divided_by_nothing() {
         let amps =
@@ -358,8 +359,8 @@ mod tests {
         assert_eq!(found("power_factor = 0.8\nstarting = \"4440 W\""), [Signal::Warning]);
     }
 
-    /// NEC 430.251(A): a ½ hp motor at 115 V has 58.8 A locked rotor, six times its 9.8 A. At the
-    /// 120 V that are reckoned with here that is 7056 W, more than the 4500 W of the set.
+    /// NEC 430.251(A): a ½ hp motor at 115 V has 58.8 A locked rotor, six times its 9.8 A. At the 120 V used here that
+    /// is 7056 W, more than the generator's 4500 W.
     #[test]
     fn a_motor_starts_at_six_times_its_running_current() {
         let motor = [

@@ -2,7 +2,7 @@
 
 use crate::rules::prelude::*;
 
-/// In per cent: from here on the two are one figure.
+/// From this share on, in percent, the two count as the same figure.
 const SAME: i64 = 95;
 
 pub(super) const RULE: Rule = Rule {

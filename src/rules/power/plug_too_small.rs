@@ -21,12 +21,12 @@ pub(super) const RULE: Rule = Rule {
         &[("running = \"1500 W\"\npower_factor = 1.0", "current = \"15.1 A\"")],
         // 1500 W at 0.7 and 125 V are 17.1 A.
         &[("power_factor = 1.0", "power_factor = 0.7")],
-        // 3 hp are 2235 W at least, 17.9 A.
+        // 3 hp are at least 2235 W, 17.9 A.
         &[
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
             ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"3\" }"),
         ],
-        // 1 hp is 16 A by the table of NEC 430.248, and may be less by its plate.
+        // 1 hp is 16 A by the table of NEC 430.248, and may be less by its nameplate.
         &[
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
             ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"1\" }"),
@@ -38,7 +38,7 @@ pub(super) const RULE: Rule = Rule {
         // 15 A at 125 V.
         &[("running = \"1500 W\"", "running = \"1875 W\"")],
         &[("running = \"1500 W\"\npower_factor = 1.0", "current = \"15 A\"")],
-        // At a power factor that nobody knows it may be 1.
+        // An unknown power factor may be 1.
         &[("kind = \"heater\" # kettle", "kind = \"electronic\""), ("power_factor = 1.0", "")],
         // 3/4 hp is 13.8 A by that table.
         &[
@@ -87,7 +87,7 @@ mod tests {
     use crate::report::{Signal, Value};
     use crate::rules::testing::{findings, signals};
 
-    /// 2000 W at 120 V are 16.667 A, through a plug for 15 A (NEMA WD 6, from memory).
+    /// 2000 W at 120 V are 16.667 A, through a 15 A plug (NEMA WD 6, from memory).
     #[test]
     fn the_amps_and_the_plug_are_told() {
         let found = findings(&[("running = \"1500 W\"", "running = \"2000 W\"")]);
@@ -98,8 +98,8 @@ mod tests {
         assert_eq!(found.about[0].as_str(), "kettle");
     }
 
-    /// By table 430.248 of the NEC (secondary) 1 1/2 hp at 115 V takes 20 A and 3/4 hp 13.8 A, at 230 V 1 1/2 hp
-    /// takes 10 A. 3 hp takes 17.9 A at the very least.
+    /// By table 430.248 of the NEC (secondary), 1 1/2 hp takes 20 A at 115 V and 10 A at 230 V, and 3/4 hp takes 13.8 A
+    /// at 115 V. 3 hp takes at least 17.9 A.
     #[test]
     fn the_horsepower_of_a_motor_may_be_too_much_for_its_plug() {
         let with = |hp: &str, plug: &str| {
@@ -122,9 +122,8 @@ mod tests {
         assert_eq!(with("3", "5-15P"), [Signal::Warning]);
     }
 
-    /// 7680 W of 240 V alone are 32 A on each leg: more than an L14-30P is made for by 240 V, and at the
-    /// 250 V of its rating 30.72 A still. A 14-50P carries them, and with a neutral in use both legs of an
-    /// L14-30P together 7500 W.
+    /// 7680 W at 240 V alone are 32 A on each leg, more than an L14-30P is rated for, and still 30.72 A at its rated
+    /// 250 V. A 14-50P carries them. At 250 V, 30 A are 7500 W.
     #[test]
     fn a_plug_with_two_legs_carries_its_amps_on_each() {
         let with = |plug: &str, watts: &str| {

@@ -32,9 +32,9 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // 1500 and 50 W of 1540.
+        // 1500 W and 50 W of 1540 W.
         &[SMALL],
-        // Nobody said when.
+        // The plan gives no hours.
         &[SMALL, ("hours = [\"18:00-23:00\"]", ""), ("hours = [\"18:30-19:00\"]", "")],
         // 1780 VA for 890 W, beside the fan's 50, of 1800.
         &[
@@ -57,7 +57,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long.1\""),
             ("on = \"right\" # fan", "on = \"long.2\""),
         ],
-        // The same, where the plan says which half.
+        // The same, with the half in the plan.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
@@ -65,7 +65,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"right\" # fan", "on = \"front\""),
             ("running = \"50 W\"", "running = \"400 W\""),
         ],
-        // And an outlet on the other.
+        // And an outlet on the other half.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
@@ -81,16 +81,16 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"1500 W\"", "running = \"1900 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
-        // The fan is a breathing aid: too large, beside a kettle, beside a kettle and a heater.
+        // The fan is a breathing aid: too large itself, beside a kettle, and beside a kettle and a heater.
         &[LIFE, ("running = \"50 W\"", "running = \"3601 W\"")],
         &[LIFE, SMALL],
         &[LIFE, SMALL, ("running = \"1500 W\"", "running = \"750 W\""), ("[[load]]\nid = \"fan\"", SECOND)],
     ],
     #[cfg(test)]
     spares: &[
-        // 1500 W + 50 W is exactly rated.
+        // 1500 W + 50 W is exactly the rated power.
         &[("rated = \"3600 W\"", "rated = \"1550 W\"")],
-        // More than rated in all, at different hours.
+        // More than the rated power in all, but at different hours.
         &[
             ("rated = \"3600 W\"", "rated = \"1550 W\""),
             ("running = \"50 W\"", "running = \"500 W\""),
@@ -101,27 +101,27 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The fan is what somebody breathes with.
+/// An edit that makes the fan a breathing aid.
 #[cfg(test)]
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
-/// A set that runs either, and not both.
+/// An edit to a generator that can run either load, but not both.
 #[cfg(test)]
 const SMALL: (&str, &str) = ("rated = \"3600 W\"", "rated = \"1540 W\"");
 
-/// One more thing, as large as a kettle.
+/// A grill that runs at the same time as the kettle.
 #[cfg(test)]
 const SECOND: &str = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"750 W\"\n\
      hours = [\"18:30-19:00\"]\nplug = \"5-15P\"\n[[load]]\nid = \"fan\"";
 
-/// In which unit it is asked: watts of the whole set, or amperes of its fuller leg.
+/// The unit in which demand is judged: watts of the whole generator, or amperes of its fuller leg.
 struct Judge<'j, 'a> {
     sum: &'j dyn Fn(&[Need<'a>]) -> i64,
-    /// Of which loads it tells all that is asked.
+    /// Whether this unit alone shows what a load demands.
     judges: &'j dyn Fn(&Need<'a>) -> bool,
     limit: i64,
     value: &'j dyn Fn(i64) -> Value,
-    /// The limit as it is told.
+    /// The limit as findings report it.
     told: Value,
     /// The keys of the remedies: too much alone, too much together.
     fixes: [&'static str; 2],
@@ -140,7 +140,7 @@ impl<'a> Judge<'_, 'a> {
         ])
     }
 
-    /// Adds what is too much by itself, at whatever hour, and leaves the rest.
+    /// Reports loads that are too much alone, at any hour, and removes them from `needs`.
     fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
         let demand = |need: &Need<'a>| (self.sum)(std::slice::from_ref(need));
         let over = |need: &Need<'a>| need.ever_on() && (self.judges)(need) && demand(need) > self.limit;
@@ -156,8 +156,9 @@ impl<'a> Judge<'_, 'a> {
         needs.retain(|need| !over(need));
     }
 
-    /// Adds what is too much together in the busiest minute, unless that is `done`, and in every other in which
-    /// something runs on which a life depends; says whether it was the busiest. What is in `told` is.
+    /// Reports what is too much together: in the busiest minute, unless that is `done`, and in every other minute in
+    /// which a life depends on a running load. Returns whether the busiest minute is reported, here or before. Reported
+    /// loads are added to `told`.
     fn together(
         &self,
         facts: &Facts<'a>,
@@ -177,7 +178,7 @@ impl<'a> Judge<'_, 'a> {
         first
     }
 
-    /// The same of one minute: whether there is anything to tell.
+    /// Does the same for one minute. Returns whether there is anything to report.
     fn at(&self, facts: &Facts<'a>, busiest: &Busiest<'a>, told: &mut Vec<Id>, found: &mut Findings<'_>) -> bool {
         if self.fits(&busiest.on) || !busiest.on.iter().all(self.judges) {
             return false;
@@ -194,7 +195,7 @@ impl<'a> Judge<'_, 'a> {
                 }
                 let spread = halves.least().filter(|least| *least > self.limit);
                 if halves.known() || spread.is_some() {
-                    // Wherever these are: no more than is certain.
+                    // However these are spread, only the certain amount.
                     shown = self.shown(spread.unwrap_or((self.sum)(&busiest.on)));
                     match halves.to_move(facts, self.limit) {
                         Some(id) if halves.known() => {
@@ -255,7 +256,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         told: facts.supply.leg_rated.into(),
         fixes: if facts.supply.nodes[0].legs == Legs::Both { ["leg-alone", "leg"] } else { ["amps-alone", "amps"] },
     };
-    // What cannot run at all stays at home, and the rest is judged without it.
+    // A load that can never run stays home, and the rest is judged without it.
     watts.alone(&mut needs, found);
     amps.alone(&mut needs, found);
     needs.retain(Need::asks_the_set);
@@ -269,7 +270,7 @@ mod tests {
     use crate::report::Value;
     use crate::rules::testing::{codes, findings, report};
 
-    /// Watts fall short, and nobody knows how many there are: then that is what the finding rests on.
+    /// If the generator's watts are unknown and too few, the finding rests on them.
     #[test]
     fn what_an_unknown_generator_cannot_give_rests_on_its_watts() {
         let unknown = [("rated = \"3600 W\"", "rated = \"unknown\""), ("peak = \"4500 W\"", "peak = \"unknown\"")];
@@ -281,8 +282,8 @@ mod tests {
         assert!(known.rests_on.is_empty(), "{known:?}");
     }
 
-    /// A 3600 W set of two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either;
-    /// 12.5 A and 3.3 A are too much for one and not for two.
+    /// A 3600 W generator with two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either leg; 12.5 A
+    /// and 3.3 A are too much for one leg but not for two.
     #[test]
     fn a_move_is_advised_only_where_it_helps() {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
@@ -297,8 +298,8 @@ mod tests {
         }
     }
 
-    /// 12.5 A and 3.3 A on one half, and something small on the other: that is no part of it. Near miss: where nobody
-    /// knows the half of that, it may be.
+    /// 12.5 A and 3.3 A on one half, and a lamp on the other, which is not named. Near miss: the lamp's half is
+    /// unknown, so it may be part of it.
     #[test]
     fn what_is_on_the_other_half_is_not_named() {
         for (leg, named) in [("leg = \"B\"", vec!["kettle", "fan"]), ("", vec!["kettle", "fan", "lamp"])] {
@@ -320,9 +321,9 @@ mod tests {
         }
     }
 
-    /// A load of 240 V draws on both halves, so it is not moved, and with it each of these is too much on either half,
-    /// whichever it is on. Near misses: two things that one half has too much of and the other has room for, and an
-    /// outlet for it; and nobody knows the half.
+    /// A 240 V load draws on both halves, so it is not moved, and beside it the other load is too much on either half,
+    /// known or not. Near misses: two loads too much for one half, with room and an outlet on the other; and an unknown
+    /// half.
     #[test]
     fn only_what_helps_moves_and_what_is_certain_is_told_so() {
         let base = [
@@ -360,8 +361,8 @@ mod tests {
         assert_eq!(told(&[base[0], fan("running = \"400 W\"")]), [("leg-look", None)]);
     }
 
-    /// No outlet may be used before it has a GFCI. Then the generator is asked for both, by a thing of which nobody
-    /// knows if a life depends on it as well; of one that is known to, it is told that it has no place.
+    /// No outlet may be used until it has a GFCI. The generator must still supply both loads, including one that may be
+    /// medical. For one that is known to be medical, the missing place is reported instead.
     #[test]
     fn what_the_gear_keeps_out_asks_the_generator() {
         for (kind, told) in [("electronic", true), ("unknown", true), ("medical", false)] {
@@ -381,8 +382,8 @@ mod tests {
         }
     }
 
-    /// The only outlet that takes their plugs is full of a cord that must not be used. Once that is out, the
-    /// generator is asked for both; a cord that may be used stays in.
+    /// The only outlet that takes their plugs is filled by a cord that must not be used. Once that is out, the
+    /// generator must supply both loads. A cord that may be used stays in.
     #[test]
     fn what_a_refused_cord_keeps_out_asks_the_generator() {
         for (wire, told) in [("18 AWG", true), ("10 AWG", false)] {
@@ -400,8 +401,8 @@ mod tests {
         }
     }
 
-    /// 12.5 A on leg B and 4.2 A where nobody knows the leg: it may be B as well, and then half of the power is
-    /// all that they have. Told to be on A, all of it is theirs.
+    /// 12.5 A on leg B and 4.2 A on an unknown leg: that may be B too, and then only half the power is available. With
+    /// the plan saying A, all of it is.
     #[test]
     fn an_outlet_of_unknown_leg_is_with_those_that_are_known() {
         let both = |twist: &str| {
@@ -422,7 +423,7 @@ mod tests {
         }
     }
 
-    /// What somebody's health depends on is in nobody's turn: the others give way.
+    /// A load on which somebody's health depends takes no turns: the others give way.
     #[test]
     fn what_a_life_depends_on_comes_first() {
         let edits = [super::LIFE, super::SMALL];
@@ -435,7 +436,7 @@ mod tests {
     }
 
     /// The grill in the morning and the kettle in the evening are each too much beside the fan, which runs all day:
-    /// each is told. What has no life beside it is told of the busiest minute.
+    /// each is reported. If no life depends on the fan, only the busiest minute is.
     #[test]
     fn what_a_life_depends_on_is_told_of_at_every_hour() {
         let morning = super::SECOND.replace("18:30-19:00", "07:00-07:30");
@@ -463,7 +464,7 @@ mod tests {
         assert_eq!(off(&edits).len(), 1);
     }
 
-    /// Of a thing of which nobody knows the kind it is not said that a life depends on it.
+    /// For a load of unknown kind, the words do not say that somebody's health depends on it.
     #[test]
     fn what_nobody_knows_is_said_to_be_unknown() {
         let words = crate::words::Words::english();
@@ -484,8 +485,8 @@ mod tests {
         assert!(!codes(&[heavy, no_hours, ("wanted = \"must\" # fan", "wanted = \"wish\"")]).contains(&"POWER001"));
     }
 
-    /// Two 120 V receptacles of one breaker that the plan puts on both legs: on a generator of which nobody knows
-    /// if it has two, they share one.
+    /// Two 120 V receptacles on one breaker that the plan puts on both legs share one leg if nobody knows whether the
+    /// generator has two.
     #[test]
     fn no_leg_is_relied_on_where_the_voltage_is_not_known() {
         for (voltage, legs) in [("120/240 V", ["A", "B"]), ("unknown", ["B", "B"])] {
@@ -505,7 +506,7 @@ mod tests {
         }
     }
 
-    /// Whoever does not know the halves is told to find them out first.
+    /// If the halves are unknown, the remedy is to find them out first.
     #[test]
     fn nothing_is_moved_to_a_half_that_nobody_knows() {
         for (leg, fix) in [("", "leg-look"), ("leg = \"A\"\n", "leg-turns")] {

@@ -8,7 +8,7 @@ use crate::rules::overcurrent::crowded;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 
-/// Below this nothing is worth changing.
+/// A gain too small to change anything for.
 const SMALL: Power = Power::from_milliwatts(50_000);
 
 pub(super) const RULE: Rule = Rule {
@@ -21,9 +21,9 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // Everything on the 20 A outlet of a 3600 W set: 2400 W.
+        // Everything on the 20 A outlet of a 3600 W generator: 2400 W.
         &[NO_ROOM, ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"")],
-        // A plug for 15 A in one of the two sockets of a 20 A outlet, and nothing else anywhere.
+        // A 15 A plug in one of the two sockets of a 20 A outlet, and nothing else anywhere.
         &[
             NO_ROOM,
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
@@ -48,11 +48,11 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// More fans than there are sockets for.
+/// More fans than sockets.
 #[cfg(test)]
 const NO_ROOM: (&str, &str) = ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\" # fan");
 
-/// What an outlet of the generator passes on a leg: the least of breaker, shape and leg.
+/// Returns what an outlet of the generator passes on a leg: the least of breaker, shape and leg.
 fn on_leg(facts: &Facts<'_>, outlet: &Id, leg: Leg) -> Current {
     let Some(ix) = facts.supply.receptacle(outlet) else {
         return Current::ZERO;
@@ -63,15 +63,15 @@ fn on_leg(facts: &Facts<'_>, outlet: &Id, leg: Leg) -> Current {
     facts.supply.up(ix).map(|(_, node)| node.rating).min().unwrap_or(Current::ZERO)
 }
 
-/// How much more could be had by using this outlet as well. On a set with two legs an outlet adds
-/// only what the outlets in use leave of its legs.
+/// Returns how much power using this outlet as well would add. On two legs, an outlet adds only what the outlets in use
+/// leave of its legs.
 fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power {
     let supply = facts.supply;
     let legs = supply.node(NodeIx(0)).legs.all();
     legs.iter()
         .map(|leg| {
             let taken = if legs.len() == 1 {
-                // With one leg it is known exactly.
+                // With one leg, the power taken is known exactly.
                 Current::of_capacity(reachable, supply.volts)
             } else {
                 used.iter().map(|id| on_leg(facts, id, *leg)).sum()
@@ -83,8 +83,8 @@ fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power 
         .sum()
 }
 
-/// How much more could be had from a free socket of an outlet in use: a cord whose plug is small takes
-/// less than the outlet's breaker passes. No more than what is left behind every part on the way.
+/// Returns how much power a free socket of an outlet in use would add, since a cord with a small plug takes less than
+/// the outlet's breaker passes. Never more than every part upstream has left.
 fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
     let supply = facts.supply;
     let Some(ix) = supply.receptacle(outlet) else {
@@ -93,7 +93,7 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
     let gear = supply.fed_from(ix).count();
     let free = facts.verdicts.grounding.beside_gear(ix);
     let loads = facts.needs().iter().filter(|need| need.at == Some(ix)).count();
-    // What is plugged in itself may take all that the outlet has.
+    // A load plugged in directly may take all that the outlet has.
     if loads > 0 || gear == 0 || free == 0 {
         return Power::ZERO;
     }
@@ -117,8 +117,8 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
         .sum()
 }
 
-/// Whether something that is wanted has no room: it has no place although its plug fits one, or what is
-/// plugged in is too much for a part on its way, and for all that can be reached.
+/// Whether something wanted has no room: either it has no place although its plug fits one, or the busiest loads exceed
+/// both a part upstream and all that can be reached.
 fn wants_room(facts: &Facts<'_>, reachable: Power) -> bool {
     let all = |on: &[Need<'_>]| on.iter().map(Need::running).sum::<Power>();
     let asked = all(&busiest(&facts.needs(), all).on);
@@ -129,7 +129,7 @@ fn wants_room(facts: &Facts<'_>, reachable: Power) -> bool {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
-    // Nobody reads more than whole watts, and of those the parts are to make up the sum.
+    // Readers see whole watts, and the parts must add up to the sum.
     let whole = |power: Power| Power::from_milliwatts(power.milliwatts() / 1000 * 1000);
     let (rated, reachable) = (whole(usable.rated_watts), whole(usable.reachable_watts));
     let stranded = rated - reachable;
@@ -148,7 +148,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let receptacle = facts.supply.receptacle(id)?;
         facts.supply.node(receptacle).parent
     };
-    // An outlet behind the breaker of one in use has nothing more to give.
+    // An outlet on the breaker of one in use has nothing more to give.
     let spent = |id: &Id| outlets.iter().any(|other| in_use(&other.id) && breaker(&other.id) == breaker(id));
     let used: Vec<Id> = outlets.iter().map(|outlet| &outlet.id).filter(|id| in_use(id)).cloned().collect();
     if used.is_empty() {
@@ -173,7 +173,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     });
     let cure = cures
         .into_iter()
-        // The first of equals.
+        // The first if several are equal.
         .rev()
         .max_by_key(|(reach, ..)| *reach);
     let shown = values([("rated", rated.into()), ("reachable", reachable.into()), ("stranded", stranded.into())]);
@@ -195,7 +195,7 @@ mod tests {
     use crate::report::Value;
     use crate::rules::testing::{codes, findings};
 
-    /// An outlet whose breaker nobody knows is never named as the cure.
+    /// An outlet with an unknown breaker is never named as the cure.
     #[test]
     fn a_dangerous_outlet_is_no_cure() {
         let on_front = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
@@ -208,7 +208,7 @@ mod tests {
         assert_eq!(fix(&[on_front]), Some("outlet"));
         assert!(codes(&[on_front, ("breaker = \"30 A\" # twist", "")]).contains(&"OVER001"));
         assert_eq!(fix(&[on_front, ("breaker = \"30 A\" # twist", "")]), Some("accept"));
-        // The bonding plug has the only socket of the other.
+        // The bonding plug is in the only socket of the other outlet.
         let second = |sockets: u8| format!("shape = \"5-20R\"\nsockets = {sockets}\nbreaker = \"20 A\"");
         for (sockets, key) in [(1, "accept"), (2, "outlet")] {
             let plugged = [
@@ -222,7 +222,7 @@ mod tests {
         }
     }
 
-    /// What is not planned has a label that lets nothing in until it is: the remedy is for the plan.
+    /// An unplanned outlet has a label that lets nothing in, so the remedy changes the plan first.
     #[test]
     fn no_outlet_is_used_past_its_label() {
         for edits in &super::RULE.fires[..2] {
@@ -234,7 +234,7 @@ mod tests {
         }
     }
 
-    /// 3600 W at a height at which some watts and a fraction are left: what is told adds up, in whole watts.
+    /// At an altitude that leaves a fraction of a watt of the 3600 W, the reported figures add up in whole watts.
     #[test]
     fn what_is_told_adds_up() {
         let found = findings(&[
@@ -251,7 +251,7 @@ mod tests {
         assert!([rated, reachable, stranded].iter().all(|it| it.fract().is_zero()));
     }
 
-    /// 12.5 A and 8.3 A on a cord of 20 A, at one time and one after the other.
+    /// 12.5 A and 8.3 A on a 20 A cord, at the same time and one after the other.
     #[test]
     fn what_is_too_much_at_once_has_no_room() {
         let on_front = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
@@ -259,14 +259,14 @@ mod tests {
         let after = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]");
         assert!(codes(&[on_front, heavy]).contains(&"POWER003"));
         assert!(!codes(&[on_front, heavy, after]).contains(&"POWER003"));
-        // 14.6 A for hours on 15 A of a box, and 1,750 W of the 2,400 W that reach it.
+        // 14.6 A for hours on a 15 A box outlet, and 1,750 W of the 2,400 W that reach it.
         let long = ("running = \"50 W\"", "running = \"1750 W\"");
         let found = codes(&[on_front, long, after]);
         assert!(found.contains(&"OVER002") && !found.contains(&"POWER003"), "{found:?}");
     }
 
-    /// A 7200 W set of two legs, 30 A each, with everything on a 20 A outlet of leg A: an outlet on
-    /// the same leg adds 10 A, one on both legs 10 A and 30 A.
+    /// A 7200 W generator with two legs, 30 A each, and everything on a 20 A outlet of leg A: an outlet on the same leg
+    /// adds 10 A, one on both legs 10 A and 30 A.
     #[test]
     fn the_outlet_with_the_idle_leg_is_named() {
         let outlet = |shape: &str, leg: &str| {

@@ -32,23 +32,23 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         // The bonding plug in the one socket that the kettle is not in.
         &[FLOATING, PLUG, AT_FRONT],
-        // Two protected household outlets, and nobody said which the plug is in.
+        // Two protected household outlets, and the plan does not say which one the plug is in.
         &[FLOATING, PLUG, AT_FRONT, SECOND],
-        // Nobody knows if there is one.
+        // Nobody knows whether there is a plug.
         &[("bonding_plug = false", "bonding_plug = \"unknown\""), AT_FRONT],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
         &[FLOATING, PLUG, ("ground = \"wet\"", "ground = \"dry\"")],
-        // A cord without one in that outlet.
+        // A cord without a GFCI in that outlet.
         &[FLOATING, PLUG, LEAD],
-        // Of no use to a bonded generator.
+        // A bonded generator needs no bonding plug.
         &[PLUG, AT_FRONT],
-        // A box that joins neutral and ground behind the GFCI of the generator.
+        // A box with a bond behind the generator's GFCI.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
-        // The kettle on an outlet that shares the breaker, and may share the GFCI, of the one that the plug is in.
+        // The kettle is on an outlet that shares the plug outlet's breaker, and may share its GFCI.
         &[FLOATING, IN_BACK, AT_FRONT, SHARED],
-        // That outlet has no buttons of its own, and may be fed by the other.
+        // The plug's outlet has no buttons of its own, and may be fed by the other.
         &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // Nobody looked for its buttons.
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
@@ -57,9 +57,9 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // Its breaker is its own.
+        // It has a breaker of its own.
         &[FLOATING, IN_BACK, AT_FRONT, SECOND, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
-        // The plug in an outlet without a GFCI.
+        // The plug is in an outlet without a GFCI.
         &[FLOATING, PLUG, AT_FRONT, ("gfci = true # front", "gfci = false")],
         // The receptacles of the box have a GFCI each: the joint is ahead of them.
         &[FLOATING, BEHIND, ("bond = false", "bond = true")],
@@ -101,7 +101,7 @@ const BARE_LEFT: crate::rules::Edit = ("gfci = true # left", "gfci = false");
 #[cfg(test)]
 const BARE_RIGHT: crate::rules::Edit = ("gfci = true # right", "gfci = false");
 
-/// A device and the joint beyond it, and whether somebody knows of that joint.
+/// A device, the joint beyond it, and whether that joint is known.
 type Pair = (NodeIx, NodeIx, bool);
 
 fn pair(protection: Protection) -> Option<Pair> {
@@ -128,11 +128,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let past = facts.supply.up(joint).any(|(above, _)| above == device);
         let fix = match (boxed, known) {
-            // As SHOCK004 says of it, wherever it is.
+            // The same as SHOCK004 says, wherever the plug is.
             (false, _) if needless => "plug-out",
             (false, _) if !past => "shared",
             (false, true) => "plug",
-            // That there is one is known, and where it is not.
+            // There is a plug, but nobody knows where.
             (false, false) if set.bonding_plug == Answer::Known(true) => "plug-where",
             (false, false) => "plug-look",
             (true, true) => "box",
@@ -140,8 +140,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
-        // The box that is not to be used: one such deed clears all that it blinds.
-        // On dry ground its label keeps nobody out, nor do the words; a camper's never does.
+        // Not using the box clears everything that it blinds. On dry ground its label keeps nobody out, so neither do
+        // the words; a camper's label never does.
         let wet = may_be_wet(facts.plan);
         let fix_values = |strict: bool| match fix {
             "box" | "box-look" => values([
@@ -160,7 +160,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let nobody = used.is_empty() && campers.is_empty();
         tell(used, signal, fix, &shown, wet);
         tell(campers, of_campers(signal), fix, &shown, false);
-        // What nobody plugs into is no danger; its label says so all the same.
+        // An outlet nobody plugs into is no danger, but its label reports the blind GFCI.
         if nobody && !boxed {
             let mut at = free;
             at.retain(|at| *at != joint);
@@ -181,12 +181,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if_any(facts, signal, &ground, found);
 }
 
-/// A camper's feed: one step milder, and a caution at least.
+/// Returns the signal for a camper's feed: one step milder, but at least a caution.
 fn of_campers(signal: Signal) -> Signal {
     milder(signal).min(Signal::Caution)
 }
 
-/// Receptacles without a known device, of which rule SHOCK001 says to look for one, where it would be blind.
+/// Reports receptacles without a known device for which rule SHOCK001 advises looking for one that would be blind.
 fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Findings<'_>) {
     let would_be = |at: NodeIx| {
         let none = facts.verdicts.protection(at) == Protection::None;
@@ -202,7 +202,7 @@ fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Finding
         let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
         for (at, signal) in [(used, signal), (campers, of_campers(signal))] {
             if !at.is_empty() {
-                // A cord with a GFCI goes into nothing that must not be used for another reason.
+                // A cord with a GFCI goes into nothing that is refused for another reason.
                 let usable = at.iter().filter(|at| facts.verdicts.refused(**at).is_none());
                 let mut places: Vec<NodeIx> = Vec::new();
                 for at in usable.map(|at| facts.verdicts.guard_goes(*at).unwrap_or(*at)) {
@@ -226,7 +226,7 @@ mod tests {
 
     const WET: &str = "ground = \"wet\"";
 
-    /// Behind the GFCI that the kettle is on: a danger on wet ground, and the label says no.
+    /// A bonding plug behind the kettle's GFCI is a danger on wet ground, and the label refuses the outlet.
     #[test]
     fn a_bonding_plug_behind_the_same_gfci_blinds_it() {
         let edits = [FLOATING, PLUG, AT_FRONT];
@@ -247,8 +247,8 @@ mod tests {
         }
     }
 
-    /// Behind a GFCI of its own it blinds nobody, and that GFCI may cut it off unseen: a caution, wet or not. On dry
-    /// ground its label keeps nobody out, nor do the words.
+    /// Alone behind a GFCI, a bonding plug blinds it for nobody, but the GFCI may cut the plug off unnoticed: a caution
+    /// on any ground. On dry ground the label keeps nobody out, and neither do the words.
     #[test]
     fn a_bonding_plug_alone_behind_a_gfci_is_a_caution() {
         for (ground, fix) in [(WET, "plug-alone"), ("ground = \"dry\"", "plug-better")] {
@@ -256,7 +256,7 @@ mod tests {
             let found: Vec<_> = report.findings.iter().filter(|it| it.code == "SHOCK013").collect();
             let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
             assert_eq!(told, [(Signal::Caution, fix)], "{ground}");
-            // Of a plug that is there nothing is a guess.
+            // The plug is known to be there, so the words do not guess.
             let text = crate::words::Words::english().finding(found[0], &[]);
             assert_eq!(text.title, "A GFCI can cut off the bonding plug", "{ground}");
             assert!(text.why.starts_with("The bonding plug in “front” is past a GFCI."), "{}", text.why);
@@ -276,8 +276,8 @@ mod tests {
         }
     }
 
-    /// The outlet that the reason names is the one that the reader is told was assumed: one with no known GFCI, where
-    /// one would be blind. Near miss: it has none, and then the plug does no harm anywhere.
+    /// The reason names the same outlet that the reader is told was assumed: one with no known GFCI, where one would be
+    /// blind. Near miss: it surely has none, so the plug does no harm anywhere.
     #[test]
     fn why_and_look_name_one_outlet() {
         let maybe = ("bonding_plug = false", "bonding_plug = \"unknown\"");
@@ -297,8 +297,8 @@ mod tests {
         assert_eq!(looked, Some(Value::Parts(vec![id("back")])));
     }
 
-    /// In a bonded generator it comes out, wherever it is, as mend and SHOCK004 have it: one deed. Where nobody
-    /// knows if there is one or if the neutral is bonded, nothing is taken out.
+    /// In a bonded generator the plug comes out, wherever it is, and this is the same remedy as that of SHOCK004. If
+    /// the plug or the neutral is unknown, nothing is taken out.
     #[test]
     fn a_plug_that_is_not_needed_comes_out() {
         let in_front = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
@@ -318,7 +318,7 @@ mod tests {
         assert_eq!(told(&[maybe, AT_FRONT])[0].1, "plug-look");
     }
 
-    /// A box that joins neutral and ground behind the set's GFCI, without GFCIs of its own.
+    /// A box with a bond behind the generator's GFCI, with no GFCIs of its own.
     #[test]
     fn a_box_behind_the_sets_gfci_blinds_it() {
         let edits = [FLOATING, BEHIND, ("bond = false", "bond = true"), BARE_LEFT, BARE_RIGHT];
@@ -326,9 +326,9 @@ mod tests {
         assert_eq!(signals("SHOCK013", &edits[..3]), []);
     }
 
-    /// Two things that take turns leave the other socket free, two at once fill the outlet in the plan alone; and
-    /// of two outlets with nothing planned at either the plug may be in each. Where it is said to be harmless, or the
-    /// outlet that it may be in as well has nothing, it is.
+    /// Two loads that take turns leave a socket for the plug; two at once fill the outlet, but only in the plan. With
+    /// nothing planned at either of two outlets, the plug may be in each. It does no harm if the plan puts it in the
+    /// outlet without a GFCI, or if there is no plug.
     #[test]
     fn the_plug_may_be_wherever_it_fits() {
         let bare = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
@@ -357,8 +357,8 @@ mod tests {
         assert_eq!(assumed.map(|it| &it.value), Some(&Value::Parts(ids.to_vec())));
     }
 
-    /// Two outlets with TEST buttons on one breaker, the plug in one, the kettle in the other: one GFCI may serve
-    /// both. Nobody looked for the buttons of the other: the same. On a breaker of its own it is out of the way.
+    /// Two outlets with TEST buttons on one breaker, the plug in one and the kettle in the other: one GFCI may serve
+    /// both, and also if nobody looked for the second outlet's buttons. On a breaker of its own, the plug does no harm.
     #[test]
     fn one_gfci_may_serve_both_outlets_of_a_breaker() {
         let shared = |edits: &[crate::rules::Edit]| -> Vec<_> {
@@ -371,7 +371,7 @@ mod tests {
         assert_eq!(shared(&edits), told);
         let unknown = ("gfci = true\n[[cord]]", "gfci = \"unknown\"\n[[cord]]");
         assert_eq!(shared(&[&edits[..], &[unknown]].concat()), told);
-        // Without buttons of its own it may be fed by the other.
+        // Without buttons of its own, it may be fed by the other.
         let none = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
         assert_eq!(shared(&[&edits[..], &[none]].concat()), told);
         assert_eq!(shared(&[FLOATING, IN_BACK, AT_FRONT, SECOND]), []);
@@ -380,7 +380,7 @@ mod tests {
         assert_eq!(report.verdict(&front).expect("a verdict").admits, Admits::Guarded);
     }
 
-    /// A cord with a GFCI is sent only into what may be used: not into the outlet on a breaker too big for it.
+    /// A cord with a GFCI is advised only for what may be used, not for the outlet whose breaker is too big.
     #[test]
     fn a_cord_with_a_gfci_goes_into_nothing_refused() {
         let told = |left: &str| -> Vec<_> {
@@ -399,7 +399,7 @@ mod tests {
         assert_eq!(told("30"), [("if-any", parts(&["right"]))]);
     }
 
-    /// Said to be in the outlet that has no GFCI, it harms nothing.
+    /// A plug that is said to be in the outlet without a GFCI does no harm.
     #[test]
     fn where_the_plug_is_decides() {
         let bare = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");

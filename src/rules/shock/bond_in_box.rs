@@ -15,7 +15,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bond = false", "bond = true")],
         &[("bond = false", "bond = \"unknown\"")],
-        // Nobody knows, and no laboratory looked: as bad as known.
+        // Unknown and not listed: as bad as a known bond.
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bond = false", "bond = \"unknown\""),
@@ -43,8 +43,8 @@ mod tests {
     use crate::rules::testing::report;
     use crate::words::Words;
 
-    /// A listed box is asked for what is not known of it. One that nobody listed is judged as one that joins them,
-    /// and is not used.
+    /// For a listed box, the remedy asks only for what is unknown. An unlisted one counts as having a bond, and is not
+    /// used.
     #[test]
     fn what_is_known_of_a_box_is_not_asked_for() {
         let words = Words::english();

@@ -1,4 +1,4 @@
-//! Who would use receptacles where ground-fault protection does not work, and how bad that is.
+//! Who would use receptacles without working ground-fault protection, and how bad that is.
 
 use crate::plan::{Answer, Ground, Id};
 use crate::report::{Signal, Value};
@@ -7,42 +7,42 @@ use crate::rules::demand::Need;
 use crate::supply::{LimitReason, NodeIx};
 use crate::verdict::doubtful_boxes;
 
-/// Receptacles without protection that works, by who would use them. In the order of the tree.
+/// Receptacles without working protection, by who would use them. In tree order.
 #[derive(Debug, Default)]
 pub(super) struct Exposed {
-    /// Those that appliances are plugged into, or that an appliance without another place needs.
+    /// Receptacles that appliances are plugged into, or that an appliance without another place needs.
     pub used: Vec<NodeIx>,
-    /// Those that a camper is plugged into.
+    /// Receptacles that a camper is plugged into.
     pub campers: Vec<NodeIx>,
-    /// Those with a free socket, which anybody may use, or that lead to nothing usable.
+    /// Receptacles with a free socket, which anybody may use, or that lead to nothing usable.
     pub free: Vec<NodeIx>,
 }
 
-/// The receptacles among those that count: they count because they have no protection, or because a joint of
-/// neutral and ground past this device blinds it.
+/// Sorts the receptacles for which `counts` holds: those without protection, or with `device` blinded by a joint of
+/// neutral and ground beyond it.
 pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn(NodeIx) -> bool) -> Exposed {
     let needs = facts.needs();
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
-        // What must not be used for another reason is told of by that rule.
+        // If it must not be used for another reason, another rule reports it.
         let refused = facts.verdicts.refused(at).is_some();
-        // Inside a camper its maker saw to that.
+        // Inside a camper, its maker has seen to protection.
         let fed = node.reason != LimitReason::NotFed || facts.supply.may_have_240(node);
         if facts.supply.inside(at) || !fed || !counts(at) {
             continue;
         }
         // A plug that does not fit is not plugged in, wherever the plan puts it. A load that is too much for every
-        // receptacle that may be used is plugged in all the same, wherever a socket is free.
+        // usable receptacle still gets plugged in wherever a socket is free.
         let bonded = socket.filter(|socket| socket.at == at);
-        // What leads to nothing usable comes out again.
+        // Gear that leads to nothing usable comes out again.
         let plugs = |stays: &dyn Fn(NodeIx) -> bool| {
             let gear = facts.supply.fed_from(at).filter(|(fed, _)| stays(*fed));
             gear.count() + usize::from(bonded.is_some_and(|socket| socket.stays))
         };
         let known = plugs(&|fed| facts.verdicts.leads_on(fed));
-        // So may a box that we do not know enough of; but what alone harms, and only while it is in, takes its
-        // socket.
+        // A box about which too little is known may come out too. But a box that is the only cause of harm, and only while it is
+        // in, keeps its socket taken.
         let grounding = &facts.verdicts.grounding;
         let holds = |fed| device.is_some_and(|device| !grounding.may_be_joined_but_in(device, fed));
         let taken = plugs(&|fed| holds(fed) || stays(facts, fed));
@@ -51,7 +51,7 @@ pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn
             let there = need.at == Some(at) || roams(need);
             there && need.fits(shape)
         });
-        // A camper there takes nothing from what an appliance needs it for.
+        // A camper here makes the outlet no milder for an appliance that needs it.
         let camper = || {
             let mut gear = facts.supply.fed_from(at);
             gear.any(|(fed, it)| facts.plan.camper(&it.id).is_some() && facts.verdicts.leads_on(fed))
@@ -70,13 +70,13 @@ pub(super) fn exposed(facts: &Facts<'_>, device: Option<NodeIx>, counts: impl Fn
     exposed
 }
 
-/// Whether the way from a point to the generator goes by there.
+/// Whether a node's path to the generator passes through another node.
 fn passes(facts: &Facts<'_>, from: NodeIx, by: NodeIx) -> bool {
     facts.supply.up(from).any(|(at, _)| at == by)
 }
 
-/// Whether a cord or box is of use whatever becomes known of boxes: a receptacle beyond it may be used, on the
-/// way to which no box may join neutral and ground.
+/// Whether a cord or box stays useful whatever is found out about boxes: some receptacle beyond it may be used, with no
+/// box upstream that may have a bond.
 fn stays(facts: &Facts<'_>, gear: NodeIx) -> bool {
     let doubtful = doubtful_boxes(facts.plan);
     let mut receptacles = facts.supply.receptacles();
@@ -88,7 +88,7 @@ fn stays(facts: &Facts<'_>, gear: NodeIx) -> bool {
     })
 }
 
-/// How bad it is to use one, with how wet the ground is.
+/// Returns how bad it is to use an unprotected receptacle, and how wet the ground is.
 pub(super) fn by_ground(facts: &Facts<'_>) -> (Signal, Value) {
     let (signal, word) = match facts.plan.site.ground {
         Answer::Known(Ground::Wet) => (Signal::Danger, "ground-wet"),
@@ -99,7 +99,7 @@ pub(super) fn by_ground(facts: &Facts<'_>) -> (Signal, Value) {
     (signal, Value::Word { word })
 }
 
-/// One step milder.
+/// Returns the signal one step milder.
 pub(super) const fn milder(signal: Signal) -> Signal {
     match signal {
         Signal::Danger => Signal::Warning,
@@ -108,7 +108,7 @@ pub(super) const fn milder(signal: Signal) -> Signal {
     }
 }
 
-/// The ids of receptacles.
+/// Returns the ids of receptacles.
 pub(super) fn ids(facts: &Facts<'_>, at: &[NodeIx]) -> Vec<Id> {
     at.iter().map(|at| facts.supply.node(*at).id.clone()).collect()
 }
@@ -118,9 +118,9 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::signals;
 
-    /// The only outlet for household plugs feeds a box that takes none. The box has to come out if it joins neutral
-    /// and ground, and might have to if we do not know; then the kettle goes in. As long as it blinds the GFCI, the
-    /// box is in.
+    /// The only household outlet feeds a box with no household receptacle. The box has to come out if it has a bond,
+    /// and might have to if that is unknown; then the kettle goes in. While the box is in and
+    /// blinds the GFCI, the kettle has no socket.
     #[test]
     fn a_box_that_may_have_to_come_out_leaves_its_socket() {
         let home = ("from = \"twist\"\nplug", "plug");
@@ -144,8 +144,8 @@ mod tests {
         }
     }
 
-    /// The only outlet that takes the kettle is bare. In cool air the generator can start it. Where we do not know how
-    /// hot the air gets, it is too large only on a guess, and is plugged in all the same.
+    /// The only outlet that takes the kettle has no GFCI. In cool air the generator can start the kettle. If the air is
+    /// unknown, the kettle is too large only on a guess, and is plugged in all the same.
     #[test]
     fn what_only_a_guess_makes_too_large_is_plugged_in() {
         let kettle = [
@@ -160,7 +160,7 @@ mod tests {
         };
         assert_eq!(found("59 °F", "4400 W"), [Signal::Danger]);
         assert_eq!(found("unknown", "4400 W"), [Signal::Danger]);
-        // Why it is there is guessed, and that there is no GFCI is not.
+        // Why it is there is a guess, but the missing GFCI is not.
         let rests = |gfci: &str| {
             let air = ("air = \"59 °F\"", "air = \"unknown\"");
             let starting = ("hours = [\"18:30-19:00\"]", "starting = \"4400 W\"");
@@ -172,7 +172,7 @@ mod tests {
         };
         assert_eq!(rests("gfci = false"), [""; 0]);
         assert_eq!(rests("gfci = \"unknown\""), ["generator.outlet.front.gfci"]);
-        // More than it can ever start.
+        // More than the generator can ever start.
         assert_eq!(found("59 °F", "9000 W"), [Signal::Caution]);
     }
 }

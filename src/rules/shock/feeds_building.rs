@@ -24,7 +24,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let fix = match facts.plan.site.feeds_building {
         Answer::Known(true) => "stop",
         Answer::Unknown => "ask",
-        // Nobody feeds a building without meaning to, so silence is a no.
+        // Nobody feeds a building without meaning to, so silence means no.
         Answer::Known(false) | Answer::Missing => return,
     };
     found.add(Signal::Danger, vec![], values([]), fix, values([]));

@@ -24,7 +24,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // A joint in a box that may be used is seen by every tester.
+    // Every tester sees a joint in a box that may be used.
     if facts.verdicts.grounding_in_use().joined() == Sure::Unknown {
         found.add(Signal::Notice, vec![], values([]), "find-out", values([]));
     }

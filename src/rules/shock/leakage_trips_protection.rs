@@ -15,7 +15,7 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["nearer"],
     check,
     #[cfg(test)]
-    // 200 ft behind it, a kettle and a fan: 4.2 mA.
+    // 200 ft of cord behind the GFCI, a kettle and a fan: 4.2 mA.
     fires: &[&[
         ("gfci = false # twist", "gfci = true"),
         ("length = \"50 ft\"", "length = \"200 ft\""),
@@ -31,9 +31,9 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// What an appliance may leak, in microamperes.
+/// The leakage assumed for one appliance, in microamperes.
 const APPLIANCE: i64 = 500;
-/// A cord that leaks as much as trips the first GFCI: 250 ft, in millimetres.
+/// The length of cord whose leakage alone may trip the GFCI: 250 ft, in millimeters.
 const LONGEST: i64 = 76_200;
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

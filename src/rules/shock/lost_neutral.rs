@@ -41,7 +41,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Two hots, neutral and ground.
+/// Reports cords that should have two hots, a neutral and a ground, but may lack the neutral.
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let cords = facts.supply.cords().filter_map(|(at, node)| Some((at, facts.plan.cord(&node.id)?)));
     let lost = cords.filter(|(at, cord)| lost_neutral(facts.supply, *at, cord)).map(|(_, cord)| cord);

@@ -17,7 +17,7 @@ mod unprotected_feed;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[
     no_ground_fault_protection::RULE,
     floating_neutral_tester::RULE,

@@ -27,7 +27,7 @@ pub(super) const RULE: Rule = Rule {
         // Nothing is on it, but a socket is free.
         &[("gfci = true # front", "gfci = false")],
         &[("gfci = true # left", "")],
-        // A cord with a GFCI in it, and one without.
+        // A cord with a GFCI, and one without.
         &[("gfci = true # front", "gfci = false"), GUARD],
         &[("gfci = true # front", "gfci = false"), PLAIN],
         // A camper on the 30 A outlet.
@@ -46,7 +46,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // Protected further up.
+        // Protected further upstream.
         &[("gfci = true # left", "gfci = false"), ("gfci = false # twist", "gfci = true")],
     ],
 };
@@ -73,7 +73,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(signal, ids(facts, at), values([("ground", ground.clone())]), fix, remedy);
         }
     };
-    // One cord ahead of what leads on to several receptacles: one remedy for all of them, told once.
+    // One cord with a GFCI can protect several receptacles: one remedy for all of them, reported once.
     let mut rest = free.clone();
     let goes = |at: &NodeIx| facts.verdicts.guard_goes(*at);
     let mut places: Vec<NodeIx> = Vec::new();
@@ -87,7 +87,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let (these, others): (Vec<_>, Vec<_>) = used.into_iter().partition(past);
         let (unused, free): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
         let worst = if these.is_empty() { Signal::Caution } else { signal };
-        // What nobody plugs into is no danger; but ends of one shape on one cord look alike.
+        // A receptacle nobody plugs into is no danger, but ends of one shape on one cord look alike.
         let cord = |at: &NodeIx| {
             let of = splitter(facts.supply, *at)?;
             let NodeKind::Receptacle { shape, .. } = facts.supply.node(*at).kind else {
@@ -109,11 +109,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         (used, rest) = (others, free);
     }
-    // On damp or dry ground nobody is kept from it, neither by the label nor by an answer.
+    // On damp or dry ground, neither the label nor an answer keeps anybody out.
     let fix = if may_be_wet(facts.plan) { "protect" } else { "better" };
     tell(&used, signal, fix, values([]));
     tell(&campers, milder(signal), "camper", values([]));
-    // What is in there, and what may stay, is told of each by itself.
+    // What is plugged in, and what may stay, is reported for each receptacle separately.
     for at in rest.clone() {
         let (only, plug) = facts.verdicts.named(at);
         if plug || !only.is_empty() {
@@ -136,8 +136,8 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::signals;
 
-    /// The plug of the kettle fits no outlet of the box that is plugged in beside it: past the same GFCI cord, that is a
-    /// caution. An unused end of the cord that the kettle is on is as much of a danger as the other.
+    /// The kettle's plug fits no outlet of the box beside it, so that box, behind the same cord, is only a caution. An
+    /// unused end of the kettle's own cord is as much of a danger as the end in use.
     #[test]
     fn only_ends_of_one_cord_look_alike() {
         let bare = ("gfci = true # front", "gfci = false");
@@ -176,7 +176,7 @@ mod tests {
         }
     }
 
-    /// Where nobody is kept out, by the label or by an answer, the words keep nobody out.
+    /// Where neither the label nor an answer keeps anybody out, the words keep nobody out.
     #[test]
     fn on_damp_ground_a_gfci_is_better() {
         for (ground, fix) in [
@@ -196,22 +196,22 @@ mod tests {
         }
     }
 
-    /// What nobody plugs into hurts nobody: one caution, no danger. What must go there for want of
-    /// another place is a danger.
+    /// A receptacle nobody plugs into is one caution and no danger. One that a load needs for want of another place is
+    /// a danger.
     #[test]
     fn a_free_receptacle_is_a_caution_and_one_that_is_needed_a_danger() {
         let bare = ("gfci = true # front", "gfci = false");
         assert_eq!(signals("SHOCK001", &[bare]), [Signal::Caution]);
-        // The box stays at home: the kettle and the fan have nowhere else to go.
+        // The box stays home, so the kettle and the fan have nowhere else to go.
         let home =
             [bare, ("from = \"twist\"\nplug", "plug"), ("on = \"left\" # kettle", ""), ("on = \"right\" # fan", "")];
         assert_eq!(signals("SHOCK001", &home), [Signal::Danger]);
-        // On damp ground and on dry nobody is kept from it, and a free one is worth no word.
+        // On damp or dry ground nobody is kept out, and a free receptacle is not worth mentioning.
         let damp = [bare, ("ground = \"wet\"", "ground = \"damp\"")];
         assert_eq!(signals("SHOCK001", &damp), []);
     }
 
-    /// A cord with a GFCI in one socket of a bare duplex, the remedy that the finding names: its end may be
+    /// The remedy that the finding names, a cord with a GFCI in one socket of an unprotected duplex: its end may be
     /// used, and the other socket is a caution.
     #[test]
     fn a_protected_cord_in_a_bare_duplex_may_be_used() {
@@ -235,8 +235,8 @@ mod tests {
         assert_eq!(signals("SHOCK001", &plain), [Signal::Danger, Signal::Caution]);
     }
 
-    /// What the finding says of a bare outlet is what its label says: the cord with a GFCI that is in may stay, and the
-    /// bonding plug; a plain cord comes out, and goes into one that has a GFCI.
+    /// The finding on an unprotected outlet says what its label says: a cord with a GFCI and the bonding plug may stay
+    /// in, and a plain cord comes out and goes into one with a GFCI.
     #[test]
     fn what_is_in_a_bare_outlet_is_told_as_its_label_tells_it() {
         let bare = ("gfci = true # front", "gfci = false");
@@ -255,8 +255,8 @@ mod tests {
         assert_eq!(told(&[bare, super::PLAIN]), [("first", both)]);
     }
 
-    /// A camper's plug that the plan puts where it does not fit makes no camper's feed of that outlet: what
-    /// needs it for want of another place is as bad off as before.
+    /// A camper plug in an outlet that it does not fit does not make that outlet a camper's feed: a load that needs it
+    /// for want of another place is still a danger.
     #[test]
     fn what_does_not_fit_makes_nothing_milder() {
         let edits = [
@@ -269,8 +269,8 @@ mod tests {
         assert_eq!(signals("SHOCK001", &edits), [Signal::Danger]);
     }
 
-    /// A locking outlet for appliances, with nothing in it, and a cord's end in which a home-made box sits:
-    /// no appliance may be plugged in there, so the finding names them.
+    /// An empty locking outlet for appliances, and a cord end with a homemade box in it: no appliance may be plugged in
+    /// there, so the finding names them.
     #[test]
     fn what_may_not_be_used_is_told() {
         let locking = [
@@ -295,8 +295,8 @@ mod tests {
         }
     }
 
-    /// NEC 551.71(F) asks for none at 30 A and 50 A outlets for campers (from a secondary copy). What nobody says of a
-    /// load makes no camper of it.
+    /// NEC 551.71(F) asks for no GFCI at 30 A and 50 A camper outlets (from a secondary copy). A load about which the
+    /// plan is silent is not a camper.
     #[test]
     fn a_campers_feed_is_a_warning_on_wet_ground() {
         let found = |outlet: &str, kind: &str, voltage: &str, ground: &str| {
@@ -323,7 +323,7 @@ mod tests {
         assert_eq!(found("TT-30", motor, "", "wet"), [Signal::Warning]);
         assert_eq!(found("TT-30", motor, "", "damp"), [Signal::Caution]);
         assert_eq!(found("14-50", motor, both, "wet"), [Signal::Warning]);
-        // What may use 240 V alone may be no camper; what cooks is none, and equipment has locking plugs.
+        // A load that may use 240 V alone may be no camper, a cooker is none, and appliances have locking plugs too.
         for (outlet, kind, voltage) in [
             ("14-50", motor, ""),
             ("14-50", motor, "voltage = \"unknown\""),

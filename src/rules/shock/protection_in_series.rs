@@ -21,7 +21,7 @@ pub(super) const RULE: Rule = Rule {
             ("gfci = true # left", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
-        // The box joins neutral and ground past the outlet's own, which is blind.
+        // The box's bond is beyond the outlet's own GFCI, which is therefore blind.
         &[("gfci = false # twist", "gfci = true"), ("bond = false", "bond = true")],
     ],
 };
@@ -31,7 +31,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut count = 0;
     for need in facts.needs() {
         let Some(at) = need.at else { continue };
-        // One that sees no fault trips at none. A protected outlet's breaker and receptacle are one device.
+        // A blind GFCI trips on no fault. A protected outlet's breaker and receptacle count as one device.
         let devices = facts.verdicts.grounding.working(at);
         let mut devices: Vec<Id> = devices.map(|it| facts.supply.node(it).id.clone()).collect();
         devices.dedup();
@@ -39,7 +39,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         count = count.max(devices.len());
-        // From the generator on, as they are reset.
+        // From the generator outward, in the order in which they are reset.
         for id in devices.into_iter().rev() {
             if !about.contains(&id) {
                 about.push(id);

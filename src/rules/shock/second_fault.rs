@@ -26,7 +26,7 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // One appliance only.
         &[("neutral = \"bonded\"", "neutral = \"floating\""), ("gfci = true # left", "gfci = false")],
-        // A bonding plug that nobody knows of would blind the GFCI, and ground the neutral.
+        // A bonding plug, if there is one, would blind the GFCI, but also ground the neutral.
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = \"unknown\""),
@@ -34,7 +34,7 @@ pub(super) const RULE: Rule = Rule {
             ("gfci = true # left", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
-        // The neutral is joined: a first fault is cleared.
+        // The neutral is bonded, so a first fault is cleared.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
     ],
 };
@@ -47,11 +47,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let bare: Vec<(Option<&Id>, &Id)> = needs
         .iter()
-        // A GFCI that a joint blinds is there: that joint grounds the neutral (rule SHOCK013).
+        // A GFCI that a joint blinds counts too: that joint grounds the neutral (rule SHOCK013).
         .filter(|need| need.at.is_some_and(|at| facts.supply.up(at).all(|(_, node)| !node.gfci)))
         .map(|need| (facts.plan.around(need.load).map(|camper| &camper.id), &need.load.id))
         .collect();
-    // All that runs in a camper is one thing: its metal is joined.
+    // Everything in a camper counts as one appliance, because its metal is joined.
     let mut campers: Vec<&Id> = bare.iter().filter_map(|(camper, _)| *camper).collect();
     campers.sort_unstable();
     campers.dedup();

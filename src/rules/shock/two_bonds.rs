@@ -25,7 +25,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
-        // One at most, wherever it is.
+        // One joint at most, wherever it is.
         &[("neutral = \"bonded\"", "neutral = \"unknown\"")],
         // Silence about a plug means that there is none.
         &[("bonding_plug = false", "")],
@@ -33,7 +33,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// How many more joints there may be at the set's own end.
+/// Returns how many more joints there may be at the generator.
 fn doubtful_at_set(plan: &Plan) -> usize {
     let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
     sets * usize::from(!plan.generator.neutral.is_known()) + usize::from(plan.generator.bonding_plug == Answer::Unknown)
@@ -44,10 +44,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let boxes = bonded_boxes(facts.plan);
     let doubtful = doubtful_boxes(facts.plan);
     let sure = at_set + boxes.len();
-    // What is known of the generator is not looked up again.
+    // The reader is not sent to look up what is known of the generator.
     let find_out = if doubtful_at_set(facts.plan) > 0 { "find-out" } else { "find-out-box" };
-    // Each deed by itself, and each of its own place, so that no two of them have one title: without the box the
-    // generator's own may still be too many.
+    // One finding per remedy, each for its own place, so that no two share a title. Without the box, the generator's
+    // own joints may still be too many.
     let mut told = Vec::new();
     if sure < 2 {
         let all = sure + doubtful_at_set(facts.plan) + doubtful.len();
@@ -57,12 +57,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if !boxes.is_empty() {
             told.push((Signal::Warning, "box", sure, boxes));
         }
-        // Beside what is left when the boxes that join them are not used, each of these may be one too many.
+        // Even without the boxes that have a bond, each of these may be one too many.
         if at_set + doubtful.len() > 1 && !doubtful.is_empty() {
             told.push((Signal::Caution, find_out, sure + doubtful.len(), doubtful));
         }
         if at_set > 1 {
-            // Without a plug only the makers' own joints are left.
+            // Without a plug, only the makers' own joints are left.
             let plug = facts.plan.generator.bonding_plug == Answer::Known(true);
             told.push((Signal::Warning, if plug { "plug" } else { "sets" }, sure, Vec::new()));
         }
@@ -78,7 +78,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::rules::testing::findings;
 
-    /// Three joints: without the box there are two, so the plug comes out as well. Two: the box alone.
+    /// Of three joints, two are left without the box, so the plug comes out as well. Of two, only the box goes.
     #[test]
     fn each_joint_too_many_has_its_deed() {
         let bond = ("bond = false", "bond = true");
@@ -92,11 +92,12 @@ mod tests {
         assert_eq!(told(&[bond, plug]), ["box", "plug"]);
         assert_eq!(told(&[bond]), ["box"]);
         assert_eq!(told(&[bond, plug, floating]), ["box"]);
-        // A box that nobody knows is told as well as one that joins them.
+        // A box whose bond is unknown is reported as well as the plug.
         assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out-box"]);
     }
 
-    /// A box that joins them and one that may are two boxes: no title says of the second that it does.
+    /// A box with a bond and a listed one that may have one are reported separately, so that no title says that the
+    /// second has one.
     #[test]
     fn each_box_is_told_as_what_is_known_of_it() {
         let second = "[[box]]\nid = \"other\"\nfrom = \"front\"\ninlet = \"5-20P\"\nlisted = true\nbond = \"unknown\"\n\
@@ -110,12 +111,12 @@ mod tests {
         let of = |id: &str| vec![id.to_owned()];
         assert_eq!(told(&both), [("box", of("box")), ("find-out-box", of("other"))]);
         assert_eq!(told(&both[..1]), [("box", of("box"))]);
-        // Where nothing else joins them, one that may is no joint too many.
+        // If nothing else joins neutral and ground, a box that may is no joint too many.
         let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
         assert_eq!(told(&[floating, both[1]]), []);
     }
 
-    /// Of a generator of which all is known nobody looks in the manual again: only at the box.
+    /// With everything known about the generator, the reader is sent to the box's papers and not to the manual.
     #[test]
     fn only_what_is_not_known_is_looked_at() {
         let maybe = ("bond = false", "bond = \"unknown\"");
@@ -134,7 +135,7 @@ mod tests {
         assert!(text.contains("generator’s manual"), "{text}");
     }
 
-    /// A plug that nobody has cannot be taken out.
+    /// Only a generator that has a bonding plug is told to take it out.
     #[test]
     fn a_plug_is_named_only_where_there_is_one() {
         let joined = ("inverter = false", "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }");

@@ -16,7 +16,7 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // A cord from an outlet without it to a box with it, on wet ground.
+        // A cord from an unprotected outlet to a protected box, on wet ground.
         &[],
         &[("ground = \"wet\"", "")],
         // The same from a household outlet.
@@ -25,12 +25,12 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[("gfci = false # twist", "gfci = true")],
-        // It might be blind: nobody knows how the listed box is wired.
+        // The outlet's GFCI might be blind, because nobody knows how the listed box is wired.
         &[("gfci = false # twist", "gfci = true"), ("bond = false", "bond = \"unknown\"")],
         &[("ground = \"wet\"", "ground = \"dry\"")],
-        // A box past the joint that blinds a GFCI is not used behind another GFCI either.
+        // A box beyond a joint that blinds a GFCI is not used behind another GFCI either.
         &[("bond = false", "bond = true")],
-        // No protection beyond either: that is rule SHOCK001's.
+        // No protection beyond the cord either: rule SHOCK001 reports that.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
     ],
 };
@@ -59,9 +59,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .enumerate()
         .map(|(at, node)| (NodeIx(at), node))
         .filter(|(_, node)| node.kind.is_cord() && node.reason != LimitReason::NotFed)
-        // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
+        // If a GFCI ahead of the cord may be blind, rules SHOCK005 and SHOCK013 report what may blind it.
         .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
-        // What must not be used is not used past a cord with a GFCI either.
+        // Gear that must not be used is not used behind a cord with a GFCI either.
         .filter(|(ix, _)| {
             let works = |at| facts.verdicts.protected(at) && facts.verdicts.refused(at).is_none();
             beyond(*ix).any(|(at, _)| works(NodeIx(at)))
@@ -72,7 +72,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if !bare.is_empty() {
         let lengths = bare.iter().filter_map(|cord| facts.length_of(cord));
         let length: Length = lengths.sum();
-        // A cord with a GFCI has a household plug, and goes in ahead of one.
+        // A cord with a GFCI has a household plug, so it can only go ahead of a household cord.
         let plain = |cord: &&Cord| bare == [cord.id.clone()] && cord.is_household();
         let first = facts.plan.cords.iter().find(plain).and_then(|cord| cord.from.clone());
         if let Some(place) = first {

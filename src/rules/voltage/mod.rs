@@ -1,8 +1,8 @@
-//! Rules on voltage: what is lost on the way.
+//! Rules on voltage: how much is lost on the way.
 
 mod voltage_drop;
 
 use super::Rule;
 
-/// The rules of this area, in the order of their codes.
+/// The rules of this area, in order of their codes.
 pub(super) const RULES: &[Rule] = &[voltage_drop::RULE];

@@ -8,7 +8,7 @@ use crate::rules::prelude::*;
 use crate::supply::drop::{lost, volts_lost};
 use crate::tables::volts::{MUCH, NOTED, USE_LEAST, USE_LEAST_B, at_nominal};
 
-/// A start is in doubt above this.
+/// The dip above which a start is in doubt.
 const DIP: Percent = Percent::from_millipercent(15_000);
 
 pub(super) const RULE: Rule = Rule {
@@ -40,25 +40,25 @@ pub(super) const RULE: Rule = Rule {
     spares: &[&[]],
 };
 
-/// A drop on starting as a share of nominal voltage, rounded up.
+/// Returns a drop on starting as a share of nominal voltage, rounded up.
 fn share(facts: &Facts<'_>, drop: &Drop) -> Percent {
     share_of(facts, drop, drop.volts_starting)
 }
 
-/// The same of so many volts there.
+/// Returns `volts` as a share of the nominal voltage at a drop's receptacle, rounded up.
 fn share_of(facts: &Facts<'_>, drop: &Drop, volts: Voltage) -> Percent {
     let nominal = facts.figures.limit(&drop.receptacle).map_or(facts.supply.volts, |limit| limit.volts);
     let nominal = nominal.millivolts().max(1);
     Percent::from_millipercent((volts.millivolts() * 100_000 + nominal - 1) / nominal)
 }
 
-/// The places, the worst first, each once.
+/// Returns the loads, worst drop first, each once.
 fn places(mut drops: Vec<(Percent, &Drop)>) -> Vec<Id> {
     drops.sort_by_key(|(percent, _)| std::cmp::Reverse(*percent));
     once(drops.into_iter().map(|(_, drop)| &drop.at))
 }
 
-/// The drops at all that is plugged in, of what is too large for the generator as well.
+/// Iterates over the drops at everything plugged in, including loads that are too large for the generator.
 fn all<'f>(facts: &Facts<'f>) -> impl Iterator<Item = &'f Drop> {
     facts.figures.drops.iter().chain(&facts.figures.drops_alone)
 }
@@ -94,7 +94,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         );
     }
     let starting: Vec<(Percent, &Drop)> = all(facts)
-        // Nothing dips further when it starts than while it runs, unless it draws more then.
+        // A start dips further than running only if it draws more.
         .filter(|drop| starts(facts, &drop.at))
         .map(|drop| (share(facts, drop), drop))
         .filter(|(percent, _)| *percent > DIP)
@@ -115,7 +115,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// Whether it dips too far with nothing else on: then it is no advice to start it alone.
+/// Whether the dip is too large with nothing else on, so that starting it alone would not help.
 fn too_far_alone(facts: &Facts<'_>, drop: &Drop) -> bool {
     let supply = facts.supply;
     let load = facts.figures.load(&drop.at);
@@ -132,7 +132,7 @@ fn starts(facts: &Facts<'_>, id: &Id) -> bool {
     load.is_some_and(|load| load.starting_amps > load.running_amps)
 }
 
-/// Whether a load has, or may have, a motor that a dip leaves standing. Some medical things have one.
+/// Whether a load has, or may have, a motor that a dip can stall. Some medical loads have one.
 fn may_turn(facts: &Facts<'_>, id: &Id) -> bool {
     let of = facts.figures.load(id);
     let load = of.and_then(|of| facts.plan.load(&of.of));
@@ -144,10 +144,9 @@ mod tests {
     use crate::report::{Signal, Value};
     use crate::rules::testing::{findings, signals};
 
-    /// 1.24 ohm per 1000 ft of 10 AWG (NEC Chapter 9 Table 8), out and back, for the 1500 W of the kettle,
-    /// less as the volts sink, and the 50 W of the fan beside it, at any volts. By the greater root of
-    /// v^2 (1/R + 1500/120^2) - 120 v/R + 50 = 0, 108 V is left at some 413 ft, 104 V at some 570 ft
-    /// (ANSI C84.1, ranges A and B).
+    /// 10 AWG has 1.24 ohm per 1000 ft (NEC Chapter 9 Table 8), out and back, for the kettle's 1500 W, which drops as
+    /// the volts sink, and the fan's 50 W, which does not. By the greater root of v^2 (1/R + 1500/120^2) - 120 v/R +
+    /// 50 = 0, 108 V is left at some 413 ft and 104 V at some 570 ft (ANSI C84.1, ranges A and B).
     #[test]
     fn the_ranges_of_volts_in_use() {
         for (feet, fix) in [(200, "thicker"), (410, "thicker"), (415, "range-b"), (560, "range-b"), (580, "below-b")] {
@@ -165,9 +164,9 @@ mod tests {
         }
     }
 
-    /// 1500 W of heat and 300 W of electronics behind 102 ft of 12 AWG, 0.40392 ohm (1.98 ohm per 1000 ft,
-    /// NEC Chapter 9 Table 8). By the root above, with 300 for 50, 5.86 V are lost, 4.9 %; with the heater
-    /// at its full current it would be 6.11 V, 5.1 %, a caution. At 106 ft 6.09 V really are.
+    /// 1500 W of heat and 300 W of electronics behind 102 ft of 12 AWG, 0.40392 ohm (1.98 ohm per 1000 ft, NEC Chapter
+    /// 9 Table 8). By the root above, with 300 for 50, 5.86 V are lost, 4.9 %. With the heater at its full current it
+    /// would be 6.11 V, 5.1 %, a caution. At 106 ft 6.09 V really are lost.
     #[test]
     fn a_heater_that_sinks_with_the_volts_is_no_false_caution() {
         for (feet, expected) in [(102, Signal::Notice), (106, Signal::Caution)] {
@@ -188,8 +187,8 @@ mod tests {
         }
     }
 
-    /// The kettle takes 4501 W to start, of 4500 W, behind 200 ft of 10 AWG, 0.496 ohm: its 12.5 A lose 6.2 V of 120 V
-    /// while it runs, whatever the generator can start. At 50 ft it is the generator alone.
+    /// The kettle takes 4501 W of 4500 W to start, behind 200 ft of 10 AWG, 0.496 ohm: while it runs, its 12.5 A lose
+    /// 6.2 V of 120 V, whatever the generator can start. At 50 ft only the generator is reported.
     #[test]
     fn what_cannot_start_loses_its_volts_all_the_same() {
         let large = ("power_factor = 1.0", "power_factor = 1.0\nstarting = \"4501 W\"");
@@ -205,9 +204,9 @@ mod tests {
         assert_eq!(told(&[large]), ["POWER002"]);
     }
 
-    /// 37 A of the kettle, a motor now, through 200 ft of 10 AWG, 0.496 ohm, dip by 18.35 V, 15.3 % of
-    /// 120 V, whatever else is off. Through 196 ft, 0.48608 ohm, they dip by 17.98 V, 14.99 %, and with the
-    /// 0.42 A of the fan by 18.19 V, 15.2 %.
+    /// The kettle, here a motor, starts with 37 A. Through 200 ft of 10 AWG, 0.496 ohm, that is a dip of 18.35 V,
+    /// 15.3 % of 120 V, even with all else off. Through 196 ft, 0.48608 ohm, it is 17.98 V, 14.99 %, and with the fan's
+    /// 0.42 A 18.19 V, 15.2 %.
     #[test]
     fn a_dip_at_which_a_motor_stalls_is_a_warning() {
         let motor = ("kind = \"heater\" # kettle", "kind = \"motor\"");

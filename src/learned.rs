@@ -102,7 +102,7 @@ const NEAR: usize = 3;
 /// The word for a GFCI in every supported language.
 const GFCI: &str = "gfci";
 
-/// Every part that a label may name, and the ends of cords.
+/// Returns every part that a label may name, and the ends of cords.
 fn parts(plan: &Plan) -> Vec<Id> {
     let ends = plan.cords.iter().flat_map(Cord::end_ids);
     let mut all: Vec<Id> = plan.outlets().map(|outlet| outlet.id.clone()).collect();
@@ -114,13 +114,13 @@ fn parts(plan: &Plan) -> Vec<Id> {
     all
 }
 
-/// A word without the punctuation around it.
+/// Returns a word without the punctuation around it.
 fn bare(word: &str) -> &str {
     const MARKS: [char; 13] = [',', '.', ';', ':', '!', '?', '"', '\'', '“', '”', '„', '«', '»'];
     word.trim_matches(MARKS)
 }
 
-/// The figures in some words. A number and its unit may be one word or two.
+/// Returns the figures in some words. A number and its unit may be one word or two.
 fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
     let number = |word: &str| word.starts_with(|c: char| c.is_ascii_digit());
     let begun = words.iter().enumerate().filter(|(_, word)| number(word));
@@ -132,7 +132,7 @@ fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
         .collect()
 }
 
-/// The one load that these words name, by id or by name.
+/// Returns the one load that these words name, by id or by name.
 fn load_named(plan: &Plan, words: &[&str]) -> Result<Id, Unclear> {
     let says = |name: &str| {
         let name = name.to_lowercase();
@@ -318,8 +318,8 @@ fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
     Value::Parts(marked)
 }
 
-/// The nominal volts at a part, and the volts lost on the way there with everything on that may be on together. `None`
-/// where the plan runs nothing.
+/// Returns the nominal volts at a part, and the volts lost on the way there with everything on that may be on together.
+/// `None` where the plan runs nothing.
 fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> {
     let part = |id: &Id| plan.part_of(id).unwrap_or(id).clone();
     let here = part(at);
@@ -414,7 +414,7 @@ mod tests {
         Id::new(text).expect("an id")
     }
 
-    /// The key of the meaning, and the plan with the observation applied.
+    /// Returns the key of the meaning, and the plan with the observation applied.
     fn learned(text: &str) -> (&'static str, Plan) {
         let plan = plan();
         let seen = understood(text).expect(text);

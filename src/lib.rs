@@ -38,7 +38,7 @@
 //!         println!("{}: {}. {} {}", told.signal, told.title, told.why, told.fix);
 //!     }
 //! }
-//! // The plan does not say how far the generator stands from people, or whether the receptacle has a GFCI.
+//! // Nobody has said how far the generator stands from people, or whether the receptacle has a GFCI.
 //! assert_eq!(report.worst(), Some(Signal::Danger));
 //! # Ok::<(), plan::Problems>(())
 //! ```

@@ -62,14 +62,14 @@ pub struct LoadUnit {
 }
 
 impl LoadUnit {
-    /// How its current changes as the voltage falls. A heater is a plain resistance. Everything else is assumed to be
-    /// the worse case, drawing constant power.
+    /// Returns how its current changes as the voltage falls. A heater is a plain resistance. Everything else is assumed
+    /// to be the worse case, drawing constant power.
     #[must_use]
     pub fn draws(&self) -> Draws {
         if self.kind.heats() { Draws::Resistance } else { Draws::Power }
     }
 
-    /// The facts for the report.
+    /// Returns the facts for the report.
     #[must_use]
     pub fn facts(&self, plan: &Plan) -> LoadFacts {
         LoadFacts {
@@ -120,7 +120,7 @@ pub struct LoadFacts {
 }
 
 impl LoadFacts {
-    /// How many legs it is counted on, with its full current on each.
+    /// Returns how many legs it is counted on, with its full current on each.
     pub(crate) const fn legs(&self) -> i64 {
         if two_legs(self.volts) { 2 } else { 1 }
     }
@@ -137,13 +137,13 @@ fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S:
     serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
 }
 
-/// The facts of every load of the plan.
+/// Returns the facts of every load of the plan.
 #[must_use]
 pub fn facts(plan: &Plan) -> Vec<LoadFacts> {
     units(plan).0.iter().map(|unit| unit.facts(plan)).collect()
 }
 
-/// Every load of the plan as units, in plan order, and what had to be assumed.
+/// Returns every load of the plan as units, in plan order, and what had to be assumed.
 #[must_use]
 pub fn units(plan: &Plan) -> (Vec<LoadUnit>, Vec<Assumption>) {
     let mut assumed = Vec::new();
@@ -249,8 +249,8 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     }
 }
 
-/// Volt-amperes on each leg. Where the current was computed from `power`, that is power over power factor. Where the
-/// current was given, or capped by the plug, it is that current.
+/// Returns the volt-amperes on each leg. Where the current was computed from `power`, that is power over power factor.
+/// Where the current was given, or capped by the plug, it is that current.
 fn on_a_leg(power: Option<Power>, factor: Ratio, amps: Current, volts: Voltage, leg: Voltage) -> ApparentPower {
     let of_amps = ApparentPower::of_load(amps, leg);
     let Some(power) = power.filter(|power| Current::of_load(*power, factor, volts) == amps) else {
@@ -277,8 +277,8 @@ fn at_the_plug(kind: Answer<LoadKind>, plug: Plug, power: Power, amps: Current) 
     }
 }
 
-/// The voltage and current of a load that has all of its current on one leg. If that exceeds the plug, the leg gets
-/// what the plug carries, or half of the total if that is more, and the other leg may have as much.
+/// Returns the voltage and current of a load that has all of its current on one leg. If that exceeds the plug, the leg
+/// gets what the plug carries, or half of the total if that is more, and the other leg may have as much.
 fn past_one_leg(plug: Plug, volts: Voltage, running: Current, starting: Current) -> (Voltage, Current, Current) {
     let rating = plug.0.rating();
     if running <= rating {
@@ -290,7 +290,7 @@ fn past_one_leg(plug: Plug, volts: Voltage, running: Current, starting: Current)
     (Voltage::from_millivolts(volts.millivolts() * 2), leg, leg + more)
 }
 
-/// Running power and current, and the power factor.
+/// Returns the running power and current, and the power factor.
 fn running(
     load: &Load,
     kind: &KindFigures,
@@ -354,8 +354,9 @@ pub(crate) const fn fills_its_plug(kind: Answer<LoadKind>) -> bool {
     !matches!(kind, Answer::Known(LoadKind::Lamp | LoadKind::Medical))
 }
 
-/// The power assumed for a load of unknown power: the most of its kind, up to all that its plug carries. The rule that
-/// it may draw only 80 % of that for hours binds its maker, and promises nothing about what it draws for less.
+/// Returns the power assumed for a load of unknown power: the most of its kind, up to all that its plug carries. The
+/// rule that it may draw only 80 % of that for hours binds its maker, and promises nothing about what it draws for
+/// less.
 fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
     if !fills_its_plug(of) {
         return kind.running;
@@ -364,9 +365,9 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     most.max(kind.running)
 }
 
-/// Why a load must not be plugged in, wherever there is room. `hot`: it or its outlet was felt hot or gave a shock
-/// (rule CORD009). `impossible`: it is said to draw more than its own plug is rated for, so one of the two is wrong
-/// (rule POWER009).
+/// Returns why a load must not be plugged in, wherever there is room. `hot`: it or its outlet was felt hot or gave a
+/// shock (rule CORD009). `impossible`: it is said to draw more than its own plug is rated for, so one of the two is
+/// wrong (rule POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
     let felt_hot = |at: &Id| plan.outlets().any(|it| it.id == *at && it.hot == Some(true));
     let in_hot = || load.on.as_ref().is_some_and(felt_hot);
@@ -381,8 +382,8 @@ pub(crate) fn exceeds_its_plug(load: &Load) -> bool {
     least_current(draw, load.power_factor, plug) > plug.0.rating()
 }
 
-/// The least current that something with this plug draws on a leg, whatever else is unknown: its watts at the voltage
-/// that the plug is made for, divided evenly between the legs. Rounded down.
+/// Returns the least current that something with this plug draws on a leg, whatever else is unknown: its watts at the
+/// voltage that the plug is made for, divided evenly between the legs. Rounded down.
 pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> Current {
     let watts = match draw {
         Draw::Current(amps) => return *amps,
@@ -403,13 +404,13 @@ pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> C
     Current::from_milliamps(narrow(at_unity / volts / i128::from(factor)))
 }
 
-/// Full-load current by NEC table 430.248: at twice the voltage, half of it, rounded up.
+/// Returns the full-load current by NEC table 430.248: at twice the voltage, half of it, rounded up.
 fn motor_current(millihorsepower: u32, volts: Voltage) -> Current {
     let at_115 = motors::full_load_at_115(millihorsepower);
     if two_legs(volts) { Current::from_milliamps((at_115.milliamps() + 1) / 2) } else { at_115 }
 }
 
-/// The rated voltage of a motor for this supply: 115 V or 230 V.
+/// Returns the rated voltage of a motor for this supply: 115 V or 230 V.
 fn motor_volts(volts: Voltage) -> Voltage {
     let legs = if two_legs(volts) { 2 } else { 1 };
     Voltage::from_millivolts(motors::RATED_VOLTS.millivolts() * legs)
@@ -419,13 +420,13 @@ const fn two_legs(volts: Voltage) -> bool {
     volts.millivolts() >= 200_000
 }
 
-/// The power of a current, rounded up.
+/// Returns the power of a current, rounded up.
 fn real_power(current: Current, volts: Voltage, factor: Ratio) -> Power {
     let product = i128::from(current.milliamps()) * i128::from(volts.millivolts()) * i128::from(factor.permille());
     Power::from_milliwatts(narrow((product + 999_999) / 1_000_000))
 }
 
-/// Starting power and current.
+/// Returns the starting power and current.
 fn starting(
     load: &Load,
     kind: &KindFigures,
@@ -493,7 +494,7 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
     }
 }
 
-/// The longest run of minutes that the spans cover together, across midnight too.
+/// Returns the longest run of minutes that the spans cover together, across midnight too.
 fn longest_stretch(spans: &[Span]) -> u16 {
     if let [span] = spans {
         return span.minutes();
@@ -512,7 +513,7 @@ mod tests {
     use super::*;
     use crate::plan;
 
-    /// The units of a plan with these loads, and what was assumed, each as `FIELD WHY`.
+    /// Returns the units of a plan with these loads, and what was assumed, each as `FIELD WHY`.
     fn units_of(loads: &str) -> (Vec<LoadUnit>, Vec<String>) {
         let text = format!(
             r#"

@@ -61,7 +61,7 @@ impl<T: Into<Amount>> From<T> for Value {
 }
 
 impl Value {
-    /// The selector for a sentence with two forms.
+    /// Returns the selector for a sentence with two forms.
     pub(crate) fn yes_no(yes: bool) -> Self {
         Self::Name(if yes { "yes" } else { "no" }.to_owned())
     }
@@ -114,7 +114,7 @@ pub enum Signal {
 }
 
 impl Signal {
-    /// The name used in messages, templates and JSON.
+    /// Returns the name used in messages, templates and JSON.
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {

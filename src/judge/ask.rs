@@ -140,7 +140,7 @@ pub struct NoSuchLoad {
     pub nearest: Option<String>,
 }
 
-/// The loads that somebody means: one by its id, or all units of a load by its id or name. Ignores case.
+/// Returns the loads that somebody means: one by its id, or all units of a load by its id or name. Ignores case.
 ///
 /// # Errors
 /// When nothing matches, with the nearest name.
@@ -223,7 +223,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
     }
 }
 
-/// The warnings about what is on and the parts on its way.
+/// Returns the warnings about what is on and the parts on its way.
 fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     let warnings = report.figures.troubles.iter().enumerate();
     // A box on the way that may join neutral and ground matters, even as a caution.
@@ -254,7 +254,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     told.collect()
 }
 
-/// The legs that something draws on.
+/// Returns the legs that something draws on.
 fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
     match legs {
         [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
@@ -263,8 +263,8 @@ fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg
     }
 }
 
-/// What was assumed behind limits exceeded and loads without a place: each unknown whose best answer clears one of
-/// these limits, or else those that do so together. For a load without a place, what the findings about it rest on.
+/// Returns what was assumed behind limits exceeded and loads without a place: each unknown whose best answer clears one
+/// of these limits, or else those that do so together. For a load without a place, what the findings about it rest on.
 fn rests_on(plan: &Plan, report: &Report, on: &[usize], over: &[Over], no_place: &[Id]) -> Vec<Assumption> {
     let assumed = &report.figures.assumed;
     let helps = |answered: &Plan| {
@@ -307,7 +307,8 @@ impl Scene<'_> {
         before.filter(|(_, place)| *place == at).count() >= grounding.beside_gear(at)
     }
 
-    /// What flows through a node on one leg, in millivolt-amperes: of loads that run for hours, and of the rest.
+    /// Returns what flows through a node on one leg, in millivolt-amperes: of loads that run for hours, and of the
+    /// rest.
     fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
         let mut sums = (0, 0);
         for (load, place) in self.on {
@@ -381,19 +382,19 @@ impl Scene<'_> {
         list
     }
 
-    /// Starting less running, in millivolt-amperes.
+    /// Returns starting less running volt-amperes, in thousandths.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
         (unit.starting_apparent - unit.running_apparent).millivolt_amps().max(0)
     }
 
-    /// The current of an apparent power on one leg, rounded up.
+    /// Returns the current of an apparent power on one leg, rounded up.
     fn amps(&self, millivolt_amps: i64) -> Current {
         let apparent = ApparentPower::from_millivolt_amps(millivolt_amps);
         Current::of_apparent(apparent, self.supply.volts)
     }
 
-    /// The order of switching on the loads that do not run yet, beside those that do.
+    /// Returns the order of switching on the loads that do not run yet, beside those that do.
     fn order(&self, before: &[usize]) -> Vec<Step> {
         let legs = self.supply.node(NodeIx(0)).legs.all();
         let count = self.on.len().min(LoadSet::CAPACITY);
@@ -451,7 +452,7 @@ impl Scene<'_> {
         steps
     }
 
-    /// What is on, as the voltage drop sees it.
+    /// Returns what is on, in the form that the voltage drop needs.
     fn flowing(&self) -> Vec<Running> {
         self.on
             .iter()

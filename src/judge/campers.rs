@@ -7,7 +7,7 @@ use crate::supply::{LimitReason, Supply};
 
 const SOUND: &str = include_str!("../../tests/plans/usual/s11-camper-inside.toml");
 
-/// The sound plan with some lines replaced.
+/// Returns the sound plan with some lines replaced.
 fn edited(edits: &[(&str, &str)]) -> crate::plan::Plan {
     let mut text = SOUND.to_owned();
     for (was, is) in edits {
@@ -25,7 +25,7 @@ fn id(text: &str) -> Id {
     Id::new(text).expect("an id")
 }
 
-/// What a rule finds, each with its signal, remedy and subjects.
+/// Returns what a rule finds, each with its signal, remedy and subjects.
 fn found(report: &Report, code: &str) -> Vec<(Signal, &'static str, Vec<String>)> {
     let findings = report.findings.iter().filter(|it| it.code == code);
     let told = findings.map(|it| {
@@ -35,7 +35,7 @@ fn found(report: &Report, code: &str) -> Vec<(Signal, &'static str, Vec<String>)
     told.collect()
 }
 
-/// The reasons for the assumptions about the camper.
+/// Returns the reasons for the assumptions about the camper.
 fn assumed(report: &Report) -> Vec<&'static str> {
     let assumed = report.figures.assumed.iter();
     let of_it = assumed.filter(|it| it.field.starts_with("box.camper."));

@@ -25,7 +25,7 @@ const ENOUGH: usize = 6;
 /// As many as anyone can remember on the way to the generator.
 const MOST_NEXT: usize = 3;
 
-/// Where a field is found out: the thing, and what to read on it.
+/// Returns where a field is found out: the thing, and what to read on it.
 fn reading(field: &str) -> (&str, Marking) {
     let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
     let (thing, outlet) = match path.split_once(".outlet.") {
@@ -48,7 +48,7 @@ fn reading(field: &str) -> (&str, Marking) {
     (thing, read)
 }
 
-/// The same for this plan. For a thing not bought yet, everything is on its package.
+/// Returns the same for this plan. For a thing not bought yet, everything is on its package.
 fn reading_in<'f>(plan: &Plan, field: &'f str) -> (&'f str, Marking) {
     let (thing, read) = reading(field);
     let read = if buy::is_to_buy(plan, thing) { Marking::Package } else { read };
@@ -88,7 +88,8 @@ fn is_inside(field: &str) -> bool {
     field.starts_with("box.") && matches!(name, Some("wire" | "bond"))
 }
 
-/// The thing a field belongs to, if people can point at it. The end of a cord, such as `long.2`, belongs to the cord.
+/// Returns the thing a field belongs to, if people can point at it. The end of a cord, such as `long.2`, belongs to the
+/// cord.
 fn thing(field: &str) -> Option<Id> {
     let mut path = reading(field).0.split('.');
     match path.next()? {
@@ -98,9 +99,9 @@ fn thing(field: &str) -> Option<Id> {
     }
 }
 
-/// The looks for a plan, from the leading findings of its troubles: findings that another action clears go with that.
-/// Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers to
-/// these fields.
+/// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
+/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers
+/// to these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
@@ -206,7 +207,8 @@ enum Left {
 }
 
 impl Left {
-    /// For a caution, some of it counts as all of it: nobody walks for half a caution.
+    /// Compares a finding before and after. For a caution, some of it counts as all of it: nobody walks for half a
+    /// caution.
     fn of(finding: &Finding, now: &[Finding], then: &[Finding]) -> Self {
         if cleared(finding, then) {
             Self::Nothing
@@ -238,12 +240,13 @@ impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
     }
 }
 
-/// All fields that these looks answer.
+/// Returns all fields that these looks answer.
 fn fields_of(looks: &[Look]) -> Vec<String> {
     looks.iter().flat_map(|look| look.fields.iter().cloned()).collect()
 }
 
-/// The fields to look at among those a finding rests on. For a caution, only those that can be read on the spot.
+/// Returns the fields to look at among those a finding rests on. For a caution, only those that can be read on the
+/// spot.
 fn looked_at<'f>(plan: &Plan, finding: &'f Finding) -> impl Iterator<Item = &'f str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     let fields = fields.filter(|field| can_be_seen(plan, field));
@@ -275,8 +278,8 @@ impl Weight {
     }
 }
 
-/// The first things to do. What is free comes before what is not: looking clears many dangers without anybody buying
-/// anything.
+/// Returns the first things to do. What is free comes before what is not: looking clears many dangers without anybody
+/// buying anything.
 pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
     // Keeps the order in which the looks were found, because what a look clears assumes those before it.
     let looks = &report.figures.looks;
@@ -423,7 +426,7 @@ mod tests {
         assert!(!together(&plan, &left, "generator.outlet.front.leg"));
     }
 
-    /// The findings with these answers, with everything plugged in where it is.
+    /// Returns the findings with these answers, with everything plugged in where it is.
     fn found_with(plan: &Plan, report: &Report) -> Vec<Finding> {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);

@@ -24,7 +24,7 @@ use crate::verdict::Verdicts;
 pub(crate) use looks::as_bought;
 use unknowns::{Changes, Wanted};
 
-/// The full report of a plan.
+/// Returns the full report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
@@ -32,8 +32,8 @@ pub fn build(plan: &Plan) -> Report {
     in_full(plan, &supply, report)
 }
 
-/// What to look at once these fields have been looked at in vain. Whoever cannot find out one thing may find out the
-/// next.
+/// Returns what to look at once these fields have been looked at in vain. Whoever cannot find out one thing may find
+/// out the next.
 #[must_use]
 pub(crate) fn looks_beside(plan: &Plan, in_vain: &[String]) -> Vec<Look> {
     let supply = Supply::build(plan);
@@ -88,16 +88,16 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
     report
 }
 
-/// The report without what rests on unknowns and what follows from that, which takes longer than everything else. For
-/// callers that try many plans.
+/// Returns the report without what rests on unknowns and what follows from that, which takes longer than everything
+/// else. For callers that try many plans.
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
     judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-/// The part of a report that a trial plan needs: findings of this signal or worse, and the placing. Runs the rules that
-/// can find as much, and those about air. For the figures see [`Figures::of_trial`].
+/// Returns the part of a report that a trial plan needs: findings of this signal or worse, and the placing. Runs the
+/// rules that can find as much, and those about air. For the figures see [`Figures::of_trial`].
 pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let supply = Supply::build(plan);
     let verdicts = Verdicts::of(plan, &supply);

@@ -14,13 +14,13 @@ use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{Node, NodeIx, Supply};
 
-/// The dangers as pairs of a code and a part of the gear, one for each part that a danger names. The loads it names may
-/// change, since one more load can take another's place.
+/// Returns the dangers as pairs of a code and a part of the gear, one for each part that a danger names. The loads it
+/// names may change, since one more load can take another's place.
 fn dangers(plan: &Plan, report: &Report) -> Vec<(&'static str, Option<Id>)> {
     serious(plan, report, Signal::Danger)
 }
 
-/// The same for all findings at least as severe as `signal`.
+/// Returns the same for all findings at least as severe as `signal`.
 fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, Option<Id>)> {
     let loads: Vec<&Id> = report.figures.loads.iter().flat_map(|load| [&load.id, &load.of]).collect();
     let gear = |id: &&Id| !loads.contains(id) && plan.loads.iter().all(|load| load.id != **id);
@@ -38,12 +38,12 @@ fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, O
         .collect()
 }
 
-/// The worst signal of a rule's findings.
+/// Returns the worst signal of a rule's findings.
 fn worst(report: &Report, code: &str) -> Option<Signal> {
     report.findings.iter().filter(|finding| finding.code == code).map(|finding| finding.signal).min()
 }
 
-/// The same plan with every id replaced.
+/// Returns the same plan with every id replaced.
 fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     let one = |id: &Id| -> Id {
         match id.as_str().rsplit_once('.') {
@@ -77,7 +77,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     plan
 }
 
-/// Every id that a plan defines.
+/// Returns every id that a plan defines.
 fn ids(plan: &Plan) -> Vec<Id> {
     let outlets = plan.generator.outlets.iter().map(|it| &it.id);
     outlets
@@ -88,7 +88,7 @@ fn ids(plan: &Plan) -> Vec<Id> {
         .collect()
 }
 
-/// The report as JSON, with its findings in an order that does not depend on ids.
+/// Returns the report as JSON, with its findings in an order that does not depend on ids.
 fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<String>) {
     let json = |it: &dyn Fn() -> serde_json::Result<String>| back(it().expect("it is JSON"));
     let mut findings: Vec<String> =
@@ -100,12 +100,13 @@ fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<Stri
     (json(&|| serde_json::to_string(&figures)), findings)
 }
 
-/// One in four is anything that parses. The others could be a camp's.
+/// Generates plans. One in four is anything that parses. The others could be a camp's.
 fn any_plan() -> impl Strategy<Value = Plan> {
     prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()]
 }
 
-/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test properties` tries more and different plans.
+/// Returns the settings for these tests. `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test properties` tries more and
+/// different plans.
 fn config() -> ProptestConfig {
     // The library's default count is taken to mean that nobody asked for one.
     const CASES: u32 = 96;
@@ -148,7 +149,7 @@ impl Behind {
         units.into_iter().any(|unit| unit.draws() == Draws::Resistance)
     }
 
-    /// What a load loses beside these, with the heaters behind the cord at their full current.
+    /// Returns what a load loses beside these, with the heaters behind the cord at their full current.
     fn full_heat(&self, own: &Id, beside: &[Id]) -> Voltage {
         let running = |unit: &LoadUnit| {
             let draws = match unit.draws() {
@@ -169,7 +170,7 @@ impl Behind {
     }
 }
 
-/// One step of gauge thicker, or half as much cross section again.
+/// Returns a wire one step of gauge thicker, or half as much cross section again.
 fn thicker(wire: Wire) -> Wire {
     match wire {
         Wire::Awg(gauge) => Wire::Awg(gauge - 2),
@@ -691,7 +692,7 @@ mod forget {
         }
     }
 
-    /// The starting current assumed for each load when it is unknown.
+    /// Returns the starting current assumed for each load when it is unknown.
     fn starts(loads: &[Load]) -> Vec<Current> {
         let multiple = |load: &Load| match load.running {
             Answer::Known(Draw::Motor { .. }) => Ratio::from_permille(6000),

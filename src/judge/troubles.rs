@@ -168,7 +168,7 @@ const UNUSED: &[(&str, &str)] = &[
     ("FIT006", "adapter"),
 ];
 
-/// The troubles of these findings, in the order of the findings.
+/// Returns the troubles of these findings, in the order of the findings.
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     let all: Vec<Cleared<'_>> = (findings.iter()).map(|finding| Cleared::of(plan, finding)).collect();
@@ -198,13 +198,13 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     troubles
 }
 
-/// The box or cord that a receptacle belongs to. For anything else, itself.
+/// Returns the box or cord that a receptacle belongs to. For anything else, itself.
 fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and loads that a finding is about, then those that its remedy acts on. If a box is left out for its effect
-/// on other parts, only that box.
+/// Returns the parts and loads that a finding is about, then those that its remedy acts on. If a box is left out for
+/// its effect on other parts, only that box.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
@@ -223,7 +223,7 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     about.iter().chain(more)
 }
 
-/// The loads that a remedy says to leave off.
+/// Returns the loads that a remedy says to leave off.
 fn off(finding: &Finding) -> &[Id] {
     match finding.fix.values.get("off") {
         Some(Value::Parts(off)) => off,
@@ -257,7 +257,7 @@ impl<'a> Cleared<'a> {
     }
 }
 
-/// The matching entries of [`DEEDS`], as bits.
+/// Returns the matching entries of [`DEEDS`], as bits.
 fn deeds(wanted: impl Fn(&Deed) -> bool) -> u32 {
     let all = DEEDS.iter().enumerate();
     all.fold(0, |bits, (at, deed)| bits | u32::from(wanted(deed)) << at)

@@ -29,8 +29,8 @@ pub(super) fn counts(rule: &Rule) -> bool {
 /// Which rules are run again.
 pub(super) type Wanted<'a> = &'a dyn Fn(&Rule) -> bool;
 
-/// The sum of all limits where something may be plugged in, in milliamperes. More amps at a part that must not be used
-/// anyway would help nobody.
+/// Returns the sum of all limits where something may be plugged in, in milliamperes. More amps at a part that must not
+/// be used anyway would help nobody.
 pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdicts<'_>) -> i64 {
     let limits = figures.limits.iter().filter(|limit| {
         let at = supply.receptacle(&limit.id);
@@ -39,7 +39,7 @@ pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdi
     limits.map(|limit| limit.short_amps.milliamps()).sum()
 }
 
-/// The dangers and warnings, which come first.
+/// Returns the dangers and warnings, which come first.
 fn serious(findings: &[Finding]) -> &[Finding] {
     &findings[..findings.partition_point(|finding| finding.signal <= Signal::Warning)]
 }
@@ -73,7 +73,7 @@ impl Changes {
     /// Everything.
     const ALL: Self = Self { supply: true, loads: true };
 
-    /// What answers to these fields can change.
+    /// Returns what answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {
         fields.iter().map(|field| Self::of(field)).fold(Self { supply: false, loads: false }, |all, one| Self {
             supply: all.supply || one.supply,
@@ -81,7 +81,7 @@ impl Changes {
         })
     }
 
-    /// What an answer to this field can change.
+    /// Returns what an answer to this field can change.
     fn of(field: &str) -> Self {
         Self { supply: changes_supply(field), loads: field.starts_with("load.") || field == "generator.voltage" }
     }
@@ -159,7 +159,7 @@ pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> boo
     !then.iter().any(covers)
 }
 
-/// The plan with an answer to a field. `None` if there is no such answer.
+/// Returns the plan with an answer to a field. `None` if there is no such answer.
 fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>) -> Option<Plan> {
     let mut plan = plan.clone();
     answer(&mut plan, field).map(|()| plan)
@@ -170,7 +170,7 @@ pub(super) fn is_found_out(plan: &Plan, field: &str) -> bool {
     answered(plan, field, answer).is_some()
 }
 
-/// The plan with the best answers to all of these fields.
+/// Returns the plan with the best answers to all of these fields.
 pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
@@ -180,8 +180,8 @@ pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     all
 }
 
-/// The same, but with the high answer where more is better in one way and less in another, because a motor may need it.
-/// `None` if no field is like that.
+/// Returns the same, but with the high answer where more is better in one way and less in another, because a motor may
+/// need it. `None` if no field is like that.
 pub(super) fn answered_with_more(plan: &Plan, fields: &[String]) -> Option<Plan> {
     let both = |field: &String| answered(plan, field, answer_low).is_some();
     fields.iter().any(both).then(|| {
@@ -240,8 +240,8 @@ pub(super) fn cleared(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(is_left)
 }
 
-/// A minimal subset of the fields that still suffices. Tries to drop half of them at a time, then a quarter, then each,
-/// because most are not needed.
+/// Returns a minimal subset of the fields that still suffices. Tries to drop half of them at a time, then a quarter,
+/// then each, because most are not needed.
 fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -> Vec<String> {
     let mut size = fields.len();
     while size > 1 {
@@ -260,7 +260,7 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
     fields
 }
 
-/// The fields whose best answer helps by itself, or else those that help together.
+/// Returns the fields whose best answer helps by itself, or else those that help together.
 pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(&Plan) -> bool) -> Vec<String> {
     let alone = |field: &String| {
         let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
@@ -275,8 +275,8 @@ pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(
     if together(&fields) { needed(fields, together) } else { Vec::new() }
 }
 
-/// What better answers would change. `again` returns the sum of all limits with other answers, and what the rules in
-/// question then find. It leaves the figures as they were.
+/// Returns what better answers would change. `again` returns the sum of all limits with other answers, and what the
+/// rules in question then find. It leaves the figures as they were.
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
@@ -419,7 +419,7 @@ mod tests {
         assert_eq!(fields, ["load.kettle.legs"]);
     }
 
-    /// The same without shortcuts: the supply, the loads and every rule anew.
+    /// Returns the same without shortcuts: the supply, the loads and every rule anew.
     fn plainly(plan: &Plan) -> Answers {
         let Report { findings, mut figures, .. } = judge(plan);
         let supply = Supply::build(plan);
@@ -471,7 +471,7 @@ mod tests {
     ];
     const CAUTION: &str = "sets off no more than a caution";
 
-    /// A field without the name of its part.
+    /// Returns a field without the name of its part.
     fn kind_of(field: &str) -> String {
         let (table, rest) = field.split_once('.').expect("a table");
         let (_, name) = field.rsplit_once('.').expect("a name");
@@ -523,8 +523,8 @@ mod tests {
         assert_eq!(without, BTreeSet::from(listed));
     }
 
-    /// The plan with everything stated that is not asked about because it causes no more than a caution. No danger or
-    /// warning goes away with it.
+    /// Returns the plan with everything stated that is not asked about because it causes no more than a caution. No
+    /// danger or warning goes away with it.
     fn told(plan: &Plan) -> Plan {
         let mut plan = plan.clone();
         let set = &mut plan.generator;
@@ -563,7 +563,7 @@ mod tests {
         }
     }
 
-    /// What to look at first, and how many dangers and warnings that clears.
+    /// Returns what to look at first, and how many dangers and warnings that clears.
     fn first_look(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
         let look = report(edits).figures.looks.into_iter().next()?;
         Some((look.fields[0].clone(), look.dangers, look.warnings))

@@ -8,7 +8,7 @@ use crate::rules;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
 
-/// The verdict on each receptacle, cord and box.
+/// Returns the verdict on each receptacle, cord and box.
 pub(super) fn of_points(
     plan: &Plan,
     supply: &Supply,
@@ -69,8 +69,8 @@ pub(super) fn of_points(
     points
 }
 
-/// The sets of these loads that may not run at once, if some two of them may. If no such set is known, all of them as
-/// one set. Empty if no two of them may run together.
+/// Returns the sets of these loads that may not run at once, if some two of them may. If no such set is known, all of
+/// them as one set. Empty if no two of them may run together.
 fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
     let two_of_these = |set: &Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
     if !sharing.together.iter().any(two_of_these) {
@@ -85,8 +85,8 @@ fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
     never
 }
 
-/// The verdicts on parts plugged into a socket that does not exist or does not take their plug, and on what hangs on
-/// them. A part that the plan plugs in nowhere is in the bin and has none, unless it must not be used anywhere
+/// Returns the verdicts on parts plugged into a socket that does not exist or does not take their plug, and on what
+/// hangs on them. A part that the plan plugs in nowhere is in the bin and has none, unless it must not be used anywhere
 /// (`spare`).
 pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict> {
     let detached = supply.detached.iter();
@@ -99,15 +99,16 @@ pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> 
     verdicts.collect()
 }
 
-/// The verdict that a part must not be used because of what a finding says about `at`, wherever anything is plugged in.
+/// Returns the verdict that a part must not be used because of what a finding says about `at`, wherever anything is
+/// plugged in.
 fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
     let why = Because { code: finding.code, at: at.clone(), lifted_by: Some(finding.fix.key) };
     Verdict { id: part.clone(), admits: Admits::Nothing, why: Some(why), ..Verdict::default() }
 }
 
-/// The verdicts on cords and boxes that are not plugged in, or are plugged into a socket that does not exist, and that
-/// must not be used anywhere. Also the findings that explain them. These are no troubles of the plan, because nobody
-/// uses the parts.
+/// Returns the verdicts on cords and boxes that are not plugged in, or are plugged into a socket that does not exist,
+/// and that must not be used anywhere. Also the findings that explain them. These are no troubles of the plan, because
+/// nobody uses the parts.
 pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
     let (mut verdicts, mut told) = (Vec::new(), Vec::new());
     for part in &supply.detached {
@@ -160,7 +161,7 @@ pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut
     }
 }
 
-/// The fields that were assumed for the generator and for the parts on the way to a point.
+/// Returns the fields that were assumed for the generator and for the parts on the way to a point.
 fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<String> {
     let path: Vec<&Id> = supply.up(at).map(|(_, node)| &node.id).collect();
     let of_path = |field: &str| {

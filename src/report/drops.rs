@@ -25,7 +25,7 @@ pub(super) struct Placed<'a> {
 }
 
 impl Placed<'_> {
-    /// Its draw at the moment it starts.
+    /// Returns its draw at the moment it starts.
     pub fn starting(&self) -> Running {
         Running { current: self.unit.starting_current, ..self.load }
     }
@@ -99,9 +99,9 @@ impl<'a> Scene<'a> {
         scene
     }
 
-    /// If no load loses more than the share x of its volts at nominal current, none loses more than m = x / (1 - m)
-    /// once settled, because no current exceeds 1 / (1 - m) of its nominal one. Returns 1 - m. There is no such m for x
-    /// above a quarter.
+    /// Returns the value of `least_left`. If no load loses more than the share x of its volts at nominal current, none
+    /// loses more than m = x / (1 - m) once settled, because no current exceeds 1 / (1 - m) of its nominal one. Returns
+    /// 1 - m. There is no such m for x above a quarter.
     fn least_left(&self) -> Option<i128> {
         let most = self
             .costs()
@@ -114,15 +114,15 @@ impl<'a> Scene<'a> {
         (under >= 0).then(|| i128::midpoint(1_000_000, (under * 1_000_000).isqrt()))
     }
 
-    /// An upper bound on the settled loss, from the loss at nominal current.
+    /// Returns an upper bound on the settled loss, from the loss at nominal current.
     fn at_most(&self, cost: Microvolts) -> Option<Microvolts> {
         // Each cord is rounded up to a microvolt.
         const ROUNDING: Microvolts = 1_000;
         Some(cost * 1_000_000 / self.least_left? + ROUNDING)
     }
 
-    /// The member that loses the largest share of its volts once its set has settled. Among equals, one that loses the
-    /// most at nominal current. `settled` caches what each set settles to.
+    /// Returns the member that loses the largest share of its volts once its set has settled. Among equals, one that
+    /// loses the most at nominal current. `settled` caches what each set settles to.
     pub(super) fn worst_of(
         &self,
         members: impl Iterator<Item = Member> + Clone,
@@ -152,7 +152,7 @@ impl<'a> Scene<'a> {
         Some(worst)
     }
 
-    /// What each member of a set loses once settled. All of its volts where the line cannot carry the set.
+    /// Returns what each member of a set loses once settled. All of its volts where the line cannot carry the set.
     fn settle(&self, set: usize) -> Vec<Microvolts> {
         let running: Vec<Running> = self.sets[set].iter().map(|at| self.placed[*at].load).collect();
         let flow = self.supply.settled_flow(&running);
@@ -160,28 +160,28 @@ impl<'a> Scene<'a> {
         running.iter().map(|load| flow.as_ref().map_or_else(|| all(load), |flow| flow.lost_by(load))).collect()
     }
 
-    /// For each set, its members, each with what it loses with the whole set running at nominal current.
+    /// Returns, for each set, its members, each with what it loses with the whole set running at nominal current.
     pub fn costs(&self) -> impl Iterator<Item = impl Iterator<Item = (usize, Microvolts)>> {
         self.sets.iter().zip(&self.costs).map(|(set, costs)| set.iter().copied().zip(costs.iter().copied()))
     }
 
-    /// The placed load with this id.
+    /// Returns the placed load with this id.
     pub fn of(&self, id: &Id) -> Option<&Placed<'a>> {
         self.placed.iter().find(|placed| placed.unit.id == *id)
     }
 
-    /// The volts that `other`, running, costs the place of `own`.
+    /// Returns the volts that `other`, running, costs the place of `own`.
     pub fn share(&self, own: usize, other: usize) -> Microvolts {
         self.shares[own][other]
     }
 
-    /// The same while `other` starts.
+    /// Returns the same while `other` starts.
     pub fn starting_share(&self, own: usize, other: usize) -> Microvolts {
         self.starting_shares[own][other]
     }
 
-    /// The set containing this load that costs it the most volts once settled. `None` where it is in no set, and so may
-    /// not run at all.
+    /// Returns the set containing this load that costs it the most volts once settled. `None` where it is in no set,
+    /// and so may not run at all.
     fn worst_set(&self, own: usize, settled: &mut Settled) -> Option<Vec<usize>> {
         let alike = |one: usize, other: usize| {
             let (one, other) = (&self.placed[one], &self.placed[other]);
@@ -200,12 +200,12 @@ impl<'a> Scene<'a> {
         with_own(&self.sets[set], own, alike)
     }
 
-    /// The drop at a placed load. `None` if it may not even run alone.
+    /// Returns the drop at a placed load. `None` if it may not even run alone.
     pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Option<Drop> {
         self.worst_set(own, settled).map(|set| self.drop_in(own, &set))
     }
 
-    /// The drop at a placed load while all of `worst`, which includes it, run.
+    /// Returns the drop at a placed load while all of `worst`, which includes it, run.
     fn drop_in(&self, own: usize, worst: &[usize]) -> Drop {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
@@ -241,7 +241,7 @@ impl<'a> Scene<'a> {
     }
 }
 
-/// The current through each cord, with its resistance.
+/// Returns the current through each cord, with its resistance.
 pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Through> {
     let told = cords.into_iter().filter_map(|(at, amps)| {
         let node = supply.node(at);
@@ -259,8 +259,8 @@ fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
     unit.running_apparent <= supply.room(NodeIx(0)) && unit.starting_apparent <= supply.peak_room()
 }
 
-/// One entry for each placed load that may run, in the order of the loads, and separately one for each that is too much
-/// for the generator, with what it would lose by itself.
+/// Returns one entry for each placed load that may run, in the order of the loads, and separately one for each that is
+/// too much for the generator, with what it would lose by itself.
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most volts. Where the sets are
 /// not all known, it is everything that is placed.
@@ -277,7 +277,7 @@ pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     (drops, alone)
 }
 
-/// A set with this load in it: the set itself, or the set with this load in place of its twin.
+/// Returns a set with this load in it: the set itself, or the set with this load in place of its twin.
 fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> Option<Vec<usize>> {
     if set.contains(&own) {
         return Some(set.to_vec());
@@ -288,7 +288,7 @@ fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> 
     Some(set)
 }
 
-/// A part of a voltage in millionths.
+/// Returns a part of a voltage in millionths.
 pub(super) fn share(part: Microvolts, whole: Voltage) -> i128 {
     let whole = whole.millivolts().max(1);
     let millionths = part * 1000;
@@ -298,7 +298,7 @@ pub(super) fn share(part: Microvolts, whole: Voltage) -> i128 {
     }
 }
 
-/// A part of a voltage as a percentage, rounded up.
+/// Returns a part of a voltage as a percentage, rounded up.
 pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
     let whole = i128::from(whole.millivolts().max(1));
     let up = i128::from(part.millivolts()) * 100_000;

@@ -55,7 +55,7 @@ impl<'a> Run<'a> {
         !self.load.hours.is_empty() || life(self.load)
     }
 
-    /// How many minutes of the day it runs.
+    /// Returns how many minutes of the day it runs.
     fn minutes(&self) -> i64 {
         self.on.as_ref().map_or(SHORT_RUN, |on| {
             let minutes = on.iter().filter(|on| **on).count();
@@ -81,8 +81,8 @@ fn of_minutes(minutes: i64) -> Hours {
     Hours::from_millihours((minutes * 1000 + 59) / 60)
 }
 
-/// The loads that run. A load that takes turns runs in its turn, and one that only runs too long runs for less. One
-/// that may not even run alone does not run.
+/// Returns the loads that run. A load that takes turns runs in its turn, and one that only runs too long runs for less.
+/// One that may not even run alone does not run.
 fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Vec<Run<'a>> {
     let of = |load: &Id| {
         let unit = units.iter().find(|unit| unit.id == *load);
@@ -98,7 +98,7 @@ fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sh
     units.iter().filter(placed).map(|unit| Run::of(plan, unit)).collect()
 }
 
-/// The figures for the placed loads, and what had to be assumed.
+/// Returns the figures for the placed loads, and what had to be assumed.
 pub(super) fn of_plan(
     plan: &Plan,
     supply: &Supply,
@@ -185,7 +185,7 @@ pub(super) fn of_plan(
     (use_of_energy, assumed)
 }
 
-/// The figures when nothing is on: the generator runs without a load.
+/// Returns the figures when nothing is on: the generator runs without a load.
 fn idle(set: &Generator) -> EnergyUse {
     EnergyUse { busiest_load: fuel::load(set, Power::ZERO), ..EnergyUse::default() }
 }
@@ -205,7 +205,7 @@ fn busiest(runs: &[Run<'_>], demand: &[i64; DAY], any_time: i64) -> Busiest {
     Busiest { power: most + any_time, by: by.map(|run| run.unit.id.clone()) }
 }
 
-/// The loads that somebody's health depends on and that run in these hours, each once.
+/// Returns the loads that somebody's health depends on and that run in these hours, each once.
 fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
     let within = |run: &&Run<'_>| {
         let on = run.on.as_ref();
@@ -216,7 +216,7 @@ fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
     ids
 }
 
-/// The hour with the greatest demand of any minute in it. The first wins a tie.
+/// Returns the hour with the greatest demand of any minute in it. The first wins a tie.
 fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
     let (hour, power) = demand
         .chunks(60)

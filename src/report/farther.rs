@@ -39,7 +39,8 @@ pub struct Place {
 }
 
 impl<'a> Farther<'a> {
-    /// `None` if nothing that runs hangs on a cord of known length.
+    /// Finds the load that loses the largest share and the longest cord on its way. `None` if nothing that runs hangs
+    /// on a cord of known length.
     #[must_use]
     pub fn of(plan: &'a Plan, report: &'a Report) -> Option<Self> {
         let mut drops: Vec<_> = report.figures.drops.iter().collect();
@@ -56,14 +57,14 @@ impl<'a> Farther<'a> {
         })
     }
 
-    /// The nominal voltage less this share, rounded down.
+    /// Returns the nominal voltage less this share, rounded down.
     pub(crate) fn left(&self, lost: Percent) -> Voltage {
         let nominal = i128::from(self.nominal.millivolts());
         let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
         Voltage::from_millivolts(narrow(left))
     }
 
-    /// The situation with a cord of this length. `None` if the load is no longer placed, or may not run.
+    /// Returns the situation with a cord of this length. `None` if the load is no longer placed, or may not run.
     #[must_use]
     pub fn with(&self, length: Length) -> Option<Place> {
         let mut plan = self.plan.clone();

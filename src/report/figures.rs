@@ -11,17 +11,17 @@ use crate::supply::Supply;
 use crate::verdict::Verdicts;
 
 impl Figures {
-    /// The facts of a load unit, by its own id.
+    /// Returns the facts of a load unit, by its own id.
     pub(crate) fn load(&self, id: &Id) -> Option<&LoadFacts> {
         self.loads.iter().find(|load| load.id == *id)
     }
 
-    /// The facts of every unit of a load in the plan.
+    /// Returns the facts of every unit of a load in the plan.
     pub(crate) fn units<'a>(&'a self, load: &'a Id) -> impl Iterator<Item = &'a LoadFacts> {
         self.loads.iter().filter(move |it| it.of == *load)
     }
 
-    /// The limit of a receptacle, or of the inside of a camper.
+    /// Returns the limit of a receptacle, or of the inside of a camper.
     pub(crate) fn limit(&self, id: &Id) -> Option<&Limit> {
         self.limits.iter().find(|limit| limit.id == *id)
     }
@@ -45,7 +45,8 @@ impl Figures {
         self.sharing.may_run(load, of)
     }
 
-    /// The figures that need no rule. What the rules assume and find, and what follows from that, is left empty.
+    /// Computes the figures that need no rule. What the rules assume and find, and what follows from that, is left
+    /// empty.
     pub(crate) fn of_plan(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
         let (units, load_assumptions) = loads::units(plan);
         let sharing = share(plan, supply, verdicts, &units);
@@ -77,8 +78,8 @@ impl Figures {
         }
     }
 
-    /// The figures for a trial plan: placing with little work, and no sets, orders or turns. Volts, energy and readings
-    /// are empty, and all power counts as reachable.
+    /// Computes the figures for a trial plan: placing with little work, and no sets, orders or turns. Volts, energy and
+    /// readings are empty, and all power counts as reachable.
     pub(crate) fn of_trial(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
         let (units, _) = loads::units(plan);
         Self {

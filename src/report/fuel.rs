@@ -40,7 +40,8 @@ pub(super) struct Fuel {
     pub stretch: Option<Stretch>,
 }
 
-/// The fuel for a day. `apart` is a demand in milliwatts, and the minutes it lasts at a time when nothing else runs.
+/// Computes the fuel for a day. `apart` is a demand in milliwatts, and the minutes it lasts at a time when nothing else
+/// runs.
 pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64)) -> Fuel {
     let runs = running(&day.demand);
     let mut minutes: BTreeMap<i64, i64> = BTreeMap::new();
@@ -84,7 +85,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
     Fuel { day: Some(told(day.sum())), burns, stretch }
 }
 
-/// When the engine runs: while there is demand, and through breaks too short to stop it for.
+/// Returns when the engine runs: while there is demand, and through breaks too short to stop it for.
 fn running(demand: &[i64; DAY]) -> [bool; DAY] {
     let idle = demand.map(|demand| demand == 0);
     let mut runs = idle.map(|idle| !idle);
@@ -103,7 +104,7 @@ fn running(demand: &[i64; DAY]) -> [bool; DAY] {
     runs
 }
 
-/// For each minute, how long the run of `true` that ends with it is, across midnight too.
+/// Returns, for each minute, the length of the run of `true` that ends with it, across midnight too.
 fn lengths(so: &[bool; DAY]) -> [usize; DAY] {
     let mut lengths = [0; DAY];
     let mut length = 0;
@@ -115,8 +116,8 @@ fn lengths(so: &[bool; DAY]) -> [usize; DAY] {
     lengths
 }
 
-/// The minutes at whose start the tank may be full. Before that the engine was off and cooling, and then somebody
-/// poured, by day, and not within an hour of the night of a load that somebody's health depends on.
+/// Returns the minutes at whose start the tank may be full. Before that the engine was off and cooling, and then
+/// somebody poured, by day, and not within an hour of the night of a load that somebody's health depends on.
 fn refuelled(site: &Site, day: &Day) -> [bool; DAY] {
     let night = night(site);
     let mut dark = [false; DAY];
@@ -139,7 +140,7 @@ fn refuelled(site: &Site, day: &Day) -> [bool; DAY] {
     full
 }
 
-/// The minutes of every run in `life` that reaches into the dark, and the hour on either side of it.
+/// Returns the minutes of every run in `life` that reaches into the dark, and the hour on either side of it.
 fn beside(life: &[bool; DAY], dark: &[bool; DAY]) -> [bool; DAY] {
     let mut near = [false; DAY];
     for forward in [true, false] {
@@ -160,7 +161,7 @@ fn beside(life: &[bool; DAY], dark: &[bool; DAY]) -> [bool; DAY] {
     near
 }
 
-/// The stretch between two chances to refuel that burns the most of what may be used. The first wins a tie.
+/// Returns the stretch between two chances to refuel that burns the most of what may be used. The first wins a tie.
 fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stretch> {
     let starts: Vec<usize> = (0..DAY).filter(|minute| full[*minute]).collect();
     let stretch = |from: usize, minutes: usize| -> Option<Stretch> {
@@ -201,8 +202,8 @@ fn told(parts: i128) -> Percent {
     Percent::from_millipercent(narrow((millionths + 9) / 10))
 }
 
-/// The share of its rated power that each generator gives at this total demand, in thousandths of a percent, rounded
-/// up. `None` where the rated power is unknown.
+/// Returns the share of its rated power that each generator gives at this total demand, in thousandths of a percent,
+/// rounded up. `None` where the rated power is unknown.
 fn share(set: &Generator, demand: Power) -> Option<i128> {
     let sets = set.sets();
     // Generators in parallel share the load evenly, each from its own tank.
@@ -211,8 +212,8 @@ fn share(set: &Generator, demand: Power) -> Option<i128> {
     (rated > 0).then(|| (each * i128::from(WHOLE.millipercent()) + rated - 1) / rated)
 }
 
-/// The share of its rated power that each generator gives at this demand, at most all of it. `None` where the rated
-/// power is unknown.
+/// Returns the share of its rated power that each generator gives at this demand, at most all of it. `None` where the
+/// rated power is unknown.
 pub(super) fn load(set: &Generator, demand: Power) -> Option<Percent> {
     let share = share(set, demand)?;
     Some(Percent::from_millipercent(narrow(share)).min(WHOLE))
@@ -223,7 +224,8 @@ fn is_known(set: &Generator) -> bool {
     hours_per_tank(set, Power::ZERO).is_some()
 }
 
-/// Time on one tank at this total demand, rounded down. `None` without a rated power or published running times.
+/// Returns the time on one tank at this total demand, rounded down. `None` without a rated power or published running
+/// times.
 pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
     let rate = Rate::published(set, share(set, demand)?)?;
     Some(Hours::from_millihours(narrow(1000 * rate.below / rate.above)))
@@ -241,8 +243,8 @@ impl Rate {
         Self { above: 1000, below: lasts.millihours().into() }
     }
 
-    /// What each generator burns at this total demand in milliwatts, or the assumed rate where no running time is
-    /// known.
+    /// Returns what each generator burns at this total demand in milliwatts, or the assumed rate where no running time
+    /// is known.
     fn of(set: &Generator, demand: i64) -> Self {
         let unknown = Self::at(UNKNOWN_TANK);
         let demand = Power::from_milliwatts(demand);
@@ -255,7 +257,8 @@ impl Rate {
         }
     }
 
-    /// The rate at this share of rated load, in thousandths of a percent. `None` without published running times.
+    /// Returns the rate at this share of rated load, in thousandths of a percent. `None` without published running
+    /// times.
     fn published(set: &Generator, share: i128) -> Option<Self> {
         let mut points: Vec<(i128, i128)> = set
             .runtime
@@ -294,7 +297,7 @@ impl Rate {
         self.above * other.below > other.above * self.below
     }
 
-    /// What burns in this many minutes, rounded up, in parts of which a tank has `tank`.
+    /// Returns what burns in this many minutes, rounded up, in parts of which a tank has `tank`.
     fn of_minutes(self, minutes: i64, tank: i128) -> i128 {
         let below = self.below * 60;
         (i128::from(minutes) * self.above * tank + below - 1) / below
@@ -306,7 +309,7 @@ mod tests {
     use super::*;
     use crate::plan::{Answer, Runtime};
 
-    /// 2,000 W: 8 h at a quarter load and 3 h at full load.
+    /// Returns a generator of 2,000 W: 8 h at a quarter load and 3 h at full load.
     fn set() -> Generator {
         let point = |percent: i64, millihours: i64| Runtime {
             load: Percent::from_millipercent(percent * 1000),
@@ -366,8 +369,8 @@ mod tests {
         assert_eq!(hours(2000), Some(Hours::from_millihours(3000)));
     }
 
-    /// A day in which loads run, each given as from, to, watts, and whether it "waits" for refueling or somebody's
-    /// "life" depends on it.
+    /// Returns a day in which loads run, each given as from, to, watts, and whether it "waits" for refueling or
+    /// somebody's "life" depends on it.
     fn day(loads: &[(u16, u16, i64, &str)]) -> Day {
         let mut day = Day { demand: [0; DAY], busy: [false; DAY], life: [false; DAY] };
         for (from, to, watts, how) in loads {
@@ -381,7 +384,7 @@ mod tests {
         day
     }
 
-    /// The worst stretch of a day whose night is 22:00-06:00: its span, what it burns, and what may be used.
+    /// Returns the worst stretch of a day whose night is 22:00-06:00: its span, what it burns, and what may be used.
     fn stretch(set: &Generator, loads: &[(u16, u16, i64, &str)]) -> (String, i64, i64) {
         let site = Site::default();
         let fuel = of_day(set, &site, &day(loads), (0, 0));

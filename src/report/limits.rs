@@ -6,7 +6,7 @@ use crate::quantity::{Current, Power};
 use crate::supply::{self, LimitReason, NodeIx, NodeKind, Supply};
 use crate::verdict::{Protection, Verdicts};
 
-/// The limit of every receptacle, in tree order.
+/// Returns the limit of every receptacle, in tree order.
 pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
     supply
         .receptacles()
@@ -70,7 +70,7 @@ impl Feed {
         matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
     }
 
-    /// The feed of a cord or box. `None` for one that is not plugged in.
+    /// Returns the feed of a cord or box. `None` for one that is not plugged in.
     pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
         let own = || supply.points().filter(|(_, node)| node.id == *part);
         own().find(|(_, node)| node.kind.is_gear())?;
@@ -86,8 +86,8 @@ impl Feed {
         })
     }
 
-    /// The feed that a receptacle shares with others of the same cord or box. `None` where it can supply each of them
-    /// up to its own limit.
+    /// Returns the feed that a receptacle shares with others of the same cord or box. `None` where it can supply each
+    /// of them up to its own limit.
     pub(crate) fn shared(supply: &Supply, receptacle: &Id, part: &Id) -> Option<Shared> {
         let feed = Self::of(supply, part)?;
         let legs = supply.counts_on(supply.receptacle(receptacle)?);
@@ -123,8 +123,8 @@ pub(crate) struct Shared {
     pub feed: Feed,
 }
 
-/// The outlet upstream that sets the limit of a cord or box, if it feeds other things as well, or can. These draw on
-/// the same limit.
+/// Returns the outlet upstream that sets the limit of a cord or box, if it feeds other things as well, or can. These
+/// draw on the same limit.
 fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
     let by = supply.limit(part).continuous_by.node;
     let ahead = supply.node(by);
@@ -140,12 +140,12 @@ fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
     more.then(|| ahead.id.clone())
 }
 
-/// What sets a limit, in terms of ids.
+/// Returns what sets a limit, in terms of ids.
 fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
     SetBy { id: supply.node(by.node).id.clone(), reason: by.reason, enforced: by.reason.enforced(), share: by.share }
 }
 
-/// What acts when a limit is exceeded, in terms of ids.
+/// Returns what acts when a limit is exceeded, in terms of ids.
 fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
     let id = |at: NodeIx| supply.node(at).id.clone();
     match acts {

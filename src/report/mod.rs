@@ -233,7 +233,7 @@ pub struct Limit {
 }
 
 impl Limit {
-    /// The shape to look for: that of the receptacle, or of a camper's plug.
+    /// Returns the shape to look for: that of the receptacle, or of a camper's plug.
     #[must_use]
     pub fn told_shape(&self) -> String {
         if self.inside { Plug(self.shape.0).to_string() } else { self.shape.to_string() }
@@ -455,7 +455,7 @@ pub struct Look {
 }
 
 impl Look {
-    /// A look whose effect has not been worked out yet.
+    /// Creates a look whose effect has not been worked out yet.
     pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
         Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
     }
@@ -551,8 +551,8 @@ pub struct Report {
     pub figures: Figures,
 }
 
-/// The finding of a rule about a part. Where none names the part, the one about the device and the joint that leave it
-/// without protection, whose findings name other parts in use there.
+/// Returns the finding of a rule about a part. Where none names the part, the one about the device and the joint that
+/// leave it without protection, whose findings name other parts in use there.
 pub(crate) fn telling<'a>(findings: &'a [Finding], limits: &[Limit], code: &str, at: &Id) -> Option<&'a Finding> {
     let of_rule = || findings.iter().filter(|it| it.code == code);
     let shock = limits.iter().find(|limit| limit.id == *at);
@@ -569,13 +569,13 @@ impl Report {
     /// The rules whose findings list unrelated parts: each part is wrong by itself, and is fixed by itself.
     pub(crate) const ONE_BY_ONE: [&str; 6] = ["SHOCK001", "SHOCK013", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
 
-    /// The verdict on a part. `None` if it has none, as for spare gear with nothing wrong.
+    /// Returns the verdict on a part. `None` if it has none, as for spare gear with nothing wrong.
     #[must_use]
     pub fn verdict(&self, id: &Id) -> Option<&Verdict> {
         self.figures.verdicts.iter().find(|it| it.id == *id)
     }
 
-    /// Why a part must not be used at all, if so.
+    /// Returns why a part must not be used at all, if so.
     #[must_use]
     pub fn refused(&self, id: &Id) -> Option<&Because> {
         let verdict = self.verdict(id)?;
@@ -583,7 +583,7 @@ impl Report {
         (verdict.admits == Admits::Nothing).then_some(why)
     }
 
-    /// Why nothing but a cord with a built-in GFCI may be plugged in here, if so.
+    /// Returns why nothing but a cord with a built-in GFCI may be plugged in here, if so.
     #[must_use]
     pub fn guarded(&self, id: &Id) -> Option<&Because> {
         let verdict = self.verdict(id)?;
@@ -638,8 +638,8 @@ impl Report {
             && !limits.iter().any(feeds)
     }
 
-    /// The finding whose words explain a reason. Of the findings about the same part that are cleared together, the
-    /// most severe, and among equals one that is certain before a guess.
+    /// Returns the finding whose words explain a reason. Of the findings about the same part that are cleared together,
+    /// the most severe, and among equals one that is certain before a guess.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
@@ -656,14 +656,14 @@ impl Report {
         std::iter::once(own).chain(of_part).min_by_key(|it| (it.signal, it.guessed()))
     }
 
-    /// The loads that a life depends on, or might.
+    /// Returns the loads that a life depends on, or might.
     #[must_use]
     pub fn lives(&self) -> Vec<Id> {
         let loads = self.figures.loads.iter().filter(|load| load.life());
         loads.map(|load| load.id.clone()).collect()
     }
 
-    /// The severity of the trouble that a finding belongs to, or its own if it belongs to none, as those about
+    /// Returns the severity of the trouble that a finding belongs to, or its own if it belongs to none, as those about
     /// unplugged parts do.
     #[must_use]
     pub fn signal_of(&self, finding: &Finding) -> Signal {
@@ -672,26 +672,26 @@ impl Report {
         of_it.next().map_or(finding.signal, |it| it.signal)
     }
 
-    /// How many troubles have this signal.
+    /// Returns how many troubles have this signal.
     #[must_use]
     pub fn count(&self, signal: Signal) -> usize {
         let troubles = self.figures.troubles.iter();
         troubles.filter(|trouble| trouble.signal == signal).count()
     }
 
-    /// The findings of a trouble, most severe first.
+    /// Returns the findings of a trouble, most severe first.
     pub fn findings_of<'a>(&'a self, trouble: &'a Trouble) -> impl Iterator<Item = &'a Finding> {
         trouble.findings.iter().map(|at| &self.findings[*at])
     }
 
-    /// The codes of a trouble's findings, each once, in order.
+    /// Returns the codes of a trouble's findings, each once, in order.
     #[must_use]
     pub fn codes_of(&self, trouble: &Trouble) -> String {
         let codes: BTreeSet<&str> = self.findings_of(trouble).map(|it| it.code).collect();
         Vec::from_iter(codes).join(" ")
     }
 
-    /// The report as indented JSON.
+    /// Serializes the report as indented JSON.
     ///
     /// # Errors
     /// Never for a report that [`crate::judge::build`] returned. The serializer's signature cannot say so.
@@ -699,7 +699,7 @@ impl Report {
         serde_json::to_string_pretty(self)
     }
 
-    /// The worst signal of all findings. `None` without findings.
+    /// Returns the worst signal of all findings. `None` without findings.
     #[must_use]
     pub fn worst(&self) -> Option<Signal> {
         self.findings.iter().map(|finding| finding.signal).min()

@@ -13,7 +13,7 @@ pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
 /// The limit there: 60 dB(A).
 pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 
-/// The figures for a plan.
+/// Returns the figures for a plan.
 pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     let Some(noise) = source(plan) else {
         return NoiseAt::default();
@@ -36,8 +36,8 @@ pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     }
 }
 
-/// The sound at the busiest minute of a plan, and how much louder that is than the published level. Full load is
-/// assumed where the share of its power is unknown.
+/// Returns the sound at the busiest minute of a plan, and how much louder that is than the published level. Full load
+/// is assumed where the share of its power is unknown.
 pub(super) fn busiest(noise: Noise, energy: &EnergyUse) -> (Noise, SoundLevel) {
     let more = more_at(energy.busiest_load.unwrap_or(ALL), noise.load);
     (louder(noise, more), more)
@@ -47,19 +47,19 @@ fn louder(noise: Noise, more: SoundLevel) -> Noise {
     Noise { level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()), ..noise }
 }
 
-/// The published level of all generators that run as one. `None` where it is unknown.
+/// Returns the published level of all generators that run as one. `None` where it is unknown.
 pub(super) fn source(plan: &Plan) -> Option<Noise> {
     let noise = *plan.generator.noise.known()?;
     Some(Noise { level: of_several(noise.level, plan.generator.sets()), ..noise })
 }
 
-/// The level of several equal generators side by side.
+/// Returns the level of several equal generators side by side.
 fn of_several(one: SoundLevel, sets: i64) -> SoundLevel {
     let more = more_of_several(sets);
     SoundLevel::from_millidecibels(one.millidecibels() + more.millidecibels())
 }
 
-/// How much louder several equal generators are than one: sound power adds, so 10 log10(n) dB, rounded up.
+/// Returns how much louder several equal generators are than one: sound power adds, so 10 log10(n) dB, rounded up.
 #[must_use]
 pub fn more_of_several(sets: i64) -> SoundLevel {
     // 10 log10(2) is 3.010 299 957 dB.
@@ -67,7 +67,7 @@ pub fn more_of_several(sets: i64) -> SoundLevel {
     SoundLevel::from_millidecibels(narrow((nano + 999_999) / 1_000_000))
 }
 
-/// The level at a distance, rounded up.
+/// Returns the level at a distance, rounded up.
 #[must_use]
 pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
     SoundLevel::from_millidecibels(
@@ -75,7 +75,7 @@ pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
     )
 }
 
-/// 20 log10(above / below) in thousandths of a decibel, rounded down.
+/// Returns 20 log10(above / below) in thousandths of a decibel, rounded down.
 fn twenty_log10(above: i64, below: i64) -> i64 {
     let log2 = log2(above, below);
     // 20 log10(2) is 6.020 599 913 dB.

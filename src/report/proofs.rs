@@ -107,7 +107,7 @@ pub struct Proof {
     pub neutral_to_ground: Option<Sure>,
 }
 
-/// The tests of every receptacle that is fed, may be used and has a ground contact, in tree order.
+/// Returns the tests of every receptacle that is fed, may be used and has a ground contact, in tree order.
 pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
     let grounding = verdicts.grounding_in_use();
     let joined = grounding.joined();
@@ -147,14 +147,15 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
         .collect()
 }
 
-/// Half of a resistance, rounded up.
+/// Returns half of a resistance, rounded up.
 fn half(resistance: Resistance) -> Resistance {
     Resistance::from_microohms((resistance.microohms() + 1) / 2)
 }
 
-/// What the tester's button does at a receptacle behind this protection. Its current leaves through the protection and
-/// returns by ground and a joint: either past the protection, which then trips, or through it, which then sees nothing.
-/// The result is open if nobody knows which outlet a bonding plug is in, or if one device serves two outlets.
+/// Returns what the tester's button does at a receptacle behind this protection. Its current leaves through the
+/// protection and returns by ground and a joint: either past the protection, which then trips, or through it, which
+/// then sees nothing. The result is open if nobody knows which outlet a bonding plug is in, or if one device serves two
+/// outlets.
 fn tester_button(grounding: &Grounding<'_>, protection: NodeIx) -> Button {
     if grounding.may_hold_joint(protection) {
         return Button::Either;

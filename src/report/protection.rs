@@ -7,8 +7,8 @@ use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Plug;
 use crate::verdict::{Allowance, Cause, Overcurrent, Verdicts, own_limit, stands};
 
-/// One entry for each receptacle, cord, inlet and wire, in tree order, with a listed box's wiring covered by its
-/// listing. Then one for the own cord of each load that is plugged in.
+/// Returns one entry for each receptacle, cord, inlet and wire, in tree order, with a listed box's wiring covered by
+/// its listing. Then one for the own cord of each load that is plugged in.
 pub(super) fn protection<'a>(
     plan: &Plan,
     supply: &Supply,
@@ -84,8 +84,8 @@ pub(super) fn protection<'a>(
     list
 }
 
-/// The own cord of a load at a receptacle. It is protected by a breaker no larger than its plug, by a generator that
-/// cannot give more, or, on a circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
+/// Returns the entry for the own cord of a load at a receptacle. It is protected by a breaker no larger than its plug,
+/// by a generator that cannot give more, or, on a circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
 fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
     let breaker = supply.node(at).protected_at;
     let rating = plug.0.rating();

@@ -60,7 +60,7 @@ impl Sum {
         self.asks <= self.limit
     }
 
-    /// The total in millionths of the limit.
+    /// Returns the total in millionths of the limit.
     fn fullness(&self) -> i128 {
         let limit = i128::from(self.limit.millivolt_amps().max(1));
         i128::from(self.asks.millivolt_amps()) * 1_000_000 / limit
@@ -121,14 +121,14 @@ impl Member<'_> {
 }
 
 impl<'a> Adder<'a> {
-    /// An adder for a report and the supply tree of the same plan.
+    /// Creates an adder for a report and the supply tree of the same plan.
     #[must_use]
     pub const fn new(report: &'a Report, supply: &'a Supply) -> Self {
         Self { report, supply }
     }
 
-    /// The sums for a set of loads: each leg of the generator, running and with the start that needs the most, and the
-    /// fullest point downstream.
+    /// Returns the sums for a set of loads: each leg of the generator, running and with the start that needs the most,
+    /// and the fullest point downstream.
     #[must_use]
     pub fn of_set(&self, set: &[Id]) -> Vec<Sum> {
         let members = self.members(set);
@@ -137,7 +137,7 @@ impl<'a> Adder<'a> {
         sums
     }
 
-    /// The sum furthest past its limit, for a set that may not run together.
+    /// Returns the sum furthest past its limit, for a set that may not run together.
     #[must_use]
     pub fn of_never(&self, set: &[Id]) -> Option<Sum> {
         first_fullest(self.of_set(set))
@@ -163,7 +163,7 @@ impl<'a> Adder<'a> {
         (self.supply.node(at).legs.all().len() > 1).then_some(leg)
     }
 
-    /// The running current through a point on one leg, in volt-amperes.
+    /// Sums the volt-amperes through a point on one leg, with everything running.
     fn running(&self, at: NodeIx, leg: Leg, members: &[Member<'_>]) -> Sum {
         let node = self.supply.node(at);
         let passing = members.iter().filter(|it| self.carries(at, leg, it));
@@ -185,7 +185,7 @@ impl<'a> Adder<'a> {
         }
     }
 
-    /// The sums at the generator: each leg running, and at the moment that needs the most.
+    /// Returns the sums at the generator: each leg running, and at the moment that needs the most.
     fn of_source(&self, members: &[Member<'_>]) -> Vec<Sum> {
         let root = NodeIx(0);
         let mut sums = Vec::new();
@@ -214,7 +214,7 @@ impl<'a> Adder<'a> {
         sums
     }
 
-    /// The fullest point downstream of the generator. The first wins a tie.
+    /// Returns the fullest point downstream of the generator. The first wins a tie.
     fn fullest_part(&self, members: &[Member<'_>]) -> Option<Sum> {
         let parts = (1..self.supply.nodes.len()).map(NodeIx);
         let all = parts.flat_map(|at| {
@@ -224,7 +224,7 @@ impl<'a> Adder<'a> {
         first_fullest(all.filter(|sum| !sum.terms.is_empty()))
     }
 
-    /// The steps of switching on, in the order of the report.
+    /// Returns the steps of switching on, in the order of the report.
     #[must_use]
     pub fn of_start(&self) -> Vec<StartSum> {
         let order: Vec<Id> = self.report.figures.sharing.start_order.iter().map(|step| step.load.clone()).collect();
@@ -269,7 +269,7 @@ impl<'a> Adder<'a> {
     }
 }
 
-/// The fullest sum. The first wins a tie.
+/// Returns the fullest sum. The first wins a tie.
 fn first_fullest(sums: impl IntoIterator<Item = Sum>) -> Option<Sum> {
     sums.into_iter().reduce(|most, next| if next.fullness() > most.fullness() { next } else { most })
 }

@@ -6,8 +6,8 @@ use crate::quantity::{Current, Power};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Verdicts;
 
-/// The power available through the outlets in use and the gear plugged into them. With neither loads nor gear plugged
-/// in, through all outlets.
+/// Returns the power available through the outlets in use and the gear plugged into them. With neither loads nor gear
+/// plugged in, through all outlets.
 pub(super) fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, sharing: &Sharing) -> Usable {
     let used = used(plan, supply, sharing);
     let reach = Reach::of(supply, verdicts, &used);
@@ -27,7 +27,7 @@ pub(super) fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, shar
     }
 }
 
-/// The receptacles that loads are plugged into.
+/// Returns the receptacles that loads are plugged into.
 fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
     plan.loads
         .iter()
@@ -37,7 +37,7 @@ fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
         .collect()
 }
 
-/// The most current that can be drawn through a node on a leg by what is in use downstream of it.
+/// Returns the most current that can be drawn through a node on a leg by what is in use downstream of it.
 pub(crate) fn flow(
     (plan, supply, sharing): (&Plan, &Supply, &Sharing),
     verdicts: &Verdicts<'_>,
@@ -66,7 +66,7 @@ impl<'a> Reach<'a> {
         }
     }
 
-    /// The most current that can be drawn through a node on one leg.
+    /// Returns the most current that can be drawn through a node on one leg.
     fn flow(&self, at: NodeIx, leg: Leg) -> Current {
         let node = self.supply.node(at);
         // Nothing is drawn through a part that must not be used.

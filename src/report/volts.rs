@@ -119,7 +119,7 @@ pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &S
     }
 }
 
-/// Volts left at a point, rounded down. Zero where the line cannot carry the current.
+/// Returns the volts left at a point, rounded down. Zero where the line cannot carry the current.
 fn left(supply: &Supply, at: NodeIx, flow: Option<&Flow<'_>>) -> Voltage {
     let volts = supply.volts_at(at);
     let gone = flow.map_or(volts, |flow| lost(flow.drop(at)));
@@ -160,8 +160,8 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
     steps
 }
 
-/// The boxes that something is plugged into, each with its own receptacles that feed it. Of these only the ones with
-/// the lowest nominal voltage are kept, which are those a meter goes into.
+/// Returns the boxes that something is plugged into, each with its own receptacles that feed it. Of these only the ones
+/// with the lowest nominal voltage are kept, which are those a meter goes into.
 fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
     let mut boxes: BTreeMap<NodeIx, Vec<NodeIx>> = BTreeMap::new();
     for placed in &scene.placed {
@@ -236,7 +236,8 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     Some(told(supply, scene, (set, own), Some(starts), Some(&flow)))
 }
 
-/// The entry for a member of a set at this flow. Without a flow, the line cannot carry the set, and no volts are left.
+/// Returns the entry for a member of a set at this flow. Without a flow, the line cannot carry the set, and no volts
+/// are left.
 fn told(
     supply: &Supply,
     scene: &Scene<'_>,
@@ -275,7 +276,7 @@ fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest>
     list
 }
 
-/// The most current on one leg through a point, of loads that may run together.
+/// Returns the most current on one leg through a point, of loads that may run together.
 fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
     let passes: Vec<bool> =
         scene.placed.iter().map(|placed| supply.up(placed.load.at).any(|(ix, _)| ix == point)).collect();

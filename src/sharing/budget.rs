@@ -8,14 +8,14 @@ pub struct Budget {
 }
 
 impl Budget {
-    /// A budget of this much work.
+    /// Creates a budget of this much work.
     #[must_use]
     pub const fn of(work: u64) -> Self {
         Self { left: work }
     }
 
-    /// The budget for the whole sharing of this many loads: one or two milliseconds up to 15 loads, ten to twenty at
-    /// 40, and in proportion beyond that.
+    /// Returns the budget for the whole sharing of this many loads: one or two milliseconds up to 15 loads, ten to
+    /// twenty at 40, and in proportion beyond that.
     #[must_use]
     pub const fn for_loads(loads: usize) -> Self {
         const SMALL: u64 = 500_000;
@@ -41,7 +41,7 @@ impl Budget {
         self.left == 0
     }
 
-    /// How much work is left.
+    /// Returns how much work is left.
     #[must_use]
     pub const fn left(&self) -> u64 {
         self.left

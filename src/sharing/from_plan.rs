@@ -57,7 +57,7 @@ const MOST_SETS: usize = 1000;
 /// A cord of up to this length ends at the generator (common practice, no source, as in rule CORD005).
 pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
 
-/// How far a cord leads. One of unknown length barely leads away from the generator.
+/// Returns how far a cord leads. One of unknown length barely leads away from the generator.
 pub(crate) fn length_of(cord: &Cord) -> Length {
     cord.length.or(AT_SET + Length::from_millimetres(1))
 }
@@ -137,9 +137,9 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
 /// More sets than this are not read one by one.
 const MANY_SETS: usize = 99;
 
-/// The same with little work, and without sets that may run together, orders and turns: the placed and unplaced loads
-/// and `never`. For callers that try many plans. Small changes mostly find the best placing, so only a short search is
-/// left.
+/// Works out the same with little work, and without sets that may run together, orders and turns: the placed and
+/// unplaced loads and `never`. For callers that try many plans. Small changes mostly find the best placing, so only a
+/// short search is left.
 pub(crate) fn places(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / TRIAL).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
@@ -148,7 +148,7 @@ pub(crate) fn places(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, unit
     setting.told(plan, &placing, budget).1
 }
 
-/// For each load, the unit of the same load at the same place that comes just before it.
+/// Returns, for each load, the unit of the same load at the same place that comes just before it.
 fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
     Alike::new(
         (0..units.len())
@@ -156,7 +156,7 @@ fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
     )
 }
 
-/// The smallest conflicts: all of them if possible, else those of a few loads.
+/// Returns the smallest conflicts: all of them if possible, else those of a few loads.
 fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Family {
     let mut of_size = |size| budget.share(1, 4, |budget| conflicts(fixed, all, alike, size, MOST_SETS, budget));
     let mut family = of_size(usize::MAX);
@@ -354,7 +354,8 @@ impl<'a> Setting<'a> {
         setting
     }
 
-    /// The result for a placing, once every load left over has a place if possible. Includes what may not run together.
+    /// Returns the result for a placing, once every load left over has a place if possible. Includes what may not run
+    /// together.
     fn told(&self, plan: &Plan, placing: &Placing, budget: &mut Budget) -> (Vec<Option<usize>>, Sharing) {
         let at = self.fill(&placing.at);
         let mut sharing = Sharing { proven: placing.proven && self.whole, ..Sharing::default() };
@@ -524,7 +525,7 @@ impl<'a> Setting<'a> {
         false
     }
 
-    /// How full the fullest row would be with the load there, counting everything plugged in, in millionths.
+    /// Returns how full the fullest row would be with the load there, counting everything plugged in, in millionths.
     fn fullness(&self, seats: &Seats, load: usize, place: usize) -> i64 {
         let rows = self.model.rows.iter().zip(&seats.sums);
         rows.filter(|(row, _)| row.has(place) && row.sums[load] > 0)
@@ -563,8 +564,8 @@ impl<'a> Setting<'a> {
         self.supply.node(self.places[place]).id.clone()
     }
 
-    /// The places with a free socket that can run a load for which there is none where the plan puts it. If some have a
-    /// working GFCI, only those.
+    /// Returns the places with a free socket that can run a load for which there is none where the plan puts it. If
+    /// some have a working GFCI, only those.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<usize> {
         let unit = &self.units[load];
         let told = &plan.loads[unit.load];
@@ -585,7 +586,7 @@ impl<'a> Setting<'a> {
         free
     }
 
-    /// The steps of an order, each with its power: volt-amperes counted as watts, which are never more.
+    /// Returns the steps of an order, each with its power: volt-amperes counted as watts, which are never more.
     fn start_steps(&self, order: &[usize]) -> Vec<StartStep> {
         let mut running = ApparentPower::ZERO;
         order
@@ -631,7 +632,7 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// The fewest turns in which everything plugged in gets to run in its hours, or none if all of it may be on
+    /// Returns the fewest turns in which everything plugged in gets to run in its hours, or none if all of it may be on
     /// whenever it is wanted. And the loads that get no turn, because whenever they are wanted they are too much beside
     /// what a life depends on.
     ///
@@ -665,7 +666,7 @@ impl<'a> Setting<'a> {
         (turns, off)
     }
 
-    /// The set, and whatever of `others` holds beside it: musts first, then loads that run for hours.
+    /// Returns the set with whatever of `others` holds beside it: musts first, then loads that run for hours.
     fn grow(&self, fixed: &Fixed, set: LoadSet, others: &LoadSet) -> LoadSet {
         let mut order: Vec<usize> = others.iter().collect();
         order.sort_by_key(|load| {
@@ -694,7 +695,7 @@ struct Seats {
     seen: u64,
 }
 
-/// One load for the model. A medical load counts as a must and outweighs all the rest.
+/// Builds one load for the model. A medical load counts as a must and outweighs all the rest.
 fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
@@ -723,9 +724,9 @@ fn beside_beds(plan: &Plan, units: &[LoadUnit], far: &[Vec<usize>], sockets: &[u
     }
 }
 
-/// The places among these where people can use a thing, as the generator must stand far from them: as far out on cords
-/// as exhaust demands, or else the farthest. Empty if all are at the generator. Only places that can run the load
-/// count.
+/// Returns the places among these where people can use a thing, as the generator must stand far from them: as far out
+/// on cords as exhaust demands, or else the farthest. Empty if all are at the generator. Only places that can run the
+/// load count.
 fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &[Length]) -> Vec<usize> {
     let runs = |place: usize| {
         let (continuous, short) = limits[place];
@@ -738,7 +739,7 @@ fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &
     far
 }
 
-/// How far cords lead away from the generator. Zero up to [`AT_SET`].
+/// Returns how far cords lead away from the generator. Zero up to [`AT_SET`].
 fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Length {
     let long: Length = supply
         .up(place)
@@ -748,9 +749,9 @@ fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Len
     if long > AT_SET { long } else { Length::ZERO }
 }
 
-/// The cost of a load at each place. A place away from where it is used costs more the more the load weighs, and one
-/// more if the load is moved from where it is. A place without a working GFCI costs two. All these small costs together
-/// never outweigh one load that is away.
+/// Returns the cost of a load at each place. A place away from where it is used costs more the more the load weighs,
+/// and one more if the load is moved from where it is. A place without a working GFCI costs two. All these small costs
+/// together never outweigh one load that is away.
 fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length], protected: &[bool]) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
@@ -767,8 +768,8 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
     (0..out.len()).map(cost).collect()
 }
 
-/// The most of these loads, each with a count, that are plugged in at once if each is only in its hours. `None` if one
-/// has no hours.
+/// Returns the most of these loads, each with a count, that are plugged in at once if each is only in its hours. `None`
+/// if one has no hours.
 pub(crate) fn one_by_one<'l>(loads: &(impl Iterator<Item = (&'l plan::Load, usize)> + Clone)) -> Option<usize> {
     let on = |minute: u16| loads.clone().filter(|(load, _)| load.wants(minute)).map(|(_, count)| count).sum();
     // The number of loads that are on grows only at a minute when some hours begin.

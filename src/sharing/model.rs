@@ -36,7 +36,7 @@ pub struct Load {
 }
 
 impl Load {
-    /// Starting less running current.
+    /// Returns the starting less the running current.
     #[must_use]
     pub fn excess(&self) -> i64 {
         (self.starting - self.running).max(0)
@@ -65,7 +65,7 @@ impl Row {
         !self.peaks.is_empty()
     }
 
-    /// What a load adds by starting. Zero in a thermal row.
+    /// Returns what a load adds by starting. Zero in a thermal row.
     #[must_use]
     pub fn peak(&self, load: usize) -> i64 {
         self.peaks.get(load).copied().unwrap_or(0)
@@ -197,27 +197,27 @@ impl Model {
             .collect();
     }
 
-    /// The moments, or one of all loads if none are set.
+    /// Returns the moments, or one of all loads if none are set.
     #[must_use]
     pub fn moments(&self) -> Vec<LoadSet> {
         if self.moments.is_empty() { vec![LoadSet::below(self.loads.len())] } else { self.moments.clone() }
     }
 
-    /// The cost of a load at a place.
+    /// Returns the cost of a load at a place.
     #[must_use]
     pub fn cost(&self, load: usize, place: usize) -> i64 {
         let index = load * self.sockets.len() + place;
         self.costs.get(index).copied().unwrap_or(0)
     }
 
-    /// The cost of a whole placing.
+    /// Returns the cost of a whole placing.
     #[must_use]
     pub fn cost_of(&self, at: &Places) -> i64 {
         let cost = |(load, place): (usize, &Option<usize>)| Some(self.cost(load, (*place)?));
         at.iter().enumerate().filter_map(cost).sum()
     }
 
-    /// The rows with every load at its place. An unplaced load is in no row.
+    /// Returns the rows with every load at its place. An unplaced load is in no row.
     #[must_use]
     pub fn at(&self, at: &Places) -> Fixed {
         let pick = |row: &Row, table: &[i64]| -> Vec<i64> {
@@ -243,12 +243,12 @@ impl Model {
     }
 }
 
-/// Places as bits.
+/// Returns places as bits.
 pub(super) fn mask(places: impl IntoIterator<Item = usize>) -> u64 {
     places.into_iter().fold(0, |mask, place| mask | 1 << place)
 }
 
-/// The places of a mask, in ascending order.
+/// Returns the places of a mask, in ascending order.
 pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
     std::iter::from_fn(move || {
         (mask != 0).then(|| {
@@ -259,13 +259,13 @@ pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
     })
 }
 
-/// The loads that are plugged in somewhere.
+/// Returns the loads that are plugged in somewhere.
 #[must_use]
 pub fn plugged(at: &Places) -> LoadSet {
     at.iter().enumerate().filter(|(_, place)| place.is_some()).map(|(load, _)| load).collect()
 }
 
-/// `sum` as thousandths of `capacity`, rounded up. A sum of zero is no use, whatever the capacity.
+/// Returns `sum` as thousandths of `capacity`, rounded up. A sum of zero is no use, whatever the capacity.
 pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
@@ -285,13 +285,13 @@ pub struct FixedRow {
 }
 
 impl FixedRow {
-    /// The sum over a set, without peaks.
+    /// Returns the sum over a set, without peaks.
     #[must_use]
     pub fn sum(&self, set: &LoadSet) -> i64 {
         set.iter().map(|load| self.sums[load]).sum()
     }
 
-    /// The greatest peak in a set. Zero for a thermal row.
+    /// Returns the greatest peak in a set. Zero for a thermal row.
     #[must_use]
     pub fn peak(&self, set: &LoadSet) -> i64 {
         if self.peaks.is_empty() {
@@ -300,7 +300,7 @@ impl FixedRow {
         set.iter().map(|load| self.peaks[load]).max().unwrap_or(0)
     }
 
-    /// What a load adds by starting.
+    /// Returns what a load adds by starting.
     #[must_use]
     pub fn peak_of(&self, load: usize) -> i64 {
         self.peaks.get(load).copied().unwrap_or(0)
@@ -329,14 +329,15 @@ impl Fixed {
         self.rows.iter().all(|row| row.holds(set))
     }
 
-    /// The thermal rows alone, as if nothing took more to start.
+    /// Returns the thermal rows alone, as if nothing took more to start.
     #[must_use]
     pub fn once_started(&self) -> Self {
         Self { loads: self.loads, rows: self.rows.iter().filter(|row| row.peaks.is_empty()).cloned().collect() }
     }
 
-    /// The same rows for each moment, with only the loads on at that moment. A set that holds in them keeps every limit
-    /// at every moment if each of its loads runs in its own hours. Rows that all of `among` at once keep are left out.
+    /// Returns the same rows for each moment, with only the loads on at that moment. A set that holds in them keeps
+    /// every limit at every moment if each of its loads runs in its own hours. Rows that all of `among` at once keep
+    /// are left out.
     #[must_use]
     pub fn by_moment(&self, moments: &[LoadSet], among: &LoadSet) -> Self {
         let mask = |table: &[i64], moment: &LoadSet| -> Vec<i64> {
@@ -354,8 +355,8 @@ impl Fixed {
         Self { loads: self.loads, rows: rows.collect() }
     }
 
-    /// The same question with fewer rows. Rows that all of `among` at once keep are left out, and of rows with the same
-    /// coefficients only the tightest stays.
+    /// Returns the same question with fewer rows. Rows that all of `among` at once keep are left out, and of rows with
+    /// the same coefficients only the tightest stays.
     #[must_use]
     pub fn essential(&self, among: &LoadSet) -> Self {
         let mut rows: Vec<FixedRow> = self.rows.iter().filter(|row| !row.holds(among)).cloned().collect();

@@ -10,7 +10,7 @@ impl LoadSet {
     /// One more than the greatest index it can hold.
     pub const CAPACITY: usize = 64 * Self::WORDS;
 
-    /// The set of all indices below `count`.
+    /// Returns the set of all indices below `count`.
     #[must_use]
     pub fn below(count: usize) -> Self {
         (0..count).collect()
@@ -26,14 +26,14 @@ impl LoadSet {
         self.0[load / 64] &= !(1 << (load % 64));
     }
 
-    /// This set with a load added.
+    /// Returns this set with a load added.
     #[must_use]
     pub const fn with(mut self, load: usize) -> Self {
         self.insert(load);
         self
     }
 
-    /// This set with a load removed.
+    /// Returns this set with a load removed.
     #[must_use]
     pub const fn without(mut self, load: usize) -> Self {
         self.remove(load);
@@ -46,7 +46,7 @@ impl LoadSet {
         self.0[load / 64] >> (load % 64) & 1 == 1
     }
 
-    /// The number of loads in the set.
+    /// Returns the number of loads in the set.
     #[must_use]
     pub fn len(&self) -> usize {
         self.0.iter().map(|word| word.count_ones() as usize).sum()
@@ -64,25 +64,25 @@ impl LoadSet {
         self.0.iter().zip(&other.0).all(|(a, b)| a & !b == 0)
     }
 
-    /// The loads in both sets.
+    /// Returns the loads in both sets.
     #[must_use]
     pub fn intersection(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] & other.0[word]))
     }
 
-    /// The loads in either set.
+    /// Returns the loads in either set.
     #[must_use]
     pub fn union(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] | other.0[word]))
     }
 
-    /// The loads of this set that are not in the other.
+    /// Returns the loads of this set that are not in the other.
     #[must_use]
     pub fn minus(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] & !other.0[word]))
     }
 
-    /// The loads in ascending order.
+    /// Iterates over the loads in ascending order.
     pub fn iter(self) -> impl Iterator<Item = usize> {
         let mut left = self.0;
         let mut first = 0;

@@ -15,15 +15,15 @@ use super::budget::Budget;
 use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 
-/// The loads of a set that others in it must wait for. None of them may come last.
+/// Returns the loads of a set that others in it must wait for. None of them may come last.
 fn awaited(set: &LoadSet, after: &[LoadSet]) -> LoadSet {
     let waited = set.iter().map(|load| after[load].without(load));
     waited.fold(LoadSet::default(), |all, some| all.union(&some))
 }
 
-/// An order of `set` that keeps every surge row at each step, or `None`, which proves that there is none. `after` gives
-/// for each load those that must be on before it. Among the loads that may come last it takes the one with the least
-/// peak, and of equals the one with the highest index, so that the largest come first.
+/// Returns an order of `set` that keeps every surge row at each step, or `None`, which proves that there is none.
+/// `after` gives for each load those that must be on before it. Among the loads that may come last it takes the one
+/// with the least peak, and of equals the one with the highest index, so that the largest come first.
 #[must_use]
 pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usize>> {
     let rows: Vec<&FixedRow> = fixed.rows.iter().filter(|row| !row.peaks.is_empty()).collect();
@@ -54,9 +54,9 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
     Some(order)
 }
 
-/// The load that stands in the way when no order of `set` exists: one without which there is an order, the first by
-/// `rank`. If no single load is enough, the first of all by `rank`. Loads that the budget leaves no work for count as
-/// not enough.
+/// Returns the load that stands in the way when no order of `set` exists: one without which there is an order, the
+/// first by `rank`. If no single load is enough, the first of all by `rank`. Loads that the budget leaves no work for
+/// count as not enough.
 pub fn reason<K: Ord>(
     fixed: &Fixed,
     set: &LoadSet,

@@ -25,18 +25,18 @@ pub struct Alike {
 }
 
 impl Alike {
-    /// Takes, for each load, the one just before it that equals it in every row, if there is one.
+    /// Creates it from, for each load, the one just before it that equals it in every row, if there is one.
     pub fn new(before: impl IntoIterator<Item = Option<usize>>) -> Self {
         Self { before: before.into_iter().collect() }
     }
 
-    /// No two loads are alike.
+    /// Creates one in which no two loads are alike.
     #[must_use]
     pub fn nothing() -> Self {
         Self::default()
     }
 
-    /// The load just before this one among its equals.
+    /// Returns the load just before this one among its equals.
     fn before(&self, load: usize) -> Option<usize> {
         self.before.get(load).copied().flatten()
     }
@@ -47,8 +47,8 @@ impl Alike {
     }
 }
 
-/// All sets among `loads` that hold, but with no other load added. Stops after `most` sets or at the end of the budget,
-/// which makes the family incomplete.
+/// Returns all sets among `loads` that hold, but with no other load added. Stops after `most` sets or at the end of the
+/// budget, which makes the family incomplete.
 #[must_use]
 pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budget: &mut Budget) -> Family {
     let mut fixed = fixed.essential(loads);
@@ -87,7 +87,7 @@ pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budge
     Family { sets, complete }
 }
 
-/// The size of a load: its greatest share of any row, in millionths.
+/// Returns the size of a load: its greatest share of any row, in millionths.
 fn weight(fixed: &Fixed, load: usize) -> i64 {
     fixed
         .rows
@@ -166,8 +166,8 @@ impl Largest<'_> {
     }
 }
 
-/// All sets of at most `size` among `loads` that do not hold, but do with any one load removed. Stops after `most` sets
-/// or at the end of the budget, which makes the family incomplete.
+/// Returns all sets of at most `size` among `loads` that do not hold, but do with any one load removed. Stops after
+/// `most` sets or at the end of the budget, which makes the family incomplete.
 #[must_use]
 pub fn conflicts(
     fixed: &Fixed,

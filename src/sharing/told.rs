@@ -107,12 +107,12 @@ pub struct Sharing {
 }
 
 impl Sharing {
-    /// The receptacle where a load is placed, if it is.
+    /// Returns the receptacle where a load is placed, if it is.
     pub(crate) fn place(&self, load: &Id) -> Option<&Id> {
         self.placed.iter().find(|placed| placed.load == *load).map(|placed| &placed.at)
     }
 
-    /// Why a load has no place, if it has none.
+    /// Returns why a load has no place, if it has none.
     pub(crate) fn without_place(&self, load: &Id) -> Option<&Unplaced> {
         self.unplaced.iter().find(|lost| lost.load == *load)
     }

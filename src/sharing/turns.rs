@@ -19,7 +19,7 @@ pub struct Turns {
     pub at_least: usize,
 }
 
-/// The fewest groups of `loads`, each holding together with all of `always`.
+/// Returns the fewest groups of `loads`, each holding together with all of `always`.
 #[must_use]
 pub fn fewest(fixed: &Fixed, loads: &LoadSet, always: &LoadSet, budget: &mut Budget) -> Turns {
     let slots = vec![*loads; loads.len()];
@@ -27,8 +27,8 @@ pub fn fewest(fixed: &Fixed, loads: &LoadSet, always: &LoadSet, budget: &mut Bud
     in_slots(fixed, loads, always, &slots, budget).unwrap_or_else(|turns| turns)
 }
 
-/// The same, where group `g` must be drawn from `slots[g]` (the loads that may run at that hour), using as few slots as
-/// possible.
+/// Does the same where group `g` must be drawn from `slots[g]` (the loads that may run at that hour), using as few
+/// slots as possible.
 ///
 /// # Errors
 /// The turns without groups, when the loads cannot be fitted into the slots.
@@ -123,7 +123,7 @@ pub fn in_slots(
     Err(turns)
 }
 
-/// How many groups a sum needs if each holds `room`.
+/// Returns how many groups a sum needs if each holds `room`.
 fn groups_for(sum: i64, room: i64) -> usize {
     if sum <= 0 {
         0
@@ -181,7 +181,8 @@ impl Fill<'_> {
         self.groups.into_iter().flatten().map(|(set, _)| set).collect()
     }
 
-    /// `Some(true)` if the rest was fitted in, `Some(false)` if it cannot be, `None` if the budget ran out.
+    /// Fits in the loads from `step` on. `Some(true)` if the rest was fitted in, `Some(false)` if it cannot be, `None`
+    /// if the budget ran out.
     fn descend(&mut self, step: usize, budget: &mut Budget) -> Option<bool> {
         let Some(&load) = self.order.get(step) else {
             return Some(true);

@@ -54,7 +54,7 @@ pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     bought == Some(false)
 }
 
-/// The plan with everything not bought yet as its package will have to say.
+/// Returns the plan with everything not bought yet as its package will have to say.
 pub(crate) fn as_bought(plan: &Plan) -> Plan {
     if all_to_buy(plan).is_empty() {
         return plan.clone();
@@ -64,7 +64,7 @@ pub(crate) fn as_bought(plan: &Plan) -> Plan {
     all_answered(plan, &fields.filter(chosen).collect::<Vec<_>>())
 }
 
-/// Everything that is not bought yet, as named in fields.
+/// Returns everything that is not bought yet, as named in fields.
 fn all_to_buy(plan: &Plan) -> Vec<String> {
     let cords = plan.cords.iter().map(|it| format!("cord.{}", it.id));
     let boxes = plan.boxes.iter().map(|it| format!("box.{}", it.id));
@@ -72,9 +72,9 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
     all.filter(|thing| is_to_buy(plan, thing)).collect()
 }
 
-/// The looks at packages, each with what has to be on it, and what goes away with it once the looks before it have the
-/// best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is no
-/// carbon monoxide alarm, one is added.
+/// Returns the looks at packages, each with what has to be on it, and what goes away with it once the looks before it
+/// have the best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is
+/// no carbon monoxide alarm, one is added.
 pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
@@ -159,8 +159,8 @@ fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
     })
 }
 
-/// The plan with these fields chosen: the least demand that leaves the least wrong, both with the looks answered, as in
-/// `seen`, and without.
+/// Returns the plan with these fields chosen: the least demand that leaves the least wrong, both with the looks
+/// answered, as in `seen`, and without.
 fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
     let mut worlds = vec![all_answered(plan, fields), all_answered(seen, fields)];
     // Without looks they are the same.
@@ -237,7 +237,7 @@ fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
     }
 }
 
-/// What has to be on the package of a thing, from a plan in which its unknowns are answered.
+/// Returns what has to be on the package of a thing, from a plan in which its unknowns are answered.
 fn properties(best: &Plan, thing: &str) -> Vec<Property> {
     let mut all: Vec<(&'static str, Option<Value>)> = Vec::new();
     let name = |text: String| Some(Value::Name(text));
@@ -310,7 +310,7 @@ fn of_outlets(outlets: &[Outlet]) -> Option<Value> {
     kinds(outlets.iter().map(|it| (it.shape, it.breaker)))
 }
 
-/// The GFCI property, if any outlet is known to have one.
+/// Returns the GFCI property, if any outlet is known to have one.
 fn protected(outlets: &[Outlet]) -> Option<Value> {
     let mut gfci = outlets.iter().map(|it| it.gfci);
     gfci.any(|it| it == Answer::Known(true)).then(|| Value::yes_no(true))
@@ -326,7 +326,7 @@ mod tests {
     use crate::rules::testing::{edited, plan, report};
     use crate::supply::Supply;
 
-    /// How many dangers the package clears, and what has to be on it.
+    /// Returns how many dangers the package clears, and what has to be on it.
     fn wanted(edits: &[(&str, &str)]) -> (usize, Vec<(&'static str, String)>) {
         let report: Report = report(edits);
         let look = report.figures.looks.iter().find(|it| it.read == Marking::Package);
@@ -378,7 +378,7 @@ mod tests {
         assert_eq!(keys(&[no_alarm]), [""; 0]);
     }
 
-    /// The plan with exactly what the list says bought.
+    /// Returns the plan with exactly what the list says bought.
     fn bought(plan: &Plan, looks: &[Look]) -> Plan {
         let mut plan = plan.clone();
         for look in looks {

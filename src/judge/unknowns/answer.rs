@@ -160,7 +160,7 @@ fn shape_of_cord(cord: &mut Cord) {
     }
 }
 
-/// The same for a box.
+/// Fills in the inlet and the receptacles of a box.
 fn shape_of_box(holder: &mut DistributionBox) -> Option<()> {
     holder.inlet = Answer::Known(holder.inlet.or(Plug(HOUSEHOLD)));
     if holder.outlets_unknown() {

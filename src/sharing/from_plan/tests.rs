@@ -116,7 +116,7 @@ fn no_load_has_a_place_where_none_may_be_plugged_in() {
     assert_eq!(shared(&guarded).placed[0].at.as_str(), "front");
 }
 
-/// Breathing machines, and cords of these lengths in the generator's first outlet, which has two sockets.
+/// Shares breathing machines, with cords of these lengths in the generator's first outlet, which has two sockets.
 fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
     let cord = |(id, feet): &(&str, u32)| {
         format!(
@@ -309,7 +309,7 @@ fn of_loads_alike_one_choice_stands_for_all() {
     }
 }
 
-/// A cord in the generator's first outlet.
+/// Returns a cord in the generator's first outlet.
 fn cord(feet: u32, ends: usize, wire: &str) -> String {
     let ends = vec!["\"5-15R\""; ends].join(", ");
     format!(
@@ -318,7 +318,7 @@ fn cord(feet: u32, ends: usize, wire: &str) -> String {
     )
 }
 
-/// A box behind a cord in the generator's first outlet, with this many 20 A outlets.
+/// Returns a box behind a cord in the generator's first outlet, with this many 20 A outlets.
 fn boxed(feet: u32, wire: &str, outlets: usize) -> String {
     let outlet =
         |number| format!("[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n");
@@ -414,7 +414,7 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
     assert_eq!(at(950, "continuous = true"), ["a", "b"]);
 }
 
-/// A pump with these running and starting watts.
+/// Returns a pump with these running and starting watts.
 fn pump(watts: u32, starting: u32) -> String {
     heater("pump", watts, &format!("starting = \"{starting} W\""))
         .replace("kind = \"heater\"", "kind = \"motor\"\n            power_factor = 1.0")

@@ -9,7 +9,8 @@ use super::table::Constraint;
 const NEVER: u64 = u64::MAX / 4;
 
 impl Search<'_> {
-    /// The least weight of undecided loads that must be left out. [`NEVER`] if not everything committed can be served.
+    /// Returns the least weight of undecided loads that must be left out. [`NEVER`] if not everything committed can be
+    /// served.
     pub(super) fn least_loss(&self, domains: &[u64]) -> u64 {
         if self.dearest(domains) > self.table.most_cost - self.cost {
             return NEVER;
@@ -21,7 +22,7 @@ impl Search<'_> {
         room.max(self.for_want_of_sockets(domains))
     }
 
-    /// The least cost of the committed loads that have no place yet: each at its cheapest place.
+    /// Returns the least cost of the committed loads that have no place yet: each at its cheapest place.
     fn dearest(&self, domains: &[u64]) -> i64 {
         if self.model.costs.is_empty() {
             return 0;
@@ -38,6 +39,8 @@ impl Search<'_> {
         cheapest.map_or(0, |(cost, _)| *cost)
     }
 
+    /// Bounds the loss for want of room.
+    ///
     /// Proof. Call a load confined to a constraint if all places left to it are behind it. A load with no place left is
     /// counted separately. The confined loads that are placed add up to no more than the room left in the constraint,
     /// so those left out sum to at least the shortfall. The cheapest way to do that, allowing fractions of a load,
@@ -63,7 +66,7 @@ impl Search<'_> {
         stranded.saturating_add(worst).min(NEVER)
     }
 
-    /// The least loss that brings the sum down to the room, allowing fractions of a load.
+    /// Returns the least loss that brings the sum down to the room, allowing fractions of a load.
     fn knapsack(&self, constraint: &Constraint, domains: &[u64], room: i64) -> u64 {
         self.charge(constraint.loads.len());
         let confined = |load: &usize| {
@@ -93,6 +96,8 @@ impl Search<'_> {
         if short > 0 { NEVER } else { lost }
     }
 
+    /// Bounds the loss for want of sockets.
+    ///
     /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of loads that can be matched
     /// are the independent sets of a transversal matroid, in which the greedy choice, heaviest first, has the greatest
     /// weight. An augmenting path decides whether one more can be matched beside those already matched.

@@ -149,7 +149,7 @@ impl<'a> Draft<'a> {
         self.free[place] > 0 && (self.rows[place].iter()).all(|row| self.takes(*row, load))
     }
 
-    /// The allowed places where an unplaced load fits.
+    /// Returns the allowed places where an unplaced load fits.
     fn open(&mut self, load: usize) -> u64 {
         self.charge(load, self.model.rows.len());
         let allowed = self.model.loads[load].allowed.iter().copied();
@@ -162,15 +162,15 @@ impl<'a> Draft<'a> {
         open
     }
 
-    /// The greatest use of a row at the moments of a load, with this much added.
+    /// Returns the greatest use of a row at the moments of a load, with this much added.
     fn use_of(&self, row: usize, load: usize, more: i64) -> i64 {
         let used = |moment: &usize| self.used[row * self.moments.len() + moment];
         let most = self.on[load].iter().map(used).max();
         most.map_or(0, |most| permille_up(most + more, self.model.rows[row].capacity))
     }
 
-    /// The greatest use of the balanced rows that count a load at this place. With `more`, as if the load were added
-    /// there.
+    /// Returns the greatest use of the balanced rows that count a load at this place. With `more`, as if the load were
+    /// added there.
     fn use_there(&mut self, load: usize, place: usize, more: bool) -> i64 {
         self.charge(load, self.rows[place].len());
         let counts = |row: &&usize| {
@@ -185,7 +185,7 @@ impl<'a> Draft<'a> {
         used.max().unwrap_or(0)
     }
 
-    /// The place where it fits at the least cost, then with the least use. The first wins a tie.
+    /// Returns the place where it fits at the least cost, then with the least use. The first wins a tie.
     fn roomiest(&mut self, load: usize) -> Option<usize> {
         let open = self.open(load);
         let cost = |place: &usize| self.model.cost(load, *place);
@@ -194,7 +194,7 @@ impl<'a> Draft<'a> {
         (cheapest.into_iter()).min_by_key(|place| self.use_there(load, *place, true))
     }
 
-    /// The greatest use, if it is more than enough, and the row and moment that have it.
+    /// Returns the greatest use, if it is more than enough, and the row and moment that have it.
     fn fullest(&self) -> (i64, usize, usize) {
         let mut most = (self.model.enough, 0, 0);
         for (row, of) in self.model.rows.iter().enumerate() {
@@ -211,7 +211,7 @@ impl<'a> Draft<'a> {
         most
     }
 
-    /// The weight left out, and the rest of the worth. Less is better.
+    /// Returns the weight left out, and the rest of the worth. Less is better.
     pub(super) fn worth(&self) -> (u64, Worth) {
         let out = (0..self.at.len()).filter(|load| self.at[*load].is_none());
         let cost = self.model.cost_of(&self.at);

@@ -52,8 +52,8 @@ pub(super) struct Search<'a> {
 }
 
 impl<'a> Search<'a> {
-    /// A search for a placing that loses less than the allowance, costs at most `cut[0]`, and uses at most `cut[1]`
-    /// thousandths of every balanced row. With `first_only` any such placing will do, else the best.
+    /// Creates a search for a placing that loses less than the allowance, costs at most `cut[0]`, and uses at most
+    /// `cut[1]` thousandths of every balanced row. With `first_only` any such placing will do, else the best.
     pub(super) fn new(
         model: &'a Model,
         tariff: &'a Tariff,
@@ -228,7 +228,7 @@ impl<'a> Search<'a> {
         complete
     }
 
-    /// The places where each undecided load still fits.
+    /// Returns the places where each undecided load still fits.
     fn domains(&self, before: &[u64]) -> Vec<u64> {
         let free = |place: usize| u64::from(self.sockets[place] > 0) << place;
         let free = (0..self.sockets.len()).fold(0, |mask, place| mask | free(place));
@@ -296,7 +296,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The effects of a load at a place.
+    /// Returns the effects of a load at a place.
     fn touches(&self, load: usize, place: usize) -> impl Iterator<Item = &Touch> {
         let there = move |touch: &&Touch| self.table.constraints[touch.constraint].places >> place & 1 == 1;
         self.table.touches[load].iter().filter(there)
@@ -339,7 +339,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// How full the fullest constraint would be with this load there, in millionths.
+    /// Returns how full the fullest constraint would be with this load there, in millionths.
     fn fullness(&self, load: usize, place: usize) -> i64 {
         let full = |touch: &Touch| {
             let c = touch.constraint;

@@ -44,7 +44,7 @@ pub(super) struct Table {
 }
 
 impl Table {
-    /// The table for a total cost, with every balanced row cut down to this many thousandths.
+    /// Builds the table for a total cost, with every balanced row cut down to this many thousandths.
     pub(super) fn new(model: &Model, loss: &[u64], [cost, permille]: Worth) -> Self {
         let loads = model.loads.len();
         let allowed = |load: usize| {
@@ -111,7 +111,7 @@ impl Table {
     }
 }
 
-/// A sum in millionths of a capacity.
+/// Returns a sum in millionths of a capacity.
 pub(super) fn share(sum: i64, capacity: i64) -> i64 {
     product_down(sum, 1_000_000, capacity.max(1))
 }

@@ -181,7 +181,7 @@ pub fn understand(
         [one] => Ok(one.clone()),
         several => Err(Unclear::Parts(several.to_vec())),
     };
-    // A hot cord end condemns the whole cord.
+    // A bad cord end counts against the whole cord.
     let whole = |id: Id| {
         let mut cords = plan.cords.iter();
         let cord = cords.find(|cord| cord.end_ids().any(|end| end == id));
@@ -441,7 +441,7 @@ mod tests {
         }
         let hours = Hours::from_millihours(7_500);
         assert_eq!(understood("ran 7.5 hours on a tank"), Ok(Seen::Ran(hours)));
-        // A cord end stands for the cord, and heat counts whatever figure is beside it.
+        // A cord end stands for the cord, and heat counts whatever figure comes with it.
         for text in ["tents.2 was HOT at 9 A", "tents too warm to touch", "tents.1 smells burned"] {
             assert_eq!(understood(text), Ok(Seen::Hot(id("tents"))), "{text}");
         }

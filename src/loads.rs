@@ -10,7 +10,7 @@ use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
 use crate::value::{Assumption, Value};
 
-/// The plug assumed where nobody knows it. It is the ordinary one: every camp load has it.
+/// The plug assumed where it is unknown: the ordinary one, which every camp load has.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
 /// The voltage that household plugs, and each leg of larger ones, are made for: 125 V (NEMA WD 6, from memory, not
 /// verified).

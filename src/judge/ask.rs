@@ -382,7 +382,7 @@ impl Scene<'_> {
         list
     }
 
-    /// Returns starting less running volt-amperes, in thousandths.
+    /// Returns how much starting exceeds running, in millivolt-amperes.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
         (unit.starting_apparent - unit.running_apparent).millivolt_amps().max(0)
@@ -394,7 +394,7 @@ impl Scene<'_> {
         Current::of_apparent(apparent, self.supply.volts)
     }
 
-    /// Returns the order of switching on the loads that do not run yet, beside those that do.
+    /// Returns the order of switching on the loads that do not run yet, while the others run.
     fn order(&self, before: &[usize]) -> Vec<Step> {
         let legs = self.supply.node(NodeIx(0)).legs.all();
         let count = self.on.len().min(LoadSet::CAPACITY);
@@ -559,7 +559,7 @@ mod tests {
         assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
     }
 
-    /// Beside a fan of 0.417 A, the generator supplies more than the kettle's own 12.5 A, and the step says so. With
+    /// With a fan of 0.417 A on, the generator supplies more than the kettle's own 12.5 A, and the step says so. With
     /// nothing on, it supplies just that.
     #[test]
     fn the_amps_of_a_step_are_told_as_the_generator_s() {

@@ -52,7 +52,7 @@ fn what_is_true_of_every_camper_is_assumed_by_name() {
     assert_eq!(assumed(&unread), [&["camper-main"][..], &always].concat());
     let main = unread.figures.assumed.iter().find(|it| it.why == "camper-main");
     assert_eq!(main.map(|it| it.field.as_str()), Some("box.camper.breaker"));
-    // Nothing of it is looked at while nothing rests on it.
+    // No look is needed while nothing rests on these.
     assert_eq!(unread.figures.looks, []);
 }
 
@@ -242,7 +242,7 @@ fn what_runs_inside_is_told_to_go_nowhere_else() {
     };
     let loose = told(&report(&[("from = \"rv\"\ninlet", "inlet")]));
     assert!(loose.contains("Plug “camper” into “rv”. Write"), "{loose}");
-    // Two loads of 1250 W or more on a 20 A breaker.
+    // The 1250 W and 1350 W loads on a 20 A breaker.
     let main = ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", "inlet = \"TT-30P\"\nbreaker = \"20 A\"");
     let two =
         ("running = \"1350 W\"\npower_factor = 0.95", "running = \"1350 W\"\npower_factor = 0.95\nwanted = \"must\"");

@@ -66,9 +66,8 @@ fn together(plan: &Plan, one: &str, other: &str) -> bool {
     of == reading_in(plan, other) && (of.1 != Marking::Other || one == other)
 }
 
-/// Whether somebody who reads one field also sees the other and should act on it. Whoever holds a cord can unwind it at
-/// no cost, whoever stands at a box can look for its buttons, and whoever reads the generator's volts can read its
-/// watts.
+/// Whether somebody who reads one field also sees the other and should act on it. With a cord in hand it costs nothing
+/// to unwind it, at a box one can look for its buttons, and the generator's watts are next to its volts.
 fn at_hand(field: &str, other: &str) -> bool {
     let ((thing, read), (of_other, read_too)) = (reading(field), reading(other));
     let name = other.rsplit('.').next();
@@ -396,7 +395,7 @@ mod tests {
 
     /// With unknown volts, watts and altitude, half of the generator cannot run the kettle, which the right volts
     /// clear. They are on the list even though the rest then shows that it is too much for the whole generator too, and
-    /// whoever reads the volts reads the watts.
+    /// the watts are read along with the volts.
     #[test]
     fn what_a_warning_rests_on_is_on_the_list() {
         let report = report(&[
@@ -440,7 +439,7 @@ mod tests {
         #![proptest_config(ProptestConfig::with_cases(48))]
 
         /// Whatever a danger or a warning rests on is on the list, unless the list is full, or the finding goes away
-        /// with what is listed, or no answer besides that eases it.
+        /// with what is listed, or answering it as well would ease nothing.
         #[test]
         fn nothing_serious_rests_on_what_is_on_no_list(plan in arbitrary::camp()) {
             let report = build(&plan);

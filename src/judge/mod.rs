@@ -32,8 +32,7 @@ pub fn build(plan: &Plan) -> Report {
     in_full(plan, &supply, report)
 }
 
-/// Returns what to look at once these fields have been looked at in vain. Whoever cannot find out one thing may find
-/// out the next.
+/// Returns what to look at when these fields could not be found out. The next thing may be easier to find out.
 #[must_use]
 pub(crate) fn looks_beside(plan: &Plan, in_vain: &[String]) -> Vec<Look> {
     let supply = Supply::build(plan);

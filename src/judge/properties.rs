@@ -149,7 +149,7 @@ impl Behind {
         units.into_iter().any(|unit| unit.draws() == Draws::Resistance)
     }
 
-    /// Returns what a load loses beside these, with the heaters behind the cord at their full current.
+    /// Returns what a load loses with these running, with the heaters behind the cord at their full current.
     fn full_heat(&self, own: &Id, beside: &[Id]) -> Voltage {
         let running = |unit: &LoadUnit| {
             let draws = match unit.draws() {
@@ -529,8 +529,7 @@ proptest! {
                 _ => serious(&less, &before, Signal::Notice),
             };
             for found in serious(&plan, &after, least) {
-                // A worse finding of the same area speaks for it, such as a cord that is too thin for one that is only
-                // hot.
+                // A worse finding of the same area covers it, as a cord that is too thin covers one that is only hot.
                 let worse = |it: &(&str, Option<Id>)| it.1 == found.1 && it.0[..4] == found.0[..4];
                 // Loads that may not run together are not started together either, and a load that the generator cannot
                 // run or start needs no place. The rules about the peak and about places are silent then.
@@ -550,8 +549,8 @@ proptest! {
                     let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
                     // A load that may be a camper by its plug brings its own cord.
                     let camper = found.0 == "AIR005" && less.loads.iter().any(crate::verdict::camper);
-                    // If a load is too much by itself, or for the generator, nothing is reported about it beside others
-                    // or over hours.
+                    // If a load is too much by itself, or for the generator, nothing is reported about it together with
+                    // others or over hours.
                     let alone = match found.0 {
                         "OVER002" => it.0 == "POWER001",
                         "OVER006" => ["POWER001", "FIT004"].contains(&it.0),

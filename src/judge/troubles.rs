@@ -287,8 +287,8 @@ mod tests {
     use crate::rules;
     use crate::rules::testing::report;
 
-    /// A kettle in the evening and a grill in the morning, each too much beside a medical load, are two troubles,
-    /// because each is left off by itself. On the same evening they are one.
+    /// A kettle in the evening and a grill in the morning, each too much together with a medical load, are two
+    /// troubles, because each is left off by itself. On the same evening they are one.
     #[test]
     fn what_stays_off_at_another_hour_is_a_trouble_of_its_own() {
         let grill = |hours: &str| {
@@ -456,8 +456,8 @@ mod tests {
         assert!(together);
     }
 
-    /// An adapter that gives the wrong voltage stays at home, so the finding that it is too hot to carry anything goes
-    /// with it.
+    /// An adapter that gives the wrong voltage stays at home, so the finding that it can carry nothing in this heat
+    /// goes with that.
     #[test]
     fn a_cord_that_stays_at_home_is_told_once() {
         let ends = |ends: &str| {
@@ -520,8 +520,8 @@ mod tests {
         assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
     }
 
-    /// A cord that got hot is a fact, and no print on it needs to be read. It is a trouble of its own beside findings
-    /// that rest on assumptions.
+    /// A cord that got hot is a fact, and no print on it needs to be read. It is a trouble of its own, apart from
+    /// findings that rest on assumptions.
     #[test]
     fn what_got_hot_is_a_trouble_of_its_own() {
         let hot = ("coiled = false # long", "coiled = false\nhot = true");

@@ -14,10 +14,11 @@ use crate::rules::{self, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
 
-/// How many unknowns are tried, the first ones. A plan with more than that is beyond one-line advice.
+/// How many unknowns are tried, from the first. A plan with more than that is beyond one-line advice.
 const MOST: usize = 24;
 
-/// The limit including unknowns that an unexplained finding may rest on, so that no guess is reported as a fact.
+/// How many are tried at most, counting later ones that an unexplained finding may rest on, so that no guess is
+/// reported as a fact.
 pub(super) const MOST_ASKED: usize = 48;
 
 /// Whether a rule is run again. Only dangers and warnings count, and some rules that find neither need figures that are
@@ -148,7 +149,7 @@ pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> boo
         other.area == finding.area
             && now.iter().all(|it| it.code != other.code || it.about != other.about || it.signal > other.signal)
     };
-    // A load that was too much by itself, and then only beside others, is eased.
+    // A load that was too much by itself, and then only together with others, is eased.
     let alone = |finding: &Finding| finding.fix.key.ends_with("alone");
     let covers = |other: &Finding| {
         (other.code == finding.code || new(other))
@@ -538,7 +539,7 @@ mod tests {
         plan
     }
 
-    /// Codes and signals that are only in the first list.
+    /// Returns the codes and signals that are only in the first list.
     fn gone(now: &[Finding], then: &[Finding]) -> Vec<(&'static str, Signal)> {
         let told = |found: &Finding| (found.code, found.signal);
         let then: Vec<_> = then.iter().map(told).collect();
@@ -622,7 +623,7 @@ mod tests {
         #![proptest_config(ProptestConfig::with_cases(64))]
 
         /// Every danger that better answers would clear, with everything plugged in where it is, has something to look
-        /// at. An outlet that would still lack a GFCI, and is cleared only because no load needs it, has not.
+        /// at. The exception is an outlet that still lacks a GFCI then, and is cleared only because no load needs it.
         #[test]
         fn a_danger_that_rests_on_unknowns_says_on_which(plan in arbitrary::camp()) {
             let report = build(&plan);

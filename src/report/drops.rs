@@ -43,8 +43,8 @@ pub(super) struct Scene<'a> {
     pub placed: Vec<Placed<'a>>,
     /// The sets, as indices of `placed`. A single set of everything where the sets are not all known.
     pub sets: Vec<Vec<usize>>,
-    /// The volts that each running load (second index) costs the place of each load (first index). Volts lost are sums
-    /// over the loads, so each load's part is computed once.
+    /// The volts that each running load (second index) costs the place of each load (first index). Losses add up over
+    /// the loads, so each load's part is computed only once.
     shares: Vec<Vec<Microvolts>>,
     /// The same while the second load starts.
     starting_shares: Vec<Vec<Microvolts>>,
@@ -99,9 +99,11 @@ impl<'a> Scene<'a> {
         scene
     }
 
-    /// Returns the value of `least_left`. If no load loses more than the share x of its volts at nominal current, none
-    /// loses more than m = x / (1 - m) once settled, because no current exceeds 1 / (1 - m) of its nominal one. Returns
-    /// 1 - m. There is no such m for x above a quarter.
+    /// Returns the value of the field, 1 - m in millionths.
+    ///
+    /// If no load loses more than the share x of its volts at nominal current, none loses more than m = x / (1 - m)
+    /// once settled, because no current exceeds 1 / (1 - m) of its nominal one. For x above a quarter there is no such
+    /// m.
     fn least_left(&self) -> Option<i128> {
         let most = self
             .costs()
@@ -262,8 +264,8 @@ fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
 /// Returns one entry for each placed load that may run, in the order of the loads, and separately one for each that is
 /// too much for the generator, with what it would lose by itself.
 ///
-/// What runs beside a load is the set, of all that may run together, that costs it the most volts. Where the sets are
-/// not all known, it is everything that is placed.
+/// What runs alongside a load is the set, of all that may run together, that costs it the most volts. Where the sets
+/// are not all known, it is everything that is placed.
 pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     let mut settled = Settled::new();
     let (mut drops, mut alone) = (Vec::new(), Vec::new());

@@ -279,8 +279,8 @@ mod tests {
         assert_eq!(fan(quiet, "hours = [\"20:00-04:00\"]"), ("8".to_owned(), false));
     }
 
-    /// 12.5 A never runs behind a 10 A breaker. 12.5 A for five hours, where 12 A may run that long, runs for less, and
-    /// beside the fan it takes turns. Both of these count.
+    /// 12.5 A never runs behind a 10 A breaker. 12.5 A for five hours, where 12 A may run that long, runs for less, or
+    /// takes turns with the fan. Both of these count.
     #[test]
     fn what_may_never_run_burns_no_fuel() {
         let counted = |edits: &[(&str, &str)]| {

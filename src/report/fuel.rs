@@ -85,7 +85,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
     Fuel { day: Some(told(day.sum())), burns, stretch }
 }
 
-/// Returns when the engine runs: while there is demand, and through breaks too short to stop it for.
+/// Returns the minutes in which the engine runs: while there is demand, and through breaks too short to stop it for.
 fn running(demand: &[i64; DAY]) -> [bool; DAY] {
     let idle = demand.map(|demand| demand == 0);
     let mut runs = idle.map(|idle| !idle);

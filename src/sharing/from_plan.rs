@@ -603,7 +603,7 @@ impl<'a> Setting<'a> {
             .collect()
     }
 
-    /// Whether the first set, and what else could run beside it, can be switched on.
+    /// Whether the first set, and what else could run with it, can be switched on.
     fn start(&self, fixed: &Fixed, first: LoadSet, all: &LoadSet, budget: &mut Budget) -> Start {
         let anyhow = vec![LoadSet::default(); self.units.len()];
         let loads = self.grow(&fixed.once_started(), first, all);
@@ -633,12 +633,12 @@ impl<'a> Setting<'a> {
     }
 
     /// Returns the fewest turns in which everything plugged in gets to run in its hours, or none if all of it may be on
-    /// whenever it is wanted. And the loads that get no turn, because whenever they are wanted they are too much beside
-    /// what a life depends on.
+    /// whenever it is wanted. Also returns the loads that get no turn, because whenever they are wanted they are too
+    /// much together with what a life depends on.
     ///
-    /// A turn also contains whatever fits beside it, so that what runs all the time need not wait. Everything in a turn
-    /// may be on at once whatever its hours, so no turn contradicts `never`. What a life depends on is in every turn of
-    /// a load that may be on while it runs.
+    /// A turn also contains whatever else fits, so that what runs all the time need not wait. Everything in a turn may
+    /// be on at once whatever its hours, so no turn contradicts `never`. What a life depends on is in every turn of a
+    /// load that may be on while it runs.
     fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet, budget: &mut Budget) -> (Vec<LoadSet>, LoadSet) {
         let others = all.minus(life);
         let moments = self.model.moments();
@@ -666,7 +666,7 @@ impl<'a> Setting<'a> {
         (turns, off)
     }
 
-    /// Returns the set with whatever of `others` holds beside it: musts first, then loads that run for hours.
+    /// Returns the set with whatever of `others` holds together with it: musts first, then loads that run for hours.
     fn grow(&self, fixed: &Fixed, set: LoadSet, others: &LoadSet) -> LoadSet {
         let mut order: Vec<usize> = others.iter().collect();
         order.sort_by_key(|load| {

@@ -25,7 +25,7 @@ pub struct Alike {
 }
 
 impl Alike {
-    /// Creates it from, for each load, the one just before it that equals it in every row, if there is one.
+    /// Creates it from the load just before each one that equals it in every row, if there is one.
     pub fn new(before: impl IntoIterator<Item = Option<usize>>) -> Self {
         Self { before: before.into_iter().collect() }
     }
@@ -123,8 +123,8 @@ impl Largest<'_> {
             return false;
         }
         let Sums { used, peak, .. } = &self.sums;
-        // A load left out that still fits must be shut out in the end. If it holds beside everything that can still
-        // come, it holds beside any part of that, and no largest set lies below here. Once shut out it stays so,
+        // A load left out that still fits must be shut out in the end. If it holds together with everything that can
+        // still come, it holds with any part of that, and no largest set lies below here. Once shut out it stays so,
         // because sets only grow.
         let (rest, high) = (&self.rest[step], &self.high[step]);
         let doomed = self.open.iter().any(|load| {

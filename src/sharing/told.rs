@@ -52,7 +52,7 @@ pub enum StartVerdict {
     NoOrder,
 }
 
-/// The first set of `together`, and what else could run beside it once started.
+/// The first set of `together`, and what else could run with it once started.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Start {
     /// Whether all of these can be started.
@@ -91,8 +91,8 @@ pub struct Sharing {
     /// The fewest groups that take turns, if not everything fits whenever its hours want it. Otherwise empty. A load is
     /// in every group that it fits into, so a load in all of them need not wait.
     pub turns: Vec<Vec<Id>>,
-    /// Loads in no turn: they can run, but not beside what a life depends on when both are wanted. That is in every
-    /// turn, so these stay off.
+    /// Loads in no turn: they can run, but not together with what a life depends on when both are wanted. The latter is
+    /// in every turn, so these stay off.
     pub off: Vec<Id>,
     /// The cheapest changes that clear every danger and serve every must, and what they bring about at no extra cost,
     /// in an order in which each can be made. Filled only on request (see [`crate::mend`]).
@@ -117,8 +117,8 @@ impl Sharing {
         self.unplaced.iter().find(|lost| lost.load == *load)
     }
 
-    /// Whether a load may run at all. What is listed for one unit holds for its twins at the same place. `of` maps a
-    /// unit to its load in the plan.
+    /// Whether a load may run at all. What is listed for one unit holds for the other units of its load at the same
+    /// place. `of` maps a unit to its load in the plan.
     pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
         let alike = |other: &Id| {
             let of = of(load).is_some_and(|it| Some(it) == of(other));

@@ -9,11 +9,11 @@ use super::set::LoadSet;
 pub struct Turns {
     /// The groups, without the loads that always run. With slots, one for each slot used.
     pub groups: Vec<LoadSet>,
-    /// Loads that do not hold beside those that always run, even alone.
+    /// Loads that do not hold with those that always run, even without any others.
     pub cannot_run: LoadSet,
     /// Whether the loads that always run hold by themselves. If not, the other fields stay empty.
     pub always_hold: bool,
-    /// Whether no fewer groups would do.
+    /// Whether it is proven that no fewer groups would do.
     pub proven: bool,
     /// A lower bound on the number of groups.
     pub at_least: usize,
@@ -31,7 +31,7 @@ pub fn fewest(fixed: &Fixed, loads: &LoadSet, always: &LoadSet, budget: &mut Bud
 /// slots as possible.
 ///
 /// # Errors
-/// The turns without groups, when the loads cannot be fitted into the slots.
+/// When the loads cannot be fitted into the slots, with the turns but no groups.
 pub fn in_slots(
     fixed: &Fixed,
     loads: &LoadSet,

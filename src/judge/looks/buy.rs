@@ -1,7 +1,7 @@
 //! What has to be on the package of something not bought yet.
 //!
 //! Unknowns of such a thing are chosen, not looked at: the least demand that leaves as little wrong as anything on
-//! sale. A choice is judged as it will be in use, with everything placed anew, and with the worst assumed for other
+//! sale. A choice is judged as it will be in use, with everything placed again, and with the worst assumed for other
 //! unknowns, because people buy before the looks are answered.
 
 use super::{fields_of, reading_in, thing};
@@ -149,7 +149,7 @@ impl Wrong {
     }
 }
 
-/// Whether what must run at one time, or starting any of it beside the rest, needs more than the generator gives at
+/// Whether what must run at one time, or starting any of it while the rest runs, needs more than the generator gives at
 /// this altitude and in this air.
 fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
     let begins = plan.loads.iter().flat_map(|it| &it.hours).map(|span| span.from);
@@ -287,7 +287,7 @@ fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
     answer.known().map(|it| Amount::of(*it).into())
 }
 
-/// Shapes with their breakers, each once with its count. `None` without outlets.
+/// Lists shapes with their breakers, each once with its count. `None` without outlets.
 fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Option<Value> {
     let mut kinds: Vec<(String, usize)> = Vec::new();
     for (shape, breaker) in outlets {
@@ -510,7 +510,7 @@ plug = "5-15P"
         let power = then.findings.iter().filter(|it| it.area == "power" && it.signal <= Signal::Warning);
         assert_eq!(power.map(|it| it.code).collect::<Vec<_>>(), [""; 0], "{looks:#?}");
         assert!(now.findings.iter().any(|it| it.code == "POWER001"));
-        // At 5000 ft, with the pump starting beside the others, including loads without a socket.
+        // At 5000 ft, with the pump starting while the others run, including loads without a socket.
         let supply = Supply::build(&bought(&plan, looks));
         assert!(supply.rated >= Power::from_milliwatts(1_355_000), "{looks:#?}");
         assert!(supply.peak >= Power::from_milliwatts(1_655_000), "{looks:#?}");

@@ -184,8 +184,8 @@ fn a_turn_holds_nothing_that_is_never_together() {
     assert_eq!(ids(&sharing.turns), ["a", "b", "c"]);
 }
 
-/// A device for the afternoon, and two kettles that want the same hour in the morning, each too much beside it: no turn
-/// has the device and a kettle. Near miss: a device that runs in the morning too is in every turn.
+/// A device for the afternoon, and two kettles that want the same hour in the morning, each too much together with it:
+/// no turn has the device and a kettle. Near miss: a device that runs in the morning too is in every turn.
 #[test]
 fn a_turn_at_another_hour_leaves_out_what_is_too_much_beside_it() {
     let aid = |watts, hours: &str| {
@@ -208,7 +208,7 @@ fn what_a_life_depends_on_is_in_every_turn() {
         heater("aid", watts, &more).replace("\"heater\"", "\"medical\"")
     };
     let others = ["a", "b"].map(|id| heater(id, 1100, "")).concat();
-    // On 2400 W at 120 V, two loads of 1100 W fit beside 150 W, and one beside 250 W.
+    // On 2400 W at 120 V, two loads of 1100 W fit together with 150 W, and one with 250 W.
     for (watts, turns) in [(150, 0), (250, 2)] {
         let sharing = shared(&plan(&(aid(watts) + &others)));
         assert_eq!(sharing.turns.len(), turns);
@@ -216,7 +216,7 @@ fn what_a_life_depends_on_is_in_every_turn() {
         assert!(sharing.turns.iter().all(with), "{:?}", sharing.turns);
         assert_eq!(sharing.off, []);
     }
-    // No 1100 W load fits beside 1600 W, so there is nothing to take turns with.
+    // No 1100 W load fits together with 1600 W, so there is nothing to take turns with.
     let sharing = shared(&plan(&(aid(1600) + &others)));
     assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
     assert_eq!(ids(&[sharing.off]), ["a b"]);

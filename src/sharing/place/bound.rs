@@ -100,7 +100,7 @@ impl Search<'_> {
     ///
     /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of loads that can be matched
     /// are the independent sets of a transversal matroid, in which the greedy choice, heaviest first, has the greatest
-    /// weight. An augmenting path decides whether one more can be matched beside those already matched.
+    /// weight. An augmenting path decides whether one more can be matched in addition to those already matched.
     fn for_want_of_sockets(&self, domains: &[u64]) -> u64 {
         let mut matching = Matching {
             domains,

@@ -278,8 +278,8 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// Moves or exchanges loads of the fullest row while that costs no more, lowers its use, and leaves every other row
-    /// that it touches below it.
+    /// Moves or exchanges loads of the fullest row while that costs no more, lowers its use, and keeps every other row
+    /// it touches below that use.
     fn level(&mut self) {
         while !self.budget.spent() {
             let (most, row, moment) = self.fullest();

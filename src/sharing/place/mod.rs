@@ -1,7 +1,7 @@
 //! Placing: which loads are served and where each is plugged in, for the whole day.
 //!
-//! In order of priority: the greatest weight of musts, then of wishes, then the least cost of places, then the least
-//! greatest use of any balanced row, as far as it is more than enough. The first two are one search for the least
+//! In order of priority: the greatest weight of musts, then of wishes, then the least cost of places, then the lowest
+//! peak use of the balanced rows, which counts only beyond what is enough. The first two are one search for the least
 //! weight left out. The others repeatedly ask whether the same weight still fits at a lower cost, or with every
 //! balanced row cut down further. Of equal placings, the result is one in which no single load could be at an earlier
 //! place, or be served instead of a later one.
@@ -13,9 +13,9 @@
 //! | [`table`] | the rows at each moment, as one search sees them |
 //! | [`bound`] | what must be left out for want of room or sockets |
 //!
-//! Every pruning step has its proof beside it. Other methods were measured on the given cases: prices on limits (the
-//! bound of the linear relaxation), exact sums of sizes, a memory of failed states, and solving each part of the tree
-//! by itself. None of them is needed to prove any case, and all take longer than they save.
+//! Every pruning step comes with its proof. Other methods were measured on the given cases: prices on limits (the bound
+//! of the linear relaxation), exact sums of sizes, a memory of failed states, and solving each part of the tree by
+//! itself. None of them is needed to prove any case, and all take longer than they save.
 
 mod bound;
 mod draft;

@@ -4,8 +4,8 @@
 //! counts what each adds at every place it may go to. Then it decides **where** they go: loads with one place left
 //! first, then the largest, each at the emptiest place first.
 //!
-//! Every pruning step has its proof beside it: the bounds in `bound.rs`, and here the allowance and the equality of
-//! loads and places.
+//! Every pruning step comes with its proof: the bounds in `bound.rs`, and here the allowance and the equality of loads
+//! and places.
 
 use std::cell::Cell;
 

@@ -3,9 +3,9 @@
 //! A row is one limit: the places behind it, and what each load adds to it at any of them. A tree of breakers and the
 //! two legs of a 120/240 V supply are the same to the solvers: more rows. There are two kinds.
 //!
-//! * **Thermal**: with `NC` the running current of short-use loads and `C` that of continuous ones, `NC + C / f <=
-//!   limit`, where `f` is the share of the limit allowed for three hours or more. Kept in whole numbers as `F * NC +
-//!   1000 * C <= F * limit`, with `F` in thousandths.
+//! * **Thermal**: with `NC` the running current of short-use loads and `C` that of continuous ones,
+//!   `NC + C / f <= limit`, where `f` is the share of the limit allowed for three hours or more. Kept in whole numbers
+//!   as `F * NC + 1000 * C <= F * limit`, with `F` in thousandths.
 //! * **Surge**: every load running and any one of them starting: `sum r + max e <= limit`, where `e` is starting less
 //!   running current.
 //!

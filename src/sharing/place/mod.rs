@@ -1,7 +1,7 @@
 //! Placing: which loads are served and where each is plugged in, for the whole day.
 //!
 //! In order of priority: the greatest weight of musts, then of wishes, then the least cost of places, then the lowest
-//! peak use of the balanced rows, which counts only beyond what is enough. The first two are one search for the least
+//! maximum use of the balanced rows, which counts only beyond what is enough. The first two are one search for the least
 //! weight left out. The others repeatedly ask whether the same weight still fits at a lower cost, or with every
 //! balanced row cut down further. Of equal placings, the result is one in which no single load could be at an earlier
 //! place, or be served instead of a later one.

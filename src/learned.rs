@@ -1,8 +1,8 @@
-//! What somebody learned at camp, in a few words, and what it does to the plan.
+//! Interprets a short report of something seen at camp, and applies it to the plan.
 //!
-//! Words are understood by the part and the figure in them: amps are where a breaker tripped, volts what a meter
-//! showed, hours how long a tank lasted. Whatever is learned makes a plan more careful, and never less; what could be
-//! meant in two ways is asked again.
+//! The part and the figure decide the meaning: amps are where a breaker tripped, volts are a meter reading, hours are
+//! how long a tank lasted. An observation can only make a plan more cautious. Ambiguous text is an error, so that the
+//! user is asked again.
 
 use crate::plan::{Cord, Id, Plan, Runtime, bounds};
 use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
@@ -10,99 +10,99 @@ use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
 use crate::tables::volts::{HIGH, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, at_nominal};
 
-/// What somebody saw.
+/// Something seen at camp.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Seen {
-    /// The alarm for carbon monoxide sounded.
+    /// The carbon monoxide alarm sounded.
     Alarm,
-    /// Something burns.
+    /// Something is on fire.
     Fire,
-    /// Somebody got a shock, there if a part or load is named.
+    /// Somebody got a shock. The part or load, if one is named.
     Shock(Option<Id>),
-    /// It, or a plug in it, was hot or soft, or burned: a part, or a load.
+    /// A part or load, or a plug in it, was hot, soft or burned.
     Hot(Id),
-    /// It was warm and no more.
+    /// A part was warm, but no more than that.
     Warm(Id),
-    /// A GFCI cut the power there.
+    /// A GFCI cut the power at this part.
     Gfci(Id),
-    /// The breaker of this part tripped at so much.
+    /// The breaker of this part tripped.
     Tripped {
         /// The part.
         at: Id,
-        /// What was on, in all.
+        /// The total current at the time.
         amps: Current,
     },
-    /// A meter showed this.
+    /// A meter reading.
     Meter {
-        /// Where.
+        /// The part.
         at: Id,
-        /// How much.
+        /// The voltage shown.
         volts: Voltage,
     },
-    /// The generator ran so long on a full tank.
+    /// How long the generator ran on a full tank.
     Ran(Hours),
 }
 
-/// Why words are not understood.
+/// Why the text was not understood.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Unclear {
-    /// They say what did not happen.
+    /// It says what did not happen.
     Not,
-    /// They name no part, and what they say is of one.
+    /// It names no part, and needs one.
     NoPart,
-    /// They name several.
+    /// It names several parts.
     Parts(Vec<Id>),
-    /// There is no figure in them, none that can be, or two.
+    /// It has no figure, no plausible one, or two of them.
     NoFigure,
-    /// A breaker tripped there, and nobody says at how many amps.
+    /// It says that a breaker tripped here, but not at how many amps.
     NoAmps(Id),
-    /// Amps, and not that a breaker tripped.
+    /// It gives amps, but does not say that a breaker tripped.
     NoTrip,
-    /// Amps of what has no breaker that the plan knows.
+    /// It gives amps for a part with no breaker that the plan knows of.
     NoBreaker(Id),
 }
 
-/// The words of a language, in small letters.
+/// Words of one language that carry meaning, in lower case.
 #[derive(Clone, Debug)]
 pub struct Vocabulary {
-    /// For an alarm.
+    /// A carbon monoxide alarm.
     pub alarm: Vec<String>,
-    /// For flames.
+    /// Flames.
     pub fire: Vec<String>,
-    /// For an electric shock.
+    /// An electric shock.
     pub shock: Vec<String>,
-    /// For what is hot, soft or burned.
+    /// Hot, soft or burned.
     pub hot: Vec<String>,
-    /// For what is warm.
+    /// Warm.
     pub warm: Vec<String>,
-    /// For more of it than is good.
+    /// Intensifiers, such as "too".
     pub very: Vec<String>,
-    /// For what did not happen.
+    /// Negations.
     pub not: Vec<String>,
-    /// For a breaker that tripped.
+    /// A breaker that tripped.
     pub trip: Vec<String>,
 }
 
-/// What it means.
+/// What an observation means.
 #[derive(Clone, Debug)]
 pub struct Learned {
-    /// The plan with it.
+    /// The plan with the observation applied.
     pub plan: Plan,
-    /// The message that says what it means is `learned-KEY`.
+    /// The key of the message that explains it: `learned-KEY`.
     pub key: &'static str,
-    /// Its values.
+    /// The values that message needs.
     pub values: Values,
-    /// How bad it is by itself, whatever the plan says.
+    /// How severe the observation is by itself, whatever the plan says.
     pub signal: Option<Signal>,
 }
 
-/// How many words ahead of another a "not" still speaks of it.
+/// How many words before another a negation still applies to it.
 const NEAR: usize = 3;
 
-/// What a GFCI is called in every language here.
+/// The word for a GFCI in every supported language.
 const GFCI: &str = "gfci";
 
-/// Every part of a plan that a label may name, with the ends of cords.
+/// Returns every part that a label may name, and the ends of cords.
 fn parts(plan: &Plan) -> Vec<Id> {
     let ends = plan.cords.iter().flat_map(Cord::end_ids);
     let mut all: Vec<Id> = plan.outlets().map(|outlet| outlet.id.clone()).collect();
@@ -114,13 +114,13 @@ fn parts(plan: &Plan) -> Vec<Id> {
     all
 }
 
-/// A word without what stands round it in a sentence.
+/// Returns a word without the punctuation around it.
 fn bare(word: &str) -> &str {
     const MARKS: [char; 13] = [',', '.', ';', ':', '!', '?', '"', '\'', '“', '”', '„', '«', '»'];
     word.trim_matches(MARKS)
 }
 
-/// The figures in some words, each a number and its unit, in one word or in two.
+/// Returns the figures in some words. A number and its unit may be one word or two.
 fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
     let number = |word: &str| word.starts_with(|c: char| c.is_ascii_digit());
     let begun = words.iter().enumerate().filter(|(_, word)| number(word));
@@ -132,7 +132,7 @@ fn figures<Q>(words: &[&str], read: impl Fn(&str) -> Option<Q>) -> Vec<Q> {
         .collect()
 }
 
-/// The one load that these words name by its id or its name.
+/// Returns the one load that these words name, by id or by name.
 fn load_named(plan: &Plan, words: &[&str]) -> Result<Id, Unclear> {
     let says = |name: &str| {
         let name = name.to_lowercase();
@@ -148,10 +148,10 @@ fn load_named(plan: &Plan, words: &[&str]) -> Result<Id, Unclear> {
     }
 }
 
-/// What is said in these words. `typed` makes a number with its unit what plans have.
+/// Interprets text as an observation. `typed` converts a number with its unit to the form that plans use.
 ///
 /// # Errors
-/// When no one thing is.
+/// When the text does not mean exactly one thing.
 pub fn understand(
     plan: &Plan,
     text: &str,
@@ -162,7 +162,7 @@ pub fn understand(
     let folded: Vec<&str> = lower.split_whitespace().map(bare).collect();
     let is_in = |any: &[String], word: &&str| any.iter().any(|it| it == word);
     let says = |any: &[String]| folded.iter().any(|word| is_in(any, word));
-    // Help comes first, whatever else is said.
+    // An emergency wins, whatever else the text says.
     if says(&vocabulary.alarm) {
         return Ok(Seen::Alarm);
     }
@@ -172,7 +172,7 @@ pub fn understand(
     let is_named = |word: &str, id: &Id| id.as_str().to_lowercase() == word;
     let mut named = parts(plan);
     named.retain(|id| folded.iter().any(|word| is_named(word, id)));
-    // What names a part is no figure.
+    // Words that name a part are not figures.
     let words = text.split_whitespace().map(bare);
     let words = words.filter(|word| !named.iter().any(|id| is_named(&word.to_lowercase(), id)));
     let words: Vec<&str> = words.collect();
@@ -181,13 +181,14 @@ pub fn understand(
         [one] => Ok(one.clone()),
         several => Err(Unclear::Parts(several.to_vec())),
     };
-    // The end of a cord is as bad as the cord.
+    // A bad cord end counts against the whole cord.
     let whole = |id: Id| {
         let mut cords = plan.cords.iter();
         let cord = cords.find(|cord| cord.end_ids().any(|end| end == id));
         cord.map_or(id, |cord| cord.id.clone())
     };
-    // Of a load nothing else is learned. Beside a part it is what was in it.
+    // Shock and heat are the only observations about a load. If a part is named too, the load is what was plugged in
+    // there.
     let part_or_load = || match &part {
         Err(Unclear::NoPart) => load_named(plan, &folded),
         named => named.clone(),
@@ -195,7 +196,7 @@ pub fn understand(
     if says(&vocabulary.shock) {
         return Ok(Seen::Shock(part_or_load().ok().map(whole)));
     }
-    // "Not hot", "was not so hot"; but not "hot, and did not trip".
+    // "Not hot" and "was not so hot" do not count. "Hot, and did not trip" does.
     let felt = |any: &[String]| {
         let mut words = folded.iter().enumerate().filter(|(_, word)| is_in(any, word));
         words.any(|(at, _)| {
@@ -220,29 +221,29 @@ pub fn understand(
     let volts = figures(&words, |text| Voltage::parse(&typed(text)?, Round::Down).ok());
     let hours = figures(&words, |text| bounds::LASTS.read(&typed(text)?).ok());
     let tripped = says(&vocabulary.trip);
-    // Of several trips, or hours, the careful one.
+    // Of several trips or run times, take the most cautious.
     match (amps.into_iter().min(), volts.as_slice(), hours.into_iter().min()) {
         (Some(amps), _, _) if tripped => part.map(|at| Seen::Tripped { at, amps }),
         (Some(_), _, _) => Err(Unclear::NoTrip),
         (None, [], _) if tripped => Err(part.map_or_else(|unclear| unclear, Unclear::NoAmps)),
         (None, [volts], _) if !tripped => part.map(|at| Seen::Meter { at, volts: *volts }),
-        // After how long it tripped says nothing without the amps.
+        // How long a breaker took to trip means nothing without the amps.
         (None, [], Some(hours)) if !tripped && part == Err(Unclear::NoPart) => Ok(Seen::Ran(hours)),
         _ => Err(part.err().unwrap_or(Unclear::NoFigure)),
     }
 }
 
-/// The plan with what was seen, and what that means.
+/// Applies an observation to a plan, and says what it means.
 ///
 /// # Errors
-/// When amps are said of what has no breaker.
+/// [`Unclear::NoBreaker`] when a breaker is said to have tripped and the plan knows of none there.
 pub fn learn(plan: &Plan, report: &Report, seen: &Seen) -> Result<Learned, Unclear> {
     let mut after = plan.clone();
     let of = |id: &Id| values([("part", named(id))]);
     let (key, told) = match seen {
         Seen::Alarm => ("alarm", values([])),
         Seen::Fire => ("fire", values([])),
-        // As bad as hot: not to be used, until somebody has looked.
+        // Treated like a hot part: not to be used until somebody has looked at it.
         Seen::Shock(Some(id)) => {
             let marked = mark(&mut after, report, id, true);
             ("shock-at", values([("part", marked)]))
@@ -271,13 +272,13 @@ fn named(id: &Id) -> Value {
 }
 
 fn tripped(plan: &mut Plan, report: &Report, at: &Id, amps: Current) -> Result<(&'static str, Values), Unclear> {
-    // Its own breaker, or the nearest ahead of it.
+    // The part's own breaker, or the nearest one upstream.
     let mut proofs = report.figures.protection.iter();
     let ahead = proofs.find_map(|proof| proof.breaker_at.clone().filter(|_| proof.id == *at));
     let outlet = ahead.unwrap_or_else(|| at.clone());
     let outlet = plan.outlet_mut(&outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
     let marked = outlet.breaker.known().copied();
-    // No breaker of a receptacle is larger, as far as we know.
+    // As far as we know, no receptacle has a breaker larger than its own rating.
     let most = marked.unwrap_or_else(|| outlet.shape.0.rating());
     let counted = outlet.trips_at.map_or(most, |known| known.min(most));
     let told = |counted: Current| {
@@ -296,8 +297,8 @@ fn tripped(plan: &mut Plan, report: &Report, at: &Id, amps: Current) -> Result<(
     })
 }
 
-/// Marks a part or load as hot, and what is plugged into it there: into an outlet whatever is, and where somebody got a
-/// shock the loads. All that was marked, that part first.
+/// Marks a part or load as hot, and what is plugged into it: everything in a hot outlet, and after a shock the loads
+/// placed there. Returns everything marked, with `id` first.
 fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
     plan.feel_hot(id);
     let mut marked = vec![id.clone()];
@@ -317,8 +318,8 @@ fn mark(plan: &mut Plan, report: &Report, id: &Id, shock: bool) -> Value {
     Value::Parts(marked)
 }
 
-/// The volts lost on the way to a part with all on that may be on together, and nominal volts there; `None` where the
-/// plan runs nothing.
+/// Returns the nominal volts at a part, and the volts lost on the way there with everything on that may be on together.
+/// `None` where the plan runs nothing.
 fn lost_at(plan: &Plan, report: &Report, at: &Id) -> Option<(Voltage, Voltage)> {
     let part = |id: &Id| plan.part_of(id).unwrap_or(id).clone();
     let here = part(at);
@@ -341,7 +342,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     }
     let nominal = report.figures.limit(at).map(|it| it.volts);
     let line = plan.line_to_neutral();
-    // Of two legs a meter in one hot slot and the neutral shows half.
+    // On a 240 V outlet, a meter between one hot slot and the neutral shows half.
     let half = |nominal: &Voltage| *nominal > line && volts.millivolts() * 4 < nominal.millivolts() * 3;
     let base = nominal.filter(|nominal| !half(nominal)).unwrap_or(line);
     let high = at_nominal(HIGH, base);
@@ -352,7 +353,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
     if volts > most {
         return ("meter-raised", told(most, volts));
     }
-    // What the set gives under load is not known: no less than this, if it is sound.
+    // The generator's voltage under load is unknown, but a sound one gives at least this.
     let source = at_nominal(SERVICE_LEAST, base);
     if plan.generator.outlets.iter().any(|outlet| outlet.id == *at) {
         let key = if volts < source { "meter-source" } else { "meter-fine" };
@@ -373,7 +374,7 @@ fn metered(plan: &Plan, report: &Report, at: &Id, volts: Voltage) -> (&'static s
 }
 
 fn ran(plan: &mut Plan, hours: Hours) -> (&'static str, Values) {
-    /// Whatever lasts so long at the least load lasts no longer at any other.
+    /// A tank that lasts only this long at the least load lasts no longer at any other.
     const LEAST: Percent = Percent::from_millipercent(1_000);
     let told = values([("hours", hours.into())]);
     let known = &mut plan.generator.runtime;
@@ -413,7 +414,7 @@ mod tests {
         Id::new(text).expect("an id")
     }
 
-    /// The key of what it means, and the plan with it.
+    /// Returns the key of the meaning, and the plan with the observation applied.
     fn learned(text: &str) -> (&'static str, Plan) {
         let plan = plan();
         let seen = understood(text).expect(text);
@@ -440,7 +441,7 @@ mod tests {
         }
         let hours = Hours::from_millihours(7_500);
         assert_eq!(understood("ran 7.5 hours on a tank"), Ok(Seen::Ran(hours)));
-        // The end of a cord is the cord; what was felt counts whatever figure is beside it.
+        // A cord end stands for the cord, and heat counts whatever figure comes with it.
         for text in ["tents.2 was HOT at 9 A", "tents too warm to touch", "tents.1 smells burned"] {
             assert_eq!(understood(text), Ok(Seen::Hot(id("tents"))), "{text}");
         }
@@ -448,7 +449,7 @@ mod tests {
         assert_eq!(understood("the GFCI of front tripped at 5 A"), Ok(Seen::Gfci(id("front"))));
         assert_eq!(understood("I got a shock from box-right"), Ok(Seen::Shock(Some(id("box-right")))));
         assert_eq!(understood("got a shock"), Ok(Seen::Shock(None)));
-        // Whatever else is said.
+        // What was hot, and an emergency, count whatever else is said.
         assert_eq!(understood("box hot, the breaker did not trip"), Ok(Seen::Hot(id("box"))));
         for text in ["the CO alarm will not stop", "I feel dizzy, not hot"] {
             assert_eq!(understood(text), Ok(Seen::Alarm), "{text}");
@@ -459,7 +460,7 @@ mod tests {
         }
     }
 
-    /// A name that ends in a figure, or is in capitals, is a name.
+    /// A name that ends in a figure, or is typed in capitals, is still a name.
     #[test]
     fn a_name_is_no_figure() {
         let text = demo::MENDED.replace("box-left", "box-2").replace("box-right", "20a");
@@ -473,8 +474,8 @@ mod tests {
         assert_eq!(seen, Ok(Seen::Tripped { at, amps }));
     }
 
-    /// After how long it tripped is no tank, a figure without a part is no breaker, of two parts nobody knows which, and
-    /// what did not happen is nothing learned.
+    /// The time until a breaker tripped is not a run time, a figure without a part fits no breaker, two parts are
+    /// ambiguous, and what did not happen teaches nothing.
     #[test]
     fn what_could_be_two_things_is_asked_again() {
         for text in ["front tripped after 20 min", "front tripped"] {
@@ -495,7 +496,7 @@ mod tests {
         assert_eq!(understood(text), Err(Unclear::Parts(both)));
     }
 
-    /// What is missing is asked for with a command that is understood.
+    /// The message about missing amps offers a command that is itself understood.
     #[test]
     fn the_command_to_type_is_understood() {
         for tag in ["en", "es", "fr", "de"] {
@@ -508,8 +509,8 @@ mod tests {
         }
     }
 
-    /// A breaker lets less through, if it tripped at less than so far, and never more; at what is marked on it, it did
-    /// its job.
+    /// A trip below the lowest so far lowers what the breaker lets through. Nothing raises it, and a trip at the
+    /// marking only means that the breaker did its job.
     #[test]
     fn a_breaker_lets_less_through_and_never_more() {
         let trips = |text: &str, at: &str| {
@@ -518,14 +519,14 @@ mod tests {
             (key, outlet.trips_at.map(Current::milliamps))
         };
         assert_eq!(trips("front tripped at 13 A", "front"), ("tripped", Some(13_000)));
-        // Seen to trip at 17 A before.
+        // The demo plan has it tripping at 17 A.
         assert_eq!(trips("front tripped at 17 A", "front"), ("tripped-known", Some(17_000)));
         assert_eq!(trips("front tripped at 25 A", "front"), ("tripped-made", Some(17_000)));
         assert_eq!(trips("box-left trips at 19.9 A", "box-left"), ("tripped", Some(19_900)));
         assert_eq!(trips("box-left trips at 20 A", "box-left"), ("tripped-made", None));
-        // A cord has none: the one ahead of it.
+        // A cord has no breaker, so the one upstream counts.
         assert_eq!(trips("tents tripped at 12 A", "front"), ("tripped", Some(12_000)));
-        // Nobody knows what is marked on it: what the receptacle is rated for, and no more.
+        // With an unknown marking, the receptacle's rating is the cap.
         let unknown = |amps: i64| {
             let mut plan = plan();
             let report = judge::build(&plan);
@@ -537,7 +538,7 @@ mod tests {
         assert_eq!((unknown(19_000), unknown(40_000)), ("tripped", "tripped-unknown"));
     }
 
-    /// What got hot is refused, everywhere and with all that hangs on it.
+    /// A hot part is refused.
     #[test]
     fn what_got_hot_is_not_to_be_used() {
         for (text, part) in [
@@ -555,8 +556,8 @@ mod tests {
         assert_eq!(learned("long warm"), ("warm", plan()));
     }
 
-    /// The card asks for 118.2 V at the box with what may be on there, 2.3 V less than the set gives, which is sound from
-    /// 114 V on; no set gives 140 V.
+    /// The card asks for 118.2 V at the box with everything on that may be on there, 2.3 V less than the generator
+    /// gives. A sound generator gives 114 V or more, and never 140 V.
     #[test]
     fn a_reading_is_held_against_what_should_be_there() {
         for (text, key) in [
@@ -575,7 +576,7 @@ mod tests {
         ] {
             assert_eq!(learned(text), (key, plan()), "{text}");
         }
-        // Of two legs one hot slot and the neutral show half: 118 V says nothing, 150 V that the neutral is lost.
+        // On a two-leg outlet, one hot slot and the neutral show half: 118 V is normal, and 150 V means a lost neutral.
         let mut two_legs = plan();
         two_legs.generator.voltage = crate::plan::Answer::Known(crate::plan::System::V120_240);
         let four = crate::tables::shape::Receptacle::named("L14-30R").expect("a shape");
@@ -588,8 +589,8 @@ mod tests {
         );
     }
 
-    /// The published times are 8.5 h at a quarter and 3.1 h at full load. Two hours are all that is counted on then, and
-    /// nine change nothing, nor seven after the two.
+    /// The published times are 8.5 h at a quarter load and 3.1 h at full load. After a run of 2 h, no more than 2 h is
+    /// counted on. A run of 9 h changes nothing, nor does one of 7 h after the 2 h.
     #[test]
     fn a_tank_that_ran_out_early_is_counted_on_for_less() {
         let least = |plan: &Plan| {
@@ -606,13 +607,13 @@ mod tests {
         let before = again.clone();
         assert_eq!(ran(&mut again, Hours::from_millihours(7000)).0, "ran-more");
         assert_eq!(again, before);
-        // Less again is no second line.
+        // A still shorter run replaces the entry.
         assert_eq!(ran(&mut again, Hours::from_millihours(1000)).0, "ran-less");
         assert_eq!(again.generator.runtime.len(), before.generator.runtime.len());
     }
 
-    /// What got hot in an outlet is every plug in it; what gave a shock is the part and what is plugged in there, or the
-    /// load and nothing else.
+    /// A hot outlet marks every plug in it. A shock marks the part and what is plugged in there, or only the load where
+    /// a load is named.
     #[test]
     fn what_was_plugged_in_is_not_to_be_used_either() {
         let hot = |text: &str| -> (&'static str, Vec<String>) {
@@ -631,7 +632,7 @@ mod tests {
         assert_eq!(hot("shock at box-left"), ("shock-at", there));
         assert_eq!(hot("Kettle shock"), ("shock-at", own(&["kettle"])));
         assert_eq!(hot("the Electric blanket burned"), ("hot", own(&["blanket"])));
-        // Nor may it be switched on, nor has it an outlet.
+        // Such a load may not be switched on, and gets no outlet.
         let (_, plan) = learned("Kettle shock");
         let report = judge::build(&plan);
         assert!(!judge::ask::ask(&plan, &report, &[id("kettle")], &[]).may);
@@ -639,11 +640,11 @@ mod tests {
         assert_eq!(lost.map(|it| it.reason), Some("hot"));
     }
 
-    /// In each language, with its own words.
+    /// Every meaning can be said in each language's own words.
     #[test]
     fn every_meaning_has_its_words() {
         let mut plan = plan();
-        // The first word of each kind, and what to say around it.
+        // The first word of each kind, in the shortest sentence that uses it.
         for tag in ["en", "es", "fr", "de"] {
             let words = Words::new(tag, Units::Metric).expect(tag);
             let of = words.vocabulary();

@@ -1,11 +1,11 @@
-//! Plans a portable generator for a camp: what each receptacle can carry, what may run
-//! together, what is dangerous, and the labels and the card that say so.
+//! Plans a portable generator for a camp: what each receptacle can carry, what can run together, what is dangerous,
+//! and the labels and card that say so.
 //!
-//! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`], by [`judge`]. It prints nothing and
-//! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the
-//! shell round it. DEVELOPERS.md has the map.
+//! The core is pure and runs one way: [`plan`] → [`supply`] → [`report`], driven by [`judge`]. It prints nothing and
+//! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the shell around it.
+//! DEVELOPERS.md has the code map.
 //!
-//! A plan is read, judged, and what is wrong with it is said in words:
+//! Read a plan, judge it, and print in words what is wrong with it:
 //!
 //! ```
 //! use tallywatt::report::Signal;

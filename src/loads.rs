@@ -1,4 +1,4 @@
-//! The loads of a plan as units that each take one socket, with every figure the core needs.
+//! The plan's loads as units that take one receptacle each, with every figure the core needs.
 
 use serde::{Serialize, Serializer};
 
@@ -10,65 +10,66 @@ use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
 use crate::value::{Assumption, Value};
 
-/// The most a small plug is taken for when nobody knows it: every camp load has this one.
+/// The plug assumed where it is unknown: the ordinary one, which every camp load has.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
-/// What household plugs are made for, and what a leg of a larger one is: 125 V (NEMA WD 6, from memory,
-/// not verified).
+/// The voltage that household plugs, and each leg of larger ones, are made for: 125 V (NEMA WD 6, from memory, not
+/// verified).
 const PLUG_VOLTS: Voltage = Voltage::from_millivolts(125_000);
-/// No motor gives more than it takes: a horsepower is 550 foot-pounds a second, 745.7 W, by definition.
+/// Watts per horsepower, rounded down: 550 foot-pounds a second, 745.7 W, by definition. A motor never gives more than
+/// it takes.
 const HORSEPOWER: i64 = 745;
 const UNITY: Ratio = Ratio::from_permille(1000);
-/// Three hours: from here on a load is continuous (NEC article 100).
+/// Three hours, from which on a load is continuous (NEC article 100).
 pub(crate) const CONTINUOUS_MINUTES: u16 = 180;
 
-/// One thing that takes one socket: a load, or one of several alike.
+/// One thing that takes one receptacle: a load, or one of several of the same kind.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LoadUnit {
-    /// Its id; of several, `lamp.2`.
+    /// Its id, numbered as in `lamp.2` if there are several.
     pub id: Id,
-    /// Where its load is in [`Plan::loads`].
+    /// The index of its load in [`Plan::loads`].
     pub load: usize,
     /// Its name.
     pub name: String,
-    /// How it behaves. One that nobody knows the kind of is taken for one that somebody's health
-    /// depends on: no kind has more weight, and like most it draws more as the volts fall.
+    /// How it behaves. An unknown kind counts as medical: that has the most weight, and draws more current as the
+    /// voltage falls, as most kinds do.
     pub kind: LoadKind,
-    /// Its plug, or what is taken for it; of what runs in a camper the camper's, by which it is fed.
+    /// Its plug, known or assumed. In a camper, the camper's inlet unless the load's own plug is known.
     pub plug: Plug,
-    /// Nominal voltage that its current is reckoned at: at the plug, or of one leg for a thing that may
-    /// have all of its current on one.
+    /// The nominal voltage that its current is computed at: that of the plug, or of one leg for a load that may have
+    /// all of its current on one.
     pub volts: Voltage,
-    /// Whether all of its current may be on one leg of a plug with both.
+    /// Whether all of its current may be on one leg of a two-leg plug.
     pub one_leg: bool,
     /// Running power, rounded up.
     pub running: Power,
-    /// Running current on each of its legs, rounded up.
+    /// Running current on each leg it uses, rounded up.
     pub running_current: Current,
-    /// Volt-amperes on each of its legs while it runs. What is on together is added up in these and rounded to
-    /// amperes once: three times 800 W are 20 A at 120 V, and not 1 mA more.
+    /// Running volt-amperes on each leg it uses. Loads that are on together are added up in these and rounded to
+    /// amperes once: three times 800 W is exactly 20 A at 120 V.
     pub running_apparent: ApparentPower,
-    /// Starting power, rounded up, never less than running. An upper bound at unity power
-    /// factor where only the starting current is known.
+    /// Starting power, rounded up, never less than running. Where only the starting current is known, an upper bound at
+    /// unity power factor.
     pub starting: Power,
-    /// Starting current on each of its legs, rounded up, never less than running.
+    /// Starting current on each leg it uses, rounded up, never less than running.
     pub starting_current: Current,
-    /// Volt-amperes on each of its legs while it starts, likewise.
+    /// Starting volt-amperes on each leg it uses, added up like the running ones.
     pub starting_apparent: ApparentPower,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
-    /// Why it is plugged in nowhere, if so, as the word in `unplaced`.
+    /// Why it must not be plugged in anywhere, as the word used in `unplaced`.
     pub barred: Option<&'static str>,
 }
 
 impl LoadUnit {
-    /// What becomes of its current as the voltage sinks: a heater is a plain resistance; of everything
-    /// else the worse is taken, that it takes its power at any voltage.
+    /// Returns how its current changes as the voltage falls. A heater is a plain resistance. Everything else is assumed
+    /// to be the worse case, drawing constant power.
     #[must_use]
     pub fn draws(&self) -> Draws {
         if self.kind.heats() { Draws::Resistance } else { Draws::Power }
     }
 
-    /// What the report says of it.
+    /// Returns the facts for the report.
     #[must_use]
     pub fn facts(&self, plan: &Plan) -> LoadFacts {
         LoadFacts {
@@ -88,44 +89,43 @@ impl LoadUnit {
     }
 }
 
-/// A load as the core reckons it, so that prints need not look into the plan.
+/// A load as the core sees it, so that prints need not look into the plan.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct LoadFacts {
-    /// Its id; of several, `lamp.2`.
+    /// Its id, numbered as in `lamp.2` if there are several.
     pub id: Id,
-    /// The id of the load in the plan, without a number.
+    /// The id of the load in the plan, without the number.
     pub of: Id,
     /// Its name.
     pub name: String,
     /// Its kind, or `unknown`.
     #[serde(serialize_with = "kind_code")]
     pub kind: Answer<LoadKind>,
-    /// Nominal volts at its plug.
+    /// The nominal voltage that its current is computed at.
     pub volts: Voltage,
     /// Running power.
     pub running_watts: Power,
-    /// Running current, from apparent power: more than watts over volts.
+    /// Running current. It comes from apparent power, so it may be more than watts over volts.
     pub running_amps: Current,
-    /// Starting power; where only the current is known, as if at unity power factor.
+    /// Starting power. Where only the starting current is known, at unity power factor.
     pub starting_watts: Power,
     /// Starting current.
     pub starting_amps: Current,
-    /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
-    /// from, rounded up once.
+    /// Running volt-amperes on each leg it uses. Add these up for several loads, and round up to amperes once.
     pub running_volt_amps: ApparentPower,
-    /// See [`Self::running_volt_amps`].
+    /// Starting volt-amperes on each leg it uses. See [`Self::running_volt_amps`].
     pub starting_volt_amps: ApparentPower,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
 }
 
 impl LoadFacts {
-    /// Of how many legs it is reckoned to draw on each as much.
+    /// Returns how many legs it is counted on, with its full current on each.
     pub(crate) const fn legs(&self) -> i64 {
         if two_legs(self.volts) { 2 } else { 1 }
     }
 
-    /// Whether somebody's health depends on it, or may.
+    /// Whether somebody's health depends on it, or might.
     #[must_use]
     pub fn life(&self) -> bool {
         self.kind.known().is_none_or(|kind| *kind == LoadKind::Medical)
@@ -137,13 +137,13 @@ fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S:
     serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
 }
 
-/// What a report says of each load of the plan.
+/// Returns the facts of every load of the plan.
 #[must_use]
 pub fn facts(plan: &Plan) -> Vec<LoadFacts> {
     units(plan).0.iter().map(|unit| unit.facts(plan)).collect()
 }
 
-/// Every load of the plan as units, in the order of the plan, and what had to be assumed.
+/// Returns every load of the plan as units, in plan order, and what had to be assumed.
 #[must_use]
 pub fn units(plan: &Plan) -> (Vec<LoadUnit>, Vec<Assumption>) {
     let mut assumed = Vec::new();
@@ -189,9 +189,9 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
             UNKNOWN_PLUG
         }
     };
-    // How a thing with both hots and a neutral shares itself out between them its watts do not tell.
-    // All of it may be on one leg, whichever. Amps are told for each leg, a motor has no neutral, and what
-    // uses 240 V only has as much on each.
+    // Watts do not tell how a load with two hots and a neutral divides them between the legs, so all of it may be on
+    // either. This does not apply to amps, which are per leg, to motors, which have no neutral, or to loads that use
+    // only 240 V, which draw the same on each.
     let lopsided = plug.0.circuit() == Circuit::TwoLegsNeutral
         && load.voltage != Answer::Known(Uses::V240)
         && !matches!(load.running, Answer::Known(Draw::Current(_) | Draw::Motor { .. }));
@@ -249,8 +249,8 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     }
 }
 
-/// Volt-amperes on each leg: of watts that the current comes from, these over the power factor; of a current
-/// that is given, or that its plug caps, that current.
+/// Returns the volt-amperes on each leg. Where the current was computed from `power`, that is power over power factor.
+/// Where the current was given, or capped by the plug, it is that current.
 fn on_a_leg(power: Option<Power>, factor: Ratio, amps: Current, volts: Voltage, leg: Voltage) -> ApparentPower {
     let of_amps = ApparentPower::of_load(amps, leg);
     let Some(power) = power.filter(|power| Current::of_load(*power, factor, volts) == amps) else {
@@ -261,9 +261,9 @@ fn on_a_leg(power: Option<Power>, factor: Ratio, amps: Current, volts: Voltage, 
     ApparentPower::from_millivolt_amps(narrow((up + over - 1) / over)).min(of_amps)
 }
 
-/// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
-/// fewer amps. Where the plug carries the watts there, no more counts than the plug's amps, and their
-/// watts.
+/// Caps a heater's draw at its plug. Its watts hold at the voltage that its household plug is made for, and at a lower
+/// voltage it takes fewer amps. If the plug carries the watts at that voltage, no more counts than the plug's amps, and
+/// the watts they make.
 fn at_the_plug(kind: Answer<LoadKind>, plug: Plug, power: Power, amps: Current) -> (Power, Current) {
     let most = plug.0.rating();
     if kind.known().is_some_and(|kind| kind.heats())
@@ -277,8 +277,8 @@ fn at_the_plug(kind: Answer<LoadKind>, plug: Plug, power: Power, amps: Current) 
     }
 }
 
-/// The volts and amps of a thing with all of its current on one leg, where its plug does not carry them
-/// there: that leg has what the plug carries, or half of it all, and the other may have as much.
+/// Returns the voltage and current of a load that has all of its current on one leg. If that exceeds the plug, the leg
+/// gets what the plug carries, or half of the total if that is more, and the other leg may have as much.
 fn past_one_leg(plug: Plug, volts: Voltage, running: Current, starting: Current) -> (Voltage, Current, Current) {
     let rating = plug.0.rating();
     if running <= rating {
@@ -290,7 +290,7 @@ fn past_one_leg(plug: Plug, volts: Voltage, running: Current, starting: Current)
     (Voltage::from_millivolts(volts.millivolts() * 2), leg, leg + more)
 }
 
-/// Running power and current, and the power factor that the load has.
+/// Returns the running power and current, and the power factor.
 fn running(
     load: &Load,
     kind: &KindFigures,
@@ -302,7 +302,7 @@ fn running(
         if let Answer::Known(factor) = load.power_factor {
             return Ratio::from_permille(factor.permille().clamp(1, 1000));
         }
-        // Resistance heat is at unity: nothing is assumed there.
+        // Resistance heat has unity power factor, which is no assumption.
         if kind.power_factor.permille() != 1000 {
             assume.note("power_factor", kind.power_factor, "power-factor");
         }
@@ -312,7 +312,7 @@ fn running(
         Answer::Known(Draw::Power(power)) => {
             let factor = factor(assume);
             let amps = Current::of_load(*power, factor, volts);
-            // A power factor that is only taken for it makes it draw no more than its own plug carries.
+            // An assumed power factor never raises the current past what the load's own plug carries.
             let most = match (load.power_factor, load.plug) {
                 (Answer::Missing | Answer::Unknown, Answer::Known(plug)) => plug.0.rating(),
                 _ => amps,
@@ -320,8 +320,8 @@ fn running(
             let least = Current::of_load(*power, UNITY, volts);
             (*power, amps.min(most.max(least)), factor)
         }
-        // A current is apparent already. Without a power factor of its own the watts are taken
-        // for as many as the volt-amperes, their upper bound.
+        // A current is apparent already. Without a stated power factor, the watts are as many as the volt-amperes,
+        // their upper bound.
         Answer::Known(Draw::Current(current)) => {
             let known =
                 Ratio::from_permille(load.power_factor.or(Ratio::from_permille(1000)).permille().clamp(1, 1000));
@@ -336,7 +336,7 @@ fn running(
         Answer::Missing | Answer::Unknown => {
             let power = unknown_power(load.kind, kind, plug, volts);
             assume.note("running", power, "running");
-            // What fills its plug fills it at any power factor, and as many watts are counted.
+            // A load that fills its plug does so at any power factor, so every volt-ampere counts as a watt.
             let factor = if fills_its_plug(load.kind) {
                 load.power_factor.or(Ratio::from_permille(1000))
             } else {
@@ -349,13 +349,14 @@ fn running(
     }
 }
 
-/// Kinds of which some thing asks for all that a plug carries; one that nobody knows may be of them.
+/// Whether some load of this kind takes all that a plug carries. An unknown kind may be one of these.
 pub(crate) const fn fills_its_plug(kind: Answer<LoadKind>) -> bool {
     !matches!(kind, Answer::Known(LoadKind::Lamp | LoadKind::Medical))
 }
 
-/// What is taken for a thing whose power nobody knows: the most of its kind, up to all that its plug carries. That
-/// it may draw only 80 % of that for hours binds whoever made it, and promises nothing of what it draws for less.
+/// Returns the power assumed for a load of unknown power: the most of its kind, up to all that its plug carries. The
+/// rule that it may draw only 80 % of that for hours binds its maker, and promises nothing about what it draws for
+/// less.
 fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
     if !fills_its_plug(of) {
         return kind.running;
@@ -364,9 +365,9 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     most.max(kind.running)
 }
 
-/// Why a load is plugged in nowhere, wherever there is room: `hot` where it or its outlet was felt hot or gave a shock (rule
-/// CORD009), `impossible` where it is said to draw more than its own plug is rated for, so that one of the two is wrong
-/// (rule POWER009).
+/// Returns why a load must not be plugged in, wherever there is room. `hot`: it or its outlet was felt hot or gave a
+/// shock (rule CORD009). `impossible`: it is said to draw more than its own plug is rated for, so one of the two is
+/// wrong (rule POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
     let felt_hot = |at: &Id| plan.outlets().any(|it| it.id == *at && it.hot == Some(true));
     let in_hot = || load.on.as_ref().is_some_and(felt_hot);
@@ -381,8 +382,8 @@ pub(crate) fn exceeds_its_plug(load: &Load) -> bool {
     least_current(draw, load.power_factor, plug) > plug.0.rating()
 }
 
-/// The least that something with this plug draws on a leg whatever nobody said of it: its watts at the
-/// volts that the plug is made for, shared out evenly between the legs. Rounded down.
+/// Returns the least current that something with this plug draws on a leg, whatever else is unknown: its watts at the
+/// voltage that the plug is made for, divided evenly between the legs. Rounded down.
 pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> Current {
     let watts = match draw {
         Draw::Current(amps) => return *amps,
@@ -393,7 +394,7 @@ pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> C
         Circuit::OneLeg => 1,
         Circuit::TwoLegs | Circuit::TwoLegsNeutral => 2,
     };
-    // The watts of a motor are what it gives.
+    // A motor's horsepower is its output, so no power factor applies.
     let factor = match draw {
         Draw::Power(_) => factor.or(UNITY).permille().clamp(1, 1000),
         _ => 1000,
@@ -403,13 +404,13 @@ pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> C
     Current::from_milliamps(narrow(at_unity / volts / i128::from(factor)))
 }
 
-/// Full-load current by NEC table 430.248; at twice the voltage half of it, rounded up.
+/// Returns the full-load current by NEC table 430.248: at twice the voltage, half of it, rounded up.
 fn motor_current(millihorsepower: u32, volts: Voltage) -> Current {
     let at_115 = motors::full_load_at_115(millihorsepower);
     if two_legs(volts) { Current::from_milliamps((at_115.milliamps() + 1) / 2) } else { at_115 }
 }
 
-/// What a motor for a supply of these volts is rated for: 115 V, or 230 V.
+/// Returns the rated voltage of a motor for this supply: 115 V or 230 V.
 fn motor_volts(volts: Voltage) -> Voltage {
     let legs = if two_legs(volts) { 2 } else { 1 };
     Voltage::from_millivolts(motors::RATED_VOLTS.millivolts() * legs)
@@ -419,13 +420,13 @@ const fn two_legs(volts: Voltage) -> bool {
     volts.millivolts() >= 200_000
 }
 
-/// Watts of a current, rounded up.
+/// Returns the power of a current, rounded up.
 fn real_power(current: Current, volts: Voltage, factor: Ratio) -> Power {
     let product = i128::from(current.milliamps()) * i128::from(volts.millivolts()) * i128::from(factor.permille());
     Power::from_milliwatts(narrow((product + 999_999) / 1_000_000))
 }
 
-/// Starting power and current.
+/// Returns the starting power and current.
 fn starting(
     load: &Load,
     kind: &KindFigures,
@@ -438,15 +439,14 @@ fn starting(
     if let Answer::Known(power) = load.starting {
         return (power, Current::of_load(power, factor, volts));
     }
-    // Amps are what flows, whatever the power factor; every volt-ampere is counted as a watt.
+    // Amps are what flows, whatever the power factor. Every volt-ampere counts as a watt.
     if let Answer::Known(amps) = load.starting_current {
         return (real_power(amps, volts, UNITY), amps);
     }
     let times = |multiple: i64| Current::from_milliamps(running_current.milliamps().saturating_mul(multiple));
     let mut why = Some("starting");
     let current = match &load.running {
-        // The letter on the nameplate tells; a motor without one starts at six times its
-        // full-load current (NEC 430.251(A)).
+        // The code letter decides. A motor without one starts at six times its full-load current (NEC 430.251(A)).
         Answer::Known(Draw::Motor { millihorsepower, code }) => {
             let told = code.and_then(|letter| {
                 let apparent = motors::locked_rotor(*millihorsepower, letter)?;
@@ -470,8 +470,8 @@ fn starting(
             Current::from_milliamps(narrow((wide + 999) / 1000))
         }
     };
-    // At the start nearly all of it is reactive; how much nobody knows, so every volt-ampere
-    // is counted as a watt, the upper bound.
+    // Starting current is nearly all reactive, but how much is unknown, so every volt-ampere counts as a watt, the
+    // upper bound.
     let power = real_power(current, volts, UNITY);
     if let Some(why) = why {
         assume.note("starting", power, why);
@@ -479,8 +479,8 @@ fn starting(
     (power, current)
 }
 
-/// Whether the load counts as running for three hours or more. Its hours tell where the plan does not; with neither
-/// it does, which gives it the lower limit. A tool is used now and then all day, if the plan says so; what makes heat for
+/// Whether the load counts as running for three hours or more. Where the plan does not say, its hours decide. Without
+/// either, it does, which gives the lower limit. A plan may say that a tool is used on and off all day, but what heats
 /// a room or a bed is on for all of its hours.
 fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
     let for_hours = || longest_stretch(&load.hours) >= CONTINUOUS_MINUTES;
@@ -494,13 +494,13 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
     }
 }
 
-/// The longest run of minutes that the spans cover together, past midnight too.
+/// Returns the longest run of minutes that the spans cover together, across midnight too.
 fn longest_stretch(spans: &[Span]) -> u16 {
     if let [span] = spans {
         return span.minutes();
     }
     let (mut longest, mut current) = (0, 0);
-    // Two days, so that a stretch that passes midnight is seen whole.
+    // Two days in a row, so that a stretch across midnight is seen whole.
     for minute in (0..Span::DAY).chain(0..Span::DAY) {
         current = if spans.iter().any(|span| span.contains(minute)) { current + 1 } else { 0 };
         longest = longest.max(current);
@@ -513,7 +513,7 @@ mod tests {
     use super::*;
     use crate::plan;
 
-    /// The units of a plan with these loads.
+    /// Returns the units of a plan with these loads, and what was assumed, each as `FIELD WHY`.
     fn units_of(loads: &str) -> (Vec<LoadUnit>, Vec<String>) {
         let text = format!(
             r#"
@@ -555,14 +555,14 @@ breaker = "20 A"
 
     #[test]
     fn watts_are_not_volt_amperes() {
-        // 300 W at a power factor of 0.6 is 500 VA: 4.167 A, and not 2.5 A.
+        // 300 W at a power factor of 0.6 is 500 VA: 4.167 A, not 2.5 A.
         let (unit, _) = one("kind = \"electronic\"\nrunning = \"300 W\"\npower_factor = 0.6");
         assert_eq!(unit.running_current.milliamps(), 4167);
-        // The same where nobody knows the factor, and that is said.
+        // An unknown factor gives the same, and is reported.
         let (unit, assumed) = one("kind = \"electronic\"\nrunning = \"300 W\"");
         assert_eq!(unit.running_current.milliamps(), 4167);
         assert_eq!(assumed, ["load.x.power_factor power-factor"]);
-        // A current on the nameplate is taken as it is; the watts are at most its volt-amperes.
+        // A nameplate current is used as it is. The watts are at most its volt-amperes.
         let (unit, assumed) = one("kind = \"electronic\"\ncurrent = \"2 A\"");
         assert_eq!(unit.running_current.milliamps(), 2000);
         assert_eq!(unit.running.milliwatts(), 240_000);
@@ -571,17 +571,17 @@ breaker = "20 A"
 
     #[test]
     fn motors_start_at_their_locked_rotor_current() {
-        // NEC 430.251(A): 1/2 hp at 115 V, full load 9.8 A, locked rotor 58.8 A.
+        // NEC 430.251(A): 1/2 hp at 115 V has a full load of 9.8 A and a locked rotor of 58.8 A.
         let (unit, assumed) = one("kind = \"motor\"\nmotor = { hp = \"1/2\" }");
         assert_eq!(unit.running_current.milliamps(), 9800);
         assert_eq!(unit.starting_current.milliamps(), 58_800);
         assert_eq!(assumed, ["load.x.starting starting"]);
-        // NEC table 430.7(B): code G is at most 6.29 kVA per hp, at the motor's own 115 V (430.248):
-        // 1/2 hp 3145 VA, 27.348 A. The letter tells, so nothing is assumed.
+        // NEC table 430.7(B): code G is at most 6.29 kVA per hp, at the motor's own 115 V (430.248): 3145 VA for 1/2
+        // hp, 27.348 A. The letter decides, so nothing is assumed.
         let (unit, assumed) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"G\" }");
         assert_eq!(unit.starting_current.milliamps(), 27_348);
         assert!(assumed.is_empty(), "{assumed:?}");
-        // U ends at 22.39 kVA per hp, and V begins at 22.4 without an end: 11 200 VA, 97.392 A.
+        // U ends at 22.39 kVA per hp. V begins at 22.4 and has no upper end: 11 200 VA, 97.392 A.
         for (code, milliamps, assumes) in [("U", 97_348, 0), ("V", 97_392, 1), ("v", 97_392, 1)] {
             let (unit, assumed) = one(&format!("kind = \"motor\"\nmotor = {{ hp = \"1/2\", code = \"{code}\" }}"));
             assert_eq!(unit.starting_current.milliamps(), milliamps, "{code}");
@@ -592,17 +592,18 @@ breaker = "20 A"
     #[test]
     fn a_motor_without_a_starting_figure() {
         let (unit, assumed) = one("kind = \"motor\"\nrunning = \"160 W\"\npower_factor = 0.8");
-        // 160 W / (0.8 x 120 V) = 1.667 A; six times that.
+        // 160 W / (0.8 x 120 V) = 1.667 A, times six.
         assert_eq!(unit.starting_current.milliamps(), 6 * 1667);
         assert_eq!(assumed, ["load.x.starting starting"]);
-        // Where the running power is a guess, the start is not less than the guess.
+        // Where the running power is a guess, the start is at least the guess.
         let (unit, _) = one("kind = \"motor\"\nrunning = \"unknown\"\nstarting = \"100 W\"");
         assert_eq!(unit.running.milliwatts(), 1_800_000);
         assert_eq!(unit.starting, unit.running);
         assert_eq!(unit.starting_current, unit.running_current);
     }
 
-    /// All that its plug carries, times 120 V, or 240 V of a 6-20P. A lamp and a medical thing by their kind.
+    /// An unknown load draws all that its plug carries at 120 V, or at 240 V for a 6-20P. A lamp or medical device
+    /// draws the most of its kind.
     #[test]
     fn an_unknown_load_is_the_worst_of_its_kind() {
         for (kind, plug, watts, milliamps) in [
@@ -626,21 +627,21 @@ breaker = "20 A"
         }
     }
 
-    /// 60 W at the lowest power factor of all kinds, 0.6, is 100 VA, 0.834 A; a motor starts at six
-    /// times that (NEC 430.251(A)).
+    /// 60 W at 0.6, the lowest power factor of any kind, is 100 VA, 0.834 A. A motor starts at six times that (NEC
+    /// 430.251(A)).
     #[test]
     fn of_an_unknown_kind_the_worst_of_each_figure_is_taken_and_said() {
         let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"60 W\"");
         assert_eq!(unit.running_current.milliamps(), 834);
         assert_eq!(unit.starting_current.milliamps(), 6 * 834);
         assert_eq!(assumed, ["load.x.kind load-kind", "load.x.power_factor power-factor", "load.x.starting starting"]);
-        // As many watts as a heater, where those are not known either.
+        // With unknown watts too, as many as a heater.
         let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"unknown\"");
         assert_eq!(unit.running.milliwatts(), 1_800_000);
-        // At any power factor its plug carries no more.
+        // The plug caps the current at any power factor.
         assert_eq!(unit.running_current.milliamps(), 15_000);
         assert_eq!(assumed.len(), 3, "{assumed:?}");
-        // No kind with the same answers asks for more of anything.
+        // No known kind with the same answers demands more of anything.
         for draw in ["60 W", "unknown"] {
             let of = |kind: &str| one(&format!("kind = \"{kind}\"\nrunning = \"{draw}\"")).0;
             let worst = of("unknown");
@@ -654,7 +655,7 @@ breaker = "20 A"
         }
     }
 
-    /// 1875 W is 15 A at 125 V, which a 5-15P is made for (NEMA WD 6, from memory); at 120 V it is less.
+    /// 1875 W is 15 A at 125 V, which a 5-15P is made for (NEMA WD 6, from memory). At 120 V it draws fewer watts.
     #[test]
     fn a_heater_takes_no_more_amps_than_the_plug_that_carries_its_watts() {
         for (watts, milliamps) in [(1800, 15_000), (1875, 15_000), (1876, 15_634)] {
@@ -664,17 +665,17 @@ breaker = "20 A"
             let watts = if watts == 1875 { 1800 } else { watts };
             assert_eq!(unit.running.milliwatts(), watts * 1000);
         }
-        // Electronics take more amps at fewer volts.
+        // Electronics take more amps at a lower voltage.
         let (unit, _) = one("kind = \"electronic\"\nrunning = \"1875 W\"\npower_factor = 1.0");
         assert_eq!(unit.running_current.milliamps(), 15_625);
-        // An amp on the nameplate is an amp.
+        // A nameplate current is not capped.
         let (unit, _) = one("kind = \"heater\"\ncurrent = \"15.3 A\"");
         assert_eq!(unit.running_current.milliamps(), 15_300);
         assert_eq!(unit.starting_current.milliamps(), 15_300);
     }
 
-    /// 3000 W at a power factor of 0.8 and 120 V are 31.25 A, all on one leg; 9600 W would be 80 A, but a
-    /// 14-50P carries 50, and the other leg has the rest; 19.2 kW are 80 A on each of two legs.
+    /// 3000 W at a power factor of 0.8 and 120 V is 31.25 A, all on one leg. 9600 W would be 80 A, but a 14-50P carries
+    /// 50 A and the other leg has the rest. 19.2 kW is 80 A on each of two legs.
     #[test]
     fn a_thing_with_a_neutral_may_have_all_of_it_on_one_leg() {
         for (draw, milliamps, volts, said) in [
@@ -695,8 +696,8 @@ breaker = "20 A"
         }
     }
 
-    /// 7680 W of 240 V alone are 32 A on each leg (arithmetic, common practice), whatever the plug. With a
-    /// neutral in use, or where nobody knows, 64 A would be on one leg: as much as the plug carries is.
+    /// 7680 W at 240 V only is 32 A on each leg (arithmetic, common practice), whatever the plug. With a neutral in
+    /// use, or possibly in use, 64 A could be on one leg, and is capped at what the plug carries.
     #[test]
     fn what_uses_240_volts_only_has_as_much_on_each_leg() {
         for (plug, voltage, milliamps, volts, said) in [
@@ -719,8 +720,8 @@ breaker = "20 A"
         }
     }
 
-    /// Locked-rotor amps are amps: 39 A at 120 V are 4680 VA, counted as watts, and are divided by no power
-    /// factor. The same 4680 as watts at 0.8 would be 48.75 A.
+    /// Locked-rotor amps are used as they are: 39 A at 120 V is 4680 VA, counted as watts, and no power factor divides
+    /// it. 4680 W at 0.8 would be 48.75 A.
     #[test]
     fn amps_at_the_start_are_what_flows() {
         let motor = "kind = \"motor\"\nrunning = \"700 W\"\npower_factor = 0.8";
@@ -730,7 +731,7 @@ breaker = "20 A"
         assert!(assumed.is_empty(), "{assumed:?}");
         let (unit, _) = one(&format!("{motor}\nstarting = \"4680 W\""));
         assert_eq!(unit.starting_current.milliamps(), 48_750);
-        // On two legs the plate's amps flow on each.
+        // On two legs, the nameplate amps flow on each.
         let (units, _) = units_of(
             "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
              kind = \"motor\"\ncurrent = \"8 A\"\nstarting_current = \"40 A\"\n",
@@ -739,8 +740,8 @@ breaker = "20 A"
         assert_eq!(units[0].starting.milliwatts(), 9_600_000);
     }
 
-    /// 1500 W at 0.6, the least of any kind, would be 20.8 A, more than a 5-15P is made for: what is only
-    /// taken for it goes no further than its plug. A power factor on the plate does.
+    /// 1500 W at 0.6, the lowest power factor of any kind, would be 20.8 A, more than a 5-15P is made for. An assumed
+    /// power factor is capped by the plug. One from the nameplate is not.
     #[test]
     fn a_power_factor_that_is_taken_goes_no_further_than_the_plug() {
         let (unit, assumed) = one("kind = \"electronic\"\nrunning = \"1500 W\"");
@@ -748,7 +749,7 @@ breaker = "20 A"
         assert_eq!(assumed, ["load.x.power_factor power-factor"]);
         let (unit, _) = one("kind = \"electronic\"\nrunning = \"1500 W\"\npower_factor = 0.6");
         assert_eq!(unit.running_current.milliamps(), 20_834);
-        // Its watts are no guess.
+        // Stated watts are not capped.
         let (unit, _) = one("kind = \"electronic\"\nrunning = \"2000 W\"");
         assert_eq!(unit.running_current.milliamps(), 16_667);
     }
@@ -760,7 +761,7 @@ breaker = "20 A"
              kind = \"heater\"\nrunning = \"2400 W\"\n",
         );
         assert_eq!(units[0].running_current.milliamps(), 10_000);
-        // NEC table 430.248: at 230 V half of it.
+        // NEC table 430.248: at 230 V, half of it.
         let (units, _) = units_of(
             "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
              kind = \"motor\"\nmotor = { hp = \"1/2\" }\n",
@@ -797,13 +798,13 @@ breaker = "20 A"
         };
         assert_eq!(with("hours = [\"07:00-09:59\"]"), (false, 0));
         assert_eq!(with("hours = [\"07:00-10:00\"]"), (true, 0));
-        // Two spans that meet are one stretch, over midnight as well.
+        // Two spans that meet are one stretch, across midnight too.
         assert_eq!(with("hours = [\"07:00-09:00\", \"09:00-10:00\"]"), (true, 0));
         assert_eq!(with("hours = [\"22:00-24:00\", \"00:00-01:00\"]"), (true, 0));
         assert_eq!(with("hours = [\"07:00-09:00\", \"09:01-10:00\"]"), (false, 0));
         assert_eq!(with(""), (true, 1));
         assert_eq!(with("continuous = false"), (false, 0));
-        // Of two answers that do not agree on a heater, the one that gives less.
+        // Where a heater's two answers disagree, the cautious one counts.
         let short = "continuous = false\nhours = [\"07:00-09:59\"]";
         assert_eq!(with(short), (false, 0));
         let long = "continuous = false\nhours = [\"07:00-10:00\"]";

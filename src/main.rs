@@ -1,5 +1,4 @@
-//! The program: arguments and terminal in, exit status out. What is worked out, is worked out in
-//! the library; what is said, is said by `words`.
+//! The program: arguments and terminal in, exit status out. The library does the work and `words` does the talking.
 
 mod cli;
 

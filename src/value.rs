@@ -1,5 +1,5 @@
-//! Values as plain data, the unknowns that one of them was taken for, and findings, which are made of values:
-//! what every stage from the supply to the report may say, and none of them words.
+//! Plain data that every stage from the supply to the report produces: values, assumptions, and the findings made of
+//! them. None of it is prose.
 
 use std::collections::BTreeMap;
 
@@ -9,31 +9,31 @@ use crate::plan::{Id, Span};
 use crate::quantity::Amount;
 use crate::tables::source::Source;
 
-/// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
+/// A value in a finding: an amount, or a word that is data, such as an id, a shape or a gauge.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(untagged)]
 pub enum Value {
     /// An amount.
     Amount(Amount),
-    /// How many, so that a sentence can choose its form by it. In JSON an amount as well.
+    /// A count, so that a sentence can choose its plural form. An amount in JSON.
     #[serde(serialize_with = "count")]
     Count(usize),
     /// A name that is the same in every language.
     Name(String),
-    /// A minute of the day, which each reader's clock shows in its own way. In JSON as in a plan file.
+    /// A minute of the day, shown in the reader's own clock format. In JSON, as in a plan file.
     #[serde(serialize_with = "time")]
     Time(u16),
-    /// Parts of the day, likewise.
+    /// Spans of the day, likewise.
     #[serde(serialize_with = "hours")]
     Hours(Vec<Span>),
-    /// A word from the language files, by its key.
+    /// A word from the language files.
     Word {
         /// Its message key.
         word: &'static str,
     },
-    /// Parts or loads, told as a list.
+    /// Parts or loads, shown as a list.
     Parts(Vec<Id>),
-    /// Shapes of plugs or of sockets, one for each, by their names.
+    /// Names of plug or receptacle shapes, one for each plug or receptacle.
     Shapes(Vec<String>),
 }
 
@@ -61,7 +61,7 @@ impl<T: Into<Amount>> From<T> for Value {
 }
 
 impl Value {
-    /// What a sentence chooses its form by where there are two.
+    /// Returns the selector for a sentence with two forms.
     pub(crate) fn yes_no(yes: bool) -> Self {
         Self::Name(if yes { "yes" } else { "no" }.to_owned())
     }
@@ -73,24 +73,24 @@ impl From<&Id> for Value {
     }
 }
 
-/// An unknown that was taken for the unsafe case.
+/// The unsafe value used in place of an unknown answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Assumption {
-    /// The field, as in `generator.outlet.front.breaker`.
+    /// The path of the field, such as `generator.outlet.front.breaker`.
     pub field: String,
-    /// The value used in its place.
+    /// The value used.
     pub value: Value,
     /// The message key of the reason: `assume-KEY`.
     pub why: &'static str,
 }
 
 impl Assumption {
-    /// Whether it is true of all of its kind, and was no unknown: nobody has to look.
+    /// Whether this holds for every camper and was never in question, so there is nothing to look at.
     pub(crate) fn of_all_campers(&self) -> bool {
         self.why.starts_with("camper-") && self.why != "camper-main"
     }
 
-    /// Whether it is of the leg that feeds this outlet or end of a cord.
+    /// Whether this is about the leg that feeds the given outlet or cord end.
     pub(crate) fn is_leg_of(&self, id: &Id) -> bool {
         let of = self.field.strip_suffix(".leg");
         let rest = of.and_then(|of| of.strip_suffix(id.as_str()));
@@ -98,12 +98,12 @@ impl Assumption {
     }
 }
 
-/// How bad a finding is, by the published signal words. Worst first, so that sorting puts the
-/// worst on top.
+/// The severity of a finding, by the published signal words. Declared worst first, so that sorting puts the worst on
+/// top.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Signal {
-    /// If not avoided, will result in death or serious injury.
+    /// Will result in death or serious injury if not avoided.
     Danger,
     /// Could result in death or serious injury.
     Warning,
@@ -114,7 +114,7 @@ pub enum Signal {
 }
 
 impl Signal {
-    /// Its name in messages and templates, as in the JSON.
+    /// Returns the name used in messages, templates and JSON.
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {
@@ -126,45 +126,46 @@ impl Signal {
     }
 }
 
-/// Named values, in the order of their names.
+/// Named values, ordered by name.
 pub type Values = BTreeMap<&'static str, Value>;
 
-/// What to do about a finding. The words are the message `CODE-fix-KEY` of the language files.
+/// What to do about a finding. The words are the message `CODE-fix-KEY` in the language files.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Fix {
-    /// Which remedy.
+    /// The key of the remedy.
     pub key: &'static str,
-    /// Its numbers.
+    /// The numbers its message needs.
     pub values: Values,
 }
 
 /// One thing a rule found.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Finding {
-    /// The rule's code, as `AIR001`.
+    /// The rule's code, such as `AIR001`.
     pub code: &'static str,
-    /// The rule's name: the hazard.
+    /// The rule's name, which is the hazard.
     pub name: &'static str,
     /// The rule's area.
     pub area: &'static str,
-    /// How bad.
+    /// How severe it is.
     pub signal: Signal,
-    /// The parts and loads it is about, the one to look at first.
+    /// The parts and loads it is about. The one to look at first comes first.
     pub about: Vec<Id>,
     /// The numbers that show why.
     pub values: Values,
     /// What to do.
     pub fix: Fix,
-    /// By what authority.
+    /// The sources it rests on.
     pub sources: Vec<Source>,
-    /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
-    /// gravity. Not of notices, and of cautions only of a rule that may find worse; only where that was asked for
-    /// ([`crate::judge::build`]).
+    /// The assumptions it rests on. A better answer to any of them makes the finding go away, lose a part, or become
+    /// less severe. Always empty for notices, and for cautions whose rule finds nothing worse. Filled only on request
+    /// (see [`crate::judge::build`]).
     pub rests_on: Vec<Assumption>,
 }
 
 impl Finding {
-    /// Whether it is only a guess. How wet the ground is makes a finding graver, and is no part of it.
+    /// Whether the finding itself is a guess. How wet the ground is does not count: it only makes a finding more
+    /// severe.
     pub(crate) fn guessed(&self) -> bool {
         self.rests_on.iter().any(|it| it.field != "site.ground")
     }

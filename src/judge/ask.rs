@@ -1,8 +1,8 @@
-//! Asking before plugging in: may these be switched on while those run?
+//! Answers the question before plugging in: may these be switched on while those run?
 //!
-//! The answer goes by the placing of the report, so that it never differs from the card, and asks
-//! the supply tree itself, point by point, for what is passed and by how much. A plan with a
-//! danger in it gets no yes: a danger that is not mended means that the engine stays off.
+//! The answer uses the placing of the report, so that it never differs from the card, and checks the supply tree point
+//! by point for what is exceeded and by how much. A plan with a danger never gets a yes: an uncleared danger means that
+//! the engine stays off.
 
 use serde::Serialize;
 
@@ -18,7 +18,7 @@ use crate::supply::drop::{Flow, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Grounding;
 
-/// What is passed at one point.
+/// How a limit is exceeded.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Passed {
@@ -26,29 +26,29 @@ pub enum Passed {
     Short,
     /// More than it carries for three hours or more.
     Hours,
-    /// More than the set gives in the moment one of them starts.
+    /// More than the generator gives at the moment one of the loads starts.
     Starting,
 }
 
-/// One limit that would be passed.
+/// A limit that would be exceeded.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Over {
     /// The part.
     pub at: Id,
-    /// Whether it is the set itself.
+    /// Whether it is the generator itself.
     pub set: bool,
     /// Which limit.
     pub passed: Passed,
-    /// What would be asked of it, on the leg that is asked most. For hours, what runs for less counts less, by as much
-    /// as the limit for hours is less.
+    /// The current it would have to carry, on the busiest leg. For [`Passed::Hours`], loads that run for less count
+    /// less, in proportion to the lower limit for hours.
     pub asks: Current,
-    /// What it carries; for hours, what it carries that long.
+    /// What it carries, or for [`Passed::Hours`] what it carries that long.
     pub limit: Current,
-    /// The difference.
+    /// How much `asks` exceeds `limit`.
     pub over: Current,
-    /// The load that asks it by starting.
+    /// The load whose start exceeds it.
     pub by: Option<Id>,
-    /// The legs that feed it; of two, amps are those of one.
+    /// The legs that feed it. With two, the amps are those of one.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
@@ -58,28 +58,28 @@ pub struct Over {
 pub struct Step {
     /// The load.
     pub load: Id,
-    /// Where it is plugged in.
+    /// The receptacle it is plugged into.
     pub at: Id,
-    /// The greatest current of a leg of the set in that moment.
+    /// The greatest current on a leg of the generator at that moment.
     pub peak_amps: Current,
-    /// The legs of the set that anything draws on by then; of two, amps are those of one.
+    /// The legs of the generator in use by then. With two, the amps are those of one.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
 
-/// What a meter shows at most at a breaker.
+/// The highest meter reading at a breaker.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct AtBreaker {
-    /// The outlet it belongs to.
+    /// The outlet that the breaker belongs to.
     pub breaker: Id,
-    /// The current with everything on, on the leg that carries most.
+    /// The current with everything on, on the busiest leg.
     pub amps: Current,
-    /// The legs that anything draws on there; of two, amps are those of one.
+    /// The legs in use there. With two, the amps are those of one.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
 }
 
-/// What a meter shows at least at a receptacle, while the set gives its nominal voltage.
+/// The lowest meter reading at a receptacle while the generator gives its nominal voltage.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct AtReceptacle {
     /// The receptacle.
@@ -88,42 +88,42 @@ pub struct AtReceptacle {
     pub volts: Voltage,
 }
 
-/// A warning beside the answer.
+/// A warning that goes with the answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Warned {
-    /// The rule.
+    /// The code of the rule.
     pub code: &'static str,
-    /// What it is about; nothing where it is about the set or the site.
+    /// What it is about. Empty if it is about the generator or the site.
     pub about: Vec<Id>,
-    /// Its place among the troubles of the report.
+    /// Its index among the troubles of the report.
     #[serde(skip)]
     pub trouble: usize,
 }
 
-/// The whole answer.
+/// The answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Answer {
-    /// Whether they may.
+    /// Whether the loads may be switched on.
     pub may: bool,
-    /// What runs already.
+    /// The loads that run already.
     pub running: Vec<Id>,
-    /// What is to be switched on.
+    /// The loads to switch on.
     pub wanted: Vec<Id>,
-    /// The codes of the plan's dangers. With any, they may not.
+    /// The codes of the plan's dangers. With any, the answer is no.
     pub dangers: Vec<&'static str>,
-    /// What the rules warn of that touches those: of them, of a part on their way, or of the whole plan.
+    /// Warnings about these loads, a part on their way, or the whole plan.
     pub warnings: Vec<Warned>,
-    /// Those of them that have no place to plug in.
+    /// Those of the loads that have no place to plug in.
     pub no_place: Vec<Id>,
-    /// Those of them that use a socket at other hours than something else of these, which is in it.
+    /// Those of the loads whose socket is taken by another of them, which uses it at other hours.
     pub taken: Vec<Id>,
-    /// Every limit that would be passed, the worst first.
+    /// Every limit that would be exceeded, worst first.
     pub over: Vec<Over>,
-    /// What was only assumed in a no: with a better answer to it less is passed, or one of them has a place.
+    /// The assumptions behind a no. With a better answer to one, fewer limits are exceeded or another load has a place.
     pub rests_on: Vec<Assumption>,
-    /// Whether any order of switching on is as good.
+    /// Whether any order of switching on will do.
     pub any_order: bool,
-    /// The order to switch on with the least peak; none when even that passes the peak.
+    /// The order of switching on with the least peak. Empty if even that exceeds the generator's peak.
     pub order: Vec<Step>,
     /// Readings at the breakers.
     pub breakers: Vec<AtBreaker>,
@@ -131,22 +131,21 @@ pub struct Answer {
     pub receptacles: Vec<AtReceptacle>,
 }
 
-/// Whom nobody of that name is.
+/// A name that matches no load.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct NoSuchLoad {
     /// What was asked for.
     pub asked: String,
-    /// The nearest name or id there is.
+    /// The nearest name or id, if any is near.
     pub nearest: Option<String>,
 }
 
-/// The loads that someone means: one by its id, all of an entry by its id or name. Case does not
-/// matter.
+/// Returns the loads that somebody means: one by its id, or all units of a load by its id or name. Ignores case.
 ///
 /// # Errors
-/// When there is none, with the nearest.
+/// When nothing matches, with the nearest name.
 pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
-    /// Below this, a suggestion is a guess.
+    /// Below this likeness, a suggestion would be a guess.
     const NEAR: f64 = 0.5;
     let wanted = asked.trim().to_lowercase();
     let is = |text: &str| text.to_lowercase() == wanted;
@@ -172,8 +171,8 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
     Err(NoSuchLoad { asked: asked.to_owned(), nearest })
 }
 
-/// May these be switched on while those run? `report` is the plan's own. Ids that are no load
-/// are left out: ask [`named`] for them.
+/// Answers whether `wanted` may be switched on while `running` is on. `report` is the plan's own. Ids that are no load
+/// are ignored. Use [`named`] to resolve them first.
 #[must_use]
 pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answer {
     let supply = Supply::build(plan);
@@ -224,10 +223,10 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
     }
 }
 
-/// The warnings of what is on and on the way to it.
+/// Returns the warnings about what is on and the parts on its way.
 fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     let warnings = report.figures.troubles.iter().enumerate();
-    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
+    // A box on the way that may join neutral and ground matters, even as a caution.
     let doubtful = |trouble: &Trouble| {
         let mut findings = report.findings_of(trouble);
         findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
@@ -241,7 +240,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
         let on = |id: &&Id| on_the_way.contains(id);
         let is_load = |id: &&Id| report.figures.loads.iter().any(|it| [&it.id, &it.of].contains(id));
         let concerns = |found: &Finding| match found.code {
-            // Of what is too much together, all of it is on, or it is not this.
+            // An overload applies only if all of its loads are on.
             "POWER001" | "OVER006" => found.about.iter().filter(is_load).all(|id| on(&id)),
             _ => found.about.is_empty() || found.about.iter().any(|id| on(&id)),
         };
@@ -255,7 +254,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     told.collect()
 }
 
-/// Those of one or two legs on which something is drawn.
+/// Returns the legs that something draws on.
 fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg] {
     match legs {
         [one, other] if on_leg(one) == 0 && on_leg(other) > 0 => &legs[1..],
@@ -264,8 +263,8 @@ fn drawn_on(legs: &'static [Leg], on_leg: impl Fn(&Leg) -> i64) -> &'static [Leg
     }
 }
 
-/// What was assumed in these limits passed and loads without a place: each unknown with whose best answer one limit is
-/// passed no longer, or those that together are needed for that; of a load without a place, what the rules say of it.
+/// Returns what was assumed behind limits exceeded and loads without a place: each unknown whose best answer clears one
+/// of these limits, or else those that do so together. For a load without a place, what the findings about it rest on.
 fn rests_on(plan: &Plan, report: &Report, on: &[usize], over: &[Over], no_place: &[Id]) -> Vec<Assumption> {
     let assumed = &report.figures.assumed;
     let helps = |answered: &Plan| {
@@ -294,7 +293,7 @@ fn rests_on(plan: &Plan, report: &Report, on: &[usize], over: &[Over], no_place:
     told.cloned().collect()
 }
 
-/// The loads that are on, each at its receptacle.
+/// The loads that are on, each with its receptacle.
 struct Scene<'a> {
     supply: &'a Supply,
     units: &'a [LoadUnit],
@@ -302,13 +301,14 @@ struct Scene<'a> {
 }
 
 impl Scene<'_> {
-    /// Whether gear, a bonding plug and the loads told before this one have every socket there.
+    /// Whether gear, a bonding plug and the loads before this one take every socket there.
     fn socket_taken(&self, load: usize, at: NodeIx, grounding: &Grounding<'_>) -> bool {
         let before = self.on.iter().take_while(|(other, _)| *other != load);
         before.filter(|(_, place)| *place == at).count() >= grounding.beside_gear(at)
     }
 
-    /// What passes a node on one leg, in millivolt-amperes: of what runs for hours, and of the rest.
+    /// Returns what flows through a node on one leg, in millivolt-amperes: of loads that run for hours, and of the
+    /// rest.
     fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
         let mut sums = (0, 0);
         for (load, place) in self.on {
@@ -342,12 +342,12 @@ impl Scene<'_> {
             for leg in node.legs.all() {
                 let (long, short) = self.through(at, *leg);
                 let share = i128::from(node.continuous.permille().max(1));
-                // What runs for hours counts as much more as the limit for hours is less. Up.
+                // A load that runs for hours counts more, in proportion to the lower limit for hours. Rounded up.
                 let counted = short + narrow((i128::from(long) * 1000 + share - 1) / share);
                 if long + short > room.millivolt_amps() {
                     note(Passed::Short, long + short, rating, None);
                 } else if counted > room.millivolt_amps() {
-                    // Told with the limit that the label has for hours: what runs for less counts less.
+                    // Reported against the label's limit for hours, so loads that run for less count less.
                     let asks = long + narrow((i128::from(short) * share + 999) / 1000);
                     note(Passed::Hours, asks, rating.scaled_down(node.continuous), None);
                 }
@@ -366,8 +366,8 @@ impl Scene<'_> {
                 }
             }
         }
-        // Worst first; a breaker, its wiring and its receptacle are one part to a person, and so are a cord and its
-        // end. Where something is too much at all, hours make no difference.
+        // Worst first. To a person a breaker, its wiring and its receptacle are one part, and so are a cord and its
+        // end. If something is too much even briefly, hours do not matter.
         list.sort_by_key(|over| std::cmp::Reverse(over.over));
         if list.iter().any(|over| over.passed == Passed::Short) {
             list.retain(|over| over.passed != Passed::Hours);
@@ -382,19 +382,19 @@ impl Scene<'_> {
         list
     }
 
-    /// Starting less running.
+    /// Returns how much starting exceeds running, in millivolt-amperes.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
         (unit.starting_apparent - unit.running_apparent).millivolt_amps().max(0)
     }
 
-    /// The amperes of so many millivolt-amperes on a leg, rounded up.
+    /// Returns the current of an apparent power on one leg, rounded up.
     fn amps(&self, millivolt_amps: i64) -> Current {
         let apparent = ApparentPower::from_millivolt_amps(millivolt_amps);
         Current::of_apparent(apparent, self.supply.volts)
     }
 
-    /// The order of switching on those that do not run yet, beside those that do.
+    /// Returns the order of switching on the loads that do not run yet, while the others run.
     fn order(&self, before: &[usize]) -> Vec<Step> {
         let legs = self.supply.node(NodeIx(0)).legs.all();
         let count = self.on.len().min(LoadSet::CAPACITY);
@@ -414,7 +414,7 @@ impl Scene<'_> {
                 .map(|leg| FixedRow {
                     capacity: self.supply.peak_room().millivolt_amps(),
                     sums: of(&|load| self.units[load].running_apparent.millivolt_amps(), leg),
-                    // What runs already does not start now.
+                    // A load that already runs does not start.
                     peaks: of(
                         &|load| {
                             if before.contains(&load) { 0 } else { self.step(load) }
@@ -452,7 +452,7 @@ impl Scene<'_> {
         steps
     }
 
-    /// What is on, as the volts lost see it.
+    /// Returns what is on, in the form that the voltage drop needs.
     fn flowing(&self) -> Vec<Running> {
         self.on
             .iter()
@@ -465,7 +465,8 @@ impl Scene<'_> {
             .collect()
     }
 
-    /// With nominal volts, or with those that are left: a motor draws more as they sink, a heater less.
+    /// Uses whichever is more, the nominal current or the settled one: as the voltage falls, a motor draws more and a
+    /// heater less.
     fn breakers(&self, settled: Option<&Flow<'_>>) -> Vec<AtBreaker> {
         (self.supply.points())
             .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
@@ -512,8 +513,8 @@ mod tests {
         Id::reference(text).expect("an id")
     }
 
-    /// The card and the answer are two ways of working it out; every pair and every triple of
-    /// loads of the demo has to come out alike, whichever of them run already.
+    /// The card and the answer are computed in two ways. Every pair and every triple of the demo's loads must come out
+    /// the same, whichever of them run already.
     #[test]
     fn the_answer_is_the_card_s() {
         let (plan, report) = of(MENDED);
@@ -539,8 +540,8 @@ mod tests {
 
     #[test]
     fn kettle_and_griddle_by_hand() {
-        // 1500 W and 1400 W at 120 V are 12.5 A and 11.667 A, rounded up: 24.167 A. The set gives
-        // 2310 W there, 19.25 A: 4.917 A too much.
+        // 1500 W and 1400 W at 120 V are 12.5 A and 11.667 A, rounded up: 24.167 A. The generator gives 2310 W there,
+        // 19.25 A, so that is 4.917 A too much.
         let (plan, report) = of(MENDED);
         let answer = ask(&plan, &report, &[id("kettle"), id("griddle")], &[]);
         assert!(!answer.may);
@@ -549,7 +550,7 @@ mod tests {
         assert_eq!(over.asks, Current::from_milliamps(24_167));
         assert_eq!(over.limit, Current::from_milliamps(19_250));
         assert_eq!(over.over, Current::from_milliamps(4_917));
-        // The kettle alone: 12.5 A at its breaker and at the one that feeds the box.
+        // The kettle alone takes 12.5 A at its breaker and at the one that feeds the box.
         let answer = ask(&plan, &report, &[id("kettle")], &[]);
         assert!(answer.may && answer.any_order);
         let kettle = Current::from_milliamps(12_500);
@@ -558,8 +559,8 @@ mod tests {
         assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
     }
 
-    /// Beside a fan of 0.417 A the generator gives more than the kettle's own 12.5 A, and that is what a step says it is
-    /// of; with nothing on, these alone.
+    /// With a fan of 0.417 A on, the generator supplies more than the kettle's own 12.5 A, and the step says so. With
+    /// nothing on, it supplies just that.
     #[test]
     fn the_amps_of_a_step_are_told_as_the_generator_s() {
         let (plan, report) = of(&crate::rules::testing::edited(&[]));
@@ -574,7 +575,7 @@ mod tests {
         }
     }
 
-    /// 1500 and 50 W of 1540 W: either, but not both. Of 1400 W the first never.
+    /// Of 1500 W and 50 W, 1540 W runs either, but not both. 1400 W never runs the first.
     #[test]
     fn a_no_to_both_is_told_from_a_no_to_each() {
         for (rated, told) in [
@@ -589,8 +590,8 @@ mod tests {
         }
     }
 
-    /// 10 A of constant power past 0.396 ohm (100 ft of 12 AWG, 1.98 ohm per 1000 ft, NEC Chapter 9 Table 8, out and
-    /// back): v^2 - 120 v + 1200 * 0.396 = 0 leaves 115.90 V, so 10.354 A flow. A heater sinks below its 10 A.
+    /// 10 A of constant power behind 0.396 ohm (100 ft of 12 AWG, 1.98 ohm per 1000 ft, NEC Chapter 9 Table 8, out and
+    /// back): v^2 - 120 v + 1200 * 0.396 = 0 leaves 115.90 V, so 10.354 A flows. A heater falls below its 10 A.
     #[test]
     fn a_meter_shows_what_flows_once_the_volts_have_sunk() {
         for (kind, expected) in [("electronic", 10_354), ("heater", 10_000)] {
@@ -615,7 +616,7 @@ mod tests {
         }
     }
 
-    /// A cord that carries 10 A, whose end of 15 A carries 12 A for hours: one limit is told.
+    /// A cord that carries 10 A, whose 15 A end carries 12 A for hours, is one limit.
     #[test]
     fn a_cord_and_its_end_have_one_limit() {
         let (plan, report) = of(&crate::rules::testing::edited(&[
@@ -644,8 +645,8 @@ mod tests {
         assert!(answer.dangers.contains(&"AIR001"));
     }
 
-    /// What the rules warn of stands beside a yes where it is of the load, of a part on its way or of the set, and
-    /// not where it is of another.
+    /// A warning comes with a yes if it is about the load, a part on its way or the generator, and not if it is about
+    /// another load.
     #[test]
     fn a_yes_says_what_is_warned_of() {
         let told = |edits: &[(&str, &str)], load: &str| {
@@ -668,7 +669,7 @@ mod tests {
             ("gfci = true # front", "gfci = false"),
         ];
         assert_eq!(told(&bonds, "kettle"), (true, vec!["SHOCK004"], 1));
-        // Kettle and fan are too much together, and the fan alone is not.
+        // Kettle and fan are too much together, but the fan alone is not.
         let much = [
             ("rated = \"3600 W\"", "rated = \"2000 W\""),
             ("peak = \"4500 W\"", "peak = \"2200 W\""),
@@ -725,13 +726,13 @@ mod tests {
         let heater = "[[load]]\nid = \"heater\"\nname = \"h\"\nkind = \"heater\"\nrunning = \"480 W\"\n\
                       continuous = false\nplug = \"5-15P\"\n";
         let (plan, report) = of(&format!("{head}\n{}{heater}", motor("pump")));
-        // By hand: 600 + 480 W run, 900 W more to start: 1980 W of 2000 W, any order holds.
+        // By hand: 600 + 480 W run, and starting takes 900 W more: 1980 W of 2000 W, so any order holds.
         let answer = ask(&plan, &report, &[id("pump"), id("heater")], &[]);
         assert!(answer.may && answer.any_order);
         let order: Vec<&str> = answer.order.iter().map(|step| step.load.as_str()).collect();
         assert_eq!(order, ["pump", "heater"]);
-        // 500 W of heat: pump first takes 1500 W, then 1100 W run. But if the pump starts again
-        // by itself it is 2000 W and no more; 510 W is too much for that.
+        // With 510 W of heat, pump first takes 1500 W, then 1110 W run. But if the pump restarts by itself, that takes
+        // 2010 W of 2000 W. 500 W would just fit.
         let heater = heater.replace("480 W", "510 W");
         let (plan, report) = of(&format!("{head}\n{}{heater}", motor("pump")));
         let answer = ask(&plan, &report, &[id("pump"), id("heater")], &[]);
@@ -740,8 +741,8 @@ mod tests {
         assert_eq!(answer.over[0].by, Some(id("pump")));
     }
 
-    /// A range with a plug of four slots, of which nobody knows if it uses 240 V alone: all of it is taken to be on one
-    /// half, and the no says so. Near miss: with its volts on the nameplate it may.
+    /// A range with a four-slot plug, which may or may not use only 240 V. All of it is assumed to be on one half, and
+    /// the no says so. Near miss: with its volts on the nameplate it may.
     #[test]
     fn a_no_says_what_it_assumed_and_where_to_look() {
         let text = |volts: &str| {
@@ -765,7 +766,7 @@ mod tests {
             assert_eq!(says && told.contains("Look on its nameplate"), !may, "{told}");
             assert_eq!(answer.rests_on.is_empty(), may);
         }
-        // What is too much by what is known rests on nothing.
+        // A no from known facts rests on nothing.
         let (plan, report) = of(MENDED);
         let answer = ask(&plan, &report, &[id("kettle"), id("griddle")], &[]);
         assert!(!answer.may);

@@ -1,4 +1,4 @@
-//! A camper from plan to report: what is known of it, and what is near it and wrong.
+//! A camper from plan to report: a sound one, and variants with something wrong.
 
 use crate::plan::{self, Id};
 use crate::quantity::Current;
@@ -7,7 +7,7 @@ use crate::supply::{LimitReason, Supply};
 
 const SOUND: &str = include_str!("../../tests/plans/usual/s11-camper-inside.toml");
 
-/// The sound plan with these lines instead of others.
+/// Returns the sound plan with some lines replaced.
 fn edited(edits: &[(&str, &str)]) -> crate::plan::Plan {
     let mut text = SOUND.to_owned();
     for (was, is) in edits {
@@ -25,7 +25,7 @@ fn id(text: &str) -> Id {
     Id::new(text).expect("an id")
 }
 
-/// What this rule finds, with its remedy and what it is about.
+/// Returns what a rule finds, each with its signal, remedy and subjects.
 fn found(report: &Report, code: &str) -> Vec<(Signal, &'static str, Vec<String>)> {
     let findings = report.findings.iter().filter(|it| it.code == code);
     let told = findings.map(|it| {
@@ -35,7 +35,7 @@ fn found(report: &Report, code: &str) -> Vec<(Signal, &'static str, Vec<String>)
     told.collect()
 }
 
-/// The fields of the camper that were assumed, each with its reason.
+/// Returns the reasons for the assumptions about the camper.
 fn assumed(report: &Report) -> Vec<&'static str> {
     let assumed = report.figures.assumed.iter();
     let of_it = assumed.filter(|it| it.field.starts_with("box.camper."));
@@ -52,12 +52,12 @@ fn what_is_true_of_every_camper_is_assumed_by_name() {
     assert_eq!(assumed(&unread), [&["camper-main"][..], &always].concat());
     let main = unread.figures.assumed.iter().find(|it| it.why == "camper-main");
     assert_eq!(main.map(|it| it.field.as_str()), Some("box.camper.breaker"));
-    // None of it is looked at while nothing rests on it.
+    // No look is needed while nothing rests on these.
     assert_eq!(unread.figures.looks, []);
 }
 
-/// 30 A of a plug, a main and an outlet: 24 A for hours, and for less the 28.3 A that 3400 W are. A main of 20 A is
-/// less: 16 A.
+/// With a 30 A plug, main breaker and outlet: 24 A for hours, and otherwise 28.3 A, which is 3400 W. With a 20 A main
+/// breaker: 16 A and 20 A.
 #[test]
 fn its_main_limits_what_runs_inside() {
     for (main, long, short) in [("30 A", 24_000, 28_333), ("20 A", 16_000, 20_000)] {
@@ -79,7 +79,8 @@ fn its_main_limits_what_runs_inside() {
     }
 }
 
-/// What runs inside is put nowhere else, and nothing else is put there: a lamp with its plug has the other outlet.
+/// What runs inside is placed nowhere else, and nothing else is placed there. A lamp with the camper's kind of plug has
+/// no place.
 #[test]
 fn only_what_runs_inside_is_inside() {
     let lamp = "[[load]]\nid = \"twin\"\nkind = \"electronic\"\nrunning = \"100 W\"\ncontinuous = false\n\
@@ -91,8 +92,8 @@ fn only_what_runs_inside_is_inside() {
     assert!(report.figures.sharing.without_place(&id("twin")).is_some());
 }
 
-/// The adapter that people call a dogbone: a household plug ahead of the camper. The 15 A plug limits all that runs
-/// inside, and the breaker of 20 A trips past that only.
+/// An adapter people call a dogbone: a household plug ahead of the camper. Its 15 A plug limits everything that runs
+/// inside, and the 20 A breaker trips only above that.
 #[test]
 fn an_adapter_from_a_household_outlet_limits_all_of_it() {
     let adapter = "[[cord]]\nid = \"dogbone\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\nwire = \"10 AWG\"\n\
@@ -105,8 +106,7 @@ fn an_adapter_from_a_household_outlet_limits_all_of_it() {
     let limit = supply.limit(at);
     assert_eq!(limit.short.milliamps(), 15_000);
     assert_eq!(limit.short_by.reason, LimitReason::Plug);
-    // 1250 W and 420 W at their power factors: 11.0 A and 3.9 A. With the microwave's 11.9 A in place of the air
-    // conditioner it is as much.
+    // At their power factors, 1250 W and 420 W are 11.0 A and 3.9 A, and the microwave takes 11.9 A: never all three.
     let at_noon = [("hours = [\"18:00-18:30\"]", "hours = [\"13:00-13:30\"]")];
     let report = report(&[&edits[..], &at_noon].concat());
     let together = &report.figures.sharing.together;
@@ -116,7 +116,7 @@ fn an_adapter_from_a_household_outlet_limits_all_of_it() {
     let cord = report.findings.iter().find(|it| it.code == "CORD001");
     let told = cord.map(|it| words.finding(it, &report.figures.loads).fix);
     assert!(told.is_some_and(|it| it.starts_with("Run fewer things inside")));
-    // The heat of the adapter is told of what makes heat for hours.
+    // The adapter's heat is reported for a load that makes heat for hours.
     let heater = [("kind = \"electronic\"\nrunning = \"420 W\"", "kind = \"heater\"\nrunning = \"900 W\"")];
     let heater = [&edits[..], &heater].concat();
     let on_cord = found(&super::build(&edited(&heater)), "CORD008");
@@ -144,8 +144,8 @@ const BIG: [(&str, &str); 4] = [
     ),
 ];
 
-/// A main of 30 A past an adapter from 50 A, which has no breaker of its own: a caution. One that nobody has read is a
-/// warning that rests on it, one of 50 A a danger.
+/// A 30 A main breaker downstream of an adapter from 50 A, which has no breaker of its own, is a caution. One that
+/// nobody has read is a warning that rests on it, and a 50 A one is a danger.
 #[test]
 fn an_adapter_from_50_a_rests_on_the_main() {
     let over = |main: &str| {
@@ -168,7 +168,8 @@ fn an_adapter_from_50_a_rests_on_the_main() {
     assert_eq!(over("\nbreaker = \"50 A\""), (Signal::Danger, vec![]));
 }
 
-/// Without a GFCI on wet ground its feed is a warning, of the outlet that it is plugged into and of nothing inside.
+/// Without a GFCI on wet ground, the camper's feed is a warning about the outlet it is plugged into, not about anything
+/// inside.
 #[test]
 fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
     let bare = ("breaker = \"30 A\"\ngfci = true", "breaker = \"30 A\"\ngfci = false");
@@ -179,9 +180,9 @@ fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
         assert_eq!(found(&report, "SHOCK001"), [(signal, "camper", about)]);
         assert!(report.findings.iter().all(|it| it.signal > Signal::Danger));
     }
-    // A floating neutral and two things inside: one camper.
+    // With a floating neutral, two loads inside count as one camper.
     assert_eq!(found(&report(&[bare]), "SHOCK009"), []);
-    // A household plug of a small camper, on wet ground.
+    // A small camper with a household plug, on wet ground.
     let small = [
         ("ground = \"damp\"", "ground = \"wet\""),
         ("breaker = \"20 A\"\ngfci = true", "breaker = \"20 A\"\ngfci = false"),
@@ -194,7 +195,7 @@ fn a_camper_without_a_gfci_on_wet_ground_is_a_warning() {
     assert_eq!((verdict.admits, &verdict.only), (Admits::Named, &vec![id("camper")]));
 }
 
-/// A bonding plug may be wrong for it.
+/// A bonding plug may be wrong for a camper, which is a notice.
 #[test]
 fn a_bonding_plug_beside_a_camper_is_told() {
     let plug = ("bonding_plug = false", "bonding_plug = true");
@@ -202,7 +203,7 @@ fn a_bonding_plug_beside_a_camper_is_told() {
     assert_eq!(found, [(Signal::Notice, "camper", vec!["camper".to_owned()])]);
 }
 
-/// A camper that is plugged into nothing: that is told, and not each thing inside.
+/// A camper that is not plugged in is one finding, not one for each load inside.
 #[test]
 fn a_camper_that_is_not_plugged_in_is_told_once() {
     let report = report(&[("from = \"rv\"\ninlet", "inlet")]);
@@ -211,7 +212,7 @@ fn a_camper_that_is_not_plugged_in_is_told_once() {
     assert_eq!(report.figures.sharing.unplaced.len(), 3);
 }
 
-/// On 120/240 V a camper of 50 A: nobody knows which half a thing inside is on, and one for 240 V has both.
+/// In a 50 A camper on 120/240 V, a load inside may be on either half, and a 240 V load is on both.
 #[test]
 fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
     let big = [
@@ -231,7 +232,7 @@ fn what_runs_in_a_camper_of_50_a_may_be_on_one_half() {
     assert_eq!(legs, ["load.roof.legs", "load.converter.legs"]);
 }
 
-/// What is inside is moved to no other outlet, nor to the other half: only the camper is.
+/// No remedy moves what is inside to another outlet or the other half. Only the camper itself can move.
 #[test]
 fn what_runs_inside_is_told_to_go_nowhere_else() {
     let words = crate::words::Words::english();
@@ -241,7 +242,7 @@ fn what_runs_inside_is_told_to_go_nowhere_else() {
     };
     let loose = told(&report(&[("from = \"rv\"\ninlet", "inlet")]));
     assert!(loose.contains("Plug “camper” into “rv”. Write"), "{loose}");
-    // 2 x 1250 W on a breaker of 20 A.
+    // The 1250 W and 1350 W loads on a 20 A breaker.
     let main = ("inlet = \"TT-30P\"\nbreaker = \"30 A\"", "inlet = \"TT-30P\"\nbreaker = \"20 A\"");
     let two =
         ("running = \"1350 W\"\npower_factor = 0.95", "running = \"1350 W\"\npower_factor = 0.95\nwanted = \"must\"");
@@ -251,7 +252,8 @@ fn what_runs_inside_is_told_to_go_nowhere_else() {
     assert!(!told(&over).contains("move"), "{}", told(&over));
 }
 
-/// 13.9 A for hours and 13.2 A for less on a main of 30 A, which count as 30.5 A: a part of it is for hours, and told so.
+/// 13.9 A for hours and 13.2 A for less, on a 30 A main breaker, count as 30.5 A. The message says which part is for
+/// hours.
 #[test]
 fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     let report = report(&[
@@ -269,7 +271,7 @@ fn what_runs_inside_for_hours_is_told_as_the_part_it_is() {
     assert!(told.fix.contains("switch off what runs through it"));
 }
 
-/// Its own cord is ahead of an outlet that it has outside as well.
+/// The camper's own cord is also ahead of the receptacles on its outside.
 #[test]
 fn an_outlet_outside_is_at_the_end_of_its_cord() {
     let lights = "breaker = \"30 A\"\n\n[[box.outlet]]\nid = \"porch\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n\
@@ -279,13 +281,13 @@ fn an_outlet_outside_is_at_the_end_of_its_cord() {
     assert_eq!(found(&sound, "AIR005"), []);
     let at = |id: &str| sound.figures.sharing.placed.iter().find(|it| it.load.as_str() == id);
     assert_eq!(at("lights").map(|it| it.at.as_str()), Some("porch"));
-    // At the generator itself there is none.
+    // At the generator itself there is no cord.
     let home = lights.replace("on = \"porch\"", "on = \"front\"");
     let near = report(&[("breaker = \"30 A\"\n\n[[load]]\nid = \"roof\"", &home)]);
     assert_eq!(found(&near, "AIR005").len(), 1);
 }
 
-/// A camper is no box that another is bought for: what is hot on it stays hot, and what is wrong in it stays wrong.
+/// No box is bought in place of a camper: what is hot on it stays hot, and what is wrong in it stays wrong.
 #[test]
 fn no_box_is_bought_in_the_place_of_a_camper() {
     let outlet = "breaker = \"30 A\"\n\n[[box.outlet]]\nid = \"porch\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\n\
@@ -303,7 +305,7 @@ fn no_box_is_bought_in_the_place_of_a_camper() {
     }
 }
 
-/// Of one that somebody made at home nobody takes for granted that its neutral is apart; of a factory's, one does.
+/// A homemade camper's neutral may be joined to ground. A factory-made one's is not.
 #[test]
 fn a_homemade_camper_may_join_neutral_and_ground() {
     let joins = |listed: &str| {
@@ -316,7 +318,7 @@ fn a_homemade_camper_may_join_neutral_and_ground() {
     assert!(!joins("listed = false\n").is_known());
 }
 
-/// Nobody has read the main breaker: its plug sets the limit, and no label says that the breaker does.
+/// With an unread main breaker, the camper's plug sets the limit, and no label names the breaker.
 #[test]
 fn a_main_that_nobody_has_read_is_told_as_none() {
     let by_main = |breaker: &str| {

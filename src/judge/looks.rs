@@ -1,11 +1,10 @@
-//! What to look at, in the order in which it clears most.
+//! What to look at, ordered by how much it clears.
 //!
-//! Somebody walks to one thing, the generator, a cord, a box, and reads there all that it says: the unknowns of
-//! one such reading are one look. What a danger or a warning rests on is looked at, and then what is marked on the
-//! gear and a caution rests on; what clears a danger of exhaust comes first, then what clears most dangers, most
-//! warnings, most cautions. Each is told with what goes away once it and all looks ahead of it have the best answers.
-//! What is to be bought comes last: somebody looks today, and buys tomorrow. Whoever numbers the looks counts in this
-//! order.
+//! Somebody walks up to one thing, such as the generator, a cord or a box, and reads everything it says: the unknowns
+//! of one such reading are one look. The looks cover what a danger or warning rests on, and then markings on the gear
+//! that a caution rests on. Those that clear a danger of exhaust come first, then those that clear the most dangers,
+//! warnings and cautions. Each look carries what goes away once it and all looks before it get the best answers.
+//! Purchases come last, because people look today and buy tomorrow. Looks are numbered in this order.
 
 use std::collections::BTreeMap;
 
@@ -17,16 +16,16 @@ mod buy;
 
 pub(crate) use self::buy::as_bought;
 
-/// As many as one sheet holds; what is left comes when these are answered.
+/// As many as fit on one sheet. The rest follow when these are answered.
 const MOST: usize = 9;
 
-/// As many as anyone takes a sheet for, unless a danger needs more.
+/// As many as anyone takes along on a sheet, unless a danger needs more.
 const ENOUGH: usize = 6;
 
-/// As many as somebody keeps in mind on the way to the generator.
+/// As many as anyone can remember on the way to the generator.
 const MOST_NEXT: usize = 3;
 
-/// Where a field is found out: the thing, and what is read there.
+/// Returns where a field is found out: the thing, and what to read on it.
 fn reading(field: &str) -> (&str, Marking) {
     let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
     let (thing, outlet) = match path.split_once(".outlet.") {
@@ -49,26 +48,26 @@ fn reading(field: &str) -> (&str, Marking) {
     (thing, read)
 }
 
-/// The same in this plan: of a thing that is not bought yet all stands on its package.
+/// Returns the same for this plan. For a thing not bought yet, everything is on its package.
 fn reading_in<'f>(plan: &Plan, field: &'f str) -> (&'f str, Marking) {
     let (thing, read) = reading(field);
     let read = if buy::is_to_buy(plan, thing) { Marking::Package } else { read };
     (thing, read)
 }
 
-/// Whether anybody can look for it by now: of what is not bought yet, only what its package tells.
+/// Whether anybody can find it out yet. For a thing not bought yet, only what its package says.
 fn can_be_seen(plan: &Plan, field: &str) -> bool {
     !buy::is_to_buy(plan, reading(field).0) || buy::on_package(field)
 }
 
-/// Whether one reading answers both.
+/// Whether one reading answers both fields.
 fn together(plan: &Plan, one: &str, other: &str) -> bool {
     let of = reading_in(plan, one);
     of == reading_in(plan, other) && (of.1 != Marking::Other || one == other)
 }
 
-/// Whether somebody who reads one field sees the other as well, and had better: who has a cord in hand unwinds it, which
-/// costs nothing, who stands at a box looks for its buttons, and who reads the volts of the generator reads its watts.
+/// Whether somebody who reads one field also sees the other and should act on it. With a cord in hand it costs nothing
+/// to unwind it, at a box one can look for its buttons, and the generator's watts are next to its volts.
 fn at_hand(field: &str, other: &str) -> bool {
     let ((thing, read), (of_other, read_too)) = (reading(field), reading(other));
     let name = other.rsplit('.').next();
@@ -77,18 +76,19 @@ fn at_hand(field: &str, other: &str) -> bool {
         return thing == of_other;
     }
     let of_cord = thing.starts_with("cord.") && name == Some("coiled");
-    // What a camper has inside is its maker's.
+    // This excludes a camper, whose inside is its maker's.
     let of_box = other.contains(".outlet.") && thing.starts_with("box.") && name == Some("gfci");
     thing == of_other && (of_cord || of_box)
 }
 
-/// Whether nobody sees it from outside: it has to be asked for, and what the thing itself says may answer it.
+/// Whether it cannot be seen from outside. It has to be asked for, but what the thing itself says may answer it.
 fn is_inside(field: &str) -> bool {
     let name = field.rsplit('.').next();
     field.starts_with("box.") && matches!(name, Some("wire" | "bond"))
 }
 
-/// The thing of a field, if it is one that people point at. The end of a cord, as in `long.2`, is of the cord.
+/// Returns the thing a field belongs to, if people can point at it. The end of a cord, such as `long.2`, belongs to the
+/// cord.
 fn thing(field: &str) -> Option<Id> {
     let mut path = reading(field).0.split('.');
     match path.next()? {
@@ -98,9 +98,9 @@ fn thing(field: &str) -> Option<Id> {
     }
 }
 
-/// What is to be looked at in this plan, for the findings in whose words its troubles are told: what the deed for
-/// something graver clears goes with that. Of what must not be used for certain nobody has to know more. `found_with`
-/// tells what is found with other answers to these fields.
+/// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
+/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers
+/// to these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
@@ -114,16 +114,16 @@ pub(super) fn looks(
         told.is_some_and(|it| it.rests_on.is_empty())
     };
     let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
-    // What is still there, of all that rests on an unknown.
+    // What remains of the findings that rest on an unknown.
     let mut left: Vec<&Finding> = told.filter(|it| looked_at(plan, it).next().is_some() && !known(it)).collect();
     let told = left.clone();
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
     while looks.len() < MOST {
-        // In the order in which they were assumed: of two that weigh the same the first is told first.
+        // In the order in which they were assumed, so that the first wins a tie.
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
-            // Ground that is dry is wet after the next rain: what the gear says lasts.
+            // Dry ground is wet after the next rain, while what the gear says lasts.
             let lasts = |field: &&str| *field != "site.ground";
             let alone = !looked_at(plan, finding).any(|field| lasts(&field));
             let fields = looked_at(plan, finding).filter(|field| alone || lasts(field));
@@ -144,7 +144,7 @@ pub(super) fn looks(
                 }
             }
         }
-        // `max_by_key` would take the last of equals.
+        // Reversed because `max_by_key` returns the last of equals.
         readings.reverse();
         let Some((fields, _)) = readings.into_iter().max_by_key(|(_, weight)| *weight) else {
             break;
@@ -165,12 +165,12 @@ pub(super) fn looks(
         left.retain(|finding| !cleared(finding, found));
         looks.push(Look::new(thing(&fields[0]), reading_in(plan, &fields[0]).1, fields));
     }
-    // How much is left with these answers, and of what was told what.
+    // What is left with these answers, overall and of each leading finding.
     let standing = |found: &[Finding]| {
         let left = told.iter().map(|it| Left::of(it, &report.findings, found));
         (Standing::of(plan, found), left.collect::<Vec<Left>>())
     };
-    // Nobody walks for what the others make needless: the last weighs least.
+    // Drops looks that the others make needless, starting with the last, which weighs the least.
     let (best, best_left) = standing(trials.found(&fields_of(&looks)));
     for at in (0..looks.len()).rev() {
         let mut others = looks.clone();
@@ -200,13 +200,14 @@ pub(super) fn looks(
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 enum Left {
     Nothing,
-    /// It is milder, or of fewer parts.
+    /// It is milder, or about fewer parts.
     Less,
     All,
 }
 
 impl Left {
-    /// Of a caution some of it is as much as all of it: nobody walks for half of that.
+    /// Compares a finding before and after. For a caution, some of it counts as all of it: nobody walks for half a
+    /// caution.
     fn of(finding: &Finding, now: &[Finding], then: &[Finding]) -> Self {
         if cleared(finding, then) {
             Self::Nothing
@@ -218,7 +219,7 @@ impl Left {
     }
 }
 
-/// What is found with the best answers to some fields, each set of them tried once.
+/// The findings with the best answers to some fields. Each set of fields is tried once.
 struct Trials<'a, F> {
     plan: &'a Plan,
     found_with: F,
@@ -238,12 +239,13 @@ impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
     }
 }
 
-/// All that is answered by these.
+/// Returns all fields that these looks answer.
 fn fields_of(looks: &[Look]) -> Vec<String> {
     looks.iter().flat_map(|look| look.fields.iter().cloned()).collect()
 }
 
-/// What somebody looks at of what a finding rests on. For a caution nobody asks around.
+/// Returns the fields to look at among those a finding rests on. For a caution, only those that can be read on the
+/// spot.
 fn looked_at<'f>(plan: &Plan, finding: &'f Finding) -> impl Iterator<Item = &'f str> {
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     let fields = fields.filter(|field| can_be_seen(plan, field));
@@ -257,7 +259,7 @@ fn looked_at<'f>(plan: &Plan, finding: &'f Finding) -> impl Iterator<Item = &'f 
 /// How much rests on a reading.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 struct Weight {
-    /// Whether anything kills while nothing looks wrong.
+    /// Whether something kills while nothing looks wrong.
     deadly: bool,
     dangers: usize,
     warnings: usize,
@@ -275,23 +277,23 @@ impl Weight {
     }
 }
 
-/// The first things to do. What costs nothing comes ahead of what does: looking clears many a danger that nobody
-/// would have to buy anything for.
+/// Returns the first things to do. What is free comes before what is not: looking clears many dangers without anybody
+/// buying anything.
 pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
-    // In the order in which they were worked out: what a look clears counts on those ahead of it.
+    // Keeps the order in which the looks were found, because what a look clears assumes those before it.
     let looks = &report.figures.looks;
     let dangers = looks.iter().rposition(|look| look.dangers > 0);
     let serious = report.findings.iter();
     let serious: Vec<&str> =
         serious.filter(|it| it.signal <= Signal::Warning).flat_map(|it| looked_at(plan, it)).collect();
-    // A caution has time.
+    // A caution can wait.
     let asked = |look: &Look| look.fields.iter().any(|it| serious.contains(&it.as_str()));
     let looks = looks.iter().enumerate().filter(|(_, look)| asked(look));
     let looks = looks.map(|(at, _)| {
         let rank = if Some(at) <= dangers { 1 } else { 3 };
         (rank, Next::Look(at))
     });
-    // What rests on an unknown is looked at first.
+    // A trouble that rests on an unknown is looked at first.
     let troubles = report.figures.troubles.iter().enumerate();
     let known = troubles.filter_map(|(at, trouble)| {
         let lead = report.findings_of(trouble).next()?;
@@ -326,7 +328,8 @@ mod tests {
     use crate::supply::Supply;
     use crate::verdict::Verdicts;
 
-    /// A receptacle with its buttons and its breaker is one look, the print on a cord another, and each thing has its own.
+    /// A receptacle with its buttons and its breaker is one look, and the print on a cord another. Each thing has looks
+    /// of its own.
     #[test]
     fn what_is_read_at_one_thing_is_one_look() {
         let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&[]));
@@ -354,8 +357,8 @@ mod tests {
         }
     }
 
-    /// Neutral is joined to ground in two places, if the generator joins them and a plug does: a caution, which is looked
-    /// at and is nothing to do first. What is known is not looked at.
+    /// Neutral is joined to ground twice if the generator does it and a plug does: a caution, which is worth a look but
+    /// is not among the first things to do. What is known is not looked at.
     #[test]
     fn what_a_caution_rests_on_can_be_looked_at() {
         let looked_at = |plug: &str| {
@@ -370,7 +373,7 @@ mod tests {
         assert_eq!(looked_at("bonding_plug = false"), [""; 0]);
     }
 
-    /// Exhaust first; a known danger of shock waits until somebody has looked for what nobody knows.
+    /// Exhaust comes first. A known shock danger waits until somebody has looked for what is unknown.
     #[test]
     fn looking_comes_ahead_of_what_is_known_but_not_of_exhaust() {
         let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"8 ft\"");
@@ -390,9 +393,9 @@ mod tests {
         assert_eq!(report.figures.looks[0].dangers, 1);
     }
 
-    /// Somebody who does not know the volts, the watts or the height: one half of the generator cannot run the kettle,
-    /// which goes away with the volts. They are on the list although the rest then shows that it is too much for the
-    /// whole as well, and who reads them reads the watts.
+    /// With unknown volts, watts and altitude, half of the generator cannot run the kettle, which the right volts
+    /// clear. They are on the list even though the rest then shows that it is too much for the whole generator too, and
+    /// the watts are read along with the volts.
     #[test]
     fn what_a_warning_rests_on_is_on_the_list() {
         let report = report(&[
@@ -413,7 +416,7 @@ mod tests {
         assert_eq!(volts, asked("generator.rated"));
     }
 
-    /// Which half feeds each outlet of a box stands in one manual.
+    /// One manual says which half feeds each outlet of a box.
     #[test]
     fn the_halves_of_one_box_are_one_look() {
         let plan = crate::rules::testing::plan(&crate::rules::testing::edited(&[]));
@@ -422,7 +425,7 @@ mod tests {
         assert!(!together(&plan, &left, "generator.outlet.front.leg"));
     }
 
-    /// What is found with these answers, with everything plugged in where it is.
+    /// Returns the findings with these answers, with everything plugged in where it is.
     fn found_with(plan: &Plan, report: &Report) -> Vec<Finding> {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
@@ -435,8 +438,8 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(48))]
 
-        /// Whatever a danger or a warning rests on is on the list, unless that is full, or goes away with what is, or stays as
-        /// it is whatever is answered beside that.
+        /// Whatever a danger or a warning rests on is on the list, unless the list is full, or the finding goes away
+        /// with what is listed, or answering it as well would ease nothing.
         #[test]
         fn nothing_serious_rests_on_what_is_on_no_list(plan in arbitrary::camp()) {
             let report = build(&plan);
@@ -452,7 +455,7 @@ mod tests {
             for lead in leads.filter(|it| it.signal <= Signal::Warning && !it.about.iter().any(refused)) {
                 let fields: Vec<&str> = looked_at(&plan, lead).collect();
                 let listed = |field: &&str| looks.iter().any(|it| it.fields.iter().any(|it| it == field));
-                // As the list counts it: of more and less the better, and of equals less.
+                // Counted as the list does: of more and less power the better result, and on a tie less.
                 let with = || {
                     let more = fields.iter().map(|field| (*field).to_owned());
                     let all = found(&fields_of(looks).into_iter().chain(more).collect::<Vec<_>>());
@@ -469,7 +472,7 @@ mod tests {
             }
         }
 
-        /// Nothing is looked at twice or for nothing, and what is found to rest on an unknown can be looked at.
+        /// Nothing is looked at twice or in vain, and there are looks only if something rests on an unknown.
         #[test]
         fn each_look_is_for_something_that_is_found(plan in arbitrary::camp()) {
             let report = build(&plan);
@@ -486,11 +489,11 @@ mod tests {
                 prop_assert!(asked.all(|field| rests.contains(field.as_str())));
             }
             prop_assert!(!rests.is_empty() || looks.is_empty());
-            // Somebody looks first, and then buys.
+            // Looking comes before buying.
             prop_assert!(looks.is_sorted_by_key(|look| look.read == Marking::Package));
             let looked = looks.iter().filter(|look| look.read != Marking::Package);
             prop_assert!(looked.count() <= MOST);
-            // What goes away is there.
+            // No more dangers go away than there are.
             let gone: usize = looks.iter().map(|it| it.dangers).sum();
             prop_assert!(gone <= report.count(Signal::Danger));
         }

@@ -1,7 +1,7 @@
-//! Judging a plan: its figures are worked out, the rules look at them, and what they find becomes the report.
+//! Judges a plan: computes its figures, runs the rules on them, and puts the report together.
 //!
-//! [`build`] is the whole of it. [`judge`] leaves out what rests on unknowns, and a trial of [`crate::mend`] all that
-//! it does not ask for.
+//! [`build`] does all of it. [`judge`] leaves out what rests on unknowns, and a trial of [`crate::mend`] leaves out
+//! everything it does not need.
 
 pub mod ask;
 #[cfg(test)]
@@ -24,7 +24,7 @@ use crate::verdict::Verdicts;
 pub(crate) use looks::as_bought;
 use unknowns::{Changes, Wanted};
 
-/// The report of a plan.
+/// Returns the full report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
@@ -32,8 +32,7 @@ pub fn build(plan: &Plan) -> Report {
     in_full(plan, &supply, report)
 }
 
-/// What to look at when these fields were looked at in vain: whoever cannot find out the one thing may find out the
-/// next.
+/// Returns what to look at when these fields could not be found out. The next thing may be easier to find out.
 #[must_use]
 pub(crate) fn looks_beside(plan: &Plan, in_vain: &[String]) -> Vec<Look> {
     let supply = Supply::build(plan);
@@ -41,7 +40,7 @@ pub(crate) fn looks_beside(plan: &Plan, in_vain: &[String]) -> Vec<Look> {
     in_full_beside(plan, &supply, report, in_vain).figures.looks
 }
 
-/// The report of a plan that is judged already, with what rests on unknowns, what to look at, and what to do next.
+/// Completes a judged report with what rests on unknowns, what to look at, and what to do next.
 #[must_use]
 pub(crate) fn in_full(plan: &Plan, supply: &Supply, report: Report) -> Report {
     in_full_beside(plan, supply, report, &[])
@@ -79,7 +78,7 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         let changes = Changes::of_all(fields);
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
-    // A label says of each leg that nobody knows that it is not known.
+    // A label says of each outlet on an unknown leg that its leg is unknown.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
     report.figures.matters = told.map(|it| it.field.clone()).collect();
@@ -88,16 +87,16 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
     report
 }
 
-/// The same without what rests on unknowns and what follows from that, which takes longer than
-/// all the rest: for whoever asks about many plans.
+/// Returns the report without what rests on unknowns and what follows from that, which takes longer than everything
+/// else. For callers that try many plans.
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
     judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-/// As much of it as says what a plan on trial has of this signal or worse, and who has a place: what the rules find
-/// that may find that much or speak of air. For the figures see [`Figures::of_trial`].
+/// Returns the part of a report that a trial plan needs: findings of this signal or worse, and the placing. Runs the
+/// rules that can find as much, and those about air. For the figures see [`Figures::of_trial`].
 pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let supply = Supply::build(plan);
     let verdicts = Verdicts::of(plan, &supply);

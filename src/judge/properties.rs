@@ -1,5 +1,5 @@
-//! What a change of a plan may do to its report, tried on plans made at random: every field of the
-//! format, known or not, sensible or not.
+//! What changing a plan may do to its report, tried on random plans that cover every field of the format, known or not,
+//! sensible or not.
 
 use std::collections::BTreeMap;
 
@@ -14,13 +14,13 @@ use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{Node, NodeIx, Supply};
 
-/// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
-/// loads it names beside them may change: one more takes another's place.
+/// Returns the dangers as pairs of a code and a part of the gear, one for each part that a danger names. The loads it
+/// names may change, since one more load can take another's place.
 fn dangers(plan: &Plan, report: &Report) -> Vec<(&'static str, Option<Id>)> {
     serious(plan, report, Signal::Danger)
 }
 
-/// The same of all findings at least as bad as `signal`.
+/// Returns the same for all findings at least as severe as `signal`.
 fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, Option<Id>)> {
     let loads: Vec<&Id> = report.figures.loads.iter().flat_map(|load| [&load.id, &load.of]).collect();
     let gear = |id: &&Id| !loads.contains(id) && plan.loads.iter().all(|load| load.id != **id);
@@ -38,12 +38,12 @@ fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, O
         .collect()
 }
 
-/// The worst signal of a rule's findings.
+/// Returns the worst signal of a rule's findings.
 fn worst(report: &Report, code: &str) -> Option<Signal> {
     report.findings.iter().filter(|finding| finding.code == code).map(|finding| finding.signal).min()
 }
 
-/// The same plan with every id replaced.
+/// Returns the same plan with every id replaced.
 fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     let one = |id: &Id| -> Id {
         match id.as_str().rsplit_once('.') {
@@ -77,7 +77,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     plan
 }
 
-/// Every id of a plan that stands for itself.
+/// Returns every id that a plan defines.
 fn ids(plan: &Plan) -> Vec<Id> {
     let outlets = plan.generator.outlets.iter().map(|it| &it.id);
     outlets
@@ -88,26 +88,27 @@ fn ids(plan: &Plan) -> Vec<Id> {
         .collect()
 }
 
-/// The report as JSON with its findings in an order that does not depend on ids.
+/// Returns the report as JSON, with its findings in an order that does not depend on ids.
 fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<String>) {
     let json = |it: &dyn Fn() -> serde_json::Result<String>| back(it().expect("it is JSON"));
     let mut findings: Vec<String> =
         report.findings.iter().map(|finding: &Finding| json(&|| serde_json::to_string(finding))).collect();
-    // Troubles name findings by their places, and one that would go with two of them goes with the first.
+    // Troubles refer to findings by index, and a finding that fits two troubles goes with the first.
     findings.sort();
     let mut figures = report.figures.clone();
     figures.troubles.clear();
     (json(&|| serde_json::to_string(&figures)), findings)
 }
 
-/// One in four is anything that reads, the others might be a camp's.
+/// Generates plans. One in four is anything that parses. The others could be a camp's.
 fn any_plan() -> impl Strategy<Value = Plan> {
     prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()]
 }
 
-/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test properties` tries more, and others.
+/// Returns the settings for these tests. `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test properties` tries more and
+/// different plans.
 fn config() -> ProptestConfig {
-    // What others use here; the library's own count is taken for nobody having asked for one.
+    // The library's default count is taken to mean that nobody asked for one.
     const CASES: u32 = 96;
     let mut config = ProptestConfig::default();
     if config.cases == 256 {
@@ -148,7 +149,7 @@ impl Behind {
         units.into_iter().any(|unit| unit.draws() == Draws::Resistance)
     }
 
-    /// What a load loses beside these, with the heaters behind the cord at their full current.
+    /// Returns what a load loses with these running, with the heaters behind the cord at their full current.
     fn full_heat(&self, own: &Id, beside: &[Id]) -> Voltage {
         let running = |unit: &LoadUnit| {
             let draws = match unit.draws() {
@@ -169,7 +170,7 @@ impl Behind {
     }
 }
 
-/// One step of gauge thicker, or half as thick again.
+/// Returns a wire one step of gauge thicker, or half as much cross section again.
 fn thicker(wire: Wire) -> Wire {
     match wire {
         Wire::Awg(gauge) => Wire::Awg(gauge - 2),
@@ -180,7 +181,7 @@ fn thicker(wire: Wire) -> Wire {
 proptest! {
     #![proptest_config(config())]
 
-    /// A danger of a part is still a danger of that part with one more thing to run.
+    /// With one more load, a danger about a part is still a danger about it.
     #[test]
     fn one_more_load_never_clears_a_danger(
         plan in any_plan(), mut load in arbitrary::load(), on in any::<Option<Index>>(), likely: bool,
@@ -196,13 +197,12 @@ proptest! {
         }
         more.loads.push(load);
         let after = judge(&more);
-        // The others stay plugged in where they were: one whose socket is taken asks nothing of the
-        // cord that it hung on.
+        // The other loads must stay plugged in where they were: one whose socket is taken no longer draws on the cord
+        // it hung on.
         let placed = |report: &Report| report.figures.sharing.placed.clone();
         let stays = placed(&after);
         prop_assume!(placed(&before).iter().all(|one| stays.contains(one)));
-        // Of a bonding plug that nobody has seen it is assumed where it is; it is in no socket that the new
-        // load takes.
+        // An unseen bonding plug must be assumed in the same place: it is not in a socket that the new load takes.
         let plug = |report: &Report| {
             let assumed = report.figures.assumed.iter();
             let mut of_plug = assumed.filter(|it| it.why == "bonding-plug-in");
@@ -215,8 +215,8 @@ proptest! {
         }
     }
 
-    /// What a larger breaker lets through is protected no better. What then goes elsewhere leaves its outlet empty,
-    /// which is told as that.
+    /// A bigger breaker protects nothing better. A load that then goes elsewhere leaves its outlet empty, which is
+    /// reported as such.
     #[test]
     fn a_bigger_breaker_never_turns_an_overcurrent_danger_off(
         plan in any_plan(), which: Index, more in 1_i64..30_000,
@@ -242,9 +242,9 @@ proptest! {
         }
     }
 
-    /// With the same things running, no place behind a better cord gets less volts by it, and no finding on
-    /// cords or volts is worse or new. A heater behind it draws a little more then: what shares the way with
-    /// it loses no more than with that heater at its full current.
+    /// With the same loads running, no place behind a better cord gets a lower voltage, and no finding about cords or
+    /// volts is worse or new. A heater behind the cord then draws a little more: loads that share its path lose no more
+    /// than with that heater at its full current.
     #[test]
     fn a_thicker_or_shorter_cord_never_worsens_volts_or_cords(
         plan in any_plan(), which: Index, shorter: bool,
@@ -263,8 +263,8 @@ proptest! {
             cord.wire = Answer::Known(thicker(wire));
         }
         let (before, after) = (judge(&plan), judge(&better));
-        // What a thin cord kept out may run with a thicker one: then more is asked elsewhere, and
-        // nothing can be compared.
+        // A load that a thin cord ruled out may run with a thicker one. Then other parts carry more, and there is
+        // nothing to compare.
         let together = |report: &Report| {
             let sharing = &report.figures.sharing;
             (sharing.placed.clone(), sharing.together.clone(), sharing.families_complete)
@@ -285,12 +285,11 @@ proptest! {
         for finding in &after.findings {
             if matches!(finding.area, "voltage" | "cord") {
                 let was = worst(&before, finding.code);
-                // Volts elsewhere may be a little less, by a heater behind it.
+                // Elsewhere the voltage may be slightly lower because of a heater behind the cord.
                 let elsewhere = finding.code == "VOLT001"
                     && behind.heats()
                     && !finding.about.iter().any(|id| behind.touches(id));
-                // A cord that was too thin in any air may now be too thin in hot air only: that was
-                // told as the worse of the two.
+                // A cord too thin in any air may become too thin only in hot air, which the worse finding hid.
                 let part = &plan.cords[which].id;
                 let hid_behind_worse = finding.about.contains(part)
                     && before.findings.iter().any(|worse| {
@@ -306,8 +305,8 @@ proptest! {
         }
     }
 
-    /// No demand of a plan that the set can give empties a tank sooner than the label says, and a tank that
-    /// does not last from one chance to refuel to the next is found.
+    /// No demand that the generator can supply empties a tank sooner than the label says, and a tank that does not last
+    /// between two chances to refuel is found.
     #[test]
     fn no_tank_lasts_less_than_is_told(plan in any_plan()) {
         let report = judge(&plan);
@@ -324,7 +323,7 @@ proptest! {
         prop_assert_eq!(long, found);
     }
 
-    /// Whoever must do without something is told so.
+    /// A load that must run and cannot is in some finding.
     #[test]
     fn what_must_run_and_cannot_is_in_some_finding(plan in any_plan()) {
         let report = judge(&plan);
@@ -343,8 +342,8 @@ proptest! {
         }
     }
 
-    /// No two parts of a report give opposite advice: what a finding says is too much together is in no
-    /// set that may run at once, and what a life depends on is in every turn, and stays off for nobody.
+    /// No two parts of a report contradict each other. Loads that a finding says are too much together are in no set
+    /// that may run at once, and a medical load is in every turn and never stays off.
     #[test]
     fn no_advice_stands_against_another(plan in any_plan()) {
         let report = judge(&plan);
@@ -358,7 +357,7 @@ proptest! {
             sharing.together.iter().any(|set| ids.iter().all(|id| set.contains(id)))
         };
         for finding in &report.findings {
-            // One after another they are too much for hours, and not at once.
+            // In a row they are too much for hours, but not at once.
             let in_a_row = finding.values.get("lasts") == Some(&Value::Name("in-a-row".to_owned()));
             if in_a_row || !matches!(finding.code, "POWER001" | "POWER002" | "OVER002" | "OVER006") {
                 continue;
@@ -383,7 +382,7 @@ proptest! {
             .collect();
         prop_assert!(placed.iter().all(|id| !sharing.off.contains(id)));
         if sharing.together.iter().any(|set| placed.iter().all(|id| set.contains(id))) {
-            // Whatever may be on while one of them is has it in its turn.
+            // A turn with any load that may be on together with a medical load contains that medical load.
             let of = |id: &Id| plan.loads.iter().find(|load| load.id == report.figures.load(id).expect("a load").of);
             let meet = |one: &Id, other: &Id| {
                 let [one, other] = [one, other].map(|id| &of(id).expect("of the plan").hours);
@@ -401,7 +400,7 @@ proptest! {
         }
         // Nobody is told to run at once what is listed as never together.
         if sharing.families_complete {
-            // Of several of a kind at one place any will do.
+            // Units of one load at one place are interchangeable.
             let kind = |id: &Id| {
                 let placed = sharing.placed.iter().find(|it| it.load == *id).map(|it| &it.at);
                 (report.figures.load(id).map(|it| &it.of), placed)
@@ -414,9 +413,8 @@ proptest! {
         }
     }
 
-    /// Where things that must run want the same hour, and the card calls them never together because a part
-    /// on their way holds less than they ask, a warning or a danger names the part, or says that the
-    /// generator is too small.
+    /// If loads that must run want the same hour, and the card lists them as never together because a part on their way
+    /// carries less than they need, then a warning or danger names the part, or says that the generator is too small.
     #[test]
     fn what_clashes_at_a_part_is_a_warning(plan in any_plan()) {
         let report = judge(&plan);
@@ -449,7 +447,7 @@ proptest! {
                     && part.is_none_or(|part| found.about.contains(part))
             })
         };
-        // Of a cord that its breaker protects, that breaker trips first, and is the one to be named.
+        // A breaker that protects a cord trips first, so it is the one to be named.
         let first = |node: &Node| {
             let (breaker, marked) = node.protected_at?;
             let cord = node.kind.is_cord();
@@ -481,11 +479,11 @@ proptest! {
         }
     }
 
-    /// Ids are names and nothing else: whatever they are, the report says the same of the same
-    /// parts. Only the order of findings that are alike in everything else may differ.
+    /// Ids are only names: whatever they are, the report says the same about the same parts. Only the order of findings
+    /// that are otherwise equal may differ.
     #[test]
     fn other_ids_change_nothing(plan in any_plan(), shift: Index) {
-        // Names of one length in another order, which stand in no other word.
+        // Names of one length, in another order, that are part of no other word.
         let old = ids(&plan);
         let count = old.len();
         let shift = shift.index(count.max(1));
@@ -506,18 +504,18 @@ proptest! {
         prop_assert_eq!(sorted(&before, |text| text), sorted(&after, back));
     }
 
-    /// What nobody knows is taken for the unsafe case: whatever the answer is, it brings no danger
-    /// and no warning that was not told of that part without it, a danger as a danger.
+    /// An unknown counts as the unsafe case: no answer brings a danger or a warning about a part that was not reported
+    /// without it, and a danger was reported as a danger.
     #[test]
     fn no_answer_brings_what_was_not_told_before(plan in arbitrary::camp(), which in 0..forget::KINDS) {
         let mut less = plan.clone();
         let forgotten = forget::one(&mut less, which);
         let (before, after) = (judge(&less), judge(&plan));
-        // Who plugs in where may change with an answer, and then what each part is asked to carry.
+        // An answer may change where loads plug in, and with it what each part carries.
         prop_assume!(forgotten && before.figures.sharing.placed == after.figures.sharing.placed);
         let dangers_told = dangers(&less, &before);
-        // What must not be used is not used, nor is an outlet for it: that no breaker protects it either, or that
-        // the air is too hot for it, is no news.
+        // A part that must not be used, or an outlet that only feeds such parts, is not used. That no breaker protects
+        // it, or that the air is too hot for it, is then no news.
         let refused = |part: &Option<Id>| {
             let fed = |id: &Id| {
                 let mut fed = less.gear().filter(|it| it.from == Some(id)).map(|it| before.refused(it.id)).peekable();
@@ -531,27 +529,28 @@ proptest! {
                 _ => serious(&less, &before, Signal::Notice),
             };
             for found in serious(&plan, &after, least) {
-                // A worse one of its area speaks for it, as a cord too thin for one only hot.
+                // A worse finding of the same area covers it, as a cord that is too thin covers one that is only hot.
                 let worse = |it: &(&str, Option<Id>)| it.1 == found.1 && it.0[..4] == found.0[..4];
-                // What may not run beside something is not started beside it either, and what the set
-                // cannot run or start needs no place: there the rules on the peak and on places are silent.
+                // Loads that may not run together are not started together either, and a load that the generator cannot
+                // run or start needs no place. The rules about the peak and about places are silent then.
                 let silenced = match found.0 {
-                    // Of what the set cannot start, that it cannot run it either is no news.
+                    // If the generator cannot start it, that it cannot run it either is no news.
                     "POWER001" => &["POWER002"][..],
                     "POWER002" => &["POWER001"],
-                    // What the set cannot run burns nothing either.
+                    // A load that the generator cannot run burns no fuel.
                     "FIT004" | "FUEL001" => &["POWER001", "POWER002"],
                     _ => &[],
                 };
                 let covers = |it: &(&str, Option<Id>)| {
-                    // Where even a short time is too much, nothing is said of hours.
+                    // If even a short time is too much, nothing is reported about hours.
                     let hours = found.0 == "OVER002" && it.0 == "OVER006";
-                    // Where two places join neutral and ground, the rule on one box leaves it to that on both.
+                    // If neutral and ground are joined in two places, the rule about one box yields to the one about
+                    // both.
                     let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
-                    // What may be a camper by its plug brings a cord of its own.
+                    // A load that may be a camper by its plug brings its own cord.
                     let camper = found.0 == "AIR005" && less.loads.iter().any(crate::verdict::camper);
-                    // Of what is too much by itself, or for the generator, nothing is said of what it is beside others
-                    // or for hours.
+                    // If a load is too much by itself, or for the generator, nothing is reported about it together with
+                    // others or over hours.
                     let alone = match found.0 {
                         "OVER002" => it.0 == "POWER001",
                         "OVER006" => ["POWER001", "FIT004"].contains(&it.0),
@@ -562,7 +561,7 @@ proptest! {
                         || (it.0 == found.0 || hours || bonds || silenced.contains(&it.0))
                         && (found.1.is_none() || it.1 == found.1)
                 };
-                // Nor that a camper there would have no GFCI ahead of it, or a blind one, which is a warning.
+                // Nor is it news that a camper there would have no GFCI upstream, or a blind one, which is a warning.
                 let no_news = match least {
                     Signal::Danger => &["OVER001", "CORD001", "CORD006"][..],
                     _ => &["OVER001", "CORD001", "CORD006", "SHOCK001", "SHOCK013"],
@@ -573,12 +572,12 @@ proptest! {
                 prop_assert!(told.iter().any(covers), "{found:?} is not in {told:#?}");
             }
         }
-        // And each unknown of what is plugged in has its line.
+        // Each unknown of what is plugged in has its entry.
         prop_assert!(before.figures.assumed.len() >= after.figures.assumed.len());
     }
 }
 
-/// Answers taken back.
+/// Takes answers back.
 mod forget {
     use crate::loads::least_current;
     use crate::plan::{Answer, Draw, Load, Plan, System};
@@ -588,8 +587,8 @@ mod forget {
     use crate::tables::kinds::of_kind;
     use crate::tables::shape::Circuit;
 
-    /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
-    /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
+    /// How many kinds of answer can be taken back. A load's plug is not one: the usual plug is assumed for it, and a
+    /// 240 V one may bring findings that nobody could predict (FIT006).
     pub(super) const KINDS: usize = 35;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
@@ -606,7 +605,7 @@ mod forget {
         answers.fold(false, |any, answer| take(answer) | any)
     }
 
-    /// Takes back every answer of one kind; whether there were any.
+    /// Takes back every answer of one kind. Returns whether there was any.
     pub(super) fn one(plan: &mut Plan, which: usize) -> bool {
         let Plan { site, generator, cords, boxes, loads, .. } = plan;
         let outlets = generator.outlets.iter_mut().chain(boxes.iter_mut().flat_map(|part| &mut part.outlets));
@@ -620,7 +619,7 @@ mod forget {
             6 => take(&mut generator.inverter),
             7 => all(outlets.map(|it| &mut it.gfci)),
             8 => all(generator.outlets.iter_mut().map(|it| &mut it.breaker)),
-            // Unknown wires are taken for the thinnest that is usual.
+            // An unknown wire is assumed to be the thinnest usual one.
             9 => cords.iter_mut().fold(false, |any, cord| {
                 let least = flexible_ampacity(UNKNOWN_CORD);
                 within(&mut cord.wire, |wire| flexible_ampacity(*wire) >= least) | any
@@ -634,14 +633,14 @@ mod forget {
             16 => all(boxes.iter_mut().map(|it| &mut it.listed)),
             17 => all(boxes.iter_mut().flat_map(|it| &mut it.outlets).map(|it| &mut it.breaker)),
             18 => take(&mut site.stands),
-            // Silence about it is the same.
+            // A missing answer means the same.
             19 => std::mem::take(&mut site.stands).is_known(),
             20 => all(generator.parallel.iter_mut().map(|it| &mut it.kit)),
             21 => take(&mut generator.rated_on),
             22 => all(loads.iter_mut().map(|it| &mut it.backup)),
             23 => take(&mut generator.voltage),
             24 => all(loads.iter_mut().map(|it| &mut it.kind)),
-            // What is taken for these is the worst that is usual, not the worst there is.
+            // The assumption for these is the worst usual case, not the worst possible one.
             25 => within(&mut site.altitude, |it| it.millimetres() <= 1_524_000),
             26 => within(&mut site.air, |it| it.millicelsius() <= 37_778),
             27 => {
@@ -655,21 +654,22 @@ mod forget {
             29 => loads.iter_mut().fold(false, |any, load| {
                 let usual = of_kind(load.kind).running;
                 let (factor, plug) = (load.power_factor, load.plug);
-                // What its plug cannot carry is no answer (POWER009).
+                // A draw that its plug cannot carry is no answer (POWER009).
                 let fits =
                     |draw: &Draw| plug.known().is_none_or(|plug| least_current(draw, factor, *plug) <= plug.0.rating());
                 let usual = |draw: &Draw| matches!(draw, Draw::Power(power) if *power <= usual) && fits(draw);
                 within(&mut load.running, usual) | any
             }),
             30 => all(outlets.map(|it| &mut it.leg)),
-            // The listing of a box answers for its wire.
-            31 => boxes.iter_mut().filter(|it| it.is_listed() != Answer::Known(true)).flat_map(|it| &mut it.outlets).fold(
-                false,
-                |any, outlet| {
+            // A box's listing covers its wires.
+            31 => boxes
+                .iter_mut()
+                .filter(|it| it.is_listed() != Answer::Known(true))
+                .flat_map(|it| &mut it.outlets)
+                .fold(false, |any, outlet| {
                     let least = wiring_ampacity(UNKNOWN_WIRING);
                     within(&mut outlet.wire, |wire| wiring_ampacity(*wire) >= least) | any
-                },
-            ),
+                }),
             32 => {
                 let taken: Vec<Current> = starts(loads);
                 loads
@@ -677,7 +677,7 @@ mod forget {
                     .zip(taken)
                     .fold(false, |any, (load, most)| within(&mut load.starting_current, |it| *it <= most) | any)
             }
-            // Where none is, what needs 240 V is told so; so is what has no plug for it (FIT006).
+            // Without 240 V, a load that needs it is reported, and so is one without a plug for it (FIT006).
             33 if generator.voltage == Answer::Known(System::V120_240) => {
                 let both = |load: &&mut Load| {
                     let plug = load.plug.known();
@@ -685,13 +685,13 @@ mod forget {
                 };
                 all(loads.iter_mut().filter(both).map(|it| &mut it.voltage))
             }
-            // Silence about it is a yes.
+            // A missing answer means yes.
             34 => take(&mut site.people_sleep),
             _ => false,
         }
     }
 
-    /// What is taken for the start of each load of which nobody knows it.
+    /// Returns the starting current assumed for each load when it is unknown.
     fn starts(loads: &[Load]) -> Vec<Current> {
         let multiple = |load: &Load| match load.running {
             Answer::Known(Draw::Motor { .. }) => Ratio::from_permille(6000),
@@ -699,7 +699,7 @@ mod forget {
         };
         let least = |load: &Load| match &load.running {
             Answer::Known(Draw::Current(amps)) => *amps,
-            // Of the others it depends on volts and power factor: none of them is tried.
+            // For the others it depends on volts and power factor, so none of them is tried.
             _ => Current::ZERO,
         };
         let taken = |load: &Load| least(load).scaled_down(multiple(load));

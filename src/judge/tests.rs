@@ -28,7 +28,7 @@ proptest! {
         for load in &figures.loads {
             prop_assert!(load.starting_watts >= load.running_watts);
             prop_assert!(load.starting_amps >= load.running_amps);
-            // Real power is never more than apparent power (half a watt for rounding).
+            // Real power never exceeds apparent power, give or take half a watt for rounding.
             let apparent = load.running_amps.amount() * load.volts.amount();
             prop_assert!(load.running_watts.amount() <= apparent + Decimal::new(5, 1));
         }

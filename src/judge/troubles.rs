@@ -1,29 +1,29 @@
-//! Findings that have one cause and one remedy are one trouble, told once.
+//! Groups findings with one cause and one remedy into a trouble, which is reported once.
 //!
-//! Which findings one deed clears is stated in [`DEEDS`]: the same deed on the same part or thing. What is not
-//! stated there is a trouble of its own. A trouble is told in the words of its gravest finding, and names what
-//! else the same deed clears.
+//! [`DEEDS`] lists which findings one action clears: the same action on the same part or load. Any other finding is a
+//! trouble of its own. A trouble is explained in the words of its most severe finding, and names what else the action
+//! clears.
 
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Trouble, Value};
 
-/// What one deed clears.
+/// One action, and the findings it clears.
 struct Deed {
-    /// Rules and their remedies; `*` stands for all of a rule.
+    /// Rules and their remedies. `*` stands for every remedy of a rule.
     clears: &'static [(&'static str, &'static str)],
-    /// Others that it clears as well, though what is done about them does not clear these.
+    /// Others that it clears too, although their own remedies do not clear these.
     also: &'static [(&'static str, &'static str)],
     of: Of,
 }
 
-/// Which findings one such deed clears. Receptacles of one box are parts of it, as the ends of a cord are.
+/// Which of those findings one such action clears. Receptacles of a box are parts of it, as the ends of a cord are.
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Of {
     /// All of them.
     All,
-    /// Those that name a part or thing in common.
+    /// Those that name a part or load in common.
     Common,
-    /// Those that name nothing but what the gravest names: of anything else it may be that nothing is done.
+    /// Those that name only what the most severe one names. For anything else, the action may do nothing.
     Within,
 }
 
@@ -36,7 +36,7 @@ const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
 }
 
 const DEEDS: &[Deed] = &[
-    // Another cord, or none.
+    // Use another cord, or none.
     of_part(&[
         ("CORD001", "thicker"),
         ("CORD001", "unwind-less"),
@@ -55,17 +55,17 @@ const DEEDS: &[Deed] = &[
         ("VOLT001", "below-b"),
         ("VOLT001", "start-alone"),
     ]),
-    // Another cord with as many wires as it needs, which may be as thin and as little protected.
+    // Use another cord with as many wires as it needs. It may be just as thin and unprotected.
     of_part(&[("SHOCK011", "leave"), ("CORD004", "replace")]),
-    // Read the print on it.
+    // Read the print on the cord.
     of_part(&[("CORD002", "look"), ("CORD004", "count"), ("SHOCK011", "count")]),
-    // See how it lies.
+    // See how the cord lies.
     of_part(&[("CORD003", "look"), ("CORD006", "unwind")]),
     // Add up what is on.
     of_all(&[("OVER003", "*")]),
-    // Lay it out.
+    // Lay the cord out.
     of_part(&[("CORD003", "unwind"), ("CORD001", "unwind"), ("CORD006", "unwind")]),
-    // Another box, or none.
+    // Use another box, or none.
     of_part(&[
         ("OVER001", "receptacle"),
         ("OVER001", "no-breaker"),
@@ -76,7 +76,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "box"),
         ("FIT004", "too-large"),
     ]),
-    // Look for the mark on it.
+    // Look for the mark on the box.
     of_part(&[
         ("SHOCK004", "find-out"),
         ("SHOCK004", "find-out-box"),
@@ -84,7 +84,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK006", "look"),
         ("SHOCK013", "box-look"),
     ]),
-    // The bonding plug: another outlet, or none.
+    // Put the bonding plug into another outlet, or leave it out.
     of_all(&[
         ("SHOCK004", "plug"),
         ("SHOCK013", "plug"),
@@ -98,7 +98,7 @@ const DEEDS: &[Deed] = &[
         ("FIT001", "bonding-plug"),
         ("FIT001", "bonding-socket"),
     ]),
-    // Protection where people plug in. What fits nowhere else waits for it.
+    // Add a GFCI where people plug in. Loads that fit nowhere else wait for it.
     of_all(&[
         ("SHOCK001", "protect"),
         ("SHOCK001", "better"),
@@ -107,14 +107,14 @@ const DEEDS: &[Deed] = &[
         ("FIT004", "refused"),
         ("FIT004", "refused-here"),
     ]),
-    // The same, one cord ahead of another.
+    // The same, with the GFCI cord ahead of another cord.
     of_part(&[("SHOCK001", "first"), ("SHOCK009", "*"), ("FIT004", "refused"), ("FIT004", "refused-here")]),
-    // A camper's feed: an outlet or a cord with a GFCI.
+    // Feed the camper from an outlet or a cord with a GFCI.
     of_all(&[("SHOCK001", "camper"), ("OVER005", "set")]),
-    // Find out what the neutral does.
+    // Find out how the neutral is joined.
     of_all(&[("SHOCK002", "*"), ("SHOCK004", "find-out"), ("SHOCK013", "plug-look")]),
-    // Take turns, or run it at another hour. Then no part on the way is asked for too much; but what moves to
-    // another breaker asks the generator for as much.
+    // Take turns, or run a load at another hour. That relieves every part on the way too. The reverse does not hold: a
+    // load moved to another breaker takes as much from the generator.
     Deed {
         clears: &[
             ("POWER001", "turns"),
@@ -136,29 +136,29 @@ const DEEDS: &[Deed] = &[
         also: &[("OVER002", "*"), ("OVER006", "*")],
         of: Of::Common,
     },
-    // The same where the turns are told of a part: of the generator they clear what is of the same things.
+    // Take turns at one part. For the generator, that clears only findings about the same loads.
     Deed {
         clears: &[("OVER006", "turns-only")],
         also: &[("POWER001", "turns"), ("POWER002", "again"), ("POWER002", "fewer")],
         of: Of::Within,
     },
-    // A rest before three hours are up.
+    // Switch off before three hours are up.
     of_part(&[("OVER002", "rest"), ("CORD008", "*")]),
-    // One heavy cord.
+    // Use one heavy cord.
     Deed { clears: &[("CORD008", "*")], also: &[("VOLT001", "thicker")], of: Of::Within },
-    // A part for which it is too much: of another part of the same box, or at another hour, it may be of other things.
+    // Relieve an overloaded part. At another part of the same box, or at another hour, other loads may be involved.
     Deed { clears: &[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")], also: &[], of: Of::Within },
-    // Leave it unused, until there is 240 V for it.
+    // Leave it unused until there is 240 V for it.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
     // Plug it in where it fits.
     of_part(&[("FIT001", "lost"), ("FIT001", "part"), ("FIT001", "loose")]),
     // Say when it runs.
     of_part(&[("AIR006", "when"), ("HEALTH002", "when")]),
-    // One generator alone.
+    // Run one generator alone.
     of_all(&[("POWER008", "*"), ("SHOCK004", "sets")]),
 ];
 
-/// Remedies by which a cord is not used at all.
+/// Remedies after which a cord is not used at all.
 const UNUSED: &[(&str, &str)] = &[
     ("OVER001", "cord"),
     ("OVER001", "thicker"),
@@ -168,15 +168,15 @@ const UNUSED: &[(&str, &str)] = &[
     ("FIT006", "adapter"),
 ];
 
-/// The troubles of these findings, in their order.
+/// Returns the troubles of these findings, in the order of the findings.
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     let all: Vec<Cleared<'_>> = (findings.iter()).map(|finding| Cleared::of(plan, finding)).collect();
     for (at, finding) in findings.iter().enumerate() {
-        // The first, if several would clear it: the gravest is done first, and then it is gone. In two of them it
-        // would be counted twice.
+        // If several would clear it, it goes with the first: the most severe is done first, and in two it would count
+        // twice.
         let same = troubles.iter_mut().find(|trouble| {
-            // Only what the remedy that is told clears: that of its gravest.
+            // Only what the remedy of the most severe finding clears, since that is the one reported.
             let lead = trouble.findings.first();
             lead.is_some_and(|lead| one_deed(&all[*lead], &all[at]))
         });
@@ -198,13 +198,13 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     troubles
 }
 
-/// The box or cord of a receptacle; anything else is its own.
+/// Returns the box or cord that a receptacle belongs to. For anything else, itself.
 fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, and then what its remedy is done to where that is another part. Where a
-/// box is left out for what it does to others, that box alone.
+/// Returns the parts and loads that a finding is about, then those that its remedy acts on. If a box is left out for
+/// its effect on other parts, only that box.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
@@ -223,7 +223,7 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     about.iter().chain(more)
 }
 
-/// What a remedy says to leave off.
+/// Returns the loads that a remedy says to leave off.
 fn off(finding: &Finding) -> &[Id] {
     match finding.fix.values.get("off") {
         Some(Value::Parts(off)) => off,
@@ -236,9 +236,9 @@ struct Cleared<'a> {
     finding: &'a Finding,
     /// The owners of what it names.
     owners: Vec<&'a Id>,
-    /// The deeds of [`DEEDS`] that it is told to be cleared by, as bits.
+    /// The entries of [`DEEDS`] whose remedy is its own, as bits.
     by: u32,
-    /// Those that clear it as well.
+    /// The entries that clear it too, as bits.
     also: u32,
 }
 
@@ -257,23 +257,23 @@ impl<'a> Cleared<'a> {
     }
 }
 
-/// Deeds as bits.
+/// Returns the matching entries of [`DEEDS`], as bits.
 fn deeds(wanted: impl Fn(&Deed) -> bool) -> u32 {
     let all = DEEDS.iter().enumerate();
     all.fold(0, |bits, (at, deed)| bits | u32::from(wanted(deed)) << at)
 }
 
-/// Whether one deed clears both.
+/// Whether one action clears both.
 fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     let (one, other) = (lead.finding, with.finding);
     let in_common = || lead.owners.iter().any(|part| with.owners.contains(part));
     let within = || with.owners.iter().all(|part| lead.owners.contains(part));
-    // Of a cord that is not used, nothing else needs to be found out.
+    // If a cord is not used, nothing else about it needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
         && other.signal > one.signal
         && (with.owners[..other.about.len()].iter()).all(|part| lead.owners.contains(part));
-    // What stays off for what a life depends on at one hour may not be all that stays off at another.
+    // The loads left off for a medical load at one hour may not be all that is left off at another.
     let as_much = || off(other).iter().all(|id| off(one).contains(id));
     let both = lead.by & (with.by | with.also);
     let any = |of: Of| both & deeds(|deed| deed.of == of) != 0;
@@ -287,8 +287,8 @@ mod tests {
     use crate::rules;
     use crate::rules::testing::report;
 
-    /// A kettle in the evening and a grill in the morning, each too much beside what a life depends on: two troubles,
-    /// for each is left off by itself. On one evening they are one.
+    /// A kettle in the evening and a grill in the morning, each too much together with a medical load, are two
+    /// troubles, because each is left off by itself. On the same evening they are one.
     #[test]
     fn what_stays_off_at_another_hour_is_a_trouble_of_its_own() {
         let grill = |hours: &str| {
@@ -311,7 +311,8 @@ mod tests {
         }
     }
 
-    /// A cord with a neutral of its own is no thicker and no better protected: what is wrong with it beside the neutral stays.
+    /// A cord with its own neutral wire may be just as thin and unprotected, so what else is wrong with the old one
+    /// remains.
     #[test]
     fn four_wires_clear_no_breaker_that_is_too_big() {
         let report = report(&[
@@ -330,7 +331,7 @@ mod tests {
         assert!(leads("SHOCK011") && leads("OVER001"));
     }
 
-    /// Every rule and remedy that is stated is one that there is.
+    /// Every rule and remedy listed exists.
     #[test]
     fn what_deeds_clear_is_found_by_some_rule() {
         for (code, fix) in DEEDS.iter().flat_map(|deed| deed.clears.iter().chain(deed.also)) {
@@ -339,7 +340,7 @@ mod tests {
         }
     }
 
-    /// Each finding is in one trouble, none graver than it.
+    /// Each finding is in one trouble, and no trouble is less severe than its findings.
     #[test]
     fn no_finding_is_lost_or_told_twice() {
         for rule in rules::all() {
@@ -358,8 +359,8 @@ mod tests {
         }
     }
 
-    /// A reader tells two troubles apart by their titles: a bonding plug too many and a box that joins neutral and
-    /// ground are two.
+    /// Readers tell troubles apart by their titles. A surplus bonding plug and a box that joins neutral and ground are
+    /// two.
     #[test]
     fn no_two_troubles_have_one_title() {
         let words = crate::words::Words::english();
@@ -389,7 +390,7 @@ mod tests {
         found[0].iter().map(|code| rules::find(code).expect("a rule").code).collect()
     }
 
-    /// A thin cord that a kettle asks too much of, indoors besides: one cord to replace.
+    /// A thin cord that carries too much and is an indoor cord: one cord to replace.
     #[test]
     fn one_cord_to_replace_is_one_trouble() {
         let thin = [
@@ -400,17 +401,17 @@ mod tests {
         let found = codes(&thin, "OVER001");
         let all = ["CORD004", "CORD002"];
         assert!(all.iter().all(|code| found.contains(code)), "{found:?}");
-        // A second fault, of another part, is a trouble of its own.
+        // A fault of another part is a trouble of its own.
         let too = [thin[0], thin[1], thin[2], ("listed = true", "listed = false")];
         assert_eq!(codes(&too, "SHOCK006"), ["SHOCK006"]);
     }
 
-    /// An engine in a van near people; a breathing machine at night; a heater at no known hour.
+    /// An engine in a van near people, a breathing machine at night, and a heater at an unknown hour.
     #[test]
     fn what_the_air_asks_for_is_told_once() {
         let shut =
             [("sleepers_at = \"60 ft\"", "sleepers_at = \"12 ft\""), ("stands = \"roof\"", "stands = \"enclosed\"")];
-        // Far from people is not out of the van: each has its own line.
+        // Being far from people does not get it out of the van, so each is a trouble.
         assert_eq!(codes(&shut, "AIR001"), ["AIR001"]);
         assert_eq!(codes(&shut, "AIR003"), ["AIR003"]);
         // In the open it is only too near.
@@ -421,17 +422,18 @@ mod tests {
             (hours, ""),
             ("co_alarm = true", "co_alarm = false"),
         ];
-        // A battery is one thing to get, but what HEALTH001 says of oxygen stands nowhere else.
+        // A battery is one thing to get, but only HEALTH001 covers oxygen.
         assert_eq!(codes(&life, "AIR006"), ["AIR006"]);
         assert_eq!(codes(&life, "HEALTH001"), ["HEALTH001"]);
         let heater = [("hours = [\"18:30-19:00\"]", ""), ("continuous = false # kettle", "continuous = true"), life[2]];
         assert_eq!(codes(&heater, "AIR006"), ["AIR006", "HEALTH002"]);
-        // Of another thing, another deed.
+        // Another load needs another action.
         let fan = [heater[0], heater[1], heater[2], (hours, "hours = [\"18:00-06:00\"]")];
         assert_eq!(codes(&fan, "AIR006"), ["AIR006"]);
     }
 
-    /// A box that joins neutral and ground behind the set's GFCI: told of the box and of its receptacles.
+    /// A box that joins neutral and ground behind the generator's GFCI: findings about the box and about its
+    /// receptacles.
     #[test]
     fn receptacles_are_parts_of_their_box() {
         let joined = [
@@ -454,7 +456,8 @@ mod tests {
         assert!(together);
     }
 
-    /// An adapter that gives the wrong volts stays at home: that it carries nothing in this heat is told with it.
+    /// An adapter that gives the wrong voltage stays at home, so the finding that it can carry nothing in this heat
+    /// goes with that.
     #[test]
     fn a_cord_that_stays_at_home_is_told_once() {
         let ends = |ends: &str| {
@@ -477,8 +480,8 @@ mod tests {
         }
     }
 
-    /// A splitter behind a breaker that is too big is not used: what nobody knows of its jacket then matters
-    /// to nobody. Behind a breaker that fits, it does.
+    /// A splitter behind a breaker that is too big is not used, so its unknown jacket is no separate trouble. Behind a
+    /// breaker that fits, it is.
     #[test]
     fn of_a_cord_that_is_not_used_nothing_else_is_asked() {
         let splitter = [
@@ -492,8 +495,8 @@ mod tests {
         assert_eq!(codes(&splitter[2..], "CORD002"), ["CORD002"]);
     }
 
-    /// A heater that is too much for its outlet for hours and hangs on a cord: a rest clears both. Beside something else
-    /// on that breaker the other may be what has to go.
+    /// A heater on a cord that is too much for its outlet over hours: a rest clears both. If something else is on that
+    /// breaker, that may be what has to go.
     #[test]
     fn a_heater_on_a_cord_is_one_thing_to_do() {
         let long = [
@@ -509,7 +512,7 @@ mod tests {
             ("on = \"right\" # fan", "on = \"left\""),
         ];
         assert_eq!(codes(&beside, "OVER002"), ["OVER002"]);
-        // On a heavier cord no volts are lost either; of the fan behind the same cord that is not said.
+        // A heavier cord also loses fewer volts, but not for the fan behind the same cord.
         let far =
             [long[0], ("running = \"1500 W\"", "running = \"1400 W\""), ("length = \"50 ft\"", "length = \"200 ft\"")];
         assert_eq!(codes(&far, "CORD008"), ["CORD008"]);
@@ -517,8 +520,8 @@ mod tests {
         assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
     }
 
-    /// That a cord got hot is known, and no print on it is looked at for that: it is told by itself beside what is only
-    /// taken for the worst, and stands in no other's shadow.
+    /// A cord that got hot is a fact, and no print on it needs to be read. It is a trouble of its own, apart from
+    /// findings that rest on assumptions.
     #[test]
     fn what_got_hot_is_a_trouble_of_its_own() {
         let hot = ("coiled = false # long", "coiled = false\nhot = true");
@@ -533,7 +536,7 @@ mod tests {
         }
     }
 
-    /// Two cords with one fault each are two things to do.
+    /// Two cords with one fault each are two troubles.
     #[test]
     fn two_parts_are_two_troubles() {
         let found = report(&[("coiled = false # long", "coiled = true"), ("gfci = true # left", "gfci = false")]);

@@ -1,8 +1,7 @@
 //! Which findings rest on which unknowns.
 //!
-//! Each unknown is given its best answer in turn, all others staying as they were taken, and the
-//! rules are asked again with everything plugged in where it is. A danger that no one answer clears is asked of
-//! all of them together.
+//! Each unknown is given its best answer in turn, with all others still assumed, and the rules run again with
+//! everything plugged in where it is. A danger that no single answer clears is tried with all of them together.
 
 mod answer;
 
@@ -15,25 +14,24 @@ use crate::rules::{self, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
 
-/// At most so many unknowns are tried, the first ones: a plan with more than these is not told
-/// by one line any more.
+/// How many unknowns are tried, from the first. A plan with more than that is beyond one-line advice.
 const MOST: usize = 24;
 
-/// At most so many, with those that may be what a finding rests on of which nothing is known yet: no guess is told as a
-/// fact.
+/// How many are tried at most, counting later ones that an unexplained finding may rest on, so that no guess is
+/// reported as a fact.
 pub(super) const MOST_ASKED: usize = 48;
 
-/// Whether a rule is asked again. Only dangers and warnings are counted, and some of the rules that
-/// find neither need figures that take long to work out.
+/// Whether a rule is run again. Only dangers and warnings count, and some rules that find neither need figures that are
+/// expensive to compute.
 pub(super) fn counts(rule: &Rule) -> bool {
     rule.worst <= Signal::Warning
 }
 
-/// Which rules are asked again.
+/// Which rules are run again.
 pub(super) type Wanted<'a> = &'a dyn Fn(&Rule) -> bool;
 
-/// The sum of all limits where something may be plugged in, in milliamperes: more amps at what must not be used all the
-/// same are of use to nobody.
+/// Returns the sum of all limits where something may be plugged in, in milliamperes. More amps at a part that must not
+/// be used anyway would help nobody.
 pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdicts<'_>) -> i64 {
     let limits = figures.limits.iter().filter(|limit| {
         let at = supply.receptacle(&limit.id);
@@ -42,12 +40,12 @@ pub(super) fn sum_of_limits(figures: &Figures, supply: &Supply, verdicts: &Verdi
     limits.map(|limit| limit.short_amps.milliamps()).sum()
 }
 
-/// Dangers and warnings.
+/// Returns the dangers and warnings, which come first.
 fn serious(findings: &[Finding]) -> &[Finding] {
     &findings[..findings.partition_point(|finding| finding.signal <= Signal::Warning)]
 }
 
-/// How many troubles there are.
+/// The number of troubles of each kind.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Standing {
     pub dangers: usize,
@@ -55,7 +53,7 @@ pub(super) struct Standing {
 }
 
 impl Standing {
-    /// As they are told: of two that one deed clears, nothing is gone when one is left.
+    /// Counts troubles, not findings: of two that one action clears, nothing is gone while one is left.
     pub(super) fn of(plan: &Plan, findings: &[Finding]) -> Self {
         let troubles = of_findings(plan, serious(findings));
         let count = |signal: Signal| troubles.iter().filter(|trouble| trouble.signal == signal).count();
@@ -63,20 +61,20 @@ impl Standing {
     }
 }
 
-/// What has to be worked out anew with another answer.
+/// What another answer can change.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Changes {
-    /// The supply, and its limits with it.
+    /// The supply, and with it the limits.
     pub supply: bool,
     /// What loads draw.
     pub loads: bool,
 }
 
 impl Changes {
-    /// All that there is.
+    /// Everything.
     const ALL: Self = Self { supply: true, loads: true };
 
-    /// What answers to these fields can change.
+    /// Returns what answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {
         fields.iter().map(|field| Self::of(field)).fold(Self { supply: false, loads: false }, |all, one| Self {
             supply: all.supply || one.supply,
@@ -84,14 +82,13 @@ impl Changes {
         })
     }
 
-    /// What an answer to this field can change.
+    /// Returns what an answer to this field can change.
     fn of(field: &str) -> Self {
         Self { supply: changes_supply(field), loads: field.starts_with("load.") || field == "generator.voltage" }
     }
 }
 
-/// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
-/// the set.
+/// Whether an answer to this field can change the supply. Answers about loads and the generator's surroundings cannot.
 fn changes_supply(field: &str) -> bool {
     const ROUND_THE_SET: [&str; 6] =
         ["site.ground", "site.sleepers_at", "site.co_alarm", "site.feeds_building", "site.stands", "site.people_sleep"];
@@ -101,14 +98,14 @@ fn changes_supply(field: &str) -> bool {
 /// What better answers would change.
 #[derive(Debug, Default)]
 pub(super) struct Answers {
-    /// The fields that change a danger, a warning or a limit.
+    /// The fields that would change a danger, a warning or a limit.
     pub matters: Vec<String>,
-    /// Findings, by their places, that rest on the answer to a field.
+    /// Findings, by index, with a field whose answer they rest on.
     pub rests_on: Vec<(usize, String)>,
 }
 
 impl Answers {
-    /// Notes which of these unknowns together clear what no single one does.
+    /// Records which of these unknowns together clear what no single one does.
     fn rest_on_several(
         &mut self,
         findings: &[Finding],
@@ -124,7 +121,8 @@ impl Answers {
         if gone.is_empty() {
             return;
         }
-        // Of two ways to the same end that of the gear itself: to read a cord is less than to know the generator's peak.
+        // Gear fields go last, so that they are the ones kept: reading a cord is easier than finding out the
+        // generator's peak.
         tried.sort_by_key(|field| is_of_gear(field));
         let needed = needed(tried, |fields| cleared_by(&found_with(fields)) == gone);
         for at in gone {
@@ -144,14 +142,14 @@ impl Answers {
     }
 }
 
-/// Whether a finding of these is there no longer, or milder, or of fewer parts. One that comes in its place says as
-/// much by another rule.
+/// Whether a finding is gone, milder, or about fewer parts. A new one of the same area in its place counts as the same
+/// finding.
 pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
     let new = |other: &Finding| {
         other.area == finding.area
             && now.iter().all(|it| it.code != other.code || it.about != other.about || it.signal > other.signal)
     };
-    // What is too much by itself, and then only beside others, is eased.
+    // A load that was too much by itself, and then only together with others, is eased.
     let alone = |finding: &Finding| finding.fix.key.ends_with("alone");
     let covers = |other: &Finding| {
         (other.code == finding.code || new(other))
@@ -162,7 +160,7 @@ pub(super) fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> boo
     !then.iter().any(covers)
 }
 
-/// A plan with what one of these answers makes of it, if anything.
+/// Returns the plan with an answer to a field. `None` if there is no such answer.
 fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>) -> Option<Plan> {
     let mut plan = plan.clone();
     answer(&mut plan, field).map(|()| plan)
@@ -173,18 +171,18 @@ pub(super) fn is_found_out(plan: &Plan, field: &str) -> bool {
     answered(plan, field, answer).is_some()
 }
 
-/// The plan with the best answers to all of these.
+/// Returns the plan with the best answers to all of these fields.
 pub(super) fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
-        // What several make together is heat in a wire sooner than a motor that does not start.
+        // Several unknowns together more often mean heat in a wire than a motor that does not start.
         let _ = answer_low(&mut all, field).or_else(|| answer(&mut all, field));
     }
     all
 }
 
-/// The same with as much as there may be of what is better in one way when there is more, and in another when there is
-/// less: a motor may need it. `None` where nothing of these is such.
+/// Returns the same, but with the high answer where more is better in one way and less in another, because a motor may
+/// need it. `None` if no field is like that.
 pub(super) fn answered_with_more(plan: &Plan, fields: &[String]) -> Option<Plan> {
     let both = |field: &String| answered(plan, field, answer_low).is_some();
     fields.iter().any(both).then(|| {
@@ -196,38 +194,38 @@ pub(super) fn answered_with_more(plan: &Plan, fields: &[String]) -> Option<Plan>
     })
 }
 
-/// Whether a field is of a cord, a box or a receptacle.
+/// Whether a field is about a cord, a box or a receptacle.
 fn is_of_gear(field: &str) -> bool {
     let tables = ["cord.", "box.", "generator.outlet."];
     tables.iter().any(|table| field.starts_with(table))
 }
 
-/// Whether a field is about one of the things that a finding is about, or about none in particular.
+/// Whether a field is about one of the finding's subjects, or about the generator or site.
 fn touches(field: &str, finding: &Finding) -> bool {
     field.starts_with("generator.") || field.starts_with("site.") || names(field, finding)
 }
 
-/// Whether a finding tells of what an answer to this field may change. An outlet without a GFCI is wrong whoever needs
-/// it, and for want of what: that is no part of it.
+/// Whether a finding depends on what an answer to this field may change. An outlet without a GFCI is wrong whichever
+/// load needs it, and for whatever reason, so only its GFCI and the ground count.
 fn tells_of(finding: &Finding, field: &str) -> bool {
     finding.code != "SHOCK001" || field == "site.ground" || field.rsplit('.').next() == Some("gfci")
 }
 
-/// Whether a field is about one of the things that a finding is about.
+/// Whether a field is about one of the finding's subjects.
 fn names(field: &str, finding: &Finding) -> bool {
     let mut names = finding.about.iter().map(Id::as_str);
     names.any(|name| field.split('.').any(|part| part == name))
 }
 
-/// Whether a danger or warning may rest on this field: one that is about the same thing, or of which nothing is known yet
-/// that it rests on.
+/// Whether a danger or warning may rest on this field: one about the same thing, or one that is not known to rest on
+/// anything yet.
 fn may_be_guessed(field: &str, findings: &[Finding], answers: &Answers) -> bool {
     let untold = |at: usize| answers.rests_on.iter().all(|(of, _)| *of != at);
     let mut serious = serious(findings).iter().enumerate();
     serious.any(|(at, finding)| names(field, finding) || untold(at) && touches(field, finding))
 }
 
-/// Whether it kills while nothing looks wrong: exhaust, and power that comes out of a building's wires.
+/// Whether it kills while nothing looks wrong: exhaust, and power fed into a building's wires.
 pub(super) fn deadly(finding: &Finding) -> bool {
     let unseen = finding.area == "air" || finding.code == "SHOCK003";
     unseen && finding.signal == Signal::Danger
@@ -243,8 +241,8 @@ pub(super) fn cleared(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(is_left)
 }
 
-/// Those of some fields without any of which they do not suffice. Half of them are left out at a time, then a
-/// quarter, then each: of many, most are not needed.
+/// Returns a minimal subset of the fields that still suffices. Tries to drop half of them at a time, then a quarter,
+/// then each, because most are not needed.
 fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -> Vec<String> {
     let mut size = fields.len();
     while size > 1 {
@@ -263,7 +261,7 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
     fields
 }
 
-/// Those of these fields whose best answer helps by itself, else those that help together.
+/// Returns the fields whose best answer helps by itself, or else those that help together.
 pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(&Plan) -> bool) -> Vec<String> {
     let alone = |field: &String| {
         let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
@@ -278,8 +276,8 @@ pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(
     if together(&fields) { needed(fields, together) } else { Vec::new() }
 }
 
-/// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
-/// what these rules find then; it leaves the figures as they were.
+/// Returns what better answers would change. `again` returns the sum of all limits with other answers, and what the
+/// rules in question then find. It leaves the figures as they were.
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
@@ -295,19 +293,19 @@ pub(super) fn answers(
         .map(|assumption| assumption.field.clone())
         .collect();
     let mut answers = Answers::default();
-    // What is only a caution is no more of a fact; of notices, and of rules that are not asked again, nothing is known.
+    // A caution may be a guess, too. Nothing is known about notices, or about rules that are not run again.
     let again_asked = |at: &usize| {
         let finding = &findings[*at];
         finding.signal <= Signal::Caution && rules::find(finding.code).is_some_and(counts)
     };
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
-    // What the deed for something graver clears goes with that, and what it rests on is not worth a look.
+    // A finding that another's action clears goes with that one, and what it rests on is not worth a look.
     let leads = figures.troubles.iter().filter_map(|it| it.findings.first());
     let told: Vec<usize> = leads.copied().filter(|at| *at < serious(findings).len()).collect();
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
-        // What was not tried may matter.
+        // A field that was not tried may matter.
         let guessed = || tried.len() < MOST_ASKED && may_be_guessed(field, findings, &answers);
         if at >= MOST && !guessed() {
             answers.matters.push(field.clone());
@@ -319,7 +317,7 @@ pub(super) fn answers(
         }
         for answered in both.into_iter().flatten() {
             let (limits, found) = again(&answered, Changes::of(field), &counts, figures);
-            // Most answers change nothing that is serious.
+            // Most answers change nothing serious.
             let same = serious(&found) == serious(findings);
             let then = if same { now } else { Standing::of(plan, &found) };
             let rests = (asked.iter()).filter(|at| {
@@ -342,8 +340,7 @@ pub(super) fn answers(
             }
         }
     }
-    // A danger that no answer clears by itself may rest on several, and a warning of which nothing is known that it
-    // rests on.
+    // A danger that no answer clears by itself may rest on several, and so may a warning not yet known to rest on any.
     let several = |at: &usize| match findings[*at].signal {
         Signal::Danger => !cleared_by_one.contains(at),
         Signal::Warning => answers.rests_on.iter().all(|(of, _)| of != at),
@@ -351,12 +348,12 @@ pub(super) fn answers(
     };
     let several: Vec<usize> = asked.into_iter().filter(several).collect();
     if tried.len() > 1 && !several.is_empty() {
-        // Whether a danger is cleared its own rule says.
+        // A danger's own rule decides whether it is cleared.
         let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);
         let found_with = |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, &own, figures).1;
         answers.rest_on_several(findings, &several, tried, found_with);
     }
-    // What several make together comes last, and is told where it was assumed.
+    // Fields found together come last, and are put back in the order in which they were assumed.
     let order = |field: &String| fields.iter().position(|it| it == field);
     answers.matters.sort_by_key(order);
     answers
@@ -383,7 +380,7 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
 
-        /// What is said to serve again is what would be built again.
+        /// What is reused as unchanged equals what would be built again.
         #[test]
         fn an_answer_changes_no_more_than_is_told(plan in arbitrary::camp()) {
             let supply = |plan: &Plan| format!("{:?}", Supply::build(plan));
@@ -404,8 +401,8 @@ mod tests {
         }
     }
 
-    /// 3000 W of which nobody knows how they are shared between the halves: on one of them 25 A, of 15 A. As much on
-    /// each is 12.5 A, so that finding rests on it.
+    /// 3000 W, divided between the halves in an unknown way: on one half it is 25 A, of which there are 15 A. Divided
+    /// evenly it is 12.5 A on each, so the finding rests on that.
     #[test]
     fn what_is_too_much_for_one_half_rests_on_how_it_is_shared() {
         let report = report(&[
@@ -423,7 +420,7 @@ mod tests {
         assert_eq!(fields, ["load.kettle.legs"]);
     }
 
-    /// The same without anything left out: the supply, what loads draw and every rule anew.
+    /// Returns the same without shortcuts: the supply, the loads and every rule anew.
     fn plainly(plan: &Plan) -> Answers {
         let Report { findings, mut figures, .. } = judge(plan);
         let supply = Supply::build(plan);
@@ -459,7 +456,7 @@ mod tests {
         }
     }
 
-    /// Unknowns that none of the answers is for, without the name of the part, each with the reason.
+    /// Unknowns without a best answer, without the name of the part, each with the reason.
     const WITHOUT_ANSWER: [(&str, &str); 11] = [
         ("box.cord", "a plan file has no such field"),
         ("box.gfci", "a plan file has no such field"),
@@ -475,7 +472,7 @@ mod tests {
     ];
     const CAUTION: &str = "sets off no more than a caution";
 
-    /// The field without the name of the part it is of.
+    /// Returns a field without the name of its part.
     fn kind_of(field: &str) -> String {
         let (table, rest) = field.split_once('.').expect("a table");
         let (_, name) = field.rsplit_once('.').expect("a name");
@@ -487,8 +484,8 @@ mod tests {
         }
     }
 
-    /// Plans until all that can be taken for an answer has been: every reason that English has
-    /// words for (`assume-KEY`), each with an answer of its own or a reason why there is none.
+    /// Generates plans until everything that can be assumed has been: every reason that English has words for
+    /// (`assume-KEY`), each with an answer or a reason why there is none.
     #[test]
     fn every_unknown_has_an_answer_or_a_reason_why_not() {
         let words = [include_str!("../../i18n/en/assume.ftl"), include_str!("../../i18n/en/rules-assume.ftl")];
@@ -505,7 +502,7 @@ mod tests {
         for _ in 0..1_000 {
             let tree = arbitrary::camp().new_tree(&mut runner).expect("a plan");
             let mut plan = tree.current();
-            // These plans tell every plug.
+            // The generated plans state every plug.
             if let Some(load) = plan.loads.first_mut() {
                 load.plug = Answer::Unknown;
             }
@@ -527,8 +524,8 @@ mod tests {
         assert_eq!(without, BTreeSet::from(listed));
     }
 
-    /// What is not asked about because it sets off no more than a caution: with all of it told, no
-    /// danger and no warning goes that an answer could be promised for.
+    /// Returns the plan with everything stated that is not asked about because it causes no more than a caution. No
+    /// danger or warning goes away with it.
     fn told(plan: &Plan) -> Plan {
         let mut plan = plan.clone();
         let set = &mut plan.generator;
@@ -542,7 +539,7 @@ mod tests {
         plan
     }
 
-    /// Codes and signals that are only in the first.
+    /// Returns the codes and signals that are only in the first list.
     fn gone(now: &[Finding], then: &[Finding]) -> Vec<(&'static str, Signal)> {
         let told = |found: &Finding| (found.code, found.signal);
         let then: Vec<_> = then.iter().map(told).collect();
@@ -567,7 +564,7 @@ mod tests {
         }
     }
 
-    /// What to look at first, and how many dangers and warnings it clears.
+    /// Returns what to look at first, and how many dangers and warnings that clears.
     fn first_look(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
         let look = report(edits).figures.looks.into_iter().next()?;
         Some((look.fields[0].clone(), look.dangers, look.warnings))
@@ -589,8 +586,8 @@ mod tests {
         assert_eq!(dangers, 1);
     }
 
-    /// A kit of which nothing is known passes what one generator gives: that it is too little for the kettle rests on
-    /// the kit. Where the kit is known it rests on nothing, and the warning stays a fact.
+    /// An unknown kit passes as much as one generator gives, so the finding that this is too little for the kettle
+    /// rests on the kit. With a known kit it rests on nothing, and the warning is a fact.
     #[test]
     fn too_little_power_rests_on_the_kit_that_nobody_knows() {
         let rests = |kit: &str| -> Vec<String> {
@@ -610,7 +607,7 @@ mod tests {
         assert_eq!(rests("kit = true, limit = \"10 A\""), [""; 0]);
     }
 
-    /// Each alone makes several sets on one kit a danger.
+    /// Each of these alone makes several generators on one kit a danger.
     #[test]
     fn what_nobody_knows_of_sets_that_run_as_one_is_looked_at() {
         for (text, field) in [
@@ -625,8 +622,8 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
 
-        /// No danger that better answers would clear, with everything plugged in where it is, is without
-        /// something to look at. An outlet without a GFCI has none then either, if only nobody needs it.
+        /// Every danger that better answers would clear, with everything plugged in where it is, has something to look
+        /// at. The exception is an outlet that still lacks a GFCI then, and is cleared only because no load needs it.
         #[test]
         fn a_danger_that_rests_on_unknowns_says_on_which(plan in arbitrary::camp()) {
             let report = build(&plan);
@@ -651,7 +648,7 @@ mod tests {
         }
     }
 
-    /// A breaker and a wire of which nobody knows: with only one of them known the cord is a danger still.
+    /// With an unknown breaker and an unknown wire, the cord is still a danger when only one of them is known.
     #[test]
     fn what_several_unknowns_make_together_names_them_all() {
         let rests_on = |edits: &[(&str, &str)], code: &str| -> Vec<String> {
@@ -672,8 +669,8 @@ mod tests {
         }
     }
 
-    /// The wire of a homemade box that must not be used whatever the wire is: nobody is sent to look at it. Behind a breaker of
-    /// 15 A its answer clears the danger.
+    /// The wire of a homemade box that must not be used anyway is not looked at. Behind a 15 A breaker its answer
+    /// clears the danger.
     #[test]
     fn a_wire_that_clears_nothing_is_not_looked_at() {
         let wires = |twist: &str| -> (bool, bool) {
@@ -693,7 +690,8 @@ mod tests {
         assert_eq!(wires("breaker = \"15 A\""), (true, true));
     }
 
-    /// Twice as much would start a motor, and no more than it keeps up would spare the receptacles: 15 A on 15 A.
+    /// A peak of twice the rated power would start a motor, but one no greater than the rated power would spare the
+    /// receptacles: 15 A on 15 A.
     #[test]
     fn a_danger_of_a_splitter_rests_on_a_peak_that_nobody_knows() {
         let splitter = |peak: &str| {
@@ -713,7 +711,7 @@ mod tests {
         assert_eq!(splitter("peak = \"2000 W\""), None);
     }
 
-    /// It is taken for one that somebody's health depends on: a warning.
+    /// A load of unknown kind counts as medical: a warning.
     #[test]
     fn what_a_thing_is_is_asked() {
         let edit = ("kind = \"electronic\" # fan", "kind = \"unknown\"");
@@ -721,7 +719,7 @@ mod tests {
         assert_eq!(found, Some(("load.fan.kind".to_owned(), 0, 1)));
     }
 
-    /// Measured by doing it: the report with the answer in the plan has so many dangers fewer.
+    /// Verified by doing it: with the answer in the plan, the report has that many fewer dangers.
     #[test]
     fn what_is_promised_is_what_the_answer_does() {
         let unknown = [("ground = \"wet\"", "ground = \"unknown\""), ("gfci = true # left", "gfci = \"unknown\"")];
@@ -729,13 +727,13 @@ mod tests {
         let dangers = |edits: &[(&str, &str)]| {
             report(edits).findings.iter().filter(|found| found.signal == crate::report::Signal::Danger).count()
         };
-        // Dry ground would clear the danger as well; of equals the first in the list is told.
+        // Dry ground would clear the danger too, and the first in the list wins a tie.
         let (field, cleared, _) = first_look(&unknown).expect("there is something");
         assert_eq!(field, "box.box.outlet.left.gfci");
         assert_eq!(dangers(&unknown) - dangers(&known), cleared);
     }
 
-    /// Of a plan with more unknowns than are tried, a box of which nobody knows how it is wired is told as a guess.
+    /// In a plan with more unknowns than are tried, a box with unknown wiring is still reported as a guess.
     #[test]
     fn no_guess_is_told_as_a_fact_however_many_there_are() {
         let outlet = |at: usize| {
@@ -763,8 +761,8 @@ mod tests {
         }
     }
 
-    /// What a cord and an outlet may be overloaded by rests on a wire and a breaker; whatever their names, what matters
-    /// is told in the order in which it was assumed.
+    /// An overload of a cord and an outlet rests on a wire and a breaker. Whatever their names, what matters is
+    /// reported in the order in which it was assumed.
     #[test]
     fn what_matters_is_told_in_one_order_whatever_the_ids() {
         let load = |id: &str, running: &str| {
@@ -793,8 +791,8 @@ mod tests {
         }
     }
 
-    /// Two outlets of a box that nobody knows, whose wire nobody knows, one of them without a breaker: that the box is
-    /// listed clears what is said of one, and the same danger is then told of the other. With breakers it clears it.
+    /// Two outlets of an unknown box with unknown wires, one of them without a breaker. A listed box clears the danger
+    /// for one outlet, and the same danger is then reported for the other. With both breakers it is cleared.
     #[test]
     fn no_danger_goes_while_the_same_is_told_of_another() {
         let wires = [

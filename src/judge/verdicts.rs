@@ -1,4 +1,4 @@
-//! The verdicts of [`crate::verdict`], told in ids, with the findings that say why.
+//! The verdicts of [`crate::verdict`] in terms of ids, with the findings that explain them.
 
 use super::trial;
 use super::unknowns::{all_answered, cleared};
@@ -8,7 +8,7 @@ use crate::rules;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::{OnlyIf, Refusal, Verdicts, wrong_anywhere};
 
-/// The verdict on each receptacle, cord and box.
+/// Returns the verdict on each receptacle, cord and box.
 pub(super) fn of_points(
     plan: &Plan,
     supply: &Supply,
@@ -24,7 +24,7 @@ pub(super) fn of_points(
     let mut points: Vec<Verdict> = Vec::new();
     for (ix, node) in supply.points() {
         let receptacle = matches!(node.kind, NodeKind::Receptacle { .. });
-        // A cord's only end has the id of the cord, and speaks for it; so has what is inside a camper.
+        // A cord's only end has the cord's id and speaks for it. So does the inside of a camper.
         let spoken_for = supply.receptacle(&node.id).is_some();
         match node.kind {
             NodeKind::Cord { .. } | NodeKind::Inlet { .. } if spoken_for => continue,
@@ -69,8 +69,8 @@ pub(super) fn of_points(
     points
 }
 
-/// Of loads that may not all run at once, the sets that may not, if two of them may: all of them in one where none
-/// is known that holds no other.
+/// Returns the sets of these loads that may not run at once, if some two of them may. If no such set is known, all of
+/// them as one set. Empty if no two of them may run together.
 fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
     let two_of_these = |set: &Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
     if !sharing.together.iter().any(two_of_these) {
@@ -85,9 +85,9 @@ fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
     never
 }
 
-/// The verdict on what is plugged into a socket that is not there, or does not take its plug, and on what hangs
-/// on that. A part that the plan plugs in nowhere is in the bin: there is nothing to say of it.
-/// What must not be used wherever it is plugged in has its verdict.
+/// Returns the verdicts on parts plugged into a socket that does not exist or does not take their plug, and on what
+/// hangs on them. A part that the plan plugs in nowhere is in the bin and has none, unless it must not be used anywhere
+/// (`spare`).
 pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict> {
     let detached = supply.detached.iter();
     let left = detached.filter(|part| spare.iter().all(|it| it.id != part.id));
@@ -99,14 +99,15 @@ pub(super) fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> 
     verdicts.collect()
 }
 
-/// That a part must not be used for what a finding tells of this point, whatever is plugged in where.
+/// Returns the verdict that a part must not be used because of what a finding says about `at`, wherever anything is
+/// plugged in.
 fn unusable(part: &Id, at: &Id, finding: &Finding) -> Verdict {
     let why = Because { code: finding.code, at: at.clone(), lifted_by: Some(finding.fix.key) };
     Verdict { id: part.clone(), admits: Admits::Nothing, why: Some(why), ..Verdict::default() }
 }
 
-/// The verdicts on cords and boxes that are plugged into nothing, or into a socket that does not exist, and that must
-/// not be used anywhere; with the findings that say why. These findings are no troubles of the plan, because
+/// Returns the verdicts on cords and boxes that are not plugged in, or are plugged into a socket that does not exist,
+/// and that must not be used anywhere. Also the findings that explain them. These are no troubles of the plan, because
 /// nobody uses the parts.
 pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
     let (mut verdicts, mut told) = (Vec::new(), Vec::new());
@@ -120,7 +121,7 @@ pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec
             continue;
         };
         verdicts.push(unusable(&part.id, &at, own));
-        // What the same deed clears is a reason as well, and may be a better one.
+        // A finding that is cleared together with this one is a reason as well, and may be a better one.
         let mut troubles = report.figures.troubles.iter();
         let trouble = troubles.find(|it| report.findings_of(it).any(|of| of == own));
         let with = trouble.into_iter().flat_map(|it| report.findings_of(it));
@@ -130,11 +131,11 @@ pub(super) fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec
     (verdicts, told)
 }
 
-/// What was only assumed in the findings on parts that are plugged into nothing: with a better answer to one of these,
-/// such a part has no such finding wherever it is plugged in.
+/// Adds to the findings about spare parts what they rest on: the unknowns for which a better answer removes the finding
+/// wherever the part is plugged in.
 pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut Figures) {
     for part in &supply.detached {
-        // Most are sound, and nothing is told of them.
+        // Most are sound, and have no findings.
         if figures.verdicts.iter().all(|it| it.id != part.id) {
             continue;
         }
@@ -144,7 +145,7 @@ pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut
         let assumed = rules::assumed(&best, &EnergyUse::default()).into_iter();
         let of_gear = Supply::build(&best).assumed.into_iter();
         for it in assumed.chain(of_gear) {
-            // Answers to what is asked of one part change nothing of another.
+            // Answers about other parts change nothing.
             if it.field.split('.').all(|of| of != at.as_str()) {
                 continue;
             }
@@ -160,7 +161,7 @@ pub(super) fn guesses_of_spare_parts(plan: &Plan, supply: &Supply, figures: &mut
     }
 }
 
-/// What was assumed of the generator and of the parts on the way to a point.
+/// Returns the fields that were assumed for the generator and for the parts on the way to a point.
 fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<String> {
     let path: Vec<&Id> = supply.up(at).map(|(_, node)| &node.id).collect();
     let of_path = |field: &str| {

@@ -1,8 +1,8 @@
 //! Voltage drop at each placed load.
 //!
-//! While things run, each counts with what it takes at the volts that are left to it
-//! ([`LoadUnit::draws`]): a heater takes less current as they sink, everything else more. In the moment
-//! one of them starts all count with their nominal current.
+//! While loads run, each draws what it takes at the voltage left to it ([`LoadUnit::draws`]): as the voltage falls, a
+//! heater takes less current and everything else more. At the moment one of them starts, all count with their nominal
+//! current.
 
 use std::collections::BTreeMap;
 
@@ -13,49 +13,49 @@ use crate::quantity::{Current, Percent, Voltage, narrow};
 use crate::supply::drop::{Flow, Microvolts, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
-/// What each member of a set loses once that has settled, by the number of the set.
+/// What each member of a set loses once the flow has settled, by index of the set.
 pub(super) type Settled = BTreeMap<usize, Vec<Microvolts>>;
 
-/// A load where it is plugged in.
+/// A load at its receptacle.
 pub(super) struct Placed<'a> {
     /// The load.
     pub unit: &'a LoadUnit,
-    /// What it draws while it runs.
+    /// Its draw while it runs.
     pub load: Running,
 }
 
 impl Placed<'_> {
-    /// What it draws in the moment it starts.
+    /// Returns its draw at the moment it starts.
     pub fn starting(&self) -> Running {
         Running { current: self.unit.starting_current, ..self.load }
     }
 
-    /// Whether starting asks for more than running.
+    /// Whether it takes more to start than to run.
     pub fn starts(&self) -> bool {
         self.unit.starting_current > self.unit.running_current
     }
 }
 
-/// Everything that is placed, and what of it may run together.
+/// Everything that is placed, and which of it may run together.
 pub(super) struct Scene<'a> {
     supply: &'a Supply,
-    /// In the order of the loads.
+    /// The placed loads, in the order of the loads.
     pub placed: Vec<Placed<'a>>,
-    /// The sets, as indices of `placed`. Where they are not all known, everything in one.
+    /// The sets, as indices of `placed`. A single set of everything where the sets are not all known.
     pub sets: Vec<Vec<usize>>,
-    /// Volts that each load (second) costs the place of each (first), running. Volts are sums over
-    /// the loads, so that each load's part is worked out once.
+    /// The volts that each running load (second index) costs the place of each load (first index). Losses add up over
+    /// the loads, so each load's part is computed only once.
     shares: Vec<Vec<Microvolts>>,
-    /// The same while it starts.
+    /// The same while the second load starts.
     starting_shares: Vec<Vec<Microvolts>>,
-    /// For each set, what all of it running costs each of its members, with nominal currents.
+    /// For each set, what each member loses with the whole set running at nominal current.
     costs: Vec<Vec<Microvolts>>,
-    /// What is left of any load's volts at least, in millionths, once any of the sets has settled; none
-    /// where that is not known beforehand.
+    /// The least share of its volts, in millionths, that any load keeps once any of the sets has settled. `None` where
+    /// no bound is known in advance.
     least_left: Option<i128>,
 }
 
-/// A member of a set, with what it costs that one.
+/// A member of a set: the set, its index there, and its loss.
 type Member = (usize, usize, Microvolts);
 
 impl<'a> Scene<'a> {
@@ -99,9 +99,11 @@ impl<'a> Scene<'a> {
         scene
     }
 
-    /// Where no load loses more than the share x of its volts with nominal currents, none loses more than
-    /// m = x / (1 - m) when they have settled: no current is more than 1 / (1 - m) of its nominal one.
-    /// From a quarter on there is no such m.
+    /// Returns the value of the field, 1 - m in millionths.
+    ///
+    /// If no load loses more than the share x of its volts at nominal current, none loses more than m = x / (1 - m)
+    /// once settled, because no current exceeds 1 / (1 - m) of its nominal one. For x above a quarter there is no such
+    /// m.
     fn least_left(&self) -> Option<i128> {
         let most = self
             .costs()
@@ -114,15 +116,15 @@ impl<'a> Scene<'a> {
         (under >= 0).then(|| i128::midpoint(1_000_000, (under * 1_000_000).isqrt()))
     }
 
-    /// No less than what this, with nominal currents, can be when all has settled.
+    /// Returns an upper bound on the settled loss, from the loss at nominal current.
     fn at_most(&self, cost: Microvolts) -> Option<Microvolts> {
         // Each cord is rounded up to a microvolt.
         const ROUNDING: Microvolts = 1_000;
         Some(cost * 1_000_000 / self.least_left? + ROUNDING)
     }
 
-    /// Of these members of sets the one with the largest part of its volts lost once its set has settled;
-    /// of equals one that costs most with nominal currents. `settled` remembers what each set settled to.
+    /// Returns the member that loses the largest share of its volts once its set has settled. Among equals, one that
+    /// loses the most at nominal current. `settled` caches what each set settles to.
     pub(super) fn worst_of(
         &self,
         members: impl Iterator<Item = Member> + Clone,
@@ -152,7 +154,7 @@ impl<'a> Scene<'a> {
         Some(worst)
     }
 
-    /// What each member of a set loses once it has settled: all of it where the line cannot carry them.
+    /// Returns what each member of a set loses once settled. All of its volts where the line cannot carry the set.
     fn settle(&self, set: usize) -> Vec<Microvolts> {
         let running: Vec<Running> = self.sets[set].iter().map(|at| self.placed[*at].load).collect();
         let flow = self.supply.settled_flow(&running);
@@ -160,35 +162,35 @@ impl<'a> Scene<'a> {
         running.iter().map(|load| flow.as_ref().map_or_else(|| all(load), |flow| flow.lost_by(load))).collect()
     }
 
-    /// Each set, and each of its members with what all of it running costs that one.
+    /// Returns, for each set, its members, each with what it loses with the whole set running at nominal current.
     pub fn costs(&self) -> impl Iterator<Item = impl Iterator<Item = (usize, Microvolts)>> {
         self.sets.iter().zip(&self.costs).map(|(set, costs)| set.iter().copied().zip(costs.iter().copied()))
     }
 
-    /// The load of this id, where it is placed.
+    /// Returns the placed load with this id.
     pub fn of(&self, id: &Id) -> Option<&Placed<'a>> {
         self.placed.iter().find(|placed| placed.unit.id == *id)
     }
 
-    /// Volts that `other`, running, costs the place of `own`.
+    /// Returns the volts that `other`, running, costs the place of `own`.
     pub fn share(&self, own: usize, other: usize) -> Microvolts {
         self.shares[own][other]
     }
 
-    /// The same while it starts.
+    /// Returns the same while `other` starts.
     pub fn starting_share(&self, own: usize, other: usize) -> Microvolts {
         self.starting_shares[own][other]
     }
 
-    /// Of the sets with this load in it, the one that costs it the most volts once it has settled. In no set it may not
-    /// run at all, and loses none.
+    /// Returns the set containing this load that costs it the most volts once settled. `None` where it is in no set,
+    /// and so may not run at all.
     fn worst_set(&self, own: usize, settled: &mut Settled) -> Option<Vec<usize>> {
         let alike = |one: usize, other: usize| {
             let (one, other) = (&self.placed[one], &self.placed[other]);
             one.unit.load == other.unit.load && one.load.at == other.load.at
         };
         let has_twin = (0..self.placed.len()).any(|other| other != own && alike(own, other));
-        // What a set costs a load it costs one just like it, for which it serves as well.
+        // A set costs a load what it costs its twin, and serves for either.
         let member = |(set, members): (usize, &Vec<usize>)| {
             let at = members.iter().position(|at| *at == own);
             let twin = || members.iter().position(|at| has_twin && alike(own, *at));
@@ -200,18 +202,18 @@ impl<'a> Scene<'a> {
         with_own(&self.sets[set], own, alike)
     }
 
-    /// The drop at one of the placed loads; none at one that may not even run alone.
+    /// Returns the drop at a placed load. `None` if it may not even run alone.
     pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Option<Drop> {
         self.worst_set(own, settled).map(|set| self.drop_in(own, &set))
     }
 
-    /// The drop at a placed load while all of these run, of which it is one.
+    /// Returns the drop at a placed load while all of `worst`, which includes it, run.
     fn drop_in(&self, own: usize, worst: &[usize]) -> Drop {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
         let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
         let volts = supply.volts_of(load);
-        // A line that cannot carry them at all loses everything.
+        // A line that cannot carry the set loses everything.
         let settled = supply.settled_flow(&running);
         let lost_running = settled.as_ref().map(|flow| lost(flow.lost_by(load)));
         let lost_running = lost_running.map_or(volts, |lost| lost.min(volts));
@@ -222,7 +224,7 @@ impl<'a> Scene<'a> {
                 other.current = unit.starting_current;
             }
         }
-        // What draws no more as it starts dips no further than it does while it runs.
+        // A load that takes no more to start dips no further than while it runs.
         let lost_starting = if self.placed[own].starts() {
             lost(supply.nominal_flow(&running).lost_by(load)).min(volts)
         } else {
@@ -241,7 +243,7 @@ impl<'a> Scene<'a> {
     }
 }
 
-/// What passes each cord, with its resistance.
+/// Returns the current through each cord, with its resistance.
 pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Through> {
     let told = cords.into_iter().filter_map(|(at, amps)| {
         let node = supply.node(at);
@@ -259,11 +261,11 @@ fn set_runs(scene: &Scene<'_>, own: usize) -> bool {
     unit.running_apparent <= supply.room(NodeIx(0)) && unit.starting_apparent <= supply.peak_room()
 }
 
-/// One entry for each placed load that may run, in the order of the loads; then one for each that is too much for the
-/// generator, with what it would lose by itself.
+/// Returns one entry for each placed load that may run, in the order of the loads, and separately one for each that is
+/// too much for the generator, with what it would lose by itself.
 ///
-/// What runs beside a load is the set, of all that may run together, that costs it the most
-/// volts; where those sets are not all known, everything that is placed.
+/// What runs alongside a load is the set, of all that may run together, that costs it the most volts. Where the sets
+/// are not all known, it is everything that is placed.
 pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     let mut settled = Settled::new();
     let (mut drops, mut alone) = (Vec::new(), Vec::new());
@@ -277,8 +279,7 @@ pub(super) fn of_scene(scene: &Scene<'_>) -> (Vec<Drop>, Vec<Drop>) {
     (drops, alone)
 }
 
-/// A set that may run together, with this load in it: as it stands, or with the load in the place
-/// of one just like it, for which the set was told.
+/// Returns a set with this load in it: the set itself, or the set with this load in place of its twin.
 fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> Option<Vec<usize>> {
     if set.contains(&own) {
         return Some(set.to_vec());
@@ -289,7 +290,7 @@ fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> 
     Some(set)
 }
 
-/// A part of a voltage in millionths.
+/// Returns a part of a voltage in millionths.
 pub(super) fn share(part: Microvolts, whole: Voltage) -> i128 {
     let whole = whole.millivolts().max(1);
     let millionths = part * 1000;
@@ -299,7 +300,7 @@ pub(super) fn share(part: Microvolts, whole: Voltage) -> i128 {
     }
 }
 
-/// A part of a voltage, rounded up.
+/// Returns a part of a voltage as a percentage, rounded up.
 pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
     let whole = i128::from(whole.millivolts().max(1));
     let up = i128::from(part.millivolts()) * 100_000;
@@ -311,8 +312,8 @@ mod tests {
     use super::*;
     use crate::quantity::Quantity as _;
 
-    /// Worked out again as the worksheet tells it: amps times ohms, added up over the cords. The amps
-    /// are rounded up to a milliampere, so no less comes out, and at most that much more.
+    /// Checked the way the worksheet shows it: amps times ohms, added up over the cords. The amps are rounded up to a
+    /// milliampere, so the result is no smaller, and at most that much larger.
     #[test]
     fn volts_lost_are_the_amps_times_ohms_that_are_told() {
         for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
@@ -326,7 +327,7 @@ mod tests {
                 let more = told - lost.amount();
                 let ohms = cords.iter().map(|it| it.ohms.amount());
                 let milli = rust_decimal::Decimal::new(1, 3);
-                // What is lost is rounded up to a millivolt, too.
+                // The loss is rounded up to a millivolt, too.
                 let most = ohms.sum::<rust_decimal::Decimal>() * milli;
                 assert!(more >= -milli && more <= most, "{at}: {more}");
             };
@@ -342,9 +343,9 @@ mod tests {
         }
     }
 
-    /// 2400 W of a camper's heater, all on one leg of 120 V: 6 ohm behind 0.1 kft x 2 x 0.491 ohm/kft
-    /// (6 AWG, NEC Chapter 9 Table 8), 0.0982 ohm, lose 120 x 0.0982 / 6.0982 = 1.9324 V, 1.61 % of 120 V.
-    /// Told in amps for each leg, the same 10 A on both are 24 ohm at 240 V: 0.9780 V, 0.41 %.
+    /// 2400 W of a camper's heater, all on one leg of 120 V: 6 ohm behind 0.1 kft x 2 x 0.491 ohm/kft (6 AWG, NEC
+    /// Chapter 9 Table 8), 0.0982 ohm, loses 120 x 0.0982 / 6.0982 = 1.9324 V, 1.61 % of 120 V. Given in amps, which
+    /// are per leg, the same 10 A on both is 24 ohm at 240 V: 0.9780 V, 0.41 %.
     #[test]
     fn a_camper_may_lose_its_volts_on_one_leg() {
         let percent = |draw: &str| {

@@ -8,18 +8,18 @@ use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 use crate::supply::Supply;
 use crate::tables::refuel::UNKNOWN_TANK;
 
-/// What a load with no hours runs in a day when it is not one of three hours or more: as near
-/// to them as it can come.
+/// How many minutes a day a load without hours counts as running if it does not run for three hours or more: the limit
+/// that it stays just below.
 const SHORT_RUN: i64 = 180;
 
-/// Whether a load with no hours runs round the clock. What makes heat does not unless somebody said
-/// so: nobody boils water for a day, and heat at night is asked about by rule HEALTH002.
+/// Whether a load without hours runs around the clock. A heating load does not unless the plan says so: nobody boils
+/// water all day, and rule HEALTH002 asks about heat at night.
 fn all_day(load: &Load, unit: &LoadUnit) -> bool {
     let heats = load.may_heat() && !load.may_be(LoadKind::Medical);
     unit.continuous && (load.continuous.is_known() || !heats)
 }
 
-/// Whether somebody's health depends on it, or may, and no battery takes over when the power goes off.
+/// Whether somebody's health depends on the load, or might, and no battery takes over when the power goes off.
 fn life(load: &Load) -> bool {
     load.may_be(LoadKind::Medical) && load.backup != Answer::Known(true)
 }
@@ -40,7 +40,7 @@ impl<'a> Run<'a> {
             mark(&mut on, &load.hours, true);
         } else if all_day(load, unit) {
             on = [true; DAY];
-            // Quiet hours that somebody named are kept; what a life depends on keeps none.
+            // Stated quiet hours are kept, except by what a life depends on.
             if let (false, Answer::Known(quiet)) = (life(load), &plan.site.quiet_hours) {
                 mark(&mut on, quiet, false);
             }
@@ -50,12 +50,12 @@ impl<'a> Run<'a> {
         Self { unit, load, on: Some(on) }
     }
 
-    /// Whether it does not wait while somebody refuels.
+    /// Whether it does not wait for refueling.
     fn busy(&self) -> bool {
         !self.load.hours.is_empty() || life(self.load)
     }
 
-    /// For how many minutes of the day.
+    /// Returns how many minutes of the day it runs.
     fn minutes(&self) -> i64 {
         self.on.as_ref().map_or(SHORT_RUN, |on| {
             let minutes = on.iter().filter(|on| **on).count();
@@ -68,7 +68,7 @@ impl<'a> Run<'a> {
     }
 }
 
-/// Each span marks its own minutes: many spans cost no more than their lengths.
+/// Marks the minutes of each span. The cost is the total length of the spans.
 fn mark(on: &mut [bool; DAY], spans: &[Span], as_: bool) {
     for span in spans {
         for minute in 0..usize::from(span.minutes()) {
@@ -81,8 +81,8 @@ fn of_minutes(minutes: i64) -> Hours {
     Hours::from_millihours((minutes * 1000 + 59) / 60)
 }
 
-/// The loads that run. What takes turns runs in its turn, and what only runs too long runs for less; what may not
-/// even run alone does not.
+/// Returns the loads that run. A load that takes turns runs in its turn, and one that only runs too long runs for less.
+/// One that may not even run alone does not run.
 fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Vec<Run<'a>> {
     let of = |load: &Id| {
         let unit = units.iter().find(|unit| unit.id == *load);
@@ -98,7 +98,7 @@ fn runs<'a>(plan: &'a Plan, supply: &Supply, units: &'a [LoadUnit], sharing: &Sh
     units.iter().filter(placed).map(|unit| Run::of(plan, unit)).collect()
 }
 
-/// The figures for the placed loads, and what had to be assumed.
+/// Returns the figures for the placed loads, and what had to be assumed.
 pub(super) fn of_plan(
     plan: &Plan,
     supply: &Supply,
@@ -108,7 +108,7 @@ pub(super) fn of_plan(
     let mut assumed: Vec<Assumption> = Vec::new();
     let runs = runs(plan, supply, units, sharing);
     let mut day = Day { demand: [0; DAY], busy: [false; DAY], life: [false; DAY] };
-    // Apart from them the loads that may run at any time.
+    // The total of the loads that may run at any time, kept apart.
     let mut any_time = 0_i64;
     let mut milliwatt_minutes = 0_i128;
     let mut loads = Vec::new();
@@ -147,7 +147,7 @@ pub(super) fn of_plan(
     let minutes = if any_time > 0 { minutes.max(SHORT_RUN) } else { minutes };
     let mean = Power::from_milliwatts(narrow((milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes)));
     let busiest = busiest(&runs, &day.demand, any_time);
-    // No set gives more than it is rated for by the hour, whatever is asked.
+    // No generator keeps up more than its rated power, whatever the demand.
     let rated = set.rated.known().map(|rated| rated.milliwatts() * set.sets());
     let asked = Power::from_milliwatts(busiest.power.min(rated.unwrap_or(i64::MAX)));
     let per_tank = fuel::hours_per_tank(set, asked);
@@ -185,12 +185,12 @@ pub(super) fn of_plan(
     (use_of_energy, assumed)
 }
 
-/// Nothing is on: it runs without a load.
+/// Returns the figures when nothing is on: the generator runs without a load.
 fn idle(set: &Generator) -> EnergyUse {
     EnergyUse { busiest_load: fuel::load(set, Power::ZERO), ..EnergyUse::default() }
 }
 
-/// What is asked at the busiest minute, and the load that asks most of it.
+/// The demand at the busiest minute, and the load with the largest part in it.
 struct Busiest {
     power: i64,
     by: Option<Id>,
@@ -200,12 +200,12 @@ fn busiest(runs: &[Run<'_>], demand: &[i64; DAY], any_time: i64) -> Busiest {
     let most = demand.iter().copied().max().unwrap_or_default();
     let minute = demand.iter().position(|power| *power == most).unwrap_or_default();
     let on = runs.iter().filter(|run| run.on.is_none_or(|on| on[minute]));
-    // `max_by_key` gives the last of equal ones; the first is wanted.
+    // `max_by_key` returns the last of equals, and the first is wanted.
     let by = on.rev().max_by_key(|run| run.power());
     Busiest { power: most + any_time, by: by.map(|run| run.unit.id.clone()) }
 }
 
-/// The loads that somebody's health depends on and that run in these hours, each once.
+/// Returns the loads that somebody's health depends on and that run in these hours, each once.
 fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
     let within = |run: &&Run<'_>| {
         let on = run.on.as_ref();
@@ -216,13 +216,13 @@ fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
     ids
 }
 
-/// The hour with the greatest demand of any minute in it, the first of several.
+/// Returns the hour with the greatest demand of any minute in it. The first wins a tie.
 fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
     let (hour, power) = demand
         .chunks(60)
         .map(|minutes| minutes.iter().copied().max().unwrap_or_default() + any_time)
         .enumerate()
-        // `max_by_key` gives the last of equal ones; the first is wanted.
+        // `max_by_key` returns the last of equals, and the first is wanted.
         .rev()
         .max_by_key(|(_, power)| *power)?;
     Some(PeakHour { hour: u8::try_from(hour).ok()?, watts: Power::from_milliwatts(power) })
@@ -234,9 +234,9 @@ mod tests {
     use crate::quantity::Quantity as _;
     use crate::rules::testing::report;
 
-    /// A kettle without hours: three hours, and on and on only if somebody said so. A fridge runs on
-    /// and on, but not through the quiet hours of this plan, which are eight; what somebody's health
-    /// depends on keeps none, unless its battery does.
+    /// A kettle without hours runs for three, and around the clock only if the plan says so. A motor does run around
+    /// the clock, but not through this plan's eight quiet hours. A medical load ignores quiet hours, unless it has a
+    /// backup battery.
     #[test]
     fn a_kettle_without_hours_does_not_boil_all_day() {
         let day = |kind: &str, continuous: &str| {
@@ -258,8 +258,7 @@ mod tests {
         assert_eq!(day("kind = \"medical\"\nbackup = true", ""), hours(16));
     }
 
-    /// Quiet hours that nobody knows are no reason to count less, and those that somebody named are
-    /// kept by what has no hours alone.
+    /// Unknown quiet hours reduce nothing. Stated ones are kept only by loads without hours.
     #[test]
     fn quiet_hours_are_kept_by_what_is_counted() {
         let fan = |quiet: &str, hours: &str| {
@@ -280,8 +279,8 @@ mod tests {
         assert_eq!(fan(quiet, "hours = [\"20:00-04:00\"]"), ("8".to_owned(), false));
     }
 
-    /// 12.5 A never runs behind a breaker of 10 A. 12.5 A for five hours, where 12 A may run so long, runs for less,
-    /// and beside the fan it takes turns: both count.
+    /// 12.5 A never runs behind a 10 A breaker. 12.5 A for five hours, where 12 A may run that long, runs for less, or
+    /// takes turns with the fan. Both of these count.
     #[test]
     fn what_may_never_run_burns_no_fuel() {
         let counted = |edits: &[(&str, &str)]| {

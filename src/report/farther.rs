@@ -1,7 +1,7 @@
-//! What it costs in volts, and gains in quiet, to move the generator farther away on a longer cord.
+//! What moving the generator farther away on a longer cord costs in volts, and gains in quiet.
 //!
-//! Every point is a whole plan with that one cord of another length, worked out like any other: who
-//! plugs in where, and what runs beside, stay as they are.
+//! Each point is a whole plan with one cord of another length. Where loads plug in and what runs together stay as they
+//! are.
 
 use super::noise::{busiest, level_at, source};
 use super::{Report, drops};
@@ -11,7 +11,7 @@ use crate::quantity::{Length, Percent, SoundLevel, Voltage, narrow};
 use crate::supply::Supply;
 use crate::tables::exhaust::AMPLE;
 
-/// A load at the end of a cord, the one that loses the largest share of its volts.
+/// The load at the end of a cord that loses the largest share of its volts.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Farther<'a> {
     plan: &'a Plan,
@@ -20,26 +20,27 @@ pub struct Farther<'a> {
     pub cord: &'a Id,
     /// The load.
     pub load: &'a Id,
-    /// Volts where nothing is lost.
+    /// The nominal voltage there.
     pub nominal: Voltage,
-    /// How long the cord is.
+    /// The length of the cord.
     pub length: Length,
 }
 
-/// What there is with a cord of some length.
+/// The situation with a cord of some length.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Place {
     /// The cord's length.
     pub length: Length,
     /// Volts left at the load.
     pub volts: Voltage,
-    /// Noise where people sleep at the busiest minute, the set having been moved away from them by as
-    /// much as the cord is longer. `None` where the plan does not say, or exhaust forbids to stand there.
+    /// The sound level where people sleep at the busiest minute, with the generator moved away from them by as much as
+    /// the cord is longer. `None` where the plan does not say, or exhaust rules out standing there.
     pub noise: Option<SoundLevel>,
 }
 
 impl<'a> Farther<'a> {
-    /// `None` for a plan in which nothing that runs hangs on a cord of known length.
+    /// Finds the load that loses the largest share and the longest cord on its way. `None` if nothing that runs hangs
+    /// on a cord of known length.
     #[must_use]
     pub fn of(plan: &'a Plan, report: &'a Report) -> Option<Self> {
         let mut drops: Vec<_> = report.figures.drops.iter().collect();
@@ -56,14 +57,14 @@ impl<'a> Farther<'a> {
         })
     }
 
-    /// Nominal volts less so much, rounded down.
+    /// Returns the nominal voltage less this share, rounded down.
     pub(crate) fn left(&self, lost: Percent) -> Voltage {
         let nominal = i128::from(self.nominal.millivolts());
         let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
         Voltage::from_millivolts(narrow(left))
     }
 
-    /// What there is with the cord that long.
+    /// Returns the situation with a cord of this length. `None` if the load is no longer placed, or may not run.
     #[must_use]
     pub fn with(&self, length: Length) -> Option<Place> {
         let mut plan = self.plan.clone();
@@ -122,12 +123,12 @@ mod tests {
         let place = |length| farther.with(length).expect("a place");
         let (near, far) = (place(farther.length), place(farther.length + feet(100)));
         assert!(far.volts < near.volts && far.noise < near.noise);
-        // The published table: twice the distance, 6.02 dB less.
+        // From the published table: twice the distance is 6.02 dB less.
         let sleepers = *plan.site.sleepers_at.known().expect("known");
         let twice = place(farther.length + sleepers).noise.expect("a level");
         let lost = near.noise.expect("a level").millidecibels() - twice.millidecibels();
         assert!((lost - 6_020).abs() <= 2, "{lost}");
-        // No level is told of a place where exhaust forbids to stand.
+        // Where exhaust rules out standing, no level is given.
         let near = farther.length - (sleepers - AMPLE);
         assert!(near > Length::from_millimetres(2) && place(near).noise.is_some());
         assert_eq!(place(near - Length::from_millimetres(1)).noise, None);

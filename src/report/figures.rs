@@ -1,4 +1,4 @@
-//! Working out the figures: all that is known of a plan before the rules have judged it.
+//! Computes the figures: everything known about a plan before the rules judge it.
 
 use super::limits::limits;
 use super::usable::usable;
@@ -11,25 +11,25 @@ use crate::supply::Supply;
 use crate::verdict::Verdicts;
 
 impl Figures {
-    /// What is known of a load, of one of a count.
+    /// Returns the facts of a load unit, by its own id.
     pub(crate) fn load(&self, id: &Id) -> Option<&LoadFacts> {
         self.loads.iter().find(|load| load.id == *id)
     }
 
-    /// What is known of each of a load of the plan.
+    /// Returns the facts of every unit of a load in the plan.
     pub(crate) fn units<'a>(&'a self, load: &'a Id) -> impl Iterator<Item = &'a LoadFacts> {
         self.loads.iter().filter(move |it| it.of == *load)
     }
 
-    /// The limit of a receptacle, or of what runs in a camper.
+    /// Returns the limit of a receptacle, or of the inside of a camper.
     pub(crate) fn limit(&self, id: &Id) -> Option<&Limit> {
         self.limits.iter().find(|limit| limit.id == *id)
     }
 
-    /// Whether these ask for more than the set gives, running or with one of them starting. Of a set with two legs only
-    /// their sum is asked: where they are plugged in decides the rest.
+    /// Whether these loads need more than the generator gives, running or with any one of them starting. On two legs
+    /// only the total is compared, since the rest depends on where they are plugged in.
     pub(crate) fn beyond_the_set<'a>(&self, loads: impl Iterator<Item = &'a LoadFacts>) -> bool {
-        // Volt-amperes of all legs, no fewer than watts: what a leg carries is counted in amps.
+        // Volt-amperes over all legs, never fewer than the watts, because a leg's capacity is counted in amps.
         let (mut running, mut most) = (0, 0);
         for load in loads {
             let of_all_legs = |of_one: ApparentPower| of_one.millivolt_amps() * load.legs();
@@ -39,13 +39,14 @@ impl Figures {
         running > self.usable.rated_watts.milliwatts() || running + most > self.usable.peak_watts.milliwatts()
     }
 
-    /// Whether a load may run at all (`Sharing::may_run`).
+    /// Whether a load may run at all. See [`Sharing::may_run`](crate::sharing::Sharing::may_run).
     pub(crate) fn may_run(&self, load: &Id) -> bool {
         let of = |id: &Id| self.load(id).map(|facts| &facts.of);
         self.sharing.may_run(load, of)
     }
 
-    /// Whatever needs no rule. What the rules assume and find, and what follows from that, is left empty.
+    /// Computes the figures that need no rule. What the rules assume and find, and what follows from that, is left
+    /// empty.
     pub(crate) fn of_plan(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
         let (units, load_assumptions) = loads::units(plan);
         let sharing = share(plan, supply, verdicts, &units);
@@ -57,7 +58,7 @@ impl Figures {
         let scene = drops::Scene::new(supply, &units, &sharing);
         let (drops, drops_alone) = drops::of_scene(&scene);
         let plugged_in = scene.placed.iter();
-        // What runs in a camper may be wired in.
+        // A load in a camper may be wired in.
         let plugged_in = plugged_in.filter(|it| !supply.inside(it.load.at));
         let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
         Self {
@@ -77,8 +78,8 @@ impl Figures {
         }
     }
 
-    /// For a plan on trial: a sharing with little work and without what runs together, orders and turns. Volts,
-    /// energy and readings are empty, and all power is taken to reach its outlets.
+    /// Computes the figures for a trial plan: placing with little work, and no sets, orders or turns. Volts, energy and
+    /// readings are empty, and all power counts as reachable.
     pub(crate) fn of_trial(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Self {
         let (units, _) = loads::units(plan);
         Self {

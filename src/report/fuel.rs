@@ -1,9 +1,8 @@
 //! Fuel over a day: what burns minute by minute, and how much of it between two chances to refuel.
 //!
-//! Between two published loads the fuel burnt in an hour is taken to lie on a straight line, and a
-//! tenth above it, for engines burn up to about so much more (common practice, no source); never more
-//! than at the next published load. Below the least load no longer time is promised; above the
-//! greatest, less in proportion.
+//! Between two published loads, the fuel burned in an hour is taken from a straight line plus a tenth, because engines
+//! burn up to about that much more (common practice, no source), but never more than at the next published load. Below
+//! the least published load the time stays the same. Above the greatest it falls in proportion.
 
 use std::collections::BTreeMap;
 
@@ -16,33 +15,33 @@ use crate::tables::refuel::{BESIDE, POUR, UNKNOWN_TANK, USABLE_FOR_LIFE};
 
 /// Minutes in a day.
 pub(super) const DAY: usize = Span::DAY as usize;
-/// A tank in the parts in which fuel is counted.
+/// The parts in a tank, the unit in which fuel is counted.
 const TANK: i128 = 1_000_000_000_000;
-/// All of a tank.
+/// A whole tank, or all of the rated power.
 const WHOLE: Percent = Percent::from_millipercent(100_000);
 
 /// What runs in each minute of a day.
 pub(super) struct Day {
-    /// Milliwatts that all sets together are asked for.
+    /// The demand on all generators together, in milliwatts.
     pub demand: [i64; DAY],
-    /// Whether something runs that does not wait while somebody refuels.
+    /// Whether something runs that does not wait for refueling.
     pub busy: [bool; DAY],
-    /// Whether a thing runs that somebody's health depends on.
+    /// Whether something runs that somebody's health depends on.
     pub life: [bool; DAY],
 }
 
-/// Fuel over the day.
+/// Fuel over a day.
 pub(super) struct Fuel {
-    /// What each demand of the day burns, the greatest first. Empty where no running time is known.
+    /// What each demand of the day burns, greatest first. Empty where no running time is known.
     pub burns: Vec<Burn>,
-    /// The part of a tank that the day burns, of each set. `None` where no running time is known.
+    /// The share of a tank that each generator burns in the day. `None` where no running time is known.
     pub day: Option<Percent>,
-    /// Of all the times between two chances to refuel the one that burns most of what may be used.
+    /// The stretch between two chances to refuel that burns the most of what may be used.
     pub stretch: Option<Stretch>,
 }
 
-/// The fuel of a day. `apart` are so many milliwatts that run for so many minutes at a time of their
-/// own, when nothing else does.
+/// Computes the fuel for a day. `apart` is a demand in milliwatts, and the minutes it lasts at a time when nothing else
+/// runs.
 pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64)) -> Fuel {
     let runs = running(&day.demand);
     let mut minutes: BTreeMap<i64, i64> = BTreeMap::new();
@@ -81,12 +80,12 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
             })
         })
         .collect();
-    // Of the parts and not of what is told of each, which is rounded up.
+    // Summed in parts, since each entry of `burns` is already rounded up.
     let day = minutes.iter().map(|(demand, minutes)| Rate::of(set, *demand).of_minutes(*minutes, TANK));
     Fuel { day: Some(told(day.sum())), burns, stretch }
 }
 
-/// When the engine runs: where something is asked of it, and in breaks too short to stop it for.
+/// Returns the minutes in which the engine runs: while there is demand, and through breaks too short to stop it for.
 fn running(demand: &[i64; DAY]) -> [bool; DAY] {
     let idle = demand.map(|demand| demand == 0);
     let mut runs = idle.map(|idle| !idle);
@@ -105,11 +104,11 @@ fn running(demand: &[i64; DAY]) -> [bool; DAY] {
     runs
 }
 
-/// How many minutes on end, up to and with each, have been so; round the clock.
+/// Returns, for each minute, the length of the run of `true` that ends with it, across midnight too.
 fn lengths(so: &[bool; DAY]) -> [usize; DAY] {
     let mut lengths = [0; DAY];
     let mut length = 0;
-    // Twice round, so that what passes midnight is seen whole.
+    // Twice around, so that a run across midnight is seen whole.
     for minute in (0..DAY).chain(0..DAY) {
         length = if so[minute] { length + 1 } else { 0 };
         lengths[minute] = length;
@@ -117,13 +116,13 @@ fn lengths(so: &[bool; DAY]) -> [usize; DAY] {
     lengths
 }
 
-/// The minutes at whose start the tank may be full: the engine was off and cooling, and then somebody
-/// poured, by day, and not within an hour of the night of what somebody's health depends on.
+/// Returns the minutes at whose start the tank may be full. Before that the engine was off and cooling, and then
+/// somebody poured, by day, and not within an hour of the night of a load that somebody's health depends on.
 fn refuelled(site: &Site, day: &Day) -> [bool; DAY] {
     let night = night(site);
     let mut dark = [false; DAY];
     for (minute, dark) in (0..).zip(&mut dark) {
-        // Pouring makes no noise: whoever starts with the day pours before it.
+        // Pouring is quiet, so for an early start it may be done just before the day begins.
         *dark = night.contains(minute) && night.contains((minute + POUR) % Span::DAY);
     }
     let near = beside(&day.life, &dark);
@@ -141,12 +140,12 @@ fn refuelled(site: &Site, day: &Day) -> [bool; DAY] {
     full
 }
 
-/// The minutes of whatever runs of these reach into the dark, and the hour on both sides of them.
+/// Returns the minutes of every run in `life` that reaches into the dark, and the hour on either side of it.
 fn beside(life: &[bool; DAY], dark: &[bool; DAY]) -> [bool; DAY] {
     let mut near = [false; DAY];
     for forward in [true, false] {
         let mut reaches = false;
-        // Minutes still to count after its end.
+        // Minutes still to mark after the run.
         let mut left = 0;
         for step in 0..2 * DAY {
             let at = if forward { step } else { 2 * DAY - 1 - step };
@@ -162,8 +161,7 @@ fn beside(life: &[bool; DAY], dark: &[bool; DAY]) -> [bool; DAY] {
     near
 }
 
-/// Of all stretches between two chances to refuel the one that burns most of what may be used; the first
-/// of several.
+/// Returns the stretch between two chances to refuel that burns the most of what may be used. The first wins a tie.
 fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stretch> {
     let starts: Vec<usize> = (0..DAY).filter(|minute| full[*minute]).collect();
     let stretch = |from: usize, minutes: usize| -> Option<Stretch> {
@@ -197,43 +195,43 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
     all.into_iter().reduce(|worst, next| if need(&next) > need(&worst) { next } else { worst })
 }
 
-/// So much fuel as a share of a tank, up. Each minute was rounded up by less than one part; what less
-/// than a million parts come to is nothing.
+/// Converts parts to a percentage of a tank, rounded up. Each minute was rounded up by less than one part, so fewer
+/// than a million parts are dropped first.
 fn told(parts: i128) -> Percent {
     let millionths = parts / (TANK / 1_000_000);
     Percent::from_millipercent(narrow((millionths + 9) / 10))
 }
 
-/// What of its rated power each set gives when all of them are asked for so much, in thousandths of a
-/// per cent, up; `None` where nobody knows the rated power.
+/// Returns the share of its rated power that each generator gives at this total demand, in thousandths of a percent,
+/// rounded up. `None` where the rated power is unknown.
 fn share(set: &Generator, demand: Power) -> Option<i128> {
     let sets = set.sets();
-    // Sets in parallel share the load evenly, each from a tank of its own.
+    // Generators in parallel share the load evenly, each from its own tank.
     let each = i128::from((demand.milliwatts() + sets - 1) / sets);
     let rated = i128::from(set.rated.known()?.milliwatts());
     (rated > 0).then(|| (each * i128::from(WHOLE.millipercent()) + rated - 1) / rated)
 }
 
-/// The share of its rated power that a set gives then, no more than all of it; `None` where nobody
-/// knows the rated power.
+/// Returns the share of its rated power that each generator gives at this demand, at most all of it. `None` where the
+/// rated power is unknown.
 pub(super) fn load(set: &Generator, demand: Power) -> Option<Percent> {
     let share = share(set, demand)?;
     Some(Percent::from_millipercent(narrow(share)).min(WHOLE))
 }
 
-/// Whether any running time of it is known.
+/// Whether a time on one tank can be given: rated power and some running time are known.
 fn is_known(set: &Generator) -> bool {
     hours_per_tank(set, Power::ZERO).is_some()
 }
 
-/// Time on one tank where all sets together are asked for so much, rounded down; `None` without a
-/// rated power or published running times.
+/// Returns the time on one tank at this total demand, rounded down. `None` without a rated power or published running
+/// times.
 pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
     let rate = Rate::published(set, share(set, demand)?)?;
     Some(Hours::from_millihours(narrow(1000 * rate.below / rate.above)))
 }
 
-/// Tanks burnt in an hour, as a fraction.
+/// Tanks burned in an hour, as the fraction `above / below`.
 #[derive(Clone, Copy, Debug)]
 struct Rate {
     above: i128,
@@ -245,21 +243,22 @@ impl Rate {
         Self { above: 1000, below: lasts.millihours().into() }
     }
 
-    /// What each of the sets burns at this demand of all of them; what is taken where no running time
+    /// Returns what each generator burns at this total demand in milliwatts, or the assumed rate where no running time
     /// is known.
     fn of(set: &Generator, demand: i64) -> Self {
         let unknown = Self::at(UNKNOWN_TANK);
         let demand = Power::from_milliwatts(demand);
         match share(set, demand) {
             Some(share) => Self::published(set, share).unwrap_or(unknown),
-            // Of a set of which nobody knows its power nothing burns more than full load does.
+            // With an unknown rated power, full load is the most that it can burn.
             None => Self::published(set, WHOLE.millipercent().into())
                 .filter(|full| full.exceeds(unknown))
                 .unwrap_or(unknown),
         }
     }
 
-    /// At this share of the rated load, in thousandths of a per cent.
+    /// Returns the rate at this share of rated load, in thousandths of a percent. `None` without published running
+    /// times.
     fn published(set: &Generator, share: i128) -> Option<Self> {
         let mut points: Vec<(i128, i128)> = set
             .runtime
@@ -268,7 +267,7 @@ impl Rate {
             .map(|point| (i128::from(point.load.millipercent()), i128::from(point.lasts.millihours())))
             .collect();
         points.sort_unstable();
-        // No longer with more load: whoever wrote that may have mixed them up.
+        // A time that grows with the load is probably mixed up, so it is cut to the time at the smaller load.
         let mut least = i128::MAX;
         for (_, lasts) in &mut points {
             least = least.min(*lasts);
@@ -282,7 +281,8 @@ impl Rate {
                 Self { above: 1000 * share, below: (load * lasts).max(1) }
             }
             (Some((from, a)), Some((to, b))) if *to > share => {
-                // 1 / a + (1 / b - 1 / a) x, with x the way from the one load to the other.
+                // 1 / a + (1 / b - 1 / a) x, where x is the fraction of the way from one load to the other, plus a
+                // tenth.
                 let width = to - from;
                 let line =
                     Self { above: 11 * 1000 * (b * width + (a - b) * (share - from)), below: 10 * a * b * width };
@@ -297,7 +297,7 @@ impl Rate {
         self.above * other.below > other.above * self.below
     }
 
-    /// What burns in so many minutes, in parts of which a tank has so many, rounded up.
+    /// Returns what burns in this many minutes, rounded up, in parts of which a tank has `tank`.
     fn of_minutes(self, minutes: i64, tank: i128) -> i128 {
         let below = self.below * 60;
         (i128::from(minutes) * self.above * tank + below - 1) / below
@@ -309,7 +309,7 @@ mod tests {
     use super::*;
     use crate::plan::{Answer, Runtime};
 
-    /// 2,000 W: 8 h at a quarter and 3 h at full load.
+    /// Returns a generator of 2,000 W: 8 h at a quarter load and 3 h at full load.
     fn set() -> Generator {
         let point = |percent: i64, millihours: i64| Runtime {
             load: Percent::from_millipercent(percent * 1000),
@@ -330,16 +330,16 @@ mod tests {
     fn published_times_are_met_and_never_exceeded() {
         assert_eq!(hours(500), 8000);
         assert_eq!(hours(2000), 3000);
-        // Less load promises no longer time; more burns more.
+        // Less load promises no more time, and more load burns more.
         assert_eq!(hours(100), 8000);
         assert_eq!(hours(4000), 1500);
     }
 
     #[test]
     fn between_two_points_fuel_lies_a_tenth_above_the_line() {
-        // Half way from 25 % to 100 %: (1/8 + 1/3) / 2 tanks an hour and a tenth more, 3.9669 h.
+        // Halfway from 25 % to 100 %: (1/8 + 1/3) / 2 tanks an hour plus a tenth is 3.9669 h.
         assert_eq!(hours(1250), 3966);
-        // Never more than at the next published load: at 96 % the line and a tenth are 0.3544 tanks.
+        // Never more than at the next published load: at 96 % the line plus a tenth would be 0.3544 tanks.
         assert_eq!(hours(1920), 3000);
         let mut last = i64::MAX;
         for watts in (100..3000).step_by(50) {
@@ -355,7 +355,7 @@ mod tests {
         assert_eq!(hours_per_tank(&set, Power::from_milliwatts(1_000_000)), None);
     }
 
-    /// Two figures mixed up: what lasts longer with more load promises no more than the other.
+    /// If two figures are mixed up, the time at the higher load promises no more than the other.
     #[test]
     fn more_load_never_lasts_longer() {
         let mut set = set();
@@ -369,8 +369,8 @@ mod tests {
         assert_eq!(hours(2000), Some(Hours::from_millihours(3000)));
     }
 
-    /// A day in which loads of so many watts run from one hour to another; the last word of each is
-    /// whether it waits, and whether somebody's health depends on it.
+    /// Returns a day in which loads run, each given as from, to, watts, and whether it "waits" for refueling or
+    /// somebody's "life" depends on it.
     fn day(loads: &[(u16, u16, i64, &str)]) -> Day {
         let mut day = Day { demand: [0; DAY], busy: [false; DAY], life: [false; DAY] };
         for (from, to, watts, how) in loads {
@@ -384,8 +384,7 @@ mod tests {
         day
     }
 
-    /// What is told of the worst stretch of a day whose night is 22:00-06:00: its span, what it burns
-    /// and what may be used.
+    /// Returns the worst stretch of a day whose night is 22:00-06:00: its span, what it burns, and what may be used.
     fn stretch(set: &Generator, loads: &[(u16, u16, i64, &str)]) -> (String, i64, i64) {
         let site = Site::default();
         let fuel = of_day(set, &site, &day(loads), (0, 0));
@@ -397,13 +396,13 @@ mod tests {
 
     #[test]
     fn a_full_tank_lasts_to_its_last_minute() {
-        // 3 h at full load is one tank, to the minute, and no hair more.
+        // 3 h at full load is exactly one tank, to the minute.
         let at = |to: u16| stretch(&set(), &[(9 * H, to, 2000, "")]);
         assert_eq!(at(12 * H), ("09:00-12:00".into(), 100_000, 100_000));
         assert_eq!(at(12 * H + 1), ("09:00-12:01".into(), 100_556, 100_000));
     }
 
-    /// Three demands that burn 3, 1 and 3 of the 7 hours of a tank burn one tank, though each part is told up.
+    /// Three demands that burn 3, 1 and 3 of a tank's 7 hours burn one tank, though each part is rounded up.
     #[test]
     fn a_day_is_as_much_as_its_parts() {
         let day_of = |to: u16| {
@@ -417,7 +416,7 @@ mod tests {
         assert_eq!(day_of(18 * H + 15), 103_572);
     }
 
-    /// A break in which the engine cools for 20 minutes and somebody pours for 10, by day.
+    /// The tank is full after a daytime break in which the engine cools for 20 minutes and somebody pours for 10.
     #[test]
     fn a_tank_is_full_after_a_break_by_day() {
         let with = |second: u16| {
@@ -425,22 +424,22 @@ mod tests {
             stretch(&set(), &loads)
         };
         assert_eq!(with(11 * H + 30), ("09:00-11:00".into(), 66_667, 100_000));
-        // A minute less: nobody stops the engine for that, and it burns as at the least load.
+        // With a minute less nobody stops the engine, and it burns as at the least load.
         let (span, burns, _) = with(11 * H + 29);
         assert_eq!(span, "09:00-13:29");
         assert!((133_334 + 6_041..=133_334 + 6_043).contains(&burns), "{burns}");
-        // At night nobody pours: the break is long enough, and none. The engine is off in it.
+        // A long enough break at night is no chance to refuel, but the engine is off in it.
         let night = [(20 * H, 22 * H, 2000, ""), (2 * H, 4 * H, 2000, "")];
         assert_eq!(stretch(&set(), &night), ("20:00-04:00".into(), 133_334, 100_000));
-        // It ends with the night, whose last ten minutes are there to pour.
+        // The last ten minutes of the night are enough to pour.
         let night = [(20 * H, 22 * H, 2000, ""), (6 * H, 8 * H, 2000, "")];
         assert_eq!(stretch(&set(), &night).1, 66_667);
         let night = [(20 * H, 22 * H, 2000, ""), (6 * H - 1, 8 * H, 2000, "")];
         assert_eq!(stretch(&set(), &night).0, "20:00-08:00");
     }
 
-    /// A breathing machine's night and the breakfast right after it are one tank, and so are they with
-    /// less than an hour and a half between; the evening before likewise. Nine tenths count.
+    /// The night of a breathing machine and a breakfast right after it share one tank, also with a gap of less than 70
+    /// minutes. Only nine tenths of the tank count.
     #[test]
     fn nobody_pours_beside_the_night_of_what_a_life_depends_on() {
         let with = |breakfast: u16, how| {
@@ -451,14 +450,14 @@ mod tests {
         // An hour, and ten minutes to pour.
         assert_eq!(with(7 * H + 9, "life").0, "22:00-08:09");
         assert_eq!(with(7 * H + 10, "life"), ("22:00-06:00".into(), 100_000, 90_000));
-        // Of any other thing the break alone counts.
+        // For any other load only the length of the break counts.
         assert_eq!(with(6 * H + 30, ""), ("22:00-06:00".into(), 100_000, 100_000));
-        // A nap by day is no night.
+        // A daytime nap is no night.
         let nap = [(12 * H, 13 * H, 100, "life"), (13 * H + 30, 14 * H, 2000, "")];
         assert_eq!(stretch(&set(), &nap).0, "13:30-14:00");
     }
 
-    /// What has no hours waits while somebody refuels, but burns; what a life depends on does not wait.
+    /// A load without hours waits for refueling, but burns fuel. One that a life depends on does not wait.
     #[test]
     fn what_waits_is_refuelled_for_and_burns() {
         let all_day = |how| stretch(&set(), &[(0, 24 * H, 500, how)]);
@@ -467,8 +466,8 @@ mod tests {
         assert_eq!(all_day("life"), ("00:00-24:00".into(), 300_000, 90_000));
     }
 
-    /// Without a running time 3 h are taken, whatever is asked; of a set of unknown power, its worst
-    /// published time where that is less.
+    /// Without a running time, 3 h is assumed whatever the demand. With an unknown rated power, the worst published
+    /// time is used if that is shorter.
     #[test]
     fn a_tank_that_nobody_knows_lasts_three_hours() {
         let loads = [(9 * H, 12 * H, 10, "")];
@@ -481,7 +480,7 @@ mod tests {
         assert_eq!(stretch(&unknown, &loads).1, 150_000);
     }
 
-    /// Of two sets each has half of the load and a tank of its own.
+    /// Each of two generators carries half of the load, from its own tank.
     #[test]
     fn sets_in_parallel_share_the_load() {
         let mut two = set();

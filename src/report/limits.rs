@@ -1,4 +1,4 @@
-//! What each receptacle carries, and what feeds several of them, told in ids.
+//! What each receptacle carries, and which feeds several of them share, in terms of ids.
 
 use super::{Acts, Limit, SetBy, Shock, ShockState};
 use crate::plan::{Id, Leg};
@@ -6,7 +6,7 @@ use crate::quantity::{Current, Power};
 use crate::supply::{self, LimitReason, NodeIx, NodeKind, Supply};
 use crate::verdict::{Protection, Verdicts};
 
-/// The limit of every receptacle, in the order of the tree.
+/// Returns the limit of every receptacle, in tree order.
 pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
     supply
         .receptacles()
@@ -35,16 +35,16 @@ pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
         .collect()
 }
 
-/// What a cord, a box's inlet or a receptacle carries: everything on it together.
+/// What a cord, a box's inlet or a receptacle carries, for everything on it together.
 #[derive(Clone, Debug)]
 pub(crate) struct Feed {
-    /// For three hours or more, on each leg.
+    /// The current for three hours or more, on each leg.
     pub continuous_amps: Current,
-    /// For less.
+    /// The current for less than three hours, on each leg.
     pub short_amps: Current,
     /// What sets `short_amps`.
     pub set_by: SetBy,
-    /// What acts past `short_amps`.
+    /// What acts when `short_amps` is exceeded.
     pub acts: Acts,
     /// The legs that feed it.
     pub legs: &'static [Leg],
@@ -63,18 +63,18 @@ impl From<&Limit> for Feed {
 }
 
 impl Feed {
-    /// Whether nothing acts past its amps for a short time. Not where the generator itself sets the limit: of that its own
-    /// sentence tells; nor where a camper's main breaker is assumed.
+    /// Whether nothing acts when its short-time current is exceeded. False where the generator itself sets the limit,
+    /// which has its own message, and where a camper's main breaker is assumed.
     pub(crate) const fn unwatched(&self) -> bool {
         let of_source = matches!(self.set_by.reason, LimitReason::RatedPowerUnguarded | LimitReason::OneLeg);
         matches!(self.acts, Acts::Above { .. } | Acts::Never) && !of_source
     }
 
-    /// Of a cord or box; none of what is plugged into nothing.
+    /// Returns the feed of a cord or box. `None` for one that is not plugged in.
     pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
         let own = || supply.points().filter(|(_, node)| node.id == *part);
         own().find(|(_, node)| node.kind.is_gear())?;
-        // A box's main breaker, and a camper's inside, have its id and come after its inlet.
+        // A box's main breaker and a camper's inside share its id, and come after its inlet.
         let (at, node) = own().rfind(|(_, node)| !matches!(node.kind, NodeKind::Receptacle { .. }))?;
         let limit = supply.limit(at);
         Some(Self {
@@ -86,14 +86,14 @@ impl Feed {
         })
     }
 
-    /// What feeds a receptacle together with others of the same cord or box, where it cannot feed each of them with all
-    /// that its own limit lets through.
+    /// Returns the feed that a receptacle shares with others of the same cord or box. `None` where it can supply each
+    /// of them up to its own limit.
     pub(crate) fn shared(supply: &Supply, receptacle: &Id, part: &Id) -> Option<Shared> {
         let feed = Self::of(supply, part)?;
         let legs = supply.counts_on(supply.receptacle(receptacle)?);
         let all: Vec<(NodeIx, Current)> = supply
             .receptacles()
-            // The nearest cord or inlet is the one that a receptacle is of.
+            // A receptacle belongs to the nearest cord or inlet upstream.
             .filter(|(at, ..)| {
                 let mut above = supply.up(*at);
                 let gear = above.find(|(_, node)| node.kind.is_gear());
@@ -112,18 +112,18 @@ impl Feed {
     }
 }
 
-/// What several receptacles have between them.
+/// A feed that several receptacles share.
 #[derive(Clone, Debug)]
 pub(crate) struct Shared {
-    /// All that gets its power from here has it together.
+    /// The part that everything sharing the feed is supplied from.
     pub of: Id,
-    /// How many receptacles that are, where they are those of one cord or box and no others.
+    /// How many receptacles share it, if they are exactly those of one cord or box.
     pub ends: Option<usize>,
-    /// What they have.
+    /// What they share.
     pub feed: Feed,
 }
 
-/// What sets the limit of a cord or box, where it is an outlet ahead of it that feeds other things as well, or can: these
+/// Returns the outlet upstream that sets the limit of a cord or box, if it feeds other things as well, or can. These
 /// draw on the same limit.
 fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
     let by = supply.limit(part).continuous_by.node;
@@ -140,12 +140,12 @@ fn wider(supply: &Supply, part: NodeIx) -> Option<Id> {
     more.then(|| ahead.id.clone())
 }
 
-/// What sets a limit, in ids.
+/// Returns what sets a limit, in terms of ids.
 fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
     SetBy { id: supply.node(by.node).id.clone(), reason: by.reason, enforced: by.reason.enforced(), share: by.share }
 }
 
-/// What acts past a limit, in ids.
+/// Returns what acts when a limit is exceeded, in terms of ids.
 fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
     let id = |at: NodeIx| supply.node(at).id.clone();
     match acts {

@@ -1,7 +1,7 @@
 //! The whole result as plain data: codes and exact numbers, never sentences.
 //!
-//! The fields here are a contract with other programs. Everything is in a fixed order, so that
-//! the same plan gives the same report byte for byte.
+//! The fields are a contract with other programs. Everything is in a fixed order, so that the same plan gives the same
+//! report byte for byte.
 
 mod drops;
 mod energy;
@@ -45,38 +45,38 @@ pub const FORMAT: u32 = 3;
 pub struct SetBy {
     /// The part.
     pub id: Id,
-    /// Why that part.
+    /// Why that part sets it.
     #[serde(serialize_with = "reason_code")]
     pub reason: LimitReason,
-    /// Whether something trips when it is passed.
+    /// Whether something trips when the limit is exceeded.
     pub enforced: bool,
-    /// Whether the figure is less than the part is rated for, because it holds for hours.
+    /// Whether the figure is less than the part's rating because it holds for hours.
     pub share: bool,
 }
 
-/// What acts past a limit.
+/// What acts when a limit is exceeded.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case", tag = "when")]
 pub enum Acts {
-    /// A breaker, or the generator's own shutdown, at the limit itself, or past what a breaker was once seen to trip
-    /// at, before any part is overloaded.
+    /// A breaker or the generator's own shutdown acts at the limit itself, or above the current at which a breaker was
+    /// once seen to trip, before any part is overloaded.
     AtLimit {
-        /// The outlet whose breaker it is, or the generator.
+        /// The first outlet behind the breaker, or the generator.
         id: Id,
     },
-    /// The same of the main breaker of a camper that nobody has read: that it is there is assumed.
+    /// The same, by a camper's main breaker that nobody has read: it is assumed to be there.
     Assumed {
         /// The camper.
         id: Id,
     },
-    /// The same, but only at more than some part stands: in between nothing does for sure.
+    /// A breaker or the shutdown acts, but only above what some part can stand. In between, nothing surely does.
     Above {
-        /// The outlet whose breaker it is, or the generator.
+        /// The first outlet behind the breaker, or the generator.
         id: Id,
-        /// From where on.
+        /// The current above which it acts.
         amps: Current,
     },
-    /// Nothing acts at all.
+    /// Nothing acts.
     Never,
 }
 
@@ -84,13 +84,13 @@ pub enum Acts {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum ShockState {
-    /// It does.
+    /// It works.
     Works,
-    /// A device is there, and neutral and ground are joined beyond it: it sees no fault.
+    /// There is a device, but neutral and ground are joined downstream of it, so it sees no fault.
     Blind,
-    /// A device is there, and nobody knows if they are joined beyond it: taken for blind.
+    /// There is a device, but nobody knows whether they are joined downstream of it. It counts as blind.
     Doubtful,
-    /// No device is there, or none that anybody knows of.
+    /// No device is there, or none is known.
     None,
 }
 
@@ -101,7 +101,7 @@ pub struct Shock {
     pub state: ShockState,
     /// The part with the nearest device, working or not.
     pub by: Option<Id>,
-    /// The part in which neutral and ground are joined beyond it, or may be.
+    /// The part where neutral and ground are joined downstream of it, or may be.
     pub joint: Option<Id>,
 }
 
@@ -109,63 +109,64 @@ pub struct Shock {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Admits {
-    /// Whatever fits, within its limit.
+    /// Whatever fits, within the limit.
     Everything,
     /// Only what [`Verdict::only`] names.
     Named,
-    /// No appliance: only a cord with ground-fault protection built in, of which the end alone is used. Of a
-    /// cord or box, the same of its receptacles.
+    /// No appliance, only a cord with a built-in GFCI, and only the end of that cord is used. For a cord or box, the
+    /// same goes for its receptacles.
     Guarded,
     /// Nothing.
     #[default]
     Nothing,
 }
 
-/// Where a cord with ground-fault protection built in goes.
+/// Where a cord with a built-in GFCI goes.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct GfciCord {
     /// The receptacle.
     pub into: Id,
-    /// The cords and boxes that come out of it first, and go into that cord.
+    /// The cords and boxes plugged in there, which come out first and go into that cord.
     pub ahead_of: Vec<Id>,
 }
 
-/// Why not everything may be plugged in somewhere.
+/// Why something may not be plugged in at a point.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Because {
-    /// The rule that tells of it.
+    /// The code of the rule that explains it.
     pub code: &'static str,
-    /// The part that is wrong: this one, or one that it hangs on.
+    /// The faulty part: this one, or one upstream.
     pub at: Id,
-    /// The remedy, a key of that rule's.
+    /// The key of that rule's remedy.
     pub lifted_by: Option<&'static str>,
 }
 
-/// The verdict on one receptacle, cord or box that is connected, that the plan plugs in where it cannot be, or
-/// that must not be used although it is plugged into nothing.
+/// The verdict on one receptacle, cord or box. Given for parts that are connected, that the plan plugs in where they
+/// cannot go, or that must not be used although they are not plugged in.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
     pub id: Id,
     /// What may be plugged in.
     pub admits: Admits,
-    /// What, where only this may be: cords and boxes whose own receptacles have verdicts of their own.
+    /// The cords and boxes that may be plugged in where nothing else may. Their own receptacles have their own
+    /// verdicts.
     pub only: Vec<Id>,
-    /// Whether the generator's bonding plug is in it, or is assumed to be, and is to stay.
+    /// Whether the generator's bonding plug is, or is assumed to be, in this receptacle, and is to stay.
     pub bonding_plug: bool,
-    /// Why not everything.
+    /// Why it does not admit everything.
     pub why: Option<Because>,
-    /// Where a cord with ground-fault protection built in goes so that it may be used, if that is all it lacks.
+    /// Where a cord with a built-in GFCI makes it usable, if a GFCI is all that it lacks.
     pub gfci_cord: Option<GfciCord>,
-    /// What must hold beyond the plan, for it to be used at all.
+    /// What must hold beyond what the plan shows for it to be used at all.
     pub only_if: Option<OnlyIf>,
     /// The loads to plug in here: those placed here that may run at all.
     pub loads: Vec<Id>,
-    /// Whether not all of these may run at once.
+    /// Whether these may not all run at once.
     pub one_at_a_time: bool,
-    /// Where not all of these may run at once, but two of them may: the sets that may not. Empty otherwise.
+    /// The sets of these that may not run together. Empty if they all may, or if no two of them may.
     pub not_together: Vec<Vec<Id>>,
-    /// What was only assumed on the way here, as fields of `assumed`.
+    /// What was assumed on the way here, as fields of `assumed`.
     pub assumed: Vec<String>,
 }
 
@@ -191,178 +192,176 @@ fn shape_name<S: Serializer>(shape: &Receptacle, serializer: S) -> Result<S::Ok,
     serializer.collect_str(shape)
 }
 
-/// What one receptacle can carry, or all that runs in a camper. These numbers are the ones the rules used and the
-/// ones the label shows.
+/// What one receptacle, or the inside of a camper, can carry. The rules use these numbers, and the label shows them.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Limit {
-    /// The receptacle, or the camper.
+    /// The receptacle or the camper.
     pub id: Id,
-    /// Whether it is no receptacle, but what runs in a camper.
+    /// Whether this is the inside of a camper.
     pub inside: bool,
-    /// Its configuration; of a camper that of the receptacle which its plug is made for.
+    /// Its configuration. For a camper, that of the receptacle its plug is made for.
     #[serde(serialize_with = "shape_name")]
     pub shape: Receptacle,
-    /// Nominal volts for a single load here.
+    /// The nominal voltage for a single load here.
     pub volts: Voltage,
-    /// What is marked on it: its breaker's marking where known, else its configuration's rating.
+    /// The marked current: that of its breaker where known, else its configuration's rating.
     pub marked_amps: Current,
-    /// For three hours or more.
+    /// The current for three hours or more.
     pub continuous_amps: Current,
-    /// For less.
+    /// The current for less than three hours.
     pub short_amps: Current,
-    /// `continuous_amps` at nominal volts and unity power factor.
+    /// `continuous_amps` at nominal voltage and unity power factor.
     pub continuous_watts: Power,
     /// `short_amps` likewise.
     pub short_watts: Power,
-    /// What sets `continuous_amps`; where several are equal, the one nearest the generator that
-    /// acts at it, else the nearest the receptacle.
+    /// What sets `continuous_amps`. Where several parts are equal, the one nearest the generator that acts at the
+    /// limit, or else the one nearest the receptacle.
     pub continuous_set_by: SetBy,
     /// What sets `short_amps`, likewise.
     pub set_by: SetBy,
-    /// What acts past `short_amps`.
+    /// What acts when `short_amps` is exceeded.
     pub acts: Acts,
-    /// The legs that it is fed from.
+    /// The legs it is fed from.
     #[serde(serialize_with = "leg_names")]
     pub legs: &'static [Leg],
     /// Whether ground-fault protection works here.
     pub gfci: bool,
-    /// How that is.
+    /// How ground-fault protection works here, or why not.
     pub shock: Shock,
-    /// From the generator's outlet to this receptacle, ids of parts.
+    /// The ids of the parts from the generator's outlet to this receptacle.
     pub path: Vec<Id>,
 }
 
 impl Limit {
-    /// The shape to look for: a receptacle's own, or that of a camper's plug.
+    /// Returns the shape to look for: that of the receptacle, or of a camper's plug.
     #[must_use]
     pub fn told_shape(&self) -> String {
         if self.inside { Plug(self.shape.0).to_string() } else { self.shape.to_string() }
     }
 }
 
-/// Power that can and cannot be used.
+/// The power that can and cannot be used.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Usable {
     /// Rated power after derating.
     pub rated_watts: Power,
     /// Peak power after derating.
     pub peak_watts: Power,
-    /// What can be had through the outlets in use and the gear plugged into them.
+    /// The power available through the outlets in use and the gear plugged into them.
     pub reachable_watts: Power,
     /// The rest of the rated power.
     pub stranded_watts: Power,
 }
 
-/// Voltage drop at one place of use.
+/// The voltage drop at one load.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Drop {
-    /// The load. A load that found no place has no entry.
+    /// The load. A load without a place has no entry.
     pub at: Id,
-    /// The receptacle it is measured at.
+    /// The receptacle where it is measured.
     pub receptacle: Id,
-    /// Volts lost while everything that may run with it runs.
+    /// Volts lost while everything that may run with the load runs.
     pub volts_running: Voltage,
-    /// The same as a share of nominal.
+    /// The same as a share of the nominal voltage.
     pub percent_running: Percent,
-    /// Volts lost in the moment this load starts.
+    /// Volts lost at the moment the load starts.
     pub volts_starting: Voltage,
     /// Volts left at the receptacle while running.
     pub volts_left: Voltage,
-    /// What runs then, this load too: of all that may run together what costs it the most volts.
+    /// The set running then, including this load: the one of all that may run together that costs it the most volts.
     pub beside: Vec<Id>,
-    /// The cords on the way to it, from the generator on. Volts lost while running are their amps
-    /// times their ohms, added up. Empty where the line cannot carry all that.
+    /// The cords on the way to it, from the generator on. Volts lost while running are the sum of their amps times
+    /// ohms. Empty where the line cannot carry the set.
     pub cords: Vec<Through>,
 }
 
-/// What passes a cord.
+/// The current through a cord.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Through {
     /// The cord.
     pub cord: Id,
-    /// Amperes, at the volts that are left; of two legs half of both.
+    /// The current at the settled voltage. On two legs, half the sum of both.
     pub amps: Current,
-    /// Its resistance there and back.
+    /// Its resistance out and back.
     pub ohms: Resistance,
 }
 
 /// How one part of the supply is protected from too much current.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Protection {
-    /// The receptacle, cord, box or load it is of.
+    /// The id of the receptacle, cord, box or load.
     pub id: Id,
-    /// What it is: `receptacle`, `cord`, `inlet`, `wiring`, or `appliance-cord` for a load's own.
+    /// The kind of part: `receptacle`, `cord`, `inlet`, `wiring`, or `appliance-cord` for a load's own cord.
     pub part: &'static str,
-    /// What it is rated for in air of 30 °C, laid out. None where a listing answers for it.
+    /// Its rating in air of 30 °C, laid out straight. `None` where a listing covers it.
     pub rating: Option<Current>,
-    /// The breaker that protects it, as marked, if one is known.
+    /// The marking of the breaker that protects it, if one is known.
     pub breaker: Option<Current>,
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
-    /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
-    /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
-    /// `appliance-cord`; by the `listing` of a box; `camper-main`, the main breaker past it of the camper that it is
-    /// for, and by nothing else; `single`, a lone receptacle whose rating nobody may pass; or `nothing`.
+    /// Why that is enough. `breaker`: no larger than the rating. `generator`: it stops by itself before it gives more
+    /// than the part stands. `cord-set`, `receptacles`, `appliance-cord`: an allowance of the code. `listing`: that of
+    /// its box. `camper-main`: only the main breaker of the camper that it is for, downstream. `single`: a lone
+    /// receptacle on a larger breaker, kept to its own rating. `nothing`: it is not protected.
     pub by: &'static str,
 }
 
 /// Energy and fuel over a day.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct EnergyUse {
-    /// Energy of the placed loads in their hours.
+    /// The energy of the placed loads in their hours.
     pub watt_hours_per_day: Option<Energy>,
     /// The hour of the day with the greatest demand, and that demand.
     pub peak_hour: Option<PeakHour>,
-    /// The least time on one tank: at the greatest demand of any minute, but no more than the set is
-    /// rated for.
+    /// The shortest time on one tank: at the greatest demand of any minute, capped at rated power.
     pub hours_per_tank: Option<Hours>,
-    /// Fuel for the day.
+    /// The fuel for the day.
     pub fuel_per_day: Option<Volume>,
-    /// What each placed load takes in a day, in the order of the loads.
+    /// The energy of each placed load in a day, in the order of the loads.
     pub loads: Vec<LoadEnergy>,
     /// How long anything runs in a day.
     pub hours_per_day: Option<Hours>,
     /// The mean demand while anything runs.
     pub mean_watts: Option<Power>,
-    /// That greatest demand, as a share of rated power; no more than all of it.
+    /// The greatest demand as a share of rated power, at most all of it.
     pub busiest_load: Option<Percent>,
-    /// The load that asks most of it; of several alike, as `lamp.2`.
+    /// The load with the largest part in it, numbered as in `lamp.2` if there are several.
     pub busiest_by: Option<Id>,
-    /// What each demand of the day burns, the greatest first.
+    /// What each demand of the day burns, greatest first.
     pub burns: Vec<Burn>,
-    /// How much of a tank the day burns, of each set.
+    /// How much of a tank each generator burns in a day.
     pub tanks_per_day: Option<Percent>,
-    /// Of all stretches between two chances to refuel the one that burns most of what may be used.
+    /// The stretch between two chances to refuel that burns the most of what may be used.
     pub stretch: Option<Stretch>,
 }
 
-/// What one demand burns in a day.
+/// The fuel that one demand burns in a day.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Burn {
-    /// What all sets together are asked for.
+    /// The demand on all generators together.
     pub watts: Power,
-    /// For how long in a day.
+    /// How long it lasts in a day.
     pub hours: Hours,
-    /// Time on one tank at it.
+    /// Time on one tank at this demand.
     pub hours_per_tank: Hours,
-    /// The part of a tank that it burns.
+    /// The share of a tank that it burns.
     pub burns: Percent,
 }
 
-/// A time without a chance to refuel: by day, with the engine off and cool, and not beside the night of
-/// what somebody's health depends on.
+/// A time without a chance to refuel. Such a chance is by day, with the engine off and cool, and not close to the night
+/// of a load that somebody's health depends on.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Stretch {
-    /// From when to when the engine burns in it; from one time to the same, all day and on and on.
+    /// The time during which the engine burns fuel in it. Equal ends mean around the clock, day after day.
     #[serde(serialize_with = "text")]
     pub span: Span,
-    /// How long that is.
+    /// How long the span is.
     pub hours: Hours,
-    /// The part of a tank that it burns.
+    /// The share of a tank that it burns.
     pub burns: Percent,
-    /// The part of a tank that may be used: less where somebody's health depends on it.
+    /// The share of a tank that may be used. Less where somebody's health depends on it.
     pub usable: Percent,
-    /// The loads in it that somebody's health depends on.
+    /// The loads running in it that somebody's health depends on.
     pub life: Vec<Id>,
 }
 
@@ -377,7 +376,7 @@ impl Stretch {
 /// The energy of one load in a day.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct LoadEnergy {
-    /// The load.
+    /// The id of the load.
     pub load: Id,
     /// How long it runs.
     pub hours: Hours,
@@ -388,163 +387,162 @@ pub struct LoadEnergy {
 /// The hour of greatest demand.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct PeakHour {
-    /// Hour of the day, 0 to 23.
+    /// The hour of the day, 0 to 23.
     pub hour: u8,
-    /// Demand of all placed loads on in that hour.
+    /// The greatest demand of any minute in that hour.
     pub watts: Power,
 }
 
-/// Sound at the places that matter.
+/// Sound levels at the places that matter.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct NoiseAt {
-    /// At the sleepers.
+    /// The level where people sleep.
     pub at_sleepers_dba: Option<SoundLevel>,
-    /// At the published measuring distance of 50 ft.
+    /// The level at 50 ft, the published measuring distance.
     pub at_50ft_dba: Option<SoundLevel>,
-    /// How much louder the set is taken to be at full load. The two figures above are for the load
-    /// that its level was measured at, the two below for full load.
+    /// How much louder the generator is assumed to be at full load. The two figures above are for the load at which its
+    /// level was measured, the two below for full load.
     pub more_at_full_load: Option<SoundLevel>,
-    /// At the sleepers.
+    /// The level where people sleep, at full load.
     pub at_sleepers_full_dba: Option<SoundLevel>,
-    /// At 50 ft.
+    /// The level at 50 ft, at full load.
     pub at_50ft_full_dba: Option<SoundLevel>,
-    /// How much louder the set is taken to be at the busiest minute of this plan, at full load where
-    /// nobody knows what part of its power that is. The two figures below are for it.
+    /// How much louder the generator is assumed to be at the busiest minute of this plan. Full load is assumed where
+    /// the share of its power is unknown. The two figures below are for that minute.
     pub more_at_busiest: Option<SoundLevel>,
-    /// At the sleepers.
+    /// The level where people sleep, at the busiest minute.
     pub at_sleepers_busiest_dba: Option<SoundLevel>,
-    /// At 50 ft.
+    /// The level at 50 ft, at the busiest minute.
     pub at_50ft_busiest_dba: Option<SoundLevel>,
 }
 
-/// What is read to find something out.
+/// What to read to find something out.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Marking {
-    /// The face of receptacles: their buttons, breakers and holes.
+    /// The face of a receptacle: its buttons, breakers and slots.
     Face,
     /// What the maker wrote on a thing about what it gives or takes.
     Nameplate,
-    /// What the manual says of the neutral, and what is plugged in for it.
+    /// What the manual says about the neutral, and any plug that bonds it.
     Neutral,
-    /// A mark of a testing laboratory, and what whoever made it knows.
+    /// A testing laboratory's mark, and what the maker knows.
     Maker,
-    /// What is printed along a cord.
+    /// The print along a cord.
     Print,
-    /// The package of what is not bought yet.
+    /// The package of something not bought yet.
     Package,
-    /// Something else.
+    /// Anything else.
     Other,
 }
 
-/// What one reading of one thing finds out: unknowns on which a danger or a warning rests.
+/// What one look at one thing settles: unknowns that a danger or warning rests on.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Look {
-    /// The part or load that is looked at; none for what is found out about the place and its people.
+    /// The part or load to look at. `None` for questions about the place and its people.
     pub at: Option<Id>,
-    /// What is read.
+    /// What to read there.
     pub read: Marking,
-    /// What that answers, as fields of `assumed`.
+    /// What it answers, as fields of `assumed`.
     pub fields: Vec<String>,
-    /// How many dangers go away once this and all ahead of it have the best answers, those already told left out.
+    /// How many more dangers go away once this look and all before it get the best answers.
     pub dangers: usize,
-    /// How many warnings.
+    /// The same for warnings.
     pub warnings: usize,
-    /// Of what is not bought yet: what has to be on its package.
+    /// What the package must say, for something not bought yet.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub buy: Vec<Property>,
 }
 
 impl Look {
-    /// Of which nobody has worked out yet what it clears.
+    /// Creates a look whose effect has not been worked out yet.
     pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
         Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
     }
 }
 
-/// What has to be on a package.
+/// Something that a package must say.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Property {
-    /// Of what: a key of the plan.
+    /// What it is about, as a key of the plan.
     pub key: &'static str,
-    /// This, or better.
+    /// The value required, or better.
     pub value: Value,
 }
 
-/// What to do next.
+/// A thing to do next.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Next {
-    /// Look at this, by its place in [`Figures::looks`].
+    /// Look at something, by index in [`Figures::looks`].
     Look(usize),
-    /// Clear this, by its place in [`Figures::troubles`].
+    /// Clear something, by index in [`Figures::troubles`].
     Trouble(usize),
 }
 
-/// One thing to do.
+/// One thing to do, and the findings it clears.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Trouble {
-    /// The gravest signal of its findings.
+    /// The most severe signal of its findings.
     pub signal: Signal,
-    /// The parts and loads that it is about, those of the gravest finding first.
+    /// The parts and loads it is about, those of the most severe finding first.
     pub about: Vec<Id>,
-    /// Its findings, as places in the report's list of them, the gravest first.
+    /// Its findings, as indices into [`Report::findings`], most severe first.
     pub findings: Vec<usize>,
 }
 
 /// The numbers, and what follows from the findings.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Figures {
-    /// One for each receptacle that is connected, in the order of the supply tree. One that
-    /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.
+    /// One for each connected receptacle, in tree order. One that cannot work with its feed carries nothing and has the
+    /// reason `not-fed`, but is live all the same.
     pub limits: Vec<Limit>,
-    /// One for each receptacle, cord and box that is connected, in that order; then for what is not, and must not
-    /// be used.
+    /// One for each connected receptacle, cord and box, in tree order, then one for each part that is not connected and
+    /// must not be used.
     pub verdicts: Vec<Verdict>,
-    /// What is wrong with cords and boxes that are plugged into nothing, wherever somebody plugs them in. Nothing
-    /// else counts these.
+    /// What is wrong with cords and boxes that are not plugged in, wherever they might be plugged in. Nothing else
+    /// counts these.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub spare: Vec<Finding>,
-    /// The findings by what there is to do about them, worst first.
+    /// The findings grouped by what clears them, worst first.
     pub troubles: Vec<Trouble>,
     /// What protects each part of the supply from too much current.
     pub protection: Vec<Protection>,
-    /// The loads, one entry for each of a count.
+    /// The loads, with one entry for each unit.
     pub loads: Vec<LoadFacts>,
-    /// Power that can and cannot be used.
+    /// The power that can and cannot be used.
     pub usable: Usable,
-    /// Voltage drop at each load.
+    /// The voltage drop at each load.
     pub drops: Vec<Drop>,
-    /// What each would lose by itself that is too much for the generator. The rules tell of it: a larger generator
-    /// makes its cords no better. It is on no print and in no JSON, for it may not run.
+    /// What each load that is too much for the generator would lose by itself. For the rules only, since a larger
+    /// generator makes its cords no better. Not in prints or JSON, because the load may not run.
     #[serde(skip)]
     pub(crate) drops_alone: Vec<Drop>,
-    /// Volts at each step of switching on, the worst of them, and how long each cord might be.
+    /// Volts at each step of switching on, the worst cases, and how long each cord might be.
     pub volts: Volts,
     /// What each test of a receptacle shows here, and what that proves.
     pub tests: Vec<Proof>,
-    /// Who plugs in where.
+    /// Where each load plugs in.
     pub sharing: Sharing,
     /// Energy and fuel.
     pub energy: EnergyUse,
     /// Sound.
     pub noise: NoiseAt,
-    /// Unknowns taken for the unsafe case.
+    /// Unknowns that were assumed to be the unsafe case.
     pub assumed: Vec<Assumption>,
-    /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
-    /// where that was asked for ([`crate::judge::build`]).
+    /// The fields of `assumed` for which another answer would change a danger, a warning or a limit. Filled only on
+    /// request (see [`crate::judge::build`]).
     pub matters: Vec<String>,
-    /// What to look at, in the order in which it clears most. Only where that was asked for.
+    /// What to look at, ordered by how much it clears. Filled only on request.
     pub looks: Vec<Look>,
-    /// The first things to do, at most three, in this order: what kills unseen, then looking, then the rest,
-    /// worst first.
+    /// The first things to do, at most three: silent killers first, then a look, then the rest, worst first.
     pub next: Vec<Next>,
 }
 
 /// The whole result.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Report {
-    /// The version of this format.
+    /// The version of the format.
     pub format: u32,
     /// What the rules found, worst first.
     pub findings: Vec<Finding>,
@@ -553,8 +551,8 @@ pub struct Report {
     pub figures: Figures,
 }
 
-/// The finding of a rule that is about a part; where none names it, that about the device and the joint that
-/// leave it without protection, with others in use there.
+/// Returns the finding of a rule about a part. Where none names the part, the one about the device and the joint that
+/// leave it without protection, whose findings name other parts in use there.
 pub(crate) fn telling<'a>(findings: &'a [Finding], limits: &[Limit], code: &str, at: &Id) -> Option<&'a Finding> {
     let of_rule = || findings.iter().filter(|it| it.code == code);
     let shock = limits.iter().find(|limit| limit.id == *at);
@@ -568,17 +566,16 @@ pub(crate) fn telling<'a>(findings: &'a [Finding], limits: &[Limit], code: &str,
 }
 
 impl Report {
-    /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
-    /// each of them is wrong with it alone, and is mended there.
+    /// The rules whose findings list unrelated parts: each part is wrong by itself, and is fixed by itself.
     pub(crate) const ONE_BY_ONE: [&str; 6] = ["SHOCK001", "SHOCK013", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
 
-    /// The verdict on a part; none for what is not connected.
+    /// Returns the verdict on a part. `None` if it has none, as for spare gear with nothing wrong.
     #[must_use]
     pub fn verdict(&self, id: &Id) -> Option<&Verdict> {
         self.figures.verdicts.iter().find(|it| it.id == *id)
     }
 
-    /// Why this part must not be used at all, if so.
+    /// Returns why a part must not be used at all, if so.
     #[must_use]
     pub fn refused(&self, id: &Id) -> Option<&Because> {
         let verdict = self.verdict(id)?;
@@ -586,7 +583,7 @@ impl Report {
         (verdict.admits == Admits::Nothing).then_some(why)
     }
 
-    /// Why nothing may be plugged in here but a cord with ground-fault protection built in, if so.
+    /// Returns why nothing but a cord with a built-in GFCI may be plugged in here, if so.
     #[must_use]
     pub fn guarded(&self, id: &Id) -> Option<&Because> {
         let verdict = self.verdict(id)?;
@@ -594,21 +591,21 @@ impl Report {
         (verdict.admits == Admits::Guarded && !self.goes_in(verdict)).then_some(why)
     }
 
-    /// Whether this is a box or cord that goes in as it is, since only its own outlets lack a GFCI, and the cord that
-    /// brings one goes in there.
+    /// Whether this is a cord or box that is plugged in as it is, because only its own receptacles lack a GFCI, and the
+    /// GFCI cord goes in there.
     fn goes_in(&self, verdict: &Verdict) -> bool {
         let receptacle = || self.figures.limits.iter().any(|it| it.id == verdict.id);
         verdict.admits == Admits::Guarded && verdict.gfci_cord.is_none() && !receptacle()
     }
 
-    /// Whether that cord goes in nearer the generator than here, so that it protects this as well.
+    /// Whether the GFCI cord goes in upstream of this part, and so protects it as well.
     #[must_use]
     pub fn guarded_ahead(&self, id: &Id) -> bool {
         let cord = self.verdict(id).and_then(|verdict| verdict.gfci_cord.as_ref());
         cord.is_some_and(|cord| cord.into != *id)
     }
 
-    /// Whether something that the plan has may be plugged in here: only then has it amps to tell.
+    /// Whether something in the plan may be plugged in here. Only then is there a current to show.
     #[must_use]
     pub fn usable(&self, id: &Id) -> bool {
         self.verdict(id).is_none_or(|it| match it.admits {
@@ -618,15 +615,15 @@ impl Report {
         })
     }
 
-    /// Whether nothing but the generator's bonding plug goes in here: it draws nothing, so that no amps are told.
+    /// Whether only the generator's bonding plug goes in here. It draws nothing, so no current is shown.
     #[must_use]
     pub fn only_bonding_plug(&self, id: &Id) -> bool {
         let verdict = self.verdict(id);
         verdict.is_some_and(|it| it.admits == Admits::Named && it.only.is_empty())
     }
 
-    /// Whether a receptacle is one that the plan uses for nothing and at which no GFCI works, though nothing forbids to use
-    /// it: nobody is invited to plug in there.
+    /// Whether the plan uses this receptacle for nothing and no GFCI works here, although nothing forbids its use.
+    /// Nobody is invited to plug in here.
     #[must_use]
     pub fn idle(&self, id: &Id) -> bool {
         let open = |it: &Verdict| it.admits == Admits::Everything && it.loads.is_empty() && !it.bonding_plug;
@@ -641,8 +638,8 @@ impl Report {
             && !limits.iter().any(feeds)
     }
 
-    /// The finding in whose words a reason is told: of those of the same part that the same deed clears the gravest, and
-    /// of equals what is known ahead of what is a guess.
+    /// Returns the finding whose words explain a reason. Of the findings about the same part that are cleared together,
+    /// the most severe, and among equals one that is certain before a guess.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
@@ -659,14 +656,15 @@ impl Report {
         std::iter::once(own).chain(of_part).min_by_key(|it| (it.signal, it.guessed()))
     }
 
-    /// The loads that a life depends on.
+    /// Returns the loads that a life depends on, or might.
     #[must_use]
     pub fn lives(&self) -> Vec<Id> {
         let loads = self.figures.loads.iter().filter(|load| load.life());
         loads.map(|load| load.id.clone()).collect()
     }
 
-    /// How grave the trouble is that a finding belongs to. One of a part that is plugged into nothing belongs to none.
+    /// Returns the severity of the trouble that a finding belongs to, or its own if it belongs to none, as those about
+    /// unplugged parts do.
     #[must_use]
     pub fn signal_of(&self, finding: &Finding) -> Signal {
         let troubles = self.figures.troubles.iter();
@@ -674,34 +672,34 @@ impl Report {
         of_it.next().map_or(finding.signal, |it| it.signal)
     }
 
-    /// How many troubles have this signal.
+    /// Returns how many troubles have this signal.
     #[must_use]
     pub fn count(&self, signal: Signal) -> usize {
         let troubles = self.figures.troubles.iter();
         troubles.filter(|trouble| trouble.signal == signal).count()
     }
 
-    /// The findings of a trouble, the gravest first.
+    /// Returns the findings of a trouble, most severe first.
     pub fn findings_of<'a>(&'a self, trouble: &'a Trouble) -> impl Iterator<Item = &'a Finding> {
         trouble.findings.iter().map(|at| &self.findings[*at])
     }
 
-    /// Their codes, each once.
+    /// Returns the codes of a trouble's findings, each once, in order.
     #[must_use]
     pub fn codes_of(&self, trouble: &Trouble) -> String {
         let codes: BTreeSet<&str> = self.findings_of(trouble).map(|it| it.code).collect();
         Vec::from_iter(codes).join(" ")
     }
 
-    /// The report as JSON, laid out for reading.
+    /// Serializes the report as indented JSON.
     ///
     /// # Errors
-    /// Never for a report that was built; the serializer cannot promise it.
+    /// Never for a report that [`crate::judge::build`] returned. The serializer's signature cannot say so.
     pub fn to_json(&self) -> serde_json::Result<String> {
         serde_json::to_string_pretty(self)
     }
 
-    /// The worst signal of all findings.
+    /// Returns the worst signal of all findings. `None` without findings.
     #[must_use]
     pub fn worst(&self) -> Option<Signal> {
         self.findings.iter().map(|finding| finding.signal).min()

@@ -1,19 +1,19 @@
 //! Sound over distance in a free field: 6 dB less for each doubling.
 //!
-//! Trees, slopes and walls change it, either way. The published level is often for part load: what
-//! more load adds is taken from [`more_at`]. A plan's own sound is that of its busiest minute.
+//! Trees, slopes and walls change it, either way. The published level is often for part load, and [`more_at`] gives
+//! what more load adds. A plan's own sound is that of its busiest minute.
 
 use super::{EnergyUse, NoiseAt};
 use crate::plan::{Noise, Plan};
 use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
 use crate::tables::sound::{ALL, more_at};
 
-/// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
+/// The distance at which 36 CFR 2.12(a)(1)(i) measures: 50 ft.
 pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
-/// 60 dB(A), its bound.
+/// The limit there: 60 dB(A).
 pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 
-/// The figures for a plan.
+/// Returns the figures for a plan.
 pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     let Some(noise) = source(plan) else {
         return NoiseAt::default();
@@ -36,8 +36,8 @@ pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     }
 }
 
-/// The sound at the busiest minute of a plan, and how much louder that is than the published level.
-/// Where nobody knows what part of its power the set gives then, all of it is taken.
+/// Returns the sound at the busiest minute of a plan, and how much louder that is than the published level. Full load
+/// is assumed where the share of its power is unknown.
 pub(super) fn busiest(noise: Noise, energy: &EnergyUse) -> (Noise, SoundLevel) {
     let more = more_at(energy.busiest_load.unwrap_or(ALL), noise.load);
     (louder(noise, more), more)
@@ -47,20 +47,19 @@ fn louder(noise: Noise, more: SoundLevel) -> Noise {
     Noise { level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()), ..noise }
 }
 
-/// The published level of all the sets that run as one; `None` where nobody knows it.
+/// Returns the published level of all generators that run as one. `None` where it is unknown.
 pub(super) fn source(plan: &Plan) -> Option<Noise> {
     let noise = *plan.generator.noise.known()?;
     Some(Noise { level: of_several(noise.level, plan.generator.sets()), ..noise })
 }
 
-/// The level of several alike sets side by side.
+/// Returns the level of several equal generators side by side.
 fn of_several(one: SoundLevel, sets: i64) -> SoundLevel {
     let more = more_of_several(sets);
     SoundLevel::from_millidecibels(one.millidecibels() + more.millidecibels())
 }
 
-/// How much louder than one several alike sets side by side are: they add up by power, 10 log10(n)
-/// dB more, rounded up.
+/// Returns how much louder several equal generators are than one: sound power adds, so 10 log10(n) dB, rounded up.
 #[must_use]
 pub fn more_of_several(sets: i64) -> SoundLevel {
     // 10 log10(2) is 3.010 299 957 dB.
@@ -68,7 +67,7 @@ pub fn more_of_several(sets: i64) -> SoundLevel {
     SoundLevel::from_millidecibels(narrow((nano + 999_999) / 1_000_000))
 }
 
-/// The level at a distance, rounded up.
+/// Returns the level at a distance, rounded up.
 #[must_use]
 pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
     SoundLevel::from_millidecibels(
@@ -76,7 +75,7 @@ pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
     )
 }
 
-/// 20 log10(above / below) in thousandths of a decibel, rounded down.
+/// Returns 20 log10(above / below) in thousandths of a decibel, rounded down.
 fn twenty_log10(above: i64, below: i64) -> i64 {
     let log2 = log2(above, below);
     // 20 log10(2) is 6.020 599 913 dB.
@@ -105,14 +104,14 @@ mod tests {
             let level = level_at(source, feet(distance)).millidecibels();
             assert!((80_000 - level - lost).abs() <= 1, "{distance} ft: {level}");
         }
-        // Ten times the distance is 20 dB, and a tenth of it 20 dB more.
+        // Ten times the distance is 20 dB less, and a tenth of it 20 dB more.
         assert_eq!(twenty_log10(10_000, 1000) / 10, 1999);
         assert_eq!(twenty_log10(1000, 1000), 0);
         assert_eq!(twenty_log10(1000, 10_000) / 10, -2000);
     }
 
-    /// Two alike sources are 3.01 dB louder than one, ten 10 dB (sums of sound power, as in any table
-    /// of decibels).
+    /// Two equal sources are 3.01 dB louder than one, and ten are 10 dB louder (sums of sound power, as in any table of
+    /// decibels).
     #[test]
     fn two_alike_are_three_decibels_louder() {
         let one = SoundLevel::from_millidecibels(60_000);

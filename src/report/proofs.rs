@@ -1,13 +1,14 @@
-//! What each test of a receptacle shows on this very set-up, and what that proves.
+//! What each test of a receptacle shows on this very setup, and what that proves.
 //!
-//! A three-lamp tester compares hot, neutral and ground with one another; its button passes a small
-//! current from hot to ground; the TEST button of a GFCI passes one round its own sensor and needs
-//! no ground. So the first two depend on where neutral and ground are joined; the third does not. Nothing is
-//! told of what must not be used, nor is a joint in it counted: it is not plugged in, and what may be used has a
-//! ground all the way (common practice, no source; that a tester's
-//! reading depends on how the set is arranged: OSHA letter of interpretation, 1993-09-03,
-//! confirmed). Only a meter tells whether a ground wire is whole on a floating neutral (29 CFR
-//! 1926.404(b)(1)(iii) asks for that test of every cord set on building sites; confirmed).
+//! A three-lamp tester compares hot, neutral and ground with one another. Its button passes a small current from hot to
+//! ground. The TEST button of a GFCI passes one around its own sensor and needs no ground. So the first two depend on
+//! where neutral and ground are joined, and the third does not.
+//!
+//! Parts that must not be used are left out, and so are joints in them: they are not plugged in, and what may be used
+//! has a ground all the way (common practice, no source; that a tester's reading depends on how the generator is
+//! arranged: OSHA letter of interpretation, 1993-09-03, confirmed). With a floating neutral, only a meter tells whether
+//! a ground wire is whole (29 CFR 1926.404(b)(1)(iii) asks for that test of every cord set on building sites;
+//! confirmed).
 
 use serde::Serialize;
 
@@ -23,9 +24,9 @@ use crate::verdict::{Grounding, Sure, Verdicts};
 pub enum Lamp {
     /// It lights.
     Lit,
-    /// It stays dark, or glows weakly from what leaks through filters.
+    /// It stays dark, or glows weakly from filter leakage.
     Dark,
-    /// One of the two; nobody knows which.
+    /// Either, and nobody knows which.
     Either,
 }
 
@@ -39,15 +40,15 @@ impl From<Sure> for Lamp {
     }
 }
 
-/// What the lamps together mean on the tester's own key.
+/// What the lamps together mean by the tester's own key.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Reads {
     /// Wired correctly.
     Correct,
-    /// Open ground, though the ground wire may be whole: neutral floats.
+    /// Open ground, though the ground wire may be whole: the neutral floats.
     OpenGroundFloating,
-    /// One of these; nobody knows which.
+    /// Either, and nobody knows which.
     Either,
 }
 
@@ -60,7 +61,7 @@ pub struct Lamps {
     pub hot_ground: Lamp,
     /// Neutral against ground.
     pub neutral_ground: Lamp,
-    /// What that reads.
+    /// What the lamps mean together.
     pub reads: Reads,
 }
 
@@ -70,13 +71,13 @@ pub struct Lamps {
 pub enum Button {
     /// It cuts the power.
     Trips,
-    /// It does nothing, though the protection may work: the current finds no way back.
+    /// It does nothing, though the protection may work: the current has no way back.
     NoWayBack,
     /// It does nothing: the current comes back through the protection itself, which is blind to it.
     Blind,
-    /// Nobody knows.
+    /// It may do either.
     Either,
-    /// There is no protection on the way, or none that anybody knows of.
+    /// There is no protection upstream, or none is known.
     NoProtection,
 }
 
@@ -85,28 +86,28 @@ pub enum Button {
 pub struct Proof {
     /// The receptacle.
     pub at: Id,
-    /// What a plug-in tester shows. `None` where none plugs in.
+    /// What a plug-in tester shows. `None` where none fits.
     pub lamps: Option<Lamps>,
-    /// The part with the TEST button that cuts the power here; the nearest of several.
+    /// The nearest part with a TEST button that cuts the power here.
     pub protected_by: Option<Id>,
-    /// Whether that sees a fault too.
+    /// Whether that device sees a fault as well.
     pub works: bool,
-    /// What must stay unplugged for that, if anything: it joins neutral and ground past the sensor.
+    /// What must stay unplugged for that, because it joins neutral and ground downstream of the sensor.
     pub without: Option<Id>,
-    /// That TEST button.
+    /// What that TEST button does.
     pub own_button: Button,
-    /// The tester's button. `None` where no tester plugs in.
+    /// What the tester's button does. `None` where no tester fits.
     pub tester_button: Option<Button>,
-    /// At most so much between the ground contact and the set's bare frame, everything stopped, without the
-    /// meter's own leads: half of what the cords have out and back, their ground wire being as thick as the
-    /// others (common practice, no source).
+    /// The most resistance between the ground contact and the generator's bare frame, with everything stopped, less
+    /// that of the meter's own leads. It is half of what the cords have out and back, because the ground wire is as
+    /// thick as the others (common practice, no source).
     pub ground_to_frame: Resistance,
-    /// Whether a meter finds neutral joined to ground here, the set stopped and nothing plugged in.
-    /// `None` where there is no neutral.
+    /// Whether a meter finds neutral joined to ground here, with the generator stopped and nothing plugged in. `None`
+    /// where there is no neutral.
     pub neutral_to_ground: Option<Sure>,
 }
 
-/// The tests of every receptacle that is fed, may be used and has a ground contact, in the order of the tree.
+/// Returns the tests of every receptacle that is fed, may be used and has a ground contact, in tree order.
 pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
     let grounding = verdicts.grounding_in_use();
     let joined = grounding.joined();
@@ -120,7 +121,7 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
             let tester = shape.takes(Plug(Configuration::N5_15));
             let protection = grounding.protection(ix);
             let device = protection.device();
-            // The label speaks of the same joint as if it were plugged in, which nothing but its own label prevents.
+            // The label treats the joint as plugged in, since only the joint's own label keeps it out.
             let without = verdicts.protection(ix).joint().filter(|_| protection.works());
             Proof {
                 at: node.id.clone(),
@@ -146,15 +147,15 @@ pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
         .collect()
 }
 
-/// Half of a resistance, rounded up.
+/// Returns half of a resistance, rounded up.
 fn half(resistance: Resistance) -> Resistance {
     Resistance::from_microohms((resistance.microohms() + 1) / 2)
 }
 
-/// What the tester's button does at a receptacle behind this protection. Its current leaves through
-/// the protection and comes back by ground and a joint: past the protection, which then trips, or
-/// through it, which then sees nothing. Where nobody knows which outlet a bonding plug is in, or if one device
-/// serves two outlets, nobody can tell which.
+/// Returns what the tester's button does at a receptacle behind this protection. Its current leaves through the
+/// protection and returns by ground and a joint: either past the protection, which then trips, or through it, which
+/// then sees nothing. The result is open if nobody knows which outlet a bonding plug is in, or if one device serves two
+/// outlets.
 fn tester_button(grounding: &Grounding<'_>, protection: NodeIx) -> Button {
     if grounding.may_hold_joint(protection) {
         return Button::Either;
@@ -197,13 +198,13 @@ mod tests {
     const DRY: (&str, &str) = ("ground = \"wet\"", "ground = \"dry\"");
     const TWO_WIRES: (&str, &str) = ("conductors = 3 # long", "conductors = 2");
 
-    /// Each neutral with and without a bonding plug, as common practice has it.
+    /// Each kind of neutral with and without a bonding plug, as common practice has it.
     #[test]
     fn the_joint_at_the_set_decides_what_a_tester_says() {
         use Button::{Blind, Either, NoWayBack, Trips};
         use Reads::{Correct, OpenGroundFloating};
-        // The plug is in the one household outlet of the generator, behind its GFCI: there the current of
-        // the tester's button comes back through that GFCI, at the box it does not.
+        // The plug is in the generator's only household outlet, behind its GFCI. There the current of the tester's
+        // button comes back through that GFCI. At the box it does not.
         for (edits, reading, front, left) in [
             (vec![], Correct, Trips, Trips),
             (vec![PLUG], Correct, Either, Trips),
@@ -218,7 +219,7 @@ mod tests {
         }
     }
 
-    /// Two household outlets with a GFCI each, and nobody said which of them the plug is in.
+    /// Two household outlets with a GFCI each, and the plan does not say which of them has the plug.
     #[test]
     fn a_plug_that_nobody_has_found_tells_nothing_of_a_button() {
         let second = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\n\
@@ -234,8 +235,8 @@ mod tests {
         }
     }
 
-    /// A cord that may lack its ground, and a box that joins neutral and ground, are not to be used: nothing is told
-    /// of what is behind them, and the outlets of the generator are told of as they are without them.
+    /// A cord that may lack its ground, and a box that joins neutral and ground, must not be used. What is downstream
+    /// of them is left out, and the generator's outlets are reported as they are without them.
     #[test]
     fn what_must_not_be_used_is_not_plugged_in() {
         use Button::{NoWayBack, Trips};
@@ -248,7 +249,7 @@ mod tests {
             (vec![unknown, DRY], (Reads::Correct, Trips, Trips)),
             (vec![FLOATING, BOX_BOND], floats),
             (vec![FLOATING, BOX_BOND, set_protects], floats),
-            // Nobody knows, and the ground is damp or its own GFCIs are ahead of the joint: it may be used.
+            // If nobody knows, and the ground is damp or the box's own GFCIs are ahead of the joint, it may be used.
             (vec![FLOATING, BOX_MAY_BOND], (Reads::Either, Trips, Button::Either)),
         ] {
             assert_eq!(reads(&edits, "front"), front, "{edits:?}");
@@ -258,8 +259,8 @@ mod tests {
         }
     }
 
-    /// A box that may join neutral and ground behind the GFCI of the set, on damp ground: it may be used, and
-    /// nobody can tell what a tester does.
+    /// A box that may join neutral and ground behind the generator's GFCI, on damp ground, may be used, and what a
+    /// tester does there is open.
     #[test]
     fn a_joint_that_nobody_knows_of_leaves_both_open() {
         let edits = [
@@ -289,8 +290,8 @@ mod tests {
     fn a_tester_plugs_into_household_shapes_only() {
         let twist = proof(&[], "twist");
         assert_eq!((twist.lamps, twist.tester_button), (None, None));
-        // A meter reaches every ground contact: 50 ft of 10 AWG at 1.24 ohm per 1000 ft is 62
-        // milliohms one way (NFPA 70 (NEC), Chapter 9 Table 8, confirmed).
+        // A meter reaches every ground contact: 50 ft of 10 AWG at 1.24 ohm per 1000 ft is 62 milliohms one way (NFPA
+        // 70 (NEC), Chapter 9 Table 8, confirmed).
         assert_eq!(twist.ground_to_frame, Resistance::ZERO);
         let left = proof(&[], "left").ground_to_frame;
         assert_eq!(left, Resistance::from_microohms(62_000));

@@ -1,5 +1,4 @@
-//! For every part of the supply, what protects it from too much current: the proof that a reader can
-//! go through line by line.
+//! What protects each part of the supply from too much current: a proof that a reader can follow line by line.
 
 use super::Protection;
 use crate::plan::{Answer, Id, Plan};
@@ -8,8 +7,8 @@ use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Plug;
 use crate::verdict::{Allowance, Cause, Overcurrent, Verdicts, own_limit, stands};
 
-/// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
-/// of a listed box by its listing; then one for the own cord of each load that is plugged in.
+/// Returns one entry for each receptacle, cord, inlet and wire, in tree order, with a listed box's wiring covered by
+/// its listing. Then one for the own cord of each load that is plugged in.
 pub(super) fn protection<'a>(
     plan: &Plan,
     supply: &Supply,
@@ -20,7 +19,7 @@ pub(super) fn protection<'a>(
     for (ix, node) in supply.points() {
         let part = match node.kind {
             NodeKind::Source | NodeKind::Breaker { .. } => continue,
-            // Its wires are its maker's.
+            // The wiring inside a camper is its maker's.
             _ if supply.inside(ix) => {
                 list.push(Protection {
                     id: node.id.clone(),
@@ -39,7 +38,7 @@ pub(super) fn protection<'a>(
         };
         let unprotected = verdicts.refused(ix).is_some_and(|it| it.at == ix && it.cause == Cause::Unprotected);
         let by = match Overcurrent::of(plan, supply, ix) {
-            // A splitter answers for its ends.
+            // A splitter is refused for its ends.
             _ if unprotected => "nothing",
             Overcurrent::NotNeeded => continue,
             Overcurrent::Breaker(_) => "breaker",
@@ -48,7 +47,7 @@ pub(super) fn protection<'a>(
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
             },
-            // Few receptacles are single ones; rule OVER001 says what to look at.
+            // Few receptacles are single ones. Rule OVER001 says what to look at.
             Overcurrent::Single { sure: false, .. } => "receptacles",
             Overcurrent::Single { sure: true, .. } => "single",
             Overcurrent::Camper { .. } => "camper-main",
@@ -64,7 +63,7 @@ pub(super) fn protection<'a>(
             by,
         });
     }
-    // What the tree leaves out because a laboratory has tested it.
+    // The wiring that the tree leaves out because a laboratory tested it.
     for holder in &plan.boxes {
         for outlet in &holder.outlets {
             if supply.receptacle(&outlet.id).is_some()
@@ -86,9 +85,9 @@ pub(super) fn protection<'a>(
     list
 }
 
-/// The own cord of a load at a receptacle: protected by a breaker no larger than its plug, by a generator
-/// that cannot give more, as part of a listed appliance on a circuit of up to 20 A (240.5(B)(1)), where the generator
-/// gives no more than such a circuit too, or by the main breaker of a camper.
+/// Returns the entry for the own cord of a load at a receptacle. It is protected by a breaker no larger than its plug;
+/// by a generator that cannot give more; as part of a listed appliance, on a circuit of up to 20 A or where the
+/// generator gives no more than that (240.5(B)(1)); or by the main breaker of a camper.
 fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
     let breaker = supply.node(at).protected_at;
     let rating = plug.0.rating();
@@ -122,24 +121,24 @@ mod tests {
         report.figures.protection.iter().find(is).map(|it| it.by)
     }
 
-    /// Every allowance is named, and what has none is said to have none. The clauses are those of
-    /// NFPA 70 (NEC): 240.5(B)(4) (confirmed); 240.5(B)(3) and (B)(1), 210.21(B)(3) (from a secondary copy).
+    /// Every allowance is named, and a part without one is reported as unprotected. The clauses are those of NFPA 70
+    /// (NEC): 240.5(B)(4) (confirmed); 240.5(B)(3) and (B)(1), 210.21(B)(3) (from a secondary copy).
     #[test]
     fn each_part_has_its_breaker_or_its_allowance_by_name() {
         assert_eq!(by(&[], "long", "cord"), Some("breaker"));
         assert_eq!(by(&[], "left", "wiring"), Some("breaker"));
         assert_eq!(by(&[], "left", "receptacle"), Some("breaker"));
         assert_eq!(by(&[], "kettle", "appliance-cord"), Some("breaker"));
-        // A duplex of 15 A on a 20 A breaker, and a kettle with a 15 A plug in it.
+        // A 15 A duplex on a 20 A breaker, with a kettle's 15 A plug in it.
         let twenty = [("breaker = \"15 A\" # left", "breaker = \"20 A\"")];
         assert_eq!(by(&twenty, "left", "receptacle"), Some("receptacles"));
         let thick = [twenty[0], ("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")];
         assert_eq!(by(&thick, "kettle", "appliance-cord"), Some("appliance-cord"));
-        // 14 AWG in a box is for 15 A.
+        // In a box, 14 AWG is for 15 A.
         assert_eq!(by(&twenty, "left", "wiring"), Some("nothing"));
         let unsaid = [("wire = \"14 AWG\" # left", "")];
         assert_eq!(by(&unsaid, "left", "wiring"), Some("listing"));
-        // A generator that gives 15 A, and 20 A for a moment, behind a breaker of 30 A.
+        // A generator that gives 15 A, and 20 A for a moment, behind a 30 A breaker.
         let small = [
             ("inverter = false", "inverter = true"),
             ("rated = \"3600 W\"", "rated = \"1800 W\""),
@@ -151,7 +150,7 @@ mod tests {
         }
         assert_eq!(by(&small, "kettle", "appliance-cord"), Some("generator"));
         assert_eq!(by(&small[1..], "left", "wiring"), Some("nothing"));
-        // A cord set of 16 AWG on a 20 A circuit, and one on 30 A.
+        // A 16 AWG cord set on a 20 A circuit, then on 30 A.
         let set = [
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
@@ -162,8 +161,8 @@ mod tests {
         assert_eq!(by(&[("wire = \"10 AWG\"", "wire = \"16 AWG\"")], "long", "cord"), Some("nothing"));
     }
 
-    /// Nothing is found unprotected that the proof calls protected, nor the other way about. What only a camper's own
-    /// main breaker protects is found as well.
+    /// The rule and the proof agree on what is unprotected. A part protected only by a camper's own main breaker is a
+    /// finding too.
     #[test]
     fn the_proof_and_the_rule_agree() {
         let is_told = |by: &str| matches!(by, "nothing" | "single" | "camper-main");
@@ -173,8 +172,8 @@ mod tests {
                 let named: Vec<&str> = report
                     .findings
                     .iter()
-                    // A breaker that nobody knows is a caution where the generator itself is enough, and so is
-                    // a count of sockets that nobody knows.
+                    // An unknown breaker is only a caution where the generator itself is enough, and so is an unknown
+                    // number of receptacles.
                     .filter(|found| found.code == "OVER001")
                     .filter(|found| !matches!(found.fix.key, "own" | "single-look"))
                     .flat_map(|found| found.about.iter().map(crate::plan::Id::as_str))
@@ -188,7 +187,7 @@ mod tests {
                     let mut of = report.figures.protection.iter();
                     of.any(|proof| proof.id.as_str() == *id && is_told(proof.by))
                 };
-                // A splitter may be named for the sake of its ends alone.
+                // A splitter may be named only because of its ends.
                 assert_eq!(named.is_empty(), !named.iter().any(bare), "{edits:?}");
             }
         }

@@ -1,35 +1,34 @@
-//! What a set of loads comes to at the points of the supply, with every term of the sum, so that
-//! somebody else can add it up again. The limits are those that decide what may run together.
+//! Adds up a set of loads at the points of the supply, keeping every term so that a reader can check the sum. The
+//! limits are those that decide what may run together.
 //!
-//! Volt-amperes of a leg add as plain numbers, which is no less than what really flows. Their amps are rounded
-//! up once, where they are told.
+//! Volt-amperes on a leg add as plain numbers, which is never less than what really flows. They are rounded up to amps
+//! once, for display.
 
 use super::{LoadFacts, Report};
 use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Power, Ratio, narrow};
 use crate::supply::{NodeIx, Supply};
 
-/// All of it.
+/// A ratio of one.
 const WHOLE: Ratio = Ratio::from_permille(1000);
 
-/// Loads of one entry that count alike.
+/// Units of one load that count alike.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Term {
     /// The first of them.
     pub load: Id,
-    /// How many.
+    /// How many there are.
     pub count: usize,
-    /// What each of them takes of the leg, running.
+    /// What each of them takes on the leg while running.
     pub each: ApparentPower,
-    /// It is divided by this: the share of the limit that is allowed for three hours or more,
-    /// where it runs so long.
+    /// The divisor: the share of the limit allowed for three hours or more if they run that long, else one.
     pub over: Ratio,
 }
 
-/// The one that starts, with starting amps.
+/// The load that starts.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Starts {
-    /// Which.
+    /// The id of the load.
     pub load: Id,
     /// What it takes while it starts.
     pub starting: ApparentPower,
@@ -42,26 +41,26 @@ pub struct Starts {
 pub struct Sum {
     /// The point of the tree.
     pub at: NodeIx,
-    /// Which leg, where the point has two.
+    /// The leg, where the point has two.
     pub leg: Option<Leg>,
-    /// What is added up.
+    /// The running loads.
     pub terms: Vec<Term>,
-    /// Of a moment of starting: the one that asks for most more than running. What is over is added.
+    /// At a moment of starting, the load whose start exceeds its running by the most. The excess is added.
     pub starts: Option<Starts>,
-    /// What it comes to, rounded up.
+    /// The total, rounded up.
     pub asks: ApparentPower,
-    /// What it may come to.
+    /// The most that the total may be.
     pub limit: ApparentPower,
 }
 
 impl Sum {
-    /// Whether it is within its limit.
+    /// Whether the total is within the limit.
     #[must_use]
     pub fn holds(&self) -> bool {
         self.asks <= self.limit
     }
 
-    /// In millionths of the limit.
+    /// Returns the total in millionths of the limit.
     fn fullness(&self) -> i128 {
         let limit = i128::from(self.limit.millivolt_amps().max(1));
         i128::from(self.asks.millivolt_amps()) * 1_000_000 / limit
@@ -71,42 +70,41 @@ impl Sum {
 /// One leg in one step of switching on.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct StepLeg {
-    /// Which, where there are two.
+    /// The leg, where there are two.
     pub leg: Option<Leg>,
-    /// What runs already.
+    /// What already runs.
     pub on: ApparentPower,
     /// Loads of the same step that are switched on just before.
     pub just_before: Vec<Term>,
-    /// What the one that starts takes; none where it is not on this leg.
+    /// What the last load takes while it starts. `None` if it is not on this leg.
     pub starting: Option<ApparentPower>,
-    /// All together.
+    /// The total.
     pub asks: ApparentPower,
-    /// What it may come to: the peak.
+    /// The most that the total may be: the peak.
     pub limit: ApparentPower,
-    /// What runs when the step is over.
+    /// What runs once the step is over.
     pub then: ApparentPower,
 }
 
-/// One step of switching on: loads of one entry that come one after the other, told in the moment
-/// the last of them starts.
+/// One step of switching on: units of one load that follow one another, at the moment the last of them starts.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct StartSum {
-    /// The loads.
+    /// The units.
     pub loads: Vec<Id>,
-    /// Each leg.
+    /// The sums for each leg.
     pub legs: Vec<StepLeg>,
-    /// Volt-amperes of all legs, counted as watts.
+    /// Volt-amperes over all legs, counted as watts.
     pub watts: Power,
 }
 
-/// Adds up.
+/// Adds up loads of one report.
 #[derive(Clone, Copy, Debug)]
 pub struct Adder<'a> {
     report: &'a Report,
     supply: &'a Supply,
 }
 
-/// A load with where it is.
+/// A load and the node it is plugged in at.
 struct Member<'a> {
     facts: &'a LoadFacts,
     at: NodeIx,
@@ -123,14 +121,14 @@ impl Member<'_> {
 }
 
 impl<'a> Adder<'a> {
-    /// Of a report and the tree of the same plan.
+    /// Creates an adder for a report and the supply tree of the same plan.
     #[must_use]
     pub const fn new(report: &'a Report, supply: &'a Supply) -> Self {
         Self { report, supply }
     }
 
-    /// For a set of loads: each leg of the generator, running and with the one starting
-    /// that asks for most; and the point besides that is fullest.
+    /// Returns the sums for a set of loads: each leg of the generator, running and with the start that needs the most,
+    /// and the fullest point downstream.
     #[must_use]
     pub fn of_set(&self, set: &[Id]) -> Vec<Sum> {
         let members = self.members(set);
@@ -139,7 +137,7 @@ impl<'a> Adder<'a> {
         sums
     }
 
-    /// For a set that may not: the sum that is furthest past its limit.
+    /// Returns the sum furthest past its limit, for a set that may not run together.
     #[must_use]
     pub fn of_never(&self, set: &[Id]) -> Option<Sum> {
         first_fullest(self.of_set(set))
@@ -165,7 +163,7 @@ impl<'a> Adder<'a> {
         (self.supply.node(at).legs.all().len() > 1).then_some(leg)
     }
 
-    /// What passes a point on one leg, all running.
+    /// Sums the volt-amperes through a point on one leg, with everything running.
     fn running(&self, at: NodeIx, leg: Leg, members: &[Member<'_>]) -> Sum {
         let node = self.supply.node(at);
         let passing = members.iter().filter(|it| self.carries(at, leg, it));
@@ -187,7 +185,7 @@ impl<'a> Adder<'a> {
         }
     }
 
-    /// The generator: each leg running, and in the moment that asks for most.
+    /// Returns the sums at the generator: each leg running, and at the moment that needs the most.
     fn of_source(&self, members: &[Member<'_>]) -> Vec<Sum> {
         let root = NodeIx(0);
         let mut sums = Vec::new();
@@ -216,7 +214,7 @@ impl<'a> Adder<'a> {
         sums
     }
 
-    /// The point behind the generator that is fullest; of equals the first.
+    /// Returns the fullest point downstream of the generator. The first wins a tie.
     fn fullest_part(&self, members: &[Member<'_>]) -> Option<Sum> {
         let parts = (1..self.supply.nodes.len()).map(NodeIx);
         let all = parts.flat_map(|at| {
@@ -226,7 +224,7 @@ impl<'a> Adder<'a> {
         first_fullest(all.filter(|sum| !sum.terms.is_empty()))
     }
 
-    /// The steps of switching on, in the order of the report.
+    /// Returns the steps of switching on, in the order of the report.
     #[must_use]
     pub fn of_start(&self) -> Vec<StartSum> {
         let order: Vec<Id> = self.report.figures.sharing.start_order.iter().map(|step| step.load.clone()).collect();
@@ -271,12 +269,12 @@ impl<'a> Adder<'a> {
     }
 }
 
-/// Of equals the first.
+/// Returns the fullest sum. The first wins a tie.
 fn first_fullest(sums: impl IntoIterator<Item = Sum>) -> Option<Sum> {
     sums.into_iter().reduce(|most, next| if next.fullness() > most.fullness() { next } else { most })
 }
 
-/// Loads of one entry that take as much together, in the order they come.
+/// Combines units of one load that take the same, in order of appearance.
 fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -> Vec<Term> {
     let mut terms: Vec<(&Id, Term)> = Vec::new();
     for member in members {
@@ -307,8 +305,8 @@ mod tests {
         }
     }
 
-    /// The families are those of the solver, which adds in a way of its own: whatever it lets run
-    /// together is within every limit told here, and whatever it does not is past the one told.
+    /// The solver computes the sets in its own way. Whatever it lets run together is within every limit here, and
+    /// whatever it does not is past the one returned.
     #[test]
     fn what_runs_together_is_within_every_sum_and_what_never_does_past_one() {
         each(|report, _, adder| {
@@ -325,7 +323,7 @@ mod tests {
         });
     }
 
-    /// Each step comes to the peak of the report, which is worked out from watts so far.
+    /// Each step comes to the peak in the report, which is computed separately.
     #[test]
     fn each_step_comes_to_the_peak_that_is_reported() {
         each(|report, supply, adder| {
@@ -345,8 +343,8 @@ mod tests {
         });
     }
 
-    /// NEC 210.19(A)(1) and 215.2(A)(1): what is not continuous plus 125 % of what is. Worked by hand:
-    /// 10 A + 8 A ÷ 0.8 = 20 A, just what a circuit of 20 A carries; the clause is from memory.
+    /// NEC 210.19(A)(1) and 215.2(A)(1): noncontinuous load plus 125 % of continuous load. Worked by hand: 10 A + 8 A ÷
+    /// 0.8 = 20 A, just what a 20 A circuit carries. The clause is from memory.
     #[test]
     fn what_runs_for_hours_counts_for_a_quarter_more() {
         let text = r#"

@@ -5,8 +5,8 @@ use crate::plan::{Id, Plan, Span};
 use crate::tables::day::PARTS;
 
 impl Report {
-    /// For each set of [`super::Sharing::together`] the keys of the parts of a day for which it is the first that holds
-    /// all that the plan wants on. What has no hours is asked for at none.
+    /// Returns, for each set of [`super::Sharing::together`], the keys of the parts of the day for which it is the
+    /// first that contains everything the plan wants on. A load without hours is never wanted at any particular time.
     #[must_use]
     pub fn times(&self, plan: &Plan) -> Vec<Vec<&'static str>> {
         let sharing = &self.figures.sharing;

@@ -1,4 +1,4 @@
-//! What of the power can be had through the outlets in use.
+//! How much of the generator's power the outlets in use can deliver.
 
 use super::{Sharing, Usable};
 use crate::plan::{Leg, Plan};
@@ -6,8 +6,8 @@ use crate::quantity::{Current, Power};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Verdicts;
 
-/// What of the power can be had through the outlets in use and the gear plugged into them. With
-/// nothing in use, through all outlets.
+/// Returns the power available through the outlets in use and the gear plugged into them. With neither loads nor gear
+/// plugged in, through all outlets.
 pub(super) fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, sharing: &Sharing) -> Usable {
     let used = used(plan, supply, sharing);
     let reach = Reach::of(supply, verdicts, &used);
@@ -27,7 +27,7 @@ pub(super) fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, shar
     }
 }
 
-/// The receptacles that loads are plugged into.
+/// Returns the receptacles that loads are plugged into.
 fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
     plan.loads
         .iter()
@@ -37,7 +37,7 @@ fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
         .collect()
 }
 
-/// The most current that can be drawn through a node on a leg, by what is in use beyond it.
+/// Returns the most current that can be drawn through a node on a leg by what is in use downstream of it.
 pub(crate) fn flow(
     (plan, supply, sharing): (&Plan, &Supply, &Sharing),
     verdicts: &Verdicts<'_>,
@@ -52,7 +52,7 @@ struct Reach<'a> {
     verdicts: &'a Verdicts<'a>,
     /// Receptacles that loads are plugged into.
     used: &'a [NodeIx],
-    /// Count every receptacle as in use.
+    /// Whether every receptacle counts as in use.
     everything: bool,
 }
 
@@ -66,18 +66,18 @@ impl<'a> Reach<'a> {
         }
     }
 
-    /// The most current that can be drawn through a node on one leg.
+    /// Returns the most current that can be drawn through a node on one leg.
     fn flow(&self, at: NodeIx, leg: Leg) -> Current {
         let node = self.supply.node(at);
-        // Nothing is drawn through what must not be used.
+        // Nothing is drawn through a part that must not be used.
         if !node.legs.all().contains(&leg) || self.verdicts.refused(at).is_some() {
             return Current::ZERO;
         }
         let mut below: Current = self.supply.fed_from(at).map(|(child, _)| self.flow(child, leg)).sum();
         if let NodeKind::Receptacle { .. } = node.kind {
             let feeds_gear = self.supply.fed_from(at).next().is_some();
-            // The receptacles of a cord or box are there to be used; those of the generator
-            // are in use when something is plugged in.
+            // The receptacles of a cord or box are there to be used. Those of the generator are in use only when
+            // something is plugged in.
             let of_gear = self.supply.up(at).skip(1).any(|(_, above)| above.kind.is_gear());
             let open = self.verdicts.no_loads(at).is_none();
             if open && (self.used.contains(&at) || self.everything || (of_gear && !feeds_gear)) {

@@ -1,9 +1,8 @@
-//! Volts: what a meter should read at each step of switching on, the worst that can really happen,
-//! and how long each cord might be.
+//! What a meter should read at each step of switching on, the worst voltage drops that can really happen, and how long
+//! each cord might be.
 //!
-//! All of it goes by loads that may run together, and by one of them starting at a time. What the
-//! set's own voltage does under load is not known and not counted: readings are for a set that
-//! gives its nominal voltage.
+//! All of it is for loads that may run together, with one of them starting at a time. How the generator's own voltage
+//! changes under load is unknown and not counted: readings are for a generator that gives its nominal voltage.
 
 use std::collections::BTreeMap;
 
@@ -19,25 +18,25 @@ use crate::tables::conductor::{flexible_ampacity, longest_marked};
 use crate::tables::copper::{COPPER, longest};
 use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, USE_LEAST_B};
 
-/// The drops that the longest runs are told for: both informational, nobody enforces them.
+/// The drops for which the longest runs are given. Both are informational, and nobody enforces them.
 const SHARES: [Percent; 2] = [NOTED, MUCH];
 
-/// All about volts that is not of one load alone.
+/// Everything about volts that concerns more than one load.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Volts {
-    /// Range A of ANSI C84.1 for 120 V: the least.
+    /// The lower end of ANSI C84.1 range A at the service, for 120 V.
     pub service_least: Option<Voltage>,
-    /// The most.
+    /// The upper end.
     pub service_most: Option<Voltage>,
-    /// The least of range A where a thing of 120 V is plugged in.
+    /// The lower end of range A where a 120 V load is plugged in.
     pub use_least: Option<Voltage>,
-    /// The least of range B there.
+    /// The lower end of range B there.
     pub use_least_b: Option<Voltage>,
-    /// One for each step of the start order.
+    /// One entry for each step of the start order.
     pub steps: Vec<StepVolts>,
-    /// The place that loses the largest share of its volts while things run that may run together.
+    /// The place that loses the largest share of its volts while loads that may run together run.
     pub worst_running: Option<Worst>,
-    /// The same in the moment one of them starts; none where nothing asks for more by starting.
+    /// The same at the moment one of them starts. `None` where no load takes more to start than to run.
     pub worst_start: Option<Worst>,
     /// How long each cord in use might be, by gauge, thinnest first.
     pub longest: Vec<Longest>,
@@ -48,13 +47,13 @@ pub struct Volts {
 pub struct StepVolts {
     /// The load that was switched on.
     pub load: Id,
-    /// Where it is plugged in.
+    /// The receptacle it is plugged into.
     pub receptacle: Id,
-    /// At least so much there once it runs.
+    /// The least voltage there once it runs.
     pub volts: Voltage,
-    /// Down to so much there in the moment it starts.
+    /// The voltage there at the moment it starts.
     pub dips_to: Voltage,
-    /// At least so much at the receptacles of each box in use, in the order of the tree.
+    /// The least voltage at the receptacles of each box in use, in tree order.
     pub boxes: Vec<Reading>,
 }
 
@@ -63,46 +62,47 @@ pub struct StepVolts {
 pub struct Reading {
     /// The box.
     pub at: Id,
-    /// The least of its receptacles in use.
+    /// The lowest voltage of its receptacles in use.
     pub volts: Voltage,
 }
 
-/// The worst place.
+/// The worst voltage drop.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Worst {
-    /// The load there.
+    /// The load that has it.
     pub at: Id,
     /// Its receptacle.
     pub receptacle: Id,
-    /// What runs.
+    /// The loads that run.
     pub running: Vec<Id>,
     /// The one of them that starts.
     pub starting: Option<Id>,
     /// Volts lost there.
     pub lost: Voltage,
-    /// The same as a share of nominal.
+    /// The same as a share of the nominal voltage.
     pub percent: Percent,
     /// Volts left there.
     pub left: Voltage,
-    /// The cords on the way to it, from the generator on. Volts lost are their amps times their
-    /// ohms, added up. Empty where the line cannot carry all that.
+    /// The cords on the way to it, from the generator on. Volts lost are the sum of their amps times ohms. Empty where
+    /// the line cannot carry the set.
     pub cords: Vec<Through>,
 }
 
-/// How long a cord might be.
+/// How long a cord of one gauge might be.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Longest {
     /// The cord.
     pub cord: Id,
-    /// The most that passes it of loads that may run together.
+    /// The most current through it of loads that may run together.
     pub amps: Current,
-    /// A gauge.
+    /// The gauge.
     pub wire: String,
-    /// Whether that gauge carries so much at all, and is marked so at any length.
+    /// Whether that gauge carries this current at all, and is marked for it at some length.
     pub carries: bool,
-    /// The longest that loses 3 % of nominal, this cord alone, and is usually marked for the amps.
+    /// The greatest length that loses at most 3 % of nominal, in this cord alone, and is usually marked for the
+    /// current.
     pub for_3_percent: Length,
-    /// The longest that loses 5 %.
+    /// The same for 5 %.
     pub for_5_percent: Length,
 }
 
@@ -119,7 +119,7 @@ pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &S
     }
 }
 
-/// Volts left at a point, rounded down; nothing where the line cannot carry what is to flow.
+/// Returns the volts left at a point, rounded down. Zero where the line cannot carry the current.
 fn left(supply: &Supply, at: NodeIx, flow: Option<&Flow<'_>>) -> Voltage {
     let volts = supply.volts_at(at);
     let gone = flow.map_or(volts, |flow| lost(flow.drop(at)));
@@ -160,8 +160,8 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
     steps
 }
 
-/// The boxes that something hangs on, and their own receptacles that it goes through, of one
-/// voltage: those of the lowest nominal voltage, which are what a meter is put into.
+/// Returns the boxes that something is plugged into, each with its own receptacles that feed it. Of these only the ones
+/// with the lowest nominal voltage are kept, which are those a meter goes into.
 fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
     let mut boxes: BTreeMap<NodeIx, Vec<NodeIx>> = BTreeMap::new();
     for placed in &scene.placed {
@@ -195,7 +195,7 @@ fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         .enumerate()
         .flat_map(|(set, costs)| costs.enumerate().map(move |(at, (_, cost))| (set, at, cost)));
     let members: Vec<_> = members.collect();
-    // Of equals the first.
+    // Reversed, so that the first wins a tie.
     let worst = scene.worst_of(members.into_iter().rev(), &mut Settled::new());
     let (set, at, _) = worst?;
     let own = scene.sets[set][at];
@@ -209,7 +209,7 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     for (at, set) in scene.costs().enumerate() {
         let members = &scene.sets[at];
         for (own, running) in set {
-            // Of all that may start the one that costs most, of equals the first.
+            // Of all that may start, the load that costs the most. The first wins a tie.
             let starting = members.iter().copied();
             let starting = starting
                 .filter(|starts| scene.placed[*starts].starts())
@@ -236,8 +236,8 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     Some(told(supply, scene, (set, own), Some(starts), Some(&flow)))
 }
 
-/// What is told of a member of a set, while this flows; nothing of it is left where the line cannot
-/// carry all that.
+/// Returns the entry for a member of a set at this flow. Without a flow, the line cannot carry the set, and no volts
+/// are left.
 fn told(
     supply: &Supply,
     scene: &Scene<'_>,
@@ -276,7 +276,7 @@ fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest>
     list
 }
 
-/// The most of a leg's current through a point, of loads that may run together.
+/// Returns the most current on one leg through a point, of loads that may run together.
 fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
     let passes: Vec<bool> =
         scene.placed.iter().map(|placed| supply.up(placed.load.at).any(|(ix, _)| ix == point)).collect();
@@ -296,7 +296,7 @@ fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
 
 fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Longest> {
     let nominal = match legs {
-        // With a neutral on the way, a load on one leg loses its volts of 120.
+        // With a neutral, a load may be on one leg, where the nominal voltage is 120 V.
         Legs::One(_) | Legs::Both => supply.volts,
         Legs::Between => Voltage::from_millivolts(supply.volts.millivolts() * 2),
     };

@@ -1,37 +1,34 @@
-//! Sharing for a plan: its supply tree and loads as rows, solved, and told in ids.
+//! Sharing for a plan: its supply tree and loads as rows, solved, and given back in terms of ids.
 //!
-//! **The rows.** Every node of the tree is a thermal row for each leg it is fed from, with its
-//! own rating times the volts of a leg and its own share for three hours or more; the source is a surge row for each leg
-//! besides. A load adds its volt-amperes to the legs it uses at its receptacle, so that nothing is
-//! rounded before it is added up. A cord or box takes
-//! up a socket of the receptacle it is plugged into. What is not fed is no place.
+//! **The rows.** Every node of the tree is a thermal row for each leg it is fed from, with its own rating times the
+//! voltage of a leg and its own share for three hours or more. The source is also a surge row for each leg. A load adds
+//! its volt-amperes to the legs it uses at its receptacle, so that nothing is rounded before it is added up. A cord or
+//! box takes up a socket of the receptacle it is plugged into. A receptacle that is not fed is no place.
 //!
-//! **What is placed.** First the best placing as [`place`](mod@super::place) has it: the most that
-//! can be served at once in its hours, with sockets counted for the whole day. Loads that never
-//! overlap in time do not add; a load without hours may be on at any time. But a camper expects a
-//! socket for everything, and takes turns with what cannot run at once. So every load that can
-//! run alone somewhere then gets a free socket there, where it leaves the most headroom with
-//! everything plugged in counted; no load that was served moves for it. What may be on at once is
-//! told by `together`, `never` and `turns`, not by `placed`.
+//! **What is placed.** First comes the best placing by [`place`](mod@super::place): the most that can be served at
+//! once, each load in its hours, with sockets counted for the whole day. Loads that never overlap in time do not add,
+//! and a load without hours may be on at any time. But campers expect a socket for everything, and take turns with what
+//! cannot run at once. So every load that can run alone somewhere then gets a free socket there, where it leaves the
+//! most headroom counting everything plugged in. No load that was served moves for it. What may be on at once is in
+//! `together`, `never` and `turns`, not in `placed`.
 //!
-//! A load goes only where the verdict on the receptacle allows loads ([`Verdicts::no_loads`]), whether
-//! the plan puts it there or not. One that fits nowhere else has no place, and the rules say why. Of places that
-//! are allowed, one with ground-fault protection that works goes before one without, unless the ground is dry.
+//! A load goes only where the verdict on the receptacle allows loads ([`Verdicts::no_loads`]), whether the plan puts it
+//! there or not. A load that fits nowhere else has no place, and the rules say why. Among allowed places, those with
+//! working ground-fault protection go before those without, unless the ground is dry.
 //!
-//! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
-//! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
-//! by itself, and the rules see it where it is. Where the plan puts more loads than there are sockets
-//! and says of each when it runs, those of different hours use a socket one after the other: they are in
-//! `never` together, whatever the receptacle carries.
+//! A load that the plan already puts somewhere (`on`) is a fact, not a proposal. Its socket is kept for it, and it
+//! stays there even if it is too large for that receptacle. It is then a set of its own in `never`, and the rules see
+//! it where it is. If the plan puts more loads at a receptacle than there are sockets, and gives hours for each, those
+//! with different hours use a socket one after the other. They are then together in `never`, whatever the receptacle
+//! carries.
 //!
-//! **Where it is used.** Of placings that serve as much, the one with the fewest loads away from where
-//! they are used: where one is now, if it may be moved (`now`), else as far out on cords as exhaust
-//! keeps the set from people. At the set nothing is used that another place can take. How full things
-//! are counts only beyond the 80 % that hold for hours.
+//! **Where it is used.** Among placings that serve as much, the one with the fewest loads away from where they are used
+//! is best. That is where a load is at present, if it may be moved (`now`), or else as far out on cords as exhaust
+//! keeps the generator from people. Nothing is used at the generator that another place can take. How full things are
+//! counts only beyond the 80 % allowed for hours.
 //!
-//! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
-//! that differ only in which of them it is, `together` and `never` hold the one with the first
-//! of them.
+//! **Alike.** Units of one load at one receptacle are interchangeable. Of sets that differ only in which of them they
+//! contain, `together` and `never` hold the one with the first of them.
 
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
@@ -51,24 +48,24 @@ use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
 
-/// What a trial gets of the work of a whole check: one part of so many.
+/// The part of a whole check's work that a trial gets, as a divisor.
 const TRIAL: u64 = 24;
-/// But as much as mostly is enough for the few loads of most plans.
+/// The least work of a trial: enough for the few loads of most plans.
 const LEAST: u64 = 80_000;
-/// The most sets of a family that are reported. More are of no use to anyone.
+/// The most sets of a family that are found. Nobody can use more.
 const MOST_SETS: usize = 1000;
-/// Up to here cords end at the set (common practice, no source, as in rule CORD005).
+/// A cord of up to this length ends at the generator (common practice, no source, as in rule CORD005).
 pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
 
-/// How far a cord leads. One of unknown length hardly leads to the set.
+/// Returns how far a cord leads. One of unknown length barely leads away from the generator.
 pub(crate) fn length_of(cord: &Cord) -> Length {
     cord.length.or(AT_SET + Length::from_millimetres(1))
 }
 
-/// Who plugs in where, what may run together, in what order to start, and whose turn it is.
+/// Works out where each load plugs in, what may run together, in what order to start, and whose turn it is.
 ///
-/// `units` are the loads as [`crate::loads::units`] gives them. Changes that would help
-/// are not looked for here. All of it takes no more work than [`Budget::for_loads`].
+/// `units` are the loads as [`crate::loads::units`] gives them. Does not look for changes that would help. Takes no
+/// more work than [`Budget::for_loads`].
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::for_loads(units.len());
@@ -83,12 +80,12 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
 
     let mut together = budget.share(1, 2, |budget| largest(&fixed, &all, &alike, MOST_SETS, budget));
     if !together.complete {
-        // The one that matters most may not be among those found.
+        // The most important set may not be among those found.
         let first = setting.grow(&fixed, LoadSet::default(), &all);
         if !together.sets.contains(&first) {
             together.sets.push(first);
         }
-        // Nor may each that can run be in one.
+        // Nor is every load that can run necessarily in one.
         for load in all.iter() {
             let alone = LoadSet::default().with(load);
             if fixed.holds(&alone) && !together.sets.iter().any(|set| set.contains(load)) {
@@ -103,7 +100,7 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         };
         (Reverse(weigh(true)), Reverse(weigh(false)), set.iter().collect::<Vec<_>>())
     });
-    // Of so many nobody reads all: after the first come those by which each thing is in one.
+    // Nobody reads this many. After the first set, list the fewest that cover each load, greedily.
     if together.sets.len() > MANY_SETS {
         let mut covered = together.sets[0];
         for at in 1..together.sets.len() {
@@ -137,21 +134,21 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     sharing
 }
 
-/// More sets than anybody reads.
+/// More sets than this are not read one by one.
 const MANY_SETS: usize = 99;
 
-/// The same with little work, and without what may run together, the orders and the turns: who is
-/// placed where, who is not, and what may not run together. For whoever asks about many plans: mostly small
-/// changes find the best placing, and of a search only a short one is left.
+/// Works out the same with little work, and without sets that may run together, orders and turns: the placed and
+/// unplaced loads and `never`. For callers that try many plans. Small changes mostly find the best placing, so only a
+/// short search is left.
 pub(crate) fn places(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / TRIAL).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
-    // A long search for places leaves enough to see what may not run together.
+    // Even a long search for places leaves enough to see what may not run together.
     let placing = budget.share(3, 4, |budget| place(&setting.model, budget));
     setting.told(plan, &placing, budget).1
 }
 
-/// For each load, the one of its kind at the same place that comes before it.
+/// Returns, for each load, the unit of the same load at the same place that comes just before it.
 fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
     Alike::new(
         (0..units.len())
@@ -159,24 +156,24 @@ fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
     )
 }
 
-/// The smallest conflicts: all if they can be had, else those of a few loads.
+/// Returns the smallest conflicts: all of them if possible, else those of a few loads.
 fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Family {
     let mut of_size = |size| budget.share(1, 4, |budget| conflicts(fixed, all, alike, size, MOST_SETS, budget));
     let mut family = of_size(usize::MAX);
     if !family.complete {
         let few = [3, 2].into_iter().map(of_size).find(|few| few.complete);
-        // Else those that were found: each of them is one.
+        // Else those that were found, which are conflicts all the same.
         family.sets = few.map_or(family.sets, |few| few.sets);
     }
     family.sets.sort_by_cached_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
     family
 }
 
-/// Whether a load is not too large for a receptacle by itself, nor for the generator.
+/// Whether a load by itself is within the limits of a receptacle and of the generator.
 fn could_run(supply: &Supply, at: NodeIx, unit: &LoadUnit) -> bool {
     let limit = supply.limit(at);
     let most = if unit.continuous { limit.continuous } else { limit.short };
-    // For what gives nothing, nothing is too large: it is refused for that.
+    // A receptacle that gives nothing is refused for that, and not for the size of the load.
     (unit.running_current <= most || limit.short <= Current::ZERO)
         && unit.running_apparent <= supply.room(NodeIx(0))
         && unit.starting_apparent <= supply.peak_room()
@@ -187,23 +184,22 @@ struct Setting<'a> {
     supply: &'a Supply,
     units: &'a [LoadUnit],
     model: Model,
-    /// The receptacle of each place. A receptacle with sockets kept for loads the plan puts there
-    /// has a place for these and another for the rest.
+    /// The receptacle of each place. A receptacle with sockets kept for loads that the plan puts there is one place for
+    /// these, and another for the rest.
     places: Vec<NodeIx>,
     /// For each place, whether a GFCI works there.
     protected: Vec<bool>,
-    /// For each load, the places its plug fits and its legs are fed, of whatever capacity.
+    /// For each load, the places that its plug fits and that feed its legs, whatever they carry.
     fits: Vec<Vec<usize>>,
-    /// For each load, whether the plan puts it where it is.
+    /// For each load, whether the plan says where it is.
     settled: Vec<bool>,
-    /// For each load that fits somewhere that no load may be plugged into: whether it could run there.
+    /// For each load that fits a receptacle where no load may be plugged in, whether it could run there.
     refused: Vec<Option<bool>>,
-    /// For each load that fits somewhere whose sockets cords, boxes or a bonding plug have: whether it could run
-    /// there.
+    /// For each load that fits a receptacle full of cords, boxes or a bonding plug, whether it could run there.
     taken: Vec<Option<bool>>,
-    /// Loads beyond what a model can have.
+    /// Loads beyond what a model can hold.
     beyond: &'a [LoadUnit],
-    /// Whether all loads and places could be taken in.
+    /// Whether the model holds all loads and places.
     whole: bool,
 }
 
@@ -217,7 +213,7 @@ impl<'a> Setting<'a> {
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
         let mut shared: Vec<(NodeIx, u32)> = Vec::new();
-        // Of equals, what comes first is near those who use it.
+        // The farthest first, because ties go to the first place, which should be near its users.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
         receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(&lengths, supply, *ix).min(AMPLE)));
         for (ix, node, ..) in receptacles {
@@ -262,7 +258,7 @@ impl<'a> Setting<'a> {
                         there && unit.barred.is_none() && fits_at(supply, places[*place], unit)
                     })
                     .collect();
-                // Only where there is no other: the rules then say what is wrong with it.
+                // Unprotected places only where there are no others. The rules then say what is wrong.
                 if fitting.iter().any(|place| sound[*place]) {
                     fitting.into_iter().filter(|place| sound[*place]).collect()
                 } else {
@@ -299,7 +295,7 @@ impl<'a> Setting<'a> {
             })
             .map(|(ix, node, ..)| (ix, &node.id))
             .collect();
-        // Whether a load could run at any of these that its plug fits; `None` where it fits none.
+        // Whether a load could run at any of these receptacles that its plug fits. `None` where it fits none.
         let runs_at = |at: &[(NodeIx, &Id)], unit: &LoadUnit| {
             let there = at.iter().filter(|(ix, id)| on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit));
             let runs = there.map(|(ix, _)| could_run(supply, *ix, unit));
@@ -307,7 +303,8 @@ impl<'a> Setting<'a> {
         };
         let of_all = |at: &[(NodeIx, &Id)]| units.iter().map(|unit| runs_at(at, unit)).collect();
         let (mut refused, taken): (Vec<Option<bool>>, Vec<Option<bool>>) = (of_all(&no_loads), of_all(&gear_only));
-        // What the plan puts where nothing may be plugged in is kept out by that, if another receptacle carries it.
+        // A load that the plan puts where nothing may be plugged in is refused for that, and not for its size, if
+        // another receptacle could carry it.
         for (refused, unit) in refused.iter_mut().zip(units) {
             let mut open = places.iter().filter(|at| fits_at(supply, **at, unit));
             if *refused == Some(false) && on(unit).is_some() {
@@ -340,7 +337,7 @@ impl<'a> Setting<'a> {
             setting.one_after_the_other(at, sockets);
         }
         let spans = |unit: &LoadUnit| plan.loads[unit.load].hours.iter();
-        // More is on than a minute before only where some hours begin.
+        // The set of loads that are on grows only at a minute when some hours begin.
         let mut minutes: Vec<u16> = units.iter().flat_map(spans).map(|span| span.from).collect();
         minutes.push(0);
         setting.model.set_moments(minutes.into_iter().map(|minute| {
@@ -357,11 +354,12 @@ impl<'a> Setting<'a> {
         setting
     }
 
-    /// A placing with a place for what was not served as well, told in ids, with what may not run together.
+    /// Returns the result for a placing, once every load left over has a place if possible. Includes what may not run
+    /// together.
     fn told(&self, plan: &Plan, placing: &Placing, budget: &mut Budget) -> (Vec<Option<usize>>, Sharing) {
         let at = self.fill(&placing.at);
         let mut sharing = Sharing { proven: placing.proven && self.whole, ..Sharing::default() };
-        // With those that are sent to another outlet there: a free socket is promised once.
+        // Includes the loads that are offered another outlet, so that a free socket is promised only once.
         let mut promised = at.clone();
         for (load, unit) in self.units.iter().enumerate() {
             if let Some(place) = at[load] {
@@ -386,7 +384,7 @@ impl<'a> Setting<'a> {
         (at, sharing)
     }
 
-    /// No more loads at once than there are sockets, where the plan puts more.
+    /// Allows no more loads at once than there are sockets, where the plan puts more.
     fn one_after_the_other(&mut self, at: NodeIx, sockets: u32) {
         let here = (0..self.places.len()).filter(|place| self.places[*place] == at);
         self.model.rows.push(Row {
@@ -440,7 +438,7 @@ impl<'a> Setting<'a> {
         self.model.tighten();
     }
 
-    /// Whether the load keeps every limit there by itself.
+    /// Whether a load keeps every limit at a place by itself.
     fn runs_alone(&self, load: usize, place: usize) -> bool {
         let mut rows = self.model.rows.iter().filter(|row| row.has(place));
         rows.all(|row| row.sums[load] + row.peak(load) <= row.capacity)
@@ -494,8 +492,8 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// Seats a waiting load, moving other waiting ones if that makes room: the augmenting path of
-    /// bipartite matching, so that as many as possible are seated, and the first of them first.
+    /// Seats a waiting load, moving other waiting ones if that makes room. This is the augmenting path of bipartite
+    /// matching, so as many as possible are seated, the first of them first.
     fn seat(&self, load: usize, movable: &LoadSet, seats: &mut Seats) -> bool {
         let mut places: Vec<usize> = self.fits[load]
             .iter()
@@ -527,7 +525,7 @@ impl<'a> Setting<'a> {
         false
     }
 
-    /// How full the fullest row would be with the load there beside all that is plugged in, in millionths.
+    /// Returns how full the fullest row would be with the load there, counting everything plugged in, in millionths.
     fn fullness(&self, seats: &Seats, load: usize, place: usize) -> i64 {
         let rows = self.model.rows.iter().zip(&seats.sums);
         rows.filter(|(row, _)| row.has(place) && row.sums[load] > 0)
@@ -547,7 +545,7 @@ impl<'a> Setting<'a> {
         } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
             "no-power"
         } else if fits.is_empty() && self.refused[load].or(self.taken[load]).is_some() {
-            // What it is too large for anyhow is not what keeps it out.
+            // A receptacle that it is too large for anyway is not what keeps it out.
             match (self.refused[load], self.taken[load]) {
                 (Some(true), _) => "refused",
                 (_, Some(true)) => "no-room",
@@ -566,12 +564,12 @@ impl<'a> Setting<'a> {
         self.supply.node(self.places[place]).id.clone()
     }
 
-    /// Places with a free socket that would take and run a load that finds none where the plan puts it, whyever:
-    /// where a GFCI works, if there is one.
+    /// Returns the places with a free socket that can run a load for which there is none where the plan puts it. If
+    /// some have a working GFCI, only those.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<usize> {
         let unit = &self.units[load];
         let told = &plan.loads[unit.load];
-        // What runs in a camper goes to no other outlet.
+        // A load in a camper goes to no other outlet.
         if told.on.is_none() || plan.around(told).is_some() || unit.barred.is_some() {
             return Vec::new();
         }
@@ -588,8 +586,7 @@ impl<'a> Setting<'a> {
         free
     }
 
-    /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
-    /// are at most.
+    /// Returns the steps of an order, each with its power: volt-amperes counted as watts, which are never more.
     fn start_steps(&self, order: &[usize]) -> Vec<StartStep> {
         let mut running = ApparentPower::ZERO;
         order
@@ -606,7 +603,7 @@ impl<'a> Setting<'a> {
             .collect()
     }
 
-    /// Whether the first set and what else could run beside it can be switched on.
+    /// Whether the first set, and what else could run with it, can be switched on.
     fn start(&self, fixed: &Fixed, first: LoadSet, all: &LoadSet, budget: &mut Budget) -> Start {
         let anyhow = vec![LoadSet::default(); self.units.len()];
         let loads = self.grow(&fixed.once_started(), first, all);
@@ -615,7 +612,7 @@ impl<'a> Setting<'a> {
             loads.map(|load| self.units[load].id.clone()).collect()
         };
         let verdict = match &order {
-            // What holds at once, holds with any one of them starting.
+            // A set that holds at once holds with any one of its loads starting.
             _ if fixed.holds(&loads) => StartVerdict::AnyOrder,
             Some(_) => StartVerdict::ThisOrder,
             None => StartVerdict::NoOrder,
@@ -635,17 +632,18 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// The fewest turns in which everything plugged in gets to run in its hours; none when all
-    /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
-    /// what runs all the time need not wait; but all in one turn may be on at once, whatever
-    /// their hours, so that none is told to run with what is listed as never together. What a life depends on
-    /// is in every turn of a thing that may be on while it runs; and then what is for no turn, because it is too much
-    /// beside that whenever it is wanted.
+    /// Returns the fewest turns in which everything plugged in gets to run in its hours, or none if all of it may be on
+    /// whenever it is wanted. Also returns the loads that get no turn, because whenever they are wanted they are too
+    /// much together with what a life depends on.
+    ///
+    /// A turn also contains whatever else fits, so that what runs all the time need not wait. Everything in a turn may
+    /// be on at once whatever its hours, so no turn contradicts `never`. What a life depends on is in every turn of a
+    /// load that may be on while it runs.
     fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet, budget: &mut Budget) -> (Vec<LoadSet>, LoadSet) {
         let others = all.minus(life);
         let moments = self.model.moments();
         let by_hours = fixed.by_moment(&moments, all).essential(all);
-        // Of several that are too much together nobody says who may live.
+        // Several medical loads may be too much together. As many as fit always run.
         let always = self.grow(&by_hours, LoadSet::default(), life);
         let found = turns::fewest(&by_hours, &others, &always, budget);
         let alone = |load: &usize| by_hours.holds(&LoadSet::default().with(*load));
@@ -668,7 +666,7 @@ impl<'a> Setting<'a> {
         (turns, off)
     }
 
-    /// The set and whatever of the others holds beside it: musts first, then what runs for hours.
+    /// Returns the set with whatever of `others` holds together with it: musts first, then loads that run for hours.
     fn grow(&self, fixed: &Fixed, set: LoadSet, others: &LoadSet) -> LoadSet {
         let mut order: Vec<usize> = others.iter().collect();
         order.sort_by_key(|load| {
@@ -687,17 +685,17 @@ impl<'a> Setting<'a> {
     }
 }
 
-/// Where loads are plugged in while more are.
+/// A placing while more loads are seated.
 struct Seats {
     at: Vec<Option<usize>>,
     free: Vec<u32>,
-    /// For each row, all that is plugged in, on or not.
+    /// For each row, the sum of everything plugged in, on or off.
     sums: Vec<i64>,
-    /// Places that were looked at for the load in its turn.
+    /// The places already tried for the load being seated, as bits.
     seen: u64,
 }
 
-/// One load for the model. Someone's health counts as a must and outweighs all the rest.
+/// Builds one load for the model. A medical load counts as a must and outweighs all the rest.
 fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
@@ -710,8 +708,8 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     }
 }
 
-/// What a life depends on, and the plan puts nowhere, goes where a sleeper can have it and nowhere
-/// else, if there is room for all of it there.
+/// Restricts medical loads that the plan puts nowhere to places where a sleeper can use them, if there is room for all
+/// of them there.
 fn beside_beds(plan: &Plan, units: &[LoadUnit], far: &[Vec<usize>], sockets: &[u32], fits: &mut [Vec<usize>]) {
     let lives: Vec<usize> = (0..units.len())
         .filter(|load| units[*load].kind == LoadKind::Medical && !far[*load].is_empty())
@@ -726,9 +724,9 @@ fn beside_beds(plan: &Plan, units: &[LoadUnit], far: &[Vec<usize>], sockets: &[u
     }
 }
 
-/// Of these places those that people can have a thing plugged in at, which the set must stand far from: as
-/// far out on cords as exhaust asks for, else the farthest. None where all are at the set. Only places
-/// that can run it count.
+/// Returns the places among these where people can use a thing, as the generator must stand far from them: as far out
+/// on cords as exhaust demands, or else the farthest. Empty if all are at the generator. Only places that can run the
+/// load count.
 fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &[Length]) -> Vec<usize> {
     let runs = |place: usize| {
         let (continuous, short) = limits[place];
@@ -741,7 +739,7 @@ fn far(unit: &LoadUnit, fitting: &[usize], limits: &[(Current, Current)], out: &
     far
 }
 
-/// How far cords lead away from the set; one of unknown length hardly, and none up to [`AT_SET`].
+/// Returns how far cords lead away from the generator. Zero up to [`AT_SET`].
 fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Length {
     let long: Length = supply
         .up(place)
@@ -751,9 +749,9 @@ fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Len
     if long > AT_SET { long } else { Length::ZERO }
 }
 
-/// What it costs that a load is at each place: where it is not used, the more the more it weighs; besides, one
-/// for a cord moved there and two for a place without a GFCI that works, where the ground is dry enough to offer
-/// it. These all together never outdo one load away.
+/// Returns the cost of a load at each place. A place away from where it is used costs more the more the load weighs,
+/// and one more if the load is moved from where it is. A place without a working GFCI costs two. All these small costs
+/// together never outweigh one load that is away.
 fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length], protected: &[bool]) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
@@ -770,17 +768,17 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
     (0..out.len()).map(cost).collect()
 }
 
-/// How many of so many of each of these are plugged in at once, at the most, if each is only in its hours. `None` where
-/// one has none.
+/// Returns the most of these loads, each with a count, that are plugged in at once if each is only in its hours. `None`
+/// if one has no hours.
 pub(crate) fn one_by_one<'l>(loads: &(impl Iterator<Item = (&'l plan::Load, usize)> + Clone)) -> Option<usize> {
     let on = |minute: u16| loads.clone().filter(|(load, _)| load.wants(minute)).map(|(_, count)| count).sum();
-    // More is on than a minute before only where some hours begin.
+    // The number of loads that are on grows only at a minute when some hours begin.
     let begins = loads.clone().flat_map(|(load, _)| &load.hours).map(|span| on(span.from));
     (loads.clone().all(|(load, _)| !load.hours.is_empty())).then(|| begins.max().unwrap_or(0))
 }
 
-/// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one
-/// leg runs there on one as well, but for its parts of 240 V, of which rule FIT006 tells.
+/// Whether the plug fits and every leg it uses is fed. A load counted with all of its current on one leg runs on a
+/// single leg too, except for its 240 V parts, which rule FIT006 covers.
 fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let node = supply.node(place);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
@@ -795,7 +793,7 @@ fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
             Legs::Between => false,
         },
     };
-    // Of a set of which nobody knows the volts one leg is all that is sure.
+    // If the generator's voltage is unknown, only one leg is certain.
     let sure = supply.volts_known || unit.volts == supply.volts;
     shape.takes(unit.plug) && fed && sure
 }

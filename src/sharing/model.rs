@@ -1,25 +1,24 @@
 //! The problem without its origin: loads, places and rows.
 //!
-//! A row is one limit: the places behind it, and what each load adds to it at any of them. So a tree
-//! of breakers, the two legs of a 120/240 V supply and whatever comes next are all the same to the
-//! solvers: more rows. There are two sorts.
+//! A row is one limit: the places behind it, and what each load adds to it at any of them. A tree of breakers and the
+//! two legs of a 120/240 V supply are the same to the solvers: more rows. There are two kinds.
 //!
-//! * **Thermal**: with `NC` the running currents of loads of short use and `C` of continuous
-//!   ones, `NC + C / f <= limit` where `f` is the share of the limit allowed for three hours or
-//!   more. Kept in whole numbers as `F * NC + 1000 * C <= F * limit`, `F` in thousandths.
-//! * **Surge**: every load running and any one of them starting: `sum r + max e <= limit`, where
-//!   `e` is starting less running current.
+//! * **Thermal**: with `NC` the running current of short-use loads and `C` that of continuous ones,
+//!   `NC + C / f <= limit`, where `f` is the share of the limit allowed for three hours or more. Kept in whole numbers
+//!   as `F * NC + 1000 * C <= F * limit`, with `F` in thousandths.
+//! * **Surge**: every load running and any one of them starting: `sum r + max e <= limit`, where `e` is starting less
+//!   running current.
 //!
-//! Currents add as plain numbers. That is an upper bound of their phasor sum, so it is on the
-//! safe side for any mix of power factors.
+//! Currents add as plain numbers. That is an upper bound on their phasor sum, so it is safe for any mix of power
+//! factors.
 //!
-//! Removing a load from a set that holds never breaks it, since no coefficient is negative and a
-//! greatest element can only fall. Everything in this folder rests on that.
+//! Removing a load from a set that holds never breaks it, because no coefficient is negative and a maximum can only
+//! fall. Every solver here relies on that.
 
 use super::set::LoadSet;
 use crate::quantity::product_up;
 
-/// One load. Currents are in milliamperes on each leg it uses, or in millivolt-amperes, like the limits.
+/// One load. Currents are in milliamperes on each leg it uses, or in millivolt-amperes if the limits are.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Load {
     /// Current while it runs.
@@ -28,34 +27,34 @@ pub struct Load {
     pub starting: i64,
     /// Whether it runs for three hours or more.
     pub continuous: bool,
-    /// Whether it is a "must"; else it is a "wish".
+    /// Whether it is a "must". Otherwise it is a "wish".
     pub must: bool,
-    /// What serving it is worth among those of its sort. At least one.
+    /// Its weight among loads of its sort. At least one.
     pub weight: u64,
-    /// The places it may be plugged in.
+    /// The places where it may be plugged in.
     pub allowed: Vec<usize>,
 }
 
 impl Load {
-    /// Starting less running current.
+    /// Returns the starting less the running current.
     #[must_use]
     pub fn excess(&self) -> i64 {
         (self.starting - self.running).max(0)
     }
 }
 
-/// One limit: of what is plugged in at some places, of each load the same wherever among them it is.
+/// One limit. It covers some places, and a load adds the same at any of them.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {
-    /// What the sum may come to.
+    /// The most that the sum may be.
     pub capacity: i64,
-    /// Whether this row counts when the greatest use is to be made small.
+    /// Whether this row counts when the greatest use is minimized.
     pub balanced: bool,
     /// The places behind this limit, as bits.
     pub places: u64,
-    /// What each load adds at any of them.
+    /// What each load adds at any of these places.
     pub sums: Vec<i64>,
-    /// For a surge row, likewise what is added for the one load that starts. Else empty.
+    /// For a surge row, what each load would add if it is the one that starts. Otherwise empty.
     pub peaks: Vec<i64>,
 }
 
@@ -66,7 +65,7 @@ impl Row {
         !self.peaks.is_empty()
     }
 
-    /// What a load adds for starting; nothing in a thermal row.
+    /// Returns what a load adds by starting. Zero in a thermal row.
     #[must_use]
     pub fn peak(&self, load: usize) -> i64 {
         self.peaks.get(load).copied().unwrap_or(0)
@@ -78,9 +77,9 @@ impl Row {
         self.places >> place & 1 == 1
     }
 
-    /// Whether no load takes up a greater share of this row than of the other, anywhere.
+    /// Whether no load takes a greater share of this row than of the other at any place.
     fn within(&self, other: &Self) -> bool {
-        // A row without room has no shares.
+        // Shares of a row without capacity are undefined.
         if self.capacity <= 0
             || other.capacity <= 0
             || (self.balanced && !other.balanced)
@@ -99,20 +98,19 @@ impl Row {
 /// The whole problem.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Model {
-    /// The loads; at most [`LoadSet::CAPACITY`].
+    /// The loads, at most [`LoadSet::CAPACITY`].
     pub loads: Vec<Load>,
-    /// For each place, how many plugs it takes; at most 64 places.
+    /// How many plugs each place takes. At most [`Self::MOST_PLACES`] places.
     pub sockets: Vec<u32>,
     /// The limits.
     pub rows: Vec<Row>,
-    /// Limits that follow from the others, and show sooner that something is too much.
+    /// Limits that follow from the others, and show excess sooner.
     pub implied: Vec<Row>,
-    /// The sets of loads that are on at the same time at some moment of the day, none within
-    /// another. Empty: all at once.
+    /// The sets of loads on at the same moment of the day, none within another. Empty: one moment with all loads.
     pub moments: Vec<LoadSet>,
-    /// What it costs that a load is at a place, on or not: `load * places + place`. Empty: nothing.
+    /// The cost of a load at a place, on or off, at `load * places + place`. Empty: no costs.
     pub costs: Vec<i64>,
-    /// Up to so many thousandths, one greatest use is as good as another.
+    /// A greatest use up to this many thousandths is as good as any lower one.
     pub enough: i64,
 }
 
@@ -123,7 +121,7 @@ impl Model {
     /// The most places a model can have.
     pub const MOST_PLACES: usize = 64;
 
-    /// Adds a thermal row for the places that `carries` says are behind this point.
+    /// Adds a thermal row for the places for which `carries` is true.
     pub fn thermal(&mut self, limit: i64, continuous_permille: i64, balanced: bool, carries: impl Fn(usize) -> bool) {
         let factor = |load: &Load| {
             if load.continuous { 1000 } else { continuous_permille }
@@ -137,7 +135,7 @@ impl Model {
         });
     }
 
-    /// Adds a surge row likewise.
+    /// Adds a surge row for the places for which `carries` is true.
     pub fn surge(&mut self, limit: i64, carries: impl Fn(usize) -> bool) {
         self.rows.push(Row {
             capacity: limit,
@@ -148,8 +146,9 @@ impl Model {
         });
     }
 
-    /// Notes that what keeps the last two rows, of one limit on either leg, asks no more than twice that of
-    /// both together. Of a load on both, which counts in each, that is said of half.
+    /// Adds the row implied by the last two, which are the same limit on either leg: together they admit at most the
+    /// sum of their capacities. A load on both legs counts in each of them but only once here, so the row is weaker for
+    /// it, but true.
     pub fn both_legs(&mut self) {
         if let [.., one, other] = self.rows.as_slice() {
             let mut both = one.clone();
@@ -164,12 +163,12 @@ impl Model {
         mask((0..self.sockets.len()).filter(|place| carries(*place)))
     }
 
-    /// Leaves out rows that say no more than another: no load takes up a greater share of it
-    /// anywhere than of the other.
+    /// Removes rows that say no more than another: no load takes a greater share of them than of the other at any
+    /// place.
     ///
-    /// Proof. A sum of such shares is no greater either, nor is it with the greatest peak added:
-    /// what keeps the other row keeps this one. The other is no less used, so when it is balanced,
-    /// too, the greatest use stays what it was. Of rows that say the same the first stays.
+    /// Proof. A sum of such shares is no greater either, nor is it with the greatest peak added, so what keeps the
+    /// other row keeps this one. The other row is used at least as much, so if it is balanced whenever this one is, the
+    /// greatest use stays the same. Of equivalent rows the first stays.
     pub fn tighten(&mut self) {
         let rows = &self.rows;
         let mut out = vec![false; rows.len()];
@@ -185,8 +184,8 @@ impl Model {
         self.rows.retain(|_| !out.next().unwrap_or(false));
     }
 
-    /// Sets the moments from sets of loads that are on at once, dropping those within another:
-    /// a limit that holds for the larger set holds for the smaller.
+    /// Sets the moments from sets of loads on at once. A set within another is dropped, because a limit that holds for
+    /// the larger set holds for the smaller.
     pub fn set_moments(&mut self, on: impl IntoIterator<Item = LoadSet>) {
         let mut sets: Vec<LoadSet> = on.into_iter().collect();
         sets.sort_unstable();
@@ -198,27 +197,27 @@ impl Model {
             .collect();
     }
 
-    /// The moments, with the one of all loads when none are given.
+    /// Returns the moments, or one of all loads if none are set.
     #[must_use]
     pub fn moments(&self) -> Vec<LoadSet> {
         if self.moments.is_empty() { vec![LoadSet::below(self.loads.len())] } else { self.moments.clone() }
     }
 
-    /// What it costs that a load is there.
+    /// Returns the cost of a load at a place.
     #[must_use]
     pub fn cost(&self, load: usize, place: usize) -> i64 {
         let index = load * self.sockets.len() + place;
         self.costs.get(index).copied().unwrap_or(0)
     }
 
-    /// What all of it costs.
+    /// Returns the cost of a whole placing.
     #[must_use]
     pub fn cost_of(&self, at: &Places) -> i64 {
         let cost = |(load, place): (usize, &Option<usize>)| Some(self.cost(load, (*place)?));
         at.iter().enumerate().filter_map(cost).sum()
     }
 
-    /// The rows with every load at its place. A load that is nowhere is in no row.
+    /// Returns the rows with every load at its place. An unplaced load is in no row.
     #[must_use]
     pub fn at(&self, at: &Places) -> Fixed {
         let pick = |row: &Row, table: &[i64]| -> Vec<i64> {
@@ -244,12 +243,12 @@ impl Model {
     }
 }
 
-/// Places as bits.
+/// Returns places as bits.
 pub(super) fn mask(places: impl IntoIterator<Item = usize>) -> u64 {
     places.into_iter().fold(0, |mask, place| mask | 1 << place)
 }
 
-/// The places of a mask, rising.
+/// Returns the places of a mask, in ascending order.
 pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
     std::iter::from_fn(move || {
         (mask != 0).then(|| {
@@ -260,13 +259,13 @@ pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
     })
 }
 
-/// The loads that are plugged in somewhere.
+/// Returns the loads that are plugged in somewhere.
 #[must_use]
 pub fn plugged(at: &Places) -> LoadSet {
     at.iter().enumerate().filter(|(_, place)| place.is_some()).map(|(load, _)| load).collect()
 }
 
-/// `sum` as thousandths of `capacity`, rounded up. Nothing is no use, of whatever capacity.
+/// Returns `sum` as thousandths of `capacity`, rounded up. A sum of zero is no use, whatever the capacity.
 pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
@@ -277,22 +276,22 @@ pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
 /// One row with every load at its place.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct FixedRow {
-    /// What the sum may come to.
+    /// The most that the sum may be.
     pub capacity: i64,
     /// The coefficient of each load.
     pub sums: Vec<i64>,
-    /// For a surge row, what is added for the one load that starts. Else empty.
+    /// For a surge row, what each load would add if it is the one that starts. Otherwise empty.
     pub peaks: Vec<i64>,
 }
 
 impl FixedRow {
-    /// The sum over a set.
+    /// Returns the sum over a set, without peaks.
     #[must_use]
     pub fn sum(&self, set: &LoadSet) -> i64 {
         set.iter().map(|load| self.sums[load]).sum()
     }
 
-    /// The greatest peak in a set, nothing for a thermal row.
+    /// Returns the greatest peak in a set. Zero for a thermal row.
     #[must_use]
     pub fn peak(&self, set: &LoadSet) -> i64 {
         if self.peaks.is_empty() {
@@ -301,21 +300,20 @@ impl FixedRow {
         set.iter().map(|load| self.peaks[load]).max().unwrap_or(0)
     }
 
-    /// What a load adds for starting.
+    /// Returns what a load adds by starting.
     #[must_use]
     pub fn peak_of(&self, load: usize) -> i64 {
         self.peaks.get(load).copied().unwrap_or(0)
     }
 
-    /// Whether the set keeps this row.
+    /// Whether the set keeps within this row.
     #[must_use]
     pub fn holds(&self, set: &LoadSet) -> bool {
         self.sum(set) + self.peak(set) <= self.capacity
     }
 }
 
-/// The rows of a model with every load at its place: which loads may run at once is now a
-/// question about sets alone.
+/// The rows of a model with every load at its place. What may run at once is then a question about sets alone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Fixed {
     /// How many loads there are, plugged in or not.
@@ -331,15 +329,15 @@ impl Fixed {
         self.rows.iter().all(|row| row.holds(set))
     }
 
-    /// The rows of running loads only: as if nothing took more to start.
+    /// Returns the thermal rows alone, as if nothing took more to start.
     #[must_use]
     pub fn once_started(&self) -> Self {
         Self { loads: self.loads, rows: self.rows.iter().filter(|row| row.peaks.is_empty()).cloned().collect() }
     }
 
-    /// The same rows, each once for every moment with only the loads that are on in it: a set of these
-    /// that holds there may be wanted on its hours without passing a limit at any moment. Rows that even
-    /// all of them at once keep are left out.
+    /// Returns the same rows for each moment, with only the loads on at that moment. A set that holds in them keeps
+    /// every limit at every moment if each of its loads runs in its own hours. Rows that all of `among` at once keep
+    /// are left out.
     #[must_use]
     pub fn by_moment(&self, moments: &[LoadSet], among: &LoadSet) -> Self {
         let mask = |table: &[i64], moment: &LoadSet| -> Vec<i64> {
@@ -357,8 +355,8 @@ impl Fixed {
         Self { loads: self.loads, rows: rows.collect() }
     }
 
-    /// The same question with fewer rows: those that even everything at once keeps are left
-    /// out, and of rows with the same coefficients only the tightest stays.
+    /// Returns the same question with fewer rows. Rows that all of `among` at once keep are left out, and of rows with
+    /// the same coefficients only the tightest stays.
     #[must_use]
     pub fn essential(&self, among: &LoadSet) -> Self {
         let mut rows: Vec<FixedRow> = self.rows.iter().filter(|row| !row.holds(among)).cloned().collect();
@@ -368,12 +366,12 @@ impl Fixed {
     }
 }
 
-/// What a set that grows and shrinks comes to in each row.
+/// The sum and peak in each row of a set that grows and shrinks.
 #[derive(Clone, Debug)]
 pub(super) struct Sums {
     pub(super) used: Vec<i64>,
     pub(super) peak: Vec<i64>,
-    /// The peaks before each load that was added, row by row.
+    /// A stack of the peaks before each added load, row by row.
     before: Vec<i64>,
 }
 
@@ -394,7 +392,7 @@ impl Sums {
         }
     }
 
-    /// Takes away the load that was added last.
+    /// Removes `load`, which must be the last one added.
     pub(super) fn remove(&mut self, fixed: &Fixed, load: usize) {
         let from = self.before.len() - self.peak.len();
         self.peak.copy_from_slice(&self.before[from..]);
@@ -410,7 +408,7 @@ impl Sums {
         rows.all(|(row, (used, peak))| used + peak <= row.capacity)
     }
 
-    /// Whether the set and this load hold.
+    /// Whether the set with this load added holds.
     pub(super) fn fit(&self, fixed: &Fixed, load: usize) -> bool {
         fixed.rows.iter().enumerate().all(|(r, row)| {
             let peak = self.peak[r].max(row.peak_of(load));

@@ -1,52 +1,52 @@
-//! A small set of loads, by their numbers in the model.
+//! A small set of loads, by index in the model.
 
-/// A set of loads as bits. Ordered and hashed by content, so that nothing depends on chance.
+/// A set of loads as bits. Ordered and hashed by content, so that results are deterministic.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct LoadSet([u64; Self::WORDS]);
 
 impl LoadSet {
     const WORDS: usize = 5;
 
-    /// One more than the greatest number that can be held.
+    /// One more than the greatest index it can hold.
     pub const CAPACITY: usize = 64 * Self::WORDS;
 
-    /// The set of all numbers below `count`.
+    /// Returns the set of all indices below `count`.
     #[must_use]
     pub fn below(count: usize) -> Self {
         (0..count).collect()
     }
 
-    /// Puts a number in.
+    /// Adds a load.
     pub const fn insert(&mut self, load: usize) {
         self.0[load / 64] |= 1 << (load % 64);
     }
 
-    /// Takes a number out.
+    /// Removes a load.
     pub const fn remove(&mut self, load: usize) {
         self.0[load / 64] &= !(1 << (load % 64));
     }
 
-    /// This set and one number more.
+    /// Returns this set with a load added.
     #[must_use]
     pub const fn with(mut self, load: usize) -> Self {
         self.insert(load);
         self
     }
 
-    /// This set less one number.
+    /// Returns this set with a load removed.
     #[must_use]
     pub const fn without(mut self, load: usize) -> Self {
         self.remove(load);
         self
     }
 
-    /// Whether the number is in it.
+    /// Whether the load is in the set.
     #[must_use]
     pub const fn contains(&self, load: usize) -> bool {
         self.0[load / 64] >> (load % 64) & 1 == 1
     }
 
-    /// How many numbers are in it.
+    /// Returns the number of loads in the set.
     #[must_use]
     pub fn len(&self) -> usize {
         self.0.iter().map(|word| word.count_ones() as usize).sum()
@@ -58,31 +58,31 @@ impl LoadSet {
         self.0 == [0; Self::WORDS]
     }
 
-    /// Whether all of it is in the other.
+    /// Whether every load of this set is in the other.
     #[must_use]
     pub fn is_subset(&self, other: &Self) -> bool {
         self.0.iter().zip(&other.0).all(|(a, b)| a & !b == 0)
     }
 
-    /// The numbers in both.
+    /// Returns the loads in both sets.
     #[must_use]
     pub fn intersection(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] & other.0[word]))
     }
 
-    /// The numbers in either.
+    /// Returns the loads in either set.
     #[must_use]
     pub fn union(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] | other.0[word]))
     }
 
-    /// The numbers of this that are not in the other.
+    /// Returns the loads of this set that are not in the other.
     #[must_use]
     pub fn minus(self, other: &Self) -> Self {
         Self(std::array::from_fn(|word| self.0[word] & !other.0[word]))
     }
 
-    /// The numbers, rising.
+    /// Iterates over the loads in ascending order.
     pub fn iter(self) -> impl Iterator<Item = usize> {
         let mut left = self.0;
         let mut first = 0;

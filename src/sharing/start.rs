@@ -1,28 +1,29 @@
 //! In what order to switch on.
 //!
-//! Starting a load costs, on each surge row, the running current of everything already on plus
-//! its own starting current. The order is found from the last place to the first: into the last
-//! place goes any load that may be last. That needs no search. Say some order keeps every limit,
-//! and load `k` may be started last, after all the others. Move `k` to the end of that order: the
-//! loads after it now start with less running, so they still keep every limit, and `k` keeps them
-//! because it may be last. So taking any such `k` loses nothing, and when there is none, no order
-//! exists. With one row, the load with the least starting-less-running current costs least in
-//! the last place; so without rules of precedence the best order is the largest of that first,
-//! which is not the same as the largest starting current first.
+//! On each surge row, starting a load needs the running current of everything already on plus its own starting current.
+//! The order is found from the last place to the first, without a search: the last place goes to any load that may be
+//! last.
+//!
+//! Proof. Say some order keeps every limit, and load `k` may be started after all the others. Move `k` to the end of
+//! that order. The loads after it now start with less running, so they still keep every limit, and `k` does because it
+//! may be last. So choosing any such `k` loses nothing, and if there is none, no order exists.
+//!
+//! With one row, the load with the least starting-less-running current costs least in the last place. So without rules
+//! of precedence the best order begins with the largest of these, which need not be the largest starting current.
 
 use super::budget::Budget;
 use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 
-/// The loads of a set that something else of it waits for: none of them may come last.
+/// Returns the loads of a set that others in it must wait for. None of them may come last.
 fn awaited(set: &LoadSet, after: &[LoadSet]) -> LoadSet {
     let waited = set.iter().map(|load| after[load].without(load));
     waited.fold(LoadSet::default(), |all, some| all.union(&some))
 }
 
-/// An order of `set` that keeps every surge row at each step, or `None` with proof that none
-/// exists. Among the loads that may come last the one with the least peak is taken, and of
-/// equals the one of the greatest number, so that what is largest comes first.
+/// Returns an order of `set` that keeps every surge row at each step, or `None`, which proves that there is none.
+/// `after` gives for each load those that must be on before it. Among the loads that may come last it takes the one
+/// with the least peak, and of equals the one with the highest index, so that the largest come first.
 #[must_use]
 pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usize>> {
     let rows: Vec<&FixedRow> = fixed.rows.iter().filter(|row| !row.peaks.is_empty()).collect();
@@ -35,7 +36,7 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
             .iter()
             .filter(|load| {
                 rows.iter().zip(&sums).all(|(row, sum)| {
-                    // Only rows the load is in are asked: it starts nothing elsewhere.
+                    // Rows without the load do not matter: it starts nothing there.
                     (row.sums[*load] == 0 && row.peak_of(*load) == 0) || sum + row.peak_of(*load) <= row.capacity
                 })
             })
@@ -53,9 +54,9 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
     Some(order)
 }
 
-/// When no order of `set` exists: the load that stands in the way. That is one without which
-/// there is an order, the first by `rank` of several; if no one load is enough, the first by
-/// `rank` of all. Those that the budget leaves no work for are taken not to be enough.
+/// Returns the load that stands in the way when no order of `set` exists: one without which there is an order, the
+/// first by `rank`. If no single load is enough, the first of all by `rank`. Loads that the budget leaves no work for
+/// count as not enough.
 pub fn reason<K: Ord>(
     fixed: &Fixed,
     set: &LoadSet,

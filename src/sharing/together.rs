@@ -1,14 +1,14 @@
 //! What may run at once, and what may not, with every load at its place.
 //!
-//! Two families say it all: the **largest sets that hold** and the **smallest sets that do not**.
-//! Each determines the other (the smallest conflicts are the smallest sets that meet the
-//! complement of every largest set), so a complete list of one proves the other complete.
+//! Two families are the whole answer: the **largest sets that hold** and the **smallest sets that do not**. Each
+//! determines the other: the smallest conflicts are the smallest sets that meet the complement of every largest set. So
+//! a complete list of one proves the other complete.
 
 use super::budget::Budget;
 use super::model::{Fixed, FixedRow, Sums};
 use super::set::LoadSet;
 
-/// A family of sets, sorted, and whether it is all of it.
+/// A sorted family of sets, and whether it is complete.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Family {
     /// The sets.
@@ -17,49 +17,48 @@ pub struct Family {
     pub complete: bool,
 }
 
-/// Which loads are interchangeable. Of sets that differ only in such loads, one is given: the
-/// one with the first of them.
+/// Which loads are interchangeable. Of sets that differ only in such loads, only the one with the first of them is
+/// kept.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Alike {
     before: Vec<Option<usize>>,
 }
 
 impl Alike {
-    /// For each load, the one just before it that is like it in every row, if there is one.
+    /// Creates it from the load just before each one that equals it in every row, if there is one.
     pub fn new(before: impl IntoIterator<Item = Option<usize>>) -> Self {
         Self { before: before.into_iter().collect() }
     }
 
-    /// No two loads are alike.
+    /// Creates one in which no two loads are alike.
     #[must_use]
     pub fn nothing() -> Self {
         Self::default()
     }
 
-    /// The load just before this one among those like it.
+    /// Returns the load just before this one among its equals.
     fn before(&self, load: usize) -> Option<usize> {
         self.before.get(load).copied().flatten()
     }
 
-    /// Whether the set has no load without the one before it.
+    /// Whether the set contains, with each load, the one before it.
     fn leads(&self, set: &LoadSet) -> bool {
         set.iter().all(|load| self.before(load).is_none_or(|before| set.contains(before)))
     }
 }
 
-/// All sets among `loads` that hold and hold no more with any one load added. Stops after
-/// `most` sets or at the end of the budget, and says so.
+/// Returns all sets among `loads` that hold, but with no other load added. Stops after `most` sets or at the end of the
+/// budget, which makes the family incomplete.
 #[must_use]
 pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budget: &mut Budget) -> Family {
     let mut fixed = fixed.essential(loads);
-    // What does not hold is found out soonest by the row that is asked for most of what it has.
+    // The row with the greatest demand for its capacity shows soonest that a set does not hold.
     fixed.rows.sort_by_cached_key(|row| {
         let asked: i64 = loads.iter().map(|load| row.sums[load]).sum();
         let share = i128::from(asked) * 1_000_000 / i128::from(row.capacity.max(1));
         std::cmp::Reverse(share)
     });
-    // The largest first: they decide most, and what is left over then mostly fits or mostly does
-    // not.
+    // The largest first, because they decide most. What is left over then mostly fits or mostly does not.
     let mut order: Vec<usize> = loads.iter().collect();
     order.sort_by_key(|load| (-weight(&fixed, *load), *load));
     let rows = fixed.rows.len();
@@ -88,7 +87,7 @@ pub fn largest(fixed: &Fixed, loads: &LoadSet, alike: &Alike, most: usize, budge
     Family { sets, complete }
 }
 
-/// How large a load is: its greatest share of any row, in millionths.
+/// Returns the size of a load: its greatest share of any row, in millionths.
 fn weight(fixed: &Fixed, load: usize) -> i64 {
     fixed
         .rows
@@ -104,29 +103,29 @@ fn weight(fixed: &Fixed, load: usize) -> i64 {
 struct Largest<'a> {
     fixed: &'a Fixed,
     order: &'a [usize],
-    /// Sum and greatest peak of all loads from this step on, by row.
+    /// The sum and the greatest peak of all loads from this step on, by row.
     rest: &'a [Vec<i64>],
     high: &'a [Vec<i64>],
     alike: &'a Alike,
     most: usize,
     found: Vec<LoadSet>,
-    /// Loads left out although they would have fitted: something later must shut them out.
+    /// Loads left out although they would have fitted. Something later must shut them out.
     open: Vec<usize>,
-    /// Of the set so far.
+    /// The sums of the set so far.
     sums: Sums,
 }
 
 impl Largest<'_> {
-    /// `false` when it had to stop early.
+    /// Returns `false` if it had to stop early.
     fn descend(&mut self, step: usize, set: LoadSet, budget: &mut Budget) -> bool {
         let rows = &self.fixed.rows;
         if !budget.spend((rows.len() * (self.open.len() + 2)) as u64 + 1) {
             return false;
         }
         let Sums { used, peak, .. } = &self.sums;
-        // A load left out that still fits must be shut out in the end. If it would hold beside
-        // everything that can still come, it would hold beside any part of that, and no largest
-        // set lies below here. Once it is shut out it stays so, since sets only grow.
+        // A load left out that still fits must be shut out in the end. If it holds together with everything that can
+        // still come, it holds with any part of that, and no largest set lies below here. Once shut out it stays so,
+        // because sets only grow.
         let (rest, high) = (&self.rest[step], &self.high[step]);
         let doomed = self.open.iter().any(|load| {
             rows.iter().enumerate().all(|(r, row)| {
@@ -140,12 +139,12 @@ impl Largest<'_> {
             if self.found.len() == self.most {
                 return false;
             }
-            // Nothing can come, and no open load was found to fit: each is shut out.
+            // Nothing more can come, and no open load fits, so each is shut out.
             self.found.push(set);
             return true;
         };
-        // Left out, because the one before it was: if that one is shut out in the end, so is this,
-        // which is the same in every row.
+        // The equal load before it was left out. If that one is shut out in the end, so is this one, so leave it out
+        // too.
         if self.alike.before(load).is_some_and(|before| !set.contains(before)) {
             return self.descend(step + 1, set, budget);
         }
@@ -167,8 +166,8 @@ impl Largest<'_> {
     }
 }
 
-/// All sets among `loads` that do not hold but do with any one load taken away, of at most
-/// `size` loads. Stops after `most` sets or at the end of the budget, and says so.
+/// Returns all sets of at most `size` among `loads` that do not hold, but do with any one load removed. Stops after
+/// `most` sets or at the end of the budget, which makes the family incomplete.
 #[must_use]
 pub fn conflicts(
     fixed: &Fixed,
@@ -184,8 +183,8 @@ pub fn conflicts(
     for row in &fixed.rows {
         let mut order: Vec<usize> = loads.iter().filter(|load| row.sums[*load] > 0 || row.peak_of(*load) > 0).collect();
         order.sort_by_key(|load| (-row.sums[*load], *load));
-        // A smallest conflict passes at least one row. In a surge row it has a load whose peak is
-        // the greatest of the set; with that load given, the row is a plain sum.
+        // A smallest conflict exceeds at least one row. In a surge row it has a load whose peak is the greatest of the
+        // set, and with that load fixed the row is a plain sum.
         let starters: Vec<Option<usize>> =
             if row.peaks.is_empty() { vec![None] } else { order.iter().copied().map(Some).collect() };
         for starter in starters {
@@ -230,7 +229,7 @@ fn suffixes(row: &FixedRow, order: &[usize]) -> Vec<i64> {
 
 struct Covers<'a> {
     fixed: &'a Fixed,
-    /// Of the set so far.
+    /// The sums of the set so far.
     sums: Sums,
     row: &'a FixedRow,
     order: Vec<usize>,
@@ -242,9 +241,8 @@ struct Covers<'a> {
 }
 
 impl Covers<'_> {
-    /// Adds loads, largest first, until the room is passed. Every smallest conflict of the row
-    /// is met: in that order all its loads but the last still fit, for without the last, which
-    /// is one of the least, it holds.
+    /// Adds loads, largest first, until the room is exceeded. Every smallest conflict of the row is found: in that
+    /// order all its loads but the last still fit, because without the last, which is among the smallest, it holds.
     fn descend(&mut self, step: usize, set: LoadSet, room: i64, budget: &mut Budget) -> bool {
         let rows = self.fixed.rows.len();
         if !budget.spend(if room < 0 { rows * set.len() } else { rows } as u64 + 1) {
@@ -260,14 +258,14 @@ impl Covers<'_> {
             }
             return true;
         }
-        // All that is left does not pass the room; or the set is as long as it may be; or it
-        // already fails elsewhere, so that nothing larger is a smallest conflict.
+        // Stop if everything left does not exceed the room, if the set is as large as allowed, or if it already fails
+        // elsewhere, so that nothing larger is a smallest conflict.
         if self.rest[step] <= room || set.len() >= self.size || (!set.is_empty() && !self.sums.hold(self.fixed)) {
             return true;
         }
         let load = self.order[step];
-        // Nothing comes before its like: the order is by sum and then number, so a like load that
-        // is not in the set by now never will be.
+        // No load comes before its equal. The order is by sum and then index, so an equal that is not in the set yet
+        // never will be.
         if self.alike.before(load).is_some_and(|before| !set.contains(before)) {
             return self.descend(step + 1, set, room, budget);
         }

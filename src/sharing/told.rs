@@ -1,4 +1,4 @@
-//! What a sharing is, told in ids, and what would mend it.
+//! A sharing in terms of ids, and what would mend it.
 
 use serde::Serialize;
 
@@ -7,30 +7,30 @@ use crate::plan::Id;
 use crate::quantity::Power;
 use crate::value::{Finding, Values};
 
-/// A load at a receptacle. A load with a count of several has one entry for each, numbered.
+/// A load at a receptacle. A load with a count has one numbered entry per unit.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Placed {
-    /// The load; of several, `lamp.2`.
+    /// The load, numbered as in `lamp.2` if there are several.
     pub load: Id,
     /// The receptacle.
     pub at: Id,
 }
 
-/// A load that found no place, and why.
+/// A load without a place, and why.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Unplaced {
     /// The load.
     pub load: Id,
-    /// `no-receptacle-fits`, `no-room` or `too-large`; `no-power`: the part that the plan puts it on is plugged
-    /// into nothing; `refused`: no appliance may be plugged in where it fits; `impossible`: the plan says that
-    /// it draws more than its own plug is rated for; or `hot`: it was felt hot, or gave a shock.
+    /// `no-receptacle-fits`, `no-room` or `too-large`. `no-power`: the part that the plan puts it on is not plugged in.
+    /// `refused`: no appliance may be plugged in where it fits. `impossible`: the plan says that it draws more than its
+    /// own plug is rated for. `hot`: it was felt hot, or gave a shock.
     pub reason: &'static str,
-    /// Of a load that has no place where the plan puts it: the receptacles with a free socket that can run it, only
-    /// those with a working GFCI where there are any.
+    /// For a load that cannot have the place the plan gives it, the receptacles with a free socket that can run it. If
+    /// some have a working GFCI, only those.
     pub free: Vec<Id>,
 }
 
-/// One step of starting up.
+/// One step of switching on.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct StartStep {
     /// The load to switch on.
@@ -43,84 +43,82 @@ pub struct StartStep {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum StartVerdict {
-    /// Every order holds: with all the others running, any one of them may start.
+    /// Every order holds: any one may start with all the others running.
     #[default]
     AnyOrder,
-    /// Some order holds, and not every one.
+    /// Some order holds, but not every one.
     ThisOrder,
-    /// None holds.
+    /// No order holds.
     NoOrder,
 }
 
-/// The first set of `together`, and what else could run beside it once it is started.
+/// The first set of `together`, and what else could run with it once started.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Start {
     /// Whether all of these can be started.
     pub verdict: StartVerdict,
-    /// The loads: the first set of `together`, and those that only the moment of starting keeps
-    /// out of it.
+    /// The first set of `together`, and the loads that only the moment of starting keeps out of it.
     pub loads: Vec<Id>,
-    /// An order that holds; none when there is none.
+    /// An order that holds. Empty if there is none.
     pub order: Vec<Id>,
-    /// When no order holds: the load without which one does. Of several, a wish before a must,
-    /// then the one that asks most for starting.
+    /// If no order holds, the load without which one does. Of several, a wish before a must, then the one that needs
+    /// the most to start.
     pub reason: Option<Id>,
 }
 
-/// Who plugs in where and what may run together.
+/// Where each load plugs in, and what may run together.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Sharing {
-    /// The placing.
+    /// The placed loads.
     pub placed: Vec<Placed>,
-    /// What found no place.
+    /// The loads without a place.
     pub unplaced: Vec<Unplaced>,
-    /// Every largest set that may run at once, hours not asked, the one that matters most first. Of
-    /// loads of one count at one receptacle it names the first ones; any others of them do as well.
+    /// Every largest set that may run at once, regardless of hours, the most important first. Of interchangeable units
+    /// of one load at one receptacle it names the first, and any others do as well.
     pub together: Vec<Vec<Id>>,
-    /// Every smallest set that may not, likewise, the smallest first. A set of one load is a load
-    /// that is too large for where it is.
+    /// Every smallest set that may not run at once, likewise, the smallest first. A set of one is a load too large for
+    /// where it is.
     pub never: Vec<Vec<Id>>,
-    /// An order to switch on, for the first set of `together`.
+    /// An order of switching on for the first set of `together`.
     pub start_order: Vec<StartStep>,
     /// Whether that order stays below the peak at every step.
     pub start_holds: bool,
-    /// Whether it matters in what order things are switched on.
+    /// Whether the order of switching on matters.
     pub start: Start,
-    /// The same loads as in `start_order`, to switch off: the largest first, and last what a life
-    /// depends on, or may. Any order of switching off holds.
+    /// The loads of `start_order` in the order to switch off: the largest first, and last what a life depends on, or
+    /// might. Any order of switching off holds.
     pub stop_order: Vec<Id>,
-    /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
-    /// every group it fits into, so those in all of them need not wait.
+    /// The fewest groups that take turns, if not everything fits whenever its hours want it. Otherwise empty. A load is
+    /// in every group that it fits into, so a load in all of them need not wait.
     pub turns: Vec<Vec<Id>>,
-    /// What is in no turn: it can run, but not beside what a life depends on, when both are wanted.
-    /// That is in every turn, and this stays off for it.
+    /// Loads in no turn: they can run, but not together with what a life depends on when both are wanted. The latter is
+    /// in every turn, so these stay off.
     pub off: Vec<Id>,
-    /// The cheapest changes that clear every danger and serve every must, and what they bring about at
-    /// no cost of its own, in an order in which each finds what it needs. Only where they were asked
-    /// for ([`crate::mend`]).
+    /// The cheapest changes that clear every danger and serve every must, and what they bring about at no extra cost,
+    /// in an order in which each can be made. Filled only on request (see [`crate::mend`]).
     pub repairs: Vec<Repair>,
-    /// What they do together, likewise.
+    /// The effect of all repairs together, likewise.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub mended: Option<Effect>,
-    /// Whether the placing is proved best.
+    /// Whether the placing is proven best.
     pub proven: bool,
     /// Whether `together` and `never` are complete.
     pub families_complete: bool,
 }
 
 impl Sharing {
-    /// Where a load has its place, if it has one.
+    /// Returns the receptacle where a load is placed, if it is.
     pub(crate) fn place(&self, load: &Id) -> Option<&Id> {
         self.placed.iter().find(|placed| placed.load == *load).map(|placed| &placed.at)
     }
 
-    /// Why a load has no place, if it has none.
+    /// Returns why a load has no place, if it has none.
     pub(crate) fn without_place(&self, load: &Id) -> Option<&Unplaced> {
         self.unplaced.iter().find(|lost| lost.load == *load)
     }
 
-    /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
-    /// `of` tells the load of the plan that one is of.
+    /// Whether a load may run at all. What is listed for one unit holds for the other units of its load at the same
+    /// place. `of` maps a unit to its load in the plan.
     pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
         let alike = |other: &Id| {
             let of = of(load).is_some_and(|it| Some(it) == of(other));
@@ -136,56 +134,56 @@ impl Sharing {
 pub struct Repair {
     /// Its message key.
     pub key: &'static str,
-    /// The parts or loads changed.
+    /// The parts or loads that change.
     pub about: Vec<Id>,
-    /// Its numbers.
+    /// The values its message needs.
     pub values: Values,
-    /// Its cost on the stated list.
+    /// Its cost on the published list.
     pub cost: u32,
 }
 
 /// What is wrong with a plan, counted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Tally {
-    /// Troubles of danger.
+    /// Troubles that are dangers.
     pub dangers: usize,
-    /// Troubles of warning.
+    /// Troubles that are warnings.
     pub warnings: usize,
-    /// Musts that have no place, or that cannot all be on when they are wanted.
+    /// Musts without a place, or that cannot all be on when they are wanted.
     pub unserved_musts: usize,
-    /// Things of the plan as it is that are left at home: neither served nor counted among those that are not.
+    /// Loads of the original plan that are left at home: neither served nor counted as unserved.
     pub at_home: usize,
 }
 
 impl Tally {
-    /// Whether there is neither a danger nor a must that is not served.
+    /// Whether there is neither a danger nor an unserved must.
     #[must_use]
     pub const fn clear(&self) -> bool {
         self.dangers == 0 && self.unserved_musts == 0
     }
 }
 
-/// What all repairs together do.
+/// The effect of all repairs together.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Effect {
-    /// As the plan is.
+    /// The plan as it is.
     pub before: Tally,
-    /// With every repair made.
+    /// The plan with every repair.
     pub after: Tally,
-    /// What all of it costs on the stated list.
+    /// The total cost on the published list.
     pub cost: u32,
-    /// Whether the search came to its end: nothing cheaper that the list reaches does as much.
+    /// Whether the search was complete: nothing cheaper on the list does as much.
     pub proven: bool,
-    /// Whether something is left and the search was stopped before it had tried everything: there may be a change
-    /// that clears it.
+    /// Whether something is left, and the search stopped before it had tried everything, so that a change might still
+    /// clear it.
     pub stopped: bool,
-    /// What has no place with every repair made, and why: of wishes nothing is promised.
+    /// What has no place after every repair, and why. Wishes are not promised a place.
     pub unplaced: Vec<Unplaced>,
-    /// The dangers and warnings that stay with every repair made, one of each trouble.
+    /// The dangers and warnings that remain after every repair, one for each trouble.
     pub left: Vec<Finding>,
-    /// Whether things take turns with every repair made, since not all can run whenever they are wanted.
+    /// Whether loads take turns after every repair, because not all can run whenever they are wanted.
     pub turns: bool,
-    /// The loads with every repair made, by whose names the rest is told.
+    /// The loads after every repair, whose names the rest uses.
     #[serde(skip)]
     pub loads: Vec<LoadFacts>,
 }

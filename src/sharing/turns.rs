@@ -9,17 +9,17 @@ use super::set::LoadSet;
 pub struct Turns {
     /// The groups, without the loads that always run. With slots, one for each slot used.
     pub groups: Vec<LoadSet>,
-    /// Loads that do not hold even alone beside those that always run.
+    /// Loads that do not hold with those that always run, even without any others.
     pub cannot_run: LoadSet,
-    /// Whether the loads that always run hold by themselves. If not, nothing else is filled in.
+    /// Whether the loads that always run hold by themselves. If not, the other fields stay empty.
     pub always_hold: bool,
-    /// Whether no fewer groups do. Else `at_least` says how many are needed as far as is known.
+    /// Whether it is proven that no fewer groups would do.
     pub proven: bool,
-    /// No fewer than this.
+    /// A lower bound on the number of groups.
     pub at_least: usize,
 }
 
-/// The fewest groups of `loads`, each holding together with all of `always`.
+/// Returns the fewest groups of `loads`, each holding together with all of `always`.
 #[must_use]
 pub fn fewest(fixed: &Fixed, loads: &LoadSet, always: &LoadSet, budget: &mut Budget) -> Turns {
     let slots = vec![*loads; loads.len()];
@@ -27,11 +27,11 @@ pub fn fewest(fixed: &Fixed, loads: &LoadSet, always: &LoadSet, budget: &mut Bud
     in_slots(fixed, loads, always, &slots, budget).unwrap_or_else(|turns| turns)
 }
 
-/// The same, where group `g` must be drawn from `slots[g]` (the loads that may run at that hour)
-/// and as few slots as possible are used.
+/// Does the same where group `g` must be drawn from `slots[g]` (the loads that may run at that hour), using as few
+/// slots as possible.
 ///
 /// # Errors
-/// When some load fits in no slot whatever is done: the turns without groups.
+/// When the loads cannot be fitted into the slots, with the turns but no groups.
 pub fn in_slots(
     fixed: &Fixed,
     loads: &LoadSet,
@@ -59,7 +59,7 @@ pub fn in_slots(
     let all: LoadSet = need.iter().chain(always.iter()).collect();
     let fixed = fixed.essential(&all);
 
-    // Slots open to the same loads are alike: of those not yet in use only the first is tried.
+    // Slots open to the same loads are alike. Of those not yet in use only the first is tried.
     let mut classes: Vec<LoadSet> = slots.iter().map(|s| s.intersection(&need)).collect();
     classes.sort_unstable();
     classes.dedup();
@@ -82,7 +82,7 @@ pub fn in_slots(
     let choices = |load: usize| classes.iter().filter(|c| c.contains(load)).count();
     order.sort_by_cached_key(|load| (choices(*load), -size(*load), *load));
 
-    // No fewer than the sum of any row needs.
+    // No fewer than the sum in any row needs.
     let mut count = fixed
         .rows
         .iter()
@@ -111,7 +111,7 @@ pub fn in_slots(
             }
             Some(false) => {}
             None => {
-                // Not settled. Fill the slots one load after the other instead, and say so.
+                // Undecided within the budget. Fill the slots one load at a time instead, and report that.
                 turns.proven = false;
                 turns.at_least = count;
                 turns.groups = first_fit(&fixed, &order, search.empty, slots);
@@ -123,7 +123,7 @@ pub fn in_slots(
     Err(turns)
 }
 
-/// How many groups a sum needs when each takes so much.
+/// Returns how many groups a sum needs if each holds `room`.
 fn groups_for(sum: i64, room: i64) -> usize {
     if sum <= 0 {
         0
@@ -165,14 +165,14 @@ struct Fill<'a> {
     class: &'a [usize],
     /// How many slots may be used.
     count: usize,
-    /// What is in each slot that is used, and what that comes to with all that always runs.
+    /// The contents of each slot in use, and their sums together with what always runs.
     groups: Vec<Option<(LoadSet, Sums)>>,
     open: usize,
-    /// What always runs comes to by itself.
+    /// The sums of what always runs.
     empty: Sums,
-    /// Sum of all groups, by row.
+    /// The sums of all groups, by row.
     taken: Vec<i64>,
-    /// Sum of the loads from this step on, by row.
+    /// The sums of the loads from this step on, by row.
     rest: Vec<Vec<i64>>,
 }
 
@@ -181,8 +181,8 @@ impl Fill<'_> {
         self.groups.into_iter().flatten().map(|(set, _)| set).collect()
     }
 
-    /// `Some(true)` when the rest was fitted in, `Some(false)` when it cannot be, `None` when
-    /// the budget ended.
+    /// Fits in the loads from `step` on. `Some(true)` if the rest was fitted in, `Some(false)` if it cannot be, `None`
+    /// if the budget ran out.
     fn descend(&mut self, step: usize, budget: &mut Budget) -> Option<bool> {
         let Some(&load) = self.order.get(step) else {
             return Some(true);
@@ -191,8 +191,8 @@ impl Fill<'_> {
         if !budget.spend((fixed.rows.len() * (self.open + 2) + self.slots.len()) as u64) {
             return None;
         }
-        // What is left must fit, in each row, into the room of all the groups there may be:
-        // whatever is placed in a group adds at least its sum there.
+        // In each row, what is left must fit into the room of all the groups allowed, because whatever is placed in a
+        // group adds at least its sum there.
         let crowded = fixed.rows.iter().enumerate().any(|(r, row)| {
             let each = row.capacity - self.empty.used[r];
             let count = i64::try_from(self.count).unwrap_or(i64::MAX);
@@ -207,8 +207,8 @@ impl Fill<'_> {
                 continue;
             }
             let new = self.groups[slot].is_none();
-            // Unused slots of one class are interchangeable: renaming them turns any filling
-            // of one into a filling of the other.
+            // Unused slots of one class are interchangeable: renaming them turns a filling of one into a filling of the
+            // other.
             if new && (self.open == self.count || tried.contains(&self.class[slot])) {
                 continue;
             }

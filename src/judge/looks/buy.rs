@@ -1,8 +1,8 @@
-//! What has to be on the package of what is not bought yet.
+//! What has to be on the package of something not bought yet.
 //!
-//! What nobody knows of such a thing is not looked at but chosen: the least that leaves as little wrong as anything that
-//! is sold. Whether it does is judged as it will be once it is there, with everything plugged in anew, and with the worst
-//! assumed of whatever else is not known: somebody buys before the looks are answered.
+//! Unknowns of such a thing are chosen, not looked at: the least demand that leaves as little wrong as anything on
+//! sale. A choice is judged as it will be in use, with everything placed again, and with the worst assumed for other
+//! unknowns, because people buy before the looks are answered.
 
 use super::{fields_of, reading_in, thing};
 use crate::judge::judge;
@@ -13,8 +13,8 @@ use crate::report::{Figures, Look, Marking, Property, Report, Signal};
 use crate::tables::shape::Receptacle;
 use crate::value::Value;
 
-/// What is sold of a property, the least demand first, in the order in which one is chosen after the other. What is not
-/// in it is asked for at its best.
+/// What is on sale, the least demanding first, in the order in which the properties are chosen. Properties not listed
+/// here are asked for at their best.
 const SOLD: [(&str, &[&str]); 5] = [
     ("voltage", &["120 V", "120/240 V"]),
     ("rated", &["1000 W", "1500 W", "2000 W", "2500 W", "3000 W", "3500 W", "4500 W", "5500 W", "7000 W", "9000 W"]),
@@ -29,7 +29,8 @@ const SOLD: [(&str, &[&str]); 5] = [
     ("length", &["100 ft", "50 ft", "25 ft"]),
 ];
 
-/// Whether a package tells it, and the list with it. None tells how a cord will lie, or how a thing is wired inside.
+/// Whether a package states this field, so that it can be on the list. No package says how a cord will lie, or how a
+/// thing is wired inside.
 pub(super) fn on_package(field: &str) -> bool {
     let (path, name) = field.rsplit_once('.').unwrap_or(("", field));
     let told: &[&str] = match (path.split('.').next(), path.contains(".outlet.")) {
@@ -42,7 +43,7 @@ pub(super) fn on_package(field: &str) -> bool {
     told.contains(&name)
 }
 
-/// Whether this thing, as fields name it, is not bought yet.
+/// Whether a thing, as named in fields, is not bought yet.
 pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     let bought = match thing.split_once('.') {
         None if thing == Id::SET => plan.generator.bought,
@@ -53,7 +54,7 @@ pub(super) fn is_to_buy(plan: &Plan, thing: &str) -> bool {
     bought == Some(false)
 }
 
-/// The plan with all that is not bought yet as its package will have to say: nobody can read on it what it is not.
+/// Returns the plan with everything not bought yet as its package will have to say.
 pub(crate) fn as_bought(plan: &Plan) -> Plan {
     if all_to_buy(plan).is_empty() {
         return plan.clone();
@@ -63,7 +64,7 @@ pub(crate) fn as_bought(plan: &Plan) -> Plan {
     all_answered(plan, &fields.filter(chosen).collect::<Vec<_>>())
 }
 
-/// Everything that is not bought yet, as fields name it.
+/// Returns everything that is not bought yet, as named in fields.
 fn all_to_buy(plan: &Plan) -> Vec<String> {
     let cords = plan.cords.iter().map(|it| format!("cord.{}", it.id));
     let boxes = plan.boxes.iter().map(|it| format!("box.{}", it.id));
@@ -71,9 +72,9 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
     all.filter(|thing| is_to_buy(plan, thing)).collect()
 }
 
-/// The looks at packages, each with what has to be on it and what goes away with it, once what is looked at ahead of it
-/// has the best answers: those that are there already, and one for each thing that is not bought yet. Where things are
-/// bought, a carbon monoxide alarm is among them if there is none.
+/// Returns the looks at packages, each with what has to be on it, and what goes away with it once the looks before it
+/// have the best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is
+/// no carbon monoxide alarm, one is added.
 pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
@@ -103,7 +104,7 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
         let look = Look::new(None, Marking::Package, vec!["site.co_alarm".to_owned()]);
         packages.push(Look { buy: vec![alarm], ..look });
     }
-    // One after the other; what comes back with a later one was not gone.
+    // One after the other. What comes back with a later purchase was not gone.
     let mut then = seen;
     let mut left = vec![Wrong::of(&then)];
     for look in &packages {
@@ -124,15 +125,15 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
     packages
 }
 
-/// What is wrong with a plan, the gravest first.
+/// What is wrong with a plan, worst first.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 struct Wrong {
     dangers: usize,
     warnings: usize,
-    /// Whether the generator has too little for all that must run at one time. Of what has no outlet yet no rule tells
-    /// that, and an outlet is soon had.
+    /// Whether the generator is too small for all that must run at one time. No rule reports that for loads without an
+    /// outlet, and an outlet is easy to get.
     too_small: bool,
-    /// What has no outlet.
+    /// How many loads have no outlet.
     unplaced: usize,
 }
 
@@ -148,8 +149,8 @@ impl Wrong {
     }
 }
 
-/// Whether all that must run at one time needs more than the generator has at this height and in this air, or starting
-/// any of it does beside the others.
+/// Whether what must run at one time, or starting any of it while the rest runs, needs more than the generator gives at
+/// this altitude and in this air.
 fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
     let begins = plan.loads.iter().flat_map(|it| &it.hours).map(|span| span.from);
     begins.chain([0]).any(|minute| {
@@ -158,8 +159,8 @@ fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
     })
 }
 
-/// The plan with the things bought that have these fields: as little as leaves the least wrong, whether the looks are
-/// answered by then, as in `seen`, or not.
+/// Returns the plan with these fields chosen: the least demand that leaves the least wrong, both with the looks
+/// answered, as in `seen`, and without.
 fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
     let mut worlds = vec![all_answered(plan, fields), all_answered(seen, fields)];
     // Without looks they are the same.
@@ -172,7 +173,7 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
                 answer_as(&mut other, field, text)?;
                 leave_open(&mut other.generator, name, fields);
                 let (rated, peak) = (other.generator.rated, other.generator.peak);
-                // Where both are the same, one of them is told for the other.
+                // Equal figures mean that one was taken for the other.
                 let possible = match (rated.known(), peak.known()) {
                     (Some(rated), Some(peak)) if name == "peak" => rated < peak,
                     (Some(rated), Some(peak)) => rated <= peak,
@@ -184,14 +185,14 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
                 let both = worlds.iter().map(|world| with(world, text));
                 both.collect::<Option<Vec<(Wrong, Plan)>>>()
             });
-            // Of equals the first.
+            // The first of equals.
             let least = tried.min_by_key(|both| both.iter().map(|it| it.0).collect::<Vec<_>>());
             if let Some(least) = least {
                 worlds = least.into_iter().map(|(_, world)| world).collect();
             }
         }
     }
-    // Asked for only if it is missed.
+    // An inverter is asked for only if the lack of one makes things worse.
     if fields.iter().any(|it| it == "generator.inverter") {
         let any = |world: &Plan| {
             let mut other = world.clone();
@@ -206,7 +207,7 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
     worlds.pop().unwrap_or_else(|| plan.clone())
 }
 
-/// Lets a generator have as much as any of what is chosen only after `name`.
+/// Leaves room for every later choice: sets what is chosen only after `name` as high as it can be.
 fn leave_open(set: &mut Generator, name: &str, fields: &[String]) {
     let asked = |field: &str| fields.iter().any(|it| it == field);
     let most = Power::from_milliwatts(9_000_000);
@@ -220,7 +221,7 @@ fn leave_open(set: &mut Generator, name: &str, fields: &[String]) {
     }
 }
 
-/// Puts what one look at a package is about into a plan, as it is in the other.
+/// Copies what one look at a package is about from one plan to the other.
 fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
     match at {
         None => plan.site.co_alarm = Answer::Known(true),
@@ -236,7 +237,7 @@ fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
     }
 }
 
-/// What is to be on the package of a thing in a plan that has answers to all that was not known of it.
+/// Returns what has to be on the package of a thing, from a plan in which its unknowns are answered.
 fn properties(best: &Plan, thing: &str) -> Vec<Property> {
     let mut all: Vec<(&'static str, Option<Value>)> = Vec::new();
     let name = |text: String| Some(Value::Name(text));
@@ -286,7 +287,7 @@ fn amount<Q: Quantity>(answer: Answer<Q>) -> Option<Value> {
     answer.known().map(|it| Amount::of(*it).into())
 }
 
-/// Shapes with their breakers, each once with how many there are; nothing where none are chosen.
+/// Lists shapes with their breakers, each once with its count. `None` without outlets.
 fn kinds(outlets: impl Iterator<Item = (Receptacle, Answer<Current>)>) -> Option<Value> {
     let mut kinds: Vec<(String, usize)> = Vec::new();
     for (shape, breaker) in outlets {
@@ -309,7 +310,7 @@ fn of_outlets(outlets: &[Outlet]) -> Option<Value> {
     kinds(outlets.iter().map(|it| (it.shape, it.breaker)))
 }
 
-/// Whether those have a GFCI that do not lack one for certain.
+/// Returns the GFCI property, if any outlet is known to have one.
 fn protected(outlets: &[Outlet]) -> Option<Value> {
     let mut gfci = outlets.iter().map(|it| it.gfci);
     gfci.any(|it| it == Answer::Known(true)).then(|| Value::yes_no(true))
@@ -325,7 +326,7 @@ mod tests {
     use crate::rules::testing::{edited, plan, report};
     use crate::supply::Supply;
 
-    /// What has to be on the package of this cord.
+    /// Returns how many dangers the package clears, and what has to be on it.
     fn wanted(edits: &[(&str, &str)]) -> (usize, Vec<(&'static str, String)>) {
         let report: Report = report(edits);
         let look = report.figures.looks.iter().find(|it| it.read == Marking::Package);
@@ -344,7 +345,7 @@ mod tests {
         ("outdoor = true # long", "outdoor = \"unknown\""),
     ];
 
-    /// All of it in one line, and no more than it takes: on a breaker of 30 A a cord of 10 AWG, on one of 20 A 16 AWG.
+    /// Everything in one line, and no more than it takes: 10 AWG on a 30 A breaker, 16 AWG on a 20 A one.
     #[test]
     fn what_is_not_known_of_a_cord_to_buy_is_chosen() {
         let all = |edits: &[(&str, &str)]| {
@@ -362,7 +363,7 @@ mod tests {
         assert!(found.contains("wire 16 AWG"), "{found}");
     }
 
-    /// One of which all is known is on the list as well, and an alarm where there is none.
+    /// A thing with no unknowns is on the list as well, and so is an alarm if there is none.
     #[test]
     fn all_that_is_not_bought_yet_is_on_the_list() {
         let bought = ("wire = \"10 AWG\" # long", "wire = \"10 AWG\"\nbought = false");
@@ -377,7 +378,7 @@ mod tests {
         assert_eq!(keys(&[no_alarm]), [""; 0]);
     }
 
-    /// What is bought by the list, as it stands there and nowhere else.
+    /// Returns the plan with exactly what the list says bought.
     fn bought(plan: &Plan, looks: &[Look]) -> Plan {
         let mut plan = plan.clone();
         for look in looks {
@@ -408,7 +409,7 @@ mod tests {
         plan
     }
 
-    /// One field of a part, if that is a field and is not known.
+    /// Sets one field of a part, if the part has it.
     fn take<P: Part>(part: &mut P, key: &str, text: &str) {
         if matches!(key, "plug" | "ends" | "inlet" | "outlet") {
             return;
@@ -418,7 +419,7 @@ mod tests {
         }
     }
 
-    /// An outlet: its breaker is told with its shape.
+    /// Sets one field of an outlet. Its breaker is listed with its shape.
     fn outlet(outlet: &mut Outlet, key: &str) {
         match key {
             "outlet" if !outlet.breaker.is_known() => {
@@ -429,8 +430,8 @@ mod tests {
         }
     }
 
-    /// Nothing is bought yet, and next to nothing known: a kettle of 1000 W, an air mattress pump and more that runs in
-    /// any hour, on one box. 1355 W in all, at 5000 ft, for nobody said how high the place is.
+    /// Nothing is bought yet, and next to nothing is known. A 1000 W kettle, an air mattress pump and lamps may run at
+    /// any hour, on one box. They take 1355 W in all, at 5000 ft because the altitude is unknown.
     const AT_THE_SHOP: &str = r#"
 format = 1
 [site]
@@ -499,7 +500,7 @@ wanted = "must"
 plug = "5-15P"
 "#;
 
-    /// What the list says, bought, runs all that must run at one time.
+    /// Buying what the list says runs everything that must run at one time.
     #[test]
     fn the_list_is_enough_for_all_that_must_run() {
         let plan = plan(AT_THE_SHOP);
@@ -509,7 +510,7 @@ plug = "5-15P"
         let power = then.findings.iter().filter(|it| it.area == "power" && it.signal <= Signal::Warning);
         assert_eq!(power.map(|it| it.code).collect::<Vec<_>>(), [""; 0], "{looks:#?}");
         assert!(now.findings.iter().any(|it| it.code == "POWER001"));
-        // At 5000 ft, and with the pump starting beside the others: also what has no socket yet.
+        // At 5000 ft, with the pump starting while the others run, including loads without a socket.
         let supply = Supply::build(&bought(&plan, looks));
         assert!(supply.rated >= Power::from_milliwatts(1_355_000), "{looks:#?}");
         assert!(supply.peak >= Power::from_milliwatts(1_655_000), "{looks:#?}");
@@ -520,7 +521,7 @@ plug = "5-15P"
         assert!(looks.iter().flat_map(|it| &it.buy).any(|it| it.key == "co_alarm"));
     }
 
-    /// No package tells how a cord will lie, where neutral is joined to ground, or what is behind an outlet.
+    /// No package says how a cord will lie, where neutral is joined to ground, or what is behind an outlet.
     #[test]
     fn nobody_looks_on_a_package_for_what_is_inside() {
         let looks = crate::judge::build(&plan(AT_THE_SHOP)).figures.looks;
@@ -534,7 +535,7 @@ plug = "5-15P"
     proptest! {
             #![proptest_config(ProptestConfig::with_cases(48))]
 
-            /// Whoever looks at all ahead of it and then buys what the list says has got rid of what it promises.
+            /// After all the looks before it, buying what the list says clears at least what it promises.
             #[test]
             fn what_is_bought_clears_what_is_promised(mut plan in arbitrary::camp()) {
                 plan.generator.bought = Some(false);
@@ -557,7 +558,7 @@ plug = "5-15P"
             }
         }
 
-    /// Whoever buys just that has nothing left to look at there.
+    /// After buying exactly that, nothing is left to look at.
     #[test]
     fn what_is_bought_by_the_list_clears_what_was_told() {
         let before: Plan = plan(&edited(&NOT_BOUGHT));

@@ -1,5 +1,5 @@
-//! The best answer to each unknown that somebody can find out: as the field says, or by what the rest of
-//! the plan is.
+//! The best answer to each unknown that somebody can find out: a fixed one for the field, or one that depends on the
+//! rest of the plan.
 
 use crate::plan::row::Part;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Leg, LoadKind, Outlet, Plan};
@@ -7,15 +7,15 @@ use crate::quantity::{Current, Power};
 use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
-/// Less than anything that is worth a plan draws.
+/// Less than anything worth planning for draws.
 const LEAST_DRAW: Power = Power::from_milliwatts(10_000);
 
-/// What most plugs go into.
+/// The shape that most plugs fit.
 const HOUSEHOLD: Configuration = Configuration::N5_15;
 
-/// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
-/// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
-/// sets, which overload no wire.
+/// Gives the low answer to a field where more is better in one way and less in another. A peak starts motors but heats
+/// wires, so it is set no higher than the rated power. The rated power is set no higher than that of the smallest
+/// generators, which overload no wire. `None`, with nothing changed, for any other field.
 pub(super) fn answer_low(plan: &mut Plan, field: &str) -> Option<()> {
     let set = &mut plan.generator;
     match field {
@@ -29,10 +29,9 @@ pub(super) fn answer_low(plan: &mut Plan, field: &str) -> Option<()> {
     Some(())
 }
 
-/// Gives a plan the best answer to one field; `None`, and nothing changed, for a field without an answer of its
-/// own.
+/// Gives the best answer to a field. `None`, with nothing changed, for a field that has none.
 pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
-    // Not the one that it is taken to be on.
+    // The leg that it is not assumed to be on.
     let other = match leg_taken(plan) {
         Leg::A => Leg::B,
         Leg::B => Leg::A,
@@ -71,21 +70,21 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             let load = plan.load_mut(id)?;
             match name {
                 "running" => load.running = Answer::Known(Draw::Power(LEAST_DRAW)),
-                // At unity, without a start and not at night; where the draw is not known either, the
-                // least of it.
+                // The best kind has unity power factor, no starting current and no use at night. If the draw is unknown
+                // too, it is the kind that draws the least.
                 "kind" => {
                     let heats = load.running.is_known();
                     let kind = if heats { LoadKind::Cooker } else { LoadKind::Lamp };
                     load.kind = Answer::Known(kind);
                 }
-                // Less than what it runs with counts as just that.
+                // A start below the running power counts as the running power.
                 "starting" => load.starting = Answer::Known(Power::ZERO),
-                // Who said that it uses both tells the amperes of each half: at best as many on each.
+                // A load known to use both voltages may state its amps per half, at best the same on each.
                 "legs" if load.voltage.is_known() => {
                     let power = match load.running {
                         Answer::Known(Draw::Power(power)) => power,
                         Answer::Known(Draw::Current(_) | Draw::Motor { .. }) => return None,
-                        // The same amperes tell what it draws.
+                        // The same amps also state the unknown draw.
                         Answer::Missing | Answer::Unknown => LEAST_DRAW,
                     };
                     let each = Current::from_milliamps(power.milliwatts() / 240);
@@ -100,7 +99,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
     Some(())
 }
 
-/// Gives a plan this answer to a field of the generator, a cord or a box.
+/// Gives this answer to a field of the generator or a cord. `None` for any other field.
 pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> Option<()> {
     fn take<P: Part>(part: &mut P, name: &str, text: &str) -> Option<()> {
         P::row(name)?.take(part, Answer::Known(text));
@@ -120,17 +119,17 @@ pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> O
 fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     let set = &mut plan.generator;
     match name {
-        // The largest that people carry about, and no more than its peak.
+        // The largest that people carry around, or the peak if it is known.
         "rated" => {
             let most = Power::from_milliwatts(9_000_000);
             set.rated = Answer::Known(set.peak.or(most));
         }
         "peak" => {
-            // As much again: few sets have more.
+            // Twice the rated power. Few generators have more.
             let rated = set.rated.or(UNKNOWN_RATED).milliwatts();
             set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
         }
-        // Where it harms least: away from any GFCI, else in the last outlet.
+        // Where it does the least harm: away from any GFCI, or else in the last outlet.
         "bonding_plug_in" => {
             let household = set.outlets.iter().filter(|it| it.shape.takes(Plug::BONDING));
             let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
@@ -153,7 +152,7 @@ fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Op
     Some(())
 }
 
-/// Whoever looks at a cord sees both of its ends.
+/// Fills in both ends: whoever looks at a cord sees both.
 fn shape_of_cord(cord: &mut Cord) {
     cord.plug = Answer::Known(cord.plug.or(Plug(HOUSEHOLD)));
     if !cord.ends.is_known() {
@@ -161,7 +160,7 @@ fn shape_of_cord(cord: &mut Cord) {
     }
 }
 
-/// The same of a box.
+/// Fills in the inlet and the receptacles of a box.
 fn shape_of_box(holder: &mut DistributionBox) -> Option<()> {
     holder.inlet = Answer::Known(holder.inlet.or(Plug(HOUSEHOLD)));
     if holder.outlets_unknown() {

@@ -1,4 +1,4 @@
-//! Small plans whose sharing is reckoned by hand.
+//! Small plans whose sharing is worked out by hand.
 
 use super::*;
 
@@ -72,7 +72,7 @@ fn every_load_of_the_demo_plans_has_a_place_unless_its_place_must_not_be_used() 
     }
 }
 
-/// On dry ground an outlet without a GFCI may be used; a free one with a GFCI that works still comes first.
+/// On dry ground an outlet without a GFCI may be used, but a free one with a working GFCI comes first.
 #[test]
 fn on_dry_ground_too_a_load_goes_where_a_gfci_works() {
     for guarded in ["front", "side"] {
@@ -85,8 +85,8 @@ fn on_dry_ground_too_a_load_goes_where_a_gfci_works() {
     }
 }
 
-/// Of two halves of 20.8 A (5,000 W) one has 12.5 A, and nobody knows the half of an outlet that asks for as much: it
-/// may be the same one. Said to be the other, both run at once.
+/// Each leg of 5,000 W has 20.8 A, and one load takes 12.5 A. An outlet of unknown leg that needs as much may be on the
+/// same leg. Once it is known to be on the other, both run at once.
 #[test]
 fn an_outlet_of_unknown_leg_counts_on_both() {
     for (leg, together) in [("", false), ("leg = \"A\"", true)] {
@@ -102,8 +102,8 @@ fn an_outlet_of_unknown_leg_counts_on_both() {
     }
 }
 
-/// Where the ground may be wet and nothing protects, no load is sent, and none that the plan puts there is
-/// counted on. A receptacle with protection in the same plan takes it.
+/// On wet ground no load is sent to an outlet without protection, and none that the plan puts there is counted. An
+/// outlet with protection takes it.
 #[test]
 fn no_load_has_a_place_where_none_may_be_plugged_in() {
     let wet = |text: String| text.replace("ground = \"dry\"", "ground = \"wet\"");
@@ -116,7 +116,7 @@ fn no_load_has_a_place_where_none_may_be_plugged_in() {
     assert_eq!(shared(&guarded).placed[0].at.as_str(), "front");
 }
 
-/// A breathing machine, and a cord of so many feet in the first of two sockets of the set.
+/// Shares breathing machines, with cords of these lengths in the generator's first outlet, which has two sockets.
 fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
     let cord = |(id, feet): &(&str, u32)| {
         format!(
@@ -132,23 +132,23 @@ fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
     shared(&plan(&(cords + &machine)))
 }
 
-/// Exhaust keeps the set 25 ft away from sleepers.
+/// Exhaust keeps the generator 25 ft away from sleepers.
 #[test]
 fn what_a_life_depends_on_runs_beside_the_bed_where_it_can() {
     let at = |sharing: &Sharing| -> Vec<String> { sharing.placed.iter().map(|placed| placed.at.to_string()).collect() };
     assert_eq!(at(&breathing(1, &[])), ["front"]);
     assert_eq!(at(&breathing(1, &[("cord", 50)])), ["cord"]);
-    // Farther out than exhaust asks is no better, and nearer is better than at the set.
+    // Farther out than exhaust demands is no better, but nearer is still better than at the generator.
     assert_eq!(at(&breathing(1, &[("short", 10), ("long", 30)])), ["long"]);
     assert_eq!(at(&breathing(1, &[("shorter", 5), ("short", 10)])), ["short"]);
-    // A place at the set is better than none.
+    // A place at the generator is better than none.
     let two = breathing(2, &[("cord", 50)]);
     assert_eq!((at(&two).len(), two.unplaced.len()), (2, 0));
 }
 
 #[test]
 fn what_cannot_run_at_once_takes_turns_and_still_has_a_socket() {
-    // 2400 W at 120 V is 20 A: two of 1100 W hold together, three do not.
+    // 2400 W at 120 V is 20 A: two loads of 1100 W hold together, three do not.
     let loads = ["a", "b", "c"].map(|id| heater(id, 1100, "")).concat();
     let sharing = shared(&plan(&loads));
     assert_eq!(sharing.unplaced, []);
@@ -167,12 +167,12 @@ fn loads_that_never_overlap_need_no_turns() {
         .collect();
     let sharing = shared(&plan(&loads));
     assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
-    // What may be on at once does not ask for the hours.
+    // What may not be on together is independent of hours.
     assert_eq!(ids(&sharing.never), ["a b c"]);
 }
 
-/// Of two that clash in their hours, neither shares its turn with a third that is listed with it as never
-/// together, though that one is on at another hour.
+/// Two loads clash in their hours. Neither shares its turn with a third that may never run with it, though that one is
+/// on at another hour.
 #[test]
 fn a_turn_holds_nothing_that_is_never_together() {
     let hours = ["07:30-07:50", "07:30-07:40", "18:00-19:00"];
@@ -184,8 +184,8 @@ fn a_turn_holds_nothing_that_is_never_together() {
     assert_eq!(ids(&sharing.turns), ["a", "b", "c"]);
 }
 
-/// A device for the afternoon, and two kettles that want the same hour of the morning, each too much beside it at
-/// once: no turn has both. Near miss: a device that runs in the morning too is in every turn.
+/// A device for the afternoon, and two kettles that want the same hour in the morning, each too much together with it:
+/// no turn has the device and a kettle. Near miss: a device that runs in the morning too is in every turn.
 #[test]
 fn a_turn_at_another_hour_leaves_out_what_is_too_much_beside_it() {
     let aid = |watts, hours: &str| {
@@ -200,7 +200,7 @@ fn a_turn_at_another_hour_leaves_out_what_is_too_much_beside_it() {
     assert_eq!(ids(&sharing.turns), ["aid a", "aid b"]);
 }
 
-/// Whoever breathes by a device does not wait for a kettle.
+/// A breathing device does not wait for a kettle.
 #[test]
 fn what_a_life_depends_on_is_in_every_turn() {
     let aid = |watts| {
@@ -208,7 +208,7 @@ fn what_a_life_depends_on_is_in_every_turn() {
         heater("aid", watts, &more).replace("\"heater\"", "\"medical\"")
     };
     let others = ["a", "b"].map(|id| heater(id, 1100, "")).concat();
-    // 2400 W at 120 V: two of 1100 W beside 150 W, and one beside 250 W.
+    // On 2400 W at 120 V, two loads of 1100 W fit together with 150 W, and one with 250 W.
     for (watts, turns) in [(150, 0), (250, 2)] {
         let sharing = shared(&plan(&(aid(watts) + &others)));
         assert_eq!(sharing.turns.len(), turns);
@@ -216,11 +216,11 @@ fn what_a_life_depends_on_is_in_every_turn() {
         assert!(sharing.turns.iter().all(with), "{:?}", sharing.turns);
         assert_eq!(sharing.off, []);
     }
-    // Nothing of 1100 W beside 1600 W, so there is nothing to take turns with.
+    // No 1100 W load fits together with 1600 W, so there is nothing to take turns with.
     let sharing = shared(&plan(&(aid(1600) + &others)));
     assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
     assert_eq!(ids(&[sharing.off]), ["a b"]);
-    // At other hours both run.
+    // At different hours both run.
     let aid = aid(1600).replace("continuous", "hours = [\"20:00-06:00\"]\ncontinuous");
     let by_day = others.replace("continuous", "hours = [\"12:00-13:00\"]\ncontinuous");
     let sharing = shared(&plan(&(aid + &by_day)));
@@ -229,7 +229,7 @@ fn what_a_life_depends_on_is_in_every_turn() {
 
 #[test]
 fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
-    // 15.4 A at 120 V; no more than the plug's 15 A at the 125 V that it is made for.
+    // 15.4 A at 120 V, but no more than the plug's 15 A at the 125 V that it is made for.
     let big = heater("big", 1850, "on = \"side\"\npower_factor = 1.0");
     let sharing = shared(&plan(&big.replace("\"heater\"", "\"motor\"")));
     assert_eq!(sharing.placed[0].at.as_str(), "side");
@@ -252,7 +252,8 @@ fn reasons_for_having_no_place() {
     );
 }
 
-/// A plug that fits an outlet whose one socket a cord has is without room; without the cord it has a place.
+/// An outlet whose only socket is taken by a cord has no room for a plug that fits it. Without the cord, the load has a
+/// place.
 #[test]
 fn an_outlet_that_gear_has_taken_is_one_without_room() {
     let cord = |from: &str| {
@@ -288,8 +289,8 @@ fn a_cord_takes_up_a_socket() {
 
 #[test]
 fn of_loads_alike_one_choice_stands_for_all() {
-    // Eight of 500 W: four hold at 20 A, whichever they are. Two sockets and one, so three
-    // boxes' worth of sockets are not needed to see it: put them behind a splitter.
+    // Of eight 500 W loads, any four hold at 20 A. The generator has three sockets, so they are plugged into a
+    // splitter.
     let cord = r#"
         [[cord]]
         id = "strip"
@@ -308,7 +309,7 @@ fn of_loads_alike_one_choice_stands_for_all() {
     }
 }
 
-/// A cord in the first outlet of the set.
+/// Returns a cord in the generator's first outlet.
 fn cord(feet: u32, ends: usize, wire: &str) -> String {
     let ends = vec!["\"5-15R\""; ends].join(", ");
     format!(
@@ -317,7 +318,7 @@ fn cord(feet: u32, ends: usize, wire: &str) -> String {
     )
 }
 
-/// A box behind a cord in the first outlet of the set, with so many outlets of 20 A each.
+/// Returns a box behind a cord in the generator's first outlet, with this many 20 A outlets.
 fn boxed(feet: u32, wire: &str, outlets: usize) -> String {
     let outlet =
         |number| format!("[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n");
@@ -339,13 +340,13 @@ fn places(text: &str) -> Vec<String> {
 fn a_thing_goes_to_the_far_end_of_a_cord_that_can_take_it() {
     let lamp = |cord: &str| places(&(cord.to_owned() + &things(1, 100)));
     assert_eq!(lamp(&cord(50, 1, "14 AWG")), ["cord"]);
-    // The farther of two, but no farther than exhaust asks for.
+    // The longer of two, but no longer than exhaust demands.
     let both = cord(10, 1, "14 AWG") + &cord(50, 1, "14 AWG").replace("\"cord\"", "\"long\"");
     assert_eq!(lamp(&both), ["long"]);
-    // No cord, or one that ends at the set.
+    // No cord, or one that ends at the generator.
     assert_eq!(lamp(""), ["front"]);
     assert_eq!(lamp(&cord(6, 3, "14 AWG")), ["front"]);
-    // One that it is too much for.
+    // A cord that cannot carry the load.
     assert_eq!(places(&(cord(50, 1, "18 AWG") + &things(1, 1500))), ["front"]);
 }
 
@@ -355,37 +356,37 @@ fn what_is_plugged_in_now_stays_unless_more_is_served_elsewhere() {
     let long = cord(50, 3, "14 AWG");
     assert_eq!(at(&long, ""), ["cord.1"]);
     assert_eq!(at(&long, "now = \"cord.2\""), ["cord.2"]);
-    // At the set only where there is nothing else.
+    // A place at the generator is kept only where there is nothing else.
     assert_eq!(at(&long, "now = \"side\""), ["cord.1"]);
     assert_eq!(at("", "now = \"side\""), ["side"]);
     assert_eq!(at("", ""), ["front"]);
-    // What finds no room at the cord's end stays where it is as well.
+    // Loads without room at the cord's end also stay where they are.
     let rest = heater("b", 600, "now = \"side\"") + &heater("c", 600, "");
     let one_end = cord(50, 1, "14 AWG") + &heater("a", 600, "") + &rest;
     assert_eq!(places(&one_end), ["cord", "side", "front"]);
-    // Two of 1000 W run at once only if one leaves the cord of 15 A.
+    // Two loads of 1000 W run at once only if one leaves the 15 A cord.
     let heaters = |watts| {
         let a = heater("a", watts, "now = \"cord.1\"");
         places(&(long.clone() + &a + &heater("b", watts, "now = \"cord.2\"")))
     };
     assert_eq!(heaters(800), ["cord.1", "cord.2"]);
-    // Not to the outlet of the cord, whose breaker then carries more than 16 A.
+    // Not for the cord's own outlet, whose breaker would then carry more than 16 A.
     assert_eq!(heaters(1000), ["cord.1", "side"]);
 }
 
 #[test]
 fn a_box_at_the_camp_takes_all_that_it_holds() {
     let at = |outlets, watts| places(&(boxed(75, "12 AWG", outlets) + &things(5, watts)));
-    // Five of 350 W are 14.6 A, five of 400 W 16.7 A: the cord carries 15 A.
+    // Five loads of 350 W are 14.6 A, five of 400 W are 16.7 A. The cord carries 15 A.
     assert_eq!(at(6, 350), ["b1", "b2", "b3", "b4", "b5"]);
     assert_eq!(at(6, 400), ["b1", "b2", "b3", "b4", "front"]);
-    // It has no more sockets.
+    // The box has no more sockets.
     assert_eq!(at(3, 100), ["b1", "b2", "b3", "front", "side"]);
 }
 
 #[test]
 fn the_balance_counts_only_beyond_what_holds_for_hours() {
-    // 20 A each, of them 16 A for hours.
+    // 20 A each, 16 A of them for hours.
     let outlets = "
         [[generator.outlet]]
         id = \"a\"
@@ -408,12 +409,12 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
     };
     assert_eq!(at(950, "continuous = false"), ["a", "a"]);
     assert_eq!(at(1000, "continuous = false"), ["a", "b"]);
-    // What runs for hours counts as a quarter more.
+    // What runs for hours counts a quarter more.
     assert_eq!(at(750, "continuous = true"), ["a", "a"]);
     assert_eq!(at(950, "continuous = true"), ["a", "b"]);
 }
 
-/// A pump that takes 1200 W to start beside what it runs at, and heaters.
+/// Returns a pump with these running and starting watts.
 fn pump(watts: u32, starting: u32) -> String {
     heater("pump", watts, &format!("starting = \"{starting} W\""))
         .replace("kind = \"heater\"", "kind = \"motor\"\n            power_factor = 1.0")
@@ -427,7 +428,7 @@ fn any_order_of_what_may_run_together_holds() {
     assert_eq!(ids(&[sharing.start.order, sharing.stop_order]), ["pump a", "a pump"]);
 }
 
-/// What somebody breathes with goes off last, however large.
+/// A medical load is switched off last, however large.
 #[test]
 fn a_life_is_switched_off_last() {
     for (kind, order) in [("medical", "b a"), ("cooker", "a b")] {
@@ -441,15 +442,15 @@ fn a_life_is_switched_off_last() {
 
 #[test]
 fn an_order_that_starts_the_pump_first_is_told_from_none() {
-    // The peak is 3000 W. Running: 1000 + 600 W. By hand: the pump first takes 2300 W, then
-    // the heater 1600 W; the heater first, 1000 + 2300 W.
+    // The peak is 3000 W, running 1000 + 600 W. By hand: pump first takes 2300 W, then the heater 1600 W. Heater first
+    // takes 1000 + 2300 W.
     let sharing = shared(&plan(&(heater("a", 1000, "") + &pump(600, 2300))));
     assert_eq!(ids(&sharing.never), ["a pump"]);
     let start = sharing.start;
     assert_eq!(start.verdict, StartVerdict::ThisOrder);
     assert_eq!(ids(&[start.loads, start.order]), ["a pump", "pump a"]);
     assert_eq!(start.reason, None);
-    // Two pumps of 700 W that start at 2500 W: the second takes 700 + 2500 W in either order.
+    // Two pumps of 700 W that start at 2500 W: in either order the second takes 700 + 2500 W.
     let two = pump(700, 2500) + &pump(700, 2500).replace("\"pump\"", "\"well\"");
     let sharing = shared(&plan(&(two + &heater("a", 200, "wanted = \"must\""))));
     assert_eq!(sharing.start.verdict, StartVerdict::NoOrder, "{:?}", sharing.start);
@@ -459,8 +460,7 @@ fn an_order_that_starts_the_pump_first_is_told_from_none() {
 
 #[test]
 fn each_leg_has_its_own_limit() {
-    // 4800 W on two legs is 20 A on each. Two of 12.5 A hold only on different legs; a load of
-    // 240 V is on both.
+    // 4800 W on two legs is 20 A on each. Two of 12.5 A hold only on different legs. A 240 V load is on both.
     let text = |more: &str| {
         let outlet = |id: &str, leg: &str| {
             format!(
@@ -491,7 +491,7 @@ fn each_leg_has_its_own_limit() {
             breaker = "30 A"
         "#;
         let outlets = outlet("left", "A") + &outlet("right", "B");
-        // Amps are those of each leg.
+        // Amps are per leg.
         let pump =
             heater("pump", 2400, "").replace("running = \"2400 W\"", "current = \"10 A\"").replace("5-15P", "L14-30P");
         let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
@@ -503,9 +503,9 @@ fn each_leg_has_its_own_limit() {
     assert_eq!(ids(&sharing.never), ["one pump", "two pump"]);
 }
 
-/// A coach with a four-contact plug on an adapter from a 120 V outlet: both of its hots hang on the one
-/// leg there, with all of its current, which its watts at 120 V are. What its amps on each of two legs
-/// would add up to there nobody knows, so that it has no place by amps.
+/// A camper with a four-contact plug, on an adapter from a 120 V outlet: both of its hots are on that one leg, with all
+/// of its current, which its watts at 120 V give. What its amps, which are per leg, would add up to there is unknown,
+/// so with amps it has no place.
 #[test]
 fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
     let with = |draw: &str| {
@@ -524,9 +524,9 @@ fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
     assert_eq!(shared(&with("current = \"12.5 A\"")).placed, []);
 }
 
-/// Three times 800 W are 2400 W: 20 A at 120 V, all of a breaker of 20 A and of a set of 2400 W. Each of them
-/// alone is 6.667 A, rounded up. Twice 1000 W are all of a set of 2000 W, of which the amps are 16.666, rounded
-/// down. One watt more is too much.
+/// Three times 800 W is 2400 W: 20 A at 120 V, all of a 20 A breaker and of a 2400 W generator, although each alone is
+/// 6.667 A, rounded up. Twice 1000 W is all of a 2000 W generator, although that is 16.666 A, rounded down. One watt
+/// more is too much.
 #[test]
 fn what_is_rounded_is_rounded_once_all_is_added_up() {
     for (rated, each, holds) in [(2400, [800, 800, 800], true), (2400, [800, 800, 801], false)] {
@@ -540,7 +540,7 @@ fn what_is_rounded_is_rounded_once_all_is_added_up() {
     }
 }
 
-/// Whether all of these run together, in every part of the report.
+/// Checks whether all of these run together, in every part of the report.
 fn check_all(loads: &str, rated: u32, holds: bool) {
     let text = plan(loads).replace("sockets = 2", "sockets = 3").replace("70 °F", "60 °F").replace(
         "rated = \"2400 W\"\n        peak = \"3000 W\"",
@@ -563,8 +563,8 @@ fn check_all(loads: &str, rated: u32, holds: bool) {
     assert_eq!(sums.iter().all(crate::report::sums::Sum::holds), holds, "{sums:?}");
 }
 
-/// Eleven heaters for six sockets: who goes where takes all the work that a trial has for it, and which of them
-/// cannot run together is seen all the same.
+/// Eleven heaters for six sockets: placing takes all the work that a trial has for it, and conflicts are found all the
+/// same.
 #[test]
 fn a_trial_sees_what_cannot_run_together() {
     let outlets = ["one", "two", "three"]

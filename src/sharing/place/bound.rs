@@ -1,16 +1,16 @@
-//! Bounds on what must still be left out, each with its proof.
+//! Lower bounds on what must still be left out, each with its proof.
 
 use super::super::model::bits;
 use super::super::set::LoadSet;
 use super::search::Search;
 use super::table::Constraint;
 
-/// A loss that cannot be.
+/// An impossible loss.
 const NEVER: u64 = u64::MAX / 4;
 
 impl Search<'_> {
-    /// At least this much weight of undecided loads must be left out; [`NEVER`] when not all that
-    /// is to be served can be.
+    /// Returns the least weight of undecided loads that must be left out. [`NEVER`] if not everything committed can be
+    /// served.
     pub(super) fn least_loss(&self, domains: &[u64]) -> u64 {
         if self.dearest(domains) > self.table.most_cost - self.cost {
             return NEVER;
@@ -22,7 +22,7 @@ impl Search<'_> {
         room.max(self.for_want_of_sockets(domains))
     }
 
-    /// What all that is to be served and has no place yet costs at least: each its cheapest place.
+    /// Returns the least cost of the committed loads that have no place yet: each at its cheapest place.
     fn dearest(&self, domains: &[u64]) -> i64 {
         if self.model.costs.is_empty() {
             return 0;
@@ -39,12 +39,13 @@ impl Search<'_> {
         cheapest.map_or(0, |(cost, _)| *cost)
     }
 
-    /// Proof. Call a load confined to a constraint when all places left to it are behind it; one
-    /// with no place left is counted on its own instead. What is placed of the confined loads
-    /// adds up, in the constraint, to no more than the room left there. So the loads left out sum to at
-    /// least the shortfall, and the cheapest way of that, allowing parts of a load, costs no more than any
-    /// real way. Loads that are to be served are no choice in it. A surge row is taken with the peak that
-    /// is certain already: a weaker statement that is also true.
+    /// Bounds the loss for want of room.
+    ///
+    /// Proof. Call a load confined to a constraint if all places left to it are behind it. A load with no place left is
+    /// counted separately. The confined loads that are placed add up to no more than the room left in the constraint,
+    /// so those left out sum to at least the shortfall. The cheapest way to do that, allowing fractions of a load,
+    /// costs no more than any real way. Committed loads are never left out. A surge row is taken with the peak that is
+    /// already certain, which is weaker but also true.
     fn for_want_of_room(&self, domains: &[u64]) -> u64 {
         let mut stranded = 0;
         for load in self.undecided.iter().filter(|load| domains[*load] == 0) {
@@ -57,7 +58,7 @@ impl Search<'_> {
         self.charge(self.table.constraints.len());
         for (c, constraint) in self.table.constraints.iter().enumerate() {
             let room = constraint.capacity - self.used[c] - self.peak[c].max(self.pledged_peak[c]);
-            // Not even all that is undecided passes it.
+            // Not even everything undecided together exceeds the room.
             if self.demand[c] > room {
                 worst = worst.max(self.knapsack(constraint, domains, room));
             }
@@ -65,7 +66,7 @@ impl Search<'_> {
         stranded.saturating_add(worst).min(NEVER)
     }
 
-    /// The least loss, parts of a load allowed, that brings the sum down to the room.
+    /// Returns the least loss that brings the sum down to the room, allowing fractions of a load.
     fn knapsack(&self, constraint: &Constraint, domains: &[u64], room: i64) -> u64 {
         self.charge(constraint.loads.len());
         let confined = |load: &usize| {
@@ -85,7 +86,7 @@ impl Search<'_> {
             if sum <= short {
                 lost += self.loss[load];
             } else {
-                // A part of it, rounded up: losses are whole numbers.
+                // A fraction of the load, rounded up because losses are whole numbers.
                 let part = u128::from(self.loss[load]) * u128::from(short.unsigned_abs());
                 let part = part.div_ceil(u128::from(sum.unsigned_abs()));
                 lost += u64::try_from(part).unwrap_or(self.loss[load]);
@@ -95,10 +96,11 @@ impl Search<'_> {
         if short > 0 { NEVER } else { lost }
     }
 
-    /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of
-    /// loads that can be matched are the independent sets of a transversal matroid, in which the
-    /// greedy choice, heaviest first, has the greatest weight; an augmenting path says whether
-    /// one more can be matched beside those that are.
+    /// Bounds the loss for want of sockets.
+    ///
+    /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of loads that can be matched
+    /// are the independent sets of a transversal matroid, in which the greedy choice, heaviest first, has the greatest
+    /// weight. An augmenting path decides whether one more can be matched in addition to those already matched.
     fn for_want_of_sockets(&self, domains: &[u64]) -> u64 {
         let mut matching = Matching {
             domains,

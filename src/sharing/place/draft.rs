@@ -1,29 +1,29 @@
-//! A placing by small changes: filled in greedily, mended, and pressed towards the first places.
+//! A placing by small changes: filled greedily, improved, and moved toward the first places.
 //!
-//! Where nothing is short, it is the best there is; else the search only looks for what is better.
+//! If nothing is short, it is already the best. Otherwise the search only looks for something better.
 
 use super::super::budget::Budget;
 use super::super::model::{Model, Row, bits, mask, permille_up};
 use super::super::set::LoadSet;
 use super::{Tariff, Worth};
 
-/// A placing on which loads are put and taken one by one.
+/// A placing that loads are added to and removed from one at a time.
 pub(super) struct Draft<'a> {
     model: &'a Model,
     loss: &'a [u64],
     moments: Vec<LoadSet>,
     at: Vec<Option<usize>>,
     free: Vec<u32>,
-    /// For each row and moment (`row * moments + moment`) what is used, and the greatest peak.
+    /// What is used, and the greatest peak, for each row and moment (`row * moments + moment`).
     used: Vec<i64>,
     peak: Vec<i64>,
-    /// For each load, the moments it is on.
+    /// For each load, the moments when it is on.
     on: Vec<Vec<usize>>,
-    /// For each place, the rows that it is behind.
+    /// For each place, the rows that cover it.
     rows: Vec<Vec<usize>>,
-    /// Loads, worthiest for their size first.
+    /// Loads in order of weight for their size, greatest first.
     order: Vec<usize>,
-    /// What is lent to it while it mends.
+    /// The budget on loan while it works.
     budget: Budget,
 }
 
@@ -85,7 +85,7 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// Counts that a load is looked at in so many rows.
+    /// Counts one look at a load in this many rows.
     fn charge(&mut self, load: usize, rows: usize) {
         let work = rows * self.on[load].len();
         self.budget.spend(u64::try_from(work).unwrap_or(u64::MAX));
@@ -115,7 +115,7 @@ impl<'a> Draft<'a> {
             for &moment in &self.on[load] {
                 let index = row * self.moments.len() + moment;
                 self.used[index] -= of.sums[load];
-                // The greatest peak may have been its own.
+                // The greatest peak may have been this load's.
                 if of.peak(load) > 0 && self.peak[index] == of.peak(load) {
                     again += self.at.len();
                     let peaks = self.moments[moment].iter().filter(|other| {
@@ -130,7 +130,7 @@ impl<'a> Draft<'a> {
         Some(place)
     }
 
-    /// Whether one row takes a load that is nowhere.
+    /// Whether a row has room for an unplaced load.
     fn takes(&self, row: usize, load: usize) -> bool {
         let of = &self.model.rows[row];
         let (sum, own) = (of.sums[load], of.peak(load));
@@ -143,13 +143,13 @@ impl<'a> Draft<'a> {
         })
     }
 
-    /// Whether a load that is nowhere may be put there.
+    /// Whether an unplaced load fits at a place.
     fn fits(&mut self, load: usize, place: usize) -> bool {
         self.charge(load, self.rows[place].len());
         self.free[place] > 0 && (self.rows[place].iter()).all(|row| self.takes(*row, load))
     }
 
-    /// The places where it may be put.
+    /// Returns the allowed places where an unplaced load fits.
     fn open(&mut self, load: usize) -> u64 {
         self.charge(load, self.model.rows.len());
         let allowed = self.model.loads[load].allowed.iter().copied();
@@ -162,14 +162,15 @@ impl<'a> Draft<'a> {
         open
     }
 
-    /// The greatest use of a row at the moments of a load, with so much more.
+    /// Returns the greatest use of a row at the moments of a load, with this much added.
     fn use_of(&self, row: usize, load: usize, more: i64) -> i64 {
         let used = |moment: &usize| self.used[row * self.moments.len() + moment];
         let most = self.on[load].iter().map(used).max();
         most.map_or(0, |most| permille_up(most + more, self.model.rows[row].capacity))
     }
 
-    /// The greatest use of the balanced rows a load is behind there, or would be with it there as well.
+    /// Returns the greatest use of the balanced rows that count a load at this place. With `more`, as if the load were
+    /// added there.
     fn use_there(&mut self, load: usize, place: usize, more: bool) -> i64 {
         self.charge(load, self.rows[place].len());
         let counts = |row: &&usize| {
@@ -184,7 +185,7 @@ impl<'a> Draft<'a> {
         used.max().unwrap_or(0)
     }
 
-    /// The place where it fits, costs least, and then least is used, the first of equals.
+    /// Returns the place where it fits at the least cost, then with the least use. The first wins a tie.
     fn roomiest(&mut self, load: usize) -> Option<usize> {
         let open = self.open(load);
         let cost = |place: &usize| self.model.cost(load, *place);
@@ -193,7 +194,7 @@ impl<'a> Draft<'a> {
         (cheapest.into_iter()).min_by_key(|place| self.use_there(load, *place, true))
     }
 
-    /// The greatest use, if it is more than enough, and the row and moment that have it.
+    /// Returns the greatest use, if it is more than enough, and the row and moment that have it.
     fn fullest(&self) -> (i64, usize, usize) {
         let mut most = (self.model.enough, 0, 0);
         for (row, of) in self.model.rows.iter().enumerate() {
@@ -210,7 +211,7 @@ impl<'a> Draft<'a> {
         most
     }
 
-    /// The weight left out, and what else it is worth. Less is better.
+    /// Returns the weight left out, and the rest of the worth. Less is better.
     pub(super) fn worth(&self) -> (u64, Worth) {
         let out = (0..self.at.len()).filter(|load| self.at[*load].is_none());
         let cost = self.model.cost_of(&self.at);
@@ -218,8 +219,8 @@ impl<'a> Draft<'a> {
         (loss, [cost, self.fullest().0])
     }
 
-    /// Puts what fits, the worthiest first; then serves more by taking one load away for another,
-    /// moving it elsewhere if it fits there.
+    /// Places what fits, worthiest first. Then serves more by removing one load for another, and moving it elsewhere if
+    /// it fits there.
     fn serve(&mut self) {
         for again in [false, true, true] {
             for step in 0..self.order.len() {
@@ -277,8 +278,8 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// Moves or exchanges loads of the fullest row as long as that costs no more, lowers its use
-    /// and leaves every other row it touches below it.
+    /// Moves or exchanges loads of the fullest row while that costs no more, lowers its use, and keeps every other row
+    /// it touches below that use.
     fn level(&mut self) {
         while !self.budget.spent() {
             let (most, row, moment) = self.fullest();
@@ -312,7 +313,7 @@ impl<'a> Draft<'a> {
                 return true;
             }
         }
-        // An exchange with one that is elsewhere, or with one of the same worth that is nowhere.
+        // An exchange with a load placed elsewhere, or with an unplaced one of the same weight.
         for other in 0..self.at.len() {
             if other == guest || self.budget.spent() || !model.loads[other].allowed.contains(&was) {
                 continue;
@@ -351,7 +352,7 @@ impl<'a> Draft<'a> {
         false
     }
 
-    /// All small changes that help, as far as the budget goes. Whatever fits is put in any case.
+    /// Makes every small change that helps, within the budget. Whatever fits is placed in any case.
     pub(super) fn mend(&mut self, budget: &mut Budget) {
         std::mem::swap(&mut self.budget, budget);
         self.serve();
@@ -360,10 +361,9 @@ impl<'a> Draft<'a> {
         std::mem::swap(&mut self.budget, budget);
     }
 
-    /// Moves single loads to the first place that takes them as things are, and serves a load instead of a
-    /// later one that weighs as much, as long as the placing is worth no less then: so that what comes first
-    /// in the plan is served, where a reader of the plan looks first, and a small change to a plan
-    /// changes little.
+    /// Moves single loads to the first place that takes them as things are, and serves a load instead of a later one of
+    /// the same weight, as long as the placing is worth no less. So what comes first in the plan is served, where a
+    /// reader looks first, and a small change to a plan changes little.
     pub(super) fn press(&mut self, budget: &mut Budget) {
         std::mem::swap(&mut self.budget, budget);
         let (_, most) = self.worth();
@@ -403,7 +403,7 @@ impl<'a> Draft<'a> {
         false
     }
 
-    /// Whether all is worth no less than this with the load, which is nowhere, there as well.
+    /// Whether the placing is worth no less with this unplaced load added at this place.
     fn is_no_worse(&mut self, load: usize, place: usize, [cost, used]: Worth) -> bool {
         self.model.cost_of(&self.at) + self.model.cost(load, place) <= cost && self.use_there(load, place, true) <= used
     }

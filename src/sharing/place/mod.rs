@@ -1,21 +1,21 @@
 //! Placing: which loads are served and where each is plugged in, for the whole day.
 //!
-//! In this order: the greatest weight of musts, then of wishes, then the least cost of places,
-//! then the least greatest use of any balanced row that is more than enough. The first two are one search
-//! for the least weight left out; the others ask again and again whether the same weight still fits at so
-//! much cost, and when every balanced row is cut down to so many thousandths. Of equals one is given in
-//! which no load by itself could be at a place before its own, or instead of a later one.
+//! In order of priority: the greatest weight of musts, then of wishes, then the least cost of places, then the lowest
+//! maximum use of the balanced rows, which counts only beyond what is enough. The first two are one search for the least
+//! weight left out. The others repeatedly ask whether the same weight still fits at a lower cost, or with every
+//! balanced row cut down further. Of equal placings, the result is one in which no single load could be at an earlier
+//! place, or be served instead of a later one.
 //!
-//! | file | what is there |
+//! | file | contents |
 //! | --- | --- |
-//! | [`draft`] | a good first answer by small changes, and of equals the one that is given |
+//! | [`draft`] | a good first answer by small changes, and the choice among equals |
 //! | [`search`] | the search: which, then where |
 //! | [`table`] | the rows at each moment, as one search sees them |
 //! | [`bound`] | what must be left out for want of room or sockets |
 //!
-//! Every prune has its proof beside it. Other ways were measured on the given cases: prices on limits
-//! (the bound of the linear relaxation), exact sums of sizes, a memory of failed states, and asking each
-//! part of the tree by itself. None of them is needed to prove any, and all take longer than they save.
+//! Every pruning step comes with its proof. Other methods were measured on the given cases: prices on limits (the bound
+//! of the linear relaxation), exact sums of sizes, a memory of failed states, and solving each part of the tree by
+//! itself. None of them is needed to prove any case, and all take longer than they save.
 
 mod bound;
 mod draft;
@@ -28,31 +28,31 @@ use draft::Draft;
 use search::Search;
 use table::Alike;
 
-/// What a placing is worth beside the weight it leaves out: its cost, then its greatest use in
-/// thousandths. Less is better.
+/// The worth of a placing besides the weight it leaves out: its cost, then its greatest use in thousandths. Less is
+/// better.
 type Worth = [i64; 2];
-/// As much as there may be of both.
+/// The upper limits of both.
 const ALL: Worth = [i64::MAX, 1000];
 
-/// A placing and what is known of it.
+/// A placing and what is known about it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Placing {
-    /// Where each load is plugged in; `None` is not served.
+    /// Where each load is plugged in. `None` is not served.
     pub at: Vec<Option<usize>>,
-    /// Weight of the served musts and wishes.
+    /// The weight of the served musts and wishes.
     pub weights: (u64, u64),
     /// The greatest use, in thousandths.
     pub use_permille: i64,
     /// Whether no placing is better.
     pub proven: bool,
-    /// No placing has more weight than this.
+    /// An upper bound on the weight of any placing.
     pub weights_at_most: (u64, u64),
-    /// No placing of that weight and cost has less use than this.
+    /// A lower bound on the use of any placing of that weight and cost.
     pub use_at_least: i64,
 }
 
-/// Finds the best placing, within a budget: small changes give a first answer, and for most plans the
-/// search only has to show that there is no better.
+/// Finds the best placing within a budget. Small changes give a first answer, and for most plans the search only has to
+/// show that there is none better.
 #[must_use]
 pub fn place(model: &Model, budget: &mut Budget) -> Placing {
     let tariff = Tariff::of(model);
@@ -67,17 +67,16 @@ pub fn place(model: &Model, budget: &mut Budget) -> Placing {
     open.placing(&alike, budget)
 }
 
-/// What is known so far: the best placing, and how good any can be.
+/// The best placing so far, and the bounds on any placing.
 struct Open<'a> {
     model: &'a Model,
     tariff: &'a Tariff,
     total: u64,
     draft: Draft<'a>,
-    /// Loss of the draft, and what no placing loses less than.
+    /// The loss of the draft, and a lower bound on any loss.
     loss: u64,
     least_loss: u64,
-    /// Cost and use of the draft; what no placing of that loss costs less than, and of that cost
-    /// uses less than.
+    /// The cost and use of the draft, and lower bounds on them: on the cost at this loss, and on the use at this cost.
     worth: Worth,
     least: Worth,
 }
@@ -102,7 +101,7 @@ impl<'a> Open<'a> {
         self.loss == self.least_loss && self.worth == self.least
     }
 
-    /// Makes the placing better by small changes.
+    /// Improves the placing by small changes.
     fn mend(&mut self, budget: &mut Budget) {
         self.draft.mend(budget);
         let (loss, worth) = self.draft.worth();
@@ -115,7 +114,7 @@ impl<'a> Open<'a> {
         (self.loss, self.worth) = (loss, worth);
     }
 
-    /// Takes a placing that is better.
+    /// Adopts a better placing.
     fn take(&mut self, at: &Places, budget: &mut Budget) {
         self.draft.set(at);
         self.mend(budget);
@@ -135,12 +134,12 @@ impl<'a> Open<'a> {
         self.least_loss = self.least_loss.max(bound.min(self.loss));
     }
 
-    /// Finds what no placing of this loss costs less than.
+    /// Finds a lower bound on the cost of any placing with this loss.
     ///
-    /// Proof. What weighs more than may be left out is at its cheapest places, or costs as much
-    /// more as the next cheapest do; and what is at its cheapest places fits there with the rest
-    /// away. So leaving that out of the cheapest places, at the loss of what it costs more
-    /// elsewhere, loses no less than the least that can be.
+    /// Proof. A load that weighs more than may be left out is either at one of its cheapest places, or costs at least
+    /// the difference to its next cheapest places more. The loads at their cheapest places fit there with the rest
+    /// removed. So take the problem of placing loads only at their cheapest places, where leaving one out loses that
+    /// difference. Its least loss is no more than the extra cost of any real placing.
     fn least_cost(&mut self, budget: &mut Budget) {
         if self.loss > self.least_loss || self.worth[0] == self.least[0] {
             return;
@@ -171,12 +170,11 @@ impl<'a> Open<'a> {
         self.least[0] = least + i64::try_from(lost).unwrap_or(0);
     }
 
-    /// Lowers the cost or the greatest use of a placing that is as good as any by what goes before.
+    /// Lowers the cost or the greatest use of a placing that is optimal in everything before it.
     ///
-    /// Whether the same weight fits within so many thousandths is monotone in them: a row cut
-    /// down further admits no set that it did not admit before. So it is with the cost. Small changes
-    /// mostly find the least at once, so the first question is whether one less will do; what
-    /// will is asked in longer and longer steps, up to half the range, and after a no it is
+    /// Whether the same weight fits within a given use is monotone: a row cut down further admits no set that it did
+    /// not admit before. The same goes for cost. Small changes mostly find the least at once, so the first question is
+    /// whether one less will do. After a yes the step doubles, up to half of the range, and after a no the range is
     /// halved.
     fn lower(&mut self, what: usize, alike: &Alike, budget: &mut Budget) {
         let mut less = 1;
@@ -219,7 +217,7 @@ impl<'a> Open<'a> {
     }
 }
 
-/// One number for each load that orders must before wish.
+/// One number for each load that puts musts before wishes.
 struct Tariff {
     loss: Vec<u64>,
     wishes: u64,
@@ -234,14 +232,14 @@ impl Tariff {
         }
     }
 
-    /// A sum of losses as weight of musts and of wishes. Exact, because all wishes together
-    /// weigh less than one unit of a must.
+    /// Splits a sum of losses into the weights of musts and wishes. Exact, because all wishes together weigh less than
+    /// one unit of a must.
     const fn split(&self, sum: u64) -> (u64, u64) {
         (sum / (self.wishes + 1), sum % (self.wishes + 1))
     }
 }
 
-/// A placing as the plain slice the model's questions take.
+/// A placing as the plain slice that the model takes.
 impl AsRef<Places> for Placing {
     fn as_ref(&self) -> &Places {
         &self.at

@@ -1,11 +1,11 @@
 //! The search itself: depth first, in two layers.
 //!
-//! First it decides **which** loads are served, the worthiest for their size first; what a load
-//! adds at every place it may go to is counted from then on. When that is settled it looks **where**
-//! they go: what has one place left, then the largest, at the emptiest place first.
+//! First it decides **which** loads are served, those with the most weight for their size first, and from then on
+//! counts what each adds at every place it may go to. Then it decides **where** they go: loads with one place left
+//! first, then the largest, each at the emptiest place first.
 //!
-//! Each prune has its proof beside it: the bounds in `bound.rs`, and here the allowance and loads that
-//! are alike.
+//! Every pruning step comes with its proof: the bounds in `bound.rs`, and here the allowance and the equality of loads
+//! and places.
 
 use std::cell::Cell;
 
@@ -19,41 +19,41 @@ pub(super) struct Search<'a> {
     pub(super) model: &'a Model,
     pub(super) table: Table,
     pub(super) loss: &'a [u64],
-    /// Its weight for its size.
+    /// The weight of each load for its size.
     value: Vec<u128>,
     alike: &'a Alike,
     pub(super) heaviest_first: Vec<usize>,
-    /// For each constraint, sum and greatest peak of what has its place.
+    /// For each constraint, the sum and the greatest peak of the placed loads.
     pub(super) used: Vec<i64>,
     pub(super) peak: Vec<i64>,
-    /// The same of what is to be served and comes there wherever it goes.
+    /// The same for committed loads that count there wherever they go.
     pledged: Vec<i64>,
     pub(super) pledged_peak: Vec<i64>,
     /// The greatest sum that the undecided loads can still add.
     pub(super) demand: Vec<i64>,
-    /// What is free at each place.
+    /// The free sockets at each place.
     pub(super) sockets: Vec<u32>,
-    /// What all that has its place costs.
+    /// The cost of the placed loads.
     pub(super) cost: i64,
     at: Vec<Option<usize>>,
-    /// Loads whose place is still to be found, unless they are left out.
+    /// Loads that are neither placed nor left out.
     pub(super) undecided: LoadSet,
     /// Loads that are to be served.
     pub(super) committed: LoadSet,
     /// Work done and not yet taken from the budget.
     work: Cell<u64>,
-    /// The best placing so far.
+    /// The best placing found.
     pub(super) best: Option<Vec<Option<usize>>>,
     /// Only placings that lose less than this are wanted.
     pub(super) allowance: u64,
-    /// No placing loses less than this.
+    /// A lower bound on any loss.
     pub(super) root_loss: u64,
     first_only: bool,
 }
 
 impl<'a> Search<'a> {
-    /// A search for a placing that loses less than the allowance, costs no more than this, and
-    /// has every balanced row cut down to so many thousandths: the best, or any.
+    /// Creates a search for a placing that loses less than the allowance, costs at most `cut[0]`, and uses at most
+    /// `cut[1]` thousandths of every balanced row. With `first_only` any such placing will do, else the best.
     pub(super) fn new(
         model: &'a Model,
         tariff: &'a Tariff,
@@ -99,13 +99,13 @@ impl<'a> Search<'a> {
         search
     }
 
-    /// Counts that so many loads were looked at.
+    /// Counts looks at loads.
     pub(super) fn charge(&self, work: usize) {
         let work = u64::try_from(work).unwrap_or(u64::MAX);
         self.work.set(self.work.get().saturating_add(work));
     }
 
-    /// Searches. `true` when the answer is final: nothing loses less than `allowance` now says.
+    /// Searches. Returns `true` if the result is final: no placing loses less than `allowance`.
     pub(super) fn run(&mut self, budget: &mut Budget) -> bool {
         let domains = self.domains(&self.table.allowed);
         self.root_loss = self.least_loss(&domains).min(self.loss.iter().sum());
@@ -120,9 +120,8 @@ impl<'a> Search<'a> {
         if !budget.spend(self.work.take() + 1) {
             return false;
         }
-        // A load that weighs more than may still be lost must be served: leaving it out would
-        // lose at least the allowance. Its weight is compared with all that may be lost, not with
-        // any guess of what will be.
+        // A load that weighs more than may still be lost must be served, because leaving it out would lose at least the
+        // allowance. Its weight is compared with all that may be lost, not with an estimate of what will be.
         let spare = self.allowance - 1 - lost;
         let open = self.undecided.minus(&self.committed);
         let forced: Vec<(usize, Vec<i64>)> = (open.iter())
@@ -142,7 +141,7 @@ impl<'a> Search<'a> {
 
     fn branch(&mut self, lost: u64, domains: &[u64], budget: &mut Budget) -> bool {
         let open = self.undecided.minus(&self.committed);
-        // Most weight for its size first; what fits nowhere before all.
+        // Loads that fit nowhere first, then the most weight for their size.
         let Some(load) = open.iter().min_by_key(|load| {
             let value = (domains[*load] == 0, self.value[*load]);
             (std::cmp::Reverse(value), *load)
@@ -158,8 +157,8 @@ impl<'a> Search<'a> {
         if !complete || (self.first_only && self.best.is_some()) {
             return complete;
         }
-        // Without this load, none of those alike that come after it is served either: exchanging
-        // two of them changes nothing, so some best placing serves the first of them.
+        // Without this load, its equals after it are not served either. Exchanging two of them changes nothing, so some
+        // best placing serves the first of them.
         let mut out = vec![load];
         for other in open.iter() {
             if self.alike.loads[other].is_some_and(|before| out.contains(&before)) {
@@ -181,7 +180,7 @@ impl<'a> Search<'a> {
         complete
     }
 
-    /// Every load left is to be served; finds each a place.
+    /// Finds a place for each load left, all of which are to be served.
     fn seat_all(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
         if self.undecided.is_empty() {
             self.allowance = lost;
@@ -199,7 +198,7 @@ impl<'a> Search<'a> {
         let Some(load) = self.undecided.iter().min_by_key(key) else {
             return true;
         };
-        // Of places alike with nothing plugged in the first: exchanging two of them changes nothing.
+        // Of equal empty places only the first is tried, because exchanging two of them changes nothing.
         let bare = |place: usize| !self.at.contains(&Some(place));
         let kind = |place: usize| self.alike.places[place];
         let mut places: Vec<usize> = Vec::new();
@@ -219,7 +218,7 @@ impl<'a> Search<'a> {
             let undo = self.put(load, place);
             complete = self.seat_all(lost, &domains, budget);
             self.take(load, place, undo);
-            // Any way of seating them all loses the same, so the first is as good as any.
+            // Every way of seating them all loses the same, so the first will do.
             if !complete || self.allowance < allowance {
                 break;
             }
@@ -229,7 +228,7 @@ impl<'a> Search<'a> {
         complete
     }
 
-    /// The places where each undecided load still fits.
+    /// Returns the places where each undecided load still fits.
     fn domains(&self, before: &[u64]) -> Vec<u64> {
         let free = |place: usize| u64::from(self.sockets[place] > 0) << place;
         let free = (0..self.sockets.len()).fold(0, |mask, place| mask | free(place));
@@ -255,7 +254,7 @@ impl<'a> Search<'a> {
         domains
     }
 
-    /// Strikes places that cost more than the rest of what is to be served leaves.
+    /// Removes places that cost more than what the other committed loads leave.
     fn strike_dear(&self, domains: &mut [u64]) {
         if self.model.costs.is_empty() {
             return;
@@ -274,8 +273,8 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Notes that a load will be served, wherever: what it adds to a constraint at every place
-    /// it may go to is certain from now on. Gives the peaks before.
+    /// Commits to serving a load wherever it goes. What it adds to a constraint at every place it may go to is certain
+    /// from now on. Returns the previous peaks.
     fn commit(&mut self, load: usize) -> Vec<i64> {
         self.committed.insert(load);
         let mut undo = Vec::new();
@@ -297,13 +296,13 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// What a load does at a place.
+    /// Returns the effects of a load at a place.
     fn touches(&self, load: usize, place: usize) -> impl Iterator<Item = &Touch> {
         let there = move |touch: &&Touch| self.table.constraints[touch.constraint].places >> place & 1 == 1;
         self.table.touches[load].iter().filter(there)
     }
 
-    /// Gives the peaks before.
+    /// Puts a load at a place. Returns the previous peaks.
     fn put(&mut self, load: usize, place: usize) -> Vec<i64> {
         self.at[load] = Some(place);
         self.sockets[place] -= 1;
@@ -311,8 +310,7 @@ impl<'a> Search<'a> {
         let mut undo = Vec::new();
         for touch in &self.table.touches[load] {
             let c = touch.constraint;
-            // What was pledged is now counted where it is; a pledged peak may stay, for the real one
-            // is no less.
+            // What was pledged is now counted in place. A pledged peak may stay, because the real one is no less.
             if touch.always {
                 self.pledged[c] -= touch.sum;
             }
@@ -341,7 +339,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// How full the fullest constraint would be, in millionths, with this load there.
+    /// Returns how full the fullest constraint would be with this load there, in millionths.
     fn fullness(&self, load: usize, place: usize) -> i64 {
         let full = |touch: &Touch| {
             let c = touch.constraint;

@@ -1,5 +1,5 @@
-//! What the rows of a model come to for one search: a constraint for each row at each moment that
-//! can be passed at all, and what each load does to it.
+//! The rows of a model as one search sees them: a constraint for each row and moment that can be exceeded at all, and
+//! what each load does to it.
 
 use std::collections::BTreeMap;
 
@@ -12,39 +12,39 @@ use crate::quantity::product_down;
 /// One row at one moment.
 pub(super) struct Constraint {
     pub(super) capacity: i64,
-    /// The places behind it.
+    /// The places it covers.
     pub(super) places: u64,
-    /// The loads that can come behind it then, cheapest to leave out first (by loss for each unit),
-    /// with what each adds to it.
+    /// The loads that can be behind it at that moment, with what each adds. Cheapest to leave out first, by loss per
+    /// unit.
     pub(super) loads: Vec<(usize, i64)>,
 }
 
-/// What putting a load behind a constraint does to it.
+/// What a load adds to a constraint.
 #[derive(Clone, Copy)]
 pub(super) struct Touch {
     pub(super) constraint: usize,
     pub(super) sum: i64,
     pub(super) peak: i64,
-    /// Whether it comes there wherever it is put.
+    /// Whether it adds that wherever it is placed.
     pub(super) always: bool,
 }
 
-/// What the rows come to, for one search.
+/// The constraints and costs of one search.
 pub(super) struct Table {
     pub(super) constraints: Vec<Constraint>,
-    /// For each load, what it does where.
+    /// For each load, its effects.
     pub(super) touches: Vec<Vec<Touch>>,
-    /// For each load, the places it may be plugged in at no more than the whole cost.
+    /// For each load, the places where it may be plugged in for no more than the total cost.
     pub(super) allowed: Vec<u64>,
-    /// For each load, what those cost it: the places of one cost together, the cheapest first.
+    /// For each load, the costs of these places, cheapest first, with the places of each cost.
     pub(super) costs: Vec<Vec<(i64, u64)>>,
-    /// The greatest share of any constraint that each load takes up, in millionths.
+    /// For each load, the greatest share it takes of any constraint, in millionths.
     pub(super) size: Vec<i64>,
     pub(super) most_cost: i64,
 }
 
 impl Table {
-    /// With no more than this cost, and every balanced row cut down to so many thousandths.
+    /// Builds the table for a total cost, with every balanced row cut down to this many thousandths.
     pub(super) fn new(model: &Model, loss: &[u64], [cost, permille]: Worth) -> Self {
         let loads = model.loads.len();
         let allowed = |load: usize| {
@@ -78,8 +78,8 @@ impl Table {
         table
     }
 
-    /// Adds a row at a moment, unless it is kept whatever comes there: all of it at once, or as many of
-    /// the largest as there are sockets.
+    /// Adds a row at a moment, unless nothing can exceed it: not all its loads at once, nor as many of the largest as
+    /// there are sockets.
     fn add(&mut self, loss: &[u64], row: &Row, moment: LoadSet, capacity: i64, sockets: u32) {
         let counts = |load: &usize| {
             self.allowed.get(*load).is_some_and(|mask| mask & row.places != 0)
@@ -111,7 +111,7 @@ impl Table {
     }
 }
 
-/// A sum in millionths of a capacity.
+/// Returns a sum in millionths of a capacity.
 pub(super) fn share(sum: i64, capacity: i64) -> i64 {
     product_down(sum, 1_000_000, capacity.max(1))
 }
@@ -121,17 +121,17 @@ fn scaled(capacity: i64, permille: i64) -> i64 {
     product_down(capacity, permille, 1000)
 }
 
-/// Loads and places that nothing tells apart but their names.
+/// Loads and places that differ only in name.
 pub(super) struct Alike {
-    /// For each load, the one before it that is the same in everything a placing depends on.
+    /// For each load, the nearest one before it that is the same in everything a placing depends on.
     pub(super) loads: Vec<Option<usize>>,
-    /// For each place, the first that may be exchanged with it when nothing is plugged in at either: that
-    /// has the same limits of its own, and all others in common.
+    /// For each place, the first that can be exchanged with it while both are empty: it has equal limits of its own,
+    /// and shares all the others.
     pub(super) places: Vec<usize>,
 }
 
 impl Alike {
-    /// Of loads alike gives the first the first places.
+    /// Gives the first of equal loads the first of their places.
     pub(super) fn order(&self, at: &mut [Option<usize>]) {
         for load in 0..at.len() {
             let (mut this, mut before) = (load, self.loads[load]);

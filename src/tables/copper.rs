@@ -148,7 +148,8 @@ pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
 #[must_use]
 pub fn longest(wire: Wire, lost: Voltage, current: Current) -> Length {
     let (micro, per) = of_wire(wire);
-    // Millivolts over milliamperes are ohms. The current flows out and back, hence the 2. The quotient is in tenths of a millimeter.
+    // Millivolts over milliamperes are ohms, and the current flows out and back, hence the 2. The quotient is in tenths
+    // of a millimeter.
     let above = i128::from(lost.millivolts().max(0)) * 1_000_000 * per;
     let below = 2 * micro * i128::from(current.milliamps().max(1));
     Length::from_millimetres(narrow(above / below / 10))

@@ -104,7 +104,7 @@ pub enum Change {
     BoxForSplitter {
         /// The splitter.
         cord: Id,
-        /// Whether the box goes at the far end of a cord, as the splitter's outlets did.
+        /// Whether the box goes at the end of a new cord, as far out as the splitter's outlets were.
         far: bool,
     },
     /// Replace this box with a listed one.
@@ -428,19 +428,19 @@ impl Change {
     }
 }
 
-/// The shape of a plug, as shown to a buyer.
+/// Returns the shape of a plug, as shown to a buyer.
 fn shape_of_plug(plug: Answer<Plug>) -> Value {
     Value::Shapes(plug.known().into_iter().map(ToString::to_string).collect())
 }
 
-/// The shapes of a cord's plug and ends, as shown to a buyer.
+/// Returns the shapes of a cord's plug and ends, as shown to a buyer.
 fn shapes_of_cord(cord: &Cord) -> Values {
     let ends = cord.ends().iter().map(ToString::to_string);
     [("plug", shape_of_plug(cord.plug)), ("ends", Value::Shapes(ends.collect()))].into()
 }
 
-/// The shapes of a box's inlet and outlets, one for each plug they take, plus the ids of box and outlets so that later
-/// steps can name them.
+/// Returns the shapes of a box's inlet and outlets, one for each plug they take, and the ids of box and outlets so that
+/// later steps can name them.
 fn shapes_of_box(it: &DistributionBox) -> Values {
     let sockets = it.outlets.iter().flat_map(|outlet| {
         let (_, plugs) = outlet.plugs();
@@ -456,12 +456,12 @@ fn shapes_of_box(it: &DistributionBox) -> Values {
     .into()
 }
 
-/// The ids of new gear, so that later steps can name it.
+/// Returns the ids of new gear, so that later steps can name it.
 fn called(ids: Vec<Id>) -> Values {
     [("named", Value::yes_no(!ids.is_empty())), ("names", Value::Parts(ids))].into()
 }
 
-/// The length and wire of a new cord that leads to a new box, or `none` where the box has no new cord.
+/// Returns the length and wire of a new cord that leads to a new box, or `none` where the box has no new cord.
 fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     let from = after.holder(inlet).and_then(|it| it.from.as_ref());
     let lead = from.and_then(|from| after.cord(from)).filter(|it| before.cord(&it.id).is_none());
@@ -474,12 +474,12 @@ fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     values
 }
 
-/// The cords in this receptacle that only `after` has.
+/// Returns the cords in this receptacle that only `after` has.
 fn new_cords<'p>(at: &'p Id, before: &'p Plan, after: &'p Plan) -> impl Iterator<Item = &'p Cord> {
     after.cords.iter().filter(move |cord| cord.from.as_ref() == Some(at) && before.cord(&cord.id).is_none())
 }
 
-/// What to look for in a smaller appliance, next to the power of the one it replaces.
+/// Returns what to look for in a smaller appliance, next to the power of the one it replaces.
 fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
     let power_of = |plan: &Plan| match plan.load(load).map(|it| &it.running) {
         Some(Answer::Known(Draw::Power(power))) => *power,
@@ -501,7 +501,7 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
     .into()
 }
 
-/// The minutes between two minutes of the day, the shorter way around the clock.
+/// Returns the minutes between two minutes of the day, the shorter way around the clock.
 pub(super) fn apart(one: u16, other: u16) -> u16 {
     let on = (other + Span::DAY - one) % Span::DAY;
     on.min(Span::DAY - on)

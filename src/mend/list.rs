@@ -105,7 +105,8 @@ impl Problem {
     }
 }
 
-/// Most rules name everything that takes part in one hazard. Some name parts that are each cured separately.
+/// Splits a finding into problems. Most rules name everything that takes part in one hazard, but some name parts that
+/// are each cured separately.
 fn split(finding: &Finding) -> Vec<Vec<Id>> {
     if Report::ONE_BY_ONE.contains(&finding.code) {
         finding.about.iter().map(|id| vec![id.clone()]).collect()
@@ -193,8 +194,8 @@ fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
     report.figures.beyond_the_set(loads.iter().filter_map(|id| report.figures.load(id)))
 }
 
-/// The hours to which nothing is shifted, because it may make noise: the night and the camp's quiet hours. Unknown
-/// quiet hours are taken to be the night.
+/// Returns the hours to which no load is shifted, because it may make noise: the night and the camp's quiet hours.
+/// Unknown quiet hours are taken to be the night.
 fn silent(plan: &Plan) -> Vec<Span> {
     let quiet = night::quiet(&plan.site);
     std::iter::once(NIGHT).chain(quiet.iter().copied()).collect()
@@ -455,7 +456,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// GFCI devices that protect a receptacle, and protected receptacles to which its upstream gear can move.
+    /// Lists GFCI devices that protect a receptacle, and moves of its upstream gear to protected receptacles.
     fn devices(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes = Vec::new();
         let mut path = self.path(at);
@@ -498,8 +499,8 @@ impl<'a> List<'a> {
             .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
     }
 
-    /// A three-way cord for a household receptacle, with room made for it. It has its own GFCI, so it never goes into a
-    /// new cord or adapter bought for its GFCI.
+    /// Offers a three-way cord for a household receptacle, with room made for it. It has its own GFCI, so it never goes
+    /// into a new cord or adapter bought for its GFCI.
     fn three_way(&self, at: &Id) -> Option<Change> {
         let part = self.plan.part_of(at);
         let new = part.is_some_and(|part| !self.parts.contains_key(part));
@@ -527,7 +528,7 @@ impl<'a> List<'a> {
         self.plan.load(of)
     }
 
-    /// For those ids that are loads: move them, shift their hours or replace them with smaller ones.
+    /// Moves, shifts or shrinks the loads among these ids.
     fn load_changes(&self, ids: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         let mut loads: Vec<&Load> = ids.iter().filter_map(|id| self.load_of(id)).collect();
@@ -663,7 +664,7 @@ impl<'a> List<'a> {
         replugs.chain(dead.take(PLACES).map(|it| Change::SetAside(it.id.clone()))).collect()
     }
 
-    /// The sound receptacles that take a plug, each with its number of empty sockets.
+    /// Returns the sound receptacles that take a plug, each with its number of empty sockets.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = (&Id, usize)> {
         let take = self.sound.iter().filter(move |(it, _)| it.shape.takes(plug));
         take.map(|(limit, free)| (&limit.id, *free))
@@ -880,7 +881,7 @@ impl<'a> List<'a> {
 /// Whether all these loads are on at some minute of a stretch. A load without hours may be on at any.
 fn all_on(loads: &[&Load], hours: Span) -> bool {
     let on = |load: &&Load, minute| load.hours.is_empty() || load.wants(minute);
-    // More is on than a minute before only where some hours begin.
+    // The number of loads that are on rises only where hours begin.
     let spans = loads.iter().flat_map(|load| &load.hours);
     let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
     let all = |minute| loads.iter().all(|load| on(load, minute));

@@ -46,8 +46,8 @@ use crate::plan::{self, Id, Load, Plan};
 use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 use crate::supply::Supply;
 
-/// The most plans to try. Keeps the search well under a second for 20 loads and not much longer for more, since each
-/// trial takes longer.
+/// Returns the most plans to try. This keeps the search well under a second for 20 loads, and not much longer for more
+/// loads, where each trial takes longer.
 fn plans(plan: &Plan) -> usize {
     const PLANS: usize = 240;
     const SMALL: usize = 12;
@@ -155,7 +155,7 @@ impl Mended {
         }
     }
 
-    /// Whether a load moves from where the old card shows it and no repair says so.
+    /// Whether a load is placed differently than on the old card and no repair says so.
     fn moves_more(&self, before: &Sharing, repairs: &[Repair]) -> bool {
         let figures = &self.report.figures;
         let mut placed = figures.sharing.placed.iter();
@@ -177,7 +177,7 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
     mend_within(plan, warnings, plans(plan)).0
 }
 
-/// [`mend`] with a budget of plans to try. Also returns the report of the original plan.
+/// Mends with a budget of plans to try. Also returns the report of the original plan.
 fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mut search = Search::new(plan, plans);
     let (mut done, sure) = search.cheapest();

@@ -100,7 +100,7 @@ impl Known<'_> {
         self.change(one).clashes(self.change(other))
     }
 
-    /// The sum of each problem's cheapest change. An overestimate if one change answers two problems.
+    /// Sums the cost of each problem's cheapest change. An overestimate if one change answers two problems.
     fn each_by_itself(&self, lists: &[&Vec<Number>]) -> u64 {
         lists.iter().filter_map(|list| self.least(list)).sum()
     }
@@ -163,7 +163,8 @@ struct Tried {
     /// Whether it makes something worse, as far as a trial can tell (a trial counts no warnings), or buys something for
     /// nothing.
     amiss: bool,
-    /// For each problem with any candidate, its candidates. The shortest list first, which leaves the least to try.
+    /// The candidates for each remaining problem, the shortest list first, which leaves the least to try. Original
+    /// problems without candidates are left out. Any other empty list is a dead end.
     lists: Vec<Vec<Number>>,
 }
 
@@ -339,7 +340,7 @@ impl<'a> Search<'a> {
         new.any(|it| !ends_of(&after.plan, it.id).iter().any(used))
     }
 
-    /// The original plan, with nothing done.
+    /// Returns the original plan, with nothing done.
     fn nothing(&self) -> Done {
         Done {
             changes: Vec::new(),
@@ -424,8 +425,8 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Searches best-first and returns the first set that clears the plan and weighs less than `most`. Collects the
-    /// least bad sets in `least`.
+    /// Searches best-first and returns the first set, lighter than `most`, that leaves no problem with candidates.
+    /// Collects the least bad sets in `least`.
     fn best_first(
         &mut self,
         pass: Pass,
@@ -488,8 +489,8 @@ impl<'a> Search<'a> {
         Err(Found::Nothing)
     }
 
-    /// Greedily adds changes accepted by `of`: for the problems at `down_to` or graver, the cheapest change that leaves
-    /// fewer and makes nothing worse, over and over. Returns whether all were tried.
+    /// Greedily adds changes accepted by `of`. For the problems at `down_to` or graver, each round adds the cheapest
+    /// change that leaves fewer of them and makes nothing worse. Returns whether all were tried.
     pub fn fewer(&mut self, done: &mut Done, down_to: Signal, of: impl Fn(&Change) -> bool) -> bool {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();

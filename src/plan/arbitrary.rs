@@ -206,7 +206,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                         load.plug = Answer::Missing;
                         return load;
                     }
-                    // Half of those become places they may leave, not must keep.
+                    // About half of these are places that the load may leave.
                     if load.on.as_ref().is_some_and(|on| on.as_str().len() % 2 == 0) {
                         load.now = load.on.take();
                     }

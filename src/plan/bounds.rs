@@ -39,7 +39,7 @@ const fn down<Q>(least: Q, most: Q) -> Bounds<Q> {
     Bounds { round: Round::Down, least, most }
 }
 
-/// A length in whole feet.
+/// Converts whole feet to a length.
 const fn feet(feet: i64) -> Length {
     Length::from_millimetres(feet * 3048 / 10)
 }
@@ -142,14 +142,14 @@ impl<Q: Quantity> Bounds<Q> {
         }
     }
 
-    /// The refusal of a number without a unit.
+    /// Returns the refusal of a number without a unit.
     pub(crate) fn no_unit(&self, found: &str) -> Refusal {
         let unit = allowed_units(Q::UNIT).next().unwrap_or_default();
         let example = format!("{} {unit}", shorten(found.trim()));
         self.refusal("no-unit", found).with("example", example)
     }
 
-    /// A refusal with what was found and what would be accepted.
+    /// Returns a refusal that states what was found and what would be accepted.
     pub(crate) fn refusal(&self, key: &'static str, found: &str) -> Refusal {
         Refusal::new(key)
             .found(found)
@@ -160,7 +160,7 @@ impl<Q: Quantity> Bounds<Q> {
     }
 }
 
-/// A typical quantity in this unit, for help texts.
+/// Returns a typical quantity in this unit, for help texts.
 fn example(unit: Unit) -> String {
     let number = match unit {
         Unit::Ampere => "20",

@@ -264,7 +264,7 @@ pub(super) struct List<K> {
     pub(super) alone: bool,
 }
 
-/// A list of any length.
+/// Returns the kind of a list of any length.
 pub(super) const fn list<K>(of: K) -> List<K> {
     List { of, least: 0, alone: false }
 }

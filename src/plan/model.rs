@@ -451,8 +451,8 @@ impl Generator {
         })
     }
 
-    /// Like [`Self::may_join`], but never for bonded sets. Whatever their maker intended, together they bond neutral to
-    /// ground more than once, so they run separately.
+    /// Whether the sets may run as one: like [`Self::may_join`], but never for bonded sets. Whatever their maker
+    /// intended, together they bond neutral to ground more than once, so they run separately.
     #[must_use]
     pub fn run_as_one(&self) -> Option<Answer<bool>> {
         let bonded = self.neutral == Answer::Known(Neutral::Bonded);
@@ -903,7 +903,7 @@ impl Plan {
         self.generator.outlets.iter().chain(of_boxes)
     }
 
-    /// [`Self::outlets`], mutably.
+    /// Returns the generator's outlets, then those of the boxes, mutably.
     pub(crate) fn outlets_mut(&mut self) -> impl Iterator<Item = &mut Outlet> {
         let of_boxes = self.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
         self.generator.outlets.iter_mut().chain(of_boxes)
@@ -914,7 +914,7 @@ impl Plan {
         self.outlets().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// [`Self::outlet`], mutably.
+    /// Returns the outlet with this id, mutably.
     pub(crate) fn outlet_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Outlet> {
         self.outlets_mut().find(|it| it.id.as_str() == id.as_ref())
     }
@@ -924,7 +924,7 @@ impl Plan {
         self.cords.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// [`Self::cord`], mutably.
+    /// Returns the cord with this id, mutably.
     pub(crate) fn cord_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Cord> {
         self.cords.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }
@@ -934,7 +934,7 @@ impl Plan {
         self.boxes.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// [`Self::holder`], mutably.
+    /// Returns the box or camper with this id, mutably.
     pub(crate) fn holder_mut(&mut self, id: impl AsRef<str>) -> Option<&mut DistributionBox> {
         self.boxes.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }
@@ -944,7 +944,7 @@ impl Plan {
         self.loads.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// [`Self::load`], mutably.
+    /// Returns the load with this id, mutably.
     pub(crate) fn load_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Load> {
         self.loads.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }

@@ -66,7 +66,7 @@ impl Line {
         }
     }
 
-    /// A line over altitude, in millimeters.
+    /// Reads a line over altitude, in millimeters.
     fn of_height(text: LineText) -> Self {
         Self::read(text, |text| {
             let height = Length::parse(text, Round::Up).expect("a height of the table");
@@ -74,7 +74,7 @@ impl Line {
         })
     }
 
-    /// A line over temperature, in ninths of a thousandth of a degree Celsius.
+    /// Reads a line over temperature, in ninths of a thousandth of a degree Celsius.
     fn of_degrees(text: LineText) -> Self {
         Self::read(text, |text| {
             let there = Temperature::parse(text, Round::Up).expect("degrees of the table");

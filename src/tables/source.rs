@@ -43,7 +43,7 @@ impl Source {
         Self { note, ..self }
     }
 
-    /// A trade practice without a document.
+    /// Returns the source of a trade practice without a document.
     #[must_use]
     pub const fn common_practice() -> Self {
         Self::new("", "", "", Mark::CommonPractice)

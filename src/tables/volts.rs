@@ -18,8 +18,8 @@ pub const SERVICE_MOST: Voltage = Voltage::from_millivolts(126_000);
 /// The lower limit of range A where a 120 V appliance is plugged in, since the wiring downstream of the service may
 /// lose another 6 V. Appliances are made for this voltage and up.
 pub const USE_LEAST: Voltage = Voltage::from_millivolts(108_000);
-/// The lower limit of range B where an appliance is plugged in. Between the two limits it works and the voltage should
-/// be corrected soon. Below both it may fail or be damaged.
+/// The lower limit of range B where an appliance is plugged in. Between this and [`USE_LEAST`] it works, but the
+/// voltage should be corrected soon. Below this it may fail or be damaged.
 pub const USE_LEAST_B: Voltage = Voltage::from_millivolts(104_000);
 
 /// More than a tenth above nominal, which no generator should supply: the neutral may be lost or the generator broken

@@ -107,7 +107,7 @@ fn demo() -> (plan::Plan, Report) {
     (plan, report)
 }
 
-/// The work of one process: which way to print, and which documents.
+/// Does the work of one process: which way to print, and which documents.
 fn work(how: &str, what: &str) {
     let words = Words::english();
     let options = Options::default();

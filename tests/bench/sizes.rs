@@ -31,7 +31,7 @@ const SIZES: [(u32, &[u32]); 8] = [
     (300, &[8, 12]),
 ];
 
-/// The time limit of `check` and `may` for this many loads.
+/// Returns the time limit of `check` and `may` for this many loads.
 fn bar(loads: u32) -> Duration {
     Duration::from_millis(match loads {
         0..=15 => 5,
@@ -40,7 +40,7 @@ fn bar(loads: u32) -> Duration {
     })
 }
 
-/// The time limit of `mend`, if there is one.
+/// Returns the time limit of `mend`, if there is one.
 fn bar_of_mend(loads: u32) -> Option<Duration> {
     match loads {
         0..=20 => Some(Duration::from_millis(300)),

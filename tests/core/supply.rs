@@ -17,7 +17,7 @@ altitude = "0 ft"
 air = "15 °C"
 "#;
 
-/// A generator so powerful that it never sets a limit, with these outlets.
+/// Builds a plan with a generator so powerful that it never sets a limit, with these outlets.
 fn set(outlets: &str) -> String {
     format!(
         r#"{SITE}
@@ -185,7 +185,7 @@ fn an_unknown_breaker_carries_little_and_protects_nothing() {
     assert!(!assumed(&known).iter().any(|text| text.contains("breaker")));
 }
 
-/// A box on a 30 A twist-lock, with these lines for its one outlet.
+/// Builds a plan with a box on a 30 A twist-lock, with these lines for its one outlet.
 fn boxed(listed: &str, lines: &str) -> String {
     format!(
         "{}[[box]]\nid = \"box\"\nfrom = \"twist\"\ninlet = \"L5-30P\"\nlisted = {listed}\n\

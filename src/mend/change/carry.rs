@@ -105,7 +105,7 @@ impl Change {
     }
 }
 
-/// The receptacle a cord or box is plugged into.
+/// Returns the receptacle that a cord or box is plugged into.
 fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
     plan.gear_mut().find(|(id, _)| *id == part).map(|(_, from)| from)
 }
@@ -287,7 +287,7 @@ fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     Some(usual(people(plan) - others.min(people(plan))))
 }
 
-/// How far from the generator people are said to be, and at least as far as they must be.
+/// Returns how far from the generator people are said to be, or how far they must be if that is more.
 fn people(plan: &Plan) -> Length {
     let said = plan.site.sleepers_at.known().copied();
     said.map_or(AMPLE, |at| at.max(AMPLE))
@@ -357,7 +357,7 @@ fn is_watts(text: &str) -> bool {
     figure.is_some_and(|it| !it.is_empty() && it.bytes().all(|it| it.is_ascii_digit()))
 }
 
-/// The wire that a breaker of the shape's rating protects, by the usual sizes for 15, 20, 30 and 50 A.
+/// Returns the wire that a breaker of the shape's rating protects, by the usual sizes for 15, 20, 30 and 50 A.
 fn wire_for(shape: Configuration) -> Wire {
     Wire::Awg(match shape.rating().milliamps() {
         0..=15_000 => 14,
@@ -367,7 +367,7 @@ fn wire_for(shape: Configuration) -> Wire {
     })
 }
 
-/// The same for a cord that leads to people: at least 12 AWG.
+/// Returns the wire for a cord that leads to people: as by [`wire_for`], but at least 12 AWG.
 fn far_wire(shape: Configuration) -> Wire {
     const THICK: Wire = Wire::Awg(12);
     let wire = wire_for(shape);
@@ -458,7 +458,7 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
     plan.outlet(at).map(|outlet| outlet.shape).or_else(of_cord)
 }
 
-/// A cord as sold today: grounded, for outdoor use, laid out, with GFCI protection.
+/// Builds a cord as sold today: grounded, for outdoor use, laid out, with GFCI protection.
 fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
     Cord {
         id: free_id(plan, &format!("{at}-{stem}")),
@@ -485,8 +485,8 @@ fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
     true
 }
 
-/// The length of a new three-way cord: enough to reach people, or an adapter's at the end of a long cord, since long
-/// cords are not chained.
+/// Returns the length of a new three-way cord: enough to reach people, but only an adapter's at the end of a long cord,
+/// since long cords are not chained.
 fn three_way_length(plan: &Plan, at: &Id) -> Length {
     if Leads::of(plan).ends_long(at) {
         return ADAPTER;

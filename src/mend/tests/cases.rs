@@ -4,7 +4,7 @@ use super::*;
 use crate::plan::{Answer, Draw, Ground, LoadKind, Span};
 use crate::quantity::{Current, Power};
 
-/// A 2,400 W generator on dry ground, which can run two 1,500 W loads only one after the other.
+/// Builds a plan with a 2,400 W generator on dry ground, which can run two 1,500 W loads only one after the other.
 fn camp(more: &str) -> String {
     format!(
         r#"
@@ -266,7 +266,7 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (9, true));
 }
 
-/// A bonding plug, and a kettle next to it on wet ground.
+/// Builds a plan with a bonding plug, and a kettle next to it on wet ground.
 fn bonded(gfci: &str, more: &str) -> Plan {
     let loads = heater("kettle", "18:00-18:30", "on = \"front\"");
     let text = camp(&(more.to_owned() + &loads))
@@ -305,8 +305,8 @@ fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug"));
 }
 
-/// A breathing aid on wet ground at the end of a cord from the given outlet, an unprotected outlet, and a tank that
-/// lasts 10 h.
+/// Builds a plan with a breathing aid on wet ground at the end of a cord from the given outlet, an unprotected outlet,
+/// and a tank that lasts 10 h.
 fn bedside(from: &str, more: &str) -> String {
     let lead = format!(
         "[[cord]]\nid = \"lead\"\nfrom = \"{from}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
@@ -368,7 +368,7 @@ fn no_place_is_given_at_the_cost_of_a_life() {
     }
 }
 
-/// A load of this kind at the end of a cord with these properties, from the front outlet.
+/// Builds a plan with a load of this kind at the end of a cord with these properties, from the front outlet.
 fn at_its_end(cord: &str, kind: &str) -> Plan {
     let gear = format!(
         "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n{cord}\n\
@@ -384,7 +384,7 @@ fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
     load.on.as_ref().map(Id::as_str)
 }
 
-/// A four-wire box on a three-wire cord, which may lack a neutral.
+/// Builds a plan with a four-wire box on a three-wire cord, which may lack a neutral.
 fn box_on_a_bad_cord(kind: &str) -> Plan {
     let gear = format!(
         "[[generator.outlet]]\nid = \"twist\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
@@ -462,7 +462,7 @@ fn what_people_use_where_they_are_is_not_moved_to_the_set() {
     }
 }
 
-/// These loads in a homemade box without breakers, at the end of a long cord.
+/// Builds a plan with these loads in a homemade box without breakers, at the end of a long cord.
 fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
     let mut gear = "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n\
         gfci = false\n[[cord]]\nid = \"lead\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\

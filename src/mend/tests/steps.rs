@@ -9,7 +9,8 @@ use crate::plan::{Answer, Plan, Span, arbitrary};
 use crate::report::Finding;
 use crate::supply::Supply;
 
-/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps` tries more cases, and others.
+/// Takes the number of cases from the environment: `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test
+/// mend::tests::steps` tries more, and others.
 fn config() -> ProptestConfig {
     // 256 is proptest's default, which means that nobody asked for a number.
     const CASES: u32 = 24;
@@ -20,7 +21,7 @@ fn config() -> ProptestConfig {
     ProptestConfig { failure_persistence: None, ..config }
 }
 
-/// Every id in the plan: parts, receptacles and loads.
+/// Returns every id in the plan: parts, receptacles and loads.
 fn ids(plan: &Plan) -> BTreeSet<Id> {
     let mut ids: BTreeSet<Id> = plan.loads.iter().map(|it| it.id.clone()).collect();
     ids.extend(plan.cords.iter().map(|it| it.id.clone()));
@@ -29,13 +30,13 @@ fn ids(plan: &Plan) -> BTreeSet<Id> {
     ids
 }
 
-/// Every receptacle with its number of sockets.
+/// Returns every receptacle with its number of sockets.
 fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
     let ends = plan.cords.iter().flat_map(|cord| (0..cord.ends().len()).map(|end| (cord.end_id(end), 1)));
     plan.outlets().map(|it| (it.id.clone(), usize::from(it.plugs().1))).chain(ends).collect()
 }
 
-/// The most plugs that are in a receptacle at once.
+/// Returns the most plugs that are in a receptacle at once.
 fn plugs(plan: &Plan, at: &Id) -> usize {
     let cords = plan.cords.iter().map(|it| &it.from);
     let boxes = plan.boxes.iter().map(|it| &it.from);

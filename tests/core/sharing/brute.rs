@@ -103,7 +103,7 @@ fn model() -> impl Strategy<Value = Model> {
         })
 }
 
-/// Many small loads that fit everywhere, but barely, so that the same room is reached in many ways.
+/// Generates many small loads that fit everywhere, but barely, so that the same room is reached in many ways.
 fn crowded() -> impl Strategy<Value = Model> {
     (2_usize..=3)
         .prop_flat_map(|places| {
@@ -143,7 +143,7 @@ fn crowded() -> impl Strategy<Value = Model> {
         })
 }
 
-/// Two sorts of load, three of each, and two or three places. Most exchanges change nothing.
+/// Generates two sorts of load, three of each, and two or three places. Most exchanges change nothing.
 fn strings() -> impl Strategy<Value = Model> {
     let sort = || (1_i64..6, 0_i64..4, any::<bool>(), any::<bool>(), 1_u64..3);
     let limits = prop::collection::vec((2_i64..12, any::<bool>()), 2..=3);
@@ -249,7 +249,8 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
         .collect()
 }
 
-/// The placing found is proven and the best, and no single load could move to an earlier place without making it worse.
+/// Checks that the placing found is proven and the best, and that no single load could move to an earlier place without
+/// making it worse.
 pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
     let placing = place(model, &mut budget());
     prop_assert!(placing.proven && holds_all_day(model, &placing.at));
@@ -267,7 +268,7 @@ pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-/// What a placing claims is true, no matter when the budget ran out.
+/// Checks that what a placing claims is true, no matter when the budget ran out.
 fn claims_no_more_than_it_knows(model: &Model, placing: &Placing) -> Result<(), TestCaseError> {
     let best = best(model);
     let got = worth(model, &placing.at);

@@ -30,13 +30,13 @@ fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec
     (0..LOADS).map(load).collect()
 }
 
-/// A cost of one for every place but home.
+/// Returns a cost of one for every place but home.
 fn costs(places: usize, homes: Option<[Option<usize>; LOADS]>) -> Vec<i64> {
     let of = |home: Option<usize>| (0..places).map(move |place| i64::from(home.is_some_and(|home| home != place)));
     homes.map_or(Vec::new(), |homes| homes.into_iter().flat_map(of).collect())
 }
 
-/// Two feeds under one generator, with receptacles on each: behind breakers of one size, of another, or none.
+/// Generates two feeds under one generator, with receptacles on each: behind breakers of one size, of another, or none.
 fn racks() -> impl Strategy<Value = Model> {
     let receptacle = (prop_oneof![3 => Just(0_usize), 2 => Just(1), 2 => Just(2)], 1_u32..3);
     (
@@ -85,8 +85,8 @@ fn racks() -> impl Strategy<Value = Model> {
 /// limit of its own.
 type Branch = (Option<bool>, Vec<(Option<bool>, u32)>);
 
-/// A tree of two levels, with breakers of two sizes on both. A branch may have the limits of a receptacle, or those of
-/// another branch with fewer sockets.
+/// Generates a tree of two levels, with breakers of two sizes on both. A branch may have the limits of a receptacle, or
+/// those of another branch with fewer sockets.
 fn trees() -> impl Strategy<Value = Model> {
     let limit = || prop_oneof![Just(None), Just(Some(false)), Just(Some(true))];
     let branch = (limit(), prop::collection::vec((limit(), 1_u32..3), 1..=2));

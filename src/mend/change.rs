@@ -216,7 +216,7 @@ impl Change {
     pub const fn told(&self) -> &'static str {
         match self {
             Self::OutdoorCord(_) | Self::GroundedCord(_) | Self::Shorter { .. } | Self::Thicker { .. } => "other-cord",
-            // It also gives the hours before and after.
+            // Its message states the hours before and after, like that of a shift.
             Self::LessTime { .. } => "another-hour",
             _ => self.key(),
         }
@@ -486,7 +486,7 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
         _ => Power::ZERO,
     };
     let running = power_of(after);
-    // Starting draw falls too, but a smaller motor does not always need less to start.
+    // States the starting draw too, since a motor of fewer watts may need just as much to start.
     let units = crate::loads::units(after).0;
     let mut units = units.iter().filter(|unit| after.loads[unit.load].id == *load);
     let starting = units.next().map_or(running, |unit| unit.starting);

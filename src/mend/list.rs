@@ -336,7 +336,7 @@ impl<'a> List<'a> {
         matches!(self.plan.site.stands, Answer::Known(Stands::Open | Stands::Roof))
     }
 
-    /// Moves the generator away from people, out of any enclosure first.
+    /// Returns the change that moves the generator away from people, and out of any enclosure.
     fn away(&self) -> Change {
         if self.in_the_open() { Change::Distance } else { Change::OpenAir }
     }
@@ -348,7 +348,7 @@ impl<'a> List<'a> {
         placed.filter(move |it| ids.contains(&it.load) || of(it)).map(|it| &it.at)
     }
 
-    /// Changes that remove a neutral-to-ground bond downstream of a GFCI, or put the GFCI downstream of the bond.
+    /// Lists changes that remove a neutral-to-ground bond downstream of a GFCI, or put the GFCI downstream of the bond.
     fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
         let findings = self.report.findings.iter();
@@ -376,8 +376,8 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Changes that take a part or receptacle out of use: unplug it or anything upstream, and move what is plugged in
-    /// there. A wish with no other place may also be left at home.
+    /// Lists changes that take a part or receptacle out of use: unplug it or anything upstream, and move what is
+    /// plugged in there. A wish with no other place may also be left at home.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
         let there = self.plan.loads.iter().filter(|load| load.on.as_ref() == Some(id));
@@ -405,7 +405,7 @@ impl<'a> List<'a> {
         self.parts.get(id).map(|part| (*part).clone())
     }
 
-    /// Leaves a load that nothing here can run at home. Never medical equipment.
+    /// Returns the change that leaves a load at home because nothing here can run it, or `None` for medical equipment.
     fn left_home(&self, id: &Id) -> Option<Change> {
         let load = self.load_of(id)?;
         (!load.may_be(LoadKind::Medical)).then(|| Change::LeaveHome(load.id.clone()))
@@ -434,7 +434,7 @@ impl<'a> List<'a> {
         self.plan.holder(self.parts.get(id)?).map(|it| &it.id)
     }
 
-    /// Changes that protect a receptacle for what is planned there and `more` plugs.
+    /// Lists changes that protect a receptacle for what is planned there and `more` plugs.
     fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
         let there = self.plan.loads.iter();
@@ -499,8 +499,8 @@ impl<'a> List<'a> {
             .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
     }
 
-    /// Offers a three-way cord for a household receptacle, with room made for it. It has its own GFCI, so it never goes
-    /// into a new cord or adapter bought for its GFCI.
+    /// Returns the change that adds a three-way cord to a household receptacle and makes room for it. The cord has its
+    /// own GFCI, so it never goes into a new cord or adapter bought for its GFCI.
     fn three_way(&self, at: &Id) -> Option<Change> {
         let part = self.plan.part_of(at);
         let new = part.is_some_and(|part| !self.parts.contains_key(part));
@@ -512,7 +512,7 @@ impl<'a> List<'a> {
             .then(|| Change::ThreeWay { at: at.clone(), clears: self.sockets.free(at) == 0 })
     }
 
-    /// Frees the loads that the plan fixes at a receptacle.
+    /// Lists the moves that free the loads the plan fixes at a receptacle.
     fn moves(&self, at: &Id) -> Vec<Change> {
         self.plan
             .loads
@@ -528,7 +528,7 @@ impl<'a> List<'a> {
         self.plan.load(of)
     }
 
-    /// Moves, shifts or shrinks the loads among these ids.
+    /// Lists moves, other hours and smaller replacements for the loads among these ids.
     fn load_changes(&self, ids: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         let mut loads: Vec<&Load> = ids.iter().filter_map(|id| self.load_of(id)).collect();
@@ -557,7 +557,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Runs heat appliances for less than three hours, if some receptacle carries them only for that long.
+    /// Lists runs of less than three hours for a heat appliance, if some receptacle carries it only for that long.
     fn less_time(&self, load: &Load) -> Vec<Change> {
         let heat = matches!(load.kind, Answer::Known(LoadKind::Heater | LoadKind::Cooker));
         let mut units = self.report.figures.units(&load.id).filter(|unit| unit.continuous);
@@ -600,7 +600,7 @@ impl<'a> List<'a> {
         begins
     }
 
-    /// Changes to the cord or box that has this id or this receptacle.
+    /// Lists changes to the cord or box that has this id or this receptacle.
     fn part_changes(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
         if let Some(cord) = self.cord(id) {
@@ -634,7 +634,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Puts a box in place of a splitter, or of an adapter whose ends are rated below its plug.
+    /// Returns the change that puts a box in place of a splitter, or of an adapter whose ends are rated below its plug.
     fn box_for(&self, cord: &Cord) -> Option<Change> {
         let plug = cord.usable_plug()?;
         let smaller = |end: &Receptacle| end.0.rating() < plug.0.rating();
@@ -646,8 +646,8 @@ impl<'a> List<'a> {
             .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 
-    /// Plugs a part into other sound receptacles with a free socket, not its own downstream ones. Gear that must not be
-    /// used is pulled out if it holds the socket.
+    /// Lists other sound receptacles to plug a part into, with a free socket and not downstream of it. Gear that must
+    /// not be used is pulled out if it holds the socket.
     fn replugs(&self, part: &Id) -> Vec<Change> {
         let gear = self.plan.gear_of(part);
         let Some((gear, plug)) = gear.and_then(|gear| Some((gear, gear.plug?))) else {
@@ -670,7 +670,7 @@ impl<'a> List<'a> {
         take.map(|(limit, free)| (&limit.id, *free))
     }
 
-    /// Lets loads with different hours share a socket. Medical equipment keeps its own.
+    /// Lists sockets that a load can share with loads of different hours. Medical equipment keeps its own.
     fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
         let shares = |load: &Load| load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical);
         if !shares(load) {
@@ -702,7 +702,7 @@ impl<'a> List<'a> {
         self.sound(plug).filter_map(|(at, _)| turns(at)).take(PLACES).collect()
     }
 
-    /// Changes for musts without a place, or that may not be on together.
+    /// Lists changes for musts without a place, or that may not be on together.
     fn for_waiting(&self, loads: &[Id]) -> Vec<Change> {
         let mut changes = match loads {
             [id] => self.for_unplaced(id),
@@ -733,7 +733,7 @@ impl<'a> List<'a> {
         });
     }
 
-    /// Changes that give a load used near people a place at the end of a cord.
+    /// Lists changes that give a load used near people a place at the end of a cord.
     fn for_brought(&self, id: &Id) -> Vec<Change> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
@@ -746,7 +746,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Changes for a must that has no place, or too weak a one.
+    /// Lists changes for a must that has no place, or too weak a one.
     fn for_unplaced(&self, id: &Id) -> Vec<Change> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
@@ -781,7 +781,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Changes that make room for a load in the receptacles that take its plug.
+    /// Lists changes that make room for a load in the receptacles that take its plug.
     fn made_room(&self, load: &Load, plug: Plug) -> Vec<Change> {
         let mut changes = self.turns(load, plug);
         changes.extend(self.when_others_are_off(load));
@@ -805,7 +805,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Shifts a load to hours when not everything that overlaps with it is on.
+    /// Lists hours for a load in which the loads it overlaps with are not all on.
     fn when_others_are_off(&self, load: &Load) -> Vec<Change> {
         if load.may_be(LoadKind::Medical) {
             return Vec::new();
@@ -821,7 +821,7 @@ impl<'a> List<'a> {
         changes.collect()
     }
 
-    /// Changes that let more power through to this plug, since any part on the way may be too weak.
+    /// Lists changes that let more power through to this plug, since any part on the way may be too weak.
     fn wider(&self, plug: Plug) -> Vec<Change> {
         let mut changes = self.more_sockets(plug);
         // Collected first, because most paths share a cord or box.
@@ -852,7 +852,7 @@ impl<'a> List<'a> {
         take.map(|(id, _)| *id)
     }
 
-    /// Adds sockets: spare gear that people own, or new gear with household receptacles.
+    /// Lists changes that add sockets: spare gear that people own, or new gear with household receptacles.
     fn more_sockets(&self, plug: Plug) -> Vec<Change> {
         let spare = self.spare(plug);
         let mut changes: Vec<Change> = spare.flat_map(|part| self.replugs(part)).collect();

@@ -263,7 +263,8 @@ impl<'a> Search<'a> {
 
     /// Tries a set and returns what it leaves, or `None` if it cannot be made.
     ///
-    /// # Errors Returns [`Spent`] when no more plans may be checked.
+    /// # Errors
+    /// Returns [`Spent`] when no more plans may be checked.
     fn tried(&mut self, set: &[Number]) -> Result<Option<Rc<Tried>>, Spent> {
         if let Some(tried) = self.tried.get(set) {
             return Ok(tried.clone());
@@ -688,7 +689,7 @@ enum Found {
 ///   sooner.
 /// - A caution that the engine runs at night, or that a cord does not reach as far as people are said to be, for loads
 ///   that had no place before. The generator is in the open, far enough away and there is an alarm.
-/// - That no load is on a cord any more. Loads used near people are not brought to the generator, and the rest may be
+/// - That no load is on a cord anymore. Loads used near people are not brought to the generator, and the rest may be
 ///   used there.
 fn worse_air(before: &Report, after: &Report) -> bool {
     let worst = |report: &Report, code: &str| {

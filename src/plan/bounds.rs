@@ -115,7 +115,8 @@ impl<Q: Quantity> Bounds<Q> {
     /// counts; six meters read as six thousand would be people far away. So a number with two readings is accepted only
     /// if the other reading is impossible here.
     ///
-    /// # Errors Returns a [`Refusal`] if the text is no such quantity, has two readings, or is out of range.
+    /// # Errors
+    /// Returns a [`Refusal`] if the text is no such quantity, has two readings, or is out of range.
     pub fn read(&self, text: &str) -> Result<Q, Refusal> {
         let parsed = Q::parse(text, self.round);
         let fits = |text: &str| Q::parse(text, self.round).is_ok_and(|read| self.hold(read));

@@ -252,7 +252,7 @@ impl Site {
 pub enum Stands {
     /// In the open, with nothing near it on any side and nothing above it.
     Open,
-    /// Well below a roof on posts that is open on all sides.
+    /// Under a roof on posts, open on all sides and well above it.
     Roof,
     /// Under a tarp or cover, an awning, a pop-up canopy or a porch, or close to a wall.
     Covered,
@@ -487,7 +487,7 @@ pub struct Outlet {
     pub id: Id,
     /// The configuration.
     pub shape: Receptacle,
-    /// How many plugs it takes. `None` means that nobody counted, usually two for 5-15R and 5-20R and one otherwise.
+    /// How many plugs it takes, or `None` if nobody counted. Two is usual for 5-15R and 5-20R, one otherwise.
     pub sockets: Option<u8>,
     /// The breaker that feeds it, as marked. [`Answer::Missing`] on a box outlet means that it has no breaker of its
     /// own.

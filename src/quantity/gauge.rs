@@ -18,7 +18,8 @@ pub enum Wire {
 impl Wire {
     /// Parses "10 AWG", "#12", "4 mm²" or "2.5mm2".
     ///
-    /// # Errors Returns an error if the number or the unit is missing, or if it is no conductor size.
+    /// # Errors
+    /// Returns an error if the number or the unit is missing, or if it is no conductor size.
     pub fn parse(text: &str) -> Result<Self, QuantityError> {
         let text = text.trim();
         if text.is_empty() {

@@ -39,7 +39,8 @@ pub trait Quantity: Copy + Ord + std::fmt::Debug {
     }
     /// Parses text such as `"12.5 A"`, in any unit allowed for this quantity.
     ///
-    /// # Errors Returns an error if there is no number or no unit, the unit is unknown, or the amount does not fit.
+    /// # Errors
+    /// Returns an error if there is no number or no unit, the unit is unknown, or the amount does not fit.
     fn parse(text: &str, round: Round) -> Result<Self, QuantityError> {
         parse::parse(text, Self::UNIT, Self::SCALE, round).map(Self::from_count)
     }
@@ -246,8 +247,8 @@ impl ApparentPower {
 }
 
 impl Temperature {
-    /// Returns the temperature in ninths of a thousandth of a degree Celsius, a unit in which both scales have whole
-    /// tenths of a degree.
+    /// Returns the temperature in ninths of a thousandth of a degree Celsius, a unit in which tenths of a degree of
+    /// either scale are whole numbers.
     ///
     /// A value read from tenths of a degree Fahrenheit is returned as exactly that, not as the rounded thousandth of a
     /// degree Celsius.
@@ -272,7 +273,7 @@ pub(crate) fn product_up(a: i64, b: i64, by: i64) -> i64 {
     product_over(a, b, by - 1, by)
 }
 
-/// Stays in 64 bits where they suffice, which is many times faster.
+/// Returns `(a * b + plus) / by`, in 64 bits where they suffice, which is many times faster.
 fn product_over(a: i64, b: i64, plus: i64, by: i64) -> i64 {
     let product = a.checked_mul(b);
     product.and_then(|product| product.checked_add(plus)).map_or_else(

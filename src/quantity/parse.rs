@@ -32,8 +32,8 @@ pub enum QuantityError {
     OutOfRange,
 }
 
-/// The spellings of a unit and its exact conversion to the base unit: `base = (amount + offset_before) * numerator /
-/// denominator`.
+/// The spellings of a unit and its exact conversion to the base unit:
+/// `base = (amount + offset_before) * numerator / denominator`.
 struct UnitForm {
     spellings: &'static [&'static str],
     numerator: &'static str,
@@ -149,7 +149,7 @@ pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<
 
 fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
     // Case distinguishes mW from MW, so an exact spelling wins. Otherwise case is ignored ("8M", "12 a"), unless two
-    // units of the quantity would match.
+    // units of the quantity would match or a capital M would stand for milli.
     let exact = forms(unit).iter().find(|form| form.spellings.contains(&written));
     exact.or_else(|| {
         let mut near = forms(unit).iter().filter(|form| form.spellings.iter().any(|s| s.eq_ignore_ascii_case(written)));

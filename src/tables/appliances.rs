@@ -51,7 +51,8 @@ struct File {
 
 /// Returns all appliances in the order of the file, which is by use.
 ///
-/// # Panics Panics if the compiled-in file is invalid, which the tests rule out.
+/// # Panics
+/// Panics if the compiled-in file is invalid, which the tests rule out.
 pub fn all() -> &'static [Appliance] {
     static TABLE: OnceLock<Vec<Appliance>> = OnceLock::new();
     TABLE.get_or_init(|| {

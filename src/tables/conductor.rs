@@ -234,9 +234,11 @@ pub fn in_air(ampacity: Current, air: Temperature) -> Current {
     ampacity.scaled_down(share_in_air(air))
 }
 
-/// Returns the ampacity of wiring inside a box. By gauge it is that of the breaker it is commonly put behind; a thinner
-/// gauge gets that of flexible cord by column A, because nobody knows what runs next to it. Areas have a table of their
-/// own. A size thicker than all counts as the thickest.
+/// Returns the ampacity of wiring inside a box.
+///
+/// By gauge it is the rating of the breaker commonly used ahead of it. A thinner gauge gets the ampacity of a flexible
+/// cord by column A, because nobody knows what runs next to it. Areas have a table of their own. A size thicker than
+/// all counts as the thickest.
 #[must_use]
 pub fn wiring_ampacity(wire: Wire) -> Current {
     match wire {

@@ -194,8 +194,8 @@ mod tests {
 
     #[test]
     fn the_losses_are_those_of_the_table() {
-        // US Army TM 9-6115-673-13&P table 2-3, at 2000 m and 40 °C: (2000 - 1219) / 100 x 1.3 % and (40 - 35) / 10 x 3
-        // %.
+        // US Army TM 9-6115-673-13&P table 2-3, at 2000 m and 40 °C: (2000 - 1219) / 100 x 1.3 % and (40 - 35) / 10 x
+        // 3 %.
         let (altitude, air) = at(2000, 40);
         let losses = METHODS.formula.losses(altitude, air);
         assert_eq!(losses.map(Percent::millipercent), [10_153, 1_500]);
@@ -214,8 +214,8 @@ mod tests {
         assert!(left(power, altitude, air).milliwatts() >= 0);
     }
 
-    /// Any published reference, typed in any unit, leaves all of the power. 59 °F and 15 °C are the standard day of ISO
-    /// 2533, manufacturers rate at 60, 77 and 86 °F, and 4000 ft and 1219 m are the Army manual's. Each method is
+    /// Any published reference, typed in any unit, leaves all of the power. 59 °F and 15 °C are the standard day of
+    /// ISO 2533, manufacturers rate at 60, 77 and 86 °F, and 4000 ft and 1219 m are the Army manual's. Each method is
     /// tested alone, up to its own reference.
     #[test]
     fn no_reference_point_shaves_a_rating() {

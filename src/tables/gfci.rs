@@ -5,7 +5,7 @@ use crate::quantity::{Current, exp2, log2};
 
 /// Below this it does not trip (NFPA 70 (NEC), article 100, note on class A; confirmed).
 pub const NEVER_BELOW: Current = Current::from_milliamps(4);
-/// From here on it trips (same source).
+/// At this and above it trips (same source).
 pub const ALWAYS_FROM: Current = Current::from_milliamps(6);
 
 /// The source of the time curve.

@@ -22,7 +22,8 @@ struct File {
 
 /// Returns all occasions in the order of the file.
 ///
-/// # Panics Panics if the compiled-in file is invalid, which the tests rule out.
+/// # Panics
+/// Panics if the compiled-in file is invalid, which the tests rule out.
 pub fn all() -> &'static [Occasion] {
     static TABLE: OnceLock<Vec<Occasion>> = OnceLock::new();
     TABLE.get_or_init(|| {

@@ -202,8 +202,8 @@ impl Receptacle {
         fits.next().filter(|_| !self.takes(plug))
     }
 
-    /// Whether the plug fits. Besides its own shape, a 5-20R takes a 5-15P, and both take the two-blade 1-15P (NEMA WD
-    /// 6, from memory).
+    /// Whether the plug fits. Besides its own shape, a 5-20R takes a 5-15P, and both take the two-blade 1-15P (NEMA
+    /// WD 6, from memory).
     #[must_use]
     pub fn takes(self, plug: Plug) -> bool {
         use Configuration::{N1_15, N5_15, N5_20};

@@ -22,8 +22,8 @@ pub const USE_LEAST: Voltage = Voltage::from_millivolts(108_000);
 /// voltage should be corrected soon. Below this it may fail or be damaged.
 pub const USE_LEAST_B: Voltage = Voltage::from_millivolts(104_000);
 
-/// More than a tenth above nominal, which no generator should supply: the neutral may be lost or the generator broken
-/// (common practice, no source).
+/// A tenth above nominal. No generator should supply more: the neutral may be lost or the generator broken (common
+/// practice, no source).
 pub const HIGH: Voltage = Voltage::from_millivolts(132_000);
 
 /// Scales a limit for 120 V to another nominal voltage, rounded up.

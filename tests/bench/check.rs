@@ -194,7 +194,7 @@ fn time_of(text: &str) -> (Duration, String) {
     (time, report.to_json().expect("a report is JSON"))
 }
 
-/// Returns the share of that time spent searching who plugs in where and what may run together, which has its own
+/// Returns how much of that time goes to the search for who plugs in where and what may run together, which has its own
 /// benchmark (`--bench sharing`). The best of two.
 fn sharing_of(text: &str) -> Duration {
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));

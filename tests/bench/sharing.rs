@@ -143,7 +143,7 @@ fn main() -> std::process::ExitCode {
     println!("case loads places   placing     work proven   general  faster  together     never     turns");
     for (case, expected) in cases() {
         let mut model = case.model();
-        // As with a plan's model. The general solver gets the same.
+        // Tightened like a plan's model. The general solver gets the same one.
         model.tighten();
         let loads = case.loads.len();
         let (time, (placing, work)) = least(|| {

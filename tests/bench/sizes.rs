@@ -1,5 +1,5 @@
-//! Times how `check`, `may` and `mend` grow with the size of a plan: `cargo bench --bench sizes`. Numbers of loads (`--
-//! 40 100`) restrict it to camps of those sizes.
+//! Times how `check`, `may` and `mend` grow with the size of a plan: `cargo bench --bench sizes`. Numbers of loads
+//! (`-- 40 100`) restrict it to camps of those sizes.
 //!
 //! Camps of 10 to 300 loads on 1 to 20 boxes, with and without hours, with and without unknowns, are judged in this
 //! process and checked against the limits. `mend` is timed up to 40 loads. Exits with 1 if a limit is missed.

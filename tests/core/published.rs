@@ -36,8 +36,8 @@ fn configurations_of_wd_6() {
     assert_eq!(Configuration::ALL.len(), 11);
 }
 
-/// NEC 210.21(B)(3), from a secondary copy, for circuits with two or more receptacles: 15 A receptacles on 15 A and 20
-/// A, 20 A on 20 A, 30 A on 30 A, 50 A on 40 A and 50 A. A receptacle larger than its circuit violates it too, but
+/// NEC 210.21(B)(3), from a secondary copy, for circuits with two or more receptacles: 15 A receptacles on 15 A and
+/// 20 A, 20 A on 20 A, 30 A on 30 A, 50 A on 40 A and 50 A. A receptacle larger than its circuit violates it too, but
 /// causes no fire.
 #[test]
 fn receptacles_on_circuits() {

@@ -310,8 +310,8 @@ fn ground(cord: &mut Cord) {
     cord.conductors = Answer::Known(circuit.conductors() + 1);
 }
 
-/// Divides an appliance's running and starting power, in whole watts, and renames it so that the new card is not read
-/// as being about the old one.
+/// Divides an appliance's running and starting power, in whole watts, and renames it so that readers of the new card do
+/// not take the old one.
 fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Some(load) = plan.load_mut(id) else {
         return false;
@@ -339,8 +339,8 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     true
 }
 
-/// Returns the name with the wattage at its end, replacing one already there. Brackets, because names stand between
-/// commas.
+/// Returns the name with the wattage at its end, replacing one already there. In parentheses, because names stand
+/// between commas.
 fn name_with(name: &str, watts: i64) -> String {
     let ending = format!(" ({watts} W)");
     let bare = match name.rsplit_once(" (") {

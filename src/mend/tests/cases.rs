@@ -64,7 +64,7 @@ fn of_two_that_clash_the_shorter_moves() {
     assert_eq!(hours(&mended, "oven"), ["19:00-19:15"]);
 }
 
-/// Shifts wrap around the clock: for a clash after midnight, an earlier hour the evening before is near.
+/// Hours wrap around midnight: a kettle at 23:50-00:20 is shifted to 19:30-20:00 of the same evening.
 #[test]
 fn a_clash_over_midnight_is_moved_and_nothing_is_bought() {
     for quiet in ["", "quiet_hours = \"unknown\"", "quiet_hours = \"02:00-06:00\""] {
@@ -438,7 +438,8 @@ fn nothing_is_bought_that_serves_nobody() {
     assert!(again.steps.is_empty(), "{:?}", again.steps);
 }
 
-/// For warmth, light or a medical device, people would bring the generator closer. A kettle boils next to it.
+/// Heaters, lamps and medical equipment stay on a cord, since people would bring the generator closer to use them.
+/// Cookers and motors move to the generator.
 #[test]
 fn what_people_use_where_they_are_is_not_moved_to_the_set() {
     let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
@@ -515,8 +516,8 @@ fn gear_that_stays_refused_only_makes_room() {
     assert_eq!(mended.effect.cost, 8);
 }
 
-/// A refrigerator with half the watts but the same starting draw is no help, so the shopping line states both. A
-/// heater's states one.
+/// A refrigerator with half the watts but the same starting draw is no help, so the step states both. For a heater it
+/// states one.
 #[test]
 fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
     let fridge = "[[load]]\nid = \"fridge\"\nname = \"fridge\"\nkind = \"motor\"\nrunning = \"200 W\"\n\
@@ -1228,7 +1229,6 @@ fn turns_are_taken_where_a_gfci_is_before_one_is_bought() {
     let mended = mend(&plan(&gear("17:00-18:00")), false);
     assert!(mended.effect.after.clear());
     assert!(keys(&mended).iter().all(|(key, _)| *key != "protected-outlet"), "{:?}", mended.steps);
-    // At the same hour they cannot take turns.
     let mended = mend(&plan(&gear("10:00-11:00")), false);
     assert!(mended.effect.after.clear());
     assert!(keys(&mended).iter().all(|(key, _)| *key != "take-turns"));

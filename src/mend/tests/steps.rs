@@ -9,8 +9,8 @@ use crate::plan::{Answer, Plan, Span, arbitrary};
 use crate::report::Finding;
 use crate::supply::Supply;
 
-/// Takes the number of cases from the environment: `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test
-/// mend::tests::steps` tries more, and others.
+/// Takes the number of cases from the environment. More, and others, are tried with
+/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps`.
 fn config() -> ProptestConfig {
     // 256 is proptest's default, which means that nobody asked for a number.
     const CASES: u32 = 24;

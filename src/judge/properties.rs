@@ -663,14 +663,13 @@ mod forget {
             }),
             30 => all(outlets.map(|it| &mut it.leg)),
             // The listing of a box answers for its wire.
-            31 => boxes
-                .iter_mut()
-                .filter(|it| it.is_listed() != Answer::Known(true))
-                .flat_map(|it| &mut it.outlets)
-                .fold(false, |any, outlet| {
+            31 => boxes.iter_mut().filter(|it| it.is_listed() != Answer::Known(true)).flat_map(|it| &mut it.outlets).fold(
+                false,
+                |any, outlet| {
                     let least = wiring_ampacity(UNKNOWN_WIRING);
                     within(&mut outlet.wire, |wire| wiring_ampacity(*wire) >= least) | any
-                }),
+                },
+            ),
             32 => {
                 let taken: Vec<Current> = starts(loads);
                 loads

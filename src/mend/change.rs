@@ -340,7 +340,7 @@ impl Change {
             | Self::GroundedCord(id)
             | Self::Shorter { cord: id, .. }
             | Self::Thicker { cord: id, .. } => {
-                // Everything known about the new cord, for whoever buys it, including what other changes require of it.
+                // Everything known about the new cord, for its buyer, including what other changes require of it.
                 let cord = after.cord(id);
                 let none = || Value::Name("none".to_owned());
                 let wires = cord.and_then(|it| it.conductors.known());

@@ -193,7 +193,7 @@ pub(super) struct Search<'a> {
     before: State,
     /// The problems of the original plan.
     first: Vec<Problem>,
-    /// The loads used near people that are at the generator in the original plan.
+    /// The loads used near people, and the campers, that are on no long cord in the original plan.
     at_the_set: BTreeSet<Id>,
     /// The loads that are at the end of a cord in the original plan.
     on_cords: BTreeSet<Id>,

@@ -373,7 +373,8 @@ impl Supply {
     /// Whether this is a receptacle with both hots of a set of which nobody knows the volts: there may be 240 V between
     /// them, or none, and nothing is said to feed it.
     pub(crate) fn may_have_240(&self, node: &Node) -> bool {
-        let two_legs = matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0.circuit() == Circuit::TwoLegs);
+        let two_legs =
+            matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0.circuit() == Circuit::TwoLegs);
         !self.volts_known && node.reason == LimitReason::NotFed && node.legs == Legs::Between && two_legs
     }
 

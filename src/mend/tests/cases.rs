@@ -659,7 +659,7 @@ fn two_joints_are_made_one() {
     }
 }
 
-/// Out of a shed and away from people is one move, and whoever finds the generator running inside stays out.
+/// Out of a shed and away from people is one move, and nobody goes in while the generator may be running.
 #[test]
 fn nobody_goes_in_to_fetch_the_set() {
     use crate::words::{Units, Words};

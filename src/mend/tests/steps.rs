@@ -135,7 +135,7 @@ proptest! {
             about.iter().filter(same).map(told_in).sum::<usize>() <= lost.iter().filter(|it| same(&&it.load)).count()
         };
         let came_along = |about: &[Id]| !about.is_empty() && about.iter().all(|load| had_none(about, load));
-        // Clearing a danger may leave a warning of its own that was reported beside it. None is new.
+        // Clearing a danger may leave a warning that was reported together with it, now on its own. None is new.
         let troubles = report.figures.troubles.iter();
         for trouble in troubles.filter(|it| it.signal == Signal::Warning && !came_along(&it.about)) {
             let told = report.findings_of(trouble).any(|finding| {

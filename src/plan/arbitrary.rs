@@ -66,7 +66,7 @@ impl<P: Part> Strategy for Stream<P> {
 }
 
 fn site() -> impl Strategy<Value = Site> {
-    // Mostly nobody says whether people sleep there.
+    // Most plans do not say whether people sleep there.
     (part::<Site>(), prop::bool::weighted(0.2)).prop_map(|(mut site, said)| {
         if !said {
             site.people_sleep = Answer::Missing;
@@ -155,7 +155,7 @@ fn name_outlets(outlets: &mut [Outlet], stem: &str, shares: &[bool]) -> Vec<Id> 
     outlets.iter().map(|outlet| outlet.id.clone()).collect()
 }
 
-/// Generates a plan that reads: every part is plugged into an earlier one or lies in the bin.
+/// Generates a plan that reads: every part is plugged into an earlier one or is a spare.
 pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     (
         site(),
@@ -259,7 +259,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 cord.wire = Answer::Known(likely_wire(wire));
             }
             if let Answer::Known(length) = cord.length {
-                // Longer than the cords that nobody coils.
+                // Long enough that it might be coiled.
                 let length = Length::from_millimetres(2_001 + length.millimetres() % 58_000);
                 cord.length = Answer::Known(length);
             }

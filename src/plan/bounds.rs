@@ -75,7 +75,7 @@ pub const TRIPS_AT: Bounds<Current> = down(Current::from_milliamps(100), MOST_CU
 pub const LENGTH: Bounds<Length> = up(Length::ZERO, feet(3000));
 /// `sleepers_at`: the distance from the generator to people.
 pub const SLEEPERS_AT: Bounds<Length> = down(Length::ZERO, feet(50_000));
-/// `altitude`: from the shore of the deepest lake without an outlet to heights where no engine runs.
+/// `altitude`: from the shore of the lowest lake without an outflow to heights where no engine runs.
 pub const ALTITUDE: Bounds<Length> = up(feet(-1500), feet(20_000));
 /// `air`: the hottest expected air.
 pub const AIR: Bounds<Temperature> =

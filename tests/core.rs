@@ -1,6 +1,6 @@
-//! The core against sources outside of it: published tables, worked examples, oracle cases.
+//! The core against outside sources: published tables, worked examples and oracle cases.
 
-// Tests read plain files, and say what they counted.
+// Tests read plain files and print what they counted.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 #[path = "core/demo.rs"]

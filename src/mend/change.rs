@@ -1,4 +1,4 @@
-//! One change of a plan: what it costs, what it touches, and what the report says of it.
+//! A single change to a plan: its cost, the part it concerns, and its entry in the report.
 
 mod carry;
 
@@ -22,159 +22,160 @@ struct Price {
     cost: u32,
     #[serde(default)]
     step: u32,
-    /// For whoever reads the file.
+    /// A note for readers of `costs.toml`.
     #[serde(rename = "why")]
     _why: String,
 }
 
-/// The stated costs, by the key of the change.
+/// The costs from `costs.toml`, by [`Change::key`].
 static PRICES: LazyLock<BTreeMap<String, Price>> = LazyLock::new(|| {
-    // Part of the program: a mistake in it is ours, and a test reads every row.
+    // The file is compiled in, so an error is a bug here, and a test reads every row.
     toml::from_str(include_str!("costs.toml")).unwrap_or_else(|error| panic!("costs: {error}"))
 });
 
-/// The receptacle that a load is plugged into.
+/// A receptacle that a load is plugged into.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Seat {
     /// The receptacle.
     pub at: Id,
-    /// Whether it stays there, as [`Load::on`] says, and is not only there now.
+    /// Whether the load is fixed there ([`Load::on`]), not just plugged in there at the moment.
     pub stays: bool,
 }
 
-/// A change that people can make, in the order in which they make what does not wait for anything:
-/// the site, then what is taken away, what is replaced, what is new, what is plugged in elsewhere,
-/// and the hours.
+/// A change that people can make.
+///
+/// The variants are in the order in which independent changes are carried out: the site, then what is removed, what is
+/// replaced, what is new, what is plugged in elsewhere, and the hours.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Change {
-    /// The set stands in the open, and as far from people as it must: it is carried once, and before
-    /// anything else, since it may be running where nobody may go.
+    /// Move the generator into the open and far enough from people. One move covers both, and it comes first: the
+    /// generator may be running where nobody may go.
     OpenAir,
-    /// The set stands farther from people.
+    /// Move the generator farther from people.
     Distance,
-    /// No building's wiring is fed.
+    /// Stop feeding a building's wiring.
     NoBuilding,
-    /// Everyone sleeps with an alarm.
+    /// Put a CO alarm wherever people sleep.
     Alarm,
-    /// Of several sets joined one runs, by itself.
+    /// Run one of several paralleled sets, by itself.
     RunAlone,
-    /// A load is not used.
+    /// Stop using a load.
     LeaveHome(Id),
-    /// A cord or box stays unused, with all that hangs on it.
+    /// Put a cord or box away, with everything plugged into it.
     SetAside(Id),
-    /// A load, cord or box is pulled out, to make room for what comes before it is plugged in again.
+    /// Unplug a load, cord or box to free a socket, before it is plugged in again elsewhere.
     Unplug(Id),
-    /// The bonding plug is taken out.
+    /// Remove the bonding plug.
     BondingPlugOut,
-    /// The bonding plug is plugged in elsewhere.
+    /// Move the bonding plug to this receptacle.
     BondingPlug(Id),
-    /// A cord is laid out.
+    /// Lay out a coiled cord.
     Uncoil(Id),
-    /// A cord marked for outdoor use in place of this one.
+    /// Replace this cord with one marked for outdoor use.
     OutdoorCord(Id),
-    /// A cord with a ground in place of this one.
+    /// Replace this cord with a grounded one.
     GroundedCord(Id),
-    /// A cord or adapter with ground-fault protection where this cord plugs in.
+    /// Add a cord or adapter with GFCI protection where this cord plugs in.
     ProtectedCord(Id),
-    /// A shorter cord in place of this one.
+    /// Replace this cord with a shorter one.
     Shorter {
         /// The cord.
         cord: Id,
         /// Its new length.
         length: Length,
     },
-    /// A thicker cord in place of this one.
+    /// Replace this cord with a thicker one.
     Thicker {
         /// The cord.
         cord: Id,
-        /// Its gauge.
+        /// Its new gauge, AWG.
         gauge: i8,
-        /// How many sizes of cord thicker.
+        /// How many cord sizes thicker it is.
         steps: u32,
     },
-    /// A smaller appliance in place of this one.
+    /// Replace this appliance with a smaller one.
     Smaller {
         /// The load.
         load: Id,
-        /// One over so much of its power.
+        /// The divisor of its power: 2 for half, 3 for a third.
         part: u8,
     },
-    /// A listed box with breakers in place of a splitter without.
+    /// Replace a splitter without breakers with a listed box that has them.
     BoxForSplitter {
         /// The splitter.
         cord: Id,
-        /// Whether the box is at the end of a cord, as what was on the splitter is.
+        /// Whether the box goes at the end of a new cord, as far out as the splitter's outlets were.
         far: bool,
     },
-    /// A listed box in place of this one.
+    /// Replace this box with a listed one.
     ListedBox(Id),
-    /// Ground-fault protection in sockets of a receptacle, for what is plugged in there.
+    /// Add GFCI adapters to sockets of a receptacle, for what is plugged in there.
     ProtectedOutlet {
         /// The receptacle.
         at: Id,
-        /// How many sockets.
+        /// The number of sockets.
         sockets: u8,
     },
-    /// A cord with three ends and ground-fault protection, in a socket of a receptacle.
+    /// Add a three-outlet cord with GFCI protection to a socket of a receptacle.
     ThreeWay {
         /// The receptacle.
         at: Id,
-        /// Whether what is plugged in there makes room for it.
+        /// Whether the loads plugged in there are unplugged first to make room.
         clears: bool,
     },
-    /// A listed box in a free receptacle.
+    /// Plug a listed box into a free receptacle.
     NewBox(Id),
-    /// A cord or box is plugged in elsewhere.
+    /// Plug a cord or box in elsewhere.
     Replug {
         /// The part.
         part: Id,
         /// The receptacle.
         to: Id,
     },
-    /// A load is plugged in elsewhere.
+    /// Plug a load in elsewhere.
     Move {
         /// The load.
         load: Id,
-        /// The receptacle; `None`, where it fits best.
+        /// The receptacle, or `None` for wherever it fits best.
         to: Option<Seat>,
     },
-    /// Loads of different hours use the sockets of a receptacle one after the other.
+    /// Let loads with different hours share the sockets of a receptacle.
     TakeTurns {
-        /// The load that has no socket.
+        /// The load without a socket.
         load: Id,
-        /// Those that have them.
+        /// The loads that have the sockets.
         with: Vec<Id>,
         /// The receptacle.
         at: Id,
     },
-    /// A load runs at another hour.
+    /// Run a load at another hour.
     Shift {
         /// The load.
         load: Id,
-        /// Which of its hours.
+        /// The index into its hours.
         span: usize,
-        /// The minute of the day at which it begins now.
+        /// The new start, in minutes of the day.
         to: u16,
     },
-    /// A load runs for less than three hours at a stretch.
+    /// Run a load for less than three hours at a stretch.
     LessTime {
         /// The load.
         load: Id,
-        /// Which of its hours.
+        /// The index into its hours.
         span: usize,
     },
-    /// A load runs only while people are awake.
+    /// Run a load only while people are awake.
     OffAtNight(Id),
 }
 
 impl Change {
-    /// A load plugged in where it fits best, and not where the plan has it.
+    /// Returns the change that frees a load from its receptacle and lets it go wherever it fits best.
     #[must_use]
     pub const fn moved(load: Id) -> Self {
         Self::Move { load, to: None }
     }
 
-    /// Its key: of its cost, its words and its repair in the report.
+    /// Returns the key under which its cost is listed.
     #[must_use]
     pub const fn key(&self) -> &'static str {
         match self {
@@ -209,18 +210,19 @@ impl Change {
         }
     }
 
-    /// The key of its words. Whatever is to be better in a cord, it is another cord, and bought once.
+    /// Returns the key of its message and of its repair in the report. All changes to one cord share a key, since only
+    /// one new cord is bought.
     #[must_use]
     pub const fn told(&self) -> &'static str {
         match self {
             Self::OutdoorCord(_) | Self::GroundedCord(_) | Self::Shorter { .. } | Self::Thicker { .. } => "other-cord",
-            // From when to when it runs now.
+            // Its message states the hours before and after, like that of a shift.
             Self::LessTime { .. } => "another-hour",
             _ => self.key(),
         }
     }
 
-    /// What it costs on the stated list.
+    /// Returns its cost in points, from `costs.toml`.
     #[must_use]
     pub fn cost(&self) -> u32 {
         let price = &PRICES[self.key()];
@@ -234,8 +236,10 @@ impl Change {
         price.cost + price.step * steps
     }
 
-    /// What the search goes by: the cost, and among equals how hard it is on people. Whoever waits
-    /// is the one who asked for less: what is a wish, then what is short, then by the fewest minutes.
+    /// Returns the search key: the cost in the upper 32 bits, the burden on people below.
+    ///
+    /// Only [`Change::Shift`] has a burden. A wish is shifted sooner than a must, a short stretch sooner than a long
+    /// one, and by as few minutes as possible.
     pub(super) fn weight(&self, plan: &Plan) -> u64 {
         let minor = match self {
             Self::Shift { load, span, to } => {
@@ -248,11 +252,11 @@ impl Change {
             }
             _ => 0,
         };
-        // A plan has too few loads for the small part of a sum to reach the great one.
+        // A plan has too few loads for the lower half of a sum to carry into the upper.
         (u64::from(self.cost()) << 32) + minor
     }
 
-    /// The part or load it is about.
+    /// Returns the part or load it changes; `None` for the site and the generator as a whole.
     #[must_use]
     pub const fn about(&self) -> Option<&Id> {
         match self {
@@ -287,7 +291,7 @@ impl Change {
         }
     }
 
-    /// Whether the two cannot both be made: they say different things of the same.
+    /// Whether the two changes exclude each other.
     #[must_use]
     pub fn clashes(&self, other: &Self) -> bool {
         match (self, other) {
@@ -297,13 +301,13 @@ impl Change {
             ) => load == l && span == s,
             (Self::Shift { load, .. } | Self::LessTime { load, .. }, Self::OffAtNight(l))
             | (Self::OffAtNight(l), Self::Shift { load, .. } | Self::LessTime { load, .. }) => load == l,
-            // What is set aside or left at home needs nothing more, and a box replaces the cord.
+            // Nothing more is done to a part or load that is no longer used, and a box replaces the cord.
             (Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id), it)
             | (it, Self::SetAside(id) | Self::BoxForSplitter { cord: id, .. } | Self::LeaveHome(id)) => {
                 it.about() == Some(id) || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
             (Self::BondingPlugOut, Self::BondingPlug(_)) | (Self::BondingPlug(_), Self::BondingPlugOut) => true,
-            // Whoever shares a socket stays there.
+            // Loads that share a socket stay at it.
             (Self::TakeTurns { load, with, .. }, Self::Move { load: l, .. })
             | (Self::Move { load: l, .. }, Self::TakeTurns { load, with, .. }) => load == l || with.contains(l),
             (Self::TakeTurns { load, with, at }, Self::TakeTurns { load: l, with: w, at: a }) => {
@@ -314,8 +318,8 @@ impl Change {
         }
     }
 
-    /// The change as the report has it. `before` is the plan as it is, `after` the plan with all of
-    /// the changes.
+    /// Returns the report's entry for this change. `before` is the plan as given, `after` the plan with all changes
+    /// made.
     #[must_use]
     pub fn repair(&self, before: &Plan, after: &Plan) -> Repair {
         let mut values = Values::new();
@@ -324,7 +328,7 @@ impl Change {
                 values.insert("distance", AMPLE.into());
             }
             Self::OpenAir => {
-                // Nobody is sent to carry what may be running in there.
+                // Nobody is told to walk in and carry out a generator that may be running.
                 let stands = match before.site.stands {
                     Answer::Known(bad @ (Stands::Enclosed | Stands::Covered)) => bad.word(),
                     _ => "unknown",
@@ -336,8 +340,7 @@ impl Change {
             | Self::GroundedCord(id)
             | Self::Shorter { cord: id, .. }
             | Self::Thicker { cord: id, .. } => {
-                // All that is known of the new cord, for whoever buys it: what it must have, it has by another
-                // change too.
+                // Everything known about the new cord, for its buyer, including what other changes require of it.
                 let cord = after.cord(id);
                 let none = || Value::Name("none".to_owned());
                 let wires = cord.and_then(|it| it.conductors.known());
@@ -345,13 +348,13 @@ impl Change {
                 let wire = cord.and_then(|it| it.wire.known());
                 values.insert("wires", wires.map_or_else(none, |it| Value::Count((*it).into())));
                 values.insert("length", length.map_or_else(none, |it| (*it).into()));
-                // Where one is added, that is a step of its own.
+                // Adding protection is a separate step.
                 let guarded = before.cord(id).is_some_and(|it| it.gfci == Answer::Known(true));
                 values.insert("gfci", Value::yes_no(guarded));
                 values.insert("wire", wire.map_or_else(none, |it| Value::Name(it.to_string())));
             }
             Self::SetAside(id) => {
-                // What only has no place here may be used elsewhere.
+                // A part that is fine but has no place here may be used elsewhere.
                 let wrong = wrong_anywhere(before, id).map_or("no", |_| "yes");
                 values.insert("wrong", Value::Name(wrong.to_owned()));
             }
@@ -363,7 +366,7 @@ impl Change {
                 let was = before.load(load).and_then(Load::plugged_into);
                 values.insert("from", was.map_or(none.clone(), Value::from));
                 values.insert("to", to.as_ref().map_or(none, |seat| (&seat.at).into()));
-                // Whoever has the new report says more: `Mended::tell_of_load`.
+                // `Mended::tell_of_load` overwrites this from the new report.
                 values.insert("some", Value::yes_no(false));
             }
             Self::TakeTurns { with, at, .. } => {
@@ -400,7 +403,7 @@ impl Change {
         Repair { key: self.told(), about: self.about().into_iter().cloned().collect(), values, cost: self.cost() }
     }
 
-    /// The shapes of what is bought.
+    /// Returns the receptacle and plug shapes of what is bought.
     fn shapes(&self, before: &Plan, after: &Plan) -> Values {
         let of_cord = |cord: Option<&Cord>| cord.map(shapes_of_cord);
         let of_box = |it: Option<&DistributionBox>| it.map(shapes_of_box);
@@ -425,19 +428,19 @@ impl Change {
     }
 }
 
-/// The shape by which somebody finds a plug.
+/// Returns the shape of a plug, as shown to a buyer.
 fn shape_of_plug(plug: Answer<Plug>) -> Value {
     Value::Shapes(plug.known().into_iter().map(ToString::to_string).collect())
 }
 
-/// The shapes by which somebody finds a cord to buy.
+/// Returns the shapes of a cord's plug and ends, as shown to a buyer.
 fn shapes_of_cord(cord: &Cord) -> Values {
     let ends = cord.ends().iter().map(ToString::to_string);
     [("plug", shape_of_plug(cord.plug)), ("ends", Value::Shapes(ends.collect()))].into()
 }
 
-/// The same of a box: one shape for each plug that it has to take; and what it and its outlets are called, so that a
-/// later step can name them.
+/// Returns the shapes of a box's inlet and outlets, one for each plug they take, and the ids of box and outlets so that
+/// later steps can name them.
 fn shapes_of_box(it: &DistributionBox) -> Values {
     let sockets = it.outlets.iter().flat_map(|outlet| {
         let (_, plugs) = outlet.plugs();
@@ -453,12 +456,12 @@ fn shapes_of_box(it: &DistributionBox) -> Values {
     .into()
 }
 
-/// What new gear is called, so that a later step can name it.
+/// Returns the ids of new gear, so that later steps can name it.
 fn called(ids: Vec<Id>) -> Values {
     [("named", Value::yes_no(!ids.is_empty())), ("names", Value::Parts(ids))].into()
 }
 
-/// What is to be known of the cord that a new box is at the end of, if that is new as well.
+/// Returns the length and wire of a new cord that leads to a new box, or `none` where the box has no new cord.
 fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     let from = after.holder(inlet).and_then(|it| it.from.as_ref());
     let lead = from.and_then(|from| after.cord(from)).filter(|it| before.cord(&it.id).is_none());
@@ -471,19 +474,19 @@ fn of_lead(inlet: &Id, before: &Plan, after: &Plan) -> Values {
     values
 }
 
-/// The cords in this receptacle that were not there.
+/// Returns the cords in this receptacle that only `after` has.
 fn new_cords<'p>(at: &'p Id, before: &'p Plan, after: &'p Plan) -> impl Iterator<Item = &'p Cord> {
     after.cords.iter().filter(move |cord| cord.from.as_ref() == Some(at) && before.cord(&cord.id).is_none())
 }
 
-/// What is to be known of a smaller appliance, for whoever looks for one, and of the one that it replaces.
+/// Returns what to look for in a smaller appliance, next to the power of the one it replaces.
 fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
     let power_of = |plan: &Plan| match plan.load(load).map(|it| &it.running) {
         Some(Answer::Known(Draw::Power(power))) => *power,
         _ => Power::ZERO,
     };
     let running = power_of(after);
-    // What it takes to start is less as well, and a motor of fewer watts need not take less.
+    // States the starting draw too, since a motor of fewer watts may need just as much to start.
     let units = crate::loads::units(after).0;
     let mut units = units.iter().filter(|unit| after.loads[unit.load].id == *load);
     let starting = units.next().map_or(running, |unit| unit.starting);
@@ -492,13 +495,13 @@ fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
         ("power", running.into()),
         ("starts", Value::yes_no(starting > running)),
         ("starting", starting.into()),
-        // Whoever has the new report says more: `Mended::tell_of_load`.
+        // `Mended::tell_of_load` overwrites this from the new report.
         ("apart", Value::yes_no(false)),
     ]
     .into()
 }
 
-/// How many minutes lie between two minutes of the day, the shorter way round the clock.
+/// Returns the minutes between two minutes of the day, the shorter way around the clock.
 pub(super) fn apart(one: u16, other: u16) -> u16 {
     let on = (other + Span::DAY - one) % Span::DAY;
     on.min(Span::DAY - on)
@@ -553,7 +556,7 @@ mod tests {
         }
     }
 
-    /// Quotation marks are a language's: another program reads the id itself.
+    /// Programs read the id itself, without quotation marks, which vary by language.
     #[test]
     fn where_a_load_goes_is_an_id_and_no_text() {
         let before = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
@@ -580,7 +583,7 @@ mod tests {
         }
     }
 
-    /// Of two that clash the wish waits, then the shorter, then whoever waits less.
+    /// Shifting prefers a wish to a must, then the shorter stretch, then the smaller shift.
     #[test]
     fn who_wants_less_waits() {
         let mut plan = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");

@@ -1,8 +1,7 @@
-//! The stated list: for each problem, every change on it that may have a part in clearing it.
+//! For each problem, every change that may help to clear it.
 //!
-//! A list errs on the long side. The search needs it to hold at least one change of every set
-//! that clears the problem; a change on it that does not help costs only time, since every set
-//! is judged by the whole check.
+//! A list errs on the long side. It must hold at least one change of every set that clears the problem. A useless
+//! change costs only time, since every set is judged by the whole check.
 
 use std::cell::OnceCell;
 use std::cmp::Reverse;
@@ -23,36 +22,36 @@ use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::{of_camper, wrong_anywhere};
 
-/// Cords are sold in these sizes, thinnest first.
+/// The sizes in which cords are sold, AWG, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
-/// How many sizes thicker are tried.
+/// How many thicker sizes to try.
 const THICKER: usize = 3;
-/// How many other hours are tried for each of a load's.
+/// How many other starts to try for each of a load's hours.
 const OTHER_HOURS: usize = 4;
-/// How many places are tried for what may go to any.
+/// How many receptacles to try for a part or a load that fits in many.
 const PLACES: usize = 2;
-/// The areas whose dangers lie in the gear.
+/// The rule areas whose dangers lie in the gear.
 const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
-/// One over so much of its power: how much smaller an appliance is tried.
+/// The divisors of power to try for a smaller appliance.
 const PARTS: [u8; 2] = [2, 3];
 
-/// Something that a repair has to clear.
+/// A problem that a repair has to clear.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Problem {
-    /// A finding, one problem for each part where each needs its own remedy.
+    /// A finding. One problem for each part, where each part needs its own remedy.
     Finding {
         /// The rule's code.
         code: &'static str,
-        /// What it is about.
+        /// The parts and loads it names.
         about: Vec<Id>,
     },
-    /// A must without a place, or musts that cannot all be on when they are wanted.
+    /// A must without a place, or musts that are wanted together but may not be on together.
     Waits(Vec<Id>),
-    /// A load that is used where people are, and would be brought to the set.
+    /// A load that is used near people and would be brought to the generator.
     AtTheSet(Id),
 }
 
-/// The problems of this signal or worse, and the musts that wait.
+/// Lists the findings at `down_to` or graver, and the musts that wait.
 pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Problem> {
     let mut list: Vec<Problem> = Vec::new();
     let findings = report.findings.iter().filter(|finding| finding.signal <= down_to);
@@ -62,7 +61,7 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
         }
     }
     let too_much = too_much_already(plan, report);
-    // Who has no room because another is on gets it, or does not, once that is settled.
+    // If a load lacks room only because another is on, settling the pair settles its place too.
     let unplaced = &report.figures.sharing.unplaced;
     let no_room = |id: &Id| unplaced.iter().any(|it| it.load == *id && it.reason == "no-room");
     let settled_first = |set: &Vec<Id>| match set.as_slice() {
@@ -76,7 +75,7 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
 }
 
 impl Problem {
-    /// Whether this is what is left of another one, or it itself.
+    /// Whether this problem is `other` or what remains of it.
     pub(super) fn within(&self, other: &Self) -> bool {
         let among = |these: &[Id], those: &[Id]| these.iter().all(|id| those.contains(id));
         match (self, other) {
@@ -89,7 +88,7 @@ impl Problem {
         }
     }
 
-    /// Whether as much of a check as this report is would find it.
+    /// Whether a check with the scope of `report` would find it.
     pub(super) fn is_found_in(&self, report: &Report) -> bool {
         match self {
             Self::Finding { code, .. } => report.findings.iter().any(|it| it.code == *code),
@@ -97,7 +96,7 @@ impl Problem {
         }
     }
 
-    /// How many things it names, at least one.
+    /// Returns how many things it names, at least one.
     pub(super) fn size(&self) -> usize {
         match self {
             Self::Finding { about: named, .. } | Self::Waits(named) => named.len().max(1),
@@ -106,7 +105,8 @@ impl Problem {
     }
 }
 
-/// Most rules name what has a part in one hazard; some, parts that are each cured by themselves.
+/// Splits a finding into problems. Most rules name everything that takes part in one hazard, but some name parts that
+/// are each cured separately.
 fn split(finding: &Finding) -> Vec<Vec<Id>> {
     if Report::ONE_BY_ONE.contains(&finding.code) {
         finding.about.iter().map(|id| vec![id.clone()]).collect()
@@ -115,11 +115,11 @@ fn split(finding: &Finding) -> Vec<Vec<Id>> {
     }
 }
 
-/// What the plan says of each load of its report.
+/// What the plan wants of each load in its report.
 struct Wants<'a> {
     plan: &'a Plan,
     report: &'a Report,
-    /// More is on than a minute before only where some hours begin.
+    /// The minutes at which more loads may be on than a minute before: the starts of hours, and midnight.
     begins: Vec<u16>,
 }
 
@@ -139,7 +139,7 @@ impl<'a> Wants<'a> {
         self.load(id).is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
     }
 
-    /// Whether it is on at that minute. What has no hours and does not run for long waits without harm.
+    /// Whether a load is on at that minute. A load without hours that runs only briefly can wait.
     fn on(&self, id: &Id, minute: u16) -> bool {
         self.load(id).is_some_and(|(it, fact)| {
             if it.hours.is_empty() { fact.continuous || it.may_be(LoadKind::Medical) } else { it.wants(minute) }
@@ -152,8 +152,7 @@ impl<'a> Wants<'a> {
     }
 }
 
-/// The musts without a place, and the sets of musts that are wanted at one time and may not be
-/// on together.
+/// Lists the musts without a place, and the sets of musts that are wanted together and may not be on together.
 pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let wants = Wants::of(plan, report);
     let sharing = &report.figures.sharing;
@@ -166,13 +165,13 @@ pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     lost.chain(clash.cloned()).collect()
 }
 
-/// Two musts that are wanted at one time and are too much for the set, wherever they will be plugged in:
-/// one of them has no place yet.
+/// Lists pairs of musts that are wanted together and exceed the generator wherever they are plugged in, where at least
+/// one has no place yet.
 fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let wants = Wants::of(plan, report);
     let musts: Vec<&Id> = report.figures.loads.iter().map(|fact| &fact.id).collect();
     let sharing = &report.figures.sharing;
-    // What is too much for every place, or for its own plug, gets none because something else is moved.
+    // Moving other loads does not help a load that is too much for every receptacle or for its own plug.
     let lost = |id: &Id| {
         let lost = sharing.without_place(id);
         lost.is_some_and(|it| !matches!(it.reason, "too-large" | "impossible" | "hot"))
@@ -180,7 +179,7 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let mut pairs = Vec::new();
     for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {
         for other in musts.iter().filter(|id| *id != one && wants.must(id)) {
-            // Of two that are lost once.
+            // A pair without places comes up twice, so keep it once.
             let pair = [(*one).clone(), (*other).clone()];
             if (!lost(other) || one < other) && beyond_the_set(report, &pair) && wants.at_one_time(&pair) {
                 pairs.push(pair.into());
@@ -190,40 +189,38 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     pairs
 }
 
-/// Whether these ask for more than the set gives.
+/// Whether these loads ask for more than the generator gives.
 fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
     report.figures.beyond_the_set(loads.iter().filter_map(|id| report.figures.load(id)))
 }
 
-/// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
-/// for the night where nobody knows them.
+/// Returns the hours to which no load is shifted, because it may make noise: the night and the camp's quiet hours.
+/// Unknown quiet hours are taken to be the night.
 fn silent(plan: &Plan) -> Vec<Span> {
     let quiet = night::quiet(&plan.site);
     std::iter::once(NIGHT).chain(quiet.iter().copied()).collect()
 }
 
-/// The list of a plan.
+/// The changes that a plan allows.
 pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
     sockets: Sockets,
-    /// The receptacles that may be used, if only by what has protection of its own: those that are protected first,
-    /// then those that carry most.
-    /// Each with how many sockets nothing is in.
+    /// The receptacles that may be used, even if only by gear with its own protection, each with its number of empty
+    /// sockets. Those with GFCI protection first, then by what they carry.
     sound: Vec<(&'a Limit, usize)>,
-    /// The cords and boxes that are plugged into nothing and with which nothing is wrong, with their receptacles:
-    /// worked out when the first change asks.
+    /// The sound cords and boxes that are plugged into nothing, with their receptacles. Computed on first use.
     spare: OnceCell<Vec<(&'a Id, Vec<Receptacle>)>>,
-    /// The cords and boxes into which nothing at all may be plugged: pulled out, they only leave a socket.
+    /// The cords and boxes whose receptacles must all stay unused. Pulling one out only frees a socket.
     dead: Vec<Gear<'a>>,
     leads: Leads<'a>,
-    /// The cords and boxes that people have, by their own ids and those of their receptacles. What is only
-    /// to be bought is not changed again.
+    /// The cords and boxes that people own, by their ids and the ids of their receptacles. Gear that is yet to be
+    /// bought is not changed again.
     parts: BTreeMap<Id, &'a Id>,
 }
 
 impl<'a> List<'a> {
-    /// `report` is the plan's own, at least as much of it as a trial gives; `before`, the plan without
+    /// Builds the list. `report` is the plan's own, at least to the depth of a trial; `before` is the plan without
     /// changes.
     pub fn of(plan: &'a Plan, report: &'a Report, before: &Plan) -> Self {
         let mut parts = BTreeMap::new();
@@ -241,14 +238,14 @@ impl<'a> List<'a> {
         Self { plan, report, sound, dead, sockets, spare: OnceCell::new(), leads: Leads::of(plan), parts }
     }
 
-    /// Every change of the list that may have a part in clearing the problem.
+    /// Returns every change that may help to clear the problem.
     pub fn changes(&self, problem: &Problem) -> Vec<Change> {
         let mut changes = match problem {
             Problem::Finding { code, about } => self.for_finding(code, about),
             Problem::Waits(loads) => self.for_waiting(loads),
             Problem::AtTheSet(load) => self.for_brought(load),
         };
-        // Nobody puts a box in the place of a camper.
+        // A camper is not replaced by a box.
         let camper = |id: &Id| self.plan.camper(id).is_some();
         changes.retain(|change| !matches!(change, Change::ListedBox(id) if camper(id)));
         changes.sort();
@@ -270,7 +267,7 @@ impl<'a> List<'a> {
                 if site.co_alarm != Answer::Known(true) {
                     changes.push(Change::Alarm);
                 }
-                // What a life depends on, or may, is switched off for nothing.
+                // Medical equipment is never switched off at night.
                 let others = self.plan.loads.iter().filter(|load| about.contains(&load.id));
                 let others = others.filter(|load| !load.may_be(LoadKind::Medical));
                 changes.extend(others.map(|load| Change::OffAtNight(load.id.clone())));
@@ -287,7 +284,7 @@ impl<'a> List<'a> {
             "CORD004" | "SHOCK011" => {
                 changes.extend(about.iter().cloned().map(Change::GroundedCord));
             }
-            // Another cord or box.
+            // Replace the cord or the box.
             "CORD009" => {
                 for id in about {
                     if self.cord(id).is_some() {
@@ -307,10 +304,10 @@ impl<'a> List<'a> {
                 }
             }
             "HEALTH002" => changes.extend(about.iter().cloned().map(Change::OffAtNight)),
-            // No other cord or box makes the neutral or the volts that are not there.
+            // No other cord or box supplies a neutral or a voltage that is not there.
             "FIT006" => changes.extend(about.iter().filter_map(|id| self.left_home(id))),
             "POWER001" | "POWER002" => changes.extend(self.load_changes(about)),
-            // What carries too much, or is protected too little, at whatever part.
+            // Overloaded or underprotected, at any part on the path.
             _ => {
                 changes.extend(self.load_changes(about));
                 if code == "OVER002" {
@@ -325,7 +322,7 @@ impl<'a> List<'a> {
                 }
             }
         }
-        // Whatever is wrong with gear, it can be left unused.
+        // Faulty gear can always be left unused.
         let of_gear = |rule: &rules::Rule| OF_GEAR.contains(&rule.area);
         if rules::find(code).is_some_and(of_gear) {
             for id in about {
@@ -339,19 +336,19 @@ impl<'a> List<'a> {
         matches!(self.plan.site.stands, Answer::Known(Stands::Open | Stands::Roof))
     }
 
-    /// Away from people: out of what it stands in, if it does.
+    /// Returns the change that moves the generator away from people, and out of any enclosure.
     fn away(&self) -> Change {
         if self.in_the_open() { Change::Distance } else { Change::OpenAir }
     }
 
-    /// Where these have their places, of those that are loads.
+    /// Returns the receptacles where these loads or units are placed.
     fn places_of<'b>(&'b self, ids: &'b [Id]) -> impl Iterator<Item = &'b Id> {
         let placed = self.report.figures.sharing.placed.iter();
         let of = |it: &Placed| self.load_of(&it.load).is_some_and(|load| ids.contains(&load.id));
         placed.filter(move |it| ids.contains(&it.load) || of(it)).map(|it| &it.at)
     }
 
-    /// What takes the joint of neutral and ground away from beyond a GFCI, or the GFCI to beyond it.
+    /// Lists changes that remove a neutral-to-ground bond downstream of a GFCI, or put the GFCI downstream of the bond.
     fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
         let findings = self.report.findings.iter();
@@ -364,7 +361,7 @@ impl<'a> List<'a> {
                 changes.push(Change::ListedBox(it.id.clone()));
                 changes.push(Change::SetAside(it.id.clone()));
             } else {
-                // Nobody is told to put one in: only one that is there moves.
+                // Nobody is told to plug in a bonding plug. Only an existing one is moved.
                 let there = self.plan.generator.bonding_plug == Answer::Known(true);
                 let outlets = self.plan.generator.outlets.iter();
                 let fine = outlets.filter(|outlet| {
@@ -379,8 +376,8 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// What takes a part out of use, or a receptacle: the part itself, whatever it hangs on, and what is
-    /// plugged in there, which may go elsewhere, or has no other place, if it is only a wish.
+    /// Lists changes that take a part or receptacle out of use: unplug it or anything upstream, and move what is
+    /// plugged in there. A wish with no other place may also be left at home.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
         let there = self.plan.loads.iter().filter(|load| load.on.as_ref() == Some(id));
@@ -397,29 +394,29 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// The cords and boxes that are plugged in somewhere.
+    /// Returns the owned cords and boxes plugged into a receptacle.
     fn gear_at(&self, at: &Id) -> Vec<Id> {
         let there = self.plan.gear().filter(|it| it.from == Some(at) && self.parts.contains_key(it.id));
         there.map(|it| it.id.clone()).collect()
     }
 
-    /// The cord or box that this is, or is a receptacle of.
+    /// Returns the owned cord or box that has this id or this receptacle.
     fn part(&self, id: &Id) -> Option<Id> {
         self.parts.get(id).map(|part| (*part).clone())
     }
 
-    /// A load that nothing here can run is not used. What somebody's health depends on is no such.
+    /// Returns the change that leaves a load at home because nothing here can run it, or `None` for medical equipment.
     fn left_home(&self, id: &Id) -> Option<Change> {
         let load = self.load_of(id)?;
         (!load.may_be(LoadKind::Medical)).then(|| Change::LeaveHome(load.id.clone()))
     }
 
-    /// The parts from the set to a receptacle.
+    /// Returns the parts from the generator to a receptacle.
     fn path(&self, at: &Id) -> Vec<Id> {
         self.report.figures.limit(at).map(|limit| limit.path.clone()).unwrap_or_default()
     }
 
-    /// What a part or receptacle hangs on, from the set on.
+    /// Returns what is upstream of a part or receptacle, from the generator on.
     fn ahead_of(&self, id: &Id) -> impl Iterator<Item = &Id> {
         let limits = self.report.figures.limits.iter();
         let mut through = limits.filter(|limit| limit.id == *id || limit.path.contains(id));
@@ -427,30 +424,30 @@ impl<'a> List<'a> {
         path.into_iter().flatten().take_while(move |ahead| *ahead != id)
     }
 
-    /// The cord that this is, or is an end of: a path names a cord by its own id, or by that of an end.
+    /// Returns the cord with this id or this end. A path names a cord by either.
     fn cord(&self, id: &Id) -> Option<&Cord> {
         self.plan.cord(self.parts.get(id)?)
     }
 
-    /// The box that is this, or has this outlet.
+    /// Returns the box with this id or this outlet.
     fn box_of(&self, id: &Id) -> Option<&Id> {
         self.plan.holder(self.parts.get(id)?).map(|it| &it.id)
     }
 
-    /// What protects a receptacle, with what is planned for it and so many plugs `more`.
+    /// Lists changes that protect a receptacle for what is planned there and `more` plugs.
     fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
         let there = self.plan.loads.iter();
         let there = there.filter(|load| load.on.as_ref() == Some(at));
         changes.extend(there.flat_map(|load| self.turns(load, plug_of(load))));
-        // Whoever is kept out of here may be served elsewhere.
+        // Loads kept out of this receptacle may find a protected place elsewhere.
         for load in self.kept_out(at) {
             let limits = self.report.figures.limits.iter();
             let others = limits.filter(|it| !it.gfci && it.id != *at && it.shape.takes(plug_of(load)));
             changes.extend(others.flat_map(|it| self.devices(&it.id, 1)));
             changes.extend(self.turns(load, plug_of(load)));
         }
-        // A plug that the generator needs not, and that blinds what is there.
+        // A bonded generator needs no bonding plug, and the plug defeats the GFCI.
         let set = &self.plan.generator;
         if set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true) {
             changes.push(Change::BondingPlugOut);
@@ -459,7 +456,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// The devices that protect a receptacle, and the protected ones that what it hangs on may be plugged into.
+    /// Lists GFCI devices that protect a receptacle, and moves of its upstream gear to protected receptacles.
     fn devices(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes = Vec::new();
         let mut path = self.path(at);
@@ -479,11 +476,11 @@ impl<'a> List<'a> {
             let placed = placed.filter(|placed| placed.at == *at).count();
             let planned = placed.max(plugs_at(self.plan, at)) + more.max(self.kept_out(at).count());
             let room = self.sockets.beside_gear(at);
-            // Some of what is planned for it may find another place.
+            // Fewer than planned may do, since some loads may find another place.
             changes.extend((1..=planned.min(room)).filter_map(|sockets| {
                 Some(Change::ProtectedOutlet { at: at.clone(), sockets: u8::try_from(sockets).ok()? })
             }));
-            // What has its place elsewhere may come too, and a thing or two need no more protection then.
+            // Other loads may move here too, so one three-way cord can replace several devices.
             let plugs: usize = self.plan.loads.iter().map(|load| usize::from(load.count)).sum();
             if planned > 0 && plugs > 1 && room > 0 {
                 changes.extend(self.three_way(at));
@@ -492,7 +489,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// The loads, each of a count, that would go there, or elsewhere, if they might.
+    /// Returns the refused loads that could be plugged in here, once for each unit.
     fn kept_out(&self, at: &Id) -> impl Iterator<Item = &Load> {
         let unplaced = self.report.figures.sharing.unplaced.iter();
         let refused = unplaced.filter(|lost| lost.reason == "refused");
@@ -502,8 +499,8 @@ impl<'a> List<'a> {
             .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
     }
 
-    /// A cord with three ends in a household receptacle, which what is there makes room for. It has protection of its
-    /// own: none goes into a new cord or adapter that is there for that.
+    /// Returns the change that adds a three-way cord to a household receptacle and makes room for it. The cord has its
+    /// own GFCI, so it never goes into a new cord or adapter bought for its GFCI.
     fn three_way(&self, at: &Id) -> Option<Change> {
         let part = self.plan.part_of(at);
         let new = part.is_some_and(|part| !self.parts.contains_key(part));
@@ -515,7 +512,7 @@ impl<'a> List<'a> {
             .then(|| Change::ThreeWay { at: at.clone(), clears: self.sockets.free(at) == 0 })
     }
 
-    /// The loads that the plan puts at a receptacle, moved.
+    /// Lists the moves that free the loads the plan fixes at a receptacle.
     fn moves(&self, at: &Id) -> Vec<Change> {
         self.plan
             .loads
@@ -531,7 +528,7 @@ impl<'a> List<'a> {
         self.plan.load(of)
     }
 
-    /// Moved, at another hour or smaller: of the ids that are loads.
+    /// Lists moves, other hours and smaller replacements for the loads among these ids.
     fn load_changes(&self, ids: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         let mut loads: Vec<&Load> = ids.iter().filter_map(|id| self.load_of(id)).collect();
@@ -540,11 +537,11 @@ impl<'a> List<'a> {
             if load.on.is_some() {
                 changes.push(Change::moved(load.id.clone()));
             }
-            // Nobody's health is put off or made smaller.
+            // Medical equipment is neither put off nor made smaller.
             if load.may_be(LoadKind::Medical) {
                 continue;
             }
-            // Nobody buys a smaller camper for it.
+            // Nobody buys a smaller camper for this.
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
             if known && !of_camper(self.plan, load) {
                 for part in PARTS {
@@ -560,8 +557,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// For less than three hours, of what makes heat while people are there and draws no more than something that
-    /// takes its plug carries so long.
+    /// Lists runs of less than three hours for a heat appliance, if some receptacle carries it only for that long.
     fn less_time(&self, load: &Load) -> Vec<Change> {
         let heat = matches!(load.kind, Answer::Known(LoadKind::Heater | LoadKind::Cooker));
         let mut units = self.report.figures.units(&load.id).filter(|unit| unit.continuous);
@@ -577,9 +573,10 @@ impl<'a> List<'a> {
         spans.map(|span| Change::LessTime { load: load.id.clone(), span }).collect()
     }
 
-    /// When one of a load's stretches may begin instead, the nearest first: where some other stretch
-    /// ends, or so that it ends where one begins. Never in the night or the quiet hours, and never when
-    /// all the `others` that it clashes with are on as well.
+    /// Returns other starts for one of a load's stretches, the nearest first: where another stretch ends, or so that it
+    /// ends where one begins.
+    ///
+    /// Never in the night or the quiet hours, and never when all the `others` that it clashes with are on.
     fn other_hours(&self, load: &Load, span: usize, others: &[&Load]) -> Vec<u16> {
         let hours = load.hours[span];
         let silent = silent(self.plan);
@@ -603,7 +600,7 @@ impl<'a> List<'a> {
         begins
     }
 
-    /// What may be done to a cord or a box, whichever this id is of.
+    /// Lists changes to the cord or box that has this id or this receptacle.
     fn part_changes(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
         if let Some(cord) = self.cord(id) {
@@ -622,7 +619,7 @@ impl<'a> List<'a> {
                     steps: u32::try_from(step + 1).unwrap_or(u32::MAX),
                 });
             }
-            // Whoever has too short a cord brings the set closer.
+            // With too short a cord people would bring the generator closer.
             let people = self.plan.site.sleepers_at.known().copied();
             let reaches = |length: &Length| people.is_none_or(|at| at <= *length);
             for length in LENGTHS.into_iter().filter(reaches) {
@@ -637,21 +634,20 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// A box for a splitter, or for an adapter with smaller ends than its plug: where that is.
+    /// Returns the change that puts a box in place of a splitter, or of an adapter whose ends are rated below its plug.
     fn box_for(&self, cord: &Cord) -> Option<Change> {
         let plug = cord.usable_plug()?;
         let smaller = |end: &Receptacle| end.0.rating() < plug.0.rating();
         let long = length_of(cord) > AT_SET;
         let chained = (cord.from.as_ref()).is_some_and(|from| self.leads.ends_long(from));
-        // Of two in one socket a box is the one that gets no power.
+        // Of two parts in one socket the box counts as the one without power.
         let crowded = cord.from.as_ref().is_some_and(|from| self.sockets.crowded(self.plan, from));
         (!crowded && (cord.ends().len() > 1 || cord.ends().iter().any(smaller)))
             .then(|| Change::BoxForSplitter { cord: cord.id.clone(), far: long && !chained })
     }
 
-    /// The other receptacles that a part's plug goes into and that have a socket open; none
-    /// that hangs on the part itself, or that must not be used. What must not be used and has the socket
-    /// is pulled out of it.
+    /// Lists other sound receptacles to plug a part into, with a free socket and not downstream of it. Gear that must
+    /// not be used is pulled out if it holds the socket.
     fn replugs(&self, part: &Id) -> Vec<Change> {
         let gear = self.plan.gear_of(part);
         let Some((gear, plug)) = gear.and_then(|gear| Some((gear, gear.plug?))) else {
@@ -668,14 +664,13 @@ impl<'a> List<'a> {
         replugs.chain(dead.take(PLACES).map(|it| Change::SetAside(it.id.clone()))).collect()
     }
 
-    /// The sound receptacles that take a plug, each with how many sockets nothing is in.
+    /// Returns the sound receptacles that take a plug, each with its number of empty sockets.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = (&Id, usize)> {
         let take = self.sound.iter().filter(move |(it, _)| it.shape.takes(plug));
         take.map(|(limit, free)| (&limit.id, *free))
     }
 
-    /// Taking turns at the sockets of things that are on at other hours. What somebody's health
-    /// depends on keeps its own.
+    /// Lists sockets that a load can share with loads of different hours. Medical equipment keeps its own.
     fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
         let shares = |load: &Load| load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical);
         if !shares(load) {
@@ -685,7 +680,7 @@ impl<'a> List<'a> {
         let turns = |at: &Id| {
             let placed = sharing.placed.iter().filter(|placed| placed.at == *at);
             let mut with: Vec<&Load> = placed.filter_map(|it| self.load_of(&it.load)).collect();
-            // Nobody is there: with another that has no place.
+            // Nothing is placed there: pair it with another load that has no place.
             if with.is_empty() {
                 let lost = sharing.unplaced.iter();
                 let mut lost = lost.filter_map(|it| self.load_of(&it.load));
@@ -707,12 +702,12 @@ impl<'a> List<'a> {
         self.sound(plug).filter_map(|(at, _)| turns(at)).take(PLACES).collect()
     }
 
-    /// For musts without a place, or that cannot be on together.
+    /// Lists changes for musts without a place, or that may not be on together.
     fn for_waiting(&self, loads: &[Id]) -> Vec<Change> {
         let mut changes = match loads {
             [id] => self.for_unplaced(id),
             _ if beyond_the_set(self.report, loads) => {
-                // More than the set gives, wherever they are plugged in.
+                // It exceeds the generator, so moving does not help.
                 let mut changes = self.load_changes(loads);
                 changes.retain(|change| !matches!(change, Change::Move { .. }));
                 changes
@@ -729,7 +724,8 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Less gear carries no more, but what must not be used takes up a socket.
+    /// Drops the changes that set gear aside, since less gear carries no more. Gear that must not be used still goes,
+    /// because it takes up a socket.
     fn keep_gear(&self, changes: &mut Vec<Change>) {
         changes.retain(|change| match change {
             Change::SetAside(part) => self.dead.iter().any(|it| it.id == part),
@@ -737,8 +733,7 @@ impl<'a> List<'a> {
         });
     }
 
-    /// For what is to be used where people are and not at the set: whatever gives it a place at the end of a
-    /// cord.
+    /// Lists changes that give a load used near people a place at the end of a cord.
     fn for_brought(&self, id: &Id) -> Vec<Change> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
@@ -751,12 +746,12 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// For a must that has no place, or is too much where it is.
+    /// Lists changes for a must that has no place, or too weak a one.
     fn for_unplaced(&self, id: &Id) -> Vec<Change> {
         let Some(load) = self.load_of(id) else {
             return Vec::new();
         };
-        // It stays in its camper.
+        // A load inside a camper stays in it.
         if let Some(camper) = self.plan.around(load) {
             let mut changes = self.load_changes(std::slice::from_ref(&load.id));
             changes.extend(self.replugs(&camper.id));
@@ -764,7 +759,7 @@ impl<'a> List<'a> {
             return changes;
         }
         let plug = plug_of(load);
-        // No gear here makes 240 V of what the set gives.
+        // No gear on the list turns 120 V into 240 V.
         let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);
         if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
             return self.left_home(id).into_iter().collect();
@@ -786,7 +781,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// What makes room for a load in the receptacles that take its plug.
+    /// Lists changes that make room for a load in the receptacles that take its plug.
     fn made_room(&self, load: &Load, plug: Plug) -> Vec<Change> {
         let mut changes = self.turns(load, plug);
         changes.extend(self.when_others_are_off(load));
@@ -796,11 +791,11 @@ impl<'a> List<'a> {
                 changes.extend(self.for_finding(code, std::slice::from_ref(part)));
                 continue;
             }
-            // A place that nobody is sent to becomes one with protection.
+            // Protection opens a receptacle that was refused for lack of it.
             if !limit.gfci {
                 changes.extend(self.protection(&limit.id, 1));
             }
-            // What has the socket goes elsewhere.
+            // Move what holds the socket.
             changes.extend(self.moves(&limit.id));
             for part in self.gear_at(&limit.id) {
                 changes.extend(self.replugs(&part));
@@ -810,7 +805,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// Other hours of a load, when not all of those are on that are on in its own.
+    /// Lists hours for a load in which the loads it overlaps with are not all on.
     fn when_others_are_off(&self, load: &Load) -> Vec<Change> {
         if load.may_be(LoadKind::Medical) {
             return Vec::new();
@@ -826,10 +821,10 @@ impl<'a> List<'a> {
         changes.collect()
     }
 
-    /// What lets more pass where a plug goes in: whatever lies on the way there may be too weak.
+    /// Lists changes that let more power through to this plug, since any part on the way may be too weak.
     fn wider(&self, plug: Plug) -> Vec<Change> {
         let mut changes = self.more_sockets(plug);
-        // Most have the same cord or box on the way.
+        // Collected first, because most paths share a cord or box.
         let mut parts: BTreeSet<&Id> = BTreeSet::new();
         let limits = self.report.figures.limits.iter();
         for limit in limits.filter(|limit| limit.shape.takes(plug)) {
@@ -842,7 +837,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// The spare cords and boxes that take this plug.
+    /// Returns the spare cords and boxes that take this plug.
     fn spare(&self, plug: Plug) -> impl Iterator<Item = &Id> {
         let all = self.spare.get_or_init(|| {
             let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
@@ -857,8 +852,7 @@ impl<'a> List<'a> {
         take.map(|(id, _)| *id)
     }
 
-    /// More sockets: of what people have and that is plugged into nothing, and new ones, which are of the household
-    /// shape.
+    /// Lists changes that add sockets: spare gear that people own, or new gear with household receptacles.
     fn more_sockets(&self, plug: Plug) -> Vec<Change> {
         let spare = self.spare(plug);
         let mut changes: Vec<Change> = spare.flat_map(|part| self.replugs(part)).collect();
@@ -884,17 +878,17 @@ impl<'a> List<'a> {
     }
 }
 
-/// Whether all of these are on at some minute of a stretch. What has no hours may be on at any.
+/// Whether all these loads are on at some minute of a stretch. A load without hours may be on at any.
 fn all_on(loads: &[&Load], hours: Span) -> bool {
     let on = |load: &&Load, minute| load.hours.is_empty() || load.wants(minute);
-    // More is on than a minute before only where some hours begin.
+    // The number of loads that are on rises only where hours begin.
     let spans = loads.iter().flat_map(|load| &load.hours);
     let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
     let all = |minute| loads.iter().all(|load| on(load, minute));
     all(hours.from) || begins.any(all)
 }
 
-/// A load's plug, or what is taken for it.
+/// Returns a load's plug, or 5-15P where it is unknown.
 fn plug_of(load: &Load) -> Plug {
     let known = load.plug.known().copied();
     known.unwrap_or(Plug(Configuration::N5_15))

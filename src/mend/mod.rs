@@ -1,30 +1,31 @@
-//! The cheapest changes after which a plan has no danger left and serves every must.
+//! Finds the cheapest changes that leave a plan without dangers and serve every must-have load.
 //!
-//! **The list.** What may be changed is stated in [`Change`], its costs in `costs.toml`, and
-//! which of it bears on which problem in [`list`].
+//! **The list.** [`Change`] states what may be changed, `costs.toml` what each change costs, and [`list`] which changes
+//! bear on which problem.
 //!
-//! **The search** goes through sets of changes, by what they cost; of those that cost the same the largest
-//! first, and then by how hard they are on people ([`Change::weight`]). Whatever clears a plan clears any
-//! one problem of it, so it holds a change that bears on that one: a set is grown only by those. First some
-//! set is looked for that clears it, going by what each problem left costs by itself; then a cheaper one,
-//! going by what all of them together must still cost at least. "Cheapest" is so of the sets that the list
-//! reaches, when every change answers a problem that the others leave.
+//! **The search** is best-first over sets of changes: by cost, then the larger set, then the lighter burden on people
+//! ([`Change::weight`]). A set that clears the plan clears each of its problems, so a set grows only by changes that
+//! bear on one of the problems it leaves. A first pass finds some set quickly, estimating each remaining problem on its
+//! own. The next looks for a cheaper one with a lower bound on the cost of all that remains. "Cheapest" holds among the
+//! sets that the list can reach in which each change answers a problem that the others leave.
 //!
-//! **The steps.** A set counts only if people can carry it out: its changes, and what they bring
-//! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in
-//! that order, and what was promised is the check of the plan that they lead to.
+//! **The steps.** A set counts only if people can carry it out. Its changes and their consequences need an order in
+//! which each step finds its part and a free socket ([`steps`]). They are reported in that order, and the effect
+//! claimed is the check of the resulting plan.
 //!
-//! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
-//! (`judge::trial`); what comes of it by the whole check ([`crate::judge::judge`]) on the plan after
-//! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
-//! worse than what it found: no more warnings, but those that a thing brings which had no place before and
-//! has one now; and no finding on air that was not there, or was milder. Nor may it bring to the set what is
-//! used where people are, a room heater, a lamp or what a life depends on: to unplug a bad cord and run these
-//! beside the engine is no repair. A kettle or a tool can be used there; but for one that was on a cord
-//! nothing is bought that stands at the set itself. A new cord leads as far as the set must stand from people, but an
-//! adapter, and one that another cord is plugged into or that is plugged into one.
+//! **The proof.** A set on trial is judged only by the rules that find dangers or concern air (`judge::trial`). The
+//! result is judged by the whole check ([`crate::judge::judge`]) of the plan after the steps. Changes that turn out not
+//! to help are dropped. The result may not be worse than the original:
 //!
-//! A change is of the plan. People have to make it in the camp.
+//! - No new warnings, except those that come with a load that had no place before and now has one.
+//! - No air finding that is new or graver.
+//! - Nothing that is used near people is brought to the generator: a room heater, a lamp or medical equipment.
+//!   Unplugging a bad cord and running these next to the engine is no repair. A kettle or a tool can be used there, but
+//!   for one that was on a cord no new gear is bought that stands at the generator itself.
+//! - A new cord is long enough to keep the generator away from people, unless it is an adapter or chained to another
+//!   cord.
+//!
+//! A change only edits the plan. People still have to make it at the camp.
 
 mod change;
 mod list;
@@ -45,8 +46,8 @@ use crate::plan::{self, Id, Load, Plan};
 use crate::report::{Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 use crate::supply::Supply;
 
-/// How many changed plans are tried at most: for well under a second to 20 loads, and not much longer with more,
-/// each trial of which takes longer.
+/// Returns the most plans to try. This keeps the search well under a second for 20 loads, and not much longer for more
+/// loads, where each trial takes longer.
 fn plans(plan: &Plan) -> usize {
     const PLANS: usize = 240;
     const SMALL: usize = 12;
@@ -54,7 +55,7 @@ fn plans(plan: &Plan) -> usize {
     PLANS * SMALL / loads.max(SMALL)
 }
 
-/// Counts what is wrong with a plan: troubles, as every other place does.
+/// Counts what is wrong with a plan, in troubles, as the rest of the program does.
 #[must_use]
 pub fn tally(plan: &Plan, report: &Report) -> Tally {
     let musts: BTreeSet<Id> = list::waiting(plan, report).into_iter().flatten().collect();
@@ -66,29 +67,29 @@ pub fn tally(plan: &Plan, report: &Report) -> Tally {
     }
 }
 
-/// How many things the changed plan has no more.
+/// Counts the appliances that the changed plan no longer has.
 fn at_home(before: &Plan, after: &Plan) -> usize {
     let stays = |load: &&Load| after.loads.iter().all(|it| it.id != load.id);
     let home = before.loads.iter().filter(stays);
     home.map(|load| usize::from(load.count)).sum()
 }
 
-/// A plan mended as far as the list goes.
+/// A plan repaired as far as the list allows.
 #[derive(Clone, Debug)]
 pub struct Mended {
-    /// What to do, in an order in which each step finds what it needs.
+    /// The steps, in an order in which each finds what it needs.
     pub steps: Vec<Step>,
-    /// The plan after them.
+    /// The plan after the steps.
     pub plan: Plan,
-    /// Its report, from the whole check.
+    /// The report of that plan, from the whole check.
     pub report: Report,
-    /// Before and after.
+    /// The state before and after, and the cost.
     pub effect: Effect,
 }
 
 impl Mended {
-    /// The plan with those of the repairs told in this report that somebody takes, by their place. What needs another
-    /// that was not taken is not made.
+    /// Returns the plan with only the repairs that `wanted` accepts, by their index in `report`. A repair that depends
+    /// on a rejected one is not made.
     #[must_use]
     pub fn taken(&self, before: &Plan, report: &Report, wanted: impl Fn(usize) -> bool) -> Plan {
         let repairs = &report.figures.sharing.repairs;
@@ -101,7 +102,7 @@ impl Mended {
             let same = |it: &Repair| (it.key, &it.about) == (repair.key, &repair.about);
             let mut next = plan.clone();
             let made = repairs.iter().position(same).is_none_or(&wanted) && step.change.apply(&mut next);
-            // A part may be plugged into what was to come with another change.
+            // The part's receptacle may belong to a change that was rejected.
             if made && plan::read(&plan::write(&next)).is_ok() {
                 plan = next;
             }
@@ -109,7 +110,7 @@ impl Mended {
         plan
     }
 
-    /// Tells the report of the plan as it was what would help.
+    /// Writes the repairs and their effect into the report of the original plan.
     fn tell(&self, before: &Plan, report: &mut Report) {
         let mut repairs: Vec<Repair> = Vec::new();
         for step in &self.steps {
@@ -118,7 +119,7 @@ impl Mended {
                 repair.cost = 0;
             }
             self.tell_of_load(step, &mut repair);
-            // A cord that several changes are about is bought once.
+            // Several changes to one cord are one purchase.
             let same = |it: &&mut Repair| it.key == "other-cord" && it.about == repair.about;
             match repairs.iter_mut().find(same) {
                 Some(told) if repair.key == told.key => told.cost += repair.cost,
@@ -133,8 +134,8 @@ impl Mended {
         sharing.mended = Some(self.effect.clone());
     }
 
-    /// What only the new report knows of the load that a repair is about: how many of it have a place, and whether
-    /// a smaller one is used away from the set.
+    /// Adds what only the new report knows about a load: how many of it have a place, and whether a smaller one is used
+    /// away from the generator.
     fn tell_of_load(&self, step: &Step, repair: &mut Repair) {
         let figures = &self.report.figures;
         match &step.change {
@@ -154,7 +155,7 @@ impl Mended {
         }
     }
 
-    /// Whether something is to be elsewhere than the old card shows, and no repair says so.
+    /// Whether a load is placed differently than on the old card and no repair says so.
     fn moves_more(&self, before: &Sharing, repairs: &[Repair]) -> bool {
         let figures = &self.report.figures;
         let mut placed = figures.sharing.placed.iter();
@@ -167,22 +168,23 @@ impl Mended {
     }
 }
 
-/// Finds the cheapest changes that clear every danger and serve every must; then, if `warnings`,
-/// whatever else on the list leaves fewer warnings, the cheapest first, and else only the cords to lay out that
-/// leave fewer.
+/// Finds the cheapest changes that clear every danger and serve every must.
+///
+/// Then, with `warnings`, adds the cheapest changes that reduce the warnings. Without it, only lays out coiled cords
+/// for that.
 #[must_use]
 pub fn mend(plan: &Plan, warnings: bool) -> Mended {
     mend_within(plan, warnings, plans(plan)).0
 }
 
-/// The same, trying at most so many plans. With the plan as it is, judged.
+/// Mends with a budget of plans to try. Also returns the report of the original plan.
 fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mut search = Search::new(plan, plans);
     let (mut done, sure) = search.cheapest();
     let cheapest = done.changes.len();
     let mut all_tried = sure != Sure::Stopped;
     if !done.state.tally.clear() {
-        // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
+        // Not everything can be cleared, or not within the budget, so clear one problem after another.
         search.allow(plans / 4);
         all_tried &= search.fewer(&mut done, Signal::Danger, |_| true);
     }
@@ -191,17 +193,16 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
         search.allow(plans / 2);
         proven &= search.fewer(&mut done, Signal::Warning, |_| true);
     }
-    // Beyond the dangers one change after the other is added, and none taken back.
+    // Greedy additions beyond the dangers are never revised, so nothing is proven about them.
     proven &= all_tried && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
-    // Nobody is left with a warning that laying out a cord clears. It is done last, so that nothing else is chosen
-    // for it, and what was cheapest stays so.
+    // A coiled cord is a warning that is always worth clearing. Last, so that it does not influence the choice above.
     search.allow(plans / 4);
     let _ = search.fewer(&mut done, Signal::Warning, |change| matches!(change, Change::Uncoil(_)));
     search.drop_vain(&mut done);
-    // Nor does anything stay plugged in that label and card forbid.
+    // Labels and card forbid these parts, so they may not stay plugged in.
     search.pull_out_refused(&mut done);
-    // What stays is told as `check` of the changed plan tells it, a guess as a guess.
+    // The full report marks what rests on a guess, as `check` would for the changed plan.
     let supply = Supply::build(&done.state.plan);
     let report = judge::in_full(&done.state.plan, &supply, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;
@@ -215,7 +216,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
         effect: Effect {
             before: before.tally,
             after: Tally { at_home: at_home(plan, &done.state.plan), ..done.state.tally },
-            // Of what is told: what is pulled out needs nothing else done to it.
+            // Only the steps that count: what is unplugged along the way costs nothing.
             cost: (done.steps.iter()).filter(|step| !step.comes_along).map(|step| step.change.cost()).sum(),
             proven,
             stopped: !all_tried && !done.state.tally.clear(),
@@ -231,8 +232,8 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     (mended, before.report)
 }
 
-/// The report of a plan with what would clear it, and the plan mended. Whoever tells of the changes, on
-/// screen or on paper, has them from here, so that all tell the same.
+/// Returns a plan's report with the repairs in it, and the repaired plan. Screen and paper both start here, so they
+/// agree.
 #[must_use]
 pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
     let (mended, judged) = mend_within(plan, warnings, plans(plan));

@@ -1,4 +1,4 @@
-//! What is plugged in where, and how many sockets that leaves.
+//! Where things are plugged in, and which sockets that leaves free.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -10,7 +10,7 @@ use crate::supply::{DetachReason, NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::{Verdicts, of_camper};
 
-/// The receptacles of a cord or box, and of a camper the place inside.
+/// Returns the receptacles of a cord or box, and for a camper the place inside it.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
     let of_cord = plan.cord(part).into_iter().flat_map(Cord::end_ids);
     let of_box = plan.holder(part).into_iter().flat_map(|it| &it.outlets).map(|outlet| outlet.id.clone());
@@ -18,22 +18,22 @@ pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
     of_cord.chain(of_box).chain(inside).collect()
 }
 
-/// How many plugs of loads the plan has at a receptacle.
+/// Counts the plugs of loads that the plan has at a receptacle.
 pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
     let loads = plan.loads.iter();
     loads.filter(|load| load.plugged_into() == Some(at)).map(|load| usize::from(load.count)).sum()
 }
 
-/// How many sockets loads take up at once, at the most, if each is plugged in only in its hours; all of them
-/// where one has none.
+/// Returns the most sockets that loads occupy at once if each is plugged in only during its hours. Counts all of them
+/// if any load has no hours.
 pub(super) fn at_once(loads: &[&Load]) -> usize {
     let each = loads.iter().map(|load| (*load, usize::from(load.count)));
     one_by_one(&each).unwrap_or_else(|| each.map(|(_, count)| count).sum())
 }
 
-/// How far cords lead to each receptacle of cords and boxes, fed or not.
+/// The cord lengths to every receptacle of cords and boxes, fed or not.
 pub(super) struct Leads<'a> {
-    /// For each: the length of its cord, nothing where it is of a box, and what that is plugged into.
+    /// For each receptacle: the length of its cord (`None` for a box), and what the cord or box is plugged into.
     holders: BTreeMap<Id, (Option<Length>, Option<&'a Id>)>,
 }
 
@@ -51,21 +51,21 @@ impl<'a> Leads<'a> {
         Self { holders: boxes.chain(cords).collect() }
     }
 
-    /// From a receptacle to the last that is known on the way to the set. A plan is no circle, but one that nobody
-    /// has checked may be.
+    /// Walks from a receptacle toward the generator. Bounded, because a plan that has not been checked may contain a
+    /// cycle.
     fn way<'s>(&'s self, at: &'s Id) -> impl Iterator<Item = &'s Id> {
         let from = |at: &&'s Id| self.holders.get(*at).and_then(|(_, from)| *from);
         std::iter::successors(Some(at), from).take(self.holders.len() + 1)
     }
 
-    /// From the set, or from the last box if `from_box`.
+    /// Sums the cord lengths from the generator, or from the nearest box if `from_box`.
     fn length(&self, at: &Id, from_box: bool) -> Length {
         let cords = self.way(at).map_while(|at| self.holders.get(at));
         let cords = cords.map_while(|(cord, _)| cord.or((!from_box).then_some(Length::ZERO)));
         cords.fold(Length::ZERO, |all, cord| all + cord)
     }
 
-    /// How far from the set cords lead by way of one of these receptacles, at most.
+    /// Returns the longest cord run from the generator through any of these receptacles.
     pub fn through(&self, ends: &[Id]) -> Length {
         let mut past = self.holders.keys().collect::<Vec<_>>();
         past.retain(|at| self.way(at).any(|it| ends.contains(it)));
@@ -73,34 +73,34 @@ impl<'a> Leads<'a> {
         lengths.max().unwrap_or(Length::ZERO)
     }
 
-    /// Whether a receptacle is at the end of a long cord: another long one is not plugged in there.
+    /// Whether a receptacle ends a long cord. Another long cord is not plugged in there.
     pub fn ends_long(&self, at: &Id) -> bool {
         self.length(at, true) > AT_SET
     }
 }
 
-/// Whether a thing is used where people are, and not where the set stands: by its light or its warmth, or
-/// because a life depends on it. A camper brings a cord of its own.
+/// Whether a load is used near people rather than at the generator: for its light or warmth, or because a life depends
+/// on it. A camper is excluded, since it brings its own cord.
 fn beside_people(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
     let warms = load.may_be(LoadKind::Heater) && facts.continuous;
     (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !of_camper(plan, load)
 }
 
-/// The loads that are used where people are, or are a camper, and have their places at the set itself, on no cord to
-/// speak of. Whoever wants to use one brings the set closer.
+/// Returns the loads that are used near people, and the campers, placed at the generator on no cord to speak of. People
+/// would bring the generator closer to use them.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, facts, reach| {
         (beside_people(plan, load, facts) || of_camper(plan, load)) && reach.is_some_and(|reach| reach <= AT_SET)
     })
 }
 
-/// The loads that have their places at the end of a cord.
+/// Returns the loads placed at the end of a cord.
 pub(super) fn on_cords(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |_, _, reach| reach.is_some_and(|reach| reach > AT_SET))
 }
 
-/// The loads that have their places on gear at the set that `before` has not: whoever buys gear for what is used
-/// elsewhere buys it with a cord.
+/// Returns the loads placed on gear at the generator that `before` lacks. Gear bought for what is used elsewhere comes
+/// with a cord.
 pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTreeSet<Id> {
     let bought = |at: &Id| plan.part_of(at).is_some_and(|part| before.gear_of(part).is_none());
     of_loads(plan, report, |_, facts, reach| {
@@ -108,12 +108,13 @@ pub(super) fn on_bought_gear(plan: &Plan, report: &Report, before: &Plan) -> BTr
     })
 }
 
-/// The campers that no long cord leads to: each brings one of its own.
+/// Returns the campers that no long cord reaches. Each brings its own cord.
 pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     of_loads(plan, report, |load, _, reach| of_camper(plan, load) && reach.is_none_or(|reach| reach <= AT_SET))
 }
 
-/// The loads of which this is so, with how far cords take each from the set, where it has a place.
+/// Returns the loads for which the predicate holds. It is given the length of cord to each load, if the load has a
+/// place.
 fn of_loads(plan: &Plan, report: &Report, is_so: impl Fn(&Load, &LoadFacts, Option<Length>) -> bool) -> BTreeSet<Id> {
     let cords = Leads::of(plan);
     let wanted = |facts: &&LoadFacts| {
@@ -127,7 +128,7 @@ fn of_loads(plan: &Plan, report: &Report, is_so: impl Fn(&Load, &LoadFacts, Opti
     loads.map(|facts| facts.of.clone()).collect()
 }
 
-/// The loads that are used where people are, and have their places there and not at the set.
+/// Returns the loads that are used near people and have their places there, not at the generator.
 pub(super) fn used_apart(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     let at_set = at_the_set(plan, report);
     let apart = report.figures.loads.iter().filter(|facts| {
@@ -137,19 +138,19 @@ pub(super) fn used_apart(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     apart.map(|facts| facts.of.clone()).collect()
 }
 
-/// A receptacle that the generator feeds.
+/// A receptacle that is fed by the generator.
 struct Socket {
     ix: NodeIx,
     shape: Receptacle,
-    /// How many sockets no cord, box or bonding plug is in.
+    /// Sockets without a cord, box or bonding plug in them.
     beside_gear: usize,
-    /// How many nothing at all is in.
+    /// Sockets with nothing in them.
     free: usize,
-    /// Why nothing at all may be used there, if so: the rule that tells of it, and the part that is wrong.
+    /// Why nothing may be used there, if so: the rule's code and the part at fault.
     refused: Option<(&'static str, Id)>,
 }
 
-/// The sockets of a plan as it stands.
+/// The fed receptacles of a plan as it stands.
 pub(super) struct Sockets {
     supply: Supply,
     all: BTreeMap<Id, Socket>,
@@ -177,38 +178,38 @@ impl Sockets {
         Self { supply, all }
     }
 
-    /// Whether the receptacle is connected to the generator and takes this plug.
+    /// Whether the generator feeds the receptacle and the receptacle takes this plug.
     pub fn takes(&self, at: &Id, plug: Plug) -> bool {
         self.all.get(at).is_some_and(|it| it.shape.takes(plug))
     }
 
-    /// Whether something may be plugged in there, if only gear with protection of its own.
+    /// Whether anything may be plugged in there, even if only gear with its own protection.
     pub fn usable(&self, at: &Id) -> bool {
         self.all.get(at).is_some_and(|it| it.refused.is_none())
     }
 
-    /// Why nothing at all may be plugged in there: the rule that tells of it, and the part that is wrong.
+    /// Returns why nothing may be plugged in there: the rule's code and the part at fault.
     pub fn refused(&self, at: &Id) -> Option<&(&'static str, Id)> {
         self.all.get(at)?.refused.as_ref()
     }
 
-    /// The sockets that no cord, box or bonding plug is in. None where the generator does not feed it.
+    /// Returns how many sockets hold no cord, box or bonding plug; 0 where the generator does not feed it.
     pub fn beside_gear(&self, at: &Id) -> usize {
         self.all.get(at).map_or(0, |it| it.beside_gear)
     }
 
-    /// The sockets that nothing at all is in.
+    /// Returns how many sockets hold nothing.
     pub fn free(&self, at: &Id) -> usize {
         self.all.get(at).map_or(0, |it| it.free)
     }
 
-    /// Whether more gear is said to be in this receptacle than it has sockets for.
+    /// Whether the plan puts more gear into this receptacle than it has sockets for.
     pub fn crowded(&self, plan: &Plan, at: &Id) -> bool {
         let lost = self.supply.detached.iter().filter(|it| it.reason == DetachReason::NoFreeSocket);
         lost.filter_map(|it| plan.gear_of(&it.id)).any(|it| it.from == Some(at))
     }
 
-    /// Whether this receptacle hangs on the part.
+    /// Whether this receptacle is downstream of the part.
     pub fn hangs_on(&self, at: &Id, part: &Id) -> bool {
         self.all
             .get(at)

@@ -13,7 +13,7 @@ use crate::judge;
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, LoadFacts, Report, Signal, Tally, Trouble};
 
-/// A plan with some changes, checked.
+/// A plan with some changes made, checked.
 pub(super) struct State {
     pub plan: Plan,
     pub report: Report,
@@ -21,18 +21,18 @@ pub(super) struct State {
     worst: Worst,
 }
 
-/// How many dangers there are and musts without what they need; then, how much they name: it is less when
-/// one of several parts is out of a danger.
+/// How many dangers and unserved musts there are, then how many parts and loads they name. The second falls when one of
+/// several parts is out of a danger.
 type Worst = (usize, usize);
 
 impl State {
-    /// By the whole check.
+    /// Judges the plan by the whole check.
     fn of(plan: Plan) -> Self {
         let report = judge::judge(&plan);
         Self::judged(plan, report)
     }
 
-    /// By as much of it as finds what is of this signal or worse and gives everything its place.
+    /// Judges the plan only as far as placing every load and finding what is at `down_to` or graver.
     fn trial(plan: Plan, down_to: Signal) -> Self {
         let report = judge::trial(&plan, down_to);
         Self::judged(plan, report)
@@ -50,22 +50,22 @@ impl State {
     }
 }
 
-/// How many trials a set takes that is carried out, and so judged by the whole check.
+/// What carrying out a set costs of the budget, in trials, since it takes the whole check.
 const WHOLE: usize = 4;
-/// How many sets are kept that leave least, for a plan that none clears.
+/// How many of the least bad sets to keep, for a plan that no set clears.
 const MOST_OF_LEAST: usize = 5;
 
-/// A set of changes as people carry it out.
+/// A set of changes, carried out.
 pub(super) struct Done {
     pub changes: Vec<Change>,
     pub steps: Vec<Step>,
     pub state: State,
 }
 
-/// A change by its number: in the order in which they were found.
+/// The index of a change, in the order of discovery.
 type Number = usize;
 
-/// The changes that were found, and what each weighs.
+/// The changes found so far, with their weights.
 struct Known<'a> {
     plan: &'a Plan,
     numbers: BTreeMap<Change, Number>,
@@ -100,7 +100,7 @@ impl Known<'_> {
         self.change(one).clashes(self.change(other))
     }
 
-    /// What each problem left costs at least by itself: more than they need to, if one change answers two.
+    /// Sums the cost of each problem's cheapest change. An overestimate if one change answers two problems.
     fn each_by_itself(&self, lists: &[&Vec<Number>]) -> u64 {
         lists.iter().filter_map(|list| self.least(list)).sum()
     }
@@ -109,10 +109,12 @@ impl Known<'_> {
         list.iter().map(|number| self.weight(*number)).min()
     }
 
-    /// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
-    /// what its cheapest change has left to give, and all of its changes give that much; no change
-    /// gives more than its cost, so whatever set meets every list costs at least what was taken. In
-    /// which order decides how much that is: the shortest first, or the dearest.
+    /// Returns a lower bound on the cost of what remains, where each list needs one of its changes.
+    ///
+    /// This is greedy dual ascent. Each list in turn is charged what its cheapest change has left, and all its changes
+    /// are reduced by that. No change is charged more than its weight, so any set that meets every list costs at least
+    /// the sum of the charges. The bound depends on the order, so it is computed both shortest list first and dearest
+    /// first, and the larger counts.
     fn to_pay(&self, lists: &[&Vec<Number>]) -> u64 {
         let mut dearest = lists.to_vec();
         dearest.sort_by_cached_key(|list| Reverse(self.least(list)));
@@ -138,8 +140,8 @@ impl Known<'_> {
         sum
     }
 
-    /// What a set is grown by, the shortest list being the first: what is alone on its list goes with
-    /// every set that clears the plan, so all of that at once; else each change of the first list.
+    /// Returns what a set is grown by: all changes that are alone on their lists at once, since every clearing set has
+    /// them; else each change of the first list, which is the shortest.
     fn grown(&self, open: &[Vec<Number>]) -> Vec<Vec<Number>> {
         if open.iter().any(Vec::is_empty) {
             return Vec::new();
@@ -155,46 +157,45 @@ impl Known<'_> {
     }
 }
 
-/// A set of changes that was tried.
+/// The outcome of a tried set.
 struct Tried {
     worst: Worst,
-    /// Whether it leaves something worse than it was, as far as a trial tells, which counts no warnings, or
-    /// buys something for nothing.
+    /// Whether it makes something worse, as far as a trial can tell (a trial counts no warnings), or buys something for
+    /// nothing.
     amiss: bool,
-    /// For each problem that something bears on, what does; the shortest first, which leaves the least to
-    /// try.
+    /// The candidates for each remaining problem, the shortest list first, which leaves the least to try. Original
+    /// problems without candidates are left out. Any other empty list is a dead end.
     lists: Vec<Vec<Number>>,
 }
 
-/// What a weight costs on the stated list.
+/// Returns the cost in points of a weight.
 const fn points(weight: u64) -> u64 {
     weight >> 32
 }
 
-/// What a set is gone by in its turn.
+/// How the sets are ordered in a pass.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Pass {
-    /// What the problems left cost each by itself, whatever was paid: soon at an end.
+    /// By the remaining problems, each on its own, regardless of what was paid. Ends soon.
     Dive,
-    /// What was paid, and what all of them together must still cost at least: the first that clears the
-    /// plan is the cheapest.
+    /// By what was paid plus the lower bound on the rest. The first set that clears the plan is the cheapest.
     Exact,
-    /// The same, and that twice, where that takes too long: no set that it ends with is twice as dear as
-    /// the cheapest.
+    /// By what was paid plus twice the bound, for when `Exact` takes too long. The result costs at most twice the
+    /// cheapest.
     Near,
 }
 
-/// A set of changes in its turn: how it is gone by, what it weighs, and which.
+/// An entry of the queue: its order, its weight and its set.
 type Turn = Reverse<((u64, usize, u64), u64, Vec<Number>)>;
 
 pub(super) struct Search<'a> {
     plan: &'a Plan,
     before: State,
-    /// The problems of the plan as it is.
+    /// The problems of the original plan.
     first: Vec<Problem>,
-    /// What is at the set already of what is used where people are.
+    /// The loads used near people, and the campers, that are on no long cord in the original plan.
     at_the_set: BTreeSet<Id>,
-    /// What is at the end of a cord.
+    /// The loads that are at the end of a cord in the original plan.
     on_cords: BTreeSet<Id>,
     left: usize,
     known: Known<'a>,
@@ -216,17 +217,17 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The plan as it is.
+    /// Returns the original plan's state.
     pub fn into_before(self) -> State {
         self.before
     }
 
-    /// Lets so many more plans be checked.
+    /// Adds to the budget of plans to check.
     pub const fn allow(&mut self, plans: usize) {
         self.left += plans;
     }
 
-    /// Whether the plan is worse off than before in what no danger cleared makes up for.
+    /// Whether the plan is worse off in a way that no cleared danger makes up for.
     fn worsens(&self, state: &State) -> bool {
         let troubles = state.report.figures.troubles.iter();
         let mut warnings =
@@ -237,8 +238,8 @@ impl<'a> Search<'a> {
             || evicts_bonding_plug(&self.before.report, &state.report)
     }
 
-    /// What is used where people are, and has its place at the set only now; and what was on a cord, and is on gear
-    /// that is bought and leads nowhere.
+    /// Finds loads used near people that are at the generator only now, and loads that moved from a cord to bought gear
+    /// at the generator.
     fn brought(&self, state: &State) -> Vec<Problem> {
         let now = at_the_set(&state.plan, &state.report);
         let bought = on_bought_gear(&state.plan, &state.report, self.plan);
@@ -246,8 +247,8 @@ impl<'a> Search<'a> {
         new.into_iter().map(Problem::AtTheSet).collect()
     }
 
-    /// The plan with these changes, in the order of their kinds, whatever order they were found in;
-    /// `None` if one of them has nothing to be made on.
+    /// Returns the plan with these changes made in the order of their kinds, or `None` if one of them has nothing to
+    /// act on.
     fn changed(&self, changes: &[Change]) -> Option<Plan> {
         let mut plan = self.plan.clone();
         let mut sorted = changes.to_vec();
@@ -260,10 +261,10 @@ impl<'a> Search<'a> {
         changes.cloned().collect()
     }
 
-    /// What a set leaves; `None` if it cannot be made.
+    /// Tries a set and returns what it leaves, or `None` if it cannot be made.
     ///
     /// # Errors
-    /// When no more plans may be checked.
+    /// Returns [`Spent`] when no more plans may be checked.
     fn tried(&mut self, set: &[Number]) -> Result<Option<Rc<Tried>>, Spent> {
         if let Some(tried) = self.tried.get(set) {
             return Ok(tried.clone());
@@ -286,7 +287,7 @@ impl<'a> Search<'a> {
         problems.extend(self.brought(&state));
         for problem in problems {
             let list = of_plan.changes(&problem);
-            // What nothing on the list bears on stays, and is no reason to give up on the rest.
+            // A problem that nothing on the list bears on remains, and is no reason to give up on the others.
             if list.is_empty() && self.first.iter().any(|whole| problem.within(whole)) {
                 continue;
             }
@@ -303,8 +304,8 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The set carried out, if it can be and leaves nothing worse: with every load that moves where
-    /// the sharing put it, if that leaves the plan as well off, and else where it fits by then.
+    /// Carries a set out, if that is possible and makes nothing worse. First with every moved load where the sharing
+    /// put it, then with the loads wherever they fit by then.
     fn carried_out(&mut self, changes: &[Change]) -> Option<Done> {
         self.left = self.left.saturating_sub(WHOLE);
         let state = State::trial(self.changed(changes)?, Signal::Danger);
@@ -316,7 +317,7 @@ impl<'a> Search<'a> {
             let mut steps = steps::with_moves(self.plan, changes, mended, seated);
             let (mut told, plan) = steps::in_order(self.plan, steps.clone())?;
             let after = State::of(plan);
-            // Only the whole check says what the new card shows.
+            // Only the whole check knows what the new card shows.
             if steps::pull_out_what_is_nowhere(&mut steps, &after.report) {
                 let (again, plan) = steps::in_order(self.plan, steps)?;
                 told = (plan == after.plan).then_some(again)?;
@@ -332,7 +333,7 @@ impl<'a> Search<'a> {
         })
     }
 
-    /// Whether a new part is there for nothing.
+    /// Whether a new part ends up unused.
     fn brings_idle(&self, after: &State) -> bool {
         let placed = &after.report.figures.sharing.placed;
         let used = |end: &Id| placed.iter().any(|it| it.at == *end) || after.plan.gear().any(|it| it.from == Some(end));
@@ -340,7 +341,7 @@ impl<'a> Search<'a> {
         new.any(|it| !ends_of(&after.plan, it.id).iter().any(used))
     }
 
-    /// Nothing done.
+    /// Returns the original plan, with nothing done.
     fn nothing(&self) -> Done {
         Done {
             changes: Vec::new(),
@@ -354,8 +355,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// The cheapest set, and how far that is sure. Of a plan that nothing on the list
-    /// clears, a set that leaves least.
+    /// Returns the cheapest set and how certain that is. If no set clears the plan, returns one of the least bad.
     pub fn cheapest(&mut self) -> (Done, Sure) {
         let all = self.left;
         let mut best: Option<(u64, Done)> = None;
@@ -386,7 +386,7 @@ impl<'a> Search<'a> {
             if best.state.tally.clear() {
                 return (best, sure);
             }
-            // It ends where nothing bears on what is left. What leaves no more for less is better.
+            // The set stops where nothing bears on the rest. Prefer one that leaves no more for less.
             let for_less = least.into_iter().find_map(|(worst, set)| {
                 let less = worst <= best.state.worst && self.known.weights(&set) < weight;
                 let done = less.then(|| self.carried_out(&self.changes(&set)))??;
@@ -401,14 +401,14 @@ impl<'a> Search<'a> {
         let sure = match &done {
             _ if ended_early => Sure::Stopped,
             None => Sure::Proven,
-            // Of what leaves as much, not the cheapest was looked for.
+            // Among sets that leave equally much, no cheapest was sought.
             Some(_) => Sure::Reached,
         };
         (done.unwrap_or_else(|| self.nothing()), sure)
     }
 
-    /// How a set is gone by that weighs so much, has so many changes and for which so much is taken to be
-    /// left. Of equals the larger first: it is nearer to an end.
+    /// Returns the queue order of a set from its weight, its size and the estimate of what remains. Among equals the
+    /// larger set first, since it is nearer to an end.
     const fn turn(pass: Pass, weight: u64, size: usize, left: u64) -> (u64, usize, u64) {
         let by = match pass {
             Pass::Dive => left,
@@ -418,7 +418,7 @@ impl<'a> Search<'a> {
         (by, usize::MAX - size, weight + left)
     }
 
-    /// What these problems are taken to cost.
+    /// Estimates the cost of these problems for a pass.
     fn left_by(&self, pass: Pass, lists: &[&Vec<Number>]) -> u64 {
         match pass {
             Pass::Dive => self.known.each_by_itself(lists),
@@ -426,8 +426,8 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Goes through sets in their turns, and stops at the first that clears the plan and weighs less than
-    /// `most`. Puts those that leave least into `least`.
+    /// Searches best-first and returns the first set, lighter than `most`, that leaves no problem with candidates.
+    /// Collects the least bad sets in `least`.
     fn best_first(
         &mut self,
         pass: Pass,
@@ -439,7 +439,7 @@ impl<'a> Search<'a> {
         while let Some(Reverse((taken, weight, set))) = heap.pop() {
             let tried = match self.tried(&set) {
                 Err(Spent) => {
-                    // What is left would cost no less, and only be a little less hard on people.
+                    // Whatever remains costs no less in points and could only be easier on people.
                     let no_less = most.is_some_and(|most| taken.0 >= points(most));
                     let settled = pass == Pass::Exact && no_less;
                     return Err(if settled { Found::Nothing } else { Found::TooLong });
@@ -447,7 +447,7 @@ impl<'a> Search<'a> {
                 Ok(None) => continue,
                 Ok(Some(tried)) => tried,
             };
-            // What it leaves is known only now.
+            // The estimate was the parent's until now, so queue the set again if it got worse.
             let left = self.left_by(pass, &tried.lists.iter().collect::<Vec<_>>());
             let turn = Self::turn(pass, weight, set.len(), left);
             if turn > taken {
@@ -472,7 +472,7 @@ impl<'a> Search<'a> {
             }
             for growth in self.known.grown(&tried.lists) {
                 let paid = weight + self.known.weights(&growth);
-                // What none of these bears on is still there.
+                // What this growth does not answer remains.
                 let lists = tried.lists.iter();
                 let others: Vec<&Vec<Number>> =
                     lists.filter(|list| growth.iter().all(|number| !list.contains(number))).collect();
@@ -490,14 +490,14 @@ impl<'a> Search<'a> {
         Err(Found::Nothing)
     }
 
-    /// Adds, for each problem of this signal or worse that is left, the cheapest of these changes that leaves
-    /// fewer of them and nothing worse. Whether all of them were tried.
+    /// Greedily adds changes accepted by `of`. For the problems at `down_to` or graver, each round adds the cheapest
+    /// change that leaves fewer of them and makes nothing worse. Returns whether all were tried.
     pub fn fewer(&mut self, done: &mut Done, down_to: Signal, of: impl Fn(&Change) -> bool) -> bool {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();
             (worst, if down_to == Signal::Danger { 0 } else { warnings })
         };
-        // What was carried out and was no better is not carried out again with more beside it: that is long.
+        // A change that did not help once is not carried out again next to others, because that is slow.
         let mut no_better: Vec<Change> = Vec::new();
         let mut made_since = false;
         'again: loop {
@@ -528,8 +528,8 @@ impl<'a> Search<'a> {
                 let Some(plan) = self.changed(&more) else {
                     continue;
                 };
-                // What leaves more dangers is no answer to a warning, nor what leaves one that a trial sees;
-                // and the whole check is long.
+                // The whole check is slow, so skip what a trial already rules out: more dangers, or a problem that a
+                // trial sees and that remains.
                 let trial = State::trial(plan, down_to);
                 let helps = (trial.worst, 0) < most && (!seen || worth(&trial) < worth(&on_trial));
                 if !helps {
@@ -548,15 +548,15 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Drops everything where nothing is told to be better for it: no danger was there, and no count is less.
+    /// Drops everything if there was no danger to begin with and no count got better.
     pub fn drop_vain(&self, done: &mut Done) {
         if self.before.tally.dangers == 0 && done.state.tally == self.before.tally {
             *done = self.nothing();
         }
     }
 
-    /// Sets aside each cord or box that is plugged in and must not be used for what is wrong with itself or its
-    /// receptacles, wherever that leaves nothing worse.
+    /// Sets aside each plugged-in cord or box that must not be used for a fault of its own or its receptacles, wherever
+    /// that makes nothing worse.
     pub fn pull_out_refused(&mut self, done: &mut Done) {
         let plan = &done.state.plan;
         let in_use = plan.gear().filter(|it| it.from.is_some());
@@ -576,7 +576,7 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// Drops every change without which the plan is as well off.
+    /// Drops each change that makes no difference.
     pub fn drop_idle(&mut self, done: &mut Done, warnings: bool) {
         let worth = |state: &State| {
             let (worst, warned) = state.badness();
@@ -602,8 +602,8 @@ impl<'a> Search<'a> {
     }
 }
 
-/// Whether an appliance is bought that has no place then, or one of several has none; or a cord or box on what must not
-/// be used; or something is used elsewhere or at another hour that may not run then: nothing comes of it.
+/// Whether a change is pointless: an appliance is bought of which not every unit gets a place, a cord or box is bought
+/// downstream of what must not be used, or a load is moved or shifted that may not run then.
 fn for_nothing(changes: &[Change], report: &Report) -> bool {
     let mut gear = changes.iter().filter_map(|change| match change {
         Change::OutdoorCord(id)
@@ -614,7 +614,7 @@ fn for_nothing(changes: &[Change], report: &Report) -> bool {
         | Change::ListedBox(id) => Some(id),
         _ => None,
     });
-    // Verdicts are of the whole check: a trial tells none.
+    // Only the whole check has verdicts; a trial has none.
     let behind = |id: &Id| {
         let mut limits = report.figures.limits.iter();
         let limit = limits.find(|limit| limit.id == *id || limit.path.contains(id));
@@ -638,7 +638,7 @@ fn for_nothing(changes: &[Change], report: &Report) -> bool {
     })
 }
 
-/// Whether a step plugs in what must not be used afterwards, or something into it.
+/// Whether a step plugs in a part that must not be used afterwards, or plugs something into one.
 fn into_refused(steps: &[Step], after: &Plan) -> bool {
     let sockets = Sockets::of(after);
     steps.iter().any(|step| match &step.change {
@@ -656,37 +656,41 @@ fn into_refused(steps: &[Step], after: &Plan) -> bool {
     })
 }
 
-/// How sure it is that nothing on the list does more, or as much for less.
+/// How certain it is that no other set on the list does more, or as much for less.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Sure {
-    /// Nothing does.
+    /// No set does.
     Proven,
-    /// Nothing does more; something may do as much for less.
+    /// No set does more, but one may do as much for less.
     Reached,
-    /// Something may do more: the search was stopped.
+    /// One may do more: the search was stopped.
     Stopped,
 }
 
-/// As many plans were checked as may be.
+/// The budget of plans is used up.
 struct Spent;
 
-/// How a search ended.
+/// How a pass ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Found {
     /// With a set that clears the plan.
     Clear,
-    /// Nothing is left to try.
+    /// With nothing left to try.
     Nothing,
-    /// No more plans may be checked.
+    /// With the budget used up.
     TooLong,
 }
 
-/// Whether some finding on air is new or graver than before. A notice there is about noise. What is
-/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner. That the
-/// engine runs at night for what had no place is no worse, in the open, far off and with an alarm: a caution.
-/// Nor is it that its cord, long enough for the exhaust, does not reach as far as people are said to be.
-/// That nothing is on a cord any more is none either: what is used where people are is not brought to the
-/// set, and the rest may be used there.
+/// Whether an air finding is new or graver than before. Notices do not count, since they are about noise.
+///
+/// Not counted as worse:
+///
+/// - Rain on a generator that comes out from under a cover (AIR004). It is reported separately, and exhaust kills
+///   sooner.
+/// - A caution that the engine runs at night, or that a cord does not reach as far as people are said to be, for loads
+///   that had no place before. The generator is in the open, far enough away and there is an alarm.
+/// - That no load is on a cord anymore. Loads used near people are not brought to the generator, and the rest may be
+///   used there.
 fn worse_air(before: &Report, after: &Report) -> bool {
     let worst = |report: &Report, code: &str| {
         let findings = report.findings.iter();
@@ -704,9 +708,9 @@ fn worse_air(before: &Report, after: &Report) -> bool {
         .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
 }
 
-/// Whether this tells of nothing but things that had no place before: they bring it wherever they are
-/// plugged in, and are no better off without a place. What names a part or another thing as well is of
-/// where and with what.
+/// Whether this names only loads that had no place before. They bring the finding wherever they are plugged in, and are
+/// no better off without a place. A finding that also names a part or another load is about where and with what they
+/// run.
 fn of_newcomers(before: &Report, about: &[Id]) -> bool {
     let sharing = &before.figures.sharing;
     let newcomer = |id: &Id| {
@@ -718,7 +722,7 @@ fn of_newcomers(before: &Report, about: &[Id]) -> bool {
     !about.is_empty() && about.iter().all(newcomer)
 }
 
-/// Whether nothing of a trouble was told before, as gravely, of any part or thing that it names.
+/// Whether no finding of the trouble was there before, as grave or graver, for any part or load that it names.
 fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
     !after.findings_of(trouble).any(|finding| {
         let same = |was: &&Finding| was.code == finding.code && was.signal <= finding.signal;
@@ -727,7 +731,7 @@ fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
     })
 }
 
-/// Whether the bonding plug of the generator has lost its socket.
+/// Whether the generator's bonding plug has lost its socket.
 fn evicts_bonding_plug(before: &Report, after: &Report) -> bool {
     let lost = |report: &Report| {
         let mut findings = report.findings.iter();

@@ -1,17 +1,16 @@
-//! The changes in an order in which people can make them: each finds the part it is made on, and the
-//! socket it needs free and fed.
+//! Puts changes into an order in which people can make them: each step finds its part, and its socket free and fed.
 
 use super::change::{Change, Seat};
 use super::places::{Sockets, at_once};
 use crate::plan::{Id, Load, Plan};
 use crate::report::Report;
 
-/// One thing to do.
+/// A thing to do.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Step {
-    /// What.
+    /// The change to make.
     pub change: Change,
-    /// Whether another change brings it about: that one's price counts it.
+    /// Whether another change brings it about and its cost includes this one.
     pub comes_along: bool,
 }
 
@@ -21,9 +20,11 @@ impl Step {
     }
 }
 
-/// The changes with what they bring about. `mended` is the plan with all of them, and `report` its
-/// own. Each load that was plugged in somewhere and is to be elsewhere goes there by a step of its
-/// own: where the sharing puts it, if `seated`, and else where it fits by then.
+/// Returns the changes together with the moves that follow from them. `mended` is the plan with all changes and
+/// `report` its report.
+///
+/// Each load that has to leave its receptacle gets a step of its own: to where the sharing puts it if `seated`, else to
+/// wherever it fits by then.
 pub(super) fn with_moves(
     before: &Plan,
     changes: &[Change],
@@ -60,7 +61,7 @@ pub(super) fn with_moves(
             None => steps.push(Step::along(change)),
         }
     }
-    // The cord that fed nothing else lies idle, and comes out as well.
+    // A cord left without anything to feed comes out too.
     for change in changes {
         let Change::SetAside(part) = change else {
             continue;
@@ -77,9 +78,9 @@ pub(super) fn with_moves(
             at = from_of(before, cord);
         }
     }
-    // What was plugged into a part that is another now goes into that.
+    // What was plugged into a replaced part goes into the new one.
     for now in mended.gear() {
-        // A box in the place of a splitter is told with what it is plugged into.
+        // The box for a splitter is reported together with where it plugs in.
         let told = |step: &Step| {
             matches!(&step.change, Change::Replug { part: it, .. } | Change::BoxForSplitter { cord: it, .. }
                 if it == now.id)
@@ -94,7 +95,7 @@ pub(super) fn with_moves(
     steps
 }
 
-/// What a cord or box is plugged into.
+/// Returns what a cord or box is plugged into.
 fn from_of<'a>(plan: &'a Plan, part: &Id) -> Option<&'a Id> {
     plan.gear_of(part)?.from
 }
@@ -102,16 +103,16 @@ fn from_of<'a>(plan: &'a Plan, part: &Id) -> Option<&'a Id> {
 /// Where a load goes.
 enum Goes {
     To(Seat),
-    /// Several alike go to more than one receptacle, or not all of them anywhere.
+    /// Identical units go to more than one receptacle, or not all of them have a place.
     Anywhere,
     Nowhere,
 }
 
-/// Where a load goes that was plugged in somewhere and is not to stay there.
+/// Returns where a load goes that was plugged in somewhere, or `None` if it stays there.
 fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
     let was = old.plugged_into()?;
     if let Some(on) = &load.on {
-        // It stands where it was, or in the plan as changed.
+        // Its receptacle is the one it had, or the one that the changed plan gives it.
         let seat = Seat { at: on.clone(), stays: true };
         return (on != was).then_some(Goes::To(seat));
     }
@@ -128,8 +129,8 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
     }
 }
 
-/// Has whatever goes where the card shows, and is then shown nowhere, pulled out instead: with neither has it
-/// a place in the plan. Whether there was any.
+/// Unplugs each load that would move "where the card shows" if the card does not show it. It has no place in the plan
+/// either way. Returns whether there was any.
 pub(super) fn pull_out_what_is_nowhere(steps: &mut [Step], report: &Report) -> bool {
     let figures = &report.figures;
     let mut any = false;
@@ -145,8 +146,8 @@ pub(super) fn pull_out_what_is_nowhere(steps: &mut [Step], report: &Report) -> b
     any
 }
 
-/// The steps in their order, with whatever has to be pulled out first, and the plan after them.
-/// `None` when there is no such order.
+/// Orders the steps, unplugging first whatever is in the way, and returns them with the resulting plan. `None` if there
+/// is no such order.
 pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Plan)> {
     let mut plan = before.clone();
     let mut left = steps;
@@ -155,14 +156,14 @@ pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Pl
     while !left.is_empty() {
         let sockets = Sockets::of(&plan);
         let open = |step: &Step| matches!(step.change, Change::Move { to: None, .. });
-        // What goes where it fits goes when all the others have their places.
+        // Loads that go wherever they fit come after all that have fixed places.
         let settled = left.iter().all(|step| open(step) || !places(&step.change));
         let ready = |step: &Step| (!open(step) || settled) && finds_all(&plan, &sockets, &step.change);
         let next = match left.iter().position(ready) {
             Some(at) => left.remove(at),
             None => Step::along(Change::Unplug(in_the_way(&plan, &left)?)),
         };
-        // What hung on a part that was set aside is out already.
+        // Loads on a part that was set aside are out already.
         if let Change::Unplug(id) = &next.change
             && plan.load(id).is_some()
             && place_of(&plan, id).is_none()
@@ -182,7 +183,7 @@ const fn places(change: &Change) -> bool {
     needs(change).is_some() || matches!(change, Change::Move { .. })
 }
 
-/// The receptacle that something is plugged into by a change.
+/// Returns the receptacle that a change plugs something into.
 const fn needs(change: &Change) -> Option<&Id> {
     match change {
         Change::Move { to: Some(Seat { at, .. }), .. }
@@ -196,12 +197,12 @@ const fn needs(change: &Change) -> Option<&Id> {
     }
 }
 
-/// Where a load is plugged in, if it is.
+/// Returns where a load is plugged in, if anywhere.
 fn place_of<'a>(plan: &'a Plan, load: &Id) -> Option<&'a Id> {
     plan.load(load)?.plugged_into()
 }
 
-/// Whether a change finds every socket that it needs. That it finds its part, `apply` says.
+/// Whether a change finds every socket it needs. `apply` tells whether it finds its part.
 fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
     match change {
         Change::Move { load, to: Some(seat) } => {
@@ -225,7 +226,7 @@ fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
     }
 }
 
-/// What is plugged in where something else is to go, and is to go elsewhere itself.
+/// Returns a load or part that holds a needed receptacle and is itself to go elsewhere.
 fn in_the_way(plan: &Plan, left: &[Step]) -> Option<Id> {
     let wanted = |at: &Id| left.iter().any(|step| needs(&step.change) == Some(at));
     left.iter().find_map(|step| match &step.change {

@@ -39,20 +39,20 @@ fn the_weekend_is_mended_and_the_whole_check_agrees() {
     let before = plan(WEEKEND);
     let mended = mend(&before, false);
 
-    // As many as the check tells of.
+    // The same count as in the check.
     let told = judge::build(&before).count(report::Signal::Danger);
     assert!(told > 1);
     assert_eq!(mended.effect.before.dangers, told);
     assert!(mended.effect.after.clear(), "{:?}", mended.effect);
     assert!(mended.effect.proven);
-    // The report is that of the plan, checked as if it came from a file.
+    // The report equals that of the plan read back from a file.
     let text = crate::plan::write(&mended.plan);
     let again = judge::build(&plan(&text));
     assert_eq!(again, mended.report);
     assert_eq!(tally(&mended.plan, &again), mended.effect.after);
 }
 
-/// Whichever of the changes somebody takes: the plan reads, none is the plan as it was, and all is the mended one.
+/// Any choice of repairs gives a plan that reads. None gives the original plan, and all give the mended one.
 #[test]
 fn changes_can_be_taken_one_by_one() {
     let before = plan(WEEKEND);
@@ -71,8 +71,8 @@ fn changes_can_be_taken_one_by_one() {
     assert!(changed > told, "{changed} of {told}");
 }
 
-/// Nobody looked whether the outlets have a GFCI. What `mend` leaves of that is told as the guess that it is, as
-/// `check` tells it.
+/// The plan does not say whether the outlets have GFCIs. What `mend` leaves of that is marked as a guess, as in
+/// `check`.
 #[test]
 fn what_stays_and_is_only_a_guess_is_told_as_a_guess() {
     let before = plan(include_str!("../../tests/plans/usual/b09-unknowns.toml"));
@@ -102,7 +102,7 @@ fn warnings_are_cleared_as_well_where_asked() {
 
     assert!(more.effect.after.clear());
     assert!(more.effect.after.warnings < few.effect.after.warnings);
-    // Those that no change of cords and hours clears: a life on one machine, and on one tank.
+    // No cord and no shift clears these two: a life that depends on one generator and on one tank.
     let left: Vec<&str> = more
         .report
         .findings
@@ -113,7 +113,7 @@ fn warnings_are_cleared_as_well_where_asked() {
     assert_eq!(left, ["FUEL001", "HEALTH001"]);
 }
 
-/// The same dangers one at a time: what is cheapest can be seen by hand.
+/// With only one danger at a time, the cheapest remedy can be seen by hand.
 #[test]
 fn one_danger_has_its_cheapest_remedy() {
     for (from, to, expected) in [
@@ -164,14 +164,14 @@ fn a_budget_that_ends_the_search_is_said() {
     assert!(!short.proven && short.stopped && !short.after.clear());
     assert!(told(&short).starts_with("We stopped before"), "{}", told(&short));
     assert!(!told(&short).contains("We know"), "{}", told(&short));
-    // Near miss: what is found in the end.
+    // Near miss: the full budget.
     let whole = mend(&plan(WEEKEND), false).effect;
     assert!(whole.proven && !whole.stopped && whole.after.clear());
 }
 
 #[test]
 fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
-    // A small plan, so that every subset can be tried: one long thin cord on wet ground.
+    // Small enough to try every subset: one long thin cord on wet ground.
     let text = r#"
         format = 1
         [site]
@@ -219,7 +219,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
     assert!(mended.effect.after.clear(), "{:?}", keys(&mended));
     let report = judge::build(&before);
     let paid = mended.steps.iter().filter(|step| !step.comes_along);
-    // As the search has it: where the thing goes is the sharing's to say.
+    // As in the search, which leaves the receptacle to the sharing.
     let paid = paid.map(|step| match &step.change {
         Change::Move { load, .. } => Change::moved(load.clone()),
         change => change.clone(),
@@ -255,14 +255,14 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
 
 #[test]
 fn what_nobody_can_change_is_left_and_the_rest_is_mended() {
-    // A set whose breaker nobody has read stays a danger where that is one.
+    // Where the unread breaker is a danger, it stays one.
     let text = WEEKEND.replacen("breaker = \"30 A\"", "breaker = \"unknown\"", 1);
     let mended = mend_within(&plan(&text), false, 60).0;
     assert!(mended.effect.after.dangers < mended.effect.before.dangers);
     assert!(mended.plan.site.sleepers_at.is_known());
 }
 
-/// No cord or box makes a neutral: the adapter that brings 240 V to a household face stays out.
+/// No cord or box supplies a neutral, so an adapter from 240 V to a household outlet is set aside.
 #[test]
 fn an_adapter_with_the_wrong_volts_is_set_aside() {
     let text = MENDED
@@ -328,7 +328,7 @@ const BEDSIDE: &str = r#"
     on = "long"
 "#;
 
-/// A bad cord is replaced, and its sleeper's device not moved to the engine.
+/// A bad cord is replaced. Its breathing aid is not moved to the engine instead.
 #[test]
 fn nobody_is_moved_to_the_engine_to_be_rid_of_a_cord() {
     for (from, to, key) in [("conductors = 3", "conductors = 2", "grounded-cord"), ("14 AWG", "18 AWG", "thicker-cord")]

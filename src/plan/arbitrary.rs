@@ -1,4 +1,4 @@
-//! Any plan that reads, for property tests of this module and of the others.
+//! Random valid plans, for property tests here and elsewhere.
 
 use std::collections::BTreeMap;
 
@@ -14,7 +14,7 @@ use super::{Answer, BoxKind, Cord, DistributionBox, Draw, Generator, Id, Load, O
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
-/// A part with any value in each of its fields.
+/// Generates a part with any value in each field.
 pub(super) fn part<P: Part>() -> impl Strategy<Value = P> {
     Apart(P::default()).prop_map(|drawn: Vec<P>| {
         let mut part = P::default();
@@ -25,8 +25,8 @@ pub(super) fn part<P: Part>() -> impl Strategy<Value = P> {
     })
 }
 
-/// For each field of a part one with any value in that field. Each draws from a stream of its own,
-/// which its key chooses, so that with one field more the others are what they were.
+/// Generates, for each field of a part, a part with any value in that field. Each field draws from its own random
+/// stream, chosen by its key, so that a new field leaves the values of the others alone.
 #[derive(Debug)]
 struct Apart<P>(P);
 
@@ -66,7 +66,7 @@ impl<P: Part> Strategy for Stream<P> {
 }
 
 fn site() -> impl Strategy<Value = Site> {
-    // Mostly nobody says who sleeps there.
+    // Most plans do not say whether people sleep there.
     (part::<Site>(), prop::bool::weighted(0.2)).prop_map(|(mut site, said)| {
         if !said {
             site.people_sleep = Answer::Missing;
@@ -79,7 +79,7 @@ fn generator() -> impl Strategy<Value = Generator> {
     (part::<Generator>(), vec(part(), 1..5)).prop_map(|(mut set, outlets): (_, Vec<Outlet>)| {
         set.outlets = outlets;
         for outlet in &mut set.outlets {
-            // Only the wiring of boxes is asked for.
+            // Only boxes have their wiring recorded.
             outlet.wire = Answer::Missing;
         }
         raise(&mut set.peak, set.rated);
@@ -89,11 +89,11 @@ fn generator() -> impl Strategy<Value = Generator> {
 
 fn distribution_box() -> impl Strategy<Value = DistributionBox> {
     (part(), vec(part(), 1..4)).prop_map(|(mut part, outlets): (DistributionBox, _)| {
-        // One of four is a camper.
+        // One in four is a camper.
         if part.hot.is_some() {
             part.kind = BoxKind::Distribution;
         }
-        // Of few nobody knows what they have.
+        // A few have unknown receptacles.
         let unknown = part.hot == Some(true) && part.bought == Some(true);
         DistributionBox { outlets: if unknown { Vec::new() } else { outlets }, ..part }
     })
@@ -102,7 +102,7 @@ fn distribution_box() -> impl Strategy<Value = DistributionBox> {
 pub(crate) fn load() -> impl Strategy<Value = Load> {
     (part::<Load>(), any::<bool>()).prop_map(|(mut load, in_amps)| {
         load.count = 1 + load.count % 5;
-        // One of the two at most.
+        // At most one of the two.
         if in_amps {
             load.starting = Answer::Missing;
         } else {
@@ -119,7 +119,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
     })
 }
 
-/// Makes a figure no less than one it cannot be less than.
+/// Raises a figure to the least it can be.
 fn raise<Q: Quantity>(figure: &mut Answer<Q>, least: Answer<Q>) {
     if let (Answer::Known(figure), Answer::Known(least)) = (figure, least) {
         *figure = (*figure).max(least);
@@ -130,7 +130,7 @@ fn id(stem: &str, number: usize) -> Id {
     Id::new(&format!("{stem}-{number}")).expect("stems are ids")
 }
 
-/// One of the receptacles, or none.
+/// Picks one of the receptacles, or none.
 fn pick(receptacles: &[Id], index: Option<&Index>) -> Option<Id> {
     let index = index?;
     (!receptacles.is_empty()).then(|| index.get(receptacles).clone())
@@ -155,7 +155,7 @@ fn name_outlets(outlets: &mut [Outlet], stem: &str, shares: &[bool]) -> Vec<Id> 
     outlets.iter().map(|outlet| outlet.id.clone()).collect()
 }
 
-/// Any plan that reads: every part plugged into an earlier one, or lying in the bin.
+/// Generates a plan that reads: every part is plugged into an earlier one or is a spare.
 pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     (
         site(),
@@ -172,7 +172,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
             let mut household = generator.outlets.iter().filter(|outlet| outlet.shape.takes(Plug::BONDING));
             if let Some(at) = household.next_back().filter(|_| shares.last() == Some(&true)) {
                 generator.bonding_plug_in = Some(at.id.clone());
-                // A place says that there is one.
+                // Saying where it is means that there is one.
                 if matches!(generator.bonding_plug, Answer::Missing | Answer::Known(false)) {
                     generator.bonding_plug = Answer::Known(true);
                 }
@@ -206,7 +206,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                         load.plug = Answer::Missing;
                         return load;
                     }
-                    // Where it may stay, when nothing says where it must.
+                    // About half of these are places that the load may leave.
                     if load.on.as_ref().is_some_and(|on| on.as_str().len() % 2 == 0) {
                         load.now = load.on.take();
                     }
@@ -225,8 +225,8 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
         })
 }
 
-/// A plan as a camp may have it: like [`plan`], but most plugs fit what they go into and the
-/// figures are of the size that portable sets and their gear have, so that something runs.
+/// Generates a plausible camp: like [`plan`], but most plugs fit, and the figures are in the range of portable
+/// generators and their gear, so that something runs.
 pub(crate) fn camp() -> impl Strategy<Value = Plan> {
     plan().prop_map(|mut plan| {
         let mut shapes: BTreeMap<Id, Receptacle> = BTreeMap::new();
@@ -247,7 +247,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
             if let Some(shape) = cord.from.as_ref().and_then(|from| shapes.get(from)) {
                 cord.plug = Answer::Known(Plug(shape.0));
             }
-            // Of most somebody knows the shape.
+            // Most shapes are known.
             if cord.coiled != Answer::Unknown {
                 cord.plug = Answer::Known(cord.plug.or(Plug::default()));
                 if !cord.ends.is_known() {
@@ -259,7 +259,7 @@ pub(crate) fn camp() -> impl Strategy<Value = Plan> {
                 cord.wire = Answer::Known(likely_wire(wire));
             }
             if let Answer::Known(length) = cord.length {
-                // Longer than what nobody coils.
+                // Long enough that it might be coiled.
                 let length = Length::from_millimetres(2_001 + length.millimetres() % 58_000);
                 cord.length = Answer::Known(length);
             }
@@ -299,12 +299,12 @@ fn likely_outlet(outlet: &mut Outlet) {
     if let Answer::Known(amps) = outlet.breaker {
         outlet.breaker = Answer::Known(likely(amps));
     }
-    // Half of them are the household shape behind its usual breaker.
+    // Half of them have the household shape and its usual breaker.
     if outlet.sockets.is_none() {
         outlet.shape = Receptacle(Configuration::N5_20);
         outlet.breaker = Answer::Known(outlet.shape.0.rating());
     }
-    // Few have been felt hot, and few breakers have been seen to trip.
+    // Few felt hot, and few breakers were seen to trip.
     outlet.hot = outlet.hot.filter(|_| outlet.trips_at.is_some_and(|amps| amps.milliamps() % 8 == 1));
     outlet.trips_at = outlet
         .trips_at

@@ -1,9 +1,8 @@
-//! What each figure of a plan may be, and which way it is rounded: one table for whoever reads a
-//! plan file and for whoever asks. An answer that is taken here is one that reads back.
+//! The allowed range and rounding of each figure in a plan, one table for plan files and the interview. An answer
+//! accepted here also reads back.
 //!
-//! What is asked rounds up, what can be given rounds down, a distance to people rounds down. The
-//! ends are far beyond what a camp has: they catch a slipped digit and a wrong unit, not a rare
-//! thing. None of them is a limit that anything is judged by.
+//! Demands round up, capacities round down, and so do distances to people. The limits are far beyond what a camp has.
+//! They catch a slipped digit or a wrong unit, not rare equipment, and no rule judges by them.
 
 use super::read::problem::shorten;
 use super::{Refusal, problem::Value};
@@ -12,23 +11,23 @@ use crate::quantity::{
     Unit, Volume, allowed_units, two_readings,
 };
 
-/// What a quantity may be, ends included, and which way it is rounded.
+/// The allowed range of a quantity, inclusive, and its rounding.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Bounds<Q> {
-    /// Which way is cautious.
+    /// The cautious direction.
     pub round: Round,
-    /// The least that is taken.
+    /// The least value accepted.
     pub least: Q,
-    /// The most that is taken.
+    /// The greatest value accepted.
     pub most: Q,
 }
 
-/// How many there may be of something, ends included.
+/// The allowed range of a count, inclusive.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Whole {
-    /// The least that is taken.
+    /// The least count accepted.
     pub least: u8,
-    /// The most that is taken.
+    /// The greatest count accepted.
     pub most: u8,
 }
 
@@ -40,63 +39,63 @@ const fn down<Q>(least: Q, most: Q) -> Bounds<Q> {
     Bounds { round: Round::Down, least, most }
 }
 
-/// Whole feet, for bounds that read well.
+/// Converts whole feet to a length.
 const fn feet(feet: i64) -> Length {
     Length::from_millimetres(feet * 3048 / 10)
 }
 
-/// Far beyond what one carries.
+/// Far beyond what a person can carry.
 const MOST_POWER: Power = Power::from_milliwatts(100_000_000);
 const MOST_CURRENT: Current = Current::from_milliamps(400_000);
-/// The smallest set that is sold gives several times as much.
+/// The smallest generators sold deliver several times as much.
 const LEAST_SET: Power = Power::from_milliwatts(50_000);
 
-/// `rated`: what the set keeps up.
+/// `rated`: the power that the generator delivers for hours.
 pub const RATED: Bounds<Power> = down(LEAST_SET, MOST_POWER);
-/// `peak`: what it gives for a moment.
+/// `peak`: the power that it delivers for a moment.
 pub const PEAK: Bounds<Power> = down(LEAST_SET, MOST_POWER);
-/// `limit`: what the kit between several sets passes.
+/// `limit`: the current that a parallel kit can carry.
 pub const KIT_LIMIT: Bounds<Current> = down(Current::from_milliamps(1000), MOST_CURRENT);
-/// `tank`.
+/// `tank`: the capacity of the tank.
 pub const TANK: Bounds<Volume> = down(Volume::from_millilitres(1), Volume::from_millilitres(1_000_000));
-/// `load` of a running time or a level: a share of the rated power.
+/// `load` of a running time or sound level: the share of rated power.
 pub const SHARE: Bounds<Percent> = down(Percent::from_millipercent(1), Percent::from_millipercent(100_000));
-/// `lasts`: hours on one tank.
+/// `lasts`: the hours on one tank.
 pub const LASTS: Bounds<Hours> = down(Hours::from_millihours(1), Hours::from_millihours(1_000_000));
-/// `level`: how loud the set is.
+/// `level`: how loud the generator is.
 pub const NOISE_LEVEL: Bounds<SoundLevel> =
     up(SoundLevel::from_millidecibels(20_000), SoundLevel::from_millidecibels(140_000));
-/// `at`: from how far off. The same level further off is a louder set.
+/// `at`: the distance of a sound measurement. The same level at a greater distance means a louder generator.
 pub const NOISE_AT: Bounds<Length> = up(feet(1), feet(500));
-/// `breaker`: the number on it.
+/// `breaker`: its marked rating.
 pub const BREAKER: Bounds<Current> = down(Current::from_milliamps(1000), MOST_CURRENT);
-/// `trips_at`: where it was seen to trip.
+/// `trips_at`: the current at which it was seen to trip.
 pub const TRIPS_AT: Bounds<Current> = down(Current::from_milliamps(100), MOST_CURRENT);
 /// `length` of a cord.
 pub const LENGTH: Bounds<Length> = up(Length::ZERO, feet(3000));
-/// `sleepers_at`: from the set to people.
+/// `sleepers_at`: the distance from the generator to people.
 pub const SLEEPERS_AT: Bounds<Length> = down(Length::ZERO, feet(50_000));
-/// `altitude`: from the shore of the deepest lake without a way out to where no engine runs.
+/// `altitude`: from the shore of the lowest lake without an outflow to heights where no engine runs.
 pub const ALTITUDE: Bounds<Length> = up(feet(-1500), feet(20_000));
-/// `air`: the hottest that is expected.
+/// `air`: the hottest expected air.
 pub const AIR: Bounds<Temperature> =
     up(Temperature::from_millicelsius(-60_000), Temperature::from_millicelsius(70_000));
-/// `running`: what a thing draws.
+/// `running`: the power that a load draws.
 pub const RUNNING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
 /// `current`: the same in amperes.
 pub const CURRENT: Bounds<Current> = up(Current::from_milliamps(1), MOST_CURRENT);
-/// `starting`: what it draws for a moment.
+/// `starting`: the power that a load draws for a moment.
 pub const STARTING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
 /// `starting_current`: the same in amperes.
 pub const STARTING_CURRENT: Bounds<Current> = up(Current::from_milliamps(1), MOST_CURRENT);
 /// `hp` of a motor, a bare number.
 pub const HORSEPOWER: Bounds<Ratio> = up(Ratio::from_permille(1), Ratio::from_permille(10_000));
-/// `power_factor`. A lower one is a larger current.
+/// `power_factor`: a lower one means a larger current.
 pub const POWER_FACTOR: Bounds<Ratio> = down(Ratio::from_permille(100), Ratio::from_permille(1000));
 
-/// `sets` that run as one.
+/// `sets` joined in parallel.
 pub const SETS: Whole = Whole { least: 2, most: 4 };
-/// `sockets` behind one face.
+/// `sockets` of one receptacle.
 pub const SOCKETS: Whole = Whole { least: 1, most: 20 };
 /// `conductors` of a cord.
 pub const CONDUCTORS: Whole = Whole { least: 2, most: 5 };
@@ -104,20 +103,20 @@ pub const CONDUCTORS: Whole = Whole { least: 2, most: 5 };
 pub const COUNT: Whole = Whole { least: 1, most: 100 };
 
 impl<Q: Quantity> Bounds<Q> {
-    /// Whether it is within them.
+    /// Whether the quantity is in range.
     pub fn hold(&self, quantity: Q) -> bool {
         (self.least..=self.most).contains(&quantity)
     }
 
-    /// The quantity of a text, rounded the cautious way.
+    /// Parses a quantity and rounds it in the cautious direction.
     ///
-    /// No reader's own mark decides: a file may come from anywhere, and a plate may have been
-    /// printed for the other half of the world. Taken for one and a half, fifteen hundred watts
-    /// are a load that is hardly there; taken for six thousand metres, nobody sleeps near. So a
-    /// number with two readings is taken only if the other one is impossible here.
+    /// The reader's own decimal mark does not decide, because a file may come from anywhere and a nameplate may be
+    /// printed for another part of the world. Fifteen hundred watts read as one and a half would be a load that hardly
+    /// counts; six meters read as six thousand would be people far away. So a number with two readings is accepted only
+    /// if the other reading is impossible here.
     ///
     /// # Errors
-    /// When it is no such quantity, can be read in two ways, or is out of bounds.
+    /// Returns a [`Refusal`] if the text is no such quantity, has two readings, or is out of range.
     pub fn read(&self, text: &str) -> Result<Q, Refusal> {
         let parsed = Q::parse(text, self.round);
         let fits = |text: &str| Q::parse(text, self.round).is_ok_and(|read| self.hold(read));
@@ -144,14 +143,14 @@ impl<Q: Quantity> Bounds<Q> {
         }
     }
 
-    /// A number without a unit.
+    /// Returns the refusal of a number without a unit.
     pub(crate) fn no_unit(&self, found: &str) -> Refusal {
         let unit = allowed_units(Q::UNIT).next().unwrap_or_default();
         let example = format!("{} {unit}", shorten(found.trim()));
         self.refusal("no-unit", found).with("example", example)
     }
 
-    /// Why what was found is not taken, with what would be.
+    /// Returns a refusal that states what was found and what would be accepted.
     pub(crate) fn refusal(&self, key: &'static str, found: &str) -> Refusal {
         Refusal::new(key)
             .found(found)
@@ -162,7 +161,7 @@ impl<Q: Quantity> Bounds<Q> {
     }
 }
 
-/// A quantity that reads well in this unit, for help.
+/// Returns a typical quantity in this unit, for help texts.
 fn example(unit: Unit) -> String {
     let number = match unit {
         Unit::Ampere => "20",
@@ -180,7 +179,7 @@ fn example(unit: Unit) -> String {
 }
 
 impl Whole {
-    /// Whether it is within them.
+    /// Whether the count is in range.
     #[must_use]
     pub fn hold(self, count: u8) -> bool {
         (self.least..=self.most).contains(&count)
@@ -196,7 +195,7 @@ mod tests {
     #[test]
     fn what_could_be_read_in_two_ways_is_taken_in_neither() {
         for (text, decimals, thousands) in [
-            // 20 ft and 15 ft to the millimetre.
+            // 20 ft and 15 ft to the millimeter.
             ("6,096 m", "6.0960 m", "6096 m"),
             ("4.572 m", "4.5720 m", "4572 m"),
             ("7.620 m", "7.62 m", "7620 m"),
@@ -206,13 +205,13 @@ mod tests {
             assert_eq!(refused.key, "two-readings", "{text}");
             for (name, reading) in [("decimals", decimals), ("thousands", thousands)] {
                 assert!(refused.values.contains(&(name, reading.into())), "{refused:?}");
-                // What is offered instead reads.
+                // The suggested spellings read.
                 assert!(SLEEPERS_AT.read(reading).is_ok(), "{reading}");
             }
         }
         assert_eq!(RUNNING.read("1.234 kW"), Ok(Power::from_milliwatts(1_234_000)));
         assert_eq!(RATED.read("1,440 W"), Ok(Power::from_milliwatts(1_440_000)));
-        // The usual reading is impossible, and the other is not.
+        // The usual reading is out of range, but the other one is not.
         let power = |text| RUNNING.read(text).expect_err(text).key;
         assert_eq!(power("1,440 kW"), "two-readings");
         assert_eq!(AIR.read("31,125 °C").unwrap_err().key, "two-readings");
@@ -220,8 +219,7 @@ mod tests {
     }
 
     proptest! {
-        /// Of the same digits with either mark, or none, no two are taken for different amounts
-        /// unless the reader's own reading is the only one that can be.
+        /// With either mark, a text is only accepted for one of its two readings if the other is out of range.
         #[test]
         fn marks_never_change_what_is_taken(
             whole in 1..1000_u32,

@@ -1,4 +1,4 @@
-//! The kinds of value that a plan has.
+//! The kinds of values in a plan.
 
 use std::fmt::{Debug, Display};
 use std::marker::PhantomData;
@@ -20,7 +20,7 @@ use crate::quantity::{Quantity, Wire};
 use crate::tables::shape::Configuration;
 use crate::tables::shape::{Plug, Receptacle};
 
-/// A quantity: a number and its unit.
+/// A quantity: a number with a unit.
 impl<Q: Quantity + Sync + 'static> Kind for Bounds<Q> {
     type Value = Q;
 
@@ -39,14 +39,14 @@ impl<Q: Quantity + Sync + 'static> Kind for Bounds<Q> {
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<Q> {
         let (least, most) = (self.least.count(), self.most.count());
-        // Most of those with two readings are at the lower end.
+        // Numbers with two readings are mostly near the lower end.
         let near = most.min(least + 1_000_000);
         let any = prop_oneof![4 => least..=most, 1 => least..=near];
         any.prop_map(Q::from_count).boxed()
     }
 }
 
-/// How many.
+/// A count.
 impl Kind for Whole {
     type Value = u8;
 
@@ -73,7 +73,7 @@ impl Kind for Whole {
     }
 }
 
-/// One of a few words.
+/// A choice among a few words.
 impl<C: Choice + Sync> Kind for &'static [(C, &'static str)] {
     type Value = C;
 
@@ -131,7 +131,7 @@ impl Kind for YesNo {
     }
 }
 
-/// A quantity without a unit, and without quotes.
+/// A quantity written as a bare number, without unit or quotes.
 pub(super) struct Bare<Q>(pub(super) Bounds<Q>);
 
 impl<Q: Quantity + Sync + 'static> Kind for Bare<Q> {
@@ -160,7 +160,7 @@ impl<Q: Quantity + Sync + 'static> Kind for Bare<Q> {
     }
 }
 
-/// A value that is written as it is shown.
+/// A value that is written as it displays.
 pub(super) struct Shown<T: 'static> {
     read: fn(&Field<'_>) -> Option<T>,
     typed: fn(&str) -> Option<T>,
@@ -189,7 +189,7 @@ impl<T: Display + Clone + Debug + 'static> Kind for Shown<T> {
     }
 }
 
-/// The size of a wire.
+/// A wire size.
 pub(super) const WIRE: Shown<Wire> = Shown {
     read: |field| field.wire(),
     typed: |text| Wire::parse(text).ok(),
@@ -219,7 +219,7 @@ pub(super) const FACE: Shown<Receptacle> = Shown {
 /// A part of the day.
 pub(super) const HOURS: Shown<Span> = Shown {
     read: |field| field.hours(),
-    // As many ways as there are clocks: the interview's.
+    // Clock formats vary, so the interview parses these.
     typed: |_| None,
     #[cfg(test)]
     any: || {
@@ -228,25 +228,25 @@ pub(super) const HOURS: Shown<Span> = Shown {
     },
 };
 
-/// What its owner calls something.
+/// The name that its owner gives something.
 pub(super) const NAME: Shown<String> = Shown {
     read: |field| field.name(),
     typed: super::name,
-    // Words of any script, with the characters that need care in TOML.
+    // Words in any script, with the characters that need care in TOML.
     #[cfg(test)]
     any: || "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]".boxed(),
 };
 
-/// What others refer to a part by.
+/// The id by which others refer to a part.
 pub(super) const ID: Shown<Id> = Shown {
     read: |field| field.id(),
     typed: Id::new,
-    // Whoever draws a plan names its parts and plugs them in.
+    // The plan's strategy names its parts and plugs them in.
     #[cfg(test)]
     any: || Just(Id::default()).boxed(),
 };
 
-/// The id of a receptacle. Whether there is one is looked up when all was read.
+/// The id of a receptacle. Whether it exists is checked after everything is read.
 pub(super) const REFERENCE: Shown<Id> = Shown {
     read: |field| field.text().and_then(Id::reference),
     typed: |_| None,
@@ -254,17 +254,17 @@ pub(super) const REFERENCE: Shown<Id> = Shown {
     any: || Just(Id::default()).boxed(),
 };
 
-/// Several, in brackets.
+/// A list in brackets.
 pub(super) struct List<K> {
-    /// What each of them is.
+    /// The kind of its items.
     pub(super) of: K,
-    /// How many there are at least.
+    /// The least number of items.
     pub(super) least: usize,
-    /// Whether one alone needs no brackets.
+    /// Whether a single item needs no brackets.
     pub(super) alone: bool,
 }
 
-/// Any number of them.
+/// Returns the kind of a list of any length.
 pub(super) const fn list<K>(of: K) -> List<K> {
     List { of, least: 0, alone: false }
 }
@@ -278,7 +278,7 @@ impl<K: Kind> Kind for List<K> {
         }
         let all = field.list("list", |item| self.of.read(item))?;
         if all.len() < self.least {
-            // Only cords must have some.
+            // Only the ends of a cord have a minimum.
             field.put(Refusal::new("no-outlets-cord"));
         }
         Some(all)
@@ -305,7 +305,7 @@ impl<K: Kind> Kind for List<K> {
 
 /// A part in braces.
 pub(super) struct Inline<P> {
-    /// What stands between its values where people type them.
+    /// The separator between its values when people type them.
     between: &'static str,
     part: PhantomData<fn() -> P>,
 }

@@ -1,11 +1,9 @@
 //! What the user told us: the plan, its file format, and how it is kept on disk.
 //!
-//! [`model`] is the plan itself. A field a beginner may not know is an [`Answer`], so that
-//! "not said", "I don't know" and a value stay three different things all the way to the rules.
-//! What may be said of each part stands in `table`, a row for each field: who reads, writes, asks or
-//! draws a plan goes by it. [`bounds`] says what each figure may be, for the file and for the
-//! interview alike.
-//! [`read()`] takes a plan file apart and reports everything that is wrong with it at once;
+//! [`model`] is the plan itself. A field that a beginner may not know is an [`Answer`], so that "not said", "I don't
+//! know" and a value stay distinct all the way to the rules. `table` has a row for each field of each part, which
+//! serves reading, writing, asking and test generation. [`bounds`] states the allowed values of each figure, for the
+//! file and the interview alike. [`read()`] parses a plan file and reports everything wrong with it at once.
 //! [`write()`] is its reverse.
 
 #[cfg(test)]

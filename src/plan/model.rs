@@ -1,4 +1,4 @@
-//! The plan as plain data. Field for field the TOML format of the plan file, version 1.
+//! The plan as plain data, field for field the TOML format of the plan file, version 1.
 
 use std::sync::Arc;
 
@@ -11,7 +11,7 @@ pub const FORMAT: i64 = 1;
 /// The answer to a question that a beginner may be unable to answer.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Answer<T> {
-    /// The plan says nothing of it.
+    /// The plan does not say.
     #[default]
     Missing,
     /// The user was asked and does not know.
@@ -21,7 +21,7 @@ pub enum Answer<T> {
 }
 
 impl<T> Answer<T> {
-    /// The value, if it is known.
+    /// Returns the value, if it is known.
     pub const fn known(&self) -> Option<&T> {
         match self {
             Self::Known(value) => Some(value),
@@ -29,15 +29,15 @@ impl<T> Answer<T> {
         }
     }
 
-    /// Whether a value is known.
+    /// Whether the value is known.
     pub const fn is_known(&self) -> bool {
         matches!(self, Self::Known(_))
     }
 }
 
 impl<T: Copy> Answer<T> {
-    /// The value, or the cautious one to use in its place. Whoever calls this with a fallback
-    /// owes the report an entry in its `assumed` list.
+    /// Returns the value, or `cautious` if it is not known. A caller that uses the fallback owes the report an entry in
+    /// its `assumed` list.
     pub fn or(self, cautious: T) -> T {
         match self {
             Self::Known(value) => value,
@@ -46,26 +46,26 @@ impl<T: Copy> Answer<T> {
     }
 }
 
-/// One of a few: every one with its word, which is the same in plan files, drafts and reports.
+/// A choice among a few values, each with a word that is the same in plan files, drafts and reports.
 pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
-    /// All of them, in the order in which they are told.
+    /// All values with their words, in the order in which they are shown.
     const ALL: &'static [(Self, &'static str)];
 
-    /// Its word in plan files and reports.
+    /// Returns the word used in plan files and reports.
     #[must_use]
     fn word(self) -> &'static str {
         let row = Self::ALL.iter().find(|(choice, _)| *choice == self);
         row.map_or("", |(_, word)| word)
     }
 
-    /// Its word where people are asked, which is part of a message's key: `120-240` for "120/240 V".
+    /// Returns the word used in questions, which is part of a message key: `120-240` for "120/240 V".
     #[must_use]
     fn pick(self) -> String {
         let bare = self.word().trim_end_matches(" V");
         bare.replace('/', "-").to_lowercase()
     }
 
-    /// The one of that word, of whichever of the two.
+    /// Returns the value with this word, in either form.
     #[must_use]
     fn named(word: &str) -> Option<Self> {
         let row = Self::ALL.iter().find(|(choice, own)| *own == word || choice.pick() == word);
@@ -73,11 +73,11 @@ pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
     }
 }
 
-/// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
-/// cord with several is written with a dot and a number, as in `long.2`.
+/// The id of a part or load: letters, digits, `-` and `_`, no dot. An end of a cord with several ends has a dot and a
+/// number after the cord's id, as in `long.2`.
 ///
-/// Shared, for a report and all that is tried for it names the same parts thousands of times. The
-/// default stands for an id that is not known yet; no plan that is handed out has it.
+/// Shared, because a report and all its trials name the same parts thousands of times. The default stands for an id
+/// that is not known yet, and no finished plan contains it.
 #[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Id(Arc<str>);
 
@@ -88,14 +88,14 @@ impl serde::Serialize for Id {
 }
 
 impl Id {
-    /// The longest id that is taken, in characters.
+    /// The longest id allowed, in characters.
     pub const LONGEST: usize = 40;
 
-    /// The id under which reports speak of the set itself. Nothing else may have it.
+    /// The id of the generator itself in reports. Nothing else may have it.
     pub const SET: &str = "generator";
 
-    /// An id from text, if it is one: 1 to [`Self::LONGEST`] letters or digits of any script, `-`
-    /// or `_`, beginning with a letter or digit.
+    /// Returns the id with this text: 1 to [`Self::LONGEST`] letters or digits of any script, `-` or `_`, starting with
+    /// a letter or digit. `None` for any other text.
     #[must_use]
     pub fn new(text: &str) -> Option<Self> {
         let fine = text.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
@@ -103,13 +103,13 @@ impl Id {
         (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.into()))
     }
 
-    /// The id of the `number`th end of this cord, counting from one.
+    /// Returns the id of an end of this cord, counting from one.
     #[must_use]
     pub fn end(&self, number: usize) -> Self {
         Self(format!("{}.{number}", self.0).into())
     }
 
-    /// A reference as written in `from` or `on`: an id, or an id with an end number.
+    /// Parses a reference as written in `from` or `on`: an id, or an id with an end number.
     #[must_use]
     pub fn reference(text: &str) -> Option<Self> {
         match text.rsplit_once('.') {
@@ -121,7 +121,7 @@ impl Id {
         }
     }
 
-    /// The text of it.
+    /// Returns the id as text.
     #[must_use]
     pub fn as_str(&self) -> &str {
         &self.0
@@ -140,12 +140,12 @@ impl std::fmt::Display for Id {
     }
 }
 
-/// The longest name that is taken, in characters: what a label can hold in type one can read.
+/// The longest name allowed, in characters: what fits on a label in legible type.
 pub const LONGEST_NAME: usize = 60;
 
-/// Whether a character does something to its neighbours instead of being seen: a control, the end
-/// of a line or paragraph, or one that turns the direction of writing round. Shown, it could make a
-/// name or a figure look like another.
+/// Whether a character is invisible or affects the characters around it: a control character, a line or paragraph
+/// separator, or one that changes the direction of writing. Such a character could make one name or figure look like
+/// another.
 #[must_use]
 pub fn hides(c: char) -> bool {
     c.is_control()
@@ -153,8 +153,8 @@ pub fn hides(c: char) -> bool {
             '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
 }
 
-/// A name as plans keep it: without blanks at its ends, one line, not empty, no longer than
-/// [`LONGEST_NAME`], and nothing in it that hides.
+/// Returns a name as plans keep it: trimmed, on one line, not empty, at most [`LONGEST_NAME`] characters long and
+/// without characters that [`hides`] rejects.
 #[must_use]
 pub fn name(text: &str) -> Option<String> {
     let text = text.trim();
@@ -162,7 +162,7 @@ pub fn name(text: &str) -> Option<String> {
     fine.then(|| text.to_owned())
 }
 
-/// Which codes, voltages and tables apply. Not the language.
+/// The codes, voltages and tables that apply. Independent of language.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Region {
     /// 120 V and 120/240 V at 60 Hz, North American receptacles.
@@ -175,7 +175,7 @@ impl Choice for Region {
 }
 
 impl Region {
-    /// The nominal voltage of a 120 V circuit in this region.
+    /// Returns the nominal voltage of a 120 V circuit in this region.
     #[must_use]
     pub const fn line_to_neutral(self) -> Voltage {
         match self {
@@ -184,29 +184,29 @@ impl Region {
     }
 }
 
-/// A cord or box of which nobody knows the shape: what is not known, by its table and key.
+/// A cord or box of unknown shape. What is unknown is given as table and key of the plan file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) struct UnknownShape<'a> {
-    /// Which.
+    /// The cord or box.
     pub part: &'a Id,
-    /// Its plug or inlet.
+    /// Its plug or inlet, if unknown.
     pub plug: Option<(&'static str, &'static str)>,
-    /// Its receptacles.
+    /// Its receptacles, if unknown.
     pub outlets: Option<(&'static str, &'static str)>,
 }
 
-/// A whole plan.
+/// A complete plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Plan {
-    /// Rules and tables to use.
+    /// The rules and tables to use.
     pub region: Region,
-    /// The language in which to speak of it and print it, as a tag such as `es` or `fr-CA`.
+    /// The language of output and prints, as a tag such as `es` or `fr-CA`.
     pub language: Option<String>,
-    /// Where it all stands.
+    /// Where the generator stands, and the conditions there.
     pub site: Site,
-    /// The set.
+    /// The generator.
     pub generator: Generator,
-    /// Cords, adapters and splitters: whatever has one plug and one or more receptacles.
+    /// Cords, adapters and splitters: anything with one plug and at least one receptacle.
     pub cords: Vec<Cord>,
     /// Distribution boxes.
     pub boxes: Vec<DistributionBox>,
@@ -217,43 +217,42 @@ pub struct Plan {
 /// Where the generator stands and who is near.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Site {
-    /// A name for the occasion, printed on every sheet.
+    /// The name of the occasion, printed on every sheet.
     pub name: String,
     /// How wet the ground and the gear are.
     pub ground: Answer<Ground>,
-    /// From the generator to the nearest tent, vehicle or building with people in it.
+    /// The distance from the generator to the nearest tent, vehicle or building with people in it.
     pub sleepers_at: Answer<Length>,
-    /// Height above the sea.
+    /// The height above sea level.
     pub altitude: Answer<Length>,
-    /// The hottest air expected round the set.
+    /// The hottest air expected around the generator.
     pub air: Answer<Temperature>,
-    /// When the camp must be quiet; an empty list where it need not be at any hour.
+    /// The hours at which the camp must be quiet. An empty list means none.
     pub quiet_hours: Answer<Vec<Span>>,
-    /// Whether everyone sleeps with a working carbon monoxide alarm.
+    /// Whether everyone sleeps near a working carbon monoxide alarm.
     pub co_alarm: Answer<bool>,
-    /// Whether someone means to feed a building's wiring.
+    /// Whether somebody plans to feed a building's wiring.
     pub feeds_building: Answer<bool>,
-    /// What is over and round the set while it runs.
+    /// What is above and around the generator while it runs.
     pub stands: Answer<Stands>,
-    /// Whether anybody sleeps where exhaust may reach them. Silence is a yes: a market or a work party
-    /// says that nobody does.
+    /// Whether anybody sleeps where exhaust may reach them. Missing means yes; a market or a work party says no.
     pub people_sleep: Answer<bool>,
 }
 
 impl Site {
-    /// Whether anybody sleeps here, as far as is known.
+    /// Whether anybody sleeps here, unless the plan says that nobody does.
     #[must_use]
     pub fn sleeps(&self) -> bool {
         self.people_sleep != Answer::Known(false)
     }
 }
 
-/// What is over and round the set while it runs.
+/// What is above and around the generator while it runs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Stands {
-    /// In the open, nothing near it on any side and nothing over it.
+    /// In the open, with nothing near it on any side and nothing above it.
     Open,
-    /// Under a roof on posts, open on all sides, well above it.
+    /// Under a roof on posts, open on all sides and well above it.
     Roof,
     /// Under a tarp or cover, an awning, a pop-up canopy or a porch, or close to a wall.
     Covered,
@@ -281,17 +280,17 @@ impl Choice for Ground {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Dry, "dry"), (Self::Damp, "damp"), (Self::Wet, "wet")];
 }
 
-/// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and
-/// `to` in 1..=1440; equal ends mean the whole day.
+/// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and `to` in 1..=1440. Equal
+/// ends mean the whole day.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Span {
-    /// First minute.
+    /// The first minute.
     pub from: u16,
-    /// First minute after it.
+    /// The first minute after the span.
     pub to: u16,
 }
 
-/// As plan files have it, and every language: `22:00-06:00`.
+/// The form used in plan files and in every language: `22:00-06:00`.
 impl std::fmt::Display for Span {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         write!(f, "{}-{}", Self::clock(self.from), Self::clock(self.to))
@@ -299,35 +298,35 @@ impl std::fmt::Display for Span {
 }
 
 impl Span {
-    /// Minutes in a day.
+    /// The minutes in a day.
     pub const DAY: u16 = 1440;
 
-    /// A minute of the day as a clock shows it; the end of the day is 24:00.
+    /// Formats a minute of the day as on a clock. The end of the day is 24:00.
     #[must_use]
     pub fn clock(minute: u16) -> String {
         format!("{:02}:{:02}", minute / 60, minute % 60)
     }
 
-    /// Whether the minute of the day falls in it.
+    /// Whether the minute of the day is in the span.
     #[must_use]
     pub const fn contains(self, minute: u16) -> bool {
         let to = self.to % Self::DAY;
         if self.from < to { self.from <= minute && minute < to } else { minute >= self.from || minute < to }
     }
 
-    /// How many minutes it lasts.
+    /// Returns how many minutes the span lasts.
     #[must_use]
     pub const fn minutes(self) -> u16 {
         let to = self.to % Self::DAY;
         if self.from < to { to - self.from } else { Self::DAY - self.from + to }
     }
 
-    /// How many minutes of the day lie in both.
+    /// Returns how many minutes of the day are in both spans.
     #[must_use]
     pub fn minutes_in_both(self, other: Self) -> u16 {
         let (from, minutes) = (i32::from(self.from), i32::from(self.minutes()));
         let day = i32::from(Self::DAY);
-        // Either may pass midnight, so the other is laid beside it a day earlier and later as well.
+        // Either may pass midnight, so `other` is also compared a day earlier and a day later.
         let both: i32 = [-day, 0, day]
             .into_iter()
             .map(|shift| {
@@ -340,50 +339,50 @@ impl Span {
     }
 }
 
-/// The generator set.
+/// The generator.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Generator {
-    /// What its owner calls it.
+    /// The name that its owner gives it.
     pub name: String,
-    /// Power it can keep up for hours ("running").
+    /// The power it can deliver for hours ("running").
     pub rated: Answer<Power>,
-    /// Power it can give for a few seconds ("peak", "starting").
+    /// The power it can deliver for a few seconds ("peak", "starting").
     pub peak: Answer<Power>,
-    /// What its outlets give.
+    /// The voltage of its outlets.
     pub voltage: Answer<System>,
-    /// Whether its neutral is joined to its frame.
+    /// Whether its neutral is bonded to its frame.
     pub neutral: Answer<Neutral>,
-    /// Whether a plug that joins neutral to ground is fitted.
+    /// Whether a bonding plug, which joins neutral to ground, is plugged in.
     pub bonding_plug: Answer<bool>,
-    /// The receptacle that plug is in. `None`: nobody said.
+    /// The receptacle that holds the bonding plug, or `None` if the plan does not say.
     pub bonding_plug_in: Option<Id>,
-    /// Whether it is an inverter set, which limits its own current.
+    /// Whether it is an inverter generator, which limits its own current.
     pub inverter: Answer<bool>,
-    /// What it burns.
+    /// The fuel it burns.
     pub fuel: Answer<Fuel>,
-    /// The fuel that its rated and peak power are given for.
+    /// The fuel for which its rated and peak power are stated.
     pub rated_on: Answer<Fuel>,
-    /// Others of its kind that run with it as one.
+    /// The sets joined in parallel with it.
     pub parallel: Option<Parallel>,
-    /// How much of it the tank holds.
+    /// How much fuel its tank holds.
     pub tank: Answer<Volume>,
-    /// Published running times on one tank.
+    /// The published running times on one tank.
     pub runtime: Vec<Runtime>,
-    /// Published sound level.
+    /// The published sound level.
     pub noise: Answer<Noise>,
-    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    /// Whether its owner has it and can look at it. Missing means yes; a plan for a purchase says no.
     pub bought: Option<bool>,
-    /// Its receptacles; none only where it is not bought yet, and nobody has chosen them.
+    /// Its receptacles. Empty only for a purchase for which none have been chosen yet.
     pub outlets: Vec<Outlet>,
 }
 
-/// A supply system.
+/// The voltage system of a supply.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum System {
-    /// One leg of 120 V.
+    /// 120 V on one leg.
     #[default]
     V120,
-    /// Two legs of 120 V, 240 V between them.
+    /// 120 V on each of two legs, 240 V between them.
     V120_240,
 }
 
@@ -391,12 +390,12 @@ impl Choice for System {
     const ALL: &'static [(Self, &'static str)] = &[(Self::V120, "120 V"), (Self::V120_240, "120/240 V")];
 }
 
-/// What joins neutral to ground at the generator.
+/// Whether neutral is bonded to ground at the generator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Neutral {
-    /// Nothing does.
+    /// It is not bonded.
     Floating,
-    /// The maker joined it to the frame.
+    /// The maker bonded it to the frame.
     Bonded,
 }
 
@@ -404,10 +403,10 @@ impl Choice for Neutral {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Floating, "floating"), (Self::Bonded, "bonded")];
 }
 
-/// What the engine burns.
+/// The fuel that an engine burns.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Fuel {
-    /// Petrol, with or without ethanol.
+    /// Gasoline, with or without ethanol.
     Gasoline,
     /// Liquefied propane.
     Propane,
@@ -420,26 +419,26 @@ impl Choice for Fuel {
         &[(Self::Gasoline, "gasoline"), (Self::Propane, "propane"), (Self::Diesel, "diesel")];
 }
 
-/// Several sets that run as one source. All other figures of the generator are those of one set.
+/// Several sets that run as one source. All other figures of the generator are for a single set.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Parallel {
-    /// How many there are, two or more.
+    /// The number of sets, two or more.
     pub sets: u8,
-    /// What the kit that joins them passes.
+    /// The current that the kit joining them can carry.
     pub limit: Answer<Current>,
     /// Whether it is the maker's kit for exactly these sets.
     pub kit: Answer<bool>,
 }
 
 impl Generator {
-    /// How many sets there are.
+    /// Returns the number of sets, 1 if none are paralleled.
     #[must_use]
     pub fn sets(&self) -> i64 {
         self.parallel.map_or(1, |parallel| i64::from(parallel.sets))
     }
 
-    /// Whether several sets may run as one, as their plan has it: inverter sets of one voltage, with their maker's kit
-    /// (common practice, no source). `None` for one set.
+    /// Whether the sets may be joined in parallel: 120 V inverter sets with their maker's kit (common practice, no
+    /// source). `None` for a single set.
     #[must_use]
     pub fn may_join(&self) -> Option<Answer<bool>> {
         let kit = self.parallel?.kit;
@@ -452,8 +451,8 @@ impl Generator {
         })
     }
 
-    /// The same of sets that join neutral to ground each: whatever their maker made them for, together they join it more
-    /// than once, and run apart.
+    /// Whether the sets may run as one: like [`Self::may_join`], but never for bonded sets. Whatever their maker
+    /// intended, together they bond neutral to ground more than once, so they run separately.
     #[must_use]
     pub fn run_as_one(&self) -> Option<Answer<bool>> {
         let bonded = self.neutral == Answer::Known(Neutral::Bonded);
@@ -461,12 +460,12 @@ impl Generator {
     }
 }
 
-/// One published running time.
+/// A published running time.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Runtime {
-    /// Share of rated load.
+    /// The share of rated load.
     pub load: Percent,
-    /// Time on one tank.
+    /// The time on one tank.
     pub lasts: Hours,
 }
 
@@ -475,41 +474,41 @@ pub struct Runtime {
 pub struct Noise {
     /// The level.
     pub level: SoundLevel,
-    /// The distance it was measured at.
+    /// The distance at which it was measured.
     pub at: Length,
-    /// The share of rated load it was measured at.
+    /// The share of rated load at which it was measured.
     pub load: Answer<Percent>,
 }
 
-/// A receptacle of the generator or of a box, or several behind one face.
+/// A receptacle of the generator or of a box, with one or more sockets.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Outlet {
-    /// Its id.
+    /// The id.
     pub id: Id,
-    /// Its configuration.
+    /// The configuration.
     pub shape: Receptacle,
-    /// How many plugs it takes. Left out: two for 5-15R and 5-20R, else one.
+    /// How many plugs it takes, or `None` if nobody counted. Two is usual for 5-15R and 5-20R, one otherwise.
     pub sockets: Option<u8>,
-    /// The breaker it is behind, as marked. [`Answer::Missing`] on a box outlet means no breaker
-    /// of its own.
+    /// The breaker that feeds it, as marked. [`Answer::Missing`] on a box outlet means that it has no breaker of its
+    /// own.
     pub breaker: Answer<Current>,
     /// The outlet whose breaker it shares.
     pub shares: Option<Id>,
-    /// Current at which its breaker has been seen to trip.
+    /// The current at which its breaker has been seen to trip.
     pub trips_at: Option<Current>,
-    /// Whether it has ground-fault protection.
+    /// Whether it has GFCI protection.
     pub gfci: Answer<bool>,
-    /// The wire behind it (boxes only).
+    /// The wire that feeds it (boxes only).
     pub wire: Answer<Wire>,
-    /// The leg a 120 V outlet of a 120/240 V system is on.
+    /// The leg that feeds a 120 V outlet of a 120/240 V system.
     pub leg: Answer<Leg>,
-    /// Whether it, or a plug in it, has been felt hot or soft, or gave a shock. Silence is a no.
+    /// Whether it or a plug in it felt hot or soft, or gave a shock. Missing means no.
     pub hot: Option<bool>,
 }
 
 impl Outlet {
-    /// How many plugs it takes at least, and at most: where nobody counted, one and what is usual for its shape. What it
-    /// is rated for is judged by the first, and what may be plugged in by the second: each is the unsafe case.
+    /// Returns the least and the most plugs it takes. Where nobody counted: one, and the usual number for its shape.
+    /// Its rating is judged by the first and what may be plugged in by the second, each being the unsafe case.
     #[must_use]
     pub fn plugs(&self) -> (u8, u8) {
         let counted = self.sockets.map(|count| (count, count));
@@ -517,12 +516,12 @@ impl Outlet {
     }
 }
 
-/// One side of a 120/240 V supply.
+/// One leg of a supply.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Leg {
-    /// The first, and the only one of a 120 V supply.
+    /// The first leg, and the only one of a 120 V supply.
     A,
-    /// The second.
+    /// The second leg.
     B,
 }
 
@@ -533,73 +532,76 @@ impl Choice for Leg {
 /// A cord, adapter or splitter.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Cord {
-    /// Its id; also the id of its only receptacle.
+    /// The id, which is also the id of its receptacle if there is only one.
     pub id: Id,
-    /// The receptacle it plugs into. `None`: owned, not plugged in yet.
+    /// The receptacle it is plugged into, or `None` if it is owned but not plugged in.
     pub from: Option<Id>,
-    /// Its plug. Where nobody knows it, it goes in nowhere.
+    /// Its plug. A cord with an unknown plug is not plugged in anywhere.
     pub plug: Answer<Plug>,
-    /// Its receptacles. Where nobody knows them, nothing is plugged in there.
+    /// Its receptacles. If they are unknown, nothing is plugged into them.
     pub ends: Answer<Vec<Receptacle>>,
-    /// Size of its conductors.
+    /// The size of its conductors.
     pub wire: Answer<Wire>,
-    /// How many conductors, ground included.
+    /// The number of conductors, including ground.
     pub conductors: Answer<u8>,
-    /// How long it is.
+    /// Its length.
     pub length: Answer<Length>,
     /// Whether its jacket is marked for outdoor use.
     pub outdoor: Answer<bool>,
-    /// Whether any of it stays coiled or on a reel in use.
+    /// Whether any of it stays coiled or on a reel while in use.
     pub coiled: Answer<bool>,
-    /// Whether it has ground-fault protection built in.
+    /// Whether it has built-in GFCI protection.
     pub gfci: Answer<bool>,
-    /// Whether it, or a plug of it, has been felt hot or soft, or gave a shock. Silence is a no.
+    /// Whether it or one of its connectors felt hot or soft, or gave a shock. Missing means no.
     pub hot: Option<bool>,
-    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    /// Whether its owner has it and can look at it. Missing means yes; a plan for a purchase says no.
     pub bought: Option<bool>,
 }
 
 impl Cord {
-    /// Its receptacles, as far as they are known.
+    /// Returns its receptacles, none if they are unknown.
     #[must_use]
     pub fn ends(&self) -> &[Receptacle] {
         self.ends.known().map_or(&[], Vec::as_slice)
     }
 
-    /// Whether its plug is of a household shape.
+    /// Whether its plug has a household shape.
     #[must_use]
     pub fn is_household(&self) -> bool {
         self.plug.known().is_some_and(|plug| plug.0.household())
     }
 
-    /// Its plug, if its ends are known as well: a cord of unknown shape is not in use.
+    /// Returns its plug, if both plug and ends are known. A cord of unknown shape is not in use.
     #[must_use]
     pub fn usable_plug(&self) -> Option<Plug> {
         self.plug.known().copied().filter(|_| self.ends.is_known())
     }
 
-    /// The circuit it passes on, which says how many of its conductors carry current and how many
-    /// it needs. That of its plug; an adapter to one receptacle of fewer conductors uses only
-    /// these. A splitter of a two-leg plug may use both legs, whatever its ends are.
+    /// Returns the circuit it passes on, which determines how many of its conductors carry current and how many it
+    /// needs.
+    ///
+    /// This is the circuit of its plug, except that an adapter to a single receptacle with fewer conductors uses only
+    /// those. A splitter of a two-leg plug may use both legs whatever its ends are.
     #[must_use]
     pub fn circuit(&self) -> Circuit {
         match (self.plug.known().map(|plug| plug.0.circuit()), self.ends()) {
-            // Of an unknown plug the circuit that needs most conductors.
+            // An unknown plug counts as the circuit with the most conductors.
             (None | Some(Circuit::TwoLegsNeutral), [only]) => only.0.circuit(),
             (circuit, _) => circuit.unwrap_or(Circuit::TwoLegsNeutral),
         }
     }
 
-    /// The conductors that circuit needs, ground included.
+    /// Returns how many conductors that circuit needs, including ground.
     #[must_use]
     pub fn conductors_needed(&self) -> u8 {
         self.circuit().conductors() + 1
     }
 
-    /// Whether people call it an adapter: one receptacle, of another shape than its plug, on no more
-    /// than a metre. Where the length is unknown it is a cord, which is the longer of the two; one
-    /// with several receptacles is a splitter, however short. A word for labels, and no more than
-    /// that: no rule asks less of an adapter. The metre is common practice, no source.
+    /// Whether people would call it an adapter: a single receptacle of another shape than its plug, at most a meter
+    /// long (common practice, no source). A cord of unknown length is not one, and with several receptacles it is a
+    /// splitter, however short.
+    ///
+    /// Only labels use this. No rule asks less of an adapter.
     #[must_use]
     pub fn is_adapter(&self) -> bool {
         const LONGEST: Length = Length::from_millimetres(1_000);
@@ -607,25 +609,25 @@ impl Cord {
         matches!((self.plug, self.ends()), (Answer::Known(plug), [only]) if only.0 != plug.0) && short
     }
 
-    /// The id of end `index`, counting from zero.
+    /// Returns the id of an end, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {
         if self.ends().len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
     }
 
-    /// The ids of its ends.
+    /// Returns the ids of its ends.
     pub fn end_ids(&self) -> impl Iterator<Item = Id> + use<'_> {
         (0..self.ends().len()).map(|end| self.end_id(end))
     }
 }
 
-/// What a box is.
+/// The kind of a box.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum BoxKind {
     /// Receptacles behind an inlet, and nothing else.
     #[default]
     Distribution,
-    /// A camper or a vehicle with a box of its maker's: what runs inside is wired in, or plugged in there.
+    /// A camper or vehicle with a factory-made box. What runs inside is wired in or plugged in there.
     Camper,
 }
 
@@ -633,40 +635,39 @@ impl Choice for BoxKind {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Distribution, "distribution"), (Self::Camper, "camper")];
 }
 
-/// A distribution box, or a camper, which has one inside.
+/// A distribution box, or a camper, which contains one.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct DistributionBox {
-    /// Its id. What runs in a camper is `on` this.
+    /// The id. What runs inside a camper is `on` it.
     pub id: Id,
-    /// What it is.
+    /// The kind of box.
     pub kind: BoxKind,
-    /// The receptacle it plugs into.
+    /// The receptacle it is plugged into.
     pub from: Option<Id>,
-    /// Its inlet; of a camper the plug that it comes with. Where nobody knows it, it goes in nowhere.
+    /// Its inlet, or the plug of the camper's own cord. A box with an unknown inlet is not plugged in anywhere.
     pub inlet: Answer<Plug>,
-    /// Its main breaker, ahead of all that it has. [`Answer::Missing`] means none, but in a camper.
+    /// Its main breaker, upstream of all its outlets. [`Answer::Missing`] means none, except in a camper.
     pub breaker: Answer<Current>,
     /// Whether it is factory made and listed.
     pub listed: Answer<bool>,
-    /// Whether neutral is joined to ground inside.
+    /// Whether neutral is bonded to ground inside it.
     pub bond: Answer<bool>,
-    /// Whether it has been felt hot or soft, or gave a shock. Silence is a no.
+    /// Whether it felt hot or soft, or gave a shock. Missing means no.
     pub hot: Option<bool>,
-    /// Whether it is there already, to be looked at. Silence is a yes: who plans what to buy says no.
+    /// Whether its owner has it and can look at it. Missing means yes; a plan for a purchase says no.
     pub bought: Option<bool>,
-    /// Its receptacles, of which a box has some: none means that nobody knows them. Of a camper those that are reached
-    /// from outside.
+    /// Its receptacles; for a camper, only those reached from outside. Empty means unknown, except for a camper.
     pub outlets: Vec<Outlet>,
 }
 
 impl DistributionBox {
-    /// Whether nobody knows what receptacles it has.
+    /// Whether its receptacles are unknown.
     #[must_use]
     pub fn outlets_unknown(&self) -> bool {
         self.outlets.is_empty() && !self.is_camper()
     }
 
-    /// Its inlet, if its receptacles are known as well: a box of unknown shape is not in use.
+    /// Returns its inlet, if its receptacles are known too. A box of unknown shape is not in use.
     #[must_use]
     pub fn usable_inlet(&self) -> Option<Plug> {
         self.inlet.known().copied().filter(|_| !self.outlets_unknown())
@@ -678,8 +679,8 @@ impl DistributionBox {
         self.kind == BoxKind::Camper
     }
 
-    /// Whether it is factory made and listed, as campers are of which nothing is said. Whoever says that nobody knows has a
-    /// doubt.
+    /// Whether it is factory made and listed, which a camper is unless the plan says otherwise. An answer of "unknown"
+    /// is a doubt and stays one.
     #[must_use]
     pub fn is_listed(&self) -> Answer<bool> {
         match self.listed {
@@ -688,8 +689,7 @@ impl DistributionBox {
         }
     }
 
-    /// Whether it joins neutral and ground. Factory-made, listed boxes do not, unless somebody says
-    /// so, nor do campers.
+    /// Whether it bonds neutral to ground. Listed boxes and campers do not, unless the plan says otherwise.
     #[must_use]
     pub fn joins(&self) -> Answer<bool> {
         match self.bond {
@@ -699,43 +699,43 @@ impl DistributionBox {
     }
 }
 
-/// Something that uses power.
+/// An appliance or other consumer of power.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Load {
-    /// Its id.
+    /// The id.
     pub id: Id,
-    /// What it is called on prints.
+    /// The name on prints.
     pub name: String,
-    /// How it behaves electrically.
+    /// Its electrical behavior.
     pub kind: Answer<LoadKind>,
-    /// What it draws while it runs.
+    /// What it draws while running.
     pub running: Answer<Draw>,
-    /// How many of them, each with its own plug. At least one.
+    /// How many there are, each with its own plug. At least one.
     pub count: u8,
-    /// Power for the moments of starting.
+    /// The power it draws while starting.
     pub starting: Answer<Power>,
-    /// The same as the plate has it in amperes, of each of its legs: locked-rotor amps. One of the two
-    /// is given at most.
+    /// The current it draws while starting, on each of its legs: locked-rotor amps, as on the nameplate. At most one of
+    /// the two is given.
     pub starting_current: Answer<Current>,
-    /// Real over apparent power.
+    /// The ratio of real to apparent power.
     pub power_factor: Answer<Ratio>,
     /// Whether it runs for three hours or more at a stretch.
     pub continuous: Answer<bool>,
-    /// How much it matters.
+    /// How much it matters to its owner.
     pub wanted: Wanted,
-    /// When it runs. Empty: at any time.
+    /// When it runs. Empty means at any time.
     pub hours: Vec<Span>,
     /// Its plug.
     pub plug: Answer<Plug>,
-    /// What it uses of a plug that brings 120 V and 240 V.
+    /// What it uses of a plug that supplies both 120 V and 240 V.
     pub voltage: Answer<Uses>,
-    /// Where it is plugged in, and stays.
+    /// The receptacle, or the camper, in which it must stay plugged in.
     pub on: Option<Id>,
-    /// Whether a battery made for it takes over, for the whole night, when the power goes off.
+    /// Whether a battery made for it takes over for the whole night when the power goes off.
     pub backup: Answer<bool>,
-    /// Where it is plugged in now, if it may be moved: it stays there unless more can be served.
+    /// The receptacle that it is plugged into now but may leave. It stays there unless moving it lets more loads run.
     pub now: Option<Id>,
-    /// Whether it or its plug has been felt hot or soft, or gave a shock.
+    /// Whether it or its plug felt hot or soft, or gave a shock.
     pub hot: Option<bool>,
 }
 
@@ -764,31 +764,31 @@ impl Default for Load {
 }
 
 impl Load {
-    /// The receptacle that it is plugged into, whether it stays there or is only there now.
+    /// Returns the receptacle it is plugged into, whether it must stay there or may move.
     #[must_use]
     pub fn plugged_into(&self) -> Option<&Id> {
         self.on.as_ref().or(self.now.as_ref())
     }
 
-    /// Whether this minute is in its hours.
+    /// Whether its hours include this minute.
     #[must_use]
     pub fn wants(&self, minute: u16) -> bool {
         self.hours.iter().any(|span| span.contains(minute))
     }
 
-    /// Whether it is of this kind, or nobody knows of which.
+    /// Whether it is of this kind, or of unknown kind.
     #[must_use]
     pub fn may_be(&self, kind: LoadKind) -> bool {
         self.kind.known().is_none_or(|known| *known == kind)
     }
 
-    /// Whether it makes heat, of whichever use, or nobody knows of which kind it is.
+    /// Whether it makes heat for any use, or is of unknown kind.
     #[must_use]
     pub fn may_heat(&self) -> bool {
         self.kind.known().is_none_or(|known| known.heats())
     }
 
-    /// Whether it is known to need 240 V: by its plug, which has no neutral, or because somebody said so.
+    /// Whether it is known to need 240 V, because its plug has no neutral or because the plan says so.
     #[must_use]
     pub fn needs_240(&self) -> bool {
         let plug = self.plug.known();
@@ -799,9 +799,9 @@ impl Load {
 /// What a load uses of a plug with both hots and a neutral.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Uses {
-    /// The 240 V between the hots and nothing else: as much on each leg.
+    /// Only the 240 V between the hots, which loads both legs equally.
     V240,
-    /// 120 V from the hots to the neutral too, shared out in whichever way.
+    /// Also 120 V from the hots to neutral, split in any way.
     V120AndV240,
 }
 
@@ -809,22 +809,22 @@ impl Choice for Uses {
     const ALL: &'static [(Self, &'static str)] = &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
 }
 
-/// Electrical behaviour of a load.
+/// The electrical behavior of a load.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum LoadKind {
-    /// Resistance heat for rooms, beds and people, and whatever is not to cook with. Older plans say it
-    /// of all heat.
+    /// Resistance heat for rooms, beds and people, and any other that is not for cooking. Older plans use it for all
+    /// heat.
     Heater,
-    /// Resistance heat to cook with, or to heat water: somebody stands by it, and it is not taken to run
-    /// at night unless its hours say so.
+    /// Resistance heat for cooking or heating water. Somebody stands by it, so it is not assumed to run at night unless
+    /// its hours say so.
     Cooker,
     /// Anything that turns a motor or compressor.
     Motor,
-    /// Switched-mode supplies: chargers, televisions.
+    /// Switched-mode power supplies, as in chargers and televisions.
     Electronic,
     /// Lighting.
     Lamp,
-    /// Someone's health depends on it.
+    /// Equipment that someone's health depends on.
     Medical,
 }
 
@@ -840,25 +840,25 @@ impl Choice for LoadKind {
 }
 
 impl LoadKind {
-    /// Whether it is resistance heat: what is worked out of watts and amps is the same for all of it.
+    /// Whether it is resistance heat, for which watts and amps are computed in the same way.
     #[must_use]
     pub const fn heats(self) -> bool {
         matches!(self, Self::Heater | Self::Cooker)
     }
 }
 
-/// What a load draws, in the figure its nameplate gives.
+/// What a load draws, as stated on its nameplate.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Draw {
-    /// Real power.
+    /// The real power.
     Power(Power),
-    /// Current at its rated voltage.
+    /// The current at its rated voltage.
     Current(Current),
-    /// A motor's horsepower (in thousandths) and locked-rotor code letter.
+    /// A motor's horsepower and locked-rotor code letter.
     Motor {
-        /// Thousandths of a horsepower.
+        /// The power in thousandths of a horsepower.
         millihorsepower: u32,
-        /// NEC table 430.7(B) letter, if the nameplate has one.
+        /// The letter from NEC table 430.7(B), if the nameplate has one.
         code: Option<char>,
     },
 }
@@ -877,79 +877,79 @@ impl Choice for Wanted {
     const ALL: &'static [(Self, &'static str)] = &[(Self::Must, "must"), (Self::Wish, "wish")];
 }
 
-/// What is plugged in and has receptacles of its own: a cord or a box.
+/// A cord or box: gear that is plugged in and has receptacles of its own.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Gear<'a> {
-    /// Its id.
+    /// The id.
     pub id: &'a Id,
-    /// Its plug, or its inlet. `None` while nobody knows its shape: then it is not in use.
+    /// The plug or inlet, or `None` if its shape is unknown, so that it is not in use.
     pub plug: Option<Plug>,
-    /// The receptacle that the plan puts it into.
+    /// The receptacle into which the plan plugs it.
     pub from: Option<&'a Id>,
-    /// Whether it has been felt hot or soft, or gave a shock.
+    /// Whether it felt hot or soft, or gave a shock.
     pub hot: Option<bool>,
 }
 
 impl Plan {
-    /// The nominal voltage of a 120 V circuit in this region.
+    /// Returns the nominal voltage of a 120 V circuit in this region.
     #[must_use]
     pub const fn line_to_neutral(&self) -> Voltage {
         self.region.line_to_neutral()
     }
 
-    /// The outlets of the generator, then those of the boxes.
+    /// Returns the generator's outlets, then those of the boxes.
     pub fn outlets(&self) -> impl Iterator<Item = &Outlet> + Clone {
         let of_boxes = self.boxes.iter().flat_map(|holder| &holder.outlets);
         self.generator.outlets.iter().chain(of_boxes)
     }
 
-    /// The same, to change them.
+    /// Returns the generator's outlets, then those of the boxes, mutably.
     pub(crate) fn outlets_mut(&mut self) -> impl Iterator<Item = &mut Outlet> {
         let of_boxes = self.boxes.iter_mut().flat_map(|holder| &mut holder.outlets);
         self.generator.outlets.iter_mut().chain(of_boxes)
     }
 
-    /// The outlet of this id.
+    /// Returns the outlet with this id.
     pub(crate) fn outlet(&self, id: impl AsRef<str>) -> Option<&Outlet> {
         self.outlets().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The same, to change it.
+    /// Returns the outlet with this id, mutably.
     pub(crate) fn outlet_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Outlet> {
         self.outlets_mut().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The cord of this id.
+    /// Returns the cord with this id.
     pub(crate) fn cord(&self, id: impl AsRef<str>) -> Option<&Cord> {
         self.cords.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The same, to change it.
+    /// Returns the cord with this id, mutably.
     pub(crate) fn cord_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Cord> {
         self.cords.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The box or camper of this id.
+    /// Returns the box or camper with this id.
     pub(crate) fn holder(&self, id: impl AsRef<str>) -> Option<&DistributionBox> {
         self.boxes.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The same, to change it.
+    /// Returns the box or camper with this id, mutably.
     pub(crate) fn holder_mut(&mut self, id: impl AsRef<str>) -> Option<&mut DistributionBox> {
         self.boxes.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The load of this id.
+    /// Returns the load with this id.
     pub(crate) fn load(&self, id: impl AsRef<str>) -> Option<&Load> {
         self.loads.iter().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The same, to change it.
+    /// Returns the load with this id, mutably.
     pub(crate) fn load_mut(&mut self, id: impl AsRef<str>) -> Option<&mut Load> {
         self.loads.iter_mut().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// The cords, then the boxes.
+    /// Returns the cords, then the boxes.
     pub(crate) fn gear(&self) -> impl Iterator<Item = Gear<'_>> {
         let cords = self.cords.iter();
         let cords = cords.map(|it| Gear { id: &it.id, plug: it.usable_plug(), from: it.from.as_ref(), hot: it.hot });
@@ -958,25 +958,26 @@ impl Plan {
         cords.chain(boxes)
     }
 
-    /// The cord or box of this id.
+    /// Returns the cord or box with this id.
     pub(crate) fn gear_of(&self, id: impl AsRef<str>) -> Option<Gear<'_>> {
         self.gear().find(|it| it.id.as_str() == id.as_ref())
     }
 
-    /// Where each cord is plugged in, and then each box, to change that.
+    /// Returns each cord, then each box, with the receptacle it is plugged into, mutably.
     pub(crate) fn gear_mut(&mut self) -> impl Iterator<Item = (&Id, &mut Option<Id>)> {
         let cords = self.cords.iter_mut().map(|it| (&it.id, &mut it.from));
         cords.chain(self.boxes.iter_mut().map(|it| (&it.id, &mut it.from)))
     }
 
-    /// The cords, boxes and outlets that have been felt hot or soft, or gave a shock.
+    /// Returns the cords, boxes and outlets that felt hot or soft, or gave a shock.
     pub fn felt_hot(&self) -> impl Iterator<Item = &Id> {
         let outlets = self.outlets().map(|outlet| (&outlet.id, outlet.hot));
         let all = outlets.chain(self.gear().map(|it| (it.id, it.hot)));
         all.filter(|(_, hot)| *hot == Some(true)).map(|(id, _)| id)
     }
 
-    /// What the plan puts into an outlet that has been felt hot: its plug was as hot, and nobody has said that it was not.
+    /// Returns what is plugged into outlets that felt hot, with the outlets. Those plugs got as hot, unless the plan
+    /// says that they did not.
     pub(crate) fn in_hot_outlets(&self) -> Vec<(Id, Id)> {
         let hot = self.outlets().filter(|outlet| outlet.hot == Some(true));
         let hot: Vec<&Id> = hot.map(|outlet| &outlet.id).collect();
@@ -990,7 +991,7 @@ impl Plan {
         there.map(|(id, at, _)| (id.clone(), at.clone())).collect()
     }
 
-    /// Says of a cord, a box, an outlet or a load that it has been felt hot.
+    /// Marks a cord, box, outlet or load as having felt hot.
     pub(crate) fn feel_hot(&mut self, id: &Id) {
         let hot = Some(true);
         for outlet in self.outlets_mut().filter(|outlet| outlet.id == *id) {
@@ -1007,7 +1008,7 @@ impl Plan {
         }
     }
 
-    /// The cords and boxes that are not in use because nobody knows their shape.
+    /// Returns the cords and boxes that are not in use because their shape is unknown.
     pub(crate) fn of_unknown_shape(&self) -> impl Iterator<Item = UnknownShape<'_>> {
         let cords = self.cords.iter().map(|it| UnknownShape {
             part: &it.id,
@@ -1022,7 +1023,7 @@ impl Plan {
         cords.chain(boxes).filter(|it| it.plug.is_some() || it.outlets.is_some())
     }
 
-    /// Whether the plan puts a cord, a box or a load into this receptacle.
+    /// Whether the plan plugs a cord, box or load into this receptacle.
     #[must_use]
     pub fn takes(&self, receptacle: &Id) -> bool {
         let gear = self.gear().map(|it| it.from);
@@ -1030,22 +1031,23 @@ impl Plan {
         plugged.any(|at| at == Some(receptacle))
     }
 
-    /// The camper of this id.
+    /// Returns the camper with this id.
     #[must_use]
     pub fn camper(&self, id: &Id) -> Option<&DistributionBox> {
         self.holder(id).filter(|it| it.is_camper())
     }
 
-    /// The camper that a load runs in.
+    /// Returns the camper inside which a load runs.
     #[must_use]
     pub fn around(&self, load: &Load) -> Option<&DistributionBox> {
         self.camper(load.on.as_ref()?)
     }
 
-    /// The cord or box that has this receptacle; `None` for what is the generator's, and for what is none.
+    /// Returns the cord or box with this receptacle, or `None` for one of the generator's and for an id that is no
+    /// receptacle.
     #[must_use]
     pub fn part_of(&self, receptacle: &Id) -> Option<&Id> {
-        // An end begins with the name of its cord, which is quickly told.
+        // An end's id starts with its cord's id, which is quick to check.
         let has_end = |cord: &&Cord| {
             receptacle.as_str().starts_with(cord.id.as_str()) && cord.end_ids().any(|end| end == *receptacle)
         };
@@ -1098,7 +1100,7 @@ mod tests {
             ..Cord::default()
         };
         let metre = |millimetres| Answer::Known(Length::from_millimetres(millimetres));
-        // 3 ft, and the last millimetre of a metre.
+        // 3 ft, and a meter to the millimeter.
         for length in [metre(914), metre(1_000)] {
             assert!(cord(&["5-20R"], length).is_adapter());
         }

@@ -1,6 +1,5 @@
-//! How a field of the plan is described, once for whoever reads, writes, asks or draws one: a
-//! [`Row`] for each key, in the order in which files are written. The rows are in
-//! [`super::table`], the kinds of value in [`super::kinds`].
+//! The description of a plan's fields, shared by reading, writing, asking and test generation: a [`Row`] for each key,
+//! in the order of the file. The rows are in [`super::table`], the kinds of values in [`super::kinds`].
 
 #[cfg(test)]
 use proptest::prelude::*;
@@ -9,26 +8,26 @@ use super::Answer;
 use super::read::{Field, Fields, missing, not_unknown};
 use super::write::quoted;
 
-/// A part of the plan: keys in a table of the file. By default nothing is said of it.
+/// A part of the plan, stored as a table in the file. By default nothing is said about it.
 pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
-    /// What may be said of it, in the order in which it is written.
+    /// Its fields, in the order in which they are written.
     const ROWS: &'static [&'static dyn Row<Self>];
 
-    /// The row of this key.
+    /// Returns the row with this key.
     fn row(key: &str) -> Option<&'static dyn Row<Self>> {
         let mut rows = Self::ROWS.iter();
         rows.find(|row| row.keys().contains(&key)).copied()
     }
 
-    /// Gives it the best answer in this field that somebody can find out; `None`, and nothing changed,
-    /// of a field without one that is the same for every part.
+    /// Sets this field to the best answer that somebody could find out. Returns `None` and changes nothing if the field
+    /// has no best answer that is the same for every part.
     fn answer_best(&mut self, key: &str) -> Option<()> {
         let row = Self::row(key)?;
         row.take(self, Answer::Known(row.best()?));
         Some(())
     }
 
-    /// One with the best answers.
+    /// Returns a part with all the best answers.
     fn best() -> Self {
         let mut part = Self::default();
         for row in Self::ROWS {
@@ -37,12 +36,12 @@ pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
         part
     }
 
-    /// Every key that means something here.
+    /// Returns every key that is valid here.
     fn keys() -> Vec<&'static str> {
         Self::ROWS.iter().flat_map(|row| row.keys()).copied().collect()
     }
 
-    /// Reads all of it, so that everything that is wrong is reported.
+    /// Reads every field, so that everything wrong is reported.
     fn read(fields: &Fields<'_>) -> Self {
         let mut part = Self::default();
         for row in Self::ROWS {
@@ -51,66 +50,64 @@ pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
         part
     }
 
-    /// Its keys with their values as TOML; those of which nothing is said left out.
+    /// Returns its keys with their TOML values, without fields that are not set.
     fn written(&self) -> impl Iterator<Item = (&'static str, String)> {
         Self::ROWS.iter().filter_map(|row| row.write(self))
     }
 }
 
-/// One field of a part.
+/// A field of a part.
 pub(crate) trait Row<P>: Sync {
-    /// Its key; of what can be said in several ways, one for each.
+    /// Returns its key, or all its keys if the value can be given in several ways.
     fn keys(&self) -> &'static [&'static str];
-    /// Takes it from the file, and reports what is wrong with it.
+    /// Reads the field from the file and reports what is wrong with it.
     fn read(&self, fields: &Fields<'_>, part: &mut P);
-    /// Its key and value, as TOML.
+    /// Returns its key and TOML value, or `None` if it is not written.
     fn write(&self, part: &P) -> Option<(&'static str, String)>;
-    /// The value as people type it.
+    /// Returns the value as people type it.
     fn text(&self, part: &P) -> Answer<String>;
-    /// The best answer that somebody can find out, as people type it, where it is the same for
-    /// every part.
+    /// Returns the best answer that somebody could find out, as people type it, if it is the same for every part.
     fn best(&self) -> Option<&'static str>;
-    /// Takes it from what somebody typed. What is no such value, or may not be unknown, changes
-    /// nothing.
+    /// Sets the field from what somebody typed. Leaves it alone if that is no such value, or if it may not be unknown.
     fn take(&self, part: &mut P, said: Answer<&str>);
-    /// Takes it from another.
+    /// Copies the field from another part.
     #[cfg(test)]
     fn copy(&self, from: &P, to: &mut P);
-    /// A part with any value in this field.
+    /// Generates a part with any value in this field.
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<P>;
 }
 
-/// What a value may be, and how it is written.
+/// The allowed values of a field and their spelling.
 pub(crate) trait Kind: Sync {
-    /// The value.
+    /// The type of the value.
     type Value: Clone + std::fmt::Debug + 'static;
-    /// Reads it, or reports what is wrong with it.
+    /// Reads the value, or reports what is wrong with it.
     fn read(&self, field: &Field<'_>) -> Option<Self::Value>;
-    /// As people type it.
+    /// Formats the value as people type it.
     fn text(&self, value: &Self::Value) -> String;
-    /// What somebody typed, where it takes no more than the value's own form.
+    /// Parses what somebody typed, if that needs no more than the value's own form.
     fn typed(&self, _: &str) -> Option<Self::Value> {
         None
     }
-    /// As TOML.
+    /// Formats the value as TOML.
     fn toml(&self, value: &Self::Value) -> String {
         quoted(&self.text(value))
     }
-    /// Any value that is taken.
+    /// Generates any accepted value.
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<Self::Value>;
 }
 
-/// How a part holds a value: as an answer, perhaps, or for sure.
+/// How a part stores a value: as an answer, as an option or plainly.
 pub(crate) trait Holds<T>: Clone + std::fmt::Debug + 'static {
-    /// What is held when nobody knows, where that is an answer.
+    /// The value for "unknown", if that is allowed.
     const UNKNOWN: Option<Self>;
-    /// A value that is known.
+    /// Wraps a known value.
     fn known(value: T) -> Self;
-    /// What is known.
+    /// Returns the value as an answer.
     fn answer(&self) -> Answer<&T>;
-    /// Holds this value, or none where there may be none.
+    /// Generates this value, or none where it is not `needed`.
     #[cfg(test)]
     fn any(value: BoxedStrategy<T>, needed: bool) -> BoxedStrategy<Self>;
 }
@@ -175,7 +172,7 @@ impl<T: Clone + std::fmt::Debug + 'static> Holds<T> for T {
     }
 }
 
-/// A field of one key.
+/// A field with a single key.
 pub(crate) struct Of<P: 'static, H: 'static, K> {
     pub(super) keys: &'static [&'static str],
     pub(super) kind: K,
@@ -186,7 +183,7 @@ pub(crate) struct Of<P: 'static, H: 'static, K> {
     pub(super) best: Option<&'static str>,
 }
 
-/// The row of a field, whose key is its name, and the kind of its values.
+/// Builds the row of a field, which has the field's name as its key.
 macro_rules! row {
     ($part:ident.$field:ident: $kind:expr) => {
         $crate::plan::row::Of {
@@ -203,19 +200,19 @@ macro_rules! row {
 pub(super) use row;
 
 impl<P, H, K> Of<P, H, K> {
-    /// May not be left out. A line with it looks like this.
+    /// Makes the field required. `example` is a valid line for the error message.
     pub(super) const fn needed(mut self, example: &'static str) -> Self {
         self.example = Some(example);
         self
     }
 
-    /// Is not written where it says nothing.
+    /// Leaves the field out of the file when `unless` holds, because it says nothing then.
     pub(super) const fn unless(mut self, unless: fn(&P) -> bool) -> Self {
         self.unless = unless;
         self
     }
 
-    /// The best that somebody can find out is this.
+    /// Sets the best answer that somebody could find out.
     pub(super) const fn best(mut self, best: &'static str) -> Self {
         self.best = Some(best);
         self
@@ -236,7 +233,7 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
             return;
         };
         field.or_unknown = H::UNKNOWN.is_some();
-        // Something may be called "Unknown"; that is a name like any other.
+        // Something may be named "Unknown". That is a name like any other.
         let held = if !field.is_unknown() || key == "name" {
             self.kind.read(&field).map(H::known)
         } else {

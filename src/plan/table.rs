@@ -1,4 +1,4 @@
-//! What a plan may say, part by part and key by key. What each figure may be is in [`bounds`].
+//! The fields of each part of a plan, key by key. The range of each figure is in [`bounds`].
 
 #[cfg(test)]
 use proptest::prelude::*;
@@ -36,12 +36,12 @@ impl Part for Generator {
         &row!(Generator.name: NAME).unless(|set| set.name.is_empty()),
         &row!(Generator.rated: bounds::RATED).needed(r#"rated = "2800 W""#),
         &row!(Generator.peak: bounds::PEAK),
-        // A set of two legs that passed for one would seem to give twice what an outlet of it can.
+        // Assuming one leg would make a two-leg generator seem to deliver twice what any outlet can.
         &row!(Generator.voltage: System::ALL).needed(r#"voltage = "120 V""#).best("120"),
         &row!(Generator.neutral: Neutral::ALL).best("bonded"),
         &row!(Generator.bonding_plug: YesNo).best("no"),
         &row!(Generator.bonding_plug_in: REFERENCE),
-        // Only an inverter set limits its own current, and only such sets may run as one.
+        // Only an inverter generator limits its own current, and only those may be paralleled.
         &row!(Generator.inverter: YesNo).best("yes"),
         &row!(Generator.fuel: Fuel::ALL),
         &row!(Generator.rated_on: Fuel::ALL).best("propane"),
@@ -56,7 +56,7 @@ impl Part for Generator {
 impl Part for Parallel {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
         &row!(Parallel.sets: bounds::SETS).needed("sets = 2"),
-        // At best more than any kit passes.
+        // At best more than any kit can carry.
         &row!(Parallel.limit: bounds::KIT_LIMIT).best("50 A"),
         &row!(Parallel.kit: YesNo).best("yes"),
     ];
@@ -104,7 +104,7 @@ impl Part for Cord {
         .needed(r#"ends = ["5-15R"]"#),
         &row!(Cord.wire: WIRE).best("10 AWG"),
         &row!(Cord.conductors: bounds::CONDUCTORS),
-        // At best the shortest that is commonly sold.
+        // At best the shortest commonly sold.
         &row!(Cord.length: bounds::LENGTH).best("25 ft"),
         &row!(Cord.outdoor: YesNo).best("yes"),
         &row!(Cord.coiled: YesNo).best("no"),
@@ -142,7 +142,7 @@ impl Part for Load {
         &row!(Load.wanted: Wanted::ALL),
         &row!(Load.hours: list(HOURS)).unless(|load| load.hours.is_empty()),
         &row!(Load.plug: PLUG),
-        // At best as much on each half as on the other.
+        // At best split equally between the legs.
         &row!(Load.voltage: Uses::ALL).best("240"),
         &row!(Load.on: REFERENCE),
         &row!(Load.backup: YesNo),
@@ -151,7 +151,7 @@ impl Part for Load {
     ];
 }
 
-/// What a load draws, by whichever of three keys is there.
+/// What a load draws, under one of three keys.
 struct Running;
 
 impl Row<Load> for Running {
@@ -161,7 +161,7 @@ impl Row<Load> for Running {
 
     fn read(&self, fields: &Fields<'_>, load: &mut Load) {
         fields.one_of(self.keys());
-        // All three are read, so that each is checked; the first that says something counts.
+        // All three are read so that each is checked. The first that is given counts.
         let all = [
             fields.answer("running", |field| field.quantity(&bounds::RUNNING).map(Draw::Power)),
             fields.answer("current", |field| field.quantity(&bounds::CURRENT).map(Draw::Current)),
@@ -206,7 +206,7 @@ impl Row<Load> for Running {
     }
 
     fn take(&self, load: &mut Load, said: Answer<&str>) {
-        // What people type is read off a plate in many ways: that is the interview's.
+        // People copy this from a nameplate in many forms, which the interview parses.
         if said == Answer::Unknown {
             load.running = Answer::Unknown;
         }

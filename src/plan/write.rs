@@ -1,8 +1,7 @@
-//! [`Plan`] to plan file text, in one canonical order and spelling.
+//! Writes a [`Plan`] as plan file text, in one canonical order and spelling.
 //!
-//! What is written reads back as the same plan, count for count: every quantity is written in the
-//! first unit, of those people use, whose text the reader takes back to the very same count.
-//! This holds for every plan that the reader can produce.
+//! The text reads back as the same plan, count for count, for every plan that the reader can produce. Each quantity is
+//! written in the first common unit whose text parses to the very same count.
 
 use std::fmt::Write;
 
@@ -12,7 +11,7 @@ use super::row::Part;
 use super::{Choice, FORMAT, Plan, Site};
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
-/// The plan as the text of a plan file.
+/// Returns the plan as the text of a plan file.
 #[must_use]
 pub fn write(plan: &Plan) -> String {
     let mut out = format!("format = {FORMAT}\nregion = {}\n", quoted(plan.region.word()));
@@ -56,7 +55,7 @@ fn put(out: &mut String, key: &str, value: &str) {
     let _ = writeln!(out, "{key} = {value}");
 }
 
-/// A TOML basic string.
+/// Quotes text as a TOML basic string.
 pub(super) fn quoted(text: &str) -> String {
     let mut quoted = String::with_capacity(text.len() + 2);
     quoted.push('"');
@@ -76,8 +75,8 @@ pub(super) fn quoted(text: &str) -> String {
     quoted
 }
 
-/// The first of the spellings people use that reads back to this very count, and to nobody as
-/// another: "1.875 W" would be eighteen hundred to some.
+/// Returns the first common spelling that parses to this very count and that nobody reads as another. "1.875 W" would
+/// be 1,875 W to some.
 pub(super) fn natural<Q: Quantity>(quantity: Q, round: Round) -> String {
     let exact = quantity.amount();
     let in_unit = |unit: &str| match unit {
@@ -86,7 +85,7 @@ pub(super) fn natural<Q: Quantity>(quantity: Q, round: Round) -> String {
         "°F" => exact * Decimal::from(9) / Decimal::from(5) + Decimal::from(32),
         _ => exact,
     };
-    // Round feet before odd metres, round metres before odd feet.
+    // Whole feet before odd meters, round meters before odd feet.
     let forms: &[(&str, u32)] = match Q::UNIT {
         unit if unit == Length::UNIT => &[("ft", 0), ("m", 1), ("ft", 2)],
         unit if unit == Volume::UNIT => &[("gal", 1), ("L", 1), ("gal", 2)],

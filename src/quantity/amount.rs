@@ -1,4 +1,4 @@
-//! A quantity of any kind, as it is written: in JSON, in words, and as a value of a finding or a problem.
+//! An amount with its unit, as in JSON, in words and in the values of findings and problems.
 
 use rust_decimal::Decimal;
 use serde::{Serialize, Serializer};
@@ -8,22 +8,22 @@ use super::{Quantity, Unit};
 /// An exact amount with its unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Amount {
-    /// How much. Never rounded for display. In JSON a number, digit for digit.
+    /// The number, never rounded for display. In JSON a number, digit for digit.
     #[serde(with = "rust_decimal::serde::arbitrary_precision")]
     pub amount: Decimal,
-    /// Of what.
+    /// The unit.
     #[serde(serialize_with = "unit_code")]
     pub unit: Unit,
 }
 
 impl Amount {
-    /// The amount of a quantity in its report unit.
+    /// Returns the amount of a quantity in its report unit.
     #[must_use]
     pub fn of<Q: Quantity>(quantity: Q) -> Self {
         Self { amount: quantity.amount(), unit: Q::UNIT }
     }
 
-    /// A bare count.
+    /// Returns a bare count.
     #[must_use]
     pub fn count(count: usize) -> Self {
         Self { amount: Decimal::from(count), unit: Unit::One }
@@ -36,7 +36,7 @@ impl<Q: Quantity> From<Q> for Amount {
     }
 }
 
-// serde hands every field to its serializer by reference.
+// Serde passes every field to its serializer by reference.
 #[allow(clippy::trivially_copy_pass_by_ref)]
 fn unit_code<S: Serializer>(unit: &Unit, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(unit.code())
@@ -46,7 +46,7 @@ fn unit_code<S: Serializer>(unit: &Unit, serializer: S) -> Result<S::Ok, S::Erro
 mod tests {
     use crate::quantity::{Current, Resistance, Volume};
 
-    /// Reports hold quantities and write them as amount and unit, digit for digit.
+    /// Quantities serialize as amount and unit, digit for digit.
     #[test]
     fn a_quantity_is_written_whole() {
         let json = |amps: i64| serde_json::to_string(&Current::from_milliamps(amps));

@@ -1,4 +1,4 @@
-//! The size of a conductor, in whichever of the two trade systems it is marked.
+//! Conductor sizes in either trade system.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -9,17 +9,17 @@ use super::parse::plain;
 /// The marked size of a copper conductor.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Wire {
-    /// American wire gauge; a larger number is a thinner wire.
+    /// American wire gauge. A larger number is a thinner wire.
     Awg(i8),
-    /// Cross-section in thousandths of a square millimetre.
+    /// The cross-section in thousandths of a square millimeter.
     Area(i32),
 }
 
 impl Wire {
-    /// Reads "10 AWG", "#12", "4 mm²", "2.5mm2".
+    /// Parses "10 AWG", "#12", "4 mm²" or "2.5mm2".
     ///
     /// # Errors
-    /// When the number or the unit is missing or not a conductor size.
+    /// Returns an error if the number or the unit is missing, or if it is no conductor size.
     pub fn parse(text: &str) -> Result<Self, QuantityError> {
         let text = text.trim();
         if text.is_empty() {
@@ -54,7 +54,7 @@ impl Wire {
     }
 }
 
-/// The form plans are saved in, which [`Wire::parse`] reads back. The same in every language.
+/// The form in plan files, the same in every language. [`Wire::parse`] reads it back.
 impl std::fmt::Display for Wire {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {

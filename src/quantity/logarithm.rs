@@ -1,18 +1,18 @@
-//! Logarithms in whole numbers, the same on every machine.
+//! Integer logarithms, identical on every machine.
 
-/// Binary digits after the point.
+/// The number of fractional bits.
 pub(crate) const BITS: u32 = 40;
 
-/// The logarithm of `above / below` to the base 2, with [`BITS`] binary digits after the point,
-/// rounded down. Neither may be less than one; what is counts as one.
+/// Returns the base-2 logarithm of `above / below` with [`BITS`] fractional bits, rounded down. Arguments below one
+/// count as one.
 pub(crate) fn log2(above: i64, below: i64) -> i128 {
-    // The ratio with 64 bits after the point, as a power of two times something in 1..2.
+    // The ratio with 64 fractional bits, as a power of two times a mantissa in 1..2.
     let ratio = (u128::from(above.max(1).unsigned_abs()) << 64) / u128::from(below.max(1).unsigned_abs());
     let whole = i64::from(ratio.max(1).ilog2()) - 64;
-    // Mantissa with 63 bits after the point.
+    // The mantissa has 63 fractional bits.
     let shift = 63 - 64 - whole;
     let mut mantissa = if shift >= 0 { ratio.max(1) << shift } else { ratio >> -shift };
-    // Squaring doubles the logarithm: each time it passes two is one more bit.
+    // Squaring doubles the logarithm, so each time the mantissa passes two, the next bit is set.
     let mut log = i128::from(whole);
     for _ in 0..BITS {
         mantissa = (mantissa * mantissa) >> 63;
@@ -25,8 +25,8 @@ pub(crate) fn log2(above: i64, below: i64) -> i128 {
     log
 }
 
-/// `scale` times two to the power of `log`, which has [`BITS`] binary digits after the point,
-/// rounded down. For results that fit 60 bits.
+/// Returns `scale` times two to the power of `log`, which has [`BITS`] fractional bits, rounded down. The result must
+/// fit in 60 bits.
 pub(crate) fn exp2(log: i128, scale: u32) -> u128 {
     const POINT: u32 = 62;
     let mut power: u128 = 1 << POINT;

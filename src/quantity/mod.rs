@@ -1,12 +1,11 @@
-//! Physical quantities as newtypes over small whole numbers.
+//! Physical quantities as newtypes over integers.
 //!
-//! Every quantity counts a fixed small unit (a milliampere, a millimetre, ...), named in the
-//! type's documentation, so that the arithmetic of the core is exact and the same on every
-//! machine. Where a conversion is not exact the caller says which way is cautious:
-//! demands round up, capacities round down (see [`Round`]).
+//! Every quantity counts a small fixed unit (a milliampere, a millimeter, ...), named in the type's documentation, so
+//! that arithmetic is exact and identical on every machine. Where a conversion is inexact, the caller states the
+//! cautious direction: demands round up, capacities round down (see [`Round`]).
 //!
-//! Reading ("25 ft") is in [`parse`]; writing for a reader is in [`crate::words`], because the
-//! choice of unit and decimal mark is a matter of language and not of physics.
+//! Parsing ("25 ft") is in [`parse`]. Formatting for readers is in [`crate::words`], because the unit and the decimal
+//! mark depend on the language.
 
 mod amount;
 mod gauge;
@@ -24,31 +23,30 @@ use std::ops::{Add, Sub};
 use rust_decimal::Decimal;
 use serde::{Serialize, Serializer};
 
-/// What every quantity type has in common, so that reading, writing and reporting are
-/// written once.
+/// The interface shared by all quantity types, so that parsing, formatting and reporting are written once.
 pub trait Quantity: Copy + Ord + std::fmt::Debug {
-    /// The unit that reports use for this quantity, as in `"A"`.
+    /// The unit of this quantity in reports, as in `"A"`.
     const UNIT: Unit;
-    /// How many decimal places of [`Self::UNIT`] one count is worth: 3 for milliamperes.
+    /// The decimal places of [`Self::UNIT`] that one count represents: 3 for milliamperes.
     const SCALE: u32;
-    /// The quantity that is `count` small units.
+    /// Returns the quantity with this many small units.
     fn from_count(count: i64) -> Self;
-    /// The number of small units.
+    /// Returns the number of small units.
     fn count(self) -> i64;
-    /// The exact amount in [`Self::UNIT`].
+    /// Returns the exact amount in [`Self::UNIT`].
     fn amount(self) -> Decimal {
         Decimal::new(self.count(), Self::SCALE).normalize()
     }
-    /// Reads text such as `"12.5 A"`, in any unit listed for this quantity.
+    /// Parses text such as `"12.5 A"`, in any unit allowed for this quantity.
     ///
     /// # Errors
-    /// When there is no number, no unit, an unknown unit, or the amount does not fit.
+    /// Returns an error if there is no number or no unit, the unit is unknown, or the amount does not fit.
     fn parse(text: &str, round: Round) -> Result<Self, QuantityError> {
         parse::parse(text, Self::UNIT, Self::SCALE, round).map(Self::from_count)
     }
 }
 
-/// The units that reports are written in. `code` is their form in JSON.
+/// The units used in reports.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Unit {
     /// Ampere.
@@ -57,13 +55,13 @@ pub enum Unit {
     Volt,
     /// Watt: real power.
     Watt,
-    /// Volt-ampere: apparent power, never to be confused with watts.
+    /// Volt-ampere: apparent power, which is not watts.
     VoltAmpere,
     /// Watt-hour.
     WattHour,
     /// Ohm.
     Ohm,
-    /// Metre.
+    /// Meter.
     Metre,
     /// Degree Celsius.
     Celsius,
@@ -71,16 +69,16 @@ pub enum Unit {
     DecibelA,
     /// Hour.
     Hour,
-    /// Litre.
+    /// Liter.
     Litre,
-    /// Per cent.
+    /// Percent.
     Percent,
     /// A bare number: a count or a ratio.
     One,
 }
 
 impl Unit {
-    /// The unit's form in JSON reports.
+    /// Returns the unit's code in JSON reports.
     #[must_use]
     pub const fn code(self) -> &'static str {
         match self {
@@ -100,7 +98,7 @@ impl Unit {
         }
     }
 
-    /// The unit of which a thousand make one, where people write one.
+    /// Returns the name of a thousandth of this unit, if people use one.
     #[must_use]
     pub const fn thousandth(self) -> Option<&'static str> {
         match self {
@@ -121,12 +119,12 @@ macro_rules! quantity {
         pub struct $name(i64);
 
         impl $name {
-            /// None of it.
+            /// Zero.
             pub const ZERO: Self = Self(0);
-            /// The quantity that is so many small units.
+            /// Creates the quantity from a number of small units.
             #[must_use]
             pub const fn $ctor(count: i64) -> Self { Self(count) }
-            /// How many small units it is.
+            /// Returns the number of small units.
             #[must_use]
             pub const fn $getter(self) -> i64 { self.0 }
         }
@@ -138,7 +136,7 @@ macro_rules! quantity {
             fn count(self) -> i64 { self.0 }
         }
 
-        /// As its amount and unit, exactly: `{"amount": 12.5, "unit": "A"}`.
+        /// Serializes as the exact amount with its unit: `{"amount": 12.5, "unit": "A"}`.
         impl Serialize for $name {
             fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
                 Amount::of(*self).serialize(serializer)
@@ -175,7 +173,7 @@ quantity!(/// Energy in milliwatt-hours.
     Energy, Unit::WattHour, 3, from_milliwatt_hours, milliwatt_hours);
 quantity!(/// Resistance in micro-ohms.
     Resistance, Unit::Ohm, 6, from_microohms, microohms);
-quantity!(/// Length in millimetres.
+quantity!(/// Length in millimeters.
     Length, Unit::Metre, 3, from_millimetres, millimetres);
 quantity!(/// Temperature in thousandths of a degree Celsius.
     Temperature, Unit::Celsius, 3, from_millicelsius, millicelsius);
@@ -183,17 +181,17 @@ quantity!(/// A-weighted sound pressure level in thousandths of a decibel.
     SoundLevel, Unit::DecibelA, 3, from_millidecibels, millidecibels);
 quantity!(/// A span of time in thousandths of an hour (3.6 s).
     Hours, Unit::Hour, 3, from_millihours, millihours);
-quantity!(/// Volume in millilitres.
+quantity!(/// Volume in milliliters.
     Volume, Unit::Litre, 3, from_millilitres, millilitres);
-quantity!(/// A share in thousandths of a per cent.
+quantity!(/// A share in thousandths of a percent.
     Percent, Unit::Percent, 3, from_millipercent, millipercent);
 quantity!(/// A power factor or other ratio in thousandths.
     Ratio, Unit::One, 3, from_permille, permille);
 
 impl Current {
-    /// The current of a load: power over power factor and voltage, rounded **up**.
+    /// Returns the current of a load: power over power factor and voltage, rounded **up**.
     ///
-    /// `power_factor` of zero or less counts as one thousandth, the worst that can be written.
+    /// A `power_factor` of zero or less counts as one thousandth, the lowest that can be written.
     #[must_use]
     pub fn of_load(power: Power, power_factor: Ratio, volts: Voltage) -> Self {
         let numerator = i128::from(power.0) * 1_000_000;
@@ -201,19 +199,19 @@ impl Current {
         Self(narrow((numerator + denominator - 1) / denominator))
     }
 
-    /// The current of an apparent power, rounded **up**.
+    /// Returns the current for an apparent power, rounded **up**.
     #[must_use]
     pub fn of_apparent(apparent: ApparentPower, volts: Voltage) -> Self {
         Self(product_up(apparent.0, 1000, volts.0.max(1)))
     }
 
-    /// The current that a capacity in watts gives at unity power factor, rounded **down**.
+    /// Returns the current that a capacity in watts delivers at unity power factor, rounded **down**.
     #[must_use]
     pub fn of_capacity(power: Power, volts: Voltage) -> Self {
         Self(product_down(power.0, 1000, volts.0.max(1)))
     }
 
-    /// This current scaled by a ratio, rounded **down**, for capacities.
+    /// Scales a current capacity by a ratio, rounding **down**.
     #[must_use]
     pub fn scaled_down(self, ratio: Ratio) -> Self {
         Self(product_down(self.0, ratio.0, 1000))
@@ -221,13 +219,13 @@ impl Current {
 }
 
 impl Power {
-    /// The power a capacity in amperes carries at unity power factor, rounded **down**.
+    /// Returns the power that a capacity in amperes carries at unity power factor, rounded **down**.
     #[must_use]
     pub fn of_capacity(amps: Current, volts: Voltage) -> Self {
         Self(product_down(amps.0, volts.0, 1000))
     }
 
-    /// This power scaled by a ratio, rounded **down**, for capacities.
+    /// Scales a power capacity by a ratio, rounding **down**.
     #[must_use]
     pub fn scaled_down(self, ratio: Ratio) -> Self {
         Self(product_down(self.0, ratio.0, 1000))
@@ -235,13 +233,13 @@ impl Power {
 }
 
 impl ApparentPower {
-    /// What a current takes at a voltage, rounded **up**.
+    /// Returns the apparent power that a current draws at a voltage, rounded **up**.
     #[must_use]
     pub fn of_load(amps: Current, volts: Voltage) -> Self {
         Self(product_up(amps.0, volts.0, 1000))
     }
 
-    /// What a capacity in amperes carries at a voltage, rounded **down**.
+    /// Returns the apparent power that a capacity in amperes carries at a voltage, rounded **down**.
     #[must_use]
     pub fn of_capacity(amps: Current, volts: Voltage) -> Self {
         Self(product_down(amps.0, volts.0, 1000))
@@ -249,12 +247,14 @@ impl ApparentPower {
 }
 
 impl Temperature {
-    /// In ninths of a thousandth of a degree Celsius, in which degrees of both scales are whole. What
-    /// reads as tenths of a degree Fahrenheit is just that, and not the thousandth of a degree Celsius
-    /// above it.
+    /// Returns the temperature in ninths of a thousandth of a degree Celsius, a unit in which tenths of a degree of
+    /// either scale are whole numbers.
+    ///
+    /// A value read from tenths of a degree Fahrenheit is returned as exactly that, not as the rounded thousandth of a
+    /// degree Celsius.
     #[must_use]
     pub const fn ninths(self) -> i64 {
-        // Tenths of a degree Fahrenheit are 500 of these; its zero is 160,000 of them below.
+        // A tenth of a degree Fahrenheit is 500 units, and 0 °F is 160,000 units below 0 °C.
         const TENTH: i64 = 500;
         const ZERO: i64 = -160_000;
         let upper = self.0 * 9;
@@ -263,17 +263,17 @@ impl Temperature {
     }
 }
 
-/// A product over a divisor above zero, rounded **down**, for capacities.
+/// Returns `a * b / by`, rounded **down**, for capacities. `by` must be positive.
 pub(crate) fn product_down(a: i64, b: i64, by: i64) -> i64 {
     product_over(a, b, 0, by)
 }
 
-/// A product over a divisor above zero, rounded **up**, for loads.
+/// Returns `a * b / by`, rounded **up**, for loads. `by` must be positive.
 pub(crate) fn product_up(a: i64, b: i64, by: i64) -> i64 {
     product_over(a, b, by - 1, by)
 }
 
-/// In 64 bits, which is many times quicker, wherever these are enough.
+/// Returns `(a * b + plus) / by`, in 64 bits where they suffice, which is many times faster.
 fn product_over(a: i64, b: i64, plus: i64, by: i64) -> i64 {
     let product = a.checked_mul(b);
     product.and_then(|product| product.checked_add(plus)).map_or_else(
@@ -282,8 +282,7 @@ fn product_over(a: i64, b: i64, plus: i64, by: i64) -> i64 {
     )
 }
 
-/// Brings a wide intermediate result back, holding at the ends: a sum that large is refused by
-/// the plan reader's bounds long before it comes here.
+/// Narrows an intermediate result, saturating. The plan's bounds reject sums that large long before.
 pub(crate) fn narrow(wide: i128) -> i64 {
     i64::try_from(wide).unwrap_or(if wide < 0 { i64::MIN } else { i64::MAX })
 }
@@ -294,7 +293,7 @@ mod tests {
 
     #[test]
     fn loads_round_up_and_capacities_down() {
-        // 1000 W at 120 V is 8.333... A.
+        // 1,000 W at 120 V is 8.333... A.
         let watts = Power::from_milliwatts(1_000_000);
         let volts = Voltage::from_millivolts(120_000);
         assert_eq!(Current::of_load(watts, Ratio::from_permille(1000), volts).milliamps(), 8334);
@@ -303,7 +302,7 @@ mod tests {
 
     #[test]
     fn arithmetic_of_common_practice() {
-        // Oracle row 17: 3600 W and 3000 W at 120 V (common practice, arithmetic).
+        // Oracle row 17: 3,600 W and 3,000 W at 120 V (common practice, arithmetic).
         let volts = Voltage::from_millivolts(120_000);
         for (watts, amps) in [(3600, 30_000), (3000, 25_000)] {
             let power = Power::from_milliwatts(watts * 1000);
@@ -311,7 +310,7 @@ mod tests {
         }
     }
 
-    /// In every profile: a wrong number on a label is worse than none. `cargo test --release` too.
+    /// In every profile, so also with `cargo test --release`: a wrong number on a label is worse than none.
     #[test]
     #[should_panic(expected = "overflow")]
     fn a_sum_never_wraps_round() {
@@ -319,8 +318,7 @@ mod tests {
         let _ = std::hint::black_box(most + Current::from_milliamps(1));
     }
 
-    /// °C = (°F − 32) × 5 / 9, so that ninths of a thousandth are 500 for each tenth of a degree
-    /// Fahrenheit.
+    /// °C = (°F − 32) × 5 / 9, so a tenth of a degree Fahrenheit is 500 ninths of a thousandth.
     #[test]
     fn degrees_of_both_scales_are_whole() {
         for (text, ninths) in [
@@ -339,7 +337,7 @@ mod tests {
             let read = Temperature::parse(text, Round::Up).map(Temperature::ninths);
             assert_eq!(read, Ok(ninths), "{text}");
         }
-        // Never more than what is held, and never in another order.
+        // Never more than the stored value, and always in the same order.
         let mut before = i64::MIN;
         for count in -60_000..=70_000 {
             let ninths = Temperature::from_millicelsius(count).ninths();

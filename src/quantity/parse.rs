@@ -1,39 +1,39 @@
-//! Reading a quantity with its unit.
+//! Parsing of quantities with units.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
 use super::Unit;
 
-/// Which way to go when a written amount falls between two counts.
+/// The rounding of an amount that falls between two counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Round {
-    /// Away from the capacity side: for demands.
+    /// To the greater count, for demands.
     Up,
-    /// Towards less: for capacities.
+    /// To the smaller count, for capacities.
     Down,
 }
 
-/// Why a text is no quantity. The words for it are in the language files.
+/// The reason why a text is no quantity. The messages are in the language files.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum QuantityError {
-    /// Nothing, or only blanks.
+    /// Empty or blank text.
     Empty,
     /// No number at the start.
     NoNumber,
-    /// A number with no unit; units allowed are [`allowed_units`].
+    /// A number without a unit. [`allowed_units`] lists the units it may have.
     NoUnit,
-    /// A unit this quantity is not measured in.
+    /// A unit in which this quantity is not measured.
     UnknownUnit {
         /// The unit as written.
         found: String,
     },
-    /// A number too large to be one of ours, or negative where none can be.
+    /// A number that is too large, or negative where that is impossible.
     OutOfRange,
 }
 
-/// A unit's spellings, and how an amount in it becomes an amount in the base unit:
-/// `base = amount * numerator / denominator + offset`, all exact.
+/// The spellings of a unit and its exact conversion to the base unit:
+/// `base = (amount + offset_before) * numerator / denominator`.
 struct UnitForm {
     spellings: &'static [&'static str],
     numerator: &'static str,
@@ -45,7 +45,7 @@ const fn form(spellings: &'static [&'static str], numerator: &'static str) -> Un
     UnitForm { spellings, numerator, denominator: 1, offset_before: 0 }
 }
 
-/// The first spelling of each is the one that messages suggest.
+/// Returns the forms of a unit, the likeliest first. Messages suggest the first spelling of each.
 fn forms(unit: Unit) -> &'static [UnitForm] {
     const AMPERE: &[UnitForm] =
         &[form(&["A", "amp", "amps", "ampere", "amperes"], "1"), form(&["mA", "milliamp", "milliamps"], "0.001")];
@@ -103,13 +103,13 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
     }
 }
 
-/// The units a quantity may be written in, the usual spelling of each, likeliest first.
+/// Returns the units in which a quantity may be written, in their usual spelling, the likeliest first.
 pub fn allowed_units(unit: Unit) -> impl Iterator<Item = &'static str> {
     forms(unit).iter().map(|form| form.spellings[0]).filter(|spelling| !spelling.is_empty())
 }
 
-/// The largest amount, in base units, that any quantity here may have. Far beyond a camp, and
-/// small enough that sums of thousands of them stay inside 64 bits.
+/// The largest amount of any quantity, in base units. Far beyond a camp, and small enough that the sum of thousands
+/// fits in 64 bits.
 const LARGEST: i64 = 10_000_000;
 
 pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<i64, QuantityError> {
@@ -128,7 +128,7 @@ pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<
         find_form(unit, written).ok_or_else(|| QuantityError::UnknownUnit { found: written.to_owned() })?
     };
     let factor: Decimal = form.numerator.parse().map_err(|_| QuantityError::OutOfRange)?;
-    // As written it may be in thousandths of the unit.
+    // The number may be in thousandths of the unit.
     if number.abs() > Decimal::from(LARGEST * 1000) {
         return Err(QuantityError::OutOfRange);
     }
@@ -148,8 +148,8 @@ pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<
 }
 
 fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
-    // Case matters between mW and MW, so an exact spelling wins; a lone capital letter is
-    // forgiven afterwards ("8M", "12 a"), but never across two units of one quantity.
+    // Case distinguishes mW from MW, so an exact spelling wins. Otherwise case is ignored ("8M", "12 a"), unless two
+    // units of the quantity would match or a capital M would stand for milli.
     let exact = forms(unit).iter().find(|form| form.spellings.contains(&written));
     exact.or_else(|| {
         let mut near = forms(unit).iter().filter(|form| form.spellings.iter().any(|s| s.eq_ignore_ascii_case(written)));
@@ -159,8 +159,8 @@ fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
     })
 }
 
-/// Splits a leading number off: digits with a decimal point or comma, thousands set apart by
-/// "," as in "1,440", and simple fractions ("1/2", "1 1/2").
+/// Splits off a leading number: digits with a decimal point or comma, thousands separated by "," as in "1,440", and
+/// fractions ("1/2", "1 1/2").
 fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
     let end = text
         .char_indices()
@@ -179,18 +179,18 @@ fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
     {
         let (lower, rest) = whole(denominator)?;
         let part = upper.checked_div(lower).ok_or(QuantityError::NoNumber)?;
-        // Half a degree more of frost is further down.
+        // In a negative number the fraction counts downward.
         let number = if head.starts_with(['-', '−']) { number.checked_sub(part) } else { number.checked_add(part) };
         return Ok((number.ok_or(QuantityError::OutOfRange)?, rest));
     }
     Ok((number, rest))
 }
 
-/// Both readings of a quantity that is one number to half of the world and another to the rest:
-/// "1.500 W" is `["1.5 W", "1500 W"]`, and so is "1,500 W". `None` if there is only one. Each is
-/// written so that it has one reading itself: "1.875 W" is `["1.8750 W", "1875 W"]`.
+/// Returns both readings of a number that means one thing to half of the world and another to the rest: "1.500 W" and
+/// "1,500 W" are `["1.5 W", "1500 W"]`. `None` if there is only one.
 ///
-/// It takes one mark, one to three digits before it and three after.
+/// Each is spelled so that it has a single reading itself: "1.875 W" gives `["1.8750 W", "1875 W"]`. A number has two
+/// readings if it has one mark, one to three digits before it and three after it.
 #[must_use]
 pub fn two_readings(text: &str) -> Option<[String; 2]> {
     let text = text.trim();
@@ -207,8 +207,8 @@ pub fn two_readings(text: &str) -> Option<[String; 2]> {
     })
 }
 
-/// A number with a point before three decimals, written with fewer or with one more: so that
-/// nobody takes the point for one between thousands.
+/// Respells a number that has three decimals with fewer or with one more, so that nobody takes the point for a
+/// thousands separator.
 #[must_use]
 pub fn one_reading(decimals: &str) -> String {
     if decimals.ends_with('0') {
@@ -232,7 +232,7 @@ fn decimal(head: &str) -> Result<Decimal, QuantityError> {
     let (whole, decimals) = head.split_once('.').map_or((head.as_str(), ""), |(w, d)| (w, d));
     let mut groups = whole.trim_start_matches(['-', '+']).split(',');
     let first = groups.next().unwrap_or_default();
-    // "1,440" and "1,440.5" group thousands; "0,5", "12,5" and "1500,000" are decimal commas.
+    // "1,440" and "1,440.5" group thousands. "0,5", "12,5" and "1500,000" have decimal commas.
     let grouped = (1..=3).contains(&first.len()) && !first.starts_with('0') && groups.all(three) && digits(decimals);
     match (head.matches(',').count(), head.contains('.')) {
         (0, _) => plain(&head),
@@ -242,8 +242,7 @@ fn decimal(head: &str) -> Result<Decimal, QuantityError> {
     }
 }
 
-/// A number that needs no more making out. One that is too long for the type is a number all the
-/// same.
+/// Parses a plain decimal. One too long for the type is reported as out of range, not as no number.
 pub(super) fn plain(text: &str) -> Result<Decimal, QuantityError> {
     text.trim_start_matches('+').parse().map_err(|_| {
         let unsigned = text.trim_start_matches(['-', '+']);

@@ -1,4 +1,4 @@
-//! Common appliances and what they usually ask for: `appliances.toml`, read once.
+//! Common appliances and their usual figures, from `appliances.toml`.
 
 use std::sync::OnceLock;
 
@@ -8,23 +8,23 @@ use super::source::Mark;
 use crate::plan::{Choice, LoadKind};
 use crate::quantity::{Power, Quantity, Ratio, Round};
 
-/// One common appliance. Typical figures at the upper end of their range; the nameplate wins.
+/// A common appliance. Its figures are typical and near the upper end; a nameplate overrides them.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Appliance {
-    /// Its key, which is also the id a load made from it begins with. Its name is the message
-    /// `appliance-KEY`, and further search words are that message's attribute `also`.
+    /// The key, with which the ids of loads made from it begin. The name is the message `appliance-KEY`, with more
+    /// search words in its attribute `also`.
     pub key: String,
-    /// How it behaves.
+    /// The electrical behavior.
     pub kind: LoadKind,
-    /// Power while it runs.
+    /// The running power.
     pub running: Power,
-    /// Power for the moments of starting. From memory in every row.
+    /// The starting power. From memory in every row.
     pub starting: Power,
-    /// Real over apparent power. From memory in every row.
+    /// The ratio of real to apparent power. From memory in every row.
     pub power_factor: Ratio,
     /// Whether it usually runs for three hours or more.
     pub continuous: bool,
-    /// Where `running` was read; empty where nowhere.
+    /// The document that states `running`, empty if there is none.
     pub document: String,
     /// How well `running` was checked.
     pub mark: Mark,
@@ -49,10 +49,10 @@ struct File {
     appliance: Vec<Row>,
 }
 
-/// All of them, in the order of the file: by what people do with them.
+/// Returns all appliances in the order of the file, which is by use.
 ///
 /// # Panics
-/// Never in a build whose tests passed: the file is part of the program.
+/// Panics if the compiled-in file is invalid, which the tests rule out.
 pub fn all() -> &'static [Appliance] {
     static TABLE: OnceLock<Vec<Appliance>> = OnceLock::new();
     TABLE.get_or_init(|| {
@@ -61,7 +61,7 @@ pub fn all() -> &'static [Appliance] {
     })
 }
 
-/// The appliance with this key.
+/// Returns the appliance with this key.
 pub fn named(key: &str) -> Option<&'static Appliance> {
     all().iter().find(|appliance| appliance.key == key)
 }
@@ -102,7 +102,7 @@ mod tests {
         }
     }
 
-    /// A 5-15P carries 15 A (NEMA WD 6, from memory), and a heater's watts hold at 125 V: 1875 W there.
+    /// A 5-15P carries 15 A (NEMA WD 6, from memory). Heaters are rated at 125 V, so up to 1,875 W.
     #[test]
     fn none_asks_for_more_than_its_plug_carries() {
         for a in all() {
@@ -115,8 +115,8 @@ mod tests {
         }
     }
 
-    /// Heat to cook with is one kind, heat for rooms and beds another; whoever sits in a wheelchair goes
-    /// nowhere without it.
+    /// Heat for cooking is one kind and heat for rooms and beds another. A mobility scooter counts as medical, because
+    /// its user goes nowhere without it.
     #[test]
     fn kinds_by_what_people_do_with_them() {
         for (kind, keys) in [
@@ -150,7 +150,7 @@ mod tests {
         }
     }
 
-    /// Names stand in lists, whose commas part one name from the next.
+    /// Names are listed with commas between them.
     #[test]
     fn every_one_has_a_name_without_a_comma() {
         for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {

@@ -1,4 +1,4 @@
-//! How much current conductors may carry.
+//! Ampacities of conductors.
 
 use std::sync::LazyLock;
 
@@ -64,58 +64,58 @@ struct SectionText {
     area: String,
 }
 
-/// One gauge of NEC table 400.5(A)(1).
+/// A row of NEC table 400.5(A)(1).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct FlexibleRow {
     /// American wire gauge.
     pub gauge: i8,
     /// Column A: three current-carrying conductors.
     pub a: Current,
-    /// Column B: two.
+    /// Column B: two current-carrying conductors.
     pub b: Current,
 }
 
-/// What a cord set is commonly marked with.
+/// The usual marking of a cord set.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct MarkedRow {
     /// American wire gauge.
     pub gauge: i8,
-    /// Up to this length.
+    /// The greatest length with this marking.
     pub length: Length,
-    /// The marking.
+    /// The marked current.
     pub amps: Current,
 }
 
-/// The tables of this module.
+/// The tables in this module.
 #[derive(Debug)]
 pub struct Conductors {
     /// Flexible cord by gauge, thinnest first.
     pub flexible: Vec<FlexibleRow>,
-    /// Its source.
+    /// The source of `flexible`.
     pub flexible_source: Source,
-    /// Flexible cord by thousandths of a square millimetre, thinnest first.
+    /// Flexible cord by thousandths of a square millimeter, thinnest first.
     pub flexible_area: Vec<(i64, Current)>,
-    /// Its source.
+    /// The source of `flexible_area`.
     pub flexible_area_source: Source,
-    /// What is left in air up to a temperature, coolest first.
+    /// The share of ampacity that remains in air up to a temperature, coolest first.
     pub ambient: Vec<(Temperature, Ratio)>,
-    /// Its source.
+    /// The source of `ambient`.
     pub ambient_source: Source,
-    /// Wiring of a box by gauge, thinnest first.
+    /// Box wiring by gauge, thinnest first.
     pub wiring: Vec<(i8, Current)>,
-    /// Its source.
+    /// The source of `wiring`.
     pub wiring_source: Source,
-    /// The same by thousandths of a square millimetre.
+    /// Box wiring by thousandths of a square millimeter, thinnest first.
     pub wiring_area: Vec<(i64, Current)>,
-    /// Its source.
+    /// The source of `wiring_area`.
     pub wiring_area_source: Source,
-    /// Common markings of cord sets.
+    /// The usual markings of cord sets.
     pub marked: Vec<MarkedRow>,
-    /// Its source.
+    /// The source of `marked`.
     pub marked_source: Source,
-    /// Thousandths of a square millimetre by gauge, thinnest first.
+    /// The cross-section in thousandths of a square millimeter by gauge, thinnest first.
     pub section: Vec<(i8, i64)>,
-    /// Its source.
+    /// The source of `section`.
     pub section_source: Source,
 }
 
@@ -159,7 +159,7 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
             .iter()
             .map(|row| MarkedRow {
                 gauge: row.gauge,
-                // 304.8 mm to the foot.
+                // A foot is 304.8 mm.
                 length: Length::from_millimetres(row.feet * 3048 / 10),
                 amps: amps(&row.amps),
             })
@@ -170,13 +170,14 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
     }
 });
 
-/// The largest breaker under which a cord set of 16 AWG or larger does with a smaller ampacity (NEC
-/// 240.5(B)(4), confirmed).
+/// The largest breaker that may protect a cord set of 16 AWG or thicker whose ampacity is lower (NEC 240.5(B)(4),
+/// confirmed).
 pub const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 
-/// The gauge that this wire is at least as thick as: its own, or for an area the thickest that is no
-/// thicker. For what a code says of gauges; what a wire carries is looked up in its own system. `None`:
-/// thinner than every gauge of the table.
+/// Returns the gauge that a wire is at least as thick as: its own, or for an area the thickest gauge that is no
+/// thicker. `None` if it is thinner than every gauge in the table.
+///
+/// For rules stated in gauges. Ampacity is looked up in the wire's own system.
 #[must_use]
 pub fn gauge_of(wire: Wire) -> Option<i8> {
     match wire {
@@ -191,16 +192,17 @@ fn flexible_row(gauge: i8) -> Option<&'static FlexibleRow> {
     CONDUCTORS.flexible.iter().rfind(|row| row.gauge >= gauge)
 }
 
-/// The amperes of the thickest row that is no thicker.
+/// Returns the current of the thickest row that is no thicker than `area`.
 fn by_area(rows: &[(i64, Current)], area: i32) -> Option<Current> {
     rows.iter().rfind(|(listed, _)| *listed <= i64::from(area)).map(|(_, amps)| *amps)
 }
 
-/// The ampacity of a flexible cord at 30 °C, of which two conductors carry current, hot and neutral or two
-/// hots: by gauge NEC table 400.5(A)(1), column B, by area BS 7671. The ground never counts, nor a neutral
-/// that carries only what two hots do not have in common (400.5(A), 2023, from a secondary copy). A size
-/// between two of its table counts as the thinner, a thicker one as the thickest. One thinner than all has
-/// no published ampacity, and none is granted: zero.
+/// Returns the ampacity of a flexible cord at 30 °C with two current-carrying conductors, hot and neutral or two hots:
+/// by gauge from NEC table 400.5(A)(1), column B, by area from BS 7671.
+///
+/// The ground never counts, nor does a neutral that carries only the imbalance of two hots (400.5(A), 2023, from a
+/// secondary copy). A size between two rows counts as the thinner, and one thicker than all as the thickest. One
+/// thinner than all has no published ampacity and gets zero.
 #[must_use]
 pub fn flexible_ampacity(wire: Wire) -> Current {
     match wire {
@@ -210,7 +212,7 @@ pub fn flexible_ampacity(wire: Wire) -> Current {
     .unwrap_or(Current::ZERO)
 }
 
-/// Where that is from.
+/// Returns the source of [`flexible_ampacity`].
 #[must_use]
 pub fn flexible_source(wire: Wire) -> &'static Source {
     match wire {
@@ -219,22 +221,24 @@ pub fn flexible_source(wire: Wire) -> &'static Source {
     }
 }
 
-/// The share of an ampacity that is left in air of this temperature. Air of 30 °C or less leaves all of
-/// it; a temperature between two of the table counts as the hotter; nothing is left beyond the last.
+/// Returns the share of ampacity that remains in air of this temperature: all of it up to 30 °C, none beyond the last
+/// row. A temperature between two rows counts as the hotter.
 #[must_use]
 pub fn share_in_air(air: Temperature) -> Ratio {
     CONDUCTORS.ambient.iter().find(|(up_to, _)| air <= *up_to).map_or(Ratio::from_permille(0), |(_, factor)| *factor)
 }
 
-/// What is left of an ampacity in air of this temperature ([`share_in_air`]), rounded down.
+/// Returns the ampacity that remains in air of this temperature ([`share_in_air`]), rounded down.
 #[must_use]
 pub fn in_air(ampacity: Current, air: Temperature) -> Current {
     ampacity.scaled_down(share_in_air(air))
 }
 
-/// The ampacity granted to wiring inside a box: by gauge what it is commonly put behind, and for a thinner
-/// one that of a flexible cord by column A, for nobody knows what runs beside it; by area a table of its
-/// own. Thicker: as the thickest.
+/// Returns the ampacity of wiring inside a box.
+///
+/// By gauge it is the rating of the breaker commonly used ahead of it. A thinner gauge gets the ampacity of a flexible
+/// cord by column A, because nobody knows what runs next to it. Areas have a table of their own. A size thicker than
+/// all counts as the thickest.
 #[must_use]
 pub fn wiring_ampacity(wire: Wire) -> Current {
     match wire {
@@ -249,7 +253,7 @@ pub fn wiring_ampacity(wire: Wire) -> Current {
     .unwrap_or(Current::ZERO)
 }
 
-/// Where that is from.
+/// Returns the source of [`wiring_ampacity`].
 #[must_use]
 pub fn wiring_source(wire: Wire) -> &'static Source {
     match wire {
@@ -258,8 +262,8 @@ pub fn wiring_source(wire: Wire) -> &'static Source {
     }
 }
 
-/// The rows of [`Conductors::marked`] for a wire, shortest first. A size between two of the table, and one
-/// marked by area, counts as the thinner; one thicker than all has none.
+/// Returns the rows of [`Conductors::marked`] for a wire, shortest first. A size between two rows or marked by area
+/// counts as the thinner. One thicker than all has no rows.
 fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
     let listed = gauge_of(wire).and_then(|gauge| {
         let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
@@ -269,16 +273,15 @@ fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
     CONDUCTORS.marked.iter().filter(move |row| Some(row.gauge) == listed)
 }
 
-/// What a cord set with a household plug, of this gauge and length, is usually marked with. One longer
-/// than all of the table counts as the longest of it. `None`: so thick that its plug sets the mark, or
-/// thinner than every gauge of the table.
+/// Returns the usual marking of a household cord set of this size and length. A cord longer than all rows counts as the
+/// longest. `None` if the wire is so thick that the plug sets the marking, or thinner than every row.
 #[must_use]
 pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
     marks(wire).find(|row| length <= row.length).or_else(|| marks(wire).next_back()).map(|row| row.amps)
 }
 
-/// How long a cord set of this gauge with a household plug may be to be usually marked with so much.
-/// `None`: its mark does not end that.
+/// Returns how long a household cord set of this size may be and still be marked with `amps`. `None` if its marking
+/// sets no limit.
 #[must_use]
 pub fn longest_marked(wire: Wire, amps: Current) -> Option<Length> {
     let ends = marks(wire).next_back()?.amps < amps;
@@ -301,8 +304,7 @@ mod tests {
         }
     }
 
-    /// Table 310.15(B)(1)(1) of the NEC (2023), column of 60 °C, as a state's residential code prints it
-    /// (E3705.2).
+    /// NEC (2023) table 310.15(B)(1)(1), 60 °C column, as printed in a state's residential code (E3705.2).
     #[test]
     fn the_printed_factors_for_hot_air() {
         let printed = [(30, 100), (35, 91), (40, 82), (45, 71), (50, 58), (55, 41)];
@@ -329,9 +331,9 @@ mod tests {
         assert_eq!(wiring_ampacity(Wire::Awg(16)).milliamps(), 10_000);
     }
 
-    /// BS 7671 tables 4F3A and 4F1A, typed again from a trade copy (secondary), and no less than RoSPA's
-    /// table of flexes (confirmed), which has 13.5 A for 1.25 mm². A wire is looked up in its own system: a
-    /// cord of 0.75 mm² carries 6 A, and not nothing because it is thinner than 18 AWG.
+    /// BS 7671 tables 4F3A and 4F1A, retyped from a trade copy (secondary), and never more than RoSPA's table of flexes
+    /// (confirmed), which has 13.5 A for 1.25 mm². A wire is looked up in its own system: a 0.75 mm² cord carries 6 A,
+    /// even though it is thinner than 18 AWG.
     #[test]
     fn a_wire_in_square_millimetres_has_a_table_of_its_own() {
         let printed = [
@@ -351,7 +353,7 @@ mod tests {
             assert_eq!(flexible_ampacity(wire).milliamps(), milliamps, "{wire}");
             assert_eq!(flexible_source(wire).document, "BS 7671");
         }
-        // A mark by gauge and feet is that of the next thinner gauge: 1.5 mm² is between 16 and 14 AWG.
+        // The marking is that of the next thinner gauge: 1.5 mm² lies between 16 and 14 AWG.
         for (area, gauge) in [(1000, 18), (1500, 16), (2500, 14), (4000, 12)] {
             for length in [10_000, 30_000].map(Length::from_millimetres) {
                 let mark = |wire| usual_mark(wire, length);
@@ -363,7 +365,7 @@ mod tests {
         for (area, milliamps) in rospa {
             assert!(flexible_ampacity(Wire::Area(area)).milliamps() <= milliamps);
         }
-        // Inside a box: three conductors that carry current (4F3A), and leads for 32 A and 63 A (table 721).
+        // Inside a box: three current-carrying conductors (4F3A), and leads for 32 A and 63 A (table 721).
         let printed = [
             (500, 3_000),
             (750, 6_000),
@@ -382,8 +384,8 @@ mod tests {
 
     #[test]
     fn sections_agree_with_the_resistance_of_copper() {
-        // rho = R A / l at 20 °C is 1.7241e-8 ohm m (IACS, from a secondary copy). R by first
-        // principles in micro-ohms per 1000 ft, as in `copper`; A from the table.
+        // rho = R A / l at 20 °C is 1.7241e-8 ohm m (IACS, from a secondary copy). R by first principles in micro-ohms
+        // per 1000 ft, as in `copper`; A from the table.
         for (gauge, ohms) in [
             (18, 6_385_000),
             (16, 4_016_000),
@@ -400,8 +402,8 @@ mod tests {
         }
     }
 
-    /// UL 817 as a cord supplier and a forum tell it (secondary): what cord sets of 120 V carry up to
-    /// 50 ft, and beyond.
+    /// UL 817 as quoted by a cord supplier and a forum (secondary): the current of 120 V cord sets up to 50 ft, and
+    /// beyond.
     #[test]
     fn the_usual_marks_by_length() {
         let feet = |feet: i64| Length::from_millimetres(feet * 3048 / 10);
@@ -414,14 +416,14 @@ mod tests {
             assert_eq!(mark(50), Some(short), "{gauge} AWG");
             assert_eq!(mark(51), Some(long), "{gauge} AWG");
             assert_eq!(mark(100), Some(long), "{gauge} AWG");
-            // Longer than any that is listed without more ado.
+            // Longer than any that UL 817 lists without further conditions.
             assert_eq!(mark(150), Some(long), "{gauge} AWG");
             let longest = |amps| longest_marked(wire, Current::from_milliamps(amps * 1000));
             assert_eq!(longest(short + 1), Some(Length::ZERO), "{gauge} AWG");
             assert_eq!(longest(short), Some(feet(50)), "{gauge} AWG");
             assert_eq!(longest(long), None, "{gauge} AWG");
         }
-        // The plug sets the mark of a thicker one; a size between two counts as the thinner.
+        // The plug sets the marking of a thicker cord. A size between two counts as the thinner.
         assert_eq!(usual_mark(Wire::Awg(10), feet(100)), None);
         assert_eq!(longest_marked(Wire::Awg(10), Current::from_milliamps(20_000)), None);
         assert_eq!(usual_mark(Wire::Awg(15), feet(100)), usual_mark(Wire::Awg(16), feet(100)));

@@ -30,23 +30,23 @@ struct AreaText {
     ohm: String,
 }
 
-/// One gauge of NEC chapter 9 table 8, at 75 °C.
+/// A row of NEC chapter 9 table 8, at 75 °C.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct AwgRow {
     /// American wire gauge.
     pub gauge: i8,
     /// Stranded: micro-ohms per 1000 ft.
     pub stranded: i64,
-    /// Solid: micro-ohms per 1000 ft, for the gauges that are made so.
+    /// Solid: micro-ohms per 1000 ft, for gauges that are made solid.
     pub solid: Option<i64>,
 }
 
-/// One size of IEC 60228 class 5, at 20 °C.
+/// A row of IEC 60228 class 5, at 20 °C.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct AreaRow {
-    /// Thousandths of a square millimetre.
+    /// The cross-section in thousandths of a square millimeter.
     pub area: i32,
-    /// Micro-ohms per km at 20 °C, at most.
+    /// The greatest resistance, in micro-ohms per km at 20 °C.
     pub ohm: i64,
 }
 
@@ -55,11 +55,11 @@ pub struct AreaRow {
 pub struct Copper {
     /// By gauge, thinnest first.
     pub awg: Vec<AwgRow>,
-    /// Its source.
+    /// The source of `awg`.
     pub awg_source: Source,
     /// By area, thinnest first.
     pub area: Vec<AreaRow>,
-    /// Its source.
+    /// The source of `area`.
     pub area_source: Source,
 }
 
@@ -92,22 +92,21 @@ fn narrow_area(area: i64) -> i32 {
     i32::try_from(area).expect("an area of the table")
 }
 
-/// Tenths of a millimetre in 1000 ft.
+/// Tenths of a millimeter in 1000 ft.
 const KILOFOOT: i128 = 3_048_000;
-/// The same in a kilometre.
+/// Tenths of a millimeter in a kilometer.
 const KILOMETRE: i128 = 10_000_000;
 
-/// Resistance of one conductor per length, as micro-ohms in so many tenths of a millimetre.
+/// Returns the resistance of one conductor, as micro-ohms and the length in tenths of a millimeter that has them.
 ///
-/// Stranded, at 75 °C by gauge and 70 °C by area: hotter than a cord should ever be, so the real
-/// one is less. A size between two of the table counts as the thinner; one thicker than all as
-/// the thickest.
+/// Stranded, at 75 °C by gauge and 70 °C by area. That is hotter than a cord should ever get, so the real resistance is
+/// lower. A size between two rows counts as the thinner, and one thicker than all as the thickest.
 fn of_wire(wire: Wire) -> (i128, i128) {
     match wire {
         Wire::Awg(gauge) => {
             let thinnest = COPPER.awg[0];
             if gauge > thinnest.gauge {
-                // Each step of gauge is 92^(2/39) = 1.26100 in area (ASTM B258, from memory).
+                // Each gauge step is 92^(2/39) = 1.26100 in area (ASTM B258, from memory). 1.262 is cautious.
                 let steps = (gauge - thinnest.gauge).unsigned_abs();
                 let micro = (0..steps).fold(i128::from(thinnest.stranded), |micro, _| (micro * 1_262 + 999) / 1000);
                 return (micro, KILOFOOT);
@@ -129,7 +128,7 @@ fn of_wire(wire: Wire) -> (i128, i128) {
     }
 }
 
-/// Resistance of one conductor this long, rounded up.
+/// Returns the resistance of one conductor of this length, rounded up.
 #[must_use]
 pub fn one_way(wire: Wire, length: Length) -> Resistance {
     let (micro, per) = of_wire(wire);
@@ -137,7 +136,7 @@ pub fn one_way(wire: Wire, length: Length) -> Resistance {
     Resistance::from_microohms(narrow((micro * tenths + per - 1) / per))
 }
 
-/// Resistance out and back of a cord this long, rounded up.
+/// Returns the resistance of a cord of this length, out and back, rounded up.
 #[must_use]
 pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
     let (micro, per) = of_wire(wire);
@@ -145,11 +144,12 @@ pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
     Resistance::from_microohms(narrow((2 * micro * tenths + per - 1) / per))
 }
 
-/// The longest cord that loses no more than this at a current, out and back, rounded down.
+/// Returns the length of the longest cord that drops no more than `lost` at `current`, out and back, rounded down.
 #[must_use]
 pub fn longest(wire: Wire, lost: Voltage, current: Current) -> Length {
     let (micro, per) = of_wire(wire);
-    // Millivolts over milliamperes are ohms; two of them, in tenths of a millimetre.
+    // Millivolts over milliamperes are ohms, and the current flows out and back, hence the 2. The quotient is in tenths
+    // of a millimeter.
     let above = i128::from(lost.millivolts().max(0)) * 1_000_000 * per;
     let below = 2 * micro * i128::from(current.milliamps().max(1));
     Length::from_millimetres(narrow(above / below / 10))
@@ -161,13 +161,13 @@ mod tests {
 
     #[test]
     fn the_longest_loses_just_so_much() {
-        // 1.98 ohm/kft (NFPA 70 (NEC), Chapter 9 Table 8, confirmed), 15 A, 3.6 V (3 % of 120 V):
-        // 3.6 / (2 x 15 x 1.98) x 1000 = 60.606 ft = 18 472 mm.
+        // 1.98 ohm/kft (NFPA 70 (NEC), Chapter 9 Table 8, confirmed), 15 A, 3.6 V (3 % of 120 V): 3.6 / (2 x 15 x 1.98)
+        // x 1000 = 60.606 ft = 18 472 mm.
         let volts = Voltage::from_millivolts(3_600);
         let amps = Current::from_milliamps(15_000);
         let length = longest(Wire::Awg(12), volts, amps);
         assert_eq!(length.millimetres(), 18_472);
-        // The other way round: what is lost over that length is no more, and a hair longer is.
+        // And back: that length drops no more, and a slightly longer one does.
         let lost = |millimetres| {
             let ohms = out_and_back(Wire::Awg(12), Length::from_millimetres(millimetres));
             ohms.microohms() * amps.milliamps() / 1_000_000
@@ -226,18 +226,18 @@ mod tests {
 
     #[test]
     fn the_table_agrees_with_first_principles() {
-        // Solid wire of d = 0.127 mm x 92^((36 - n)/39) (ASTM B258, from memory) at 20 °C with
-        // 1.7241e-8 ohm m (IACS, from a secondary copy), computed elsewhere in floating point:
-        // micro-ohms per 1000 ft. The table is for 75 °C: R2 = R1 (1 + 0.00323 (T2 - 75)).
+        // Solid wire of d = 0.127 mm x 92^((36 - n)/39) (ASTM B258, from memory) at 20 °C with 1.7241e-8 ohm m (IACS,
+        // from a secondary copy), computed elsewhere in floating point: micro-ohms per 1000 ft. The table is for 75 °C:
+        // R2 = R1 (1 + 0.00323 (T2 - 75)).
         let at_20 = [(18, 6_385_000), (16, 4_016_000), (14, 2_525_000), (12, 1_588_000), (10, 998_800), (8, 628_200)];
         for (gauge, first_principles) in at_20 {
             let row = COPPER.awg.iter().find(|row| row.gauge == gauge).expect("a row");
             let solid = row.solid.expect("solid");
             let cold = solid * (100_000 - 323 * 55) / 100_000;
             let apart = (cold - first_principles).abs() * 1000 / first_principles;
-            // Within a per cent: the table is rounded to three digits.
+            // Within one percent, because the table has three digits.
             assert!(apart <= 10, "{gauge} AWG: {cold}, {first_principles}");
-            // Stranded is longer wire, by two or three per cent.
+            // Stranding makes the wire longer, by one to three percent.
             let more = (row.stranded - solid) * 1000 / solid;
             assert!((10..=30).contains(&more), "{gauge} AWG: {more}");
         }
@@ -245,8 +245,8 @@ mod tests {
 
     #[test]
     fn hot_copper_by_an_aviation_manual() {
-        // FAA: 254.5 / (234.5 + T) takes 100 ft at 20 °C to 82.23 ft at 75 °C; and the same
-        // law at 70 °C, 1.1965, is what areas are corrected by, to within a thousandth.
+        // FAA: 254.5 / (234.5 + T) takes 100 ft at 20 °C to 82.23 ft at 75 °C. The same law gives 1.1965 at 70 °C, the
+        // correction for areas, to within a thousandth.
         assert_eq!((10_000 * 2545 * 10 / (2345 + 750) + 5) / 10, 8223);
         let by_law = (2345 + 700) * 10_000 / 2545;
         assert!((by_law - 11_965_i32).abs() <= 12, "{by_law}");

@@ -1,7 +1,6 @@
-//! Reading the data files of this folder.
+//! Reads the data files in this folder.
 //!
-//! They are part of the program, so a mistake in one is a mistake of ours: reading stops with a
-//! panic, and a test reads every file.
+//! They are compiled in, so an error in one is a bug here. Reading panics, and a test reads every file.
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -10,7 +9,7 @@ use serde::de::DeserializeOwned;
 
 use super::source::{Mark, Source};
 
-/// A source as a data file writes it.
+/// A source as written in a data file.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Cited {
@@ -26,14 +25,13 @@ pub(super) struct Cited {
 }
 
 impl From<Cited> for Source {
-    // Once for each row set in the life of the program; `Source` holds static text so that rules
-    // can list theirs as constants.
+    // Leaks once for each set of rows. `Source` holds static text so that rules can define theirs as constants.
     fn from(cited: Cited) -> Self {
         Self::new(cited.document.leak(), cited.clause.leak(), cited.edition.leak(), cited.mark).noted(cited.note.leak())
     }
 }
 
-/// A set of rows with the one source of all of them.
+/// Rows that share a source.
 #[derive(Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub(super) struct Rows<T> {
@@ -41,12 +39,12 @@ pub(super) struct Rows<T> {
     pub(super) rows: Vec<T>,
 }
 
-/// A data file as a type.
+/// Parses a data file.
 pub(super) fn read<T: DeserializeOwned>(name: &str, text: &str) -> T {
     toml::from_str(text).unwrap_or_else(|error| panic!("{name}: {error}"))
 }
 
-/// A printed decimal as a count of `10^-scale`, exactly.
+/// Parses a printed decimal as an exact count of `10^-scale`. Panics if it is not a whole number of those.
 pub(super) fn count(text: &str, scale: u32) -> i64 {
     text.parse::<Decimal>()
         .ok()

@@ -2,7 +2,7 @@
 
 use crate::plan::Span;
 
-/// Each with its key.
+/// The parts with their keys.
 pub const PARTS: [(&str, Span); 5] = [
     ("breakfast", span(5, 10)),
     ("midday", span(10, 14)),

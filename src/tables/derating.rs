@@ -1,4 +1,4 @@
-//! How much of its power a set keeps in thin or hot air.
+//! How much power a generator keeps in thin or hot air.
 
 use std::sync::LazyLock;
 
@@ -40,22 +40,21 @@ struct LineText {
     above: String,
 }
 
-/// A figure as it is told: a number and its unit.
+/// A figure as it is shown: a number and its unit.
 pub type Told = (Decimal, &'static str);
 
-/// A straight-line loss: so many thousandths of a per cent per so many counts above a
-/// reference.
+/// A linear loss above a reference: `millipercent` thousandths of a percent for every `per` counts above `above`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Line {
     millipercent: i64,
     per: i64,
     above: i64,
-    /// As it is told: the loss in per cent, for each so much, above so much.
+    /// The figures as shown: the loss in percent, the step and the reference.
     pub told: (Decimal, Told, Told),
 }
 
 impl Line {
-    /// `counts` tells how much of what this goes by is in a text: a difference or a place.
+    /// Reads a line. `counts` converts a text to counts, both as a difference and as a position.
     fn read(text: LineText, counts: impl Fn(&'static str) -> (i64, i64)) -> Self {
         let (per, above): (&'static str, &'static str) = (text.per.leak(), text.above.leak());
         let percent = text.percent.parse().expect("a number of the table");
@@ -67,7 +66,7 @@ impl Line {
         }
     }
 
-    /// Of heights, in millimetres.
+    /// Reads a line over altitude, in millimeters.
     fn of_height(text: LineText) -> Self {
         Self::read(text, |text| {
             let height = Length::parse(text, Round::Up).expect("a height of the table");
@@ -75,18 +74,18 @@ impl Line {
         })
     }
 
-    /// Of degrees, in ninths of a thousandth of a degree Celsius.
+    /// Reads a line over temperature, in ninths of a thousandth of a degree Celsius.
     fn of_degrees(text: LineText) -> Self {
         Self::read(text, |text| {
             let there = Temperature::parse(text, Round::Up).expect("degrees of the table");
-            // So many degrees more are counted from the zero of their own scale.
+            // A difference counts from the zero of its own scale.
             let (_, unit) = told(text);
             let zero = Temperature::parse(&format!("0 {unit}"), Round::Up).expect("a scale");
             (there.ninths() - zero.ninths(), there.ninths())
         })
     }
 
-    /// Loss in millionths of a per cent, rounded up. Below the reference none, and no gain.
+    /// Returns the loss in millionths of a percent, rounded up. Below the reference there is neither loss nor gain.
     fn loss(self, at: i64) -> i128 {
         let over = i128::from((at - self.above).max(0));
         let per = i128::from(self.per);
@@ -94,25 +93,25 @@ impl Line {
     }
 }
 
-/// A text of the table, taken apart.
+/// Splits a figure of the table into number and unit.
 fn told(text: &'static str) -> Told {
     let (number, unit) = text.split_once(' ').expect("a unit of the table");
     (number.parse().expect("a number of the table"), unit)
 }
 
-/// One way to reckon the loss.
+/// A method to compute the loss.
 #[derive(Clone, Copy, Debug)]
 pub struct Method {
-    /// Where it comes from.
+    /// Its source.
     pub source: Source,
-    /// What height takes.
+    /// The loss to altitude.
     pub altitude: Line,
-    /// What the heat of the air takes.
+    /// The loss to air temperature.
     pub air: Line,
 }
 
 impl Method {
-    /// What is left of a power at this altitude and air, rounded down.
+    /// Returns the power that is left at this altitude and air temperature, rounded down.
     #[must_use]
     pub fn left(&self, power: Power, altitude: Length, air: Temperature) -> Power {
         const WHOLE: i128 = 100_000_000;
@@ -121,7 +120,7 @@ impl Method {
         Power::from_milliwatts(narrow(i128::from(power.milliwatts()) * left / WHOLE))
     }
 
-    /// What is lost to altitude and to air, for a reader who works it out again: each rounded up.
+    /// Returns the losses to altitude and to air temperature, each rounded up, for readers who check the arithmetic.
     #[must_use]
     pub fn losses(&self, altitude: Length, air: Temperature) -> [Percent; 2] {
         [self.altitude.loss(altitude.millimetres()), self.air.loss(air.ninths())]
@@ -135,16 +134,16 @@ impl From<MethodText> for Method {
     }
 }
 
-/// Both ways.
+/// The derating methods.
 #[derive(Clone, Copy, Debug)]
 pub struct Methods {
     /// The formula of a published manual.
     pub formula: Method,
-    /// What the trade says.
+    /// The rule of thumb of the trade.
     pub rule_of_thumb: Method,
-    /// Where the share on propane comes from.
+    /// The source of the share on propane.
     pub propane_source: Source,
-    /// Thousandths of a per cent that are left on propane.
+    /// The share left on propane, in thousandths of a percent.
     propane: i64,
 }
 
@@ -159,13 +158,13 @@ pub static METHODS: LazyLock<Methods> = LazyLock::new(|| {
     }
 });
 
-/// What is left of a power by the more cautious of the methods.
+/// Returns the power that is left by the more cautious method.
 #[must_use]
 pub fn left(power: Power, altitude: Length, air: Temperature) -> Power {
     METHODS.formula.left(power, altitude, air).min(METHODS.rule_of_thumb.left(power, altitude, air))
 }
 
-/// What is left on propane of a power that is given for gasoline, rounded down.
+/// Returns the power left on propane of a power rated on gasoline, rounded down.
 #[must_use]
 pub fn on_propane(power: Power) -> Power {
     Power::from_milliwatts(narrow(i128::from(power.milliwatts()) * i128::from(METHODS.propane) / 100_000))
@@ -195,8 +194,8 @@ mod tests {
 
     #[test]
     fn the_losses_are_those_of_the_table() {
-        // US Army TM 9-6115-673-13&P table 2-3, at 2000 m and 40 °C: (2000 - 1219) / 100 x 1.3 % and
-        // (40 - 35) / 10 x 3 %.
+        // US Army TM 9-6115-673-13&P table 2-3, at 2000 m and 40 °C: (2000 - 1219) / 100 x 1.3 % and (40 - 35) / 10 x
+        // 3 %.
         let (altitude, air) = at(2000, 40);
         let losses = METHODS.formula.losses(altitude, air);
         assert_eq!(losses.map(Percent::millipercent), [10_153, 1_500]);
@@ -215,9 +214,9 @@ mod tests {
         assert!(left(power, altitude, air).milliwatts() >= 0);
     }
 
-    /// Whoever types a reference that somebody publishes, in whichever unit, keeps all of the power:
-    /// 59 °F and 15 °C are the standard day of ISO 2533, 60, 77 and 86 °F what makers rate at, 4000 ft
-    /// and 1219 m the Army manual's. Each method by itself, as far as its own reference goes.
+    /// Any published reference, typed in any unit, leaves all of the power. 59 °F and 15 °C are the standard day of
+    /// ISO 2533, manufacturers rate at 60, 77 and 86 °F, and 4000 ft and 1219 m are the Army manual's. Each method is
+    /// tested alone, up to its own reference.
     #[test]
     fn no_reference_point_shaves_a_rating() {
         let read_height = |text: &str| bounds::ALTITUDE.read(text).expect("a height");
@@ -242,7 +241,7 @@ mod tests {
                     }
                 }
             }
-            // A tenth of a degree or a foot above it is above it.
+            // A tenth of a degree or a foot above the reference counts as above.
             let power = Power::from_milliwatts(3_000_000);
             let (height, air) = (heights[0], airs[0]);
             let hotter = Temperature::from_millicelsius(35_056);
@@ -254,8 +253,8 @@ mod tests {
         assert_eq!(air("60.1 °F").milliwatts(), 2_999_700);
     }
 
-    /// 88 °F are 28 °F above 60 °F: 2.8 %; 4,200 ft are 14.7 %. Of 2800 W just 2310 W are left: in degrees
-    /// Celsius no decimal is 88 °F, and it is not held for more.
+    /// 88 °F is 28 °F above 60 °F, which takes 2.8 %; 4,200 ft takes 14.7 %. That leaves exactly 2310 W of 2800 W. No
+    /// decimal in degrees Celsius equals 88 °F, and it must not be rounded up.
     #[test]
     fn degrees_fahrenheit_are_held_for_what_they_are() {
         let altitude = bounds::ALTITUDE.read("4200 ft").expect("a height");

@@ -1,4 +1,4 @@
-//! What is taken for a load when its owner does not know, by its kind.
+//! What is assumed of a load by its kind when its owner does not know.
 
 use std::sync::LazyLock;
 
@@ -34,20 +34,20 @@ struct FigureText {
     source: Cited,
 }
 
-/// The figures of one kind of load.
+/// The figures for a kind of load.
 #[derive(Clone, Copy, Debug)]
 pub struct KindFigures {
-    /// Running power when nobody knows it.
+    /// The running power, if unknown.
     pub running: Power,
-    /// Its source.
+    /// The source of `running`.
     pub running_source: Source,
-    /// Real over apparent power.
+    /// The ratio of real to apparent power.
     pub power_factor: Ratio,
-    /// Its source.
+    /// The source of `power_factor`.
     pub power_factor_source: Source,
-    /// Apparent power at the start over the running one.
+    /// The ratio of apparent power while starting to that while running.
     pub starting: Ratio,
-    /// Its source.
+    /// The source of `starting`.
     pub starting_source: Source,
 }
 
@@ -69,13 +69,13 @@ static KINDS: LazyLock<[KindFigures; 5]> = LazyLock::new(|| {
     [file.heater.into(), file.motor.into(), file.electronic.into(), file.lamp.into(), file.medical.into()]
 });
 
-/// The worst figure of all kinds, each with the source of the kind it is from.
+/// The worst figure of all kinds, each with the source of its kind.
 static WORST: LazyLock<KindFigures> = LazyLock::new(|| {
     KINDS.iter().fold(KINDS[0], |mut worst, kind| {
         if kind.running > worst.running {
             (worst.running, worst.running_source) = (kind.running, kind.running_source);
         }
-        // A lower power factor is a larger current.
+        // A lower power factor means a larger current.
         if kind.power_factor < worst.power_factor {
             worst.power_factor = kind.power_factor;
             worst.power_factor_source = kind.power_factor_source;
@@ -87,7 +87,7 @@ static WORST: LazyLock<KindFigures> = LazyLock::new(|| {
     })
 });
 
-/// The figures of a kind; of one that nobody knows the worst of all.
+/// Returns the figures for a kind, or the worst of all kinds if it is unknown.
 #[must_use]
 pub fn of_kind(kind: Answer<LoadKind>) -> &'static KindFigures {
     match kind {
@@ -112,12 +112,12 @@ mod tests {
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
             assert!((1..=1000).contains(&figures.power_factor.permille()), "{kind:?}");
         }
-        // NEC 430.251(A): locked rotor is six times full load.
+        // NEC 430.251(A): locked-rotor current is six times full-load current.
         let motor = of_kind(Answer::Known(LoadKind::Motor));
         assert_eq!(motor.starting.permille(), 6000);
     }
 
-    /// Rows of the table: a heater's watts, an electronic supply's power factor, a motor's start.
+    /// A heater's watts, an electronic supply's power factor and a motor's start.
     #[test]
     fn of_a_kind_nobody_knows_each_figure_is_the_worst() {
         for kind in [Answer::Unknown, Answer::Missing] {
@@ -130,8 +130,8 @@ mod tests {
         }
     }
 
-    /// The same watts typed a second time: 15 A at 120 V; a halogen work light; home oxygen. The watts of a
-    /// hair dryer hold at 125 V; at 120 V it takes 120² / 125² of them.
+    /// The same watts, typed again: 15 A at 120 V, a halogen work light, home oxygen. A hair dryer is rated at 125 V,
+    /// so at 120 V it draws 120² / 125² of its rating.
     #[test]
     fn nothing_unknown_is_taken_for_less_than_an_appliance_of_its_kind() {
         let all = [

@@ -1,7 +1,7 @@
-//! Published figures, each beside its source, and typed look-ups.
+//! Published figures with their sources, and typed lookups.
 //!
-//! A figure lives in a data file of this folder with the document, clause, edition and mark of
-//! its source; the modules here read it and say what its unit is.
+//! A figure is stored in a data file in this folder, with the document, clause, edition and mark of its source. The
+//! modules here read the files and state the units.
 
 pub mod appliances;
 pub mod conductor;

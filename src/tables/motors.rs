@@ -39,20 +39,20 @@ struct Multiple {
     multiple: i64,
 }
 
-/// The tables of this module.
+/// The tables in this module.
 #[derive(Debug)]
 pub struct Motors {
     /// Full-load current at 115 V by thousandths of a horsepower, smallest first.
     pub full_load: Vec<(u32, Current)>,
-    /// Its source.
+    /// The source of `full_load`.
     pub full_load_source: Source,
-    /// Greatest locked-rotor volt-amperes per horsepower by code letter.
+    /// The greatest locked-rotor volt-amperes per horsepower, by code letter.
     pub locked_rotor: Vec<(char, ApparentPower)>,
-    /// Its source.
+    /// The source of `locked_rotor`.
     pub locked_rotor_source: Source,
-    /// Locked-rotor over full-load current where there is no letter.
+    /// The ratio of locked-rotor to full-load current where there is no code letter.
     pub multiple: i64,
-    /// Its source.
+    /// The source of `multiple`.
     pub multiple_source: Source,
 }
 
@@ -75,7 +75,7 @@ pub static MOTORS: LazyLock<Motors> = LazyLock::new(|| {
             .rows
             .iter()
             .map(|row| {
-                // kVA with three decimals of a VA.
+                // The table is in kVA; the count is in thousandths of a VA.
                 let apparent = ApparentPower::from_millivolt_amps(data::count(&row.kva, 6));
                 (row.letter, apparent)
             })
@@ -86,8 +86,8 @@ pub static MOTORS: LazyLock<Motors> = LazyLock::new(|| {
     }
 });
 
-/// Full-load current at 115 V (NEC table 430.248) of a motor this large or the next larger one.
-/// Beyond the table in proportion to its last row, rounded up.
+/// Returns the full-load current at 115 V (NEC table 430.248) of a motor this large, or of the next larger one in the
+/// table. Beyond the table it is proportional to the last row, rounded up.
 #[must_use]
 pub fn full_load_at_115(millihorsepower: u32) -> Current {
     let rows = &MOTORS.full_load;
@@ -102,28 +102,28 @@ pub fn full_load_at_115(millihorsepower: u32) -> Current {
     )
 }
 
-/// The code letter that somebody wrote, if the table has it: of all letters to V it has no I, O or Q.
+/// Returns the code letter in a text, if the table has it. Of the letters up to V it lacks I, O and Q.
 #[must_use]
 pub fn code_letter(text: &str) -> Option<char> {
     let mut letters = MOTORS.locked_rotor.iter().map(|(letter, _)| *letter);
     letters.find(|letter| text.eq_ignore_ascii_case(letter.encode_utf8(&mut [0; 4])))
 }
 
-/// The code letter without an upper end: its figure is the least that it stands for.
+/// The code letter without an upper end. Its figure is the least that it stands for.
 pub const NO_UPPER_END: char = 'V';
 
-/// Greatest locked-rotor apparent power per horsepower of a code letter (NEC table 430.7(B)); of V,
-/// which has no upper end, the least. `None` for what is no code letter.
+/// Returns the greatest locked-rotor apparent power per horsepower for a code letter (NEC table 430.7(B)), or the least
+/// for V, which has no upper end. `None` if it is no code letter.
 #[must_use]
 pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
     MOTORS.locked_rotor.iter().find(|(listed, _)| *listed == letter.to_ascii_uppercase()).map(|(_, apparent)| *apparent)
 }
 
-/// Half of what a motor is rated for where it takes two legs: 115 V, as 430.248 has it. Its code letter
-/// goes by its own volts, not by those of the supply.
+/// Half the rated voltage of a motor that takes two legs: 115 V, as in 430.248. Its code letter is based on its own
+/// rated voltage, not on that of the supply.
 pub const RATED_VOLTS: Voltage = Voltage::from_millivolts(115_000);
 
-/// Locked-rotor apparent power of a motor with a code letter, at the upper end of the letter.
+/// Returns the locked-rotor apparent power of a motor, at the upper end of its code letter.
 #[must_use]
 pub fn locked_rotor(millihorsepower: u32, letter: char) -> Option<ApparentPower> {
     let per = locked_rotor_per_horsepower(letter)?;
@@ -155,7 +155,7 @@ mod tests {
         // 1/6 and 1/3 hp, however their third decimal was rounded.
         assert_eq!(full_load_at_115(166).milliamps(), 4400);
         assert_eq!(full_load_at_115(333).milliamps(), 7200);
-        // Between two rows the larger motor.
+        // Between two rows the larger motor counts.
         assert_eq!(full_load_at_115(501).milliamps(), 13_800);
         assert_eq!(full_load_at_115(6000).milliamps(), 68_000);
     }
@@ -169,7 +169,7 @@ mod tests {
 
     #[test]
     fn code_letter_g_at_its_upper_end() {
-        // 20 hp, 460 V, three phases, code G (NEC table 430.7(B)): 125.8 kVA, 158 A.
+        // 20 hp, 460 V, three-phase, code G (NEC table 430.7(B)): 125.8 kVA, 158 A.
         let apparent = locked_rotor(20_000, 'G').map(ApparentPower::millivolt_amps);
         assert_eq!(apparent, Some(125_800_000));
         // 125 800 / (460 x 1.7320508) = 157.89 A.

@@ -4,15 +4,15 @@ use std::borrow::Cow;
 
 use crate::plan::{Site, Span};
 
-/// The quiet hours that are taken where nobody knows them: 22:00 to 06:00 (common practice, no source).
+/// The quiet hours assumed where they are unknown: 22:00 to 06:00 (common practice, no source).
 pub const NIGHT: Span = Span { from: 22 * 60, to: 6 * 60 };
 
-/// Longer quiet hours than these, in minutes, are no night: a camp that lets engines run for an hour or
-/// two at noon does not sleep for the rest of the day.
+/// The longest quiet hours that count as a night, in minutes. A camp that allows engines for an hour or two at noon
+/// does not sleep the rest of the day.
 const LONGEST_NIGHT: u16 = 12 * 60;
 
-/// When the camp must be quiet; where nobody knows, [`NIGHT`], if anybody sleeps here. Empty where
-/// somebody said that it need not be.
+/// Returns when the camp must be quiet. Where that is unknown, [`NIGHT`] if anybody sleeps here. Empty if the plan says
+/// that it need not be quiet.
 #[must_use]
 pub fn quiet(site: &Site) -> Cow<'_, [Span]> {
     match site.quiet_hours.known() {
@@ -22,19 +22,18 @@ pub fn quiet(site: &Site) -> Cow<'_, [Span]> {
     }
 }
 
-/// The night, as far as the quiet hours of a plan tell it: those of them that share the most minutes
-/// with [`NIGHT`]. `None` where none do, or nobody knows them.
+/// Returns the quiet hours of the plan that overlap most with [`NIGHT`], or `None` if none do or they are unknown.
 #[must_use]
 pub fn told(site: &Site) -> Option<Span> {
     let known = site.quiet_hours.known()?;
-    // The first of several alike: `max_by_key` gives the last.
+    // Reversed, because `max_by_key` returns the last of equals and the first is wanted.
     let nights = known.iter().rev();
     let nights = nights.map(|span| (span.minutes_in_both(NIGHT), *span));
     let nights = nights.filter(|(shared, span)| *shared > 0 && span.minutes() <= LONGEST_NIGHT);
     nights.max_by_key(|(shared, _)| *shared).map(|(_, span)| span)
 }
 
-/// The night as the quiet hours tell it, or [`NIGHT`].
+/// Returns the night according to the quiet hours, or else [`NIGHT`].
 #[must_use]
 pub fn night(site: &Site) -> Span {
     told(site).unwrap_or(NIGHT)
@@ -57,14 +56,14 @@ mod tests {
     fn the_night_is_the_quiet_hours_in_which_people_sleep() {
         for (quiet, expected) in [
             (vec![span(23, 7)], Some(span(23, 7))),
-            // Generator hours from 8 to 10 and from 16 to 20.
+            // Engines may run from 8 to 10 and from 16 to 20.
             (vec![span(10, 16), span(20, 8)], Some(span(20, 8))),
             (vec![span(20, 8), span(10, 16)], Some(span(20, 8))),
-            // A nap is no night, and neither is a camp in which engines run for four hours a day.
+            // A nap is no night, and neither are quiet hours that leave only four hours for engines.
             (vec![span(13, 15)], None),
             (vec![span(14, 10)], None),
             (vec![], None),
-            // The first of two that are alike.
+            // The first of two equals.
             (vec![span(22, 2), span(2, 6)], Some(span(22, 2))),
         ] {
             let site = site(Answer::Known(quiet));
@@ -80,7 +79,7 @@ mod tests {
         assert_eq!(*quiet(&site(Answer::Unknown)), [NIGHT]);
         assert_eq!(*quiet(&site(Answer::Missing)), [NIGHT]);
         assert!(quiet(&site(Answer::Known(vec![]))).is_empty());
-        // Where nobody sleeps nobody need be quiet, unless somebody said so.
+        // Where nobody sleeps, nobody need be quiet unless the plan says so.
         let market = |quiet_hours| Site { people_sleep: Answer::Known(false), ..site(quiet_hours) };
         assert!(quiet(&market(Answer::Unknown)).is_empty());
         let noon = vec![span(12, 14)];

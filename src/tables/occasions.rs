@@ -1,16 +1,16 @@
-//! What people usually plug in, by occasion: `occasions.toml`, read once.
+//! What people usually plug in, by occasion, from `occasions.toml`.
 
 use std::sync::OnceLock;
 
 use serde::Deserialize;
 
-/// An occasion and its usual appliances.
+/// An occasion with its usual appliances.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Occasion {
-    /// Its key. Its name is the message `occasion-KEY`.
+    /// The key. The name is the message `occasion-KEY`.
     pub key: String,
-    /// Keys of [`super::appliances`].
+    /// The keys of its appliances in [`super::appliances`].
     pub appliances: Vec<String>,
 }
 
@@ -20,10 +20,10 @@ struct File {
     occasion: Vec<Occasion>,
 }
 
-/// All of them, in the order of the file.
+/// Returns all occasions in the order of the file.
 ///
 /// # Panics
-/// Never in a build whose tests passed: the file is part of the program.
+/// Panics if the compiled-in file is invalid, which the tests rule out.
 pub fn all() -> &'static [Occasion] {
     static TABLE: OnceLock<Vec<Occasion>> = OnceLock::new();
     TABLE.get_or_init(|| {
@@ -32,7 +32,7 @@ pub fn all() -> &'static [Occasion] {
     })
 }
 
-/// The occasion with this key.
+/// Returns the occasion with this key.
 pub fn named(key: &str) -> Option<&'static Occasion> {
     all().iter().find(|occasion| occasion.key == key)
 }

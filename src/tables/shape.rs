@@ -1,15 +1,14 @@
 //! Plug and receptacle configurations of NEMA WD 6, by their published names.
 //!
-//! Volts, amperes, poles and wires of each configuration are from memory, not verified against
-//! the standard.
+//! Volts, amperes, poles and wires of each configuration are from memory, not verified against the standard.
 
 use super::source::{Mark, Source};
 use crate::quantity::{Current, Voltage};
 
-/// Where the configurations are from.
+/// The source of the configurations.
 pub const SOURCE: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
 
-/// The blade pattern shared by a plug and its receptacle.
+/// The blade pattern that a plug shares with its receptacle.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Configuration {
     /// 1-15: two blades, 15 A 125 V, no ground.
@@ -37,7 +36,7 @@ pub enum Configuration {
     N14_50,
 }
 
-/// The conductors a configuration brings, ground aside.
+/// The conductors that a configuration provides, apart from ground.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Circuit {
     /// One leg and neutral, 120 V.
@@ -49,7 +48,7 @@ pub enum Circuit {
 }
 
 impl Circuit {
-    /// How many those are.
+    /// Returns the number of conductors, without ground.
     #[must_use]
     pub const fn conductors(self) -> u8 {
         match self {
@@ -60,7 +59,7 @@ impl Circuit {
 }
 
 impl Configuration {
-    /// All of them, in the order lists are shown.
+    /// All configurations, in the order in which lists show them.
     pub const ALL: [Self; 11] = [
         Self::N5_15,
         Self::N5_20,
@@ -75,7 +74,7 @@ impl Configuration {
         Self::N1_15,
     ];
 
-    /// The published name without the letter for plug or receptacle.
+    /// Returns the published name without the letter for plug or receptacle.
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {
@@ -93,7 +92,7 @@ impl Configuration {
         }
     }
 
-    /// Rated current.
+    /// Returns the rated current.
     #[must_use]
     pub const fn rating(self) -> Current {
         Current::from_milliamps(match self {
@@ -104,7 +103,7 @@ impl Configuration {
         })
     }
 
-    /// The conductors it brings.
+    /// Returns the conductors that it provides.
     #[must_use]
     pub const fn circuit(self) -> Circuit {
         match self {
@@ -120,13 +119,13 @@ impl Configuration {
         !matches!(self, Self::N1_15)
     }
 
-    /// Whether it is of the household pattern: 15 or 20 A at 120 V, straight blades.
+    /// Whether it is a household shape: 15 or 20 A at 120 V, straight blades.
     #[must_use]
     pub const fn household(self) -> bool {
         matches!(self, Self::N1_15 | Self::N5_15 | Self::N5_20)
     }
 
-    /// Nominal voltage between the conductors a single load would use.
+    /// Returns the nominal voltage between the conductors that a single load would use.
     #[must_use]
     pub const fn volts(self) -> Voltage {
         Voltage::from_millivolts(match self.circuit() {
@@ -136,8 +135,9 @@ impl Configuration {
     }
 }
 
-/// Adapters that are sold for campers, common practice: one circuit, and the end no smaller than the plug, so that
-/// whatever breaker suits the plug suits the end. From a larger plug to a smaller end there are some, and they are a trap.
+/// Adapters sold for campers, as plug and end (common practice). They keep a single circuit, and the end is no smaller
+/// than the plug, so a breaker that suits the plug suits the end. Adapters from a larger plug to a smaller end are sold
+/// too, but they are a trap.
 const ADAPTERS: [(Configuration, Configuration); 2] =
     [(Configuration::L5_30, Configuration::TT30), (Configuration::N5_15, Configuration::TT30)];
 
@@ -148,8 +148,8 @@ macro_rules! half {
         pub struct $name(pub Configuration);
 
         impl $name {
-            /// The half with this published name, letter included; case and a missing hyphen
-            /// after "L" or "TT" are forgiven, and so is the standard's name before it.
+            /// Parses a published name with its letter. Ignores case, a missing hyphen after "L" or "TT", and a leading
+            /// "NEMA".
             #[must_use]
             pub fn named(text: &str) -> Option<Self> {
                 let squeeze = |s: &str| -> String {
@@ -173,19 +173,19 @@ macro_rules! half {
     };
 }
 
-half!(/// The half with blades, as `5-15P`.
+half!(/// The half with blades, such as `5-15P`.
     Plug, "P");
-half!(/// The half with slots, as `5-15R`.
+half!(/// The half with slots, such as `5-15R`.
     Receptacle, "R");
 
 impl Plug {
-    /// What the plug that joins neutral and ground is made with (common practice, no source).
+    /// The shape of a bonding plug, which joins neutral to ground (common practice, no source).
     pub(crate) const BONDING: Self = Self(Configuration::N5_15);
 }
 
 impl Receptacle {
-    /// How many of it stand behind one face, when nobody says: the duplex is usual for 5-15R and
-    /// 5-20R (common practice, no source).
+    /// Returns how many sockets a receptacle usually has: two for 5-15R and 5-20R, which are usually duplex, otherwise
+    /// one (common practice, no source).
     #[must_use]
     pub const fn usual_sockets(self) -> u8 {
         match self.0 {
@@ -194,7 +194,7 @@ impl Receptacle {
         }
     }
 
-    /// The adapter that is sold for a plug that does not go in here: its own plug and its end.
+    /// Returns the adapter sold for a plug that does not fit here, as its own plug and end.
     #[must_use]
     pub fn adapter(self, plug: Plug) -> Option<(Plug, Self)> {
         let sold = ADAPTERS.iter().map(|(plug, end)| (Plug(*plug), Self(*end)));
@@ -202,8 +202,8 @@ impl Receptacle {
         fits.next().filter(|_| !self.takes(plug))
     }
 
-    /// Whether the plug goes in. Beside its own shape, a 5-20R takes a 5-15P, and both take the
-    /// two-blade 1-15P (NEMA WD 6, from memory).
+    /// Whether the plug fits. Besides its own shape, a 5-20R takes a 5-15P, and both take the two-blade 1-15P (NEMA
+    /// WD 6, from memory).
     #[must_use]
     pub fn takes(self, plug: Plug) -> bool {
         use Configuration::{N1_15, N5_15, N5_20};

@@ -1,25 +1,27 @@
-//! How much louder a set is at more load than its noise was measured at.
+//! How much louder a generator is at a higher load than the one at which its noise was measured.
 //!
-//! No published figure was found: the standards for measuring (ISO 3744, ISO 8528-10) say how, at a
-//! load that the maker states, and not how the level grows. Makers who print two levels for sets that
-//! slow down when little is asked of them print some 5 to 10 dB between a quarter load and all of it.
+//! No published figure was found. The measurement standards (ISO 3744, ISO 8528-10) say how to measure, at a load that
+//! the manufacturer states, but not how the level grows. Manufacturers that print two levels for generators that slow
+//! down at light load show some 5 to 10 dB between a quarter load and full load.
 
 use crate::plan::Answer;
 use crate::quantity::{Percent, SoundLevel};
 
-/// What full load adds to a level measured at a quarter load or less: 10 dB(A) (common practice, no
-/// source). The upper end, and about twice as loud to the ear.
+/// What full load adds to a level measured at a quarter load or less: 10 dB(A) (common practice, no source). The upper
+/// end of the range, and about twice as loud to the ear.
 pub const FULL_LOAD: SoundLevel = SoundLevel::from_millidecibels(10_000);
 
-/// A load that nobody knows (common practice, no source): what makers like to measure at.
+/// The assumed load of a measurement that does not state it (common practice, no source), since manufacturers like to
+/// measure there.
 pub const UNKNOWN_LOAD: Percent = Percent::from_millipercent(25_000);
 
 /// Full load.
 pub const ALL: Percent = Percent::from_millipercent(100_000);
 
-/// How much louder the set is taken to be at this load than at the one it was measured at: all of
-/// [`FULL_LOAD`] from a quarter to full load, in proportion between, rounded up; less than a quarter is
-/// taken for a quarter, and with less load it is never taken to be quieter.
+/// Returns how much louder the generator is assumed to be at `load` than at the measured load: all of [`FULL_LOAD`]
+/// from a quarter to full load, proportionally in between, rounded up.
+///
+/// Less than a quarter counts as a quarter, and at a lower load than measured it is never assumed to be quieter.
 #[must_use]
 pub fn more_at(load: Percent, measured: Answer<Percent>) -> SoundLevel {
     let quarter = UNKNOWN_LOAD.millipercent();
@@ -45,7 +47,7 @@ mod tests {
             (50, 25, 3_334),
             (100, 50, 6_667),
             (75, 50, 3_334),
-            // With less load than it was measured at it is not promised to be quieter.
+            // At a lower load than measured, no lower level is promised.
             (25, 50, 0),
             (5, 5, 0),
             (30, 5, 667),

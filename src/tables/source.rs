@@ -1,4 +1,4 @@
-//! Where a figure comes from, and how well that was checked.
+//! The source of a figure, and how well it was checked.
 
 /// How a figure was checked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, serde::Serialize, serde::Deserialize)]
@@ -14,37 +14,36 @@ pub enum Mark {
     CommonPractice,
 }
 
-/// One source of one figure or duty. Names and numbers of a document are the same in every language; what
-/// else is to be said of it is a message.
+/// The source of a figure or duty. Document names and numbers are the same in every language; anything else about it is
+/// a message.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, serde::Serialize)]
 pub struct Source {
-    /// Document, as "NFPA 70 (NEC)"; empty where only the note names it.
+    /// The document, such as "NFPA 70 (NEC)"; empty if only the note names it.
     pub document: &'static str,
-    /// Clause or table, as "210.21(B)(2)"; empty where none applies.
+    /// The clause or table, such as "210.21(B)(2)"; empty if none applies.
     pub clause: &'static str,
-    /// What a reader is told with the clause, by the key of its message `source-NOTE`; empty where there is
-    /// no more to say.
+    /// What else readers are told, by the key of its message `source-NOTE`; empty if nothing.
     pub note: &'static str,
-    /// Edition or date; empty where it is not known.
+    /// The edition or date; empty if unknown.
     pub edition: &'static str,
     /// How it was checked.
     pub mark: Mark,
 }
 
 impl Source {
-    /// A source with all its parts.
+    /// Creates a source without a note.
     #[must_use]
     pub const fn new(document: &'static str, clause: &'static str, edition: &'static str, mark: Mark) -> Self {
         Self { document, clause, note: "", edition, mark }
     }
 
-    /// The same with something to say of it, by the key of its message `source-NOTE`.
+    /// Adds a note, by the key of its message `source-NOTE`.
     #[must_use]
     pub const fn noted(self, note: &'static str) -> Self {
         Self { note, ..self }
     }
 
-    /// Trade practice without a document.
+    /// Returns the source of a trade practice without a document.
     #[must_use]
     pub const fn common_practice() -> Self {
         Self::new("", "", "", Mark::CommonPractice)

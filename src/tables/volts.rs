@@ -1,33 +1,32 @@
-//! How much voltage may be lost on the way: NFPA 70 (NEC) 210.19, informational note, 2023, 3 %
-//! on a branch and 5 % in all (from a secondary copy). Advice, not law. And what a supply of 120 V is
-//! held to.
+//! How much voltage may be lost on the way: 3 % on a branch circuit and 5 % in total, by NFPA 70 (NEC) 210.19,
+//! informational note, 2023 (from a secondary copy). Advice, not law. Also the limits for a 120 V supply.
 
 use super::source::{Mark, Source};
 use crate::quantity::{Percent, Voltage};
 
-/// Worth a note above this.
+/// Above this a drop is worth a note.
 pub const NOTED: Percent = Percent::from_millipercent(3_000);
-/// Too much above this.
+/// Above this a drop is too much.
 pub const MUCH: Percent = Percent::from_millipercent(5_000);
 
-/// The least of range A for a service of 120 V; at 240 V it is twice that. Made for utilities: nobody
-/// enforces it at a portable set, but what people plug in is made for it.
+/// The lower limit of range A for a 120 V service; at 240 V it is twice that. It is meant for utilities and nobody
+/// enforces it on a portable generator, but appliances are made for it.
 pub const SERVICE_LEAST: Voltage = Voltage::from_millivolts(114_000);
-/// The most of it.
+/// The upper limit of range A for a 120 V service.
 pub const SERVICE_MOST: Voltage = Voltage::from_millivolts(126_000);
 
-/// The least of range A where a thing of 120 V is plugged in: the wiring behind the service may lose
-/// 6 V more. Things are made for this and up.
+/// The lower limit of range A where a 120 V appliance is plugged in, since the wiring downstream of the service may
+/// lose another 6 V. Appliances are made for this voltage and up.
 pub const USE_LEAST: Voltage = Voltage::from_millivolts(108_000);
-/// The least of range B there. Between the two it works and is put right as soon as can be; below
-/// it what is plugged in may not work, and may be harmed.
+/// The lower limit of range B where an appliance is plugged in. Between this and [`USE_LEAST`] it works, but the
+/// voltage should be corrected soon. Below this it may fail or be damaged.
 pub const USE_LEAST_B: Voltage = Voltage::from_millivolts(104_000);
 
-/// No set gives more than a tenth above nominal: the neutral may be lost, or the set is broken (common practice, no
-/// source).
+/// A tenth above nominal. No generator should supply more: the neutral may be lost or the generator broken (common
+/// practice, no source).
 pub const HIGH: Voltage = Voltage::from_millivolts(132_000);
 
-/// Such a bound, given for 120 V, at another nominal voltage; rounded up.
+/// Scales a limit for 120 V to another nominal voltage, rounded up.
 #[must_use]
 pub const fn at_nominal(bound: Voltage, nominal: Voltage) -> Voltage {
     const BASE: i64 = 120_000;
@@ -35,20 +34,19 @@ pub const fn at_nominal(bound: Voltage, nominal: Voltage) -> Voltage {
     Voltage::from_millivolts((scaled + BASE - 1) / BASE)
 }
 
-/// Where the bounds at the place of use stand: "The Range B utilization voltage range is plus 6% to
-/// minus 13% of nominal", and of a table of a revision draft of the standard the row for 120 V: 126,
-/// 114, 108; 127, 110, 104.
+/// The source of the limits at the point of use: "The Range B utilization voltage range is plus 6% to minus 13% of
+/// nominal", and the 120 V row of a table in a revision draft of the standard: 126, 114, 108; 127, 110, 104.
 pub const RANGES_IN_USE: Source = Source::new("ANSI C84.1", "", "", Mark::Secondary).noted("volts-in-use");
 
-/// Where range A stands.
+/// The source of range A.
 pub const RANGE_A: Source = Source::new("COMAR (Maryland)", "20.50.07.02", "", Mark::Confirmed).noted("range-a");
 
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    /// ANSI C84.1, the row for 120 V of a revision draft's table (from a secondary copy): range A 126,
-    /// 114, 108; range B 127, 110, 104. A utility's document gives range B in use as -13 % of nominal.
+    /// ANSI C84.1, the 120 V row of the table in a revision draft (from a secondary copy): range A 126, 114, 108; range
+    /// B 127, 110, 104. A utility's document gives range B at the point of use as -13 % of nominal.
     #[test]
     fn the_bounds_are_those_of_the_table() {
         let volts = |volts: i64| Voltage::from_millivolts(volts * 1000);

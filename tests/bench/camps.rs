@@ -1,26 +1,26 @@
-//! Plans of camps by their size, the same in every run: so many loads on so many boxes.
+//! Plans of camps by size, identical in every run: this many loads on this many boxes.
 //!
-//! The set and what hangs on it are about as large as such a camp would have them: it gives half of what
-//! all loads draw together, and has a few sockets more than there are loads.
+//! Generator and gear are about what such a camp would have. The generator delivers half of what all loads draw
+//! together, and there are a few more sockets than loads.
 
 use std::fmt::Write as _;
 
 use super::draw::Draw;
 
-/// How large a camp is, and what is known of it.
+/// The size of a camp, and what is known about it.
 #[derive(Clone, Copy, Debug)]
 pub struct Camp {
-    /// How many loads, each an entry of its own.
+    /// The number of loads, each a separate entry.
     pub loads: u32,
-    /// How many boxes they hang on.
+    /// The number of boxes that feed them.
     pub boxes: u32,
-    /// Whether each load has its hours.
+    /// Whether each load has hours.
     pub hours: bool,
-    /// Whether everything is known, or nothing of the site, and of gear and loads only a part.
+    /// Whether everything is known. Otherwise nothing is known about the site, and only part of the gear and loads.
     pub known: bool,
 }
 
-/// What a load is, and what it draws.
+/// The kind, the draw and the watts of each load.
 const THINGS: [(&str, &str, u32); 10] = [
     ("lamp", "running = \"12 W\"", 12),
     ("lamp", "running = \"60 W\"", 60),
@@ -35,7 +35,7 @@ const THINGS: [(&str, &str, u32); 10] = [
 ];
 
 impl Camp {
-    /// The text of its plan.
+    /// Returns the text of the plan.
     pub fn plan(self) -> String {
         let mut draw = Draw::new(self.loads * 64 + self.boxes);
         let mut loads = String::new();
@@ -69,7 +69,8 @@ impl Camp {
         text + &loads
     }
 
-    /// A box on its feed, with an outlet for every two of its loads, and a splitter on one of them.
+    /// Adds a box on its feed cord, with one duplex outlet for every two of its loads and one more, and a splitter on
+    /// the first outlet.
     fn distribution_box(self, draw: &mut Draw, text: &mut String, number: u32) {
         let wire = if self.known || number.is_multiple_of(2) { "10 AWG" } else { "unknown" };
         let _ = write!(
@@ -101,7 +102,7 @@ impl Camp {
         );
     }
 
-    /// A load, and the watts it draws.
+    /// Adds a load and returns its watts.
     fn load(self, draw: &mut Draw, text: &mut String, number: u32) -> u32 {
         let (kind, draws, watts) = THINGS[draw.below(10) as usize];
         let wanted = draw.one_of(&["must", "wish", "wish"]);

@@ -1,17 +1,16 @@
-//! How long one plan takes from its text to its report, over a thousand varied plans:
-//! `cargo bench --bench check`.
+//! Times a plan from text to report, over a thousand varied plans: `cargo bench --bench check`.
 //!
-//! In this process, one after another, without reading files or making words. The plans differ in
-//! nearly everything that the report depends on: the set, one leg or two, with a box, with several,
-//! or with none, cords behind cords and splitters, loads of every kind by watts, amperes and
-//! horsepower, hours or none, and how much of it all is unknown. Each is timed twice, the first
-//! time cold, and both are told; every plan must read, and the reports must differ.
+//! Runs in this process, one plan after another, without reading files or making words. The plans vary in nearly
+//! everything that affects the report: the generator, one leg or two, no box, one or several, cords chained to cords
+//! and splitters, loads of every kind in watts, amperes and horsepower, with and without hours, and how much is
+//! unknown. Each is timed twice, the first time cold, and both times are shown. Every plan must read, and the reports
+//! must differ.
 //!
-//! Prints the time by the number of loads, the middle, the 99th of a hundred and the worst, the same
-//! without the search for the best sharing, which plans are slowest, and whether a thousand plans
-//! take ten times as long as a hundred.
+//! Prints the mean and worst time by number of loads, the median, 99th percentile and worst overall, the same without
+//! the search for the best sharing, the slowest plans, and whether a thousand plans take ten times as long as a
+//! hundred.
 
-// A benchmark prints, reads a clock and writes what it found.
+// A benchmark prints and reads a clock.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 use std::collections::BTreeSet;
@@ -24,10 +23,10 @@ mod draw;
 use draw::Draw;
 
 const PLANS: u32 = 1000;
-/// What one plan may take, on a machine of the year and optimised.
+/// The limit for one plan, on a current machine and optimized.
 const BAR: Duration = Duration::from_millis(5);
 
-/// A plan under way: its text, and the receptacles that 5-15 plugs go into.
+/// A plan being built: its text, and the receptacles that take 5-15 plugs.
 struct Sketch {
     draw: Draw,
     text: String,
@@ -51,7 +50,7 @@ impl Sketch {
         for number in 0..sketch.draw.below(6) {
             sketch.cord(number);
         }
-        // Few plans have many: most camps have up to ten, some of them several of a kind.
+        // Most camps have up to ten entries, some of them for several of a kind. Few have more.
         let most = if sketch.draw.below(5) == 0 { 15 } else { 10 };
         sketch.loads = 1 + sketch.draw.below(most);
         for number in 0..sketch.loads {
@@ -74,7 +73,7 @@ impl Sketch {
         );
     }
 
-    /// Whether it has two legs.
+    /// Adds the generator and returns whether it has two legs.
     fn set(&mut self) -> bool {
         let draw = &mut self.draw;
         let two_legs = draw.below(3) == 0;
@@ -100,7 +99,7 @@ impl Sketch {
         two_legs
     }
 
-    /// A box on its feed, with up to eight outlets.
+    /// Adds a box on its feed cord, with up to eight outlets.
     fn distribution_box(&mut self, number: u32, two_legs: bool) {
         let draw = &mut self.draw;
         let shape = if two_legs { "L14-30" } else { "L5-30" };
@@ -133,7 +132,7 @@ impl Sketch {
         }
     }
 
-    /// A cord or splitter on any receptacle so far, those of other cords too.
+    /// Adds a cord or splitter on any earlier receptacle, including those of other cords.
     fn cord(&mut self, number: u32) {
         let draw = &mut self.draw;
         let ends = 1 + draw.below(3);
@@ -186,7 +185,7 @@ impl Sketch {
     }
 }
 
-// A benchmark is about time; nothing that is computed depends on it.
+// Only the benchmark's timing depends on the clock.
 fn time_of(text: &str) -> (Duration, String) {
     let start = Instant::now();
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
@@ -195,8 +194,8 @@ fn time_of(text: &str) -> (Duration, String) {
     (time, report.to_json().expect("a report is JSON"))
 }
 
-/// How much of that is the search for who plugs in where and what may run together, which has a
-/// benchmark of its own (`--bench sharing`): the best of two.
+/// Returns how much of that time goes to the search for who plugs in where and what may run together, which has its own
+/// benchmark (`--bench sharing`). The best of two.
 fn sharing_of(text: &str) -> Duration {
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
     let supply = tallywatt::supply::Supply::build(&plan);
@@ -241,7 +240,7 @@ fn main() {
         "first 100: {hundred:.2?}; all {PLANS}: {all:.2?}, {:.2} times a tenth of them",
         all.as_secs_f64() / (10.0 * hundred.as_secs_f64())
     );
-    // The numbers of the plans, for whoever looks into one.
+    // The numbers of the slowest plans, for looking into one.
     let mut slowest: Vec<usize> = (0..times.len()).collect();
     slowest.sort_by_key(|number| std::cmp::Reverse(times[*number].0));
     let told = slowest.iter().take(8);

@@ -1,13 +1,13 @@
-//! Numbers that look random and are the same each time.
+//! Repeatable pseudorandom numbers.
 
-/// Marsaglia's xorshift of 32 bits.
+/// Marsaglia's 32-bit xorshift.
 pub struct Draw(u32);
 
 impl Draw {
-    /// Numbers that are others for each seed.
+    /// Creates a generator whose sequence depends on the seed.
     pub fn new(seed: u32) -> Self {
         let mut draw = Self(seed.wrapping_mul(2_654_435_761) | 1);
-        // Seeds that are near to each other begin alike.
+        // Sequences of neighboring seeds start out similar.
         for _ in 0..8 {
             draw.below(2);
         }

@@ -1,28 +1,27 @@
-//! The placing as a mixed integer linear program for a general solver, to compare with.
+//! The placing problem as a mixed integer linear program for a general solver, for comparison.
 //!
-//! One binary variable for each load at each place it may go to; a row for each limit at each
-//! moment, left out where even everything at once keeps it; for a surge row one variable more,
-//! no less than what any load of it adds by starting. First the greatest weight, then, with that
-//! weight kept, the least use.
+//! There is a binary variable for each load at each place it may go to, and a row for each limit at each moment, except
+//! where even everything at once is within it. A surge row has one more variable, at least what any of its loads adds
+//! by starting. The first stage maximizes the weight, the second minimizes the use at that weight.
 
 use std::time::{Duration, Instant};
 
 use microlp::{ComparisonOp, OptimizationDirection, Problem, SolutionStatus, Variable};
 use tallywatt::sharing::model::Model;
 
-/// What the solver came to.
+/// The result of the solver.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Outcome {
-    /// It says that this is best: weight of musts and wishes, and the greatest use.
+    /// Proven best: the weights of musts and wishes, and the greatest use.
     Best((u64, u64), i64),
-    /// It came to its limit of time.
+    /// It reached its time limit.
     TimeOut,
     /// It gave up.
     Failed,
 }
 
-/// Solves both stages, each within the limit, and tells how long that took.
-// A benchmark is about time; nothing that is computed depends on it.
+/// Solves both stages, each within `limit`, and returns the total time.
+// Only the benchmark's timing depends on the clock.
 #[allow(clippy::disallowed_methods)]
 pub fn solve(model: &Model, limit: Duration) -> (Duration, Outcome) {
     let start = Instant::now();
@@ -50,7 +49,7 @@ fn weights(model: &Model, must: bool) -> impl Iterator<Item = u64> {
     loads.filter(move |load| load.must == must).map(|load| load.weight)
 }
 
-/// The greatest weight; or, with one given, the least use in thousandths that keeps it.
+/// Returns the greatest weight or, given a weight to keep, the least use in thousandths.
 #[allow(clippy::cast_precision_loss)] // the sums are far below 2^52
 fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Result<f64, Outcome> {
     let mut problem =
@@ -82,7 +81,7 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
         problem.add_constraint(row, ComparisonOp::Ge, keep - 0.5);
     }
     for row in &model.rows {
-        // In thousandths of the whole numbers, so that one of them is far above rounding.
+        // In units of a thousand, so that one count is far above rounding.
         let capacity = row.capacity as f64 / 1000.0;
         for moment in model.moments() {
             let mut sum: Vec<(Variable, f64)> = Vec::new();

@@ -1,14 +1,14 @@
-//! Cost against size as a picture: loads across, time upwards by powers of ten.
+//! A chart of time against size: loads on the x-axis, time on a logarithmic y-axis.
 
 use std::fmt::Write as _;
 use std::time::Duration;
 
-/// One case.
+/// A case.
 #[derive(Clone, Copy, Debug)]
 pub struct Point {
     pub loads: usize,
     pub ours: Duration,
-    /// `None`: it came to no answer within its limit.
+    /// The time of the general solver, or `None` if it found no answer within its limit.
     pub general: Option<Duration>,
 }
 
@@ -19,7 +19,7 @@ const RIGHT: f64 = 20.0;
 const TOP: f64 = 50.0;
 const BOTTOM: f64 = 50.0;
 const MOST_LOADS: f64 = 42.0;
-/// Powers of ten of a second: 10 µs to 100 s.
+/// Powers of ten in seconds: 10 µs to 100 s.
 const LOW: f64 = -5.0;
 const HIGH: f64 = 2.0;
 
@@ -33,7 +33,7 @@ fn up(seconds: f64) -> f64 {
     HEIGHT - BOTTOM - (HEIGHT - TOP - BOTTOM) * share
 }
 
-/// The picture as SVG. Writing into a string cannot fail.
+/// Returns the chart as SVG. Writing to a string cannot fail.
 #[must_use]
 pub fn svg(points: &[Point], limit: Duration) -> String {
     let mut out = format!(
@@ -68,7 +68,7 @@ pub fn svg(points: &[Point], limit: Duration) -> String {
         f64::midpoint(LEFT, WIDTH - RIGHT),
         HEIGHT - 10.0
     );
-    // The bars: 5 ms to 15 loads, 1 s beyond.
+    // The limits: 5 ms up to 15 loads, 1 s beyond.
     for (from, to, seconds) in [(0, 15, 0.005), (20, 40, 1.0)] {
         let _ = writeln!(
             out,
@@ -92,7 +92,7 @@ pub fn svg(points: &[Point], limit: Duration) -> String {
                 y - 4.0
             );
         } else {
-            // No answer: a cross at its limit.
+            // No answer: a cross at the time limit.
             let y = up(limit.as_secs_f64());
             let _ = writeln!(
                 out,

@@ -1,10 +1,9 @@
-//! What printing costs beside the typesetter alone: `cargo bench --bench print`.
+//! Compares the cost of printing with that of the typesetter alone: `cargo bench --bench print`.
 //!
-//! Every line is a process of its own, started cold. "bare" compiles and exports the same
-//! documents from the same data with a world of a few lines and no check at all. Time is the least
-//! of several runs; memory is the greatest resident size the system saw.
+//! Each line is a separate process, started cold. "bare" compiles and exports the same documents from the same data,
+//! with a minimal world and no checks. Time and peak resident memory are the least of several runs.
 
-// A benchmark starts processes and reads a clock; nothing that is printed depends on it.
+// A benchmark starts processes and reads a clock. Nothing that is printed depends on it.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 use std::path::Path;
@@ -25,7 +24,7 @@ use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
 const RUNS: usize = 5;
-/// Labels of the longest run.
+/// The number of labels in the longest run.
 const MANY: usize = 1_000;
 
 struct Bare {
@@ -108,7 +107,7 @@ fn demo() -> (plan::Plan, Report) {
     (plan, report)
 }
 
-/// One process: what to do, and on which documents.
+/// Does the work of one process: which way to print, and which documents.
 fn work(how: &str, what: &str) {
     let words = Words::english();
     let options = Options::default();
@@ -133,7 +132,7 @@ fn work(how: &str, what: &str) {
     }
 }
 
-/// At least so many labels, each of the demo's as often as the others.
+/// Returns options for at least `many` labels, with the same number of copies of each of the demo's labels.
 fn labels_only(many: usize, plan: &plan::Plan, report: &Report) -> Options {
     let options = Options { only: vec![Document::Labels], ..Options::default() };
     let data = template_data(plan, report, &Words::english(), &options).expect("data");

@@ -1,35 +1,33 @@
-//! Random problems that are harder than a camp is likely to be, from fixed numbers, so that every
-//! run meets the same ones.
+//! Random problems harder than a camp is likely to be, from fixed seeds, so that every run gets the same ones.
 //!
-//! Each has a set, outlets, boxes and receptacles as a tree. What makes them hard differs: see
-//! [`Shape`].
+//! Each is a tree of a generator, outlets, boxes and receptacles. What makes them hard differs: see [`Shape`].
 
 use tallywatt::sharing::model::{Load, Model};
 use tallywatt::sharing::set::LoadSet;
 
-/// What a problem is made hard by.
+/// What makes a problem hard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Shape {
-    /// Nothing but its size: loads, weights and limits as they come.
+    /// Only its size: loads, weights and limits vary freely.
     Mixed,
-    /// A few sorts of load, many of each, all worth the same.
+    /// A few sorts of load, many of each, all with the same weight.
     Equal,
-    /// Sizes within a few hundredths of each other, and limits between whole numbers of them.
+    /// Sizes within a few percent of each other, and limits between whole multiples of them.
     NearTied,
-    /// Weights that follow the sizes, so that no load is worth more for its size than another.
+    /// Weights proportional to the sizes, so that no load is worth more for its size than another.
     Proportional,
-    /// Two legs, loads on one or on both, and few that may go to either.
+    /// Two legs, with loads on one or on both and few that may go to either.
     TwoLegs,
-    /// Everything on at its own hours, so that each limit counts many times over.
+    /// Every load has its own hours, so each limit applies at many moments.
     Hours,
     /// Hardly more sockets than loads, and plugs that fit few of them.
     FewSockets,
-    /// Motors that start at several times what they run at, and a surge limit at every box.
+    /// Motors that start at several times their running current, and a surge limit at every box.
     Motors,
 }
 
 impl Shape {
-    /// All of them.
+    /// All shapes.
     pub const ALL: [Self; 8] = [
         Self::Mixed,
         Self::Equal,
@@ -42,8 +40,7 @@ impl Shape {
     ];
 }
 
-/// Numbers that look random and are the same everywhere: the generator "SplitMix64" of Steele,
-/// Lea and Flood (2014).
+/// Pseudorandom numbers that are the same everywhere: "SplitMix64" by Steele, Lea and Flood (2014).
 struct Chance(u64);
 
 impl Chance {
@@ -55,7 +52,7 @@ impl Chance {
         word ^ (word >> 31)
     }
 
-    /// From `low` to `high`, both possible.
+    /// Returns a number from `low` to `high`, inclusive.
     fn within(&mut self, low: i64, high: i64) -> i64 {
         let count = high.abs_diff(low) + 1;
         low + i64::try_from(self.next() % count).unwrap_or(0)
@@ -74,17 +71,17 @@ impl Chance {
     }
 }
 
-/// One node of the tree: what it carries, and the places under it.
+/// A node of the tree: its limits, and the places downstream.
 struct Node {
     limit: i64,
     permille: i64,
     surge: Option<i64>,
     places: u64,
-    /// 0: the set.
+    /// The depth in the tree, 0 for the generator.
     depth: u8,
 }
 
-/// A problem of this shape, with so many loads and places.
+/// Returns a problem of this shape with this many loads and places.
 #[must_use]
 pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model {
     let mut chance = Chance(
@@ -102,7 +99,7 @@ pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model 
     let legs: Vec<u8> = (0..places).map(|_| chance.of(&[1_u8, 1, 2, 2, 3])).collect();
     let sides: &[u8] = if shape == Shape::TwoLegs { &[1, 2] } else { &[3] };
     if shape == Shape::TwoLegs {
-        // A load of two legs goes where both are; others where there is one.
+        // A two-leg load goes where both legs are, other loads where there is one.
         for load in &mut model.loads {
             let both = chance.percent(25);
             load.allowed.retain(|place| (legs[*place] == 3) == both);
@@ -171,7 +168,7 @@ fn load(chance: &mut Chance, shape: Shape, index: usize, places: usize) -> Load 
     }
 }
 
-/// A set, two or three outlets, a box on each, branches of one to three receptacles.
+/// Builds a generator with two or three outlets, a box on each, and branches of one to three receptacles.
 fn tree(chance: &mut Chance, shape: Shape, places: usize, demand: i64) -> Vec<Node> {
     let tight = chance.within(45, 85);
     let limit = |chance: &mut Chance, share: i64| (demand * share / 100 + chance.within(0, 999)).max(6_000);

@@ -1,12 +1,11 @@
-//! How long a proved placing takes, by the number of loads, beside a general MILP solver on the
-//! same instances in the same run: `cargo bench --bench sharing`.
+//! Times a proven placing by number of loads, next to a general MILP solver on the same instances in the same run:
+//! `cargo bench --bench sharing`.
 //!
-//! Prints one line a case, holds what was found against the recorded optima and the bars, and
-//! writes `bench/sharing.svg` and `bench/sharing.csv` into the target folder. Exits with 1 when a
-//! bar is missed. Time is the least of several runs, which on a busy machine is nearest to what
-//! the work costs.
+//! Prints a line for each case, checks the results against the recorded optima and the limits, and writes
+//! `bench/sharing.svg` and `bench/sharing.csv` into the target folder. Exits with 1 if a limit is missed. Times are the
+//! least of several runs, which on a busy machine comes closest to the cost of the work.
 
-// A benchmark prints, reads a clock and writes what it found.
+// A benchmark prints, reads a clock and writes its results.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 use std::fmt::Write as _;
@@ -32,21 +31,21 @@ use milp::Outcome;
 use picture::Point;
 use shapes::Shape;
 
-/// For the searches beside the placing, which has its own.
+/// The budget of the other searches. The placing has its own.
 const WORK: u64 = 100_000_000;
 const RUNS: usize = 5;
-/// What the general solver gets for each of its two stages.
+/// The general solver's time limit for each of its two stages.
 const LIMIT: Duration = Duration::from_secs(20);
-/// The bar to 15 loads.
+/// The time limit up to 15 loads.
 const SMALL: (usize, Duration) = (15, Duration::from_millis(5));
-/// The bar beyond.
+/// The time limit beyond.
 const LARGE: Duration = Duration::from_secs(1);
-/// How many times as fast as the general solver at the typical size, 9 to 15 loads.
+/// How many times faster than the general solver the placing must be at the typical size, 9 to 15 loads.
 const FASTER: f64 = 10.0;
-/// More largest sets than this are not listed here.
+/// The most largest sets to list here.
 const MOST_SETS: usize = 50_000;
 
-// A benchmark is about time; nothing that is computed depends on it.
+// Only the benchmark's timing depends on the clock.
 fn timed<T>(run: impl FnOnce() -> T) -> (Duration, T) {
     let start = Instant::now();
     let result = run();
@@ -64,7 +63,7 @@ fn least<T>(mut run: impl FnMut() -> T) -> (Duration, T) {
     best
 }
 
-/// The general solver, again if it is quick.
+/// Runs the general solver, several times if it is fast.
 fn general(model: &Model) -> (Duration, Outcome) {
     let mut best = milp::solve(model, LIMIT);
     if best.0 < Duration::from_secs(1) {
@@ -92,10 +91,10 @@ fn cases() -> Vec<(case::Case, case::Expected)> {
     cases
 }
 
-/// Random problems of every hard shape. Prints a line for each shape and size; a proof that the
-/// general solver refutes is a bar missed.
+/// Runs random problems of every hard shape and prints a line for each shape and size. A proof that the general solver
+/// refutes counts as a missed limit.
 fn hard(missed: &mut Vec<String>) {
-    /// Placings of each shape and size.
+    /// The number of problems of each shape and size.
     const EACH: u64 = 4;
     println!("\nhard shapes, {EACH} of each size: proved, else within 1 % of the bound");
     for shape in Shape::ALL {
@@ -125,7 +124,7 @@ fn hard(missed: &mut Vec<String>) {
     }
 }
 
-/// Whether an unproved placing is within a hundredth of its bound.
+/// Whether an unproven placing is within one percent of its bound.
 fn is_near(placing: &Placing) -> bool {
     let (must, wish) = placing.weights;
     let (most_must, most_wish) = placing.weights_at_most;
@@ -134,7 +133,7 @@ fn is_near(placing: &Placing) -> bool {
         && (placing.use_permille - placing.use_at_least) * 100 <= placing.use_permille
 }
 
-// The results of a benchmark are no one's work to lose.
+// Benchmark results can be lost without harm.
 fn main() -> std::process::ExitCode {
     let mut missed: Vec<String> = Vec::new();
     let mut late: Vec<String> = Vec::new();
@@ -144,7 +143,7 @@ fn main() -> std::process::ExitCode {
     println!("case loads places   placing     work proven   general  faster  together     never     turns");
     for (case, expected) in cases() {
         let mut model = case.model();
-        // As is done with a plan's. The general solver gets the same.
+        // Tightened like a plan's model. The general solver gets the same one.
         model.tighten();
         let loads = case.loads.len();
         let (time, (placing, work)) = least(|| {
@@ -168,7 +167,7 @@ fn main() -> std::process::ExitCode {
         let (general_time, outcome) = general(&model);
         let general = match outcome {
             Outcome::Best(weights, used) if (weights, used) == want => Some(general_time),
-            // Its own mistake, or its limit of time: no answer.
+            // A wrong answer or a timeout counts as none.
             _ => None,
         };
         let faster = general_time.as_secs_f64() / time.as_secs_f64().max(1e-9);
@@ -220,7 +219,7 @@ fn main() -> std::process::ExitCode {
         .and_then(|()| std::fs::write(folder.join("sharing.csv"), csv))
         .expect("the target folder can be written");
     println!("picture: {}", picture.display());
-    // Without optimising, time says nothing about the bars.
+    // Without optimization, times say nothing about the limits.
     if cfg!(debug_assertions) {
         println!("not optimised: {} bars of time are not judged", late.len());
     } else {

@@ -1,8 +1,8 @@
-//! How the time of `check`, `may` and `mend` grows with the size of a plan: `cargo bench --bench sizes`,
-//! or with some numbers of loads (`-- 40 100`) for camps of those alone.
+//! Times how `check`, `may` and `mend` grow with the size of a plan: `cargo bench --bench sizes`. Numbers of loads
+//! (`-- 40 100`) restrict it to camps of those sizes.
 //!
-//! Camps of 10 to 300 loads on 1 to 20 boxes, with and without hours, with and without unknowns, each
-//! judged in this process and held against the bars. `mend` is timed to 40 loads. Exits with 1 when a bar is missed.
+//! Camps of 10 to 300 loads on 1 to 20 boxes, with and without hours, with and without unknowns, are judged in this
+//! process and checked against the limits. `mend` is timed up to 40 loads. Exits with 1 if a limit is missed.
 
 // A benchmark prints and reads a clock.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
@@ -31,7 +31,7 @@ const SIZES: [(u32, &[u32]); 8] = [
     (300, &[8, 12]),
 ];
 
-/// What `check` and `may` may take for so many loads.
+/// Returns the time limit of `check` and `may` for this many loads.
 fn bar(loads: u32) -> Duration {
     Duration::from_millis(match loads {
         0..=15 => 5,
@@ -40,7 +40,7 @@ fn bar(loads: u32) -> Duration {
     })
 }
 
-/// What `mend` may take, where there is a bar.
+/// Returns the time limit of `mend`, if there is one.
 fn bar_of_mend(loads: u32) -> Option<Duration> {
     match loads {
         0..=20 => Some(Duration::from_millis(300)),
@@ -49,8 +49,8 @@ fn bar_of_mend(loads: u32) -> Option<Duration> {
     }
 }
 
-/// How long this thread has had a processor, where the system tells it, else the time of day: another
-/// program beside this one shall not miss a bar.
+/// Returns the thread's CPU time where the system provides it, else the elapsed time, so that other programs do not
+/// make this one miss a limit.
 fn now(start: Instant) -> Duration {
     let told = std::fs::read_to_string("/proc/thread-self/schedstat").ok();
     let nanos = told.and_then(|told| told.split(' ').next()?.parse().ok());
@@ -62,7 +62,7 @@ fn timed<T>(run: impl Fn() -> T) -> (Duration, T) {
     let before = now(start);
     let result = run();
     let mut runs = 1;
-    // The system tells it in steps of some milliseconds.
+    // The system counts in steps of some milliseconds.
     while now(start).saturating_sub(before) < Duration::from_millis(100) {
         run();
         runs += 1;

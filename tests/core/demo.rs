@@ -1,4 +1,4 @@
-//! The reports of both demo plans, whole. A change here is a change of what people are told.
+//! The complete reports of both demo plans. A change here changes what people are told.
 
 use tallywatt::judge;
 use tallywatt::plan::{self, demo};

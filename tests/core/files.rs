@@ -1,4 +1,4 @@
-//! What lies where, what is built in, and what this program is built on.
+//! The files at the top level, the folders compiled in, and the dependencies.
 
 use std::path::Path;
 use std::process::Command;
@@ -10,7 +10,7 @@ fn text(name: &str) -> String {
     std::fs::read_to_string(&path).unwrap_or_else(|error| panic!("{name}: {error}"))
 }
 
-/// Hidden files may be anybody's editor's, and what Git does not look at may lie there.
+/// Hidden files may belong to an editor, and files ignored by Git may be anywhere.
 #[test]
 fn the_top_level_holds_what_the_developers_document_names() {
     let named = text("DEVELOPERS.md");
@@ -27,7 +27,7 @@ fn the_top_level_holds_what_the_developers_document_names() {
     }
 }
 
-/// Cargo follows the files that were built in, and none that is added to their folder.
+/// Cargo tracks the files that were compiled in, but not new files in their folders.
 #[test]
 fn folders_that_are_built_in_are_watched() {
     let watched = text("src/build.rs");
@@ -44,7 +44,7 @@ fn folders_that_are_built_in_are_watched() {
     assert_eq!(seen, 3);
 }
 
-/// This package and all that it and its tests are built on, for the machine that runs this.
+/// Returns this package and all its dependencies, including those of its tests, for the host platform.
 fn packages() -> Vec<Json> {
     let cargo = std::env::var("CARGO").expect("Cargo runs the tests");
     let run = |arguments: &[&str]| {
@@ -57,7 +57,7 @@ fn packages() -> Vec<Json> {
     let mut lines = about.lines();
     let host = lines.find_map(|line| line.strip_prefix("host: "));
     let host = host.expect("the machine's name");
-    // All of it was fetched for this test to be built.
+    // Everything was fetched to build this test.
     let told = run(&["metadata", "--locked", "--offline", "--format-version=1", "--filter-platform", host]);
     let told: Json = serde_json::from_str(&told).expect("JSON");
     let packages = told["packages"].as_array().expect("packages").clone();
@@ -65,8 +65,8 @@ fn packages() -> Vec<Json> {
     packages
 }
 
-/// Licences that ask for no more than their own text to be passed on. MPL-2.0 asks for the source of
-/// its own files too, which anybody can fetch.
+/// Licenses that require no more than passing on their own text. MPL-2.0 also requires the source of its own files,
+/// which anybody can fetch.
 const LICENCES: &[&str] = &[
     "0BSD",
     "Apache-2.0",
@@ -80,8 +80,8 @@ const LICENCES: &[&str] = &[
     "Zlib",
 ];
 
-/// Whether a licence in the form of SPDX, or with the older `/` for OR, is one of them. Brackets are
-/// passed over, and each part between two ANDs must hold: never milder than what is written.
+/// Whether an SPDX license expression, or one with the older `/` for OR, is allowed. Ignores parentheses and requires
+/// each part between ANDs to be allowed, which is never more lenient than the expression.
 fn may_be_used(licence: &str) -> bool {
     licence
         .replace(['(', ')'], "")
@@ -100,7 +100,7 @@ fn what_this_is_built_on_may_be_used() {
     }
 }
 
-/// Clippy looks whether this package calls anything newer (`incompatible_msrv`).
+/// Clippy checks whether this package itself calls anything newer (`incompatible_msrv`).
 #[test]
 fn nothing_this_is_built_on_needs_a_newer_rust() {
     let version = |text: &str| -> Vec<u32> {

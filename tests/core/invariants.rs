@@ -1,10 +1,10 @@
-//! What the developers' document promises of the code itself, held against its text.
+//! What DEVELOPERS.md promises about the code itself, checked against the sources.
 
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// Every file of `src` that is part of the program, without its tests: its path from there, its text.
+/// Returns the path below `src` and the code of each source file, without test modules and comments.
 fn sources() -> Vec<(String, String)> {
     fn walk(folder: &Path, files: &mut Vec<PathBuf>) {
         for entry in fs::read_dir(folder).expect("a folder of the sources") {
@@ -37,7 +37,7 @@ fn sources() -> Vec<(String, String)> {
         .collect()
 }
 
-/// The modules that a file declares for tests alone, as paths without their ends.
+/// Returns the modules that a file declares for tests only, as paths without extension.
 fn modules_of_tests(name: &str, text: &str) -> Vec<String> {
     let folder = match name.strip_suffix("mod.rs") {
         Some(folder) => folder.to_owned(),
@@ -61,22 +61,22 @@ fn in_module(name: &str, module: &str) -> bool {
     rest.is_some_and(|rest| rest == ".rs" || rest.starts_with('/'))
 }
 
-/// The text without its comments, which may speak of anything.
+/// Returns the text without comment lines, which may mention anything.
 fn code(text: &str) -> String {
     let bare = |line: &str| line.trim_start().starts_with("//");
     let lines: Vec<&str> = text.lines().filter(|line| !bare(line)).collect();
     lines.join("\n")
 }
 
-/// The modules of the library that a text names. Of `use crate::{a, b}` each; and what it reaches
-/// through `super` stays within its folder.
+/// Returns the library modules that a text names, each one of a `use crate::{a, b}`. Paths through `super` stay within
+/// their folder, so they do not count.
 fn reached(text: &str) -> BTreeSet<String> {
     let word = |text: &str| -> String { text.chars().take_while(|c| c.is_ascii_alphanumeric() || *c == '_').collect() };
     let mut found = BTreeSet::new();
     for (at, _) in text.match_indices("crate::") {
         let rest = &text[at + "crate::".len()..];
         match rest.strip_prefix('{') {
-            // No braces within these braces are looked into: only what stands first in each.
+            // Only the first segment of each item matters, so nested braces are not parsed.
             Some(list) => {
                 let list = list.split('}').next().unwrap_or_default();
                 found.extend(list.split(',').map(|one| word(one.trim())));
@@ -90,8 +90,8 @@ fn reached(text: &str) -> BTreeSet<String> {
     found
 }
 
-/// The rooms of the core from the ground up: each reaches for itself and for those below it, and never up.
-/// Two in one row describe one another: a table is of what a plan may say, and a plan says what tables have.
+/// The rooms of the core from the bottom up. Each may use itself and those below it. Two in a row use each other: a
+/// table says what a plan may contain, and a plan contains what tables list.
 const LADDER: &[&[&str]] = &[
     &["quantity"],
     &["tables", "plan"],
@@ -107,16 +107,16 @@ const LADDER: &[&[&str]] = &[
     &["learned"],
 ];
 
-/// The one file of the core's folders that is the shell's.
+/// The one file in the core's folders that belongs to the shell.
 const SHELL: &str = "plan/store.rs";
 
-/// The room of a file.
+/// Returns the room of a file.
 fn room(name: &str) -> &str {
     let top = name.split('/').next().unwrap_or_default();
     top.trim_end_matches(".rs")
 }
 
-/// The rung of a room, if it is one of the core's.
+/// Returns the level of a room, if it is part of the core.
 fn rung(room: &str) -> Option<usize> {
     LADDER.iter().position(|rooms| rooms.contains(&room))
 }
@@ -137,13 +137,13 @@ fn no_room_of_the_core_reaches_for_one_above_it() {
             assert!(rung(&module).is_some_and(|other| other <= own), "{name} reaches for {module}");
         }
     }
-    // A room that has moved is not passed over.
+    // Fails if a room has moved away.
     let rooms = LADDER.iter().copied().flatten();
     let rooms: BTreeSet<String> = rooms.map(|room| (*room).to_owned()).collect();
     assert_eq!(seen, rooms);
 }
 
-/// Names of the standard library, and of others, by which a program touches the world.
+/// Names from the standard library and elsewhere that give access to the outside world.
 const WORLD: &[&str] = &[
     "std::fs",
     "std::env",
@@ -178,7 +178,7 @@ fn the_core_touches_nothing_of_the_world() {
     }
 }
 
-/// A code that no rule has would never be found, and nobody would miss it.
+/// A code without a rule would never match, and nobody would notice.
 #[test]
 fn every_code_that_the_program_names_is_a_rules() {
     let mut named = 0;
@@ -197,7 +197,7 @@ fn every_code_that_the_program_names_is_a_rules() {
     assert!(named > tallywatt::rules::all().count(), "{named}");
 }
 
-/// That these tests see what they look for.
+/// These tests find what they look for.
 #[test]
 fn the_reading_of_sources_is_not_blind() {
     let text = "use crate::{words, plan::Id};\nlet a = crate::print::x();\n";

@@ -1,4 +1,4 @@
-//! A language is a folder: what the page in `i18n` says of adding one holds for a fifth.
+//! A language is a folder. What the page in `i18n` says about adding one holds for a fifth language.
 
 use std::path::Path;
 
@@ -7,7 +7,7 @@ use tallywatt::words::{ABOUT, FIRST_LANGUAGE, Library, Units, Words};
 
 const TAG: &str = "eo";
 
-/// The languages of the program and the folder of a new one, as somebody would add it.
+/// Returns the built-in languages plus the folder of a new one, as a contributor would add it.
 fn with_a_fifth() -> Library {
     let mut library = Library::built_in().clone();
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/languages/eo");
@@ -36,7 +36,7 @@ fn a_folder_is_a_draft_at_first() {
 #[test]
 fn with_all_its_messages_it_is_a_language_like_any_other() {
     let mut library = with_a_fifth();
-    // English stands in for what the fifth language has no words for.
+    // English stands in for what the fifth language does not translate.
     let own = Catalog::of(library.folder(TAG).expect("the folder"));
     let first = library.folder(FIRST_LANGUAGE).expect("English").clone();
     for (name, text) in &first.files {
@@ -62,7 +62,7 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// What the page tells somebody to do is what there is to do.
+/// The instructions on the page match the program.
 #[test]
 fn the_page_names_what_there_is() {
     let page = include_str!("../../i18n/README.md");

@@ -1,4 +1,4 @@
-//! Plans that are wrong, and what is said about them.
+//! Invalid plans and the messages about them.
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -38,8 +38,7 @@ fn every_bad_plan_is_explained() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// Reads, and shows what is wrong if anything is. Neither may panic, and nothing may be refused
-/// without a reason.
+/// Reads a text and renders its problems, if any. Neither may panic, and nothing may be refused without a reason.
 fn read_and_show(text: &str) {
     if let Err(problems) = read(text) {
         assert!(!problems.0.is_empty(), "refused without a reason");
@@ -103,8 +102,8 @@ fn deep_nesting_and_long_lines_are_survived() {
     read_and_show(&"format = 1\n[[load]]\n".repeat(5000));
 }
 
-/// Large files of the kinds that take longest: each is refused, and soon. An eighth of the largest
-/// that is read, because tests run unoptimised.
+/// Large files of the slowest kinds are each refused quickly. An eighth of the largest size allowed, because tests run
+/// unoptimized.
 #[test]
 fn huge_files_are_refused() {
     let most = usize::try_from(plan::store::LARGEST_PLAN).unwrap() / 8;

@@ -1,5 +1,5 @@
-//! Small published tables and bounds against what is printed, typed here a second time. The larger
-//! ones have their test beside them: `src/tables` and `src/supply/drop.rs`.
+//! Small published tables and limits, retyped from print. The larger ones are tested in place, in `src/tables` and
+//! `src/supply/drop.rs`.
 
 use tallywatt::judge;
 use tallywatt::plan;
@@ -7,8 +7,7 @@ use tallywatt::quantity::{Current, Length, Percent, Power, Temperature, Voltage}
 use tallywatt::tables::shape::{Circuit, Configuration, Receptacle};
 use tallywatt::tables::{derating, exhaust, gfci, volts};
 
-/// NEMA WD 6, from memory, not verified: amperes, conductors with ground, and whether 240 V is
-/// there.
+/// NEMA WD 6, from memory, not verified: amperes, conductors including ground, and whether 240 V is available.
 #[test]
 fn configurations_of_wd_6() {
     for (name, amps, wires, two_legs) in [
@@ -37,9 +36,9 @@ fn configurations_of_wd_6() {
     assert_eq!(Configuration::ALL.len(), 11);
 }
 
-/// NEC 210.21(B)(3), from a secondary copy, for circuits of two or more receptacles: 15 A ones on
-/// 15 A and 20 A, 20 A ones on 20 A, 30 A ones on 30 A, 50 A ones on 40 A and 50 A. A receptacle
-/// larger than its circuit is against it too, but nothing burns.
+/// NEC 210.21(B)(3), from a secondary copy, for circuits with two or more receptacles: 15 A receptacles on 15 A and
+/// 20 A, 20 A on 20 A, 30 A on 30 A, 50 A on 40 A and 50 A. A receptacle larger than its circuit violates it too, but
+/// causes no fire.
 #[test]
 fn receptacles_on_circuits() {
     for (shape, rating) in [("5-15R", 15), ("5-20R", 20), ("L5-30R", 30), ("14-50R", 50)] {
@@ -57,8 +56,8 @@ fn receptacles_on_circuits() {
     }
 }
 
-/// Thin air holds less oxygen: no engine without a blower keeps more of its power than the air keeps
-/// of its density. ISO 2533 (confirmed), ratio to sea level at 15 °C there.
+/// Thin air holds less oxygen, so an engine without a blower keeps no more of its power than the air keeps of its
+/// density. ISO 2533 (confirmed), ratio to sea level at 15 °C there.
 #[test]
 fn what_is_left_at_altitude_is_no_more_than_the_air() {
     for (metres, density) in [(0, 10_000), (1000, 9075), (1500, 8638), (2000, 8217), (3000, 7422)] {
@@ -74,15 +73,15 @@ fn what_is_left_at_altitude_is_no_more_than_the_air() {
 #[test]
 fn distances_volts_and_currents_as_printed() {
     let feet = |feet: i64| Length::from_millimetres(feet * 3048 / 10);
-    // CPSC 2020-07-24 and FEMA (from a secondary copy): at least 20 ft. NIST 2009 (from a secondary
-    // copy): up to 25 ft. FEMA 2011 (confirmed): 3 to 4 ft clear all round.
+    // CPSC 2020-07-24 and FEMA (from a secondary copy): at least 20 ft. NIST 2009 (from a secondary copy): up to 25 ft.
+    // FEMA 2011 (confirmed): 3 to 4 ft clear on all sides.
     assert_eq!(exhaust::LEAST, feet(20));
     assert_eq!(exhaust::AMPLE, feet(25));
     assert_eq!(exhaust::CLEAR, feet(4));
     // NEC 210.19(A), informational note 4, 2023 (from a secondary copy): 3 % and 5 %.
     assert_eq!(volts::NOTED, Percent::from_millipercent(3_000));
     assert_eq!(volts::MUCH, Percent::from_millipercent(5_000));
-    // COMAR 20.50.07.02 (confirmed), as ANSI C84.1 range A: 114 to 126 V.
+    // COMAR 20.50.07.02 (confirmed), like ANSI C84.1 range A: 114 to 126 V.
     assert_eq!(volts::SERVICE_LEAST, Voltage::from_millivolts(114_000));
     assert_eq!(volts::SERVICE_MOST, Voltage::from_millivolts(126_000));
     // NEC article 100, note on class A (confirmed): not below 4 mA, at 6 mA and more.

@@ -1,11 +1,11 @@
-//! The developers' document lists the rules; the list is made from them. And each rule's file opens with its own page.
+//! DEVELOPERS.md lists the rules as they are, and each rule's file opens with its own page.
 
 use std::path::Path;
 
 const START: &str = "<!-- rules -->";
 const END: &str = "<!-- /rules -->";
 
-/// DEVELOPERS.md holds the rules' list between two marks, and is renewed as the snapshots are.
+/// DEVELOPERS.md has the list between two marks. It is updated in the same way as the snapshots.
 #[test]
 fn developers_document_lists_the_rules() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");

@@ -1,4 +1,4 @@
-//! The limit at each receptacle, by plans as people write them: each trap with a near miss.
+//! The limit at each receptacle in plans as people write them. Each trap has a near miss.
 
 use tallywatt::judge;
 use tallywatt::plan::{self, Answer, Id, Plan};
@@ -6,7 +6,7 @@ use tallywatt::quantity::{Current, Quantity as _};
 use tallywatt::report::{Limit, Report};
 use tallywatt::supply::{DetachReason, LimitReason, Supply};
 
-/// At the sea and cool, so that nothing is derated.
+/// Sea level and cool, so that nothing is derated.
 const SITE: &str = r#"
 format = 1
 region = "north-america"
@@ -17,7 +17,7 @@ altitude = "0 ft"
 air = "15 °C"
 "#;
 
-/// A set so strong that it never sets a limit, with one outlet.
+/// Builds a plan with a generator so powerful that it never sets a limit, with these outlets.
 fn set(outlets: &str) -> String {
     format!(
         r#"{SITE}
@@ -67,7 +67,7 @@ fn limit(report: &Report, id: &str) -> Limit {
         .clone()
 }
 
-/// Amperes short and continuous, and what sets the short ones, of a receptacle.
+/// Returns the short and continuous amps of a receptacle, and what limits the short ones.
 fn amps(text: &str, id: &str) -> (String, String, LimitReason) {
     let limit = limit(&judge::build(&plan(text)), id);
     (limit.short_amps.amount().to_string(), limit.continuous_amps.amount().to_string(), limit.set_by.reason)
@@ -77,7 +77,7 @@ fn is(found: &(String, String, LimitReason), short: &str, long: &str, reason: Li
     assert_eq!((found.0.as_str(), found.1.as_str(), found.2), (short, long, reason));
 }
 
-/// What protects a receptacle, in milliamperes.
+/// Returns the current at which a receptacle is protected, in milliamperes.
 fn protected(text: &str, id: &str) -> Option<i64> {
     let supply = Supply::build(&plan(text));
     let at = supply.receptacle(&Id::reference(id).unwrap()).unwrap();
@@ -102,7 +102,7 @@ fn largest_load_on_a_receptacle() {
         let text = set(&outlet("front", shape, breaker, ""));
         is(&amps(&text, "front"), short, long, LimitReason::Breaker);
     }
-    // A 15 A receptacle behind a 20 A breaker stays a 15 A receptacle, and nothing enforces it.
+    // A 15 A receptacle behind a 20 A breaker is still a 15 A receptacle, and nothing enforces that.
     let text = set(&outlet("front", "5-15R", "20 A", ""));
     is(&amps(&text, "front"), "15", "12", LimitReason::Receptacle);
     assert!(!limit(&judge::build(&plan(&text)), "front").set_by.enforced);
@@ -112,12 +112,12 @@ fn largest_load_on_a_receptacle() {
 fn a_breaker_that_trips_early() {
     let early = set(&outlet("front", "5-20R", "20 A", "trips_at = \"17 A\""));
     is(&amps(&early, "front"), "17", "13.6", LimitReason::TripsEarly);
-    // Wire behind it may not count on the early trip.
+    // Wire downstream may not count on the early trip.
     assert_eq!(protected(&early, "front"), Some(20_000));
-    // Seen to trip above its marking: the marking holds.
+    // It was seen to trip above its marking, so the marking holds.
     let late = set(&outlet("front", "5-20R", "20 A", "trips_at = \"22 A\""));
     is(&amps(&late, "front"), "20", "16", LimitReason::Breaker);
-    // What is marked on the label is still 20 A.
+    // The label still shows 20 A.
     let marked = limit(&judge::build(&plan(&early)), "front").marked_amps;
     assert_eq!(marked.amount().to_string(), "20");
 }
@@ -136,10 +136,10 @@ fn outlets_that_share_a_breaker_share_its_node() {
     };
     assert_eq!(parent("left"), parent("right"));
     is(&amps(&text, "right"), "18", "14.4", LimitReason::TripsEarly);
-    // Both ends of a duplex are one node too: two sockets, one limit.
+    // Both halves of a duplex are one node: two sockets, one limit.
     let duplex = supply.receptacles().next().unwrap();
     assert_eq!((duplex.1.id.as_str(), duplex.3), ("left", 2));
-    // Without `shares` each has its own.
+    // Without `shares` each has its own breaker.
     let apart = set(&format!(
         "{}{}",
         outlet("left", "5-20R", "20 A", "trips_at = \"18 A\""),
@@ -164,7 +164,7 @@ fn every_end_of_a_cord_is_behind_one_cord() {
         })
         .collect();
     assert!(parents.iter().all(|parent| *parent == parents[0]));
-    // The 15 A plug limits all three together; the 20 A breaker does not know.
+    // The 15 A plug limits all three together, which the 20 A breaker does not enforce.
     let limit = limit(&judge::build(&plan(&text)), "three.2");
     assert_eq!(limit.short_amps.amount().to_string(), "15");
     assert!(!limit.set_by.enforced);
@@ -185,7 +185,7 @@ fn an_unknown_breaker_carries_little_and_protects_nothing() {
     assert!(!assumed(&known).iter().any(|text| text.contains("breaker")));
 }
 
-/// A box behind a 30 A twist-lock, with the given lines for its one outlet.
+/// Builds a plan with a box on a 30 A twist-lock, with these lines for its one outlet.
 fn boxed(listed: &str, lines: &str) -> String {
     format!(
         "{}[[box]]\nid = \"box\"\nfrom = \"twist\"\ninlet = \"L5-30P\"\nlisted = {listed}\n\
@@ -205,7 +205,7 @@ fn a_box_outlet_without_a_breaker_is_protected_from_upstream() {
     let with = boxed("true", "breaker = \"20 A\"");
     assert_eq!(protected(&with, "left"), Some(20_000));
     is(&amps(&with, "left"), "20", "16", LimitReason::Breaker);
-    // A breaker larger than the feed's adds no protection: the feed's still trips first.
+    // A breaker larger than the feed's adds no protection, since the feed's still trips first.
     let large = boxed("true", "breaker = \"50 A\"");
     assert_eq!(protected(&large, "left"), Some(30_000));
 }
@@ -216,7 +216,7 @@ fn wiring_of_a_box() {
     is(&amps(&thin, "left"), "15", "12", LimitReason::Wiring);
     let right = boxed("true", "breaker = \"20 A\"\nwire = \"12 AWG\"");
     is(&amps(&right, "left"), "20", "16", LimitReason::Breaker);
-    // Nobody knows: a listed box is wired to suit, a home-made one is taken for thin, 18 AWG with 7 A.
+    // Of unknown wire, a listed box is taken to have what it needs, and a homemade one 18 AWG with 7 A.
     let home = boxed("false", "breaker = \"20 A\"\nwire = \"unknown\"");
     is(&amps(&home, "left"), "7", "5.6", LimitReason::Wiring);
     assert!(assumed(&home).contains(&"box.box.outlet.left.wire box-wire".to_owned()));
@@ -238,8 +238,8 @@ fn a_cord_set_limits_what_no_breaker_enforces() {
     is(&amps(&thick, "cord"), "15", "12", LimitReason::Breaker);
 }
 
-/// NEC 400.5(A), 2023 (from a secondary copy): a neutral that carries only the unbalanced current does not
-/// count, so column B of table 400.5(A)(1) holds for a cord with two hots and a neutral: 10 AWG 30 A.
+/// NEC 400.5(A), 2023 (from a secondary copy): a neutral that carries only the unbalanced current does not count. So
+/// column B of table 400.5(A)(1) applies to a cord with two hots and a neutral: 30 A for 10 AWG.
 #[test]
 fn a_neutral_between_two_legs_does_not_count() {
     let with = |wire: &str| {
@@ -251,7 +251,7 @@ fn a_neutral_between_two_legs_does_not_count() {
     };
     is(&amps(&with("10 AWG"), "cord"), "30", "24", LimitReason::Breaker);
     is(&amps(&with("12 AWG"), "cord"), "25", "24", LimitReason::CordAmpacity);
-    // A splitter may use both legs, an adapter to one leg cannot.
+    // A splitter may use both legs. An adapter to one leg cannot.
     for ends in ["\"TT-30R\", \"TT-30R\"", "\"TT-30R\""] {
         let text = with("10 AWG").replace("ends = [\"L14-30R\"]", &format!("ends = [{ends}]"));
         let id = if ends.contains(',') { "cord.1" } else { "cord" };
@@ -273,7 +273,7 @@ fn a_coiled_cord_carries_a_third() {
     let unknown = flat.replace("coiled = false", "coiled = \"unknown\"");
     is(&amps(&unknown, "cord"), "6", "6", LimitReason::CoiledCord);
     assert!(assumed(&unknown).contains(&"cord.cord.coiled cord-coiled".to_owned()));
-    // An adapter of half a foot cannot be coiled.
+    // A half-foot adapter cannot be coiled.
     let adapter = unknown.replace("25 ft", "6 in");
     is(&amps(&adapter, "cord"), "15", "12", LimitReason::Receptacle);
 }
@@ -287,7 +287,7 @@ fn an_unknown_cord_is_taken_for_the_worst() {
             .replace("\"25 ft\"", "\"unknown\"")
             .replace("conductors = 3", "conductors = \"unknown\"")
     );
-    // UL 817 as a cord supplier tells it: 18 AWG longer than 50 ft is marked 7 A.
+    // UL 817 as quoted by a cord supplier: 18 AWG longer than 50 ft is marked 7 A.
     is(&amps(&text, "cord"), "7", "7", LimitReason::CordMark);
     let assumed = assumed(&text);
     for expected in ["cord.cord.wire cord-wire", "cord.cord.length cord-length", "cord.cord.conductors cord-conductors"]
@@ -308,7 +308,7 @@ fn a_splitter_without_breakers_and_a_box_with_them() {
         cord("split", "twist", "L5-30P", "\"5-20R\", \"5-20R\", \"5-20R\"", "10 AWG")
     );
     for end in ["split.1", "split.2", "split.3"] {
-        // Rated 20 A, and 30 A flow before anything trips.
+        // Rated 20 A, but 30 A flows before anything trips.
         is(&amps(&splitter, end), "20", "16", LimitReason::Receptacle);
         assert_eq!(protected(&splitter, end), Some(30_000));
     }
@@ -324,7 +324,7 @@ fn going_up_in_shape_keeps_the_plugs_limit() {
         cord("up", "front", "5-15P", "\"TT-30R\"", "10 AWG")
     );
     is(&amps(&text, "up"), "15", "15", LimitReason::Plug);
-    // Near miss: a plug of 30 A in an outlet of 30 A.
+    // Near miss: a 30 A plug in a 30 A outlet.
     let level = format!(
         "{}{}",
         set(&outlet("twist", "L5-30R", "30 A", "")),
@@ -341,12 +341,12 @@ fn one_leg_of_two_is_half_the_power() {
         cord("adapter", "big", "L14-30P", "\"5-20R\"", "10 AWG")
     );
     let report = judge::build(&plan(&text));
-    // 4800 W: 2400 W a leg, 20 A.
+    // 4,800 W is 2,400 W on each leg, 20 A.
     let whole = limit(&report, "big");
     assert_eq!(whole.volts.amount().to_string(), "240");
     assert_eq!(whole.short_amps.amount().to_string(), "20");
     assert_eq!(whole.short_watts.amount().to_string(), "4800");
-    // The breaker trips at that; that a half stops by itself nobody says.
+    // The breaker trips there. Nothing promises that one leg stops by itself.
     assert_eq!(whole.set_by.reason, LimitReason::Breaker);
     let half = limit(&report, "adapter");
     assert_eq!(half.volts.amount().to_string(), "120");
@@ -354,12 +354,12 @@ fn one_leg_of_two_is_half_the_power() {
     assert_eq!(half.set_by.reason, LimitReason::Breaker);
     let less = text.replace("4800 W", "4600 W");
     assert_eq!(limit(&judge::build(&plan(&less)), "adapter").set_by.reason, LimitReason::OneLeg);
-    // The other leg is stranded.
+    // The power of the other leg is stranded.
     let usable = &report.figures.usable;
     assert_eq!(usable.reachable_watts.amount().to_string(), "2400");
     assert_eq!(usable.stranded_watts.amount().to_string(), "2400");
     assert!(assumed(&text).contains(&"cord.adapter.leg leg".to_owned()));
-    // A cord that keeps both legs and their neutral reaches all of it.
+    // A cord with both legs and the neutral reaches all of it.
     let both = text.replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]").replace("conductors = 3", "conductors = 4");
     let report = judge::build(&plan(&both));
     assert_eq!(report.figures.usable.stranded_watts.amount().to_string(), "0");
@@ -376,7 +376,7 @@ fn legs_of_outlets() {
         usable.reachable_watts.amount().to_string()
     };
     assert_eq!(reach(&known), "4800");
-    // Nobody knows: both on leg A, the least they can have.
+    // With an unknown leg both are taken to be on leg A, which leaves the least.
     let unknown = known.replace("leg = \"B\"", "leg = \"unknown\"");
     assert_eq!(reach(&unknown), "2400");
     assert!(assumed(&unknown).contains(&"generator.outlet.two.leg leg".to_owned()));
@@ -384,7 +384,7 @@ fn legs_of_outlets() {
 
 #[test]
 fn shapes_that_cannot_be_fed() {
-    // 240 V from a 120 V set.
+    // 240 V from a 120 V generator.
     let text = set(&outlet("odd", "6-20R", "20 A", ""));
     is(&amps(&text, "odd"), "0", "0", LimitReason::NotFed);
     // 120 V from a 240 V outlet without a neutral.
@@ -395,7 +395,7 @@ fn shapes_that_cannot_be_fed() {
     );
     is(&amps(&text, "bad"), "0", "0", LimitReason::NotFed);
     is(&amps(&text, "heavy"), "20", "16", LimitReason::Breaker);
-    // Two hots joined on one leg is how 120 V is brought into a four-pole shape.
+    // Joining two hots on one leg brings 120 V to a four-pole shape.
     let text = format!(
         "{}{}",
         set(&outlet("twist", "L5-30R", "30 A", "")),
@@ -409,7 +409,7 @@ fn branches_may_add_up_to_more_than_the_feed() {
     let branch =
         |id: &str| format!("[[box.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n");
     let text = format!("{}{}{}", boxed("true", "breaker = \"20 A\""), branch("b"), branch("c"));
-    // Each branch keeps its 20 A; all three hang on the one inlet, which holds for the sum.
+    // Each branch keeps its 20 A. All three are fed by the one inlet, whose limit applies to the sum.
     for id in ["left", "b", "c"] {
         is(&amps(&text, id), "20", "16", LimitReason::Breaker);
     }
@@ -418,7 +418,7 @@ fn branches_may_add_up_to_more_than_the_feed() {
     let fed = supply.fed_from(tallywatt::supply::NodeIx(inlet)).map(|(_, node)| node.rating).sum::<Current>();
     assert_eq!(fed.milliamps(), 60_000);
     assert_eq!(supply.limit(tallywatt::supply::NodeIx(inlet)).short.milliamps(), 30_000);
-    // And what can be reached is the feed's.
+    // The feed also limits what can be reached.
     let usable = judge::build(&plan(&text)).figures.usable;
     assert_eq!(usable.reachable_watts.amount().to_string(), "3600");
 }
@@ -434,7 +434,7 @@ fn ground_fault_protection_covers_what_is_downstream() {
     assert!(gfci(&text, "front") && gfci(&text, "cord"));
     let without = text.replace("gfci = true", "gfci = \"unknown\"");
     assert!(!gfci(&without, "front") && !gfci(&without, "cord"));
-    // Built into the cord it covers the cord's end and not the outlet.
+    // Built into a cord, it covers the cord's end but not the outlet.
     let in_cord = format!("{}gfci = true\n", text.replace("gfci = true", "gfci = false"));
     assert!(!gfci(&in_cord, "front") && gfci(&in_cord, "cord"));
 }
@@ -456,7 +456,7 @@ fn parts_that_hang_on_nothing() {
     let found = |list: &[(&str, DetachReason)]| -> Vec<(String, DetachReason)> {
         list.iter().map(|(id, reason)| ((*id).to_owned(), *reason)).collect()
     };
-    // Each change is made to the plan itself: a plan file with most of these is refused.
+    // The changes are made to the plan itself, because most of these plan files would be refused.
     let with = |change: &dyn Fn(&mut Plan)| {
         let mut plan = good.clone();
         change(&mut plan);
@@ -471,7 +471,7 @@ fn parts_that_hang_on_nothing() {
         ])
     );
     assert_eq!(with(&|plan| plan.cords[2].from = Id::new("nowhere")), found(&[("c", DetachReason::NoSuchReceptacle)]));
-    // Plugged in or not: of what nobody knows the shape nothing is used.
+    // Plugged in or not, a cord of unknown shape is not used.
     let unknown = found(&[("b", DetachReason::UnknownShape), ("c", DetachReason::UpstreamDetached)]);
     assert_eq!(with(&|plan| plan.cords[1].plug = Answer::Unknown), unknown);
     assert_eq!(
@@ -501,7 +501,7 @@ fn an_unknown_site_costs_power() {
     assert_eq!(Supply::build(&known).rated.milliwatts(), 2_000_000);
 }
 
-/// Volts lost while running, at the moment of starting, and the share, at the only load.
+/// Returns the volts lost while running and while starting, and the percentage while running, at the only load.
 fn drop_of(load: &str) -> (String, String, String) {
     let text = format!(
         "{}{}[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"5-15P\"\non = \"cord\"\n\
@@ -520,16 +520,16 @@ fn drop_of(load: &str) -> (String, String, String) {
 
 #[test]
 fn drop_of_constant_power_against_a_power_flow() {
-    // 120 V, 3.14 ohm/kft, 100 ft, 1500 W: a power-flow library (pandapower 3.5.6) and exact
-    // algebra leave 111.556 V to a load of constant power: 8.4442 V lost, rounded up.
+    // 120 V, 3.14 ohm/kft, 100 ft, 1500 W: a power-flow library (pandapower 3.5.6) and exact algebra leave 111.556 V to
+    // a load of constant power. That is 8.4442 V lost, rounded up.
     let (running, ..) = drop_of("kind = \"electronic\"\nrunning = \"1500 W\"\npower_factor = 1.0");
     assert_eq!(running, "8.445");
 }
 
 #[test]
 fn drop_of_a_heater_against_a_power_flow() {
-    // The same line and watts leave 112.632 V to a resistance, which takes less current at less voltage:
-    // 120 x 0.628 / (9.6 + 0.628) = 7.3680 V lost, rounded up. It draws no more as it starts.
+    // The same line and watts leave 112.632 V to a resistance, which draws less current at less voltage: 120 x 0.628 /
+    // (9.6 + 0.628) = 7.3680 V lost, rounded up. It draws no more while starting.
     let (running, starting, percent) = drop_of("kind = \"heater\"\nrunning = \"1500 W\"");
     assert_eq!((running.as_str(), starting.as_str()), ("7.369", "7.369"));
     assert_eq!(percent, "6.141");
@@ -556,8 +556,7 @@ fn fuel_and_noise_of_a_plan() {
                plug = \"5-15P\"\nhours = [\"06:00-07:30\", \"18:00-19:00\"]\n"
     );
     let figures = judge::build(&plan(&text)).figures;
-    // 2.5 h at 1250 W; half way between the published loads (1/8 + 1/3) / 2 tanks an hour, and a tenth
-    // more: 0.252083.
+    // 2.5 h at 1250 W, halfway between the published loads: (1/8 + 1/3) / 2 tanks an hour, plus a tenth: 0.252083.
     let energy = figures.energy;
     assert_eq!(energy.watt_hours_per_day.unwrap().amount().to_string(), "3125");
     assert_eq!(energy.hours_per_tank.unwrap().amount().to_string(), "3.966");
@@ -586,7 +585,7 @@ fn a_box_behind_a_box() {
     assert_eq!(path, ["twist", "box", "through", "link", "second", "far"]);
     is(&amps(&text, "far"), "15", "12", LimitReason::Breaker);
     assert_eq!(protected(&text, "far"), Some(15_000));
-    // Two boxes down, a 15 A receptacle without a breaker is still protected at 30 A only.
+    // Two boxes down, a 15 A receptacle without a breaker is still protected only at 30 A.
     is(&amps(&text, "bare"), "15", "12", LimitReason::Receptacle);
     assert_eq!(protected(&text, "bare"), Some(30_000));
     // Protection at one receptacle of a box does not cover the next one.
@@ -615,13 +614,13 @@ fn power_that_the_outlets_in_use_cannot_reach() {
     };
     // 20 A of 30 A at 120 V.
     is(with(&kettle("front")), "2400", "1200");
-    // A cord on the other outlet reaches all.
+    // A cord on the other outlet reaches all of it.
     let longer = |wire| cord("longer", "twist", "L5-30P", "\"L5-30R\"", wire);
     is(with(&longer("10 AWG")), "3600", "0");
-    // What is too thin for its breaker must not be used, and passes nothing.
+    // A cord too thin for its breaker must not be used and carries nothing.
     is(with(&longer("14 AWG")), "0", "3600");
     is(with(&(longer("14 AWG") + &kettle("front"))), "2400", "1200");
-    // Nothing is plugged in yet: then all outlets count.
+    // With nothing plugged in, all outlets count.
     is(with(""), "3600", "0");
 }
 
@@ -632,7 +631,7 @@ fn a_plate_nobody_has_read_is_the_smallest_set() {
     let text = text.replacen("rated = \"2800 W\"", "rated = \"unknown\"", 1);
     let unknown = tallywatt::judge::build(&tallywatt::plan::read(&text).expect("a plan"));
     assert!(unknown.figures.usable.rated_watts < known.figures.usable.rated_watts);
-    // Not known, so said: and no running time can be promised from shares of an unknown load.
+    // The assumption is reported, and shares of an unknown load give no running time.
     assert!(unknown.figures.assumed.iter().any(|assumed| assumed.field == "generator.rated"));
     assert_eq!(unknown.figures.energy.hours_per_tank, None);
 }
@@ -647,7 +646,7 @@ fn an_unknown_voltage_gives_each_outlet_half() {
         let twist = report.figures.limits.iter().find(|limit| limit.id.as_str() == "twist");
         twist.expect("it is fed").short_amps
     };
-    // The set's 2310 W at 120 V, and half of them.
+    // The generator's 2310 W at 120 V, and half of it.
     assert_eq!(amps(&known), Current::from_milliamps(19_250));
     assert_eq!(amps(&unknown), Current::from_milliamps(9_625));
     assert!(unknown.figures.assumed.iter().any(|assumed| assumed.field == "generator.voltage"));
@@ -668,7 +667,7 @@ fn only_an_inverter_set_cuts_out_by_itself() {
         (set_by.reason.code(), set_by.enforced, assumed)
     };
     assert_eq!(long(&thick, "inverter = true"), ("rated-power", true, false));
-    // Its electronics let pass what is marked, and thin and hot air leave its engine less.
+    // Its electronics allow the marked power, but thin, hot air leaves the engine less.
     assert_eq!(long(thin, "inverter = true"), ("rated-power-unguarded", false, false));
     assert_eq!(long(&thick, "inverter = false"), ("rated-power-unguarded", false, false));
     assert_eq!(long(&thick, "inverter = \"unknown\""), ("rated-power-unguarded", false, true));

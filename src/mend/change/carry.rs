@@ -1,4 +1,4 @@
-//! How a plan looks with a change made.
+//! Applies a change to a plan.
 
 use super::{Change, Seat};
 use crate::loads::CONTINUOUS_MINUTES;
@@ -12,16 +12,16 @@ use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
-/// How long a new adapter is taken to be.
+/// The assumed length of a new adapter: 610 mm, about 2 ft.
 const ADAPTER: Length = Length::from_millimetres(610);
-/// Cords are sold in these lengths: 25 ft, 50 ft and 100 ft.
+/// The lengths in which cords are sold: 25 ft, 50 ft and 100 ft.
 pub(in crate::mend) const LENGTHS: [Length; 3] =
     [Length::from_millimetres(7_620), Length::from_millimetres(15_240), Length::from_millimetres(30_480)];
 
 impl Change {
-    /// Makes the change. `false` when there is nothing to make it on.
+    /// Makes the change. Returns `false` when the plan lacks what it changes.
     ///
-    /// A plug that comes out of a hot outlet stays one that was hot, wherever it goes.
+    /// A plug that comes out of a hot outlet is still recorded as hot wherever it goes.
     pub fn apply(&self, plan: &mut Plan) -> bool {
         let were_hot = plan.in_hot_outlets();
         let made = self.make(plan);
@@ -105,14 +105,14 @@ impl Change {
     }
 }
 
-/// Where a cord or box is plugged in.
+/// Returns the receptacle that a cord or box is plugged into.
 fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
     plan.gear_mut().find(|(id, _)| *id == part).map(|(_, from)| from)
 }
 
-/// Puts a load there, or leaves open where it goes.
+/// Plugs a load in at `to`, or leaves its place open.
 fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
-    // Nobody takes it out of the camper that it runs in.
+    // A load that runs inside a camper stays in it.
     if plan.load(load).is_some_and(|it| plan.around(it).is_some()) {
         return false;
     }
@@ -133,9 +133,9 @@ fn unplug(plan: &mut Plan, id: &Id) -> bool {
     plug_in(plan, id, None)
 }
 
-/// Takes the loads out of these receptacles.
+/// Unplugs the loads from these receptacles.
 fn empty(plan: &mut Plan, receptacles: &[Id]) {
-    // What runs in a camper stays in it.
+    // Loads inside a camper stay in it.
     let campers: Vec<Id> = plan.boxes.iter().filter(|it| it.is_camper()).map(|it| it.id.clone()).collect();
     for load in &mut plan.loads {
         for place in [&mut load.on, &mut load.now] {
@@ -144,8 +144,8 @@ fn empty(plan: &mut Plan, receptacles: &[Id]) {
     }
 }
 
-/// What a load's hours leave of the day; where that is nothing, or nobody said when it runs, so
-/// long before the night.
+/// Cuts the night out of a load's hours. If nothing is left, or no hours are given, it runs for the two hours before
+/// the night.
 fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     const BEFORE: u16 = 120;
     let Some(night) = night(&plan.site) else {
@@ -155,7 +155,7 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
         return false;
     };
     let runs = |minute: u16| !night.contains(minute) && load.wants(minute);
-    // From the end of the night on, so that no stretch is cut in two by midnight.
+    // Starts at the end of the night so that midnight does not split a stretch.
     let day = (0..Span::DAY).map(|minute| (night.to + minute) % Span::DAY);
     let mut hours: Vec<Span> = Vec::new();
     let mut before = false;
@@ -177,7 +177,7 @@ fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     true
 }
 
-/// A stretch cut to half an hour less than what counts as continuous.
+/// Cuts a stretch to half an hour less than what counts as continuous.
 fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
     const LESS: u16 = 30;
     let long = |span: &Span| span.minutes() >= CONTINUOUS_MINUTES;
@@ -190,14 +190,14 @@ fn less_time(plan: &mut Plan, load: &Id, span: usize) -> bool {
     let minutes = CONTINUOUS_MINUTES - LESS;
     let to = (hours.from + minutes) % Span::DAY;
     hours.to = if to == 0 { Span::DAY } else { to };
-    // Whoever said that it runs for long said so of these hours.
+    // The answer "runs for three hours or more" was about these hours.
     if load.continuous == Answer::Known(true) && !load.hours.iter().any(long) {
         load.continuous = Answer::Missing;
     }
     true
 }
 
-/// The same stretch, begun at another minute.
+/// Returns the same stretch with another start.
 pub(in crate::mend) fn begun_at(hours: Span, from: u16) -> Span {
     let to = (from + hours.minutes()) % Span::DAY;
     Span { from, to: if to == 0 { Span::DAY } else { to } }
@@ -207,7 +207,7 @@ fn edit(plan: &mut Plan, id: &Id, change: impl FnOnce(&mut Cord)) -> bool {
     plan.cord_mut(id).map(change).is_some()
 }
 
-/// Unplugs the part and whatever hangs on it, and frees the loads plugged in there.
+/// Unplugs a part with everything downstream of it, and frees the loads plugged in there.
 fn set_aside(plan: &mut Plan, id: &Id) -> bool {
     let mut parts = vec![id.clone()];
     let mut found = false;
@@ -229,8 +229,7 @@ fn set_aside(plan: &mut Plan, id: &Id) -> bool {
     found
 }
 
-/// The cord that this is an end of, where nothing is left to plug into any end of it: it would lie there live
-/// for nothing.
+/// Returns the cord with this end if nothing is left to plug into any of its ends. It would lie there live for nothing.
 fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     let mut cords = plan.cords.iter();
     let cord = cords.find(|cord| cord.end_ids().any(|it| it == *end))?;
@@ -242,11 +241,11 @@ fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
     (!for_loads && !feeds).then(|| cord.id.clone())
 }
 
-/// Another cord in its stead: one for outdoors, as all that is bought for a camp, and long enough. A longer one is as
-/// thick as is bought for that length, or it would lose too many volts.
+/// Replaces a cord with one for outdoor use that is long enough. If it has to be longer, it is also thick enough to
+/// keep the voltage drop down.
 fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
     let longer = longer(plan, id);
-    // What was in a hot outlet is as hot, and this was not in it.
+    // The old plug is as hot as its outlet, but the new cord was never in it.
     let in_hot = plan.in_hot_outlets().iter().any(|(part, _)| part == id);
     edit(plan, id, |cord| {
         cord.outdoor = Answer::Known(true);
@@ -265,9 +264,10 @@ fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
     })
 }
 
-/// How long the cord in the place of this one is, where the old one's length is not known or leads less far than
-/// the set must stand from people. An adapter stays one, and so does what another long cord is plugged into, or
-/// that is plugged into one: of two the other is to be longer.
+/// Returns the length of a replacement cord if the old length is unknown or too short to keep the generator away from
+/// people.
+///
+/// `None` keeps the length: for an adapter, and for a cord chained to another, where the other one is to be longer.
 fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     let cord = plan.cord(id)?;
     let ends = ends_of(plan, id);
@@ -282,18 +282,18 @@ fn longer(plan: &Plan, id: &Id) -> Option<Length> {
     if chained || adapter || (cord.length.is_known() && now >= least) {
         return None;
     }
-    // What the others have of the way.
+    // The length that the other cords contribute.
     let others = now - own;
     Some(usual(people(plan) - others.min(people(plan))))
 }
 
-/// How far from the set people are said to be, or have to be.
+/// Returns how far from the generator people are said to be, or how far they must be if that is more.
 fn people(plan: &Plan) -> Length {
     let said = plan.site.sleepers_at.known().copied();
     said.map_or(AMPLE, |at| at.max(AMPLE))
 }
 
-/// The least length at least as long as this that cords are sold in, or the greatest.
+/// Returns the shortest length sold that is at least `least`, or the longest one sold.
 fn usual(least: Length) -> Length {
     let [.., longest] = LENGTHS;
     let mut lengths = LENGTHS.into_iter();
@@ -310,8 +310,8 @@ fn ground(cord: &mut Cord) {
     cord.conductors = Answer::Known(circuit.conductors() + 1);
 }
 
-/// An appliance of a part of the power, in whole watts; what it takes to start falls with it. It has a name of its
-/// own: whoever reads the new card must not take the one that it replaces.
+/// Divides an appliance's running and starting power, in whole watts, and renames it so that readers of the new card do
+/// not take the old one.
 fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Some(load) = plan.load_mut(id) else {
         return false;
@@ -319,7 +319,7 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Answer::Known(Draw::Power(running)) = load.running else {
         return false;
     };
-    // Down: it is what people may bring, and the check is of no less.
+    // Rounds down, because this is the power people may bring and the check assumes no less.
     let part = i64::from(part);
     let whole = |power: Power| power.milliwatts() / part / 1000;
     let watts = whole(running);
@@ -339,7 +339,8 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     true
 }
 
-/// A name that ends in so many watts, and in none that it had before. In brackets: names stand between commas.
+/// Returns the name with the wattage at its end, replacing one already there. In parentheses, because names stand
+/// between commas.
 fn name_with(name: &str, watts: i64) -> String {
     let ending = format!(" ({watts} W)");
     let bare = match name.rsplit_once(" (") {
@@ -356,7 +357,7 @@ fn is_watts(text: &str) -> bool {
     figure.is_some_and(|it| !it.is_empty() && it.bytes().all(|it| it.is_ascii_digit()))
 }
 
-/// Wire that its breaker protects, by the usual sizes for 15, 20, 30 and 50 A.
+/// Returns the wire that a breaker of the shape's rating protects, by the usual sizes for 15, 20, 30 and 50 A.
 fn wire_for(shape: Configuration) -> Wire {
     Wire::Awg(match shape.rating().milliamps() {
         0..=15_000 => 14,
@@ -366,14 +367,14 @@ fn wire_for(shape: Configuration) -> Wire {
     })
 }
 
-/// The same for a cord that leads to where people are: 12 AWG at least.
+/// Returns the wire for a cord that leads to people: as by [`wire_for`], but at least 12 AWG.
 fn far_wire(shape: Configuration) -> Wire {
     const THICK: Wire = Wire::Awg(12);
     let wire = wire_for(shape);
     if gauge_of(wire) > gauge_of(THICK) { THICK } else { wire }
 }
 
-/// The outlet as a listed box has it: its own breaker and ground-fault protection.
+/// Gives an outlet what a listed box has: its own breaker and GFCI protection.
 fn guard(outlet: &mut Outlet) {
     let rating = outlet.shape.0.rating();
     outlet.breaker = match outlet.breaker {
@@ -397,8 +398,8 @@ fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
     Outlet { id, shape, sockets: Some(sockets), ..Outlet::default() }
 }
 
-/// The splitter's plug and ends again, as a box with a breaker for each: at the end of a cord as long as the splitter
-/// is to be, where that is `far`.
+/// Rebuilds a splitter as a box with a breaker for each end. If `far`, the box is at the end of a cord as long as the
+/// splitter, or as long as it should have been.
 fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     let Some(index) = plan.cords.iter().position(|it| it.id == *id) else {
         return false;
@@ -435,7 +436,7 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     list(&mut it);
     plan.cords.extend(lead);
     plan.boxes.push(it);
-    // Things are plugged in anew. Gear goes where it was; of two in one socket the second never was in it.
+    // Loads are placed anew. Gear keeps its place, but the second of two in one socket was never really plugged in.
     for (old, new) in &renamed {
         empty(plan, std::slice::from_ref(old));
         let there = plan.gear_mut().filter(|(_, from)| from.as_ref() == Some(old));
@@ -446,7 +447,7 @@ fn box_for_splitter(plan: &mut Plan, id: &Id, far: bool) -> bool {
     true
 }
 
-/// The shape of a receptacle of the plan.
+/// Returns the shape of a receptacle in the plan.
 pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
     let of_cord = || {
         plan.cords.iter().find_map(|cord| {
@@ -457,7 +458,7 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
     plan.outlet(at).map(|outlet| outlet.shape).or_else(of_cord)
 }
 
-/// A cord as one would buy it today: three-wire, for outdoors, laid out, with protection.
+/// Builds a cord as sold today: grounded, for outdoor use, laid out, with GFCI protection.
 fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
     Cord {
         id: free_id(plan, &format!("{at}-{stem}")),
@@ -471,7 +472,7 @@ fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
     }
 }
 
-/// Protection in so many sockets. What was plugged in there comes out, and is plugged in behind it.
+/// Adds GFCI adapters to this many sockets. Loads plugged in there come out, to be placed behind the adapters.
 fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
     let Some(shape) = shape_of(plan, at) else {
         return false;
@@ -484,8 +485,8 @@ fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
     true
 }
 
-/// How long a new three-way cord is: to where people are, or no more than an adapter at the end of a long
-/// cord, which no other is plugged into.
+/// Returns the length of a new three-way cord: enough to reach people, but only an adapter's at the end of a long cord,
+/// since long cords are not chained.
 fn three_way_length(plan: &Plan, at: &Id) -> Length {
     if Leads::of(plan).ends_long(at) {
         return ADAPTER;
@@ -512,7 +513,7 @@ fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
     true
 }
 
-/// A box with two 20 A receptacles, for one leg or for two.
+/// Adds a box with two 20 A duplex receptacles, one on each leg where the shape has two legs and a neutral.
 fn new_box(plan: &mut Plan, at: &Id) -> bool {
     let Some(shape) = shape_of(plan, at) else {
         return false;
@@ -541,7 +542,7 @@ fn new_box(plan: &mut Plan, at: &Id) -> bool {
     true
 }
 
-/// An id that nothing in the plan has: this text, else with a number after it.
+/// Returns an id that is free in the plan: the text itself, or with a number after it.
 fn free_id(plan: &Plan, wanted: &str) -> Id {
     let stem: String = wanted.replace('.', "-").chars().take(Id::LONGEST - 4).collect();
     let taken = |id: &Id| plan.outlet(id).is_some() || plan.gear_of(id).is_some() || plan.load(id).is_some();
@@ -549,7 +550,7 @@ fn free_id(plan: &Plan, wanted: &str) -> Id {
         .chain((2..=u16::MAX).map(|number| format!("{stem}-{number}")))
         .filter_map(|text| Id::new(&text))
         .find(|id| !taken(id))
-        // A plan has fewer parts than there are numbers, and a stem made of ids is one.
+        // Unreachable: a plan has fewer parts than there are numbers, and a stem made of ids is a valid id.
         .unwrap_or_else(|| plan.generator.outlets[0].id.clone())
 }
 
@@ -557,8 +558,7 @@ fn free_id(plan: &Plan, wanted: &str) -> Id {
 mod tests {
     use super::*;
 
-    /// What may be brought in the place of 1,001 W is so many whole watts and no more; of what has less than two
-    /// there is no half.
+    /// A third of 1,001 W is 333 whole watts, and less than 2 W has no half.
     #[test]
     fn a_part_of_a_power_is_whole_watts() {
         for (whole, part, less) in

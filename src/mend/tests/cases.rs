@@ -1,10 +1,10 @@
-//! Plans of which the cheapest remedy is plain to see.
+//! Plans whose cheapest remedy is plain to see.
 
 use super::*;
 use crate::plan::{Answer, Draw, Ground, LoadKind, Span};
 use crate::quantity::{Current, Power};
 
-/// A set of 2400 W that can run two things of 1500 W only one after the other, on dry ground.
+/// Builds a plan with a 2,400 W generator on dry ground, which can run two 1,500 W loads only one after the other.
 fn camp(more: &str) -> String {
     format!(
         r#"
@@ -42,7 +42,7 @@ fn heater(id: &str, hours: &str, more: &str) -> String {
     )
 }
 
-/// The hours of a load of the mended plan.
+/// Returns the hours of a load in the mended plan.
 fn hours(mended: &Mended, id: &str) -> Vec<String> {
     let load = mended.plan.load(id);
     let load = load.expect("it is still there");
@@ -53,8 +53,7 @@ fn one(key: &'static str, about: &str) -> Vec<(&'static str, String)> {
     vec![(key, about.to_owned())]
 }
 
-/// A quarter of an hour waits for five hours, and not five hours for it; and what is a wish waits
-/// whether it is short or long.
+/// A load of 15 minutes is shifted for one of five hours, not the other way around.
 #[test]
 fn of_two_that_clash_the_shorter_moves() {
     let loads = heater("cooler", "14:00-19:00", "") + &heater("oven", "18:00-18:15", "");
@@ -65,7 +64,7 @@ fn of_two_that_clash_the_shorter_moves() {
     assert_eq!(hours(&mended, "oven"), ["19:00-19:15"]);
 }
 
-/// Spans are round the clock: where all that clash is after midnight, the hour before it is near.
+/// Hours wrap around midnight: a kettle at 23:50-00:20 is shifted to 19:30-20:00 of the same evening.
 #[test]
 fn a_clash_over_midnight_is_moved_and_nothing_is_bought() {
     for quiet in ["", "quiet_hours = \"unknown\"", "quiet_hours = \"02:00-06:00\""] {
@@ -74,17 +73,17 @@ fn a_clash_over_midnight_is_moved_and_nothing_is_bought() {
         let mended = mend(&plan(&text), false);
         assert_eq!(keys(&mended), one("another-hour", "kettle"), "{quiet}");
         assert_eq!(mended.effect.cost, 2);
-        // Not to 00:30, which is nearer, and night whatever the quiet hours are.
+        // Not to 00:30, which is nearer but at night whatever the quiet hours are.
         assert_eq!(hours(&mended, "kettle"), ["19:30-20:00"], "{quiet}");
     }
-    // The night of a camp that is quiet early is no hour to move to either.
+    // Nothing is shifted into early quiet hours either.
     let loads = heater("oven", "18:00-19:30", "") + &heater("kettle", "18:45-19:15", "");
     let text = camp(&loads).replacen("22:00-06:00", "19:30-07:00", 1);
     let mended = mend(&plan(&text), false);
     assert_eq!(hours(&mended, "kettle"), ["17:30-18:00"]);
 }
 
-/// What leaves no free hour outside the night moves nowhere.
+/// A load without a free hour outside the night is not shifted.
 #[test]
 fn what_has_no_other_hour_stays() {
     let loads = heater("oven", "06:00-22:00", "") + &heater("kettle", "12:00-12:30", "");
@@ -96,7 +95,7 @@ fn what_has_no_other_hour_stays() {
     }
 }
 
-/// One socket, and two things that never want it at the same time.
+/// One socket, and two loads that never want it at the same time.
 #[test]
 fn two_things_of_different_hours_share_a_socket() {
     let loads = heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
@@ -108,7 +107,7 @@ fn two_things_of_different_hours_share_a_socket() {
     assert!(mended.effect.after.clear());
     let sharing = &mended.report.figures.sharing;
     assert_eq!((sharing.placed.len(), sharing.unplaced.len()), (2, 0));
-    // One plug goes in at a time, whatever the set could run.
+    // Only one plug fits at a time, whatever the generator could run.
     let both: Vec<Id> = ["kettle", "oven"].map(|id| Id::new(id).expect("an id")).into();
     assert_eq!(sharing.never, std::slice::from_ref(&both));
     let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both, &[]);
@@ -116,20 +115,20 @@ fn two_things_of_different_hours_share_a_socket() {
     let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
     assert!(answer.may);
 
-    // At the same hour one of them waits as well.
+    // At the same hour, one of them is shifted as well.
     let mended = mend(&plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)), false);
     let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
     assert_eq!(told, ["another-hour", "take-turns"]);
     assert_eq!(mended.effect.cost, 4);
 
-    // What a life depends on keeps its own socket.
+    // Medical equipment keeps its own socket.
     let life = text.replacen("kind = \"heater\"", "kind = \"medical\"", 1);
     let mended = mend(&plan(&life), false);
     let keys = keys(&mended);
     assert!(keys.iter().all(|(key, _)| *key != "take-turns"), "{keys:?}");
 }
 
-/// Adapters that raise what a plug is made for: nothing is bought, they stay out.
+/// An adapter that puts a 20 A receptacle behind an unread breaker is pulled out, and nothing is bought.
 #[test]
 fn an_adapter_behind_a_danger_is_unplugged() {
     let gear = r#"
@@ -177,7 +176,7 @@ fn of_sets_joined_by_a_kit_that_nobody_knows_one_runs() {
     let mended = mend(&plan(&text), false);
     assert_eq!(keys(&mended), one("run-alone", ""));
     assert!(mended.effect.after.clear() && mended.plan.generator.parallel.is_none());
-    // With the kit for exactly these sets there is nothing to do.
+    // With the kit made for exactly these sets there is nothing to do.
     let mended = mend(&plan(&text.replacen("\"unknown\"", "true", 1)), false);
     assert_eq!(keys(&mended), []);
 }
@@ -189,13 +188,13 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     let mended = mend(&plan(&text), false);
     assert_eq!(keys(&mended), one("leave-home", "saw"));
     assert!(mended.effect.after.clear());
-    // It is told as what stays at home, not among what is served.
+    // It is reported as staying home, not as served.
     let told = |mended: &Mended| crate::words::Words::english().tally(&mended.effect.after);
     assert_eq!((mended.effect.before.at_home, mended.effect.after.at_home), (0, 1));
     assert!(told(&mended).ends_with("that you need and bring has an outlet, 1 thing stays at home"));
     let left: Vec<&str> = mended.plan.loads.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(left, ["kettle"]);
-    // What somebody's health depends on is never left at home.
+    // Medical equipment is never left at home.
     let life = text.replace("kind = \"heater\"", "kind = \"medical\"");
     let mended = mend(&plan(&life), false);
     assert_eq!(mended.plan.loads.len(), 2);
@@ -206,7 +205,7 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     assert!(!mended.effect.stopped && effect.contains("We know of no change"), "{effect}");
 }
 
-/// Two that want each other's socket: one of them comes out first.
+/// Two loads that want each other's socket: one is unplugged first.
 #[test]
 fn plugs_that_change_places_are_pulled_out_first() {
     let text =
@@ -234,7 +233,7 @@ fn plugs_that_change_places_are_pulled_out_first() {
     assert_eq!(on, ["side", "front"]);
 }
 
-/// Nothing is plugged into an adapter that a later step brings, and only what is used is protected.
+/// Nothing is plugged into an adapter before the step that adds it, and only sockets in use are protected.
 #[test]
 fn protection_is_for_what_is_planned_and_comes_before_it() {
     let wet = |loads: &str| {
@@ -255,7 +254,7 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (6, true));
     let on = mended.plan.loads[0].on.as_ref().map(Id::as_str);
     assert_eq!(on, Some("front-gfci"));
-    // The later step names it, so this one says what it is.
+    // A later step names the adapter, so this one introduces the name.
     let first = mended.steps[0].change.repair(&wet(&kettle), &mended.plan);
     let text = crate::words::Words::english().repair(&first, &[]);
     assert!(text.ends_with("We call it “front-gfci”.") && text.contains("one socket of “front”."), "{text}");
@@ -267,7 +266,7 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (9, true));
 }
 
-/// A bonding plug, and a kettle beside it on wet ground.
+/// Builds a plan with a bonding plug, and a kettle next to it on wet ground.
 fn bonded(gfci: &str, more: &str) -> Plan {
     let loads = heater("kettle", "18:00-18:30", "on = \"front\"");
     let text = camp(&(more.to_owned() + &loads))
@@ -277,7 +276,7 @@ fn bonded(gfci: &str, more: &str) -> Plan {
     plan(&text)
 }
 
-/// Only what is planned is protected: the bonding plug keeps its socket, and no GFCI is ahead of it.
+/// Only the kettle's socket is protected. The bonding plug keeps its own, with no GFCI upstream.
 #[test]
 fn a_bonding_plug_keeps_its_socket_out_of_any_gfci() {
     let before = bonded("gfci = false", "");
@@ -292,7 +291,7 @@ fn a_bonding_plug_keeps_its_socket_out_of_any_gfci() {
     assert!(found.iter().all(|it| !matches!(it.code, "FIT001" | "SHOCK013")), "{found:#?}");
 }
 
-/// Behind the GFCI that the kettle is on it goes to an outlet without one, where there is one.
+/// From behind the kettle's GFCI the bonding plug moves to an outlet without one, if there is one.
 #[test]
 fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     let back = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = false\n";
@@ -301,13 +300,13 @@ fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (1, true));
     let socket = mended.plan.generator.bonding_plug_in.as_ref().map(Id::as_str);
     assert_eq!(socket, Some("back"));
-    // Where every outlet has one, it is never sent into another.
+    // If every outlet has a GFCI, the plug is never sent into another.
     let mended = mend(&bonded("gfci = true", &back.replacen("false", "true", 1)), false);
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug"));
 }
 
-/// A breathing aid on wet ground, at the end of a cord from an outlet of this id, one without protection
-/// beside it, and a tank that lasts 10 h.
+/// Builds a plan with a breathing aid on wet ground at the end of a cord from the given outlet, an unprotected outlet,
+/// and a tank that lasts 10 h.
 fn bedside(from: &str, more: &str) -> String {
     let lead = format!(
         "[[cord]]\nid = \"lead\"\nfrom = \"{from}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
@@ -328,7 +327,8 @@ fn warned(report: &Report) -> Vec<&'static str> {
     found.map(|it| it.code).collect()
 }
 
-/// That its tank does not last the night is told only of what is plugged in: no reason to leave it out.
+/// A tank that does not last the night is reported only for what is plugged in. That is no reason to leave the
+/// breathing aid unplugged.
 #[test]
 fn what_had_no_place_gets_one_though_it_brings_a_warning() {
     let before = plan(&bedside("front", ""));
@@ -340,7 +340,8 @@ fn what_had_no_place_gets_one_though_it_brings_a_warning() {
     assert!(warned(&mended.report).contains(&"FUEL001"));
 }
 
-/// What another thing's night would then lack is a warning about that one, and counts.
+/// A griddle gets no place if it would use up the fuel for the breathing aid's night: 09:30-12:00 leaves enough,
+/// 16:30-20:45 does not.
 #[test]
 fn no_place_is_given_at_the_cost_of_a_life() {
     let guarded = "[[generator.outlet]]\nid = \"guarded\"\nshape = \"5-20R\"\nsockets = 1\n\
@@ -367,7 +368,7 @@ fn no_place_is_given_at_the_cost_of_a_life() {
     }
 }
 
-/// A cord from the front outlet with this in it, and a thing of this kind at its end.
+/// Builds a plan with a load of this kind at the end of a cord with these properties, from the front outlet.
 fn at_its_end(cord: &str, kind: &str) -> Plan {
     let gear = format!(
         "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n{cord}\n\
@@ -383,7 +384,7 @@ fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
     load.on.as_ref().map(Id::as_str)
 }
 
-/// A box of four wires behind a cord that may lack its neutral.
+/// Builds a plan with a four-wire box on a three-wire cord, which may lack a neutral.
 fn box_on_a_bad_cord(kind: &str) -> Plan {
     let gear = format!(
         "[[generator.outlet]]\nid = \"twist\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
@@ -397,12 +398,13 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
     );
     let text = camp(&gear).replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
     let mut plan = plan(&text);
-    // The household outlet gives no shelter.
+    // Without the household outlet there is nowhere else to go.
     plan.generator.outlets.retain(|it| it.id.as_str() == "twist");
     plan
 }
 
-/// A good box is plugged in elsewhere before another is bought; where people are, another cord is, of four wires.
+/// A good box is plugged in elsewhere before anything is bought. For a lamp, which is used near people, a four-wire
+/// cord is bought.
 #[test]
 fn a_good_box_is_not_left_unused() {
     let mended = mend(&box_on_a_bad_cord("cooker"), false);
@@ -419,8 +421,8 @@ fn a_good_box_is_not_left_unused() {
     assert!(mended.effect.after.clear());
 }
 
-/// Nothing makes up for a breaker that nobody knows: then no cord is bought behind it either, where pulling the bad
-/// one leaves no more amiss.
+/// No change makes up for a breaker that nobody has read. So no cord is bought downstream of it either, if pulling the
+/// bad one leaves things no worse.
 #[test]
 fn nothing_is_bought_that_serves_nobody() {
     let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
@@ -436,7 +438,8 @@ fn nothing_is_bought_that_serves_nobody() {
     assert!(again.steps.is_empty(), "{:?}", again.steps);
 }
 
-/// Whoever is cold, in the dark or needs a device brings the set closer; a kettle boils beside it.
+/// Heaters, lamps and medical equipment stay on a cord, since people would bring the generator closer to use them.
+/// Cookers and motors move to the generator.
 #[test]
 fn what_people_use_where_they_are_is_not_moved_to_the_set() {
     let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
@@ -460,7 +463,7 @@ fn what_people_use_where_they_are_is_not_moved_to_the_set() {
     }
 }
 
-/// A home-made box without breakers at the end of a long cord, and these things in it.
+/// Builds a plan with these loads in a homemade box without breakers, at the end of a long cord.
 fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
     let mut gear = "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n\
         gfci = false\n[[cord]]\nid = \"lead\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\
@@ -481,8 +484,7 @@ fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
     plan(&camp(&gear).replacen("ground = \"dry\"", "ground = \"damp\"", 1))
 }
 
-/// What was in a box that must not be used is plugged in where there is a socket, and no box is bought. For a
-/// lamp that is the end of a cord.
+/// Loads from a box that must not be used move to free sockets, and no box is bought. A lamp needs the end of a cord.
 #[test]
 fn a_bad_box_is_left_and_its_things_go_elsewhere() {
     let mended = mend(&in_a_bad_box(&[("kettle", "cooker"), ("saw", "motor")]), false);
@@ -497,7 +499,7 @@ fn a_bad_box_is_left_and_its_things_go_elsewhere() {
     assert!(is_on(&mended, "lights").is_some_and(|at| at.starts_with("front-three")));
 }
 
-/// What must not be used before and after makes room, and is not plugged in again.
+/// A box that must not be used, before or after, only makes room. It is not plugged in again.
 #[test]
 fn gear_that_stays_refused_only_makes_room() {
     let gear = "[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-15P\"\nlisted = false\nbond = true\n\
@@ -514,7 +516,8 @@ fn gear_that_stays_refused_only_makes_room() {
     assert_eq!(mended.effect.cost, 8);
 }
 
-/// A fridge of half the watts that takes as much to start is no help: the order says both, and of a heater one.
+/// A refrigerator with half the watts but the same starting draw is no help, so the step states both. For a heater it
+/// states one.
 #[test]
 fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
     let fridge = "[[load]]\nid = \"fridge\"\nname = \"fridge\"\nkind = \"motor\"\nrunning = \"200 W\"\n\
@@ -532,8 +535,8 @@ fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
     }
 }
 
-/// Label and card forbid a box that joins neutral to ground again: it is told to be pulled out, though a turn at the
-/// sockets serves all. One that joins nothing stays in.
+/// A box that bonds neutral to ground a second time is forbidden on label and card. It is unplugged, even though taking
+/// turns would serve every load. A box without a bond stays.
 #[test]
 fn what_must_not_be_used_is_pulled_out() {
     let joined = include_str!("../../../tests/plans/usual/b08-bonded-box.toml");
@@ -550,8 +553,8 @@ fn what_must_not_be_used_is_pulled_out() {
     }
 }
 
-/// What draws more than its own plug carries runs at no hour: the others stay at theirs. Without it, of two that
-/// clash one is moved.
+/// A load that exceeds its own plug runs at no hour: at 1,700 W and power factor 0.6 the pot is not shifted for it. At
+/// 900 W it is.
 #[test]
 fn no_hours_change_for_what_its_own_plug_does_not_carry() {
     let packs = |power: &str| {
@@ -566,7 +569,7 @@ fn no_hours_change_for_what_its_own_plug_does_not_carry() {
     assert_eq!(told("900 W"), one("another-hour", "pot"));
 }
 
-/// Three alike where two sockets are left: the step says how many, and of one it does not.
+/// Of nine alike, the step says how many have a place. Of two that all have one, it gives no number.
 #[test]
 fn a_step_says_how_many_have_a_place() {
     let words = crate::words::Words::english();
@@ -590,7 +593,7 @@ fn a_step_says_how_many_have_a_place() {
     assert!(told(2).0.starts_with("Plug “lamp” into"));
 }
 
-/// What no outlet here can run gets none because something else runs at another hour: that is no change to make.
+/// A load that no outlet can run does not get to run because another is shifted.
 #[test]
 fn nothing_is_moved_out_of_the_way_of_what_never_runs() {
     let camper = "[[load]]\nid = \"camper\"\nname = \"camper\"\nkind = \"electronic\"\ncurrent = \"20 A\"\n\
@@ -599,7 +602,7 @@ fn nothing_is_moved_out_of_the_way_of_what_never_runs() {
     assert_eq!(keys(&mended), [], "{:?}", mended.effect);
 }
 
-/// A smaller one of what fits nowhere helps nobody.
+/// No smaller version is bought of a load that has no place at any size.
 #[test]
 fn nothing_is_bought_that_has_no_place() {
     let gear = "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
@@ -616,7 +619,7 @@ fn nothing_is_bought_that_has_no_place() {
         let bought = keys(&mended).iter().any(|(key, _)| *key == "smaller-appliance");
         assert!(!bought, "{:?}", mended.steps);
     }
-    // Something else of the same power is used beside the set.
+    // Unlike a lamp, a cooker can be used at the generator.
     let kettle = lamp.replacen("\"lamp\"\nrunning", "\"cooker\"\nrunning", 1);
     let mended = mend(&plan(&camp(&(gear + &kettle))), true);
     assert_eq!(keys(&mended), one("move", "lamp"));
@@ -638,7 +641,7 @@ fn for_volts_a_cord_is_bought_and_no_pump() {
     assert_eq!((mended.effect.cost, mended.effect.after.warnings), (7, 0));
 }
 
-/// Of two joints of neutral and ground the one that people can take away.
+/// Of two neutral-to-ground bonds, the one that people can remove goes.
 #[test]
 fn two_joints_are_made_one() {
     let loads = heater("kettle", "18:00-18:30", "on = \"front\"").replacen("1500 W", "900 W", 1);
@@ -656,7 +659,7 @@ fn two_joints_are_made_one() {
     }
 }
 
-/// Out of a shed and away from people is one way to carry it; whoever finds it running stays out.
+/// Out of a shed and away from people is one move, and nobody goes in while the generator may be running.
 #[test]
 fn nobody_goes_in_to_fetch_the_set() {
     use crate::words::{Units, Words};
@@ -677,7 +680,7 @@ fn nobody_goes_in_to_fetch_the_set() {
     }
 }
 
-/// The cord that is bought reaches where people are. At the end of a long one it is short.
+/// A new cord reaches people. At the end of a long cord it is short.
 #[test]
 fn a_new_cord_reaches_people_and_makes_no_chain() {
     for (people, feet) in [("30 ft", 50), ("60 ft", 100), ("300 ft", 100), ("25 ft", 25)] {
@@ -700,7 +703,7 @@ fn a_new_cord_reaches_people_and_makes_no_chain() {
     }
 }
 
-/// Two things of three have a place, and the third none, however small it is: no other one is bought for that.
+/// Of three units two have a place, and the third has none however small it is. So no smaller one is bought.
 #[test]
 #[allow(clippy::too_many_lines)] // one plan, written out
 fn nothing_is_bought_of_which_one_stays_without_a_place() {
@@ -812,14 +815,14 @@ fn nothing_is_bought_of_which_one_stays_without_a_place() {
     assert!(!buys(THREE));
 }
 
-/// Pulling out a box is one step, and plugging its things in again comes after what they are plugged into is there.
-/// What is wrong with the box stays told; of one that only lacks a socket nothing is said.
+/// Removing a box is one step, and its loads are plugged in only after their new receptacles exist. A fault of the box
+/// stays reported; a box that only lacks a socket has none.
 #[test]
 fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
     let before = in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]);
     let mended = mend(&before, false);
     let told: Vec<&str> = mended.steps.iter().map(|step| step.change.key()).collect();
-    // With its cord, which ends in a shape that nothing else of this plan goes into.
+    // The cord comes out too, since nothing else in this plan fits its end.
     let out = ["set-aside", "set-aside", "three-way-cord", "move", "move"];
     assert_eq!(told, out);
     let set_aside = mended.steps[..2].iter().map(|step| step.change.about());
@@ -833,7 +836,7 @@ fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
         (step.values["wrong"].clone(), why.map(|finding| finding.code))
     };
     let name = |text: &str| report::Value::Name(text.to_owned());
-    // That it joins neutral and ground is only a guess.
+    // Its bond is only a guess.
     assert_eq!(wrong(&mended, &before), (name("yes"), Some("SHOCK006")));
     for tag in ["en", "es", "fr", "de"] {
         let words = crate::words::Words::new(tag, crate::words::Units::Customary);
@@ -856,8 +859,8 @@ fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
     assert_eq!(wrong(&mended, &before), (name("no"), None));
 }
 
-/// A bonding plug in a bonded generator blinds the GFCI of the outlet, and is taken out: nothing is bought. In a
-/// floating one it stays.
+/// A bonding plug in a bonded generator defeats the outlet's GFCI. It is removed, and nothing is bought. In a floating
+/// generator it stays.
 #[test]
 fn a_plug_that_only_harms_is_taken_out() {
     let before = |neutral: &str| {
@@ -875,7 +878,7 @@ fn a_plug_that_only_harms_is_taken_out() {
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug-out"));
 }
 
-/// Two things that must run, and not both at once: when is nobody's word, so each has its outlet and its turn.
+/// Two musts without stated hours, too much together: each has an outlet, and they take turns.
 #[test]
 fn what_takes_turns_is_told_so() {
     for (watts, turns) in [("1500 W", true), ("900 W", false)] {
@@ -891,7 +894,7 @@ fn what_takes_turns_is_told_so() {
     }
 }
 
-/// A GFCI cord and the bonding plug fill the outlet: what has no place cannot be plugged in there. With a third
+/// A GFCI cord and the bonding plug fill the outlet, so a load without a place cannot be plugged in there. With a third
 /// socket it can.
 #[test]
 fn what_has_no_socket_left_needs_no_gfci() {
@@ -910,8 +913,8 @@ fn what_has_no_socket_left_needs_no_gfci() {
     }
 }
 
-/// A heater in a cord that its plug does not fit has an outlet on trial, and none once all the others have theirs: it
-/// is pulled out, and nobody looks for its outlet on a card that shows none.
+/// A trial finds an outlet for a heater whose plug does not fit its cord, but the new card shows none once all other
+/// loads are placed. The heater is unplugged, and nobody looks for its outlet on that card.
 #[test]
 fn what_the_new_card_shows_nowhere_is_only_unplugged() {
     let outlet = |id: &str, shape: &str, more: &str| {
@@ -956,8 +959,8 @@ fn what_the_new_card_shows_nowhere_is_only_unplugged() {
     assert!(mended.steps.iter().any(|step| step.change == unplug));
 }
 
-/// Nobody buys or gives up anything to lay a cord out: it is done for a warning as well, with a danger beside it or
-/// alone. Near misses: nothing is coiled, and a coiled cord is plugged into nothing.
+/// Laying out a cord costs nothing, so it is done for a warning alone, with or without a danger. Near misses: nothing
+/// is coiled, and a coiled cord that is plugged into nothing.
 #[test]
 fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
     let lying = "coiled = false\ngfci";
@@ -989,8 +992,8 @@ fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
     assert_eq!(keys(&mend(&unused, false)), []);
 }
 
-/// A cord that is bought is long enough for where the set stands, or will: the old one is 12 ft. Near miss: one that
-/// reaches from the exhaust to people stays as long as it is, and so does an adapter.
+/// A replacement for a 12 ft cord is long enough for where the generator must stand. Near misses: a cord that reaches
+/// from the exhaust to people keeps its length, and so does an adapter.
 #[test]
 fn a_new_cord_reaches_from_where_the_set_must_stand() {
     for (old, sleepers, new) in [
@@ -1013,7 +1016,7 @@ fn a_new_cord_reaches_from_where_the_set_must_stand() {
         assert_eq!(mended.effect.after.dangers, 0, "{old}");
         let short = mended.report.findings.iter().any(|it| it.code == "AIR005");
         assert!(!short, "{old}");
-        // A long thin one would lose too many volts.
+        // A long thin cord would drop too many volts.
         let low = mended.report.findings.iter().any(|it| it.code == "VOLT001");
         assert!(!low, "{old} {sleepers}");
     }
@@ -1024,8 +1027,8 @@ fn a_new_cord_reaches_from_where_the_set_must_stand() {
     assert_eq!(adapter.cords[0].length, length);
 }
 
-/// An adapter that puts a small outlet on a big breaker: the box in its place is as far from the set as it was. Near
-/// miss: one at the set needs no cord.
+/// An adapter puts a small outlet on a large breaker. The box in its place is as far from the generator as the
+/// adapter's end was. Near miss: a box at the generator needs no cord.
 #[test]
 fn a_box_for_a_long_adapter_stands_where_its_end_was() {
     let gear = |length: &str| {
@@ -1035,7 +1038,7 @@ fn a_box_for_a_long_adapter_stands_where_its_end_was() {
              wire = \"12 AWG\"\nconductors = 3\nlength = \"{length}\"\noutdoor = true\ncoiled = false\n"
         );
         let loads = heater("kettle", "10:00-11:00", "on = \"ad\"");
-        // 30 A for a while.
+        // 30 A for a short time.
         let camp = camp(&(text + &loads)).replacen("peak = \"3000 W\"", "peak = \"3600 W\"", 1);
         let mut plan = plan(&camp);
         plan.generator.outlets.retain(|it| it.id.as_str() == "twist");
@@ -1052,7 +1055,7 @@ fn a_box_for_a_long_adapter_stands_where_its_end_was() {
     assert!(mended.effect.after.clear());
     assert!(reach(&mended) >= crate::tables::exhaust::AMPLE, "{:?}", mended.steps);
     assert!(mended.report.findings.iter().all(|it| it.code != "AIR005"));
-    // Told once, with the cord.
+    // Reported once, together with its cord.
     let told: Vec<&str> = mended.steps.iter().map(|it| it.change.key()).collect();
     assert_eq!(told, ["box-for-splitter", "move"]);
     let repair = mended.steps[0].change.repair(&before, &mended.plan);
@@ -1066,7 +1069,7 @@ fn a_box_for_a_long_adapter_stands_where_its_end_was() {
     assert!(mended.plan.cords.iter().all(|it| it.id.as_str() == "ad"));
 }
 
-/// One cord with three outlets and a GFCI protects all that is on it: no adapter with another is bought for it.
+/// A three-way cord with a GFCI protects everything on it, so no GFCI adapter is bought for it.
 #[test]
 fn one_gfci_is_bought_for_one_receptacle() {
     let gear = "[[generator.outlet]]\nid = \"bot\"\nshape = \"5-15R\"\ngfci = \"unknown\"\nshares = \"front\"\n\
@@ -1087,7 +1090,7 @@ fn one_gfci_is_bought_for_one_receptacle() {
     assert!(mended.effect.after.clear(), "{:?}", mended.steps);
     let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
     assert_eq!(told, ["set-aside", "three-way-cord", "another-hour"]);
-    // Near miss: what is alone, and is used at the set, needs an adapter and no more.
+    // Near miss: a single load that is used at the generator needs only an adapter.
     let loads = heater("k1", "10:00-11:00", "on = \"front\"");
     let alone = camp(&loads).replacen("ground = \"dry\"", "ground = \"wet\"", 1).replacen(
         "gfci = true # front",
@@ -1099,8 +1102,8 @@ fn one_gfci_is_bought_for_one_receptacle() {
     assert_eq!(told, ["protected-outlet"]);
 }
 
-/// A room heater that a cord carries for less than three hours: it is switched off by then before anything is bought.
-/// Near miss: a lamp of as many watts is not, nor what somebody's health depends on.
+/// A cord carries this room heater for less than three hours, so the heater is switched off by then before anything is
+/// bought. Near misses: a lamp of the same power and medical equipment.
 #[test]
 fn what_costs_nothing_comes_before_what_is_bought() {
     let cord = "wire = \"16 AWG\"\nconductors = 3\nlength = \"50 ft\"";
@@ -1119,7 +1122,7 @@ fn what_costs_nothing_comes_before_what_is_bought() {
     }
 }
 
-/// A cord that got hot is replaced by one that has what it had: of a cord with a GFCI that is said.
+/// A cord that got hot is replaced by one with the same features, and the step says so if it has a GFCI.
 #[test]
 fn a_cord_that_got_hot_is_replaced_by_its_like() {
     for gfci in [true, false] {
@@ -1135,8 +1138,8 @@ fn a_cord_that_got_hot_is_replaced_by_its_like() {
     }
 }
 
-/// The plug that was in a hot outlet is bad as well: nothing that was in it goes elsewhere but as another cord. Near
-/// miss: an outlet that is only seen to trip early.
+/// The plug that was in a hot outlet is bad too, so its cord is replaced or left unplugged. Near miss: an outlet that
+/// just trips early.
 #[test]
 fn what_was_in_a_hot_outlet_is_not_used_again() {
     let text = crate::plan::demo::MENDED;
@@ -1154,8 +1157,7 @@ fn what_was_in_a_hot_outlet_is_not_used_again() {
     assert!(sound.steps.is_empty(), "{:?}", sound.steps);
 }
 
-/// In the place of a splitter at the end of a cord a box goes in there: that cord is there already, and is not bought
-/// again.
+/// A box for a splitter at the end of a cord goes into that cord. No second one is bought.
 #[test]
 fn a_box_at_the_end_of_a_cord_needs_no_other() {
     let splitter = "[[cord]]\nid = \"pig\"\nfrom = \"long\"\nplug = \"L5-30P\"\nends = [\"5-15R\", \"5-15R\"]\n\
@@ -1177,13 +1179,13 @@ fn a_box_at_the_end_of_a_cord_needs_no_other() {
     for step in &mended.steps {
         let repair = step.change.repair(&before, &mended.plan);
         let told = crate::words::Words::english().repair(&repair, &[]);
-        // The box has the name of what it is in place of, and a cord would have another.
+        // The box keeps the splitter's id. A new cord would have another.
         assert!(!told.contains("-cord"), "{told}");
     }
 }
 
-/// A cord in an outlet without a GFCI goes into the one beside it that has one, and nothing is bought. Near miss: that
-/// one is taken.
+/// A cord in an outlet without a GFCI moves to the protected one next to it, and nothing is bought. Near miss: the
+/// protected one is taken.
 #[test]
 fn a_cord_goes_where_a_gfci_is_before_one_is_bought() {
     let gear = |sockets: u8| {
@@ -1207,8 +1209,8 @@ fn a_cord_goes_where_a_gfci_is_before_one_is_bought() {
     assert!(keys(&mended).iter().all(|(key, _)| *key != "replug"));
 }
 
-/// Two things of other hours in outlets without a GFCI share the socket that has one, and none is bought. Near miss: at
-/// the same hour there is no turn to take.
+/// Two loads with different hours, in outlets without a GFCI, share the protected socket, and nothing is bought. Near
+/// miss: at the same hour they cannot take turns.
 #[test]
 fn turns_are_taken_where_a_gfci_is_before_one_is_bought() {
     let gear = |hours: &str| {
@@ -1227,13 +1229,12 @@ fn turns_are_taken_where_a_gfci_is_before_one_is_bought() {
     let mended = mend(&plan(&gear("17:00-18:00")), false);
     assert!(mended.effect.after.clear());
     assert!(keys(&mended).iter().all(|(key, _)| *key != "protected-outlet"), "{:?}", mended.steps);
-    // There is no turn to take at the same hour.
     let mended = mend(&plan(&gear("10:00-11:00")), false);
     assert!(mended.effect.after.clear());
     assert!(keys(&mended).iter().all(|(key, _)| *key != "take-turns"));
 }
 
-/// Whoever buys a box or a cord finds it by its shapes and their amps.
+/// People find a box or cord to buy by its shapes and their amps.
 #[test]
 fn what_is_bought_is_told_with_its_shapes() {
     let twist = "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n";
@@ -1254,7 +1255,7 @@ fn what_is_bought_is_told_with_its_shapes() {
     assert!(cord.contains("Its plug: “One blade turned, 20 A (5-20P)”."), "{cord}");
     let three = told(&before, Change::ThreeWay { at: id("front"), clears: false });
     assert!(three.contains("15 A (5-15R)” × 3."), "{three}");
-    // What is in the place of another has the same.
+    // A replacement has the shapes of what it replaces.
     let before = plan(MENDED);
     let cord = before.cords[0].id.clone();
     let thick = told(&before, Change::Thicker { cord: cord.clone(), gauge: 8, steps: 1 });
@@ -1268,7 +1269,7 @@ fn what_is_bought_is_told_with_its_shapes() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// Two cords in outlets without a GFCI: one cord with three ends and a GFCI is bought for both, and not a GFCI for each.
+/// Two cords in outlets without a GFCI: one three-way cord with a GFCI is bought for both, not a GFCI for each.
 #[test]
 fn one_gfci_serves_what_two_cords_did() {
     let cord = |id: &str| {
@@ -1290,8 +1291,8 @@ fn one_gfci_serves_what_two_cords_did() {
     assert_eq!(told, ["set-aside", "three-way-cord", "move"]);
 }
 
-/// A cord that must not be used has the one socket with a GFCI: it comes out, the good cord goes in, and nothing is
-/// bought. Near miss: where the other may be used, and is, a GFCI is bought.
+/// A cord that must not be used holds the one socket with a GFCI. It comes out, the good cord goes in, and nothing is
+/// bought. Near miss: if that cord is usable and in use, a GFCI is bought.
 #[test]
 fn what_must_not_be_used_makes_room_for_what_may() {
     let cord = |id: &str, from: &str, wire: &str, more: &str| {

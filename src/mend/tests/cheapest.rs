@@ -1,33 +1,33 @@
-//! The cheapest set of changes after which everything holds, found by trying every set in the order
-//! of its cost: slow, and plainly right. The program's own search is held against it, and it against
-//! the cases of `tests/sharing`.
+//! A brute-force search for the cheapest set of changes after which everything holds. Slow but plainly right: the
+//! program's own search is tested against it, and it against the cases of `tests/sharing`.
 
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;
 
-/// What the search for repairs found.
+/// The result of the search.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Cheapest {
-    /// The changes, by number, rising; `None` when none was found.
+    /// The indices of the changes, ascending. `None` if no set was found.
     pub changes: Option<Vec<usize>>,
-    /// Their cost.
+    /// The cost of the changes, or of the set at which the search stopped.
     pub cost: u64,
-    /// Whether that is settled: nothing cheaper helps, or nothing helps at all.
+    /// Whether the result is certain: nothing cheaper helps, or nothing helps at all.
     pub proven: bool,
 }
 
-/// Tries sets of changes in the order of their cost, and among equals with the fewest and then
-/// the first numbers, until `mends` says yes. `allowed` says whether changes may be made together;
-/// a set that may not be is not grown, so it must be true of every part of a set it is true of. At
-/// most so many `steps`.
+/// Tries sets in order of cost until `mends` accepts one; among equals the fewest changes first, then the lowest
+/// indices.
+///
+/// `allowed` tells whether changes may be made together. A set it rejects is not grown, so it must accept every subset
+/// of a set it accepts. Tries at most `steps` sets.
 pub fn cheapest(
     costs: &[u64],
     mut allowed: impl FnMut(&[usize]) -> bool,
     mut mends: impl FnMut(&[usize]) -> bool,
     mut steps: u64,
 ) -> Cheapest {
-    // Each set is reached once, from the set without its greatest number, which costs no more:
-    // so sets leave the heap in the order of their cost.
+    // Each set is reached once, from the set without its highest index, which costs no more. So sets leave the heap in
+    // order of cost.
     let mut heap = BinaryHeap::from([Reverse((0, 0, Vec::new()))]);
     while let Some(Reverse((cost, size, set))) = heap.pop() {
         if steps == 0 {

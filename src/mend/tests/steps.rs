@@ -1,4 +1,4 @@
-//! What is proposed for any camp, carried out step by step, gives what was promised.
+//! For any camp, carrying out the proposed steps gives the promised result.
 
 use std::collections::BTreeSet;
 
@@ -9,9 +9,10 @@ use crate::plan::{Answer, Plan, Span, arbitrary};
 use crate::report::Finding;
 use crate::supply::Supply;
 
-/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps` tries more, and others.
+/// Takes the number of cases from the environment. More, and others, are tried with
+/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps`.
 fn config() -> ProptestConfig {
-    // The library's own count is taken for nobody having asked for one.
+    // 256 is proptest's default, which means that nobody asked for a number.
     const CASES: u32 = 24;
     let mut config = ProptestConfig::default();
     if config.cases == 256 {
@@ -20,7 +21,7 @@ fn config() -> ProptestConfig {
     ProptestConfig { failure_persistence: None, ..config }
 }
 
-/// Every id that something in the plan has: parts, receptacles and loads.
+/// Returns every id in the plan: parts, receptacles and loads.
 fn ids(plan: &Plan) -> BTreeSet<Id> {
     let mut ids: BTreeSet<Id> = plan.loads.iter().map(|it| it.id.clone()).collect();
     ids.extend(plan.cords.iter().map(|it| it.id.clone()));
@@ -29,19 +30,19 @@ fn ids(plan: &Plan) -> BTreeSet<Id> {
     ids
 }
 
-/// Every receptacle with its sockets.
+/// Returns every receptacle with its number of sockets.
 fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
     let ends = plan.cords.iter().flat_map(|cord| (0..cord.ends().len()).map(|end| (cord.end_id(end), 1)));
     plan.outlets().map(|it| (it.id.clone(), usize::from(it.plugs().1))).chain(ends).collect()
 }
 
-/// How many plugs are in a receptacle at once, at the most.
+/// Returns the most plugs that are in a receptacle at once.
 fn plugs(plan: &Plan, at: &Id) -> usize {
     let cords = plan.cords.iter().map(|it| &it.from);
     let boxes = plan.boxes.iter().map(|it| &it.from);
     let parts = cords.chain(boxes).filter(|from| from.as_ref() == Some(at));
     let loads: Vec<_> = plan.loads.iter().filter(|load| load.plugged_into() == Some(at)).collect();
-    // Whoever says when he comes can share a socket with whoever comes at other times.
+    // Loads with hours can share a socket at different times.
     let at_once = if loads.iter().all(|load| !load.hours.is_empty()) {
         let on = |minute: u16| {
             let on = |load: &&&crate::plan::Load| load.hours.iter().any(|it| it.contains(minute));
@@ -57,7 +58,7 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
     parts.count() + at_once + usize::from(bonded)
 }
 
-/// The receptacle that a step plugs something into.
+/// Returns the receptacle that a step plugs something into.
 fn socket_of(change: &Change) -> Option<&Id> {
     match change {
         Change::Move { to: Some(seat), .. } => Some(&seat.at),
@@ -71,7 +72,7 @@ fn socket_of(change: &Change) -> Option<&Id> {
     }
 }
 
-/// Carries the steps out in the order in which they are told.
+/// Carries out the steps in their order.
 fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
     let mut plan = before.clone();
     for Step { change, .. } in &mended.steps {
@@ -105,7 +106,7 @@ proptest! {
         let after = carry_out(&plan, &mended)?;
         prop_assert_eq!(&after, &mended.plan);
         let read = |plan: &Plan| crate::plan::read(&crate::plan::write(plan));
-        // A plan at random may be one that no file can hold.
+        // A random plan may be one that no file can hold.
         let read = if read(&plan).is_ok() {
             read(&after).expect("what is written reads")
         } else {
@@ -117,14 +118,14 @@ proptest! {
         prop_assert_eq!(Tally { at_home, ..is }, mended.effect.after);
         prop_assert_eq!(was, mended.effect.before);
 
-        // No worse, and nothing new in the air.
+        // No worse, and no new air finding.
         prop_assert!(is.dangers + is.unserved_musts <= was.dangers + was.unserved_musts);
-        // What only tells of things that had no place before came with them: of several of a kind, of no
-        // more than had none.
+        // A finding that names only loads without a place before came with them, if it names no more units of a kind
+        // than had none.
         let lost = &before.figures.sharing.unplaced;
         let units = &before.figures.loads;
         let of = |id: &Id| units.iter().find(|it| it.id == *id).map_or_else(|| id.clone(), |it| it.of.clone());
-        // A load of several that is told whole is all of them.
+        // Naming a load of several units names all of them.
         let told_in = |id: &Id| match units.iter().filter(|it| it.of == *id).count() {
             0 => 1,
             whole => whole,
@@ -134,7 +135,7 @@ proptest! {
             about.iter().filter(same).map(told_in).sum::<usize>() <= lost.iter().filter(|it| same(&&it.load)).count()
         };
         let came_along = |about: &[Id]| !about.is_empty() && about.iter().all(|load| had_none(about, load));
-        // A warning that was told beside a danger may stand alone once that is cleared; none is new.
+        // Clearing a danger may leave a warning that was reported together with it, now on its own. None is new.
         let troubles = report.figures.troubles.iter();
         for trouble in troubles.filter(|it| it.signal == Signal::Warning && !came_along(&it.about)) {
             let told = report.findings_of(trouble).any(|finding| {
@@ -162,14 +163,14 @@ proptest! {
             );
         }
 
-        // What people use where they are stays away from the set.
+        // Loads used near people stay away from the generator.
         let at_set = |plan: &Plan, report: &report::Report| super::super::places::at_the_set(plan, report);
         let there = at_set(&plan, &before);
         for load in at_set(&read, &report) {
             prop_assert!(there.contains(&load), "{load} by {:?}", mended.steps);
         }
 
-        // What is bought is used, and what stays refused is plugged in nowhere.
+        // Purchases are used, and nothing that stays refused is plugged in.
         let sockets = super::super::places::Sockets::of(&read);
         for Step { change, .. } in &mended.steps {
             if let Change::Smaller { load, .. } = change {
@@ -183,7 +184,7 @@ proptest! {
             }
         }
 
-        // What goes where the card shows, the card shows somewhere: of several alike not always all.
+        // The card shows at least one unit of each load that goes "where the card shows".
         for Step { change, .. } in &mended.steps {
             if let Change::Move { load, to: None } = change {
                 let mut facts = report.figures.loads.iter().filter(|fact| fact.of == *load);
@@ -193,12 +194,12 @@ proptest! {
             }
         }
 
-        // The report tells them in this order, and what comes along costs nothing.
+        // The report lists the steps in this order, and steps that come along cost nothing.
         let mut told = before.clone();
         mended.tell(&plan, &mut told);
         let repairs = &told.figures.sharing.repairs;
         let repairs: Vec<_> = repairs.iter().filter(|it| it.key != "as-the-card").collect();
-        // A cord is bought once, whatever is to be better in it.
+        // Several changes to a cord are one purchase.
         let cord = |step: &&Step| {
             let about = step.change.about().filter(|_| step.change.told() == "other-cord");
             about.cloned()
@@ -216,7 +217,7 @@ proptest! {
         prop_assert_eq!(repairs.iter().map(|it| it.cost).sum::<u32>(), mended.effect.cost);
     }
 
-    /// Only protection is told to buy that something is planned for.
+    /// Each new GFCI adapter has something plugged into it.
     #[test]
     fn no_part_is_brought_that_nothing_is_plugged_into(plan in arbitrary::camp()) {
         let mended = mend_within(&plan, false, 40).0;
@@ -238,8 +239,8 @@ proptest! {
         }
     }
 
-    /// A trial says of dangers and places what the whole check says. Only where its short search leaves open
-    /// whether there is a better placing may the long one find it; what clashes in its own it sees all the same.
+    /// A trial agrees with the whole check on dangers and places, wherever its short search proves its placing best.
+    /// Otherwise the long search may find a better one.
     #[test]
     fn a_trial_is_the_check_of_dangers(plan in arbitrary::camp()) {
         let (all, trial) = (judge::judge(&plan), judge::trial(&plan, Signal::Danger));
@@ -264,7 +265,7 @@ proptest! {
     }
 }
 
-/// A box that nobody knows comes out; what was to be done to it first is done to nothing, and costs nothing.
+/// An unlisted box comes out. What was to be done to it first is dropped and costs nothing.
 #[test]
 fn the_cost_is_of_what_is_told() {
     let text = "format = 1\n[site]\nground = \"dry\"\n[generator]\nrated = \"unknown\"\npeak = \"50 W\"\n\

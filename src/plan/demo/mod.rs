@@ -1,14 +1,13 @@
-//! Two invented plans for `demo`: a weekend as a family might pack for it, and the same weekend
-//! put right. Invented people, place and gear.
+//! Two plans for `demo`: a weekend as a family might pack for it, and the same weekend with its faults cleared. People,
+//! place and gear are invented.
 
 /// The weekend as packed, with dangers in it.
 pub const WEEKEND: &str = include_str!("weekend.toml");
 
-/// The same weekend with every danger and warning cleared that its owners can clear.
+/// The same weekend, without the dangers and warnings that its owners can clear.
 pub const MENDED: &str = include_str!("weekend-mended.toml");
 
-/// A demo plan with its names in the reader's language. `word` is given the id of a load, `site` or
-/// `generator`.
+/// Returns a demo plan with its names translated. `word` takes the id of a load, `site` or `generator`.
 #[must_use]
 pub fn named(text: &str, word: &dyn Fn(&str) -> String) -> String {
     let mut of = String::new();

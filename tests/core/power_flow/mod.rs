@@ -1,6 +1,6 @@
-//! Voltage drop against a power-flow library (pandapower 3.5.6), on trees drawn at random.
+//! Voltage drop against a power-flow library (pandapower 3.5.6), on random trees.
 //!
-//! `record.py` made `record.jsonl`; the library is not needed to run these tests.
+//! `record.py` made `record.jsonl`. The library is not needed to run these tests.
 
 use std::fmt::Write as _;
 
@@ -28,9 +28,9 @@ struct Load {
 struct Tree {
     cords: Vec<Cord>,
     loads: Vec<Load>,
-    /// Volts at the end of each cord, with each load drawing its nominal current.
+    /// The volts at the end of each cord, with each load drawing its nominal current.
     nominal: Vec<f64>,
-    /// The same, heaters as resistances and electronics at constant power.
+    /// The same, with heaters as resistances and electronics at constant power.
     settled: Vec<f64>,
 }
 
@@ -39,7 +39,7 @@ fn trees() -> Vec<Tree> {
 }
 
 impl Tree {
-    /// With so many ends more at each cord.
+    /// Returns the plan text of the tree, with `more` extra ends on each cord.
     fn text(&self, more: usize) -> String {
         let mut text = String::from(
             "format = 1\nregion = \"north-america\"\n[site]\nname = \"x\"\naltitude = \"0 ft\"\nair = \"59 °F\"\nground = \"dry\"\n[generator]\n\
@@ -52,7 +52,7 @@ impl Tree {
                 -1 => "set".to_owned(),
                 above => format!("c{above}.{}", index + 1),
             };
-            // One end for every cord there may be, so that any of them finds a free one.
+            // One end for every possible cord, so that each of them finds a free one.
             let ends = vec!["\"5-20R\""; self.cords.len() + 1 + more].join(", ");
             let _ = write!(
                 text,
@@ -73,7 +73,7 @@ impl Tree {
         supply
     }
 
-    /// The tree with its loads as those of a plan.
+    /// Returns the plan text of the tree with its loads.
     fn camp(&self) -> String {
         let mut text = self.text(self.loads.len());
         for (index, load) in self.loads.iter().enumerate() {
@@ -98,7 +98,7 @@ impl Tree {
             .iter()
             .map(|load| Running {
                 at: end(supply, load.at),
-                // At 120 V; the record holds whole tenths of an ampere.
+                // At 120 V. The record has whole tenths of an ampere.
                 current: Current::from_milliamps(load.watts * 1000 / 120),
                 draws: draws(load),
                 one_leg: false,
@@ -112,13 +112,13 @@ fn end(supply: &Supply, cord: usize) -> tallywatt::supply::NodeIx {
     supply.receptacle(&id).expect("a receptacle")
 }
 
-/// From the record, to the microvolt.
+/// Converts volts from the record to whole microvolts.
 #[allow(clippy::cast_possible_truncation)]
 fn microvolts(volts: f64) -> Microvolts {
     (volts * 1e6).round() as Microvolts
 }
 
-/// Rounding: each cord up by a microvolt, and the library's reactance of a milliohm.
+/// The tolerance: each cord rounds up by a microvolt, and the library adds a milliohm of reactance.
 const NEAR: Microvolts = 200;
 const FULL: Microvolts = 120_000_000;
 
@@ -153,8 +153,8 @@ fn resistances_and_constant_power_settle_where_the_library_does() {
     }
 }
 
-/// What the report tells of a trunk with a heater and electronics at its end, both of which may run at once,
-/// is what the library and exact algebra tell.
+/// The report of a trunk with a heater and electronics at its end, which may run at once, agrees with the library and
+/// with exact algebra.
 #[test]
 fn what_the_report_tells_is_what_is_lost() {
     let mut told = 0;
@@ -163,14 +163,14 @@ fn what_the_report_tells_is_what_is_lost() {
         let plan = tallywatt::plan::read(&text).unwrap_or_else(|error| panic!("{error:?}\n{text}"));
         let report = tallywatt::judge::judge(&plan);
         let sharing = &report.figures.sharing;
-        // Where not all of it may run at once, the record is of something else.
+        // The record assumes that all loads run at once.
         if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty() {
             continue;
         }
         for (drop, load) in report.figures.drops.iter().zip(&tree.loads) {
             let left: f64 = drop.volts_left.amount().to_string().parse().expect("a number");
             let expected = microvolts(tree.settled[load.at]);
-            // Rounded down to a millivolt.
+            // The report rounds down to a millivolt.
             let less = expected - microvolts(left);
             assert!((-NEAR..=1_000 + NEAR).contains(&less), "{}: {less}", drop.at);
         }

@@ -1,5 +1,5 @@
-//! The solvers against trying everything, on small random problems of any shape: rows need not
-//! form a tree here, and a row may pass some loads only, as a leg does.
+//! The solvers against exhaustive search, on small random problems of any shape. Rows need not form a tree here, and a
+//! row may carry only some of the loads, as a leg does.
 
 use proptest::prelude::*;
 use tallywatt::sharing::budget::Budget;
@@ -13,7 +13,7 @@ use super::placed::{holds_all_day, use_permille, weights};
 
 const MOMENTS: usize = 3;
 
-/// Found failures are printed, not kept in a file beside the source.
+/// Failures are printed, not stored in a file next to the source.
 pub(super) fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
 }
@@ -35,7 +35,7 @@ prop_compose! {
     }
 }
 
-/// What it costs to be somewhere, for so many loads at so many places, if anything.
+/// Generates the cost of each place for each load, or none.
 fn costs(count: usize) -> impl Strategy<Value = Vec<i64>> {
     let near = prop::collection::vec(prop::sample::select(vec![0_i64, 0, 1, 1, 3]), count);
     prop_oneof![1 => Just(Vec::new()), 2 => near]
@@ -103,7 +103,7 @@ fn model() -> impl Strategy<Value = Model> {
         })
 }
 
-/// Many small loads that fit everywhere, and barely: the same room is reached in many ways.
+/// Generates many small loads that fit everywhere, but barely, so that the same room is reached in many ways.
 fn crowded() -> impl Strategy<Value = Model> {
     (2_usize..=3)
         .prop_flat_map(|places| {
@@ -143,7 +143,7 @@ fn crowded() -> impl Strategy<Value = Model> {
         })
 }
 
-/// Two sorts of load, three of each, and two or three places: most exchanges change nothing.
+/// Generates two sorts of load, three of each, and two or three places. Most exchanges change nothing.
 fn strings() -> impl Strategy<Value = Model> {
     let sort = || (1_i64..6, 0_i64..4, any::<bool>(), any::<bool>(), 1_u64..3);
     let limits = prop::collection::vec((2_i64..12, any::<bool>()), 2..=3);
@@ -158,13 +158,13 @@ fn strings() -> impl Strategy<Value = Model> {
                 weight,
                 allowed: (0..places).collect(),
             };
-            // Each of a sort costs the same.
+            // All loads of a sort cost the same.
             let costs = match costs.as_slice() {
                 [] => Vec::new(),
                 of => [&of[..places], &of[3..3 + places]].concat().repeat(3),
             };
             let mut model = Model {
-                // One sort and the other in turn.
+                // The two sorts alternate.
                 loads: (0..6).map(|index| load(sorts[index % 2])).collect(),
                 sockets: vec![2; places],
                 costs,
@@ -188,7 +188,7 @@ fn strings() -> impl Strategy<Value = Model> {
     )
 }
 
-/// Every placing, legal or not.
+/// Returns every placing, legal or not.
 pub(super) fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
     let mut all = vec![Vec::new()];
     for load in &model.loads {
@@ -223,7 +223,7 @@ fn best(model: &Model) -> Worth {
         .expect("nothing plugged in holds")
 }
 
-/// Each load at its first place, sockets not asked.
+/// Plugs each load into its first place, ignoring sockets.
 fn plugged_in(model: &Model) -> (Fixed, LoadSet) {
     let at: Vec<Option<usize>> = model.loads.iter().map(|load| load.allowed.first().copied()).collect();
     (model.at(&at), plugged(&at))
@@ -249,8 +249,8 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
         .collect()
 }
 
-/// The search proves that no placing is better, and there is none; and no load by itself has a place
-/// before its own where the placing is as good.
+/// Checks that the placing found is proven and the best, and that no single load could move to an earlier place without
+/// making it worse.
 pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
     let placing = place(model, &mut budget());
     prop_assert!(placing.proven && holds_all_day(model, &placing.at));
@@ -268,7 +268,7 @@ pub(super) fn is_best_and_pressed(model: &Model) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-/// What a placing says of itself is true, however soon the budget ended.
+/// Checks that what a placing claims is true, no matter when the budget ran out.
 fn claims_no_more_than_it_knows(model: &Model, placing: &Placing) -> Result<(), TestCaseError> {
     let best = best(model);
     let got = worth(model, &placing.at);
@@ -327,7 +327,7 @@ proptest! {
     fn without_a_load_the_others_are_served_no_worse(model in model(), load: prop::sample::Index) {
         let before = place(&model, &mut budget());
         let load = load.index(model.loads.len());
-        // A load that may go nowhere is as good as none.
+        // A load that may go nowhere is the same as none.
         let mut fewer = model.clone();
         fewer.loads[load].allowed.clear();
         let after = place(&fewer, &mut budget());
@@ -362,7 +362,7 @@ proptest! {
         minimal.sort_unstable();
         prop_assert_eq!(&together.sets, &maximal);
         prop_assert_eq!(&never.sets, &minimal);
-        // The smallest sets that meet the complement of every largest set are the conflicts.
+        // The minimal sets that meet the complement of every largest set are the conflicts.
         let meets = |set: &LoadSet| together.sets.iter().all(|largest| {
             !set.intersection(&all.minus(largest)).is_empty()
         });
@@ -371,8 +371,7 @@ proptest! {
         }).collect();
         hitting.sort_unstable();
         prop_assert_eq!(&never.sets, &hitting);
-        // And the other way: the complements of the smallest sets that meet every conflict are
-        // the largest sets.
+        // Conversely, the complements of the minimal sets that meet every conflict are the largest sets.
         let meets = |set: &LoadSet| never.sets.iter().all(|conflict| {
             !set.intersection(conflict).is_empty()
         });
@@ -396,7 +395,7 @@ proptest! {
             for group in &got.groups {
                 prop_assert!(fixed.holds(&with(group)));
             }
-            // Fewest by layers: what can be covered with one set more.
+            // The fewest groups, layer by layer: what one more set can cover.
             let legal: Vec<LoadSet> =
                 subsets(&need).into_iter().filter(|set| fixed.holds(&with(set))).collect();
             let mut left = vec![need];
@@ -414,7 +413,7 @@ proptest! {
     #[test]
     fn a_start_order_is_found_whenever_there_is_one(model in model(), rules in any::<[u8; 5]>()) {
         let (fixed, all) = plugged_in(&model);
-        // Only on lower numbers, so that no circle comes about.
+        // Only on lower numbers, so that there is no cycle.
         let after: Vec<LoadSet> = (0..model.loads.len())
             .map(|load| (0..load).filter(|other| rules[load] >> other & 3 == 3).collect())
             .collect();
@@ -438,7 +437,7 @@ proptest! {
         let found = start::order(&fixed, &all, &after);
         prop_assert_eq!(found.is_some(), legal.iter().any(&keeps));
         if found.is_none() {
-            // The load named is one without which there is an order, if there is such a load.
+            // The reason is the first load without which there is an order, if there is one.
             let enough = |load: usize| {
                 let mut orders = orders(&all.without(load)).into_iter().filter(in_order);
                 orders.any(|order| keeps(&order))

@@ -1,4 +1,4 @@
-//! Reading the oracle cases and making models of them.
+//! Reads the oracle cases and builds models from them.
 
 use std::path::Path;
 
@@ -139,7 +139,7 @@ impl Case {
         self.nodes.iter().position(|node| node.id == id).expect("a node")
     }
 
-    /// Numbers of the nodes that are places, in the order of the case.
+    /// Returns the indices of the nodes that are places, in the order of the case.
     fn receptacles(&self) -> Vec<usize> {
         (0..self.nodes.len()).filter(|node| self.nodes[*node].sockets.is_some_and(|count| count > 0)).collect()
     }
@@ -217,7 +217,7 @@ impl Case {
         (0..self.loads.len()).filter(|load| self.loads[*load].always).collect()
     }
 
-    /// For each hour of the day, the loads whose window has it.
+    /// Returns, for each hour of the day, the loads whose window includes it.
     pub fn windows(&self) -> Vec<LoadSet> {
         (0..24)
             .map(|hour| {
@@ -228,7 +228,7 @@ impl Case {
             .collect()
     }
 
-    /// At most one change of limit or surge at a node, one swap and one move of a load.
+    /// Allows at most one change of limit or surge at a node, and one swap and one move of a load.
     pub fn may_combine(&self, changes: &[usize]) -> bool {
         let key = |change: &Change| match change.kind.as_str() {
             "limit" | "surge" => ("node".to_owned(), change.node.clone(), None),
@@ -238,7 +238,7 @@ impl Case {
         keys.iter().enumerate().all(|(i, key)| !keys[..i].contains(key))
     }
 
-    /// The case as it is after the changes.
+    /// Returns the case with the changes made.
     pub fn after_changes(&self, changes: &[usize]) -> Self {
         let mut case = self.clone();
         for change in changes.iter().map(|c| &self.changes[*c]) {
@@ -269,8 +269,8 @@ impl Case {
         case
     }
 
-    /// Whether all that is plugged in holds at once, reckoned here by itself: the larger cases
-    /// ask it tens of thousands of times, and it is a second opinion on the model.
+    /// Whether everything plugged in may be on at once. Computed without the model, because larger cases ask tens of
+    /// thousands of times and as a second opinion on the model.
     pub fn holds(&self) -> bool {
         let parents: Vec<Option<usize>> =
             self.nodes.iter().map(|node| node.parent.as_ref().map(|id| self.node(id))).collect();

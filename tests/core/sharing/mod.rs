@@ -1,7 +1,7 @@
-//! The sharing solvers against cases whose optima two independent solvers agree on.
+//! The sharing solvers against cases on whose optima two independent solvers agree.
 //!
-//! `tests/sharing/NAME.json` is a case and `NAME.expected.json` its answer. Every case of the
-//! folder that `TALLYWATT_SHARING_CASES` names is run too.
+//! `tests/sharing/NAME.json` is a case and `NAME.expected.json` its answer. Cases in the folder named by
+//! `TALLYWATT_SHARING_CASES` run too.
 
 mod brute;
 mod case;
@@ -22,9 +22,9 @@ use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, Family, conflicts, largest};
 use tallywatt::sharing::{start, turns};
 
-/// As much as is needed where everything is to be found.
+/// Enough budget to find everything.
 const WORK: u64 = 100_000_000;
-/// How many sets of changes are tried.
+/// The most sets of changes to try.
 const STEPS: u64 = 2_000_000;
 
 fn folders() -> Vec<PathBuf> {
@@ -71,7 +71,7 @@ fn placing_is_as_good_as_the_oracle_says() {
             assert_eq!(got, (best, want.use_permille), "{name}");
             continue;
         }
-        // Not proved: then it must not pass for better than it is, and be near its bound.
+        // Not proven: it must claim no more than it knows, and be near its bound.
         assert!(case.loads.len() > 15, "{name} is not proved");
         assert!(best <= placing.weights_at_most, "{name}: a wrong bound");
         assert_eq!(placing.weights, best, "{name}");
@@ -81,8 +81,8 @@ fn placing_is_as_good_as_the_oracle_says() {
     }
 }
 
-/// The smallest sets that meet every one of these: the sets met so far, each one extended by
-/// each load of the next set it does not meet (Berge's multiplication).
+/// Returns the minimal sets that meet every given set: each set so far that misses the next one is extended by each of
+/// its loads (Berge's multiplication).
 fn smallest_that_meet(sets: &[LoadSet]) -> Vec<LoadSet> {
     let mut found = vec![LoadSet::default()];
     for set in sets {
@@ -92,7 +92,7 @@ fn smallest_that_meet(sets: &[LoadSet]) -> Vec<LoadSet> {
         for other in miss {
             for load in set.iter() {
                 let more = other.with(load);
-                // No set that has another within it.
+                // Skip sets that contain another one.
                 if !meet.iter().any(|smaller| smaller.is_subset(&more)) {
                     next.push(more);
                 }
@@ -104,8 +104,7 @@ fn smallest_that_meet(sets: &[LoadSet]) -> Vec<LoadSet> {
     found
 }
 
-/// A certificate that neither family lacks a set, without any solver: each is what the other
-/// says it must be.
+/// Certifies without a solver that neither family lacks a set, since each determines the other.
 #[test]
 fn families_of_sets_certify_each_other() {
     let mut certified = 0;
@@ -176,14 +175,14 @@ fn start_orders_are_those_of_the_oracle() {
         let after = case.after();
         let root =
             fixed.rows.iter().find(|row| !row.peaks.is_empty()).expect("the root, which comes first, has a surge row");
-        // With no more than the least peak there is an order, and none with less.
+        // There is an order within the least peak, and none below it.
         let within = |capacity: i64| {
             let rows = vec![FixedRow { capacity, ..root.clone() }];
             start::order(&Fixed { loads: fixed.loads, rows }, &set, &after)
         };
         assert_eq!(within(want.least_peak_ma - 1), None, "{name}");
         let order = within(want.least_peak_ma).expect("an order");
-        // Reckon the peak anew, forwards.
+        // Compute the peak again, forward.
         let mut running = 0;
         let mut greatest = 0;
         let mut on = LoadSet::default();

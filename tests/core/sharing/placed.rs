@@ -1,16 +1,15 @@
-//! What a placing comes to, reckoned as plainly as it is stated and by nothing of the solvers.
+//! The properties of a placing, computed directly from their definitions and without the solvers.
 
 use tallywatt::sharing::model::{Model, plugged};
 
 type Places = [Option<usize>];
 
-/// Whether everything that is plugged in, all of it running, holds: every row, every socket, every load where it is
-/// allowed.
+/// Whether every row, socket and allowed place holds with everything plugged in and running.
 pub fn holds(model: &Model, at: &Places) -> bool {
     plugs_fit(model, at) && model.at(at).holds(&plugged(at))
 }
 
-/// Whether the plugs fit all day and every moment holds.
+/// Whether the plugs fit all day and the rows hold at every moment.
 pub fn holds_all_day(model: &Model, at: &Places) -> bool {
     let (fixed, all) = (model.at(at), plugged(at));
     plugs_fit(model, at) && model.moments().iter().all(|moment| fixed.holds(&all.intersection(moment)))
@@ -23,8 +22,8 @@ fn plugs_fit(model: &Model, at: &Places) -> bool {
     model.sockets.iter().enumerate().all(|(place, sockets)| fit(place, *sockets)) && at.iter().enumerate().all(allowed)
 }
 
-/// The greatest use of any balanced row at any moment, in thousandths, rounded up; what is enough where it is no more
-/// than that.
+/// Returns the greatest use of any balanced row at any moment, in thousandths, rounded up. At least `enough`, below
+/// which use does not count.
 pub fn use_permille(model: &Model, at: &Places) -> i64 {
     let (fixed, all) = (model.at(at), plugged(at));
     let mut most = model.enough;
@@ -39,7 +38,7 @@ pub fn use_permille(model: &Model, at: &Places) -> i64 {
     most
 }
 
-/// The weight of the loads that are plugged in: musts, then wishes.
+/// Returns the weights of the loads that are plugged in: musts, then wishes.
 pub fn weights(model: &Model, at: &Places) -> (u64, u64) {
     let of = |must: bool| {
         plugged(at).iter().map(|it| &model.loads[it]).filter(|it| it.must == must).map(|it| it.weight).sum()

@@ -1,5 +1,5 @@
-//! The solvers against trying everything, where exchanging changes nothing or next to nothing:
-//! receptacles behind breakers of the same size, behind none of their own, and loads of few sorts.
+//! The solvers against exhaustive search where exchanges change little or nothing: receptacles behind breakers of the
+//! same size or none of their own, and loads of few sorts.
 
 use proptest::prelude::*;
 use tallywatt::sharing::model::{Load, Model};
@@ -10,8 +10,8 @@ use super::placed::holds_all_day;
 const PLACES: usize = 5;
 const LOADS: usize = 5;
 
-/// Running and starting less running current, whether continuous and a must, what it is worth, and
-/// the places its plug fits.
+/// Running current, starting less running current, whether it is continuous, whether it is a must, its weight, and a
+/// bit mask of the places it fits.
 type Sort = (i64, i64, bool, bool, u64, u8);
 
 fn sort() -> impl Strategy<Value = Sort> {
@@ -19,7 +19,8 @@ fn sort() -> impl Strategy<Value = Sort> {
     (1_i64..6, 0_i64..3, any::<bool>(), any::<bool>(), 1_u64..3, places)
 }
 
-/// Loads of two sorts, and which is of the first; the pattern of places repeats where there are more.
+/// Builds loads of two sorts. `which` tells those of the first sort, and the pattern of places repeats where there are
+/// more.
 fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec<Load> {
     let load = |number: usize| {
         let (running, excess, continuous, must, weight, fits) = if which[number] { one } else { other };
@@ -29,13 +30,13 @@ fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec
     (0..LOADS).map(load).collect()
 }
 
-/// One for being anywhere but at home.
+/// Returns a cost of one for every place but home.
 fn costs(places: usize, homes: Option<[Option<usize>; LOADS]>) -> Vec<i64> {
     let of = |home: Option<usize>| (0..places).map(move |place| i64::from(home.is_some_and(|home| home != place)));
     homes.map_or(Vec::new(), |homes| homes.into_iter().flat_map(of).collect())
 }
 
-/// Two feeds under one set, receptacles on each, behind breakers of one size, of another or none.
+/// Generates two feeds under one generator, with receptacles on each: behind breakers of one size, of another, or none.
 fn racks() -> impl Strategy<Value = Model> {
     let receptacle = (prop_oneof![3 => Just(0_usize), 2 => Just(1), 2 => Just(2)], 1_u32..3);
     (
@@ -65,7 +66,7 @@ fn racks() -> impl Strategy<Value = Model> {
             model.thermal(left, 800, true, |at| at < split);
             model.thermal(right, 1000, true, |at| at >= split);
             if first {
-                // A second limit on the way, as a cord behind a breaker is.
+                // A second limit on the way, like a cord behind a breaker.
                 model.thermal(left + 1, 1000, true, |at| at < split);
             }
             model.thermal(set, 1000, false, |_| true);
@@ -80,12 +81,12 @@ fn racks() -> impl Strategy<Value = Model> {
         })
 }
 
-/// What hangs on an outlet: sockets without a limit of their own, and whether each is behind a
-/// breaker of this size.
+/// A branch and its receptacles, each with the number of sockets. `Some` is a breaker, large or small; `None` means no
+/// limit of its own.
 type Branch = (Option<bool>, Vec<(Option<bool>, u32)>);
 
-/// A tree of two levels, with breakers of two sizes on both: a branch may have the limits of a
-/// receptacle, or those of another branch and fewer sockets.
+/// Generates a tree of two levels, with breakers of two sizes on both. A branch may have the limits of a receptacle, or
+/// those of another branch with fewer sockets.
 fn trees() -> impl Strategy<Value = Model> {
     let limit = || prop_oneof![Just(None), Just(Some(false)), Just(Some(true))];
     let branch = (limit(), prop::collection::vec((limit(), 1_u32..3), 1..=2));
@@ -109,7 +110,7 @@ fn tree(
     homes: Option<[Option<usize>; LOADS]>,
 ) -> Model {
     let mut model = Model::default();
-    // The branch of each place, and its own limit.
+    // The branch of each place and its own limit.
     let mut of: Vec<(usize, Option<bool>)> = Vec::new();
     for (branch, (_, receptacles)) in branches.iter().enumerate() {
         for (limit, sockets) in receptacles {
@@ -162,7 +163,7 @@ proptest! {
 proptest! {
     #![proptest_config(cases(20))]
 
-    /// Rows that say no more than another are left out for nothing.
+    /// Dropping rows that another row implies changes nothing.
     #[test]
     fn a_tight_model_says_the_same(model in racks()) {
         let mut tight = model.clone();

@@ -92,7 +92,8 @@ fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> 
     let breaker = supply.node(at).protected_at;
     let rating = plug.0.rating();
     let spares = |amps| own_limit(plan, supply).is_some_and(|own| own.spares(amps));
-    let camper = || supply.up(at).any(|(ix, _)| matches!(Overcurrent::of(plan, supply, ix), Overcurrent::Camper { .. }));
+    let camper =
+        || supply.up(at).any(|(ix, _)| matches!(Overcurrent::of(plan, supply, ix), Overcurrent::Camper { .. }));
     let by = match breaker {
         Some((_, amps)) if amps <= rating => "breaker",
         _ if spares(rating) => "generator",

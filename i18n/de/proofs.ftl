@@ -10,6 +10,7 @@ print-test-other = Jede andere Anzeige: Motor abstellen. Dieses Kabel oder diese
 print-test-tester-trips = { $at }: Auch die eigene Taste des Prüfers muss den Strom abschalten. Wenn nicht: diese Steckdose nicht benutzen.
 print-test-tester-no-way-back = { $at }: Die eigene Taste des Prüfers tut hier nichts. TEST am GFCI selbst drücken.
 print-test-tester-blind = { $at }: Die eigene Taste des Prüfers tut nichts. Der GFCI kann dort keinen Fehler sehen. Nur einstecken, was das Etikett erlaubt.
+print-test-tester-doubtful = { $at }: Die TEST-Taste am GFCI schaltet ab, ein Fehler aber vielleicht nicht. Nur einstecken, was das Etikett erlaubt.
 print-test-tester-either = { $at }: Wir können nicht sagen, was die eigene Taste des Prüfers tut. Nur die TEST-Taste am GFCI selbst zählt.
 print-ws-tests = Was jede Prüfung hier zeigt, und was sie beweist
 print-ws-tests-lamps = Lampen eines Prüfers: Außenleiter zu Neutralleiter, Außenleiter zu Schutzleiter, Neutralleiter zu Schutzleiter. Eine Lampe, die aus ist, kann schwach glimmen.
@@ -47,7 +48,7 @@ print-proves-button-no-way-back = Die Taste des Prüfers tut nichts, wo ihr Stro
 print-proves-button-blind = Die Taste des Prüfers tut nichts, wo die Verbindung hinter dem GFCI liegt: Ihr Strom kommt durch den GFCI zurück. Der durch einen Menschen käme es auch.
 print-proves-button-either = Wo wir die Verbindungen nicht kennen, beweist eine Taste des Prüfers, die nichts tut, nichts. Eine, die abschaltet, beweist den GFCI.
 print-ws-volts-how = Volt = Nennwert − verlorene Volt mit allem, was bis dahin an ist. Im Augenblick des Startens zählen die Startampere.
-print-ws-volts-low = Der Generator selbst kann ein paar Volt mehr oder weniger geben: zuerst dort ablesen. Noch niedriger als das: aufhören und einen schlechten Stecker, ein dünnes Kabel oder zu viel auf einmal suchen.
+print-ws-volts-low = Der Generator selbst kann ein paar Volt mehr oder weniger geben: zuerst dort ablesen. Noch niedriger als das: aufhören und einen schlechten Stecker, ein dünnes Kabel oder zu viel auf einmal suchen. Zeigt eine Hälfte eines Generators mit 120/240 V mehr als der Generator: auch aufhören, der Neutralleiter ist vielleicht unterbrochen.
 print-ws-column-dips = Fällt auf
 print-ws-column-reads-volts = Zeigt
 print-ws-column-boxes = Kästen dann
@@ -56,7 +57,7 @@ print-ws-worst-running = Im Betrieb
 print-ws-worst-start = Während { $starts } startet
 print-ws-column-beside = Dazu an
 print-ws-longest = Wie lang jedes Kabel sein dürfte
-print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Länge × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen, fehlen. Ein Kabel mit Haushaltsstecker ist nicht länger, als seine Größe üblicherweise mit diesen Ampere angegeben wird.
+print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Länge × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen oder die der Schutzschalter davor nicht schützt, fehlen. Ein Kabel mit Haushaltsstecker ist nicht länger, als seine Größe üblicherweise mit diesen Ampere angegeben wird.
 print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3 % und 5 % sind ein Rat für den ganzen Weg. Sie sind kein Gesetz.
 print-ws-column-at-3 = Für 3 %

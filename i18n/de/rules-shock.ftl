@@ -128,7 +128,7 @@ SHOCK013 = { $fix ->
         [plug-better] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
         [if-any] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
         [if-none] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
-        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er nicht aus. Der Boden ist hier { $ground }.
+        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er vielleicht nicht aus. Der Boden ist hier { $ground }.
         [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir angenommen, dass bei einem Fehler nichts auslöst. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser GFCI nicht aus. Der Boden ist hier { $ground }.
       }

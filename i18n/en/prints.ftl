@@ -455,7 +455,7 @@ print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A outlets on 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-camper-main = only the camper’s own main breaker
-print-ws-by-single = NEC 210.21(B)(1) asks for a smaller breaker: keep to the outlet’s rating
+print-ws-by-single = NEC 210.21(B)(1) wants a smaller breaker: keep to the outlet’s rating
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
 print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V. If its household plug carries them there, we count at most the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.

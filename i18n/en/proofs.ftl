@@ -14,6 +14,7 @@ print-test-other = Any other reading: stop the engine. Unplug that cord or box, 
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too. If it does not, do not use that outlet.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see a fault there. Plug in only what the label allows.
+print-test-tester-doubtful = { $at }: the TEST button on the GFCI cuts the power, but a fault might not. Plug in only what the label allows.
 print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
 
 ## The worksheet: tests
@@ -59,7 +60,7 @@ print-proves-button-either = Where we do not know the bonds, a tester’s button
 ## The worksheet: volts
 
 print-ws-volts-how = Volts = nominal − volts lost with everything on so far. At the moment of starting, starting amps count.
-print-ws-volts-low = The generator itself might give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
+print-ws-volts-low = The generator itself might give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on. If one half of a 120/240 V generator reads higher than the generator, stop too: its neutral might be lost.
 print-ws-column-dips = Dips to
 print-ws-column-reads-volts = Reads
 print-ws-column-boxes = Boxes then
@@ -68,7 +69,7 @@ print-ws-worst-running = Running
 print-ws-worst-start = While { $starts } starts
 print-ws-column-beside = With these on
 print-ws-longest = How long each cord might be
-print-ws-longest-how = Longest = volts lost ÷ (amps × ohms for each foot × 2), this cord alone, with the most that may run together on it. Gauges that do not carry these amps are left out. A cord with a household plug is no longer than its gauge is usually marked for these amps.
+print-ws-longest-how = Longest = volts lost ÷ (amps × ohms for each foot × 2), this cord alone, with the most that may run together on it. Gauges that do not carry these amps, or that the breaker ahead does not protect, are left out. A cord with a household plug is no longer than its gauge is usually marked for these amps.
 print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3% and 5% are advice for the whole way. They are not law.
 print-ws-column-at-3 = For 3%

@@ -14,6 +14,7 @@ print-test-other = Cualquier otra lectura: pare el motor. Desenchufe ese cable o
 print-test-tester-trips = { $at }: el botón del propio probador también debe cortar la corriente. Si no, no use esa toma.
 print-test-tester-no-way-back = { $at }: el botón del propio probador no hace nada aquí. Presione en su lugar TEST en el { -gfci }.
 print-test-tester-blind = { $at }: el botón del propio probador no hace nada. El { -gfci } no detecta averías ahí. Enchufe solo lo que permite la etiqueta.
+print-test-tester-doubtful = { $at }: el botón TEST del { -gfci } corta la corriente, pero una avería quizá no. Enchufe solo lo que permite la etiqueta.
 print-test-tester-either = { $at }: no sabemos qué hace el botón del propio probador. Solo cuenta el botón TEST del { -gfci } mismo.
 
 ## The worksheet: tests
@@ -59,7 +60,7 @@ print-proves-button-either = Donde no conocemos las uniones, un botón del proba
 ## The worksheet: volts
 
 print-ws-volts-how = Voltios = nominales − voltios perdidos con todo lo encendido hasta ese paso. En el momento de arrancar cuentan los amperios de arranque.
-print-ws-volts-low = El propio generador puede dar unos voltios más o menos: mídalo allí primero. Si un paso marca aún menos, pare, y busque una clavija mala, un cable delgado o demasiado encendido.
+print-ws-volts-low = El propio generador puede dar unos voltios más o menos: mídalo allí primero. Si un paso marca aún menos, pare, y busque una clavija mala, un cable delgado o demasiado encendido. Si una mitad de un generador de 120/240 V marca más que el generador, pare también: quizá se perdió el neutro.
 print-ws-column-dips = Baja a
 print-ws-column-reads-volts = Marca
 print-ws-column-boxes = Cajas después
@@ -68,7 +69,7 @@ print-ws-worst-running = En marcha
 print-ws-worst-start = Mientras arranca { $starts }
 print-ws-column-beside = Con esto encendido
 print-ws-longest = Qué largo podría tener cada cable
-print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios por unidad de largo × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios. Un cable con clavija doméstica no es más largo que la marca usual de su calibre para esos amperios.
+print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios por unidad de largo × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios o que el { -breaker } anterior no protege. Un cable con clavija doméstica no es más largo que la marca usual de su calibre para esos amperios.
 print-ws-longest-ohms = { $per }: { $ohms }.
 print-ws-longest-advice = 3 % y 5 % son consejos para todo el camino. No son ley.
 print-ws-column-at-3 = Para 3 %

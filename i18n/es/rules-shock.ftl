@@ -126,7 +126,7 @@ SHOCK013 = { $fix ->
         [plug-alone] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
         [plug-better] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
-        [box] “{ $joint }” une neutro y tierra después de ese { -gfci }: su botón TEST funciona, pero una avería no lo dispara. Suelo aquí: { $ground }.
+        [box] “{ $joint }” une neutro y tierra después de ese { -gfci }: su botón TEST funciona, pero quizá una avería no lo dispare. Suelo aquí: { $ground }.
         [if-any] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
         [if-none] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
         [shared] Neutro y tierra están unidos en “{ $joint }”. No sabemos si un solo { -gfci } sirve a los dos, así que supusimos que una avería no dispara nada. Suelo aquí: { $ground }.

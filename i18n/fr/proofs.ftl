@@ -14,6 +14,7 @@ print-test-other = Toute autre lecture : arrêtez le moteur. Débranchez cette 
 print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant. Sinon, n’utilisez pas cette prise.
 print-test-tester-no-way-back = { $at } : le bouton du testeur ne fait rien ici. Appuyez plutôt sur TEST du GFCI lui-même.
 print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI ne peut pas y voir un défaut. N’y branchez que ce que l’étiquette permet.
+print-test-tester-doubtful = { $at } : le bouton TEST du GFCI coupe le courant, mais un défaut ne le fera peut-être pas. N’y branchez que ce que l’étiquette permet.
 print-test-tester-either = { $at } : nous ne pouvons pas dire ce que fait le bouton du testeur. Seul compte le bouton TEST du GFCI lui-même.
 
 ## The worksheet: tests
@@ -59,7 +60,7 @@ print-proves-button-either = Là où nous ignorons les liaisons, un bouton du te
 ## The worksheet: volts
 
 print-ws-volts-how = Volts = nominaux − volts perdus avec tout ce qui marche jusque-là. Au moment du démarrage comptent les ampères de démarrage.
-print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si une étape montre encore moins, arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche.
+print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si une étape montre encore moins, arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche. Si une moitié en 120/240 V montre plus que { -generator(form: "the") }, arrêtez aussi : le neutre est peut-être coupé.
 print-ws-column-dips = Chute à
 print-ws-column-reads-volts = Lu
 print-ws-column-boxes = Coffrets alors
@@ -68,7 +69,7 @@ print-ws-worst-running = En marche
 print-ws-worst-start = Pendant que { $starts } démarre
 print-ws-column-beside = Avec ceux-ci en marche
 print-ws-longest = Longueur possible de chaque rallonge
-print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis. Une rallonge à fiche ordinaire n’est pas plus longue que le marquage usuel de son calibre pour ces ampères.
+print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères, ou que le disjoncteur en amont ne protège pas, sont omis. Une rallonge à fiche ordinaire n’est pas plus longue que le marquage usuel de son calibre pour ces ampères.
 print-ws-longest-ohms = { $per } : { $ohms }.
 print-ws-longest-advice = 3 % et 5 % sont des conseils pour tout le chemin. Ce n’est pas la loi.
 print-ws-column-at-3 = Pour 3 %

@@ -128,7 +128,7 @@ SHOCK013 = { $fix ->
         [plug-better] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
         [if-any] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
         [if-none] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
-        [box] « { $joint } » relie neutre et terre en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenche pas en cas de défaut. Le sol ici est { $ground }.
+        [box] « { $joint } » relie neutre et terre en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenchera peut-être pas en cas de défaut. Le sol ici est { $ground }.
         [shared] Neutre et terre sont reliés à « { $joint } ». Nous ignorons si un seul { -gfci } sert les deux et avons donc supposé qu’un défaut ne déclenche rien. Le sol ici est { $ground }.
        *[other] Nous ignorons si « { $joint } » relie neutre et terre à l’intérieur et avons donc supposé que oui. Ce { -gfci } ne se déclenche alors pas. Le sol ici est { $ground }.
       }

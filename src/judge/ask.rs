@@ -229,7 +229,7 @@ fn warned(report: &Report, on_the_way: &[&Id]) -> Vec<Warned> {
     // A box on the way that may join neutral and ground matters, even as a caution.
     let doubtful = |trouble: &Trouble| {
         let mut findings = report.findings_of(trouble);
-        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
+        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005" | "FIT006"))
     };
     let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
         Signal::Warning => true,

@@ -277,6 +277,12 @@ impl Weight {
     }
 }
 
+/// Whether nothing that a finding is about may be used anyway, because of another finding.
+fn barred_otherwise(report: &Report, finding: &Finding) -> bool {
+    let barred = |id: &Id| report.refused(id).is_some_and(|why| why.code != finding.code);
+    !finding.about.is_empty() && finding.about.iter().all(barred)
+}
+
 /// Returns the first things to do. What is free comes before what is not: looking clears many dangers without anybody
 /// buying anything.
 pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
@@ -299,6 +305,8 @@ pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
         let lead = report.findings_of(trouble).next()?;
         let rank = match trouble.signal {
             Signal::Danger if deadly(lead) => 0,
+            // What must not be used for another reason is told with that reason.
+            Signal::Danger if barred_otherwise(report, lead) => 3,
             Signal::Danger => 2,
             Signal::Warning => 4,
             Signal::Caution | Signal::Notice => return None,

@@ -202,6 +202,8 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     search.drop_vain(&mut done);
     // Labels and card forbid these parts, so they may not stay plugged in.
     search.pull_out_refused(&mut done);
+    // A set that clears one thing may open the way for a change that bore on nothing before.
+    let stopped = !done.state.tally.clear() && (!all_tried || Search::finds_more(&done.state.plan, plans / 8));
     // The full report marks what rests on a guess, as `check` would for the changed plan.
     let supply = Supply::build(&done.state.plan);
     let report = judge::in_full(&done.state.plan, &supply, done.state.report);
@@ -219,7 +221,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
             // Only the steps that count: what is unplugged along the way costs nothing.
             cost: (done.steps.iter()).filter(|step| !step.comes_along).map(|step| step.change.cost()).sum(),
             proven,
-            stopped: !all_tried && !done.state.tally.clear(),
+            stopped,
             unplaced: report.figures.sharing.unplaced.clone(),
             left,
             turns: !report.figures.sharing.turns.is_empty(),

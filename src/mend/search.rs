@@ -222,6 +222,13 @@ impl<'a> Search<'a> {
         self.before
     }
 
+    /// Whether something on the list leaves fewer dangers or lets more run, trying at most so many plans.
+    pub fn finds_more(plan: &'a Plan, plans: usize) -> bool {
+        let mut search = Self::new(plan, plans);
+        let (done, _) = search.cheapest();
+        !done.changes.is_empty() && done.state.worst < search.before.worst
+    }
+
     /// Adds to the budget of plans to check.
     pub const fn allow(&mut self, plans: usize) {
         self.left += plans;

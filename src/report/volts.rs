@@ -17,6 +17,7 @@ use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::{flexible_ampacity, longest_marked};
 use crate::tables::copper::{COPPER, longest};
 use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, USE_LEAST_B};
+use crate::verdict::protects_wire;
 
 /// The drops for which the longest runs are given. Both are informational, and nobody enforces them.
 const SHARES: [Percent; 2] = [NOTED, MUCH];
@@ -270,7 +271,7 @@ fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest>
         };
         let amps = most_through(supply, scene, at);
         if amps > Current::ZERO {
-            list.extend(by_gauge(supply, cord, node.legs, amps));
+            list.extend(by_gauge(supply, cord, node.legs, amps, |wire| protects_wire(plan, supply, at, wire)));
         }
     }
     list
@@ -294,7 +295,7 @@ fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
     sums.max().unwrap_or(Current::ZERO)
 }
 
-fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Longest> {
+fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current, protected: impl Fn(Wire) -> bool) -> Vec<Longest> {
     let nominal = match legs {
         // With a neutral, a load may be on one leg, where the nominal voltage is 120 V.
         Legs::One(_) | Legs::Both => supply.volts,
@@ -314,7 +315,7 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
                 cord: cord.id.clone(),
                 amps,
                 wire: wire.to_string(),
-                carries: flexible_ampacity(wire) >= amps && marked != Some(Length::ZERO),
+                carries: flexible_ampacity(wire) >= amps && marked != Some(Length::ZERO) && protected(wire),
                 for_3_percent: three,
                 for_5_percent: five,
             }

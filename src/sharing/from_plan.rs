@@ -361,13 +361,21 @@ impl<'a> Setting<'a> {
         let mut sharing = Sharing { proven: placing.proven && self.whole, ..Sharing::default() };
         // Includes the loads that are offered another outlet, so that a free socket is promised only once.
         let mut promised = at.clone();
+        // The loads that somebody's health depends on choose first, then those that must run.
+        let mut homeless: Vec<usize> = (0..self.units.len()).filter(|load| at[*load].is_none()).collect();
+        homeless.sort_by_key(|load| Reverse((self.model.loads[*load].weight, self.model.loads[*load].must)));
+        let mut offers: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        for load in homeless {
+            let free = self.elsewhere(plan, load, &promised);
+            promised[load] = free.first().copied();
+            offers.insert(load, free);
+        }
         for (load, unit) in self.units.iter().enumerate() {
             if let Some(place) = at[load] {
                 sharing.placed.push(Placed { load: unit.id.clone(), at: self.outlet_of(place) });
                 continue;
             }
-            let free = self.elsewhere(plan, load, &promised);
-            promised[load] = free.first().copied();
+            let free = offers.remove(&load).unwrap_or_default();
             let mut ids: Vec<Id> = free.into_iter().map(|place| self.outlet_of(place)).collect();
             ids.dedup();
             sharing.unplaced.push(Unplaced { load: unit.id.clone(), reason: self.reason(plan, load), free: ids });
@@ -552,7 +560,14 @@ impl<'a> Setting<'a> {
                 _ => "too-large",
             }
         } else if fits.is_empty() {
-            "no-receptacle-fits"
+            // Every receptacle that takes its plug may be full of loads that the plan puts there.
+            let unit = &self.units[load];
+            let full = self.places.iter().filter(|at| on.is_none() && fits_at(self.supply, **at, unit));
+            match full.map(|at| could_run(self.supply, *at, unit)).reduce(|any, other| any || other) {
+                Some(true) => "no-room",
+                Some(false) => "too-large",
+                None => "no-receptacle-fits",
+            }
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
             "no-room"
         } else {

@@ -486,7 +486,7 @@ impl<'a> Builder<'a> {
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // A cord too short to coil needs no answer.
         let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
-        let coiled = cord.coiled.or(!short);
+        let coiled = !short && cord.coiled.or(true);
         if coiled && !cord.coiled.is_known() {
             self.assume(field("coiled"), Value::Word { word: "assumed-yes" }, "cord-coiled");
         }

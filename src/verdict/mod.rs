@@ -25,7 +25,7 @@ use grounding::BondingSocket;
 pub use grounding::{Grounding, Protection, Sure};
 pub(crate) use grounding::{bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use overcurrent::OnlyIf;
-pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
+pub(crate) use overcurrent::{Allowance, Overcurrent, protects_wire, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 
@@ -324,7 +324,11 @@ impl<'a> Verdicts<'a> {
     pub fn named(&self, at: NodeIx) -> (Vec<NodeIx>, bool) {
         let closed = self.refused(at).is_none() && self.no_loads(at).is_some();
         let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
-        let only: Vec<NodeIx> = fed.filter(|fed| closed && self.leads_on(*fed)).collect();
+        let fed: Vec<NodeIx> = fed.filter(|_| closed).collect();
+        // Beside a part that leads on, one that only a GFCI cord may go into stays too.
+        let stays = |at: &NodeIx| self.leads_on(*at) || self.takes_guarded(*at);
+        let only: Vec<NodeIx> =
+            if fed.iter().any(|at| self.leads_on(*at)) { fed.into_iter().filter(stays).collect() } else { Vec::new() };
         let plug = self.full_of_bonding_plug(at)
             || closed && (self.bonding_socket(at)).is_some_and(|it| it.belongs || it.stays && !only.is_empty());
         (only, plug)

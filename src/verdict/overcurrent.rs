@@ -146,6 +146,19 @@ impl Overcurrent {
     }
 }
 
+/// Whether a cord in this place would be protected with this wire: by the breaker upstream, by the allowance for cord
+/// sets, or by the generator itself.
+pub(crate) fn protects_wire(plan: &Plan, supply: &Supply, cord: NodeIx, wire: Wire) -> bool {
+    let node = supply.node(cord);
+    let NodeKind::Cord { plug, .. } = node.kind else {
+        return false;
+    };
+    let stands = plug.0.rating().min(flexible_ampacity(wire));
+    let allowed = |breaker| breaker <= stands || breaker <= CORD_SET_CIRCUIT && thick_enough(wire);
+    node.protected_at.is_some_and(|(_, breaker)| allowed(breaker))
+        || own_limit(plan, supply).is_some_and(|own| own.spares(stands))
+}
+
 /// A condition that the plan cannot show, under which alone a part may be used. The part's own label states it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "kebab-case", tag = "what")]

@@ -154,16 +154,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
     let refused = must.iter().filter(|need| unplaced(need, "refused"));
-    let mut by_free: BTreeMap<(bool, Vec<Id>), Vec<&Need<'_>>> = BTreeMap::new();
+    let mut by_free: BTreeMap<(bool, bool, Vec<Id>), Vec<&Need<'_>>> = BTreeMap::new();
     for need in refused.chain(barred).chain(elsewhere) {
-        let free = (need.load.on.is_some(), free(need));
+        let free = (!need.life(), need.load.on.is_some(), free(need));
         by_free.entry(free).or_default().push(need);
     }
-    for ((planned, free), needs) in by_free {
+    for ((can_wait, planned, free), needs) in by_free {
+        let signal = if can_wait { Signal::Caution } else { Signal::Warning };
         let fix = if free.is_empty() { "refused" } else { "refused-here" };
         let planned = Value::yes_no(planned);
         let shown = values([("free", Value::Parts(free)), ("planned", planned)]);
-        found.add(Signal::Caution, ids(needs), shown, fix, values([]));
+        found.add(signal, ids(needs), shown, fix, values([]));
     }
     if !life.is_empty() {
         found.add(Signal::Warning, life, values([]), "life-room", values([]));

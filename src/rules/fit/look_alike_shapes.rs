@@ -50,20 +50,26 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .map(|limit| limit.id.clone())
             .collect()
     };
+    // A shape for both legs gives less where its feed has one leg.
+    let volts = |shape: Configuration, ids: &[Id]| {
+        let mut limits = ids.iter().filter_map(|id| facts.figures.limit(id));
+        if limits.all(|limit| limit.legs.len() == 1) { facts.supply.volts } else { shape.volts() }
+    };
     for (one, other) in PAIRS {
         let (mut about, others) = (of(one), of(other));
         if about.is_empty() || others.is_empty() {
             continue;
         }
+        let (volts_one, volts_other) = (volts(one, &about), volts(other, &others));
         about.extend(others);
         found.add(
-            if one.volts() == other.volts() { Signal::Notice } else { Signal::Caution },
+            if volts_one == volts_other { Signal::Notice } else { Signal::Caution },
             about,
             values([
                 ("one", Value::Name(one.name().to_owned())),
                 ("other", Value::Name(other.name().to_owned())),
-                ("volts", one.volts().into()),
-                ("volts-other", other.volts().into()),
+                ("volts", volts_one.into()),
+                ("volts-other", volts_other.into()),
             ]),
             "look",
             values([]),

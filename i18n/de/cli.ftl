@@ -116,7 +116,8 @@ cli-words-from = Die Ordner der Sprachen aus diesem Ordner lesen statt aus dem P
 
 failure-lead = tallywatt:
 failure-hint = Hinweis:
-failure-read = { $path } kann nicht gelesen werden
+failure-output = das Ergebnis kann nicht geschrieben werden: { $reason }
+failure-output-full = für das Ergebnis ist kein Platz mehr
 failure-no-rule = es gibt keine Regel { $code }
 failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
 failure-json = der Bericht kann nicht als JSON geschrieben werden
@@ -190,8 +191,6 @@ reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter schützt es
 reason-wiring = die Leitung des Kastens
 reason-not-fed = falsche Spannung für ihre Form; wie unter Spannung behandeln
 
-demo-changed = { $path } ist nicht mehr der Plan der Vorführung: Jemand hat ihn geändert. Wir haben nichts geschrieben.
-demo-changed-hint = Zum Drucken: tallywatt print PLAN --into ORDNER. Für die Vorführung nennen Sie mit --into einen anderen Ordner.
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten
@@ -224,7 +223,6 @@ print-labels-used = { $count ->
         [0] Damit ist der letzte Etikettenbogen voll.
        *[other] Nach dem Drucken ist das nächste freie auf dem letzten Bogen Nummer { $next }: Beginnen Sie beim nächsten Mal dort mit "--start-at { $next }".
     }
-templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
 templates-none = in { $path } gibt es keine Vorlagen
 templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.

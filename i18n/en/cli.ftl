@@ -120,7 +120,8 @@ cli-words-from = Read the language folders here instead of those in the program
 
 failure-lead = tallywatt:
 failure-hint = Hint:
-failure-read = cannot read { $path }
+failure-output = cannot write the result: { $reason }
+failure-output-full = there is no room left to write the result
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
 failure-json = cannot write the report as JSON
@@ -198,8 +199,6 @@ reason-hot-cord = the cord in air this hot; no breaker protects it
 reason-wiring = the box’s wiring
 reason-not-fed = wrong voltage for its shape; treat it as live
 
-demo-changed = { $path } is not the demo’s any more: somebody changed it. We wrote nothing.
-demo-changed-hint = To print it: tallywatt print PLAN --into FOLDER. For the demo, name another folder with --into.
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides
@@ -234,7 +233,6 @@ print-labels-used = { $count ->
        *[other] Once you print, the next free one on the last sheet is number { $next }: next time, start there with "--start-at { $next }".
     }
 
-templates-exist = { $path } already exists. Nothing was written.
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". If the folder lacks a template, the program uses its own.
 templates-none = there are no templates in { $path }
 templates-none-hint = "tallywatt templates --into DIR" writes some to start from.

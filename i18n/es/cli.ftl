@@ -121,7 +121,8 @@ cli-words-from = Leer las carpetas de idiomas de esta carpeta en lugar de las de
 
 failure-lead = tallywatt:
 failure-hint = Consejo:
-failure-read = no se puede leer { $path }
+failure-output = no se puede escribir el resultado: { $reason }
+failure-output-full = no queda espacio para escribir el resultado
 failure-no-rule = no hay ninguna regla { $code }
 failure-no-rule-hint = "tallywatt explain" las lista todas.
 failure-json = no se puede escribir el informe como JSON
@@ -195,8 +196,6 @@ reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo pro
 reason-wiring = el cableado de la caja
 reason-not-fed = tensión equivocada para su forma; trátelo como si tuviera tensión
 
-demo-changed = { $path } ya no es el de la demostración: alguien lo cambió. No escribimos nada.
-demo-changed-hint = Para imprimirlo: tallywatt print PLAN --into CARPETA. Para la demostración, indique otra carpeta con --into.
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras
@@ -230,7 +229,6 @@ print-labels-used = { $count ->
        *[other] Una vez impresas, la siguiente libre de la última hoja es la número { $next }: la próxima vez, empiece ahí con "--start-at { $next }".
     }
 
-templates-exist = { $path } ya existe. No se escribió nada.
 templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Si a la carpeta le falta una plantilla, el programa usa la suya.
 templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.

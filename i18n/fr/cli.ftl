@@ -85,7 +85,6 @@ cli-print-templates = Un dossier avec vos propres modèles ; "tallywatt templat
 
 cli-templates = Écrire les modèles des impressions dans un dossier, pour les changer et imprimer avec les vôtres
 cli-templates-into = Le dossier où écrire ; un fichier qui existe n’est pas touché
-templates-exist = { $path } existe déjà. Rien n’a été écrit.
 templates-how = Changez ce que vous voulez. Puis imprimez avec "tallywatt print PLAN --into DOSSIER --templates { $dir }". S’il manque un modèle dans le dossier, le programme prend le sien.
 templates-none = il n’y a pas de modèles dans { $path }
 templates-none-hint = "tallywatt templates --into DOSSIER" écrit ceux dont on part.
@@ -121,7 +120,8 @@ cli-words-from = Lire les dossiers de langue dans ce dossier au lieu de ceux du 
 
 failure-lead = tallywatt :
 failure-hint = Conseil :
-failure-read = impossible de lire { $path }
+failure-output = impossible d’écrire le résultat : { $reason }
+failure-output-full = il n’y a plus de place pour écrire le résultat
 failure-no-rule = il n’y a pas de règle { $code }
 failure-no-rule-hint = "tallywatt explain" les énumère toutes.
 failure-json = impossible d’écrire le rapport en JSON
@@ -199,8 +199,6 @@ reason-wiring = le câblage du coffret
 reason-not-fed = mauvaise tension pour sa forme ; traitez-la comme sous tension
 reason-parallel-kit = le kit qui joint les { -generator(form: "many") }
 
-demo-changed = { $path } n’est plus celui de la démonstration : quelqu’un l’a modifié. Nous n’avons rien écrit.
-demo-changed-hint = Pour l’imprimer : tallywatt print PLAN --into DOSSIER. Pour la démonstration, indiquez un autre dossier avec --into.
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces

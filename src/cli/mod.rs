@@ -22,11 +22,12 @@ mod usage;
 mod words;
 
 use std::ffi::OsString;
-use std::io::Write as _;
+use std::io::{ErrorKind, Write as _};
 use std::process::ExitCode;
 use std::rc::Rc;
 
 use clap::FromArgMatches as _;
+use tallywatt::words::Words;
 
 use args::{Arguments, Command};
 use failure::{Failure, Kind};
@@ -63,8 +64,8 @@ pub(crate) fn run() -> ExitCode {
         Ok(arguments) => arguments,
         // Help and version are asked for, and are no mistake.
         Err(error) if !error.use_stderr() => {
-            let _ = error.print();
-            return ExitCode::SUCCESS;
+            let said = say(&error.render().ansi().to_string(), &words);
+            return said.map_or_else(|failure| failure.report(&words), |()| ExitCode::SUCCESS);
         }
         Err(error) => return usage::failure(&error, &words).report(&words),
     };
@@ -73,7 +74,7 @@ pub(crate) fn run() -> ExitCode {
         Err(lost) => return usage::no_language(&lost, &words).report(&words),
     };
     match dispatch(&arguments, &reader) {
-        Ok(done) => match say(&done.output) {
+        Ok(done) => match say(&done.output, &words) {
             Ok(()) => ExitCode::from(done.status),
             Err(failure) => failure.report(&words),
         },
@@ -106,12 +107,15 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
 }
 
 /// Writes to standard output. A reader that has seen enough (`| head`) is no mistake.
-fn say(text: &str) -> Result<(), Failure> {
+fn say(text: &str, words: &Words) -> Result<(), Failure> {
     let mut out = anstream::stdout().lock();
-    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(Kind::CannotWrite, error)),
-        _ => Ok(()),
-    }
+    let text = match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => return Ok(()),
+        Err(error) if error.kind() == ErrorKind::StorageFull => words.text("failure-output-full"),
+        Err(error) => words.with("failure-output", [("reason", error.to_string().into())]),
+        Ok(()) => return Ok(()),
+    };
+    Err(Failure::text(Kind::CannotWrite, text))
 }
 
 /// Columns to write in: the terminal's, within what is comfortable to read.

@@ -7,6 +7,60 @@ use std::process::Output;
 use assert_cmd::Command;
 use tallywatt::plan::demo::{MENDED, WEEKEND};
 
+/// What is written to a disk that is full is told, in words and by the exit status: help too.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_disk_is_told() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    for arguments in [&["--help"][..], &["--version"], &["check", "mended.toml"]] {
+        let full = std::fs::File::options().write(true).open("/dev/full").expect("a full disk");
+        let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(arguments)
+            .current_dir(dir.path())
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .stdout(full)
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stderr);
+        assert_eq!(output.status.code(), Some(73), "{arguments:?}: {said}");
+        assert!(said.contains("no room left") && !said.contains("os error"), "{said}");
+    }
+}
+
+/// Names of files and arguments are written out where they would steer the terminal.
+#[test]
+fn nothing_that_is_named_steers_the_terminal() {
+    let dir = folder();
+    plan(dir.path(), "\u{1b}[2Jbad.toml", "x = 1");
+    plan(dir.path(), "mended.toml", MENDED);
+    for arguments in [
+        &["check", "\u{1b}[2Jbad.toml"][..],
+        &["check", "\u{1b}[2Jnone.toml"],
+        &["\u{1b}[2J"],
+        &["check", "mended.toml", "--format", "\u{1b}[2J"],
+        &["--language", "\u{1b}[2J"],
+        &["explain", "\u{1b}[2J"],
+        &["may", "mended.toml", "\u{1b}[2J"],
+        &["mend", "mended.toml", "--into", "none/\u{1b}[2J"],
+        &["print", "mended.toml", "--into", "d", "--stock", "\u{1b}[2J"],
+        &["--answers", "\u{1b}[2J"],
+    ] {
+        let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(arguments)
+            .current_dir(dir.path())
+            .env("CLICOLOR_FORCE", "1")
+            .env_remove("NO_COLOR")
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stdout) + &text(&output.stderr);
+        assert!(!said.contains("\u{1b}[2J") && said.contains("\\u{1b}[2J"), "{arguments:?}: {said:?}");
+    }
+}
+
 /// The program in an environment of its own: no colour, no home, a fixed width.
 fn tallywatt(arguments: &[&str], within: &Path) -> Output {
     Command::new(env!("CARGO_BIN_EXE_tallywatt"))
@@ -304,6 +358,11 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert!(words.contains("Your gear is not changed yet"), "{said}");
     let old = std::fs::read_to_string(dir.path().join("weekend.toml")).expect("still there");
     assert_eq!(old, WEEKEND);
+    // Whatever somebody noted beside what stays as it is.
+    let new = std::fs::read_to_string(dir.path().join("new.toml")).expect("written");
+    let notes = |text: &str| text.lines().filter(|line| line.trim_start().starts_with('#')).count();
+    assert!(notes(WEEKEND) > 3);
+    assert_eq!(notes(&new), notes(WEEKEND), "{new}");
     let check = tallywatt(&["check", "--format", "json", "new.toml"], dir.path());
     assert_eq!(check.status.code(), output.status.code());
     assert_ne!(check.status.code(), Some(2), "no danger is left");
@@ -384,10 +443,39 @@ fn a_changed_demo_plan_is_never_written_over() {
     std::fs::write(dir.path().join("d/card.pdf"), "a card").expect("a card");
     let output = demo("en");
     assert_eq!(output.status.code(), Some(73));
-    assert!(text(&output.stderr).contains("somebody changed it"));
+    assert!(text(&output.stderr).contains("not as we wrote it"));
     assert_eq!(std::fs::read_to_string(&path).expect("the plan"), theirs);
     let card = std::fs::read(dir.path().join("d/card.pdf")).expect("the card");
     assert_eq!(card, b"a card");
+}
+
+/// Whatever lies in the folder named and is not as this program wrote it stays, and so does all beside it.
+#[test]
+fn prints_are_written_over_nothing_of_the_users() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    let into = dir.path().join("paper");
+    let print = |into: &str| {
+        let output = tallywatt(&["print", "mended.toml", "--only", "cautions", "--into", into], dir.path());
+        (output.status.code(), text(&output.stderr))
+    };
+    assert_eq!(print("paper"), (Some(0), String::new()));
+    assert_eq!(print("paper"), (Some(0), String::new()));
+    // With a note on it, from another program.
+    let path = into.join("cautions.pdf");
+    let noted = [std::fs::read(&path).expect("the cautions"), b"% a note".to_vec()].concat();
+    std::fs::write(&path, &noted).expect("a note");
+    let (status, said) = print("paper");
+    assert_eq!(status, Some(73));
+    assert!(said.contains("cautions.pdf is not as we wrote it") && said.contains("Name another folder"), "{said}");
+    assert_eq!(std::fs::read(&path).expect("the cautions"), noted);
+    // A folder that somebody else filled, and a file that is no folder.
+    plan(dir.path(), "cautions.pdf", "theirs");
+    assert_eq!(print(".").0, Some(73));
+    assert_eq!(std::fs::read(dir.path().join("cautions.pdf")).expect("there"), b"theirs");
+    let (status, said) = print("mended.toml");
+    assert_eq!(status, Some(73));
+    assert!(said.contains("is a file, not a folder") && !said.contains("os error"), "{said}");
 }
 
 /// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are

@@ -9,9 +9,9 @@ use tallywatt::plan::demo::{MENDED, WEEKEND, named};
 use tallywatt::words::{Words, wrapping};
 
 use super::args::Demo;
-use super::failure::{Failure, Kind};
+use super::failure::Failure;
 use super::reader::Reader;
-use super::{Done, prints, width};
+use super::{Done, check, prints, width};
 
 const FOLDER: &str = "tallywatt-demo";
 const FOLDER_FIXED: &str = "tallywatt-demo-fixed";
@@ -29,8 +29,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let report = judge::build(&plan);
     let prints = prints::render(&plan, reader, &prints::defaults())?.0;
     let mut files = prints.files;
-    let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;
-    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("report.json".to_owned(), check::told(&report, text, true, words)?.into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
     prints::write(&into, &files, &[], &prints.needless, words)?;
 

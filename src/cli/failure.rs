@@ -61,6 +61,11 @@ impl Failure {
         self
     }
 
+    /// With what was meant, perhaps.
+    pub(super) fn near(self, nearest: &str, words: &Words) -> Self {
+        self.hint(words.with("usage-nearest", [("nearest", nearest.into())]))
+    }
+
     /// Its exit status.
     pub(super) const fn status(&self) -> u8 {
         self.kind.status()

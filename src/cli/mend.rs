@@ -34,7 +34,7 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     }
 
     let output = match arguments.format {
-        Format::Json => check::json(&report, true, words)?,
+        Format::Json => check::told(&report, &text, true, words)?,
         Format::Text => {
             let width = width();
             let mut output = words.repairs(&report, width);

@@ -16,7 +16,7 @@ use tallywatt::words::{Words, wrapping};
 use super::args::{CardSize, Ink, Only, Paper, PaperOptions, Print};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, width};
+use super::{Done, nearest, width};
 
 pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
@@ -189,7 +189,14 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
     } else {
         Stock::named(name)
     };
-    named.map_err(|error| Failure::text(Kind::Usage, error.in_words(words)))
+    named.map_err(|error| {
+        let failure = Failure::text(Kind::Usage, error.in_words(words));
+        let PrintError::UnknownStock { known, .. } = &error else {
+            return failure;
+        };
+        let near = nearest(name, known.iter().map(String::as_str));
+        near.into_iter().fold(failure, |failure, near| failure.near(near, words))
+    })
 }
 
 /// A folder for the prints of the plan in this file, as it is told.

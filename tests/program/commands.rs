@@ -311,6 +311,128 @@ fn several_plans_give_one_report_a_line() {
     }
 }
 
+/// A finding stands alone: its sentences in the reader's language, its place in the file, its remedy.
+#[test]
+fn findings_for_programs_are_told_and_placed() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let call = |language| {
+        let call = ["--language", language, "check", "--format", "json", "weekend.toml"];
+        serde_json::from_slice::<serde_json::Value>(&tallywatt(&call, dir.path()).stdout).expect("JSON")
+    };
+    let (report, german) = (call("en"), call("de"));
+    let lines: Vec<&str> = WEEKEND.lines().collect();
+    let findings = report["findings"].as_array().expect("a list");
+    for (at, finding) in findings.iter().enumerate() {
+        for part in ["title", "why", "todo"] {
+            let told = |report: &serde_json::Value| report["findings"][at]["told"][part].as_str().map(str::to_owned);
+            assert!(told(&report).is_some_and(|text| !text.is_empty()), "{finding}");
+            assert_ne!(told(&report), told(&german), "{finding}");
+        }
+        let place = &finding["place"];
+        let line = usize::try_from(place["line"].as_u64().expect("a line")).expect("a line");
+        let part = place["part"].as_str().expect("a part");
+        let own = format!("id = \"{part}\"");
+        let heading = lines[line - 1];
+        assert!(heading == format!("[{part}]") || lines[line..line + 3].contains(&&*own), "{place}: {heading}");
+    }
+    // The end of a cord, a load, the camp.
+    let part = |code: &str| findings.iter().find(|it| it["code"] == code).map(|it| it["place"]["part"].clone());
+    assert_eq!(part("SHOCK001"), Some("tents".into()));
+    assert_eq!(part("HEALTH001"), Some("cpap".into()));
+    assert_eq!(part("AIR001"), Some("site".into()));
+    assert_eq!(part("FUEL001"), Some("generator".into()));
+}
+
+/// From which signal on the exit status tells of a finding. Without it, cautions pass.
+#[test]
+fn a_check_fails_on_what_it_is_told_to() {
+    let dir = folder();
+    plan(dir.path(), "danger.toml", WEEKEND);
+    plan(dir.path(), "warning.toml", &MENDED.replacen("co_alarm = true", "co_alarm = false", 1));
+    plan(dir.path(), "caution.toml", MENDED);
+    for (name, danger, warning, caution) in [("danger", 2, 2, 2), ("warning", 0, 1, 1), ("caution", 0, 0, 1)] {
+        for (least, status) in [("danger", danger), ("warning", warning), ("caution", caution)] {
+            let output = tallywatt(&["check", "--fail-on", least, &format!("{name}.toml")], dir.path());
+            assert_eq!(output.status.code(), Some(status), "{name}.toml on {least}");
+        }
+    }
+}
+
+/// Every call that help shows works on the demo plan, typed as it stands there.
+#[test]
+fn the_examples_of_help_work() {
+    let dir = folder();
+    let page = |call: &[&str]| text(&tallywatt(call, dir.path()).stdout);
+    let all = page(&["--help"]);
+    let names = all.lines().skip_while(|line| !line.starts_with("Commands")).skip(1);
+    let names = names.take_while(|line| line.starts_with("  ")).filter(|line| !line.starts_with("     "));
+    let names: Vec<&str> = names.filter_map(|line| line.split_whitespace().next()).collect();
+    assert!(names.len() > 10, "{all}");
+    let pages = names.iter().map(|name| {
+        // The same page by either way, with the exit status; the short one has neither.
+        let long = page(&["help", name]);
+        assert_eq!(long, page(&[name, "--help"]), "{name}");
+        let short = page(&[name, "-h"]);
+        assert!(long.contains("Exit status") && !short.contains("Exit status"), "{name}");
+        assert!(short.len() < long.len(), "{name}");
+        long
+    });
+    let mut calls: Vec<String> = pages
+        .chain([all.clone()])
+        .flat_map(|page| {
+            page.lines().filter_map(|line| line.strip_prefix("  tallywatt ").map(str::to_owned)).collect::<Vec<_>>()
+        })
+        .collect();
+    calls.sort_unstable();
+    calls.dedup();
+    assert!(calls.len() > names.len(), "{calls:?}");
+    for call in calls {
+        let at = folder();
+        plan(at.path(), "plan.toml", WEEKEND);
+        plan(at.path(), "old.toml", MENDED);
+        plan(at.path(), "answers.txt", "check\nleave\n");
+        let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(call.split(' '))
+            .current_dir(at.path())
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .env("TALLYWATT_DATA", at.path().join("data"))
+            .write_stdin("check\nleave\n")
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stdout) + &text(&output.stderr);
+        assert!(matches!(output.status.code(), Some(0..=2)), "{call}: {said}");
+    }
+}
+
+/// What was nearly right is told with what would be right.
+#[test]
+fn slips_are_told_with_what_was_meant() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    for (call, hint) in [
+        (&["explain", "AIR01"][..], "Did you mean AIR001?"),
+        (&["explain", "monoxide"], "Did you mean carbon-monoxide-distance?"),
+        (&["print", "mended.toml", "--into", "d", "--stock", "letter30"], "Did you mean letter-30?"),
+        (&["help", "chek"], "Did you mean check?"),
+        (&["mended.toml"], "tallywatt check mended.toml"),
+        (&["may", "kettle", "mended.toml", "lamps"], "tallywatt may mended.toml kettle lamps"),
+        (&["may", "mended.toml", "coffee maker"], "“Cooler”"),
+        (&["may", "mended.toml", "strng lights"], "“String lights”"),
+        (&["print", "mended.toml", "--into", "d", "--date", "2026-02-30"], "YYYY-MM-DD, such as 2026-07-04"),
+        (&["learned", "mended.toml", "front", "hot", "--date", "4 July"], "YYYY-MM-DD, such as 2026-07-04"),
+    ] {
+        let output = tallywatt(call, dir.path());
+        let said = text(&output.stderr);
+        assert!(matches!(output.status.code(), Some(64 | 65)), "{call:?}: {said}");
+        assert!(said.split_whitespace().collect::<Vec<_>>().join(" ").contains(hint), "{call:?}: {said}");
+        assert!(!dir.path().join("d").exists());
+    }
+    let today = tallywatt(&["learned", "mended.toml", "front", "hot", "--date", "today"], dir.path());
+    assert!(matches!(today.status.code(), Some(0..=2)), "{}", text(&today.stderr));
+}
+
 #[test]
 fn help_is_a_reference() {
     let dir = folder();

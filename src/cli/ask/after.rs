@@ -10,7 +10,7 @@ use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
 use super::{Answered, Asker};
-use crate::cli::failure::{Failure, Kind};
+use crate::cli::failure::Failure;
 use crate::cli::reader::Reader;
 use crate::cli::{Done, check, prints, say, width};
 
@@ -209,8 +209,7 @@ pub(super) fn print(
     let (prints, _) = prints::render(plan, reader, &options)?;
     let told = prints::told(&prints, options.card, words);
     let mut files = prints.files;
-    let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;
-    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("report.json".to_owned(), check::told(report, text, true, words)?.into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
     // Another plan that lies there is somebody's work.
     let gone = prints::write(into, &files, &["plan.toml"], &prints.needless, words)?;

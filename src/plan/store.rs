@@ -815,7 +815,7 @@ mod tests {
     }
 
     fn put(dir: &Path, all: &[(&str, &str)]) -> Result<Vec<String>, StoreError> {
-        write_set(dir, Set { files: &files(all), new: &[], needless: &[] })
+        write_set(dir, set(&files(all)))
     }
 
     #[test]
@@ -860,7 +860,9 @@ mod tests {
             fs::write(into.join(name), text).unwrap();
             refused(name);
             fs::remove_file(into.join(name)).unwrap();
-            before.into_iter().for_each(|before| fs::write(into.join(name), before).unwrap());
+            if let Some(before) = before {
+                fs::write(into.join(name), before).unwrap();
+            }
         }
         // What is there already, word for word, is nobody's loss.
         fs::write(into.join("d.pdf"), "same").unwrap();
@@ -889,6 +891,10 @@ mod tests {
         assert_eq!(names(&into), Vec::<String>::new());
     }
 
+    fn set(files: &[(String, Vec<u8>)]) -> Set<'_> {
+        Set { files, new: &[], needless: &[] }
+    }
+
     /// Wherever a run is killed, no sheet of the new set lies beside one of the old; and the next run, which may be of
     /// a third set, finds what it left to be its own, and sweeps up.
     #[test]
@@ -896,9 +902,6 @@ mod tests {
         let dir = folder();
         let into = dir.path();
         let whole = |set: &str| ["a", "b", "c", "d"].map(|name| (name.to_owned(), set.as_bytes().to_vec()));
-        fn set(files: &[(String, Vec<u8>)]) -> Set<'_> {
-            Set { files, new: &[], needless: &[] }
-        }
         write_set(into, set(&whole("old"))).unwrap();
         let mut moments = Vec::new();
         write_set_seen(into, set(&whole("new")), &mut || {
@@ -911,7 +914,9 @@ mod tests {
             let of = |set: &[u8]| moment.iter().filter(|(name, it)| !name.starts_with('.') && it == set).count();
             assert!(of(b"old") == 0 || of(b"new") == 0, "{moment:?}");
             let left = folder();
-            moment.iter().for_each(|(name, it)| fs::write(left.path().join(name), it).unwrap());
+            for (name, it) in &moment {
+                fs::write(left.path().join(name), it).unwrap();
+            }
             write_set(left.path(), set(&whole("third"))).unwrap();
             assert_eq!(names(left.path()), [LIST, "a", "b", "c", "d"]);
         }

@@ -9,12 +9,30 @@ cli-heading-commands = Befehle
 cli-heading-usage = Aufruf:
 cli-heading-options = Optionen
 cli-heading-arguments = Argumente
+cli-more = Beispiele und Exit-Status zeigt „{ $help }“.
+cli-heading-examples = Beispiele:
+cli-heading-status = Exit-Status:
+# Behind its number in a list.
+cli-status-done = fertig
+cli-status-clear = nichts Schlimmeres als „Vorsicht“
+cli-status-warning = eine Warnung, und keine Gefahr
+cli-status-danger = eine Gefahr
+cli-status-yes = ja
+cli-status-no = nein
+cli-status-right = nichts ist falsch
+cli-status-wrong = etwas ist falsch
+cli-status-usage = wir verstehen den Befehl nicht
+cli-status-plan = der Plan hat einen Fehler
+cli-status-write = wir können es nicht schreiben oder drucken
+cli-status-stopped = Sie haben abgebrochen
+cli-help = Die Hilfe zu einem Befehl zeigen
+cli-help-command = Der Befehl; ohne ihn die Hilfe zum ganzen Programm
 cli-arg-answers = Antworten auf die Fragen, eine je Zeile, statt zu fragen; "-" liest die Standardeingabe
 cli-arg-plain = Zeile für Zeile fragen, ohne etwas neu zu zeichnen, wie es Bildschirmleser mögen
 cli-arg-language = Die Sprache für Bildschirm und Drucke, etwa es oder fr-CA; fehlt sie, die des Plans oder des Systems
 cli-arg-units = Fuß, Gallonen und °F, oder Meter, Liter und °C; fehlt es, wie es in der Region der Sprache üblich ist
 cli-arg-print-language = Die Sprache der Drucke, wenn es nicht die des Bildschirms ist; mehrere machen je einen Satz: es,fr
-cli-arg-help = Diese Hilfe zeigen
+cli-arg-help = Hilfe zeigen; --help zeigt auch Beispiele
 cli-arg-version = Die Version zeigen
 
 cli-ask = Eine Plandatei durch Fragen ändern; ihre Kommentare und ihre Reihenfolge bleiben
@@ -40,6 +58,7 @@ cli-value-paper = PAPIER
 cli-value-plan = PLAN
 cli-value-print = DRUCK
 cli-value-right-down = RECHTS, UNTEN
+cli-value-signal = SIGNAL
 cli-value-units = EINHEITEN
 cli-value-words = WORTE
 cli-value-yyyy-mm-dd = JJJJ-MM-TT
@@ -57,6 +76,9 @@ usage-other = dieser Aufruf ist nicht zu verstehen: { $argument }
 usage-allowed = Möglich ist { $allowed }.
 usage-nearest = Meinten Sie { $nearest }?
 usage-help = „{ $help }“ sagt, was es gibt.
+usage-plan = Das ist ein Plan. Zum Prüfen: { $command }
+usage-plan-first = Nennen Sie zuerst den Plan: { $command }
+usage-date = Schreiben Sie einen Tag des Kalenders als JJJJ-MM-TT, etwa 2026-07-04, oder "today".
 usage-no-language = die Sprache „{ $tag }“ gibt es hier nicht
 cli-demo = Alle Drucke für ein erfundenes Wochenende machen, ohne eine Frage
 cli-demo-fixed = Dasselbe Wochenende, die Gefahren behoben
@@ -66,6 +88,7 @@ cli-check = Pläne prüfen und sagen, was nicht stimmt, das Schlimmste zuerst
 cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
 cli-check-long = Auch sagen, warum, und was jede Steckdose verträgt
 cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
+cli-check-fail-on = Mit Status 0 enden, wenn kein Befund so schlimm oder schlimmer ist
 
 cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
 cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
@@ -116,7 +139,8 @@ cli-words-from = Die Ordner der Sprachen aus diesem Ordner lesen statt aus dem P
 
 failure-lead = tallywatt:
 failure-hint = Hinweis:
-failure-read = { $path } kann nicht gelesen werden
+failure-output = das Ergebnis kann nicht geschrieben werden: { $reason }
+failure-output-full = für das Ergebnis ist kein Platz mehr
 failure-no-rule = es gibt keine Regel { $code }
 failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
 failure-json = der Bericht kann nicht als JSON geschrieben werden
@@ -190,8 +214,6 @@ reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter schützt es
 reason-wiring = die Leitung des Kastens
 reason-not-fed = falsche Spannung für ihre Form; wie unter Spannung behandeln
 
-demo-changed = { $path } ist nicht mehr der Plan der Vorführung: Jemand hat ihn geändert. Wir haben nichts geschrieben.
-demo-changed-hint = Zum Drucken: tallywatt print PLAN --into ORDNER. Für die Vorführung nennen Sie mit --into einen anderen Ordner.
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten
@@ -224,7 +246,6 @@ print-labels-used = { $count ->
         [0] Damit ist der letzte Etikettenbogen voll.
        *[other] Nach dem Drucken ist das nächste freie auf dem letzten Bogen Nummer { $next }: Beginnen Sie beim nächsten Mal dort mit "--start-at { $next }".
     }
-templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
 templates-none = in { $path } gibt es keine Vorlagen
 templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.

@@ -812,6 +812,7 @@ note-first-line = Wir haben nur die erste Zeile davon genommen.
 note-not-bought = Am Ende sagen wir, worauf Sie beim Kauf achten.
 plain-list-long = { $count } zur Auswahl. Tippen Sie einen Teil eines Namens, um die passenden zu sehen.
 plain-list-found = Diese passen. Tippen Sie eine Nummer oder mehr vom Namen.
+plain-not-text = Einen Buchstaben dieser Zeile können wir nicht lesen. Tippen Sie sie noch einmal.
 plain-keys = Nummer oder Teil eines Namens tippen. ?: Hilfe, <: zurück
 plain-many-keys = Nummern oder Namen tippen, durch Komma getrennt. 2 x 5 ist zweimal Nummer 5. ?: Hilfe, <: zurück
 plain-line-keys = ?: Hilfe, <: zurück

@@ -121,7 +121,6 @@ mend-kept = Am Plan hat sich nichts geändert, also haben wir { $path } nicht ge
 mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal. Starten Sie den Motor nur, wenn keine Gefahr mehr da ist.
 mend-people-left = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Diese Schritte beheben nicht jede Gefahr. Starten Sie den Motor nicht, bevor auch der Rest behoben und noch einmal geprüft ist.
 mend-try = Um den geänderten Plan als neue Datei zu speichern: { $command }
-mend-exists = { $path } gibt es schon, also haben wir nichts geschrieben. Nennen Sie eine neue Datei.
 
 print-ws-mend = Änderungen, die die Gefahren beheben würden
 print-ws-mend-before = So wie es ist: { $tally }.

@@ -7,12 +7,30 @@ cli-heading-commands = Commands
 cli-heading-usage = Usage:
 cli-heading-options = Options
 cli-heading-arguments = Arguments
+cli-more = For examples and exit statuses, run “{ $help }”.
+cli-heading-examples = Examples:
+cli-heading-status = Exit status:
+# Behind its number in a list.
+cli-status-done = done
+cli-status-clear = nothing is worse than a caution
+cli-status-warning = a warning, and no danger
+cli-status-danger = a danger
+cli-status-yes = yes
+cli-status-no = no
+cli-status-right = nothing is wrong
+cli-status-wrong = something is wrong
+cli-status-usage = we do not understand the command
+cli-status-plan = the plan has a mistake
+cli-status-write = we cannot write or print it
+cli-status-stopped = you stopped it
+cli-help = Show the help for a command
+cli-help-command = The command; without one, the help for the whole program
 cli-arg-answers = Read the answers from this file, one on each line, instead of asking; "-" reads standard input
 cli-arg-plain = Ask in plain lines, one after another, for screen readers
 cli-arg-language = The language of the screen and the prints, such as es or fr-CA; default: that of the plan or the system
 cli-arg-units = Feet, gallons and °F, or meters, liters and °C; default: what the language’s region uses
 cli-arg-print-language = The language of the prints, if it is not that of the screen; list several (es,fr) to get prints in each
-cli-arg-help = Show this help
+cli-arg-help = Show help; --help shows examples too
 cli-arg-version = Show the version
 
 cli-ask = Change a plan file by answering questions; comments you wrote in it stay where they are
@@ -40,6 +58,7 @@ cli-value-paper = PAPER
 cli-value-plan = PLAN
 cli-value-print = PRINT
 cli-value-right-down = RIGHT, DOWN
+cli-value-signal = SIGNAL
 cli-value-units = UNITS
 cli-value-words = WORDS
 cli-value-yyyy-mm-dd = YYYY-MM-DD
@@ -59,6 +78,9 @@ usage-other = cannot understand this call: { $argument }
 usage-allowed = Choose one of: { $allowed }.
 usage-nearest = Did you mean { $nearest }?
 usage-help = Run “{ $help }” to see the options.
+usage-plan = That is a plan. To check it, run: { $command }
+usage-plan-first = Name the plan first: { $command }
+usage-date = Write a day of the calendar as YYYY-MM-DD, such as 2026-07-04, or "today".
 usage-no-language = there is no language “{ $tag }” here
 
 cli-demo = Make all the prints for an example weekend, without asking questions
@@ -69,6 +91,7 @@ cli-check = Check plans and say what is wrong, worst first
 cli-check-plans = Plan files; "-" reads one from standard input
 cli-check-long = Say why too, and what each outlet can carry
 cli-check-format = "text" for people; "json" for programs, one report per plan
+cli-check-fail-on = End with status 0 unless a finding is this bad or worse
 
 cli-print = Print a plan: labels for the gear, a card to hang up, cautions to check off, a worksheet of all numbers
 cli-print-plan = The plan file; "-" reads it from standard input
@@ -120,7 +143,8 @@ cli-words-from = Read the language folders here instead of those in the program
 
 failure-lead = tallywatt:
 failure-hint = Hint:
-failure-read = cannot read { $path }
+failure-output = cannot write the result: { $reason }
+failure-output-full = there is no room left to write the result
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
 failure-json = cannot write the report as JSON
@@ -198,8 +222,6 @@ reason-hot-cord = the cord in air this hot; no breaker protects it
 reason-wiring = the box’s wiring
 reason-not-fed = wrong voltage for its shape; treat it as live
 
-demo-changed = { $path } is not the demo’s any more: somebody changed it. We wrote nothing.
-demo-changed-hint = To print it: tallywatt print PLAN --into FOLDER. For the demo, name another folder with --into.
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides
@@ -234,7 +256,6 @@ print-labels-used = { $count ->
        *[other] Once you print, the next free one on the last sheet is number { $next }: next time, start there with "--start-at { $next }".
     }
 
-templates-exist = { $path } already exists. Nothing was written.
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". If the folder lacks a template, the program uses its own.
 templates-none = there are no templates in { $path }
 templates-none-hint = "tallywatt templates --into DIR" writes some to start from.

@@ -859,6 +859,7 @@ note-first-line = We took only the first line of that.
 note-not-bought = At the end we list what to look for when you buy it.
 plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.
 plain-list-found = These match. Type a number, or more of the name.
+plain-not-text = We cannot read a letter in that line. Type it again.
 plain-keys = Type a number or part of a name. ?: help, <: back
 plain-many-keys = Type numbers or names, with commas between. 2 x 5 is two of number 5. ?: help, <: back
 plain-line-keys = ?: help, <: back

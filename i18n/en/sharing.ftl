@@ -122,7 +122,6 @@ mend-kept = Nothing in the plan changed, so we did not write { $path }.
 mend-people = Your gear is not changed yet: do each step yourself. Then check again. Start the engine only if no danger is left.
 mend-people-left = Your gear is not changed yet: do each step yourself. These steps do not clear every danger. Do not start the engine until you clear the rest and check again.
 mend-try = To save the changed plan as a new file: { $command }
-mend-exists = { $path } is there already, so we wrote nothing. Name a new file.
 
 print-ws-mend = Changes that would clear the dangers
 print-ws-mend-before = As it is now: { $tally }.

@@ -9,9 +9,27 @@ cli-heading-usage = Uso:
 cli-heading-commands = Comandos
 cli-heading-options = Opciones
 cli-heading-arguments = Argumentos
+cli-more = Para ver ejemplos y estados de salida, ejecute “{ $help }”.
+cli-heading-examples = Ejemplos:
+cli-heading-status = Estado de salida:
+# Behind its number in a list.
+cli-status-done = hecho
+cli-status-clear = nada es peor que una precaución
+cli-status-warning = una advertencia, y ningún peligro
+cli-status-danger = un peligro
+cli-status-yes = sí
+cli-status-no = no
+cli-status-right = nada está mal
+cli-status-wrong = algo está mal
+cli-status-usage = no entendemos el comando
+cli-status-plan = el plan tiene un error
+cli-status-write = no podemos escribirlo ni imprimirlo
+cli-status-stopped = usted lo detuvo
+cli-help = Mostrar la ayuda de un comando
+cli-help-command = El comando; sin él, la ayuda de todo el programa
 cli-arg-answers = Leer las respuestas de este archivo, una por línea, en vez de preguntar; "-" lee la entrada estándar
 cli-arg-plain = Preguntar línea por línea sin redibujar nada, como conviene a los lectores de pantalla
-cli-arg-help = Mostrar esta ayuda
+cli-arg-help = Mostrar la ayuda; --help muestra también ejemplos
 cli-arg-version = Mostrar la versión
 cli-arg-language = El idioma de la pantalla y de los impresos, como es o fr-CA; si falta, el del plan o el del sistema
 cli-arg-units = Pies, galones y °F, o metros, litros y °C; si falta, como es usual en la región del idioma
@@ -37,6 +55,7 @@ cli-value-paper = PAPEL
 cli-value-plan = PLAN
 cli-value-print = IMPRESO
 cli-value-right-down = DERECHA, ABAJO
+cli-value-signal = SEÑAL
 cli-value-units = UNIDADES
 cli-value-words = PALABRAS
 cli-value-yyyy-mm-dd = AAAA-MM-DD
@@ -56,6 +75,9 @@ usage-other = no se entiende esta llamada: { $argument }
 usage-allowed = Elija uno de estos: { $allowed }.
 usage-nearest = ¿Quiso decir { $nearest }?
 usage-help = Ejecute “{ $help }” para ver las opciones.
+usage-plan = Eso es un plan. Para revisarlo, ejecute: { $command }
+usage-plan-first = Indique primero el plan: { $command }
+usage-date = Escriba un día del calendario como AAAA-MM-DD, por ejemplo 2026-07-04, o "today".
 usage-no-language = aquí no hay ningún idioma “{ $tag }”
 
 cli-ask = Cambiar un archivo de plan respondiendo preguntas; sus comentarios y su orden se conservan
@@ -70,6 +92,7 @@ cli-check = Comprobar planes y decir qué está mal, lo peor primero
 cli-check-plans = Archivos de plan; "-" lee uno de la entrada estándar
 cli-check-long = Dice también por qué, y qué soporta cada { -receptacle }
 cli-check-format = "text" para personas; "json" para programas, un informe por plan
+cli-check-fail-on = Terminar con estado 0 salvo que un hallazgo sea así de grave o peor
 
 cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la memoria de cálculo de un plan
 cli-print-plan = El archivo del plan; "-" lo lee de la entrada estándar
@@ -121,7 +144,8 @@ cli-words-from = Leer las carpetas de idiomas de esta carpeta en lugar de las de
 
 failure-lead = tallywatt:
 failure-hint = Consejo:
-failure-read = no se puede leer { $path }
+failure-output = no se puede escribir el resultado: { $reason }
+failure-output-full = no queda espacio para escribir el resultado
 failure-no-rule = no hay ninguna regla { $code }
 failure-no-rule-hint = "tallywatt explain" las lista todas.
 failure-json = no se puede escribir el informe como JSON
@@ -195,8 +219,6 @@ reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo pro
 reason-wiring = el cableado de la caja
 reason-not-fed = tensión equivocada para su forma; trátelo como si tuviera tensión
 
-demo-changed = { $path } ya no es el de la demostración: alguien lo cambió. No escribimos nada.
-demo-changed-hint = Para imprimirlo: tallywatt print PLAN --into CARPETA. Para la demostración, indique otra carpeta con --into.
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras
@@ -230,7 +252,6 @@ print-labels-used = { $count ->
        *[other] Una vez impresas, la siguiente libre de la última hoja es la número { $next }: la próxima vez, empiece ahí con "--start-at { $next }".
     }
 
-templates-exist = { $path } ya existe. No se escribió nada.
 templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Si a la carpeta le falta una plantilla, el programa usa la suya.
 templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.

@@ -823,6 +823,7 @@ note-jacket = Leímos: { $wire }{ $count ->
     }.
 plain-list-long = Hay { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
 plain-list-found = Estos coinciden. Escriba un número o más del nombre.
+plain-not-text = No podemos leer una letra de esa línea. Escríbala otra vez.
 plain-keys = Escriba un número o parte de un nombre. ?: ayuda, <: volver
 plain-many-keys = Escriba números o nombres, con comas. 2 x 5 es dos veces el número 5. ?: ayuda, <: volver
 plain-line-keys = ?: ayuda, <: volver

@@ -121,7 +121,6 @@ mend-kept = Nada cambió en el plan, así que no escribimos { $path }.
 mend-people = Su equipo aún no ha cambiado: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
 mend-people-left = Su equipo aún no ha cambiado: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
 mend-try = Para guardar el plan cambiado en un archivo nuevo: { $command }
-mend-exists = { $path } ya existe, así que no escribimos nada. Indique un archivo nuevo.
 
 print-ws-mend = Cambios que eliminarían los peligros
 print-ws-mend-before = Como está: { $tally }.

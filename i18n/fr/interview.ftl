@@ -838,6 +838,7 @@ note-first-line = Nous n’en avons pris que la première ligne.
 note-not-bought = À la fin, nous disons ce qu’il faut chercher en l’achetant.
 plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
 plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
+plain-not-text = Nous ne pouvons pas lire une lettre de cette ligne. Tapez-la encore une fois.
 plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour
 plain-many-keys = Tapez des numéros ou des noms, avec des virgules. 2 x 5 : deux fois le numéro 5. ? : aide, < : retour
 plain-line-keys = ? : aide, < : retour

@@ -124,7 +124,6 @@ mend-kept = Rien n’a changé dans le plan, donc nous n’avons pas écrit { $p
 mend-people = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
 mend-people-left = Votre matériel n’est pas encore changé : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
 mend-try = Pour enregistrer le plan changé dans un nouveau fichier : { $command }
-mend-exists = { $path } existe déjà, donc nous n’avons rien écrit. Donnez le nom d’un nouveau fichier.
 
 print-ws-mend = Changements qui élimineraient les dangers
 print-ws-mend-before = Tel quel : { $tally }.

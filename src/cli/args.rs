@@ -1,9 +1,12 @@
 //! The arguments. Their help is in the language files, like every other sentence.
 
+use std::fmt::Write as _;
 use std::path::PathBuf;
 
 use clap::{Args, CommandFactory as _, Parser, Subcommand, ValueEnum};
 use tallywatt::words;
+
+use super::clock;
 
 #[derive(Debug, Parser)]
 #[command(name = "tallywatt", version, disable_help_subcommand = true)]
@@ -35,6 +38,7 @@ pub(super) enum Command {
     Templates(Templates),
     Explain(Explain),
     Words(Words),
+    Help(Help),
 }
 
 /// How the questions are asked.
@@ -84,6 +88,16 @@ pub(super) struct Check {
     pub(super) long: bool,
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
+    #[arg(long, value_enum, value_name = "SIGNAL")]
+    pub(super) fail_on: Option<FailOn>,
+}
+
+/// From which signal on the exit status tells of a finding.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum FailOn {
+    Danger,
+    Warning,
+    Caution,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -131,8 +145,9 @@ pub(super) struct PaperOptions {
 }
 
 fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
-    // The argument parser says which argument and which value; the form stands in its name.
-    text.parse().map_err(|()| "YYYY-MM-DD")
+    let today = text.eq_ignore_ascii_case("today").then(clock::today);
+    // The argument parser says which argument and which value; what is right is a hint.
+    today.as_deref().unwrap_or(text).parse().map_err(|()| "YYYY-MM-DD")
 }
 
 fn offset(text: &str) -> Result<tallywatt::print::Offset, &'static str> {
@@ -235,11 +250,79 @@ pub(super) struct Words {
     pub(super) from: Option<PathBuf>,
 }
 
-/// The parser, with its words in. An argument without a message is a fault that a test finds.
-pub(super) fn command(words: &words::Words) -> clap::Command {
+#[derive(Debug, Args)]
+pub(super) struct Help {
+    #[arg(value_name = "COMMAND")]
+    pub(super) command: Option<String>,
+}
+
+/// Calls that help shows, by the command; of the program itself first. Tests run them all on the demo plan.
+pub(super) const EXAMPLES: [(&str, &[&str]); 13] = [
+    ("", &["tallywatt demo", "tallywatt check plan.toml", "tallywatt print plan.toml --into prints"]),
+    ("ask", &["tallywatt ask plan.toml", "tallywatt ask plan.toml --answers answers.txt"]),
+    ("demo", &["tallywatt demo", "tallywatt demo --fixed --into example"]),
+    (
+        "check",
+        &[
+            "tallywatt check plan.toml",
+            "tallywatt check --long plan.toml",
+            "tallywatt check --fail-on danger --format json plan.toml old.toml",
+        ],
+    ),
+    (
+        "print",
+        &[
+            "tallywatt print plan.toml --into prints",
+            "tallywatt print plan.toml --into labels --stock letter-30 --start-at 4",
+            "tallywatt print plan.toml --into card --only card --print-language en,es",
+        ],
+    ),
+    ("may", &["tallywatt may plan.toml kettle", "tallywatt may plan.toml kettle lamps --while cooler"]),
+    ("mend", &["tallywatt mend plan.toml", "tallywatt mend plan.toml --warnings --into mended.toml"]),
+    ("learned", &["tallywatt learned plan.toml front tripped at 13 A", "tallywatt learned plan.toml tents hot"]),
+    ("reprint", &["tallywatt reprint old.toml plan.toml"]),
+    ("templates", &["tallywatt templates --into templates"]),
+    ("explain", &["tallywatt explain", "tallywatt explain AIR001"]),
+    ("words", &["tallywatt words es --check"]),
+    ("help", &["tallywatt help check"]),
+];
+
+/// What the exit status of a command tells when it went well, and what that of every one does when it did not.
+fn statuses(name: &str) -> impl Iterator<Item = (u8, &'static str)> {
+    let well: &[(u8, &str)] = match name {
+        "check" | "learned" | "mend" => &[(0, "clear"), (1, "warning"), (2, "danger")],
+        "may" => &[(0, "yes"), (1, "no")],
+        "words" => &[(0, "right"), (1, "wrong")],
+        _ => &[(0, "done")],
+    };
+    let not = [(64, "usage"), (65, "plan"), (73, "write"), (130, "stopped")];
+    well.iter().copied().chain(not)
+}
+
+/// What the whole help of a command says below the options: examples, and what its exit status tells.
+fn more(name: &str, words: &words::Words) -> String {
+    let mut out = words.text("cli-heading-examples");
+    for call in EXAMPLES.iter().filter(|(command, _)| *command == name).flat_map(|(_, calls)| *calls) {
+        let _ = write!(out, "\n  {call}");
+    }
+    let _ = write!(out, "\n\n{}", words.text("cli-heading-status"));
+    for (status, key) in statuses(name) {
+        let _ = write!(out, "\n  {status:<3}  {}", words.text(&format!("cli-status-{key}")));
+    }
+    out
+}
+
+/// The parser, with its words in, and with its whole help or in short. An argument without a message is a fault that a
+/// test finds.
+pub(super) fn command(words: &words::Words, whole: bool) -> clap::Command {
+    let below = |name: &str| {
+        let help =
+            ["tallywatt", name, "--help"].into_iter().filter(|word| !word.is_empty()).collect::<Vec<_>>().join(" ");
+        if whole { more(name, words) } else { words.with("cli-more", [("help", help.into())]) }
+    };
     let mut command = Arguments::command()
         .about(words.text("cli-about"))
-        .after_help(words.text("cli-after"))
+        .after_help(format!("{}\n\n{}", below(""), words.text("cli-after")))
         .subcommand_help_heading(words.text("cli-heading-commands"))
         .disable_help_flag(true)
         .disable_version_flag(true)
@@ -259,6 +342,7 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
         let mut order = 0;
         *sub = std::mem::take(sub)
             .about(words.text(&format!("cli-{name}")))
+            .after_help(below(&name))
             .disable_help_flag(true)
             .mut_args(|arg| {
                 order += 1;
@@ -331,7 +415,7 @@ fn help_flag(words: &words::Words) -> clap::Arg {
     clap::Arg::new("help")
         .long("help")
         .short('h')
-        .action(clap::ArgAction::Help)
+        .action(clap::ArgAction::HelpShort)
         .help(words.text("cli-arg-help"))
         .help_heading(words.text("cli-heading-options"))
 }
@@ -340,10 +424,46 @@ fn help_flag(words: &words::Words) -> clap::Arg {
 mod tests {
     use super::*;
 
+    /// Each command has its examples.
+    #[test]
+    fn every_command_has_examples() {
+        let words = words::Words::english();
+        let all = command(&words, true);
+        let names = all.get_subcommands().map(clap::Command::get_name);
+        let named = EXAMPLES.iter().map(|(name, _)| *name).filter(|name| !name.is_empty());
+        assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), named.collect());
+    }
+
+    /// No sentence tells of an option or a command that there is not.
+    #[test]
+    fn every_option_that_is_told_of_is_there() {
+        let all = command(&words::Words::english(), true);
+        let options = |command: &clap::Command| -> Vec<String> {
+            command.get_arguments().filter_map(|arg| arg.get_long().map(str::to_owned)).collect()
+        };
+        let known: Vec<String> = all.get_subcommands().chain([&all]).flat_map(options).collect();
+        let i18n = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("i18n");
+        let mut seen = 0;
+        for tag in words::Library::built_in().folders().map(|(tag, _)| tag) {
+            for (file, text) in tallywatt::plan::store::read_folder(&i18n.join(tag), "ftl").unwrap() {
+                for (at, _) in text.match_indices("--") {
+                    let option = &text[at + 2..];
+                    let end = option.find(|c: char| !c.is_ascii_lowercase() && c != '-').unwrap_or(option.len());
+                    let option = &option[..end];
+                    // A drawing has more of them.
+                    let named = option.starts_with(|c: char| c.is_ascii_lowercase());
+                    seen += usize::from(named);
+                    assert!(!named || known.iter().any(|it| it == option), "{tag}/{file}: --{option}");
+                }
+            }
+        }
+        assert!(seen > 40, "{seen}");
+    }
+
     #[test]
     fn every_argument_has_words() {
         let words = words::Words::english();
-        command(&words).debug_assert();
+        command(&words, true).debug_assert();
         assert_eq!(words.faults(), Vec::<String>::new());
     }
 
@@ -351,9 +471,10 @@ mod tests {
     #[test]
     fn all_of_the_help_comes_from_a_language_folder() {
         let words = words::language::marked(2);
-        let all = command(&words);
+        let all = command(&words, true);
         // What is typed, and is the same in every language.
-        let mut known = "tallywatt".to_owned();
+        let calls = EXAMPLES.iter().flat_map(|(_, calls)| *calls).copied();
+        let mut known = calls.collect::<Vec<_>>().join(" ");
         for each in [&all].into_iter().chain(all.get_subcommands()) {
             known = format!("{known} {}", each.get_name());
             for arg in each.get_arguments() {
@@ -365,7 +486,7 @@ mod tests {
             }
         }
         for mut each in [&all].into_iter().chain(all.get_subcommands()).cloned() {
-            let help = each.render_long_help().to_string();
+            let help = each.render_help().to_string();
             let found = words::language::unmarked(&help, &known);
             assert!(found.is_empty(), "{found:?} in {help}");
         }
@@ -379,7 +500,7 @@ mod tests {
             &["tallywatt", "print", "a", "--into", "b", "--into", "c"],
             &["tallywatt", "check", "a", "--format", "text", "--format", "json"],
         ] {
-            let error = command(&words).try_get_matches_from(wrong).expect_err("a wrong call");
+            let error = command(&words, true).try_get_matches_from(wrong).expect_err("a wrong call");
             let said = super::super::usage::failure(&error, &words).shown(&words);
             let known = format!("{known} {} PLAN", wrong.join(" "));
             let found = words::language::unmarked(&said, &known);

@@ -4,10 +4,11 @@ use std::path::Path;
 
 use serde::Serialize;
 use tallywatt::judge;
-use tallywatt::report::{Report, Signal};
+use tallywatt::plan;
+use tallywatt::report::{Figures, Finding, Report, Signal};
 use tallywatt::words::{Words, wrapping};
 
-use super::args::{Check, Format};
+use super::args::{Check, FailOn, Format};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
 use super::{Done, prints, width};
@@ -16,11 +17,11 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     let mut output = String::new();
     let mut worst = None;
     for path in &arguments.plans {
-        let plan = prints::load(path, &reader.words)?;
+        let (file, plan) = prints::load_text(path, &reader.words)?;
         let words = &*reader.of_plan(&plan);
         let report = judge::build(&plan);
         match arguments.format {
-            Format::Json => output.push_str(&json(&report, arguments.plans.len() == 1, words)?),
+            Format::Json => output.push_str(&told(&report, &file, arguments.plans.len() == 1, words)?),
             Format::Text => {
                 if arguments.plans.len() > 1 {
                     output.push_str(&heading(path, words));
@@ -31,7 +32,76 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
         }
         worst = worst.into_iter().chain(report.worst()).min();
     }
-    Ok(Done { output, status: status(worst) })
+    let least = arguments.fail_on.map(|least| match least {
+        FailOn::Danger => Signal::Danger,
+        FailOn::Warning => Signal::Warning,
+        FailOn::Caution => Signal::Caution,
+    });
+    let status = match (least, worst) {
+        (None, worst) => status(worst),
+        (Some(least), Some(worst)) if worst <= least => status(Some(worst)).max(1),
+        _ => 0,
+    };
+    Ok(Done { output, status })
+}
+
+/// A report for other programs: each finding in words too, and where in the plan file it is about something.
+#[derive(Serialize)]
+struct Told<'a> {
+    format: u32,
+    findings: Vec<ToldFinding<'a>>,
+    #[serde(flatten)]
+    figures: &'a Figures,
+}
+
+#[derive(Serialize)]
+struct ToldFinding<'a> {
+    #[serde(flatten)]
+    finding: &'a Finding,
+    told: Sentences,
+    place: Option<Place>,
+}
+
+/// In the reader's language.
+#[derive(Serialize)]
+struct Sentences {
+    title: String,
+    why: String,
+    /// The remedy.
+    todo: String,
+    /// What was only assumed in it, and where to look.
+    look: Vec<String>,
+}
+
+/// Where the plan file tells of what it is about first.
+#[derive(Serialize)]
+struct Place {
+    part: String,
+    /// Counted from one.
+    line: usize,
+}
+
+/// The report of a plan with this text.
+pub(super) fn told(report: &Report, text: &str, alone: bool, words: &Words) -> Result<String, Failure> {
+    let lines = plan::lines(text);
+    let loads = &report.figures.loads;
+    let place = |finding: &Finding| {
+        let line = |part: &str| Some(Place { part: part.to_owned(), line: *lines.get(part)? });
+        let Some(first) = finding.about.first() else {
+            return line(if finding.area == "fuel" { "generator" } else { "site" }).or_else(|| line("generator"));
+        };
+        // One of several of a kind, or one end of a cord.
+        let of = loads.iter().find(|load| load.id == *first).map(|load| load.of.as_str());
+        let end = first.as_str().rsplit_once('.').map(|(cord, _)| cord);
+        [Some(first.as_str()), of, end].into_iter().flatten().find_map(line)
+    };
+    let sentences = |finding: &Finding| {
+        let text = words.finding(finding, loads);
+        Sentences { title: text.title, why: text.why, todo: text.fix, look: text.look }
+    };
+    let findings = report.findings.iter();
+    let findings = findings.map(|finding| ToldFinding { finding, told: sentences(finding), place: place(finding) });
+    json(&Told { format: report.format, findings: findings.collect(), figures: &report.figures }, alone, words)
 }
 
 /// What to do, for people.

@@ -8,7 +8,7 @@ use tallywatt::words::{Page, Words, wrapping};
 
 use super::args::Explain;
 use super::failure::{Failure, Kind};
-use super::{Done, width};
+use super::{Done, nearest, width};
 
 pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     let Some(code) = &arguments.code else {
@@ -23,8 +23,14 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     };
     match rules::find(code) {
         Some(rule) => Ok(Done::saying(laid_out(&words.page(rule), width()))),
-        None => Err(Failure::text(Kind::Usage, words.with("failure-no-rule", [("code", code.as_str().into())]))
-            .hint(words.text("failure-no-rule-hint"))),
+        None => {
+            let failure = Failure::text(Kind::Usage, words.with("failure-no-rule", [("code", code.as_str().into())]));
+            let near = nearest(code, rules::all().flat_map(|rule| [rule.code, rule.name]));
+            Err(near
+                .into_iter()
+                .fold(failure, |failure, near| failure.near(near, words))
+                .hint(words.text("failure-no-rule-hint")))
+        }
     }
 }
 

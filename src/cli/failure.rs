@@ -20,14 +20,14 @@ pub(super) enum Kind {
     Interrupted,
 }
 
-impl From<Kind> for ExitCode {
-    fn from(kind: Kind) -> Self {
-        Self::from(match kind {
-            Kind::Usage => 64,
-            Kind::BadPlan => 65,
-            Kind::CannotWrite => 73,
-            Kind::Interrupted => 130,
-        })
+impl Kind {
+    const fn status(self) -> u8 {
+        match self {
+            Self::Usage => 64,
+            Self::BadPlan => 65,
+            Self::CannotWrite => 73,
+            Self::Interrupted => 130,
+        }
     }
 }
 
@@ -61,6 +61,16 @@ impl Failure {
         self
     }
 
+    /// With what was meant, perhaps.
+    pub(super) fn near(self, nearest: &str, words: &Words) -> Self {
+        self.hint(words.with("usage-nearest", [("nearest", nearest.into())]))
+    }
+
+    /// Its exit status.
+    pub(super) const fn status(&self) -> u8 {
+        self.kind.status()
+    }
+
     /// What is said on standard error.
     pub(super) fn shown(&self, words: &Words) -> String {
         let mut text = if self.whole {
@@ -79,6 +89,6 @@ impl Failure {
         let text = self.shown(words);
         // There is nowhere left to complain to.
         let _ = anstream::stderr().lock().write_all(text.as_bytes());
-        self.kind.into()
+        self.status().into()
     }
 }

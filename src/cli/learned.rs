@@ -2,7 +2,6 @@
 
 use std::fmt::Write as _;
 
-use tallywatt::interview;
 use tallywatt::judge;
 use tallywatt::learned::{self, Unclear};
 use tallywatt::plan::{self, store};
@@ -18,9 +17,7 @@ use super::{Done, check, prints, width};
 
 pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure> {
     let path = &arguments.plan;
-    let fail = |error, kind| prints::stored(&error, kind, &reader.words);
-    let text = store::read_text(path).map_err(|error| fail(error, Kind::BadPlan))?;
-    let before = plan::read(&text).map_err(|problems| prints::bad_plan(&problems, &text, path, &reader.words))?;
+    let (text, before) = prints::load_text(path, &reader.words)?;
     let words = &*reader.of_plan(&before);
     let said = arguments.words.join(" ");
     let unclear = |unclear: &Unclear| {
@@ -33,14 +30,14 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let report = judge::build(&before);
     let learned = learned::learn(&before, &report, &seen).map_err(|error| unclear(&error))?;
 
-    let mut merged = interview::merge(&text, &before, &learned.plan).unwrap_or_else(|| plan::write(&learned.plan));
+    let mut merged = prints::changed(&text, &before, &learned.plan);
     let today = arguments.date.map(|date| date.to_string());
     let today = today.unwrap_or_else(clock::today);
     let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
     let _ = writeln!(merged, "# {today} {line}");
     // What this program writes and cannot read would be its own fault; better said now.
     let after = plan::read(&merged).map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
-    store::write_atomic(path, merged.as_bytes()).map_err(|error| fail(error, Kind::CannotWrite))?;
+    store::rewrite(path, &text, &merged).map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     let now = judge::build(&after);
     let outdated = print::outdated((&before, &report), (&after, &now), words)
         .map_err(|error| Failure::text(Kind::CannotWrite, error.in_words(words)))?;

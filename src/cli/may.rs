@@ -1,5 +1,7 @@
 //! `may`: whether some loads may be switched on now.
 
+use std::path::Path;
+
 use tallywatt::judge;
 use tallywatt::judge::ask::{self, NoSuchLoad};
 use tallywatt::plan::Id;
@@ -9,10 +11,11 @@ use tallywatt::words::Words;
 use super::args::{Format, May};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, check, prints, width};
+use super::{Done, check, command, prints, width};
 
 pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
-    let plan = prints::load(&arguments.plan, &reader.words)?;
+    let plan =
+        prints::load(&arguments.plan, &reader.words).map_err(|failure| plan_first(arguments, failure, reader))?;
     let words = &*reader.of_plan(&plan);
     let report = judge::build(&plan);
     let wanted = named(&arguments.loads, &report, words)?;
@@ -23,6 +26,18 @@ pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
         Format::Json => check::json(&answer, true, words)?,
     };
     Ok(Done { output, status: u8::from(!answer.may) })
+}
+
+/// That the plan comes first, where somebody gave it behind a load.
+fn plan_first(arguments: &May, failure: Failure, reader: &Reader) -> Failure {
+    let at = arguments.loads.iter().position(|it| !arguments.plan.exists() && Path::new(it).is_file());
+    let Some(at) = at else {
+        return failure;
+    };
+    let first = arguments.plan.display().to_string();
+    let mut call = vec!["tallywatt", "may", &arguments.loads[at], &first];
+    call.extend(arguments.loads.iter().enumerate().filter(|(place, _)| *place != at).map(|(_, load)| load.as_str()));
+    failure.hint(reader.words.with("usage-plan-first", [("command", command(&call).into())]))
 }
 
 fn named(asked: &[String], report: &Report, words: &Words) -> Result<Vec<Id>, Failure> {
@@ -41,7 +56,7 @@ fn unknown(lost: &NoSuchLoad, report: &Report, words: &Words) -> Failure {
     } else {
         let mut known: Vec<String> = Vec::new();
         for load in &report.figures.loads {
-            let quoted = words.with("id-quoted", [("id", load.of.as_str().into())]);
+            let quoted = words.with("id-quoted", [("id", load.name.as_str().into())]);
             if !known.contains(&quoted) {
                 known.push(quoted);
             }

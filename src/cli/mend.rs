@@ -3,7 +3,6 @@
 use std::fmt::Write as _;
 use std::path::Path;
 
-use tallywatt::plan::store::Fault;
 use tallywatt::plan::{self, store};
 use tallywatt::words::wrapping;
 use tallywatt::{mend, report};
@@ -14,40 +13,28 @@ use super::reader::Reader;
 use super::{Done, check, command, prints, width};
 
 pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
-    let plan = prints::load(&arguments.plan, &reader.words)?;
+    let (text, plan) = prints::load_text(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
-    // Never over a file: the old plan is somebody's work, whatever it is called. Said before the
-    // search, which takes its time, and held to when the file is written.
-    let exists = |into: &Path| {
-        let shown = into.display().to_string();
-        let text = words.with("mend-exists", [("path", shown.into())]);
-        Failure::text(Kind::CannotWrite, text)
-    };
-    if let Some(into) = &arguments.into
-        && into.symlink_metadata().is_ok()
-    {
-        return Err(exists(into));
-    }
+    let unwritten = |error| prints::stored(&error, Kind::CannotWrite, words);
+    // Said before the search, which takes its time, and held to when the file is written.
+    arguments.into.as_deref().map_or(Ok(()), store::is_free).map_err(unwritten)?;
     let (report, mended) = mend::advised(&plan, arguments.warnings);
 
     let mut wrote = None;
     // A plan that nothing is changed in is there already.
     let changed = !mended.steps.is_empty();
     if let Some(into) = arguments.into.as_ref().filter(|_| changed) {
-        let text = plan::write(&mended.plan);
+        let text = prints::changed(&text, &plan, &mended.plan);
         // What this program writes and cannot read would be its own fault; better said now.
         if let Err(problems) = plan::read(&text) {
             return Err(prints::bad_plan(&problems, &text, into, words));
         }
-        store::write_new(into, text.as_bytes()).map_err(|error| match error.fault {
-            Fault::Exists => exists(into),
-            _ => prints::stored(&error, Kind::CannotWrite, words),
-        })?;
+        store::write_new(into, text.as_bytes()).map_err(unwritten)?;
         wrote = Some(into.display().to_string());
     }
 
     let output = match arguments.format {
-        Format::Json => check::json(&report, true, words)?,
+        Format::Json => check::told(&report, &text, true, words)?,
         Format::Text => {
             let width = width();
             let mut output = words.repairs(&report, width);

@@ -22,11 +22,12 @@ mod usage;
 mod words;
 
 use std::ffi::OsString;
-use std::io::Write as _;
+use std::io::{ErrorKind, Write as _};
 use std::process::ExitCode;
 use std::rc::Rc;
 
 use clap::FromArgMatches as _;
+use tallywatt::words::Words;
 
 use args::{Arguments, Command};
 use failure::{Failure, Kind};
@@ -55,7 +56,7 @@ pub(crate) fn run() -> ExitCode {
     if let Some(lost) = lost {
         return usage::no_language(&lost, &words).report(&words);
     }
-    let arguments = match args::command(&words).try_get_matches_from(raw) {
+    let arguments = match args::command(&words, raw.iter().any(|it| it == "--help")).try_get_matches_from(raw) {
         Ok(matches) => Arguments::from_arg_matches(&matches),
         Err(error) => Err(error),
     };
@@ -63,8 +64,8 @@ pub(crate) fn run() -> ExitCode {
         Ok(arguments) => arguments,
         // Help and version are asked for, and are no mistake.
         Err(error) if !error.use_stderr() => {
-            let _ = error.print();
-            return ExitCode::SUCCESS;
+            let said = say(&error.render().ansi().to_string(), &words);
+            return said.map_or_else(|failure| failure.report(&words), |()| ExitCode::SUCCESS);
         }
         Err(error) => return usage::failure(&error, &words).report(&words),
     };
@@ -73,7 +74,7 @@ pub(crate) fn run() -> ExitCode {
         Err(lost) => return usage::no_language(&lost, &words).report(&words),
     };
     match dispatch(&arguments, &reader) {
-        Ok(done) => match say(&done.output) {
+        Ok(done) => match say(&done.output, &words) {
             Ok(()) => ExitCode::from(done.status),
             Err(failure) => failure.report(&words),
         },
@@ -92,6 +93,7 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
             let how = if arguments.how.given() { &arguments.how } else { &ask.how };
             ask::interview(how, Some(&ask.plan), reader)
         }
+        Some(Command::Help(arguments)) => usage::help(arguments.command.as_deref(), words),
         Some(Command::Templates(arguments)) => templates::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
         Some(Command::Words(arguments)) => words::run(arguments, words),
@@ -106,18 +108,35 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
 }
 
 /// Writes to standard output. A reader that has seen enough (`| head`) is no mistake.
-fn say(text: &str) -> Result<(), Failure> {
+fn say(text: &str, words: &Words) -> Result<(), Failure> {
     let mut out = anstream::stdout().lock();
-    match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => Err(Failure::new(Kind::CannotWrite, error)),
-        _ => Ok(()),
-    }
+    let text = match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
+        Err(error) if error.kind() == ErrorKind::BrokenPipe => return Ok(()),
+        Err(error) if error.kind() == ErrorKind::StorageFull => words.text("failure-output-full"),
+        Err(error) => words.with("failure-output", [("reason", error.to_string().into())]),
+        Ok(()) => return Ok(()),
+    };
+    Err(Failure::text(Kind::CannotWrite, text))
 }
 
 /// Columns to write in: the terminal's, within what is comfortable to read.
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
+/// What is most like a text, if anything is like it at all; the first of equals.
+fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Option<&'c str> {
+    const ALIKE: f64 = 0.5;
+    let wanted = text.trim().to_lowercase();
+    let likeness = |candidate: &str| {
+        let candidate = candidate.to_lowercase();
+        let part = wanted.chars().count() > 2 && candidate.contains(&wanted);
+        if part { 1.0 } else { strsim::normalized_damerau_levenshtein(&wanted, &candidate) }
+    };
+    let all = candidates.into_iter().map(|candidate| (likeness(candidate), candidate));
+    let alike = all.filter(|(likeness, _)| *likeness >= ALIKE);
+    alike.reduce(|best, next| if next.0 > best.0 { next } else { best }).map(|(_, nearest)| nearest)
+}
+
 /// A command as somebody types it: what has more than plain signs stands in quotation marks.
 fn command(words: &[&str]) -> String {
     let plain = |c: char| c.is_alphanumeric() || "-_./:\\".contains(c);
@@ -131,6 +150,17 @@ fn command(words: &[&str]) -> String {
 
 #[cfg(test)]
 mod tests {
+    #[test]
+    fn what_is_alike_is_proposed() {
+        let near = |text| super::nearest(text, ["AIR001", "AIR002", "carbon-monoxide-distance"]);
+        assert_eq!(near("AIR01"), Some("AIR001"));
+        assert_eq!(near("air02"), Some("AIR002"));
+        assert_eq!(near("monoxide"), Some("carbon-monoxide-distance"));
+        assert_eq!(near("carbon-monoxid-distance"), Some("carbon-monoxide-distance"));
+        assert_eq!(near("zebra"), None);
+        assert_eq!(near(""), None);
+    }
+
     /// What is told can be typed as it is told.
     #[cfg(unix)]
     #[test]

@@ -6,7 +6,7 @@ use std::path::Path;
 
 use tallywatt::interview;
 use tallywatt::mend;
-use tallywatt::plan::store::{self, StoreError};
+use tallywatt::plan::store::{self, Set, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Document, Options, PrintError, Prints, Stock};
 use tallywatt::report::{Report, Signal};
@@ -16,7 +16,7 @@ use tallywatt::words::{Words, wrapping};
 use super::args::{CardSize, Ink, Only, Paper, PaperOptions, Print};
 use super::failure::{Failure, Kind};
 use super::reader::Reader;
-use super::{Done, width};
+use super::{Done, nearest, width};
 
 pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
@@ -24,7 +24,7 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let options = options(&arguments.paper, words)?;
     let (prints, report) = render(&plan, reader, &options)?;
     let files = &prints.files;
-    let gone = write(&arguments.into, files, &prints.needless, words)?;
+    let gone = write(&arguments.into, files, &[], &prints.needless, words)?;
     let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
     for text in gone.into_iter().chain(told(&prints, options.card, words)) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
@@ -41,16 +41,17 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     Ok(Done::saying(output))
 }
 
-/// Writes a set of prints, and takes out what an earlier one left and this one has no need of; says so of each.
+/// Writes a set of prints, those of `new` over nothing, and takes out what an earlier one left and this one has no need
+/// of; says so of each.
 pub(super) fn write(
     into: &Path,
     files: &[(String, Vec<u8>)],
+    new: &[&str],
     needless: &[String],
     words: &Words,
 ) -> Result<Vec<String>, Failure> {
-    let files = files.iter().map(|(name, bytes)| (name, bytes));
-    let gone = store::write_set(into, files, needless, print::is_ours)
-        .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
+    let set = Set { files, new, needless };
+    let gone = store::write_set(into, set).map_err(|error| stored(&error, Kind::CannotWrite, words))?;
     let told = gone.into_iter();
     Ok(told.map(|name| words.with("print-look-gone", [("file", name.into())])).collect())
 }
@@ -188,7 +189,14 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
     } else {
         Stock::named(name)
     };
-    named.map_err(|error| Failure::text(Kind::Usage, error.in_words(words)))
+    named.map_err(|error| {
+        let failure = Failure::text(Kind::Usage, error.in_words(words));
+        let PrintError::UnknownStock { known, .. } = &error else {
+            return failure;
+        };
+        let near = nearest(name, known.iter().map(String::as_str));
+        near.into_iter().fold(failure, |failure, near| failure.near(near, words))
+    })
 }
 
 /// A folder for the prints of the plan in this file, as it is told.
@@ -207,10 +215,24 @@ fn refused(error: &PrintError, words: &Words) -> Failure {
 
 /// A plan file; `-` is standard input.
 pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
+    load_text(path, words).map(|(_, plan)| plan)
+}
+
+/// The same, with its text.
+pub(super) fn load_text(path: &Path, words: &Words) -> Result<(String, Plan), Failure> {
     let text =
         if path.as_os_str() == "-" { store::read_from(std::io::stdin().lock(), path) } else { store::read_text(path) };
     let text = text.map_err(|error| stored(&error, Kind::BadPlan, words))?;
-    plan::read(&text).map_err(|problems| bad_plan(&problems, &text, path, words))
+    let plan = plan::read(&text).map_err(|problems| bad_plan(&problems, &text, path, words))?;
+    Ok((text, plan))
+}
+
+/// The text of a plan file with what was changed in its plan: comments and order stay as they are, as long as that
+/// says the same.
+pub(super) fn changed(text: &str, before: &Plan, after: &Plan) -> String {
+    let merged = interview::merge(text, before, after);
+    let merged = merged.filter(|merged| plan::read(merged).is_ok_and(|read| read == *after));
+    merged.unwrap_or_else(|| plan::write(after))
 }
 
 /// Every problem of a plan, each in its place.

@@ -13,24 +13,18 @@ use super::failure::{Failure, Kind};
 use super::{Done, prints, width};
 
 pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure> {
+    let unwritten = |error| prints::stored(&error, Kind::CannotWrite, words);
     let mut folders: BTreeMap<&Path, Vec<(&str, &str)>> = BTreeMap::new();
     for (path, text) in print::templates() {
         // Never over a file: it may be the template that somebody changed.
-        let file = arguments.into.join(path);
-        if file.symlink_metadata().is_ok() {
-            return Err(Failure::text(
-                Kind::CannotWrite,
-                words.with("templates-exist", [("path", file.display().to_string().into())]),
-            ));
-        }
+        store::is_free(&arguments.into.join(path)).map_err(unwritten)?;
         let path = Path::new(path);
         if let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) {
             folders.entry(folder).or_default().push((name, text));
         }
     }
     for (folder, files) in folders {
-        store::write_new_set(&arguments.into.join(folder), files)
-            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+        store::write_new_set(&arguments.into.join(folder), files).map_err(unwritten)?;
     }
     let paths = print::templates().into_iter().map(|(path, _)| path);
     let mut output = prints::wrote(&arguments.into, paths, words);

@@ -1,10 +1,13 @@
 //! A call that cannot be understood, in the reader's words.
 
+use std::path::Path;
+
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 use tallywatt::words::{Library, Words};
 
 use super::failure::{Failure, Kind};
 use super::reader::NoLanguage;
+use super::{Done, args, command, nearest};
 
 /// What the parser found wrong.
 pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
@@ -31,9 +34,23 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
     };
     let text = words.with(
         key,
-        [("argument", argument.into()), ("value", value.into()), ("other", of(ContextKind::PriorArg).into())],
+        [
+            ("argument", argument.as_str().into()),
+            ("value", value.as_str().into()),
+            ("other", of(ContextKind::PriorArg).into()),
+        ],
     );
     let mut failure = Failure::text(Kind::Usage, text);
+    if error.kind() == ErrorKind::InvalidSubcommand {
+        let plan = Path::new(&argument);
+        if plan.is_file() || plan.extension().is_some_and(|extension| extension == "toml") {
+            let check = command(&["tallywatt", "check", &argument]);
+            return failure.hint(words.with("usage-plan", [("command", check.into())]));
+        }
+    }
+    if !value.is_empty() && argument.starts_with("--date") {
+        return failure.hint(words.text("usage-date"));
+    }
     if let Some(ContextValue::Strings(allowed)) = error.get(ContextKind::ValidValue)
         && !allowed.is_empty()
     {
@@ -45,7 +62,7 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
         .into_iter()
         .find(|text| !text.is_empty());
     if let Some(nearest) = nearest {
-        return failure.hint(words.with("usage-nearest", [("nearest", nearest.into())]));
+        return failure.near(&nearest, words);
     }
     let help = command_of(&of(ContextKind::Usage))
         .map_or_else(|| "tallywatt --help".to_owned(), |command| format!("tallywatt {command} --help"));
@@ -57,6 +74,20 @@ fn command_of(usage: &str) -> Option<&str> {
     let mut words = usage.split_whitespace();
     words.find(|word| *word == "tallywatt")?;
     words.next().filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
+}
+
+/// The help of a command, or of the whole.
+pub(super) fn help(asked: Option<&str>, words: &Words) -> Result<Done, Failure> {
+    let mut all = args::command(words, true);
+    let Some(name) = asked else {
+        return Ok(Done::saying(all.render_help().ansi().to_string()));
+    };
+    if let Some(page) = all.find_subcommand_mut(name) {
+        return Ok(Done::saying(page.render_help().ansi().to_string()));
+    }
+    let failure = Failure::text(Kind::Usage, words.with("usage-unknown-command", [("argument", name.into())]));
+    let near = nearest(name, all.get_subcommands().map(clap::Command::get_name));
+    Err(near.into_iter().fold(failure, |failure, near| failure.near(near, words)))
 }
 
 /// A language that is not there.
@@ -87,7 +118,6 @@ fn plain(value: &ContextValue) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::super::args;
     use super::*;
 
     /// The options of a command stand on its own page of help. Near miss: of none.
@@ -99,7 +129,7 @@ mod tests {
             (&["tallywatt", "may", "a"], "“tallywatt may --help”"),
             (&["tallywatt", "--zzz"], "“tallywatt --help”"),
         ] {
-            let error = args::command(&words).try_get_matches_from(call);
+            let error = args::command(&words, true).try_get_matches_from(call);
             let said = failure(&error.expect_err("a wrong call"), &words).shown(&words);
             assert!(said.contains(page), "{said}");
         }

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
-use tallywatt::plan::store;
+use tallywatt::plan::store::{self, Fault, StoreError};
 use tallywatt::words::language::{self, Kind as Wrong};
 use tallywatt::words::{FIRST_LANGUAGE, Library, PAGES, Words};
 
@@ -75,11 +75,7 @@ fn check(library: &Library, tags: &[&str], words: &Words) -> Done {
 
 /// The language folders of a folder on disk.
 fn read(folder: &Path, words: &Words) -> Result<Library, Failure> {
-    let unreadable = |error: std::io::Error| {
-        let path = folder.display().to_string();
-        let context = words.with("failure-read", [("path", path.into())]);
-        Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
-    };
+    let unreadable = |error| stored(&StoreError::read(folder, Fault::System(error)), Kind::Usage, words);
     let mut library = Library::default();
     for language in folder.read_dir().map_err(unreadable)? {
         let language = language.map_err(unreadable)?.path();

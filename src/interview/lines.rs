@@ -119,10 +119,19 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
                 write!(self.said, "> ")?;
                 self.said.flush()?;
             }
-            let mut line = String::new();
-            if self.answers.read_line(&mut line)? == 0 {
+            let mut line = Vec::new();
+            if self.answers.read_until(b'\n', &mut line)? == 0 {
                 return Err(PromptError::Ended);
             }
+            let line = match (String::from_utf8(line), self.words) {
+                (Ok(line), _) => line,
+                // A slip of the keyboard. In a file every further answer would be one to another question.
+                (Err(_), Some(words)) => {
+                    self.fill(&words.text("plain-not-text"))?;
+                    continue;
+                }
+                (Err(error), None) => return Err(std::io::Error::new(std::io::ErrorKind::InvalidData, error).into()),
+            };
             let text = line.trim();
             if self.words.is_none() {
                 let shown = text.replace(hides, "\u{fffd}");
@@ -254,6 +263,22 @@ mod tests {
         for text in ["No lo sé", "unknown"] {
             assert_eq!(picked(text), Input::Unknown, "{text}");
         }
+    }
+
+    /// One byte that is no text is asked again. In a file it ends the answers.
+    #[test]
+    fn what_is_no_text_is_asked_again() {
+        let words = Words::english();
+        let shape = Shape::Line { default: None, hint: String::new() };
+        let view = View::plain("Which?".into(), String::new(), shape);
+        let mut said = Vec::new();
+        let answers = &b"k\xe9ttle\nkettle\n"[..];
+        let got = Lines::at_a_terminal(answers, &mut said, &words).ask(&view).unwrap();
+        assert_eq!(got, Input::Answer("kettle".into()));
+        assert!(String::from_utf8(said).unwrap().contains(&words.text("plain-not-text")));
+        let got = Lines::new(answers, Vec::new()).ask(&view).unwrap_err();
+        assert!(matches!(got, PromptError::Terminal(_)), "{got:?}");
+        assert_eq!(words.faults(), Vec::<String>::new());
     }
 
     #[test]

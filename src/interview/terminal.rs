@@ -1,20 +1,21 @@
 //! The interview at a terminal: asks on the error stream, so that output can still be sent elsewhere.
 
 mod editor;
+mod keys;
 mod list;
 
 use std::io::{IsTerminal, Write};
+use std::sync::atomic::{AtomicBool, Ordering};
 
 use anstyle::Style;
 use crossterm::event::{Event, KeyCode, KeyEvent, KeyEventKind, KeyModifiers};
 use crossterm::{cursor, event, execute, queue, style, terminal};
-use inquire::ui::{Attributes, RenderConfig, StyleSheet, Styled};
-use inquire::{InquireError, Select};
 
 use self::editor::Editor;
+use self::keys::{Keys, Open};
 use self::list::List;
 use super::view::typed;
-use super::{Input, Notice, PromptError, Prompter, Row, Shape, View};
+use super::{Input, Notice, PromptError, Prompter, Shape, View};
 use crate::words::Words;
 
 /// The narrowest and widest text. Wider lines are hard to read.
@@ -26,66 +27,40 @@ pub fn present() -> bool {
     std::io::stdin().is_terminal() && std::io::stderr().is_terminal()
 }
 
-/// Leaves the terminal as it was before a question, for whoever ends the program in the middle of
-/// one.
+/// Somebody pressed Ctrl-C while keys are read here, which ends what is asked.
+static INTERRUPTED: AtomicBool = AtomicBool::new(false);
+
+/// Ends what is asked, or is asked next, as soon as what was typed ahead of it is taken. False where no keys are read
+/// here.
+pub fn interrupt() -> bool {
+    INTERRUPTED.store(true, Ordering::Relaxed);
+    keys::is_held()
+}
+
+/// Leaves the terminal as it was before the questions, for whoever ends the program in the middle of one.
 pub fn give_back() {
-    if terminal::is_raw_mode_enabled().unwrap_or(false) {
-        drop(Raw);
-        let _ = execute!(std::io::stderr(), style::Print("\n"));
+    if keys::is_held() {
+        let _ = execute!(std::io::stderr(), event::DisableBracketedPaste, cursor::Show, style::Print("\n"));
     }
-    echo::on();
+    keys::give_back();
 }
 
-/// Whether the terminal shows what is typed. Between questions nobody has been asked, and letters would stand anywhere on a
-/// page that is just being written.
-mod echo {
-    #[cfg(unix)]
-    use rustix::termios::{LocalModes, OptionalActions, tcgetattr, tcsetattr};
-
-    /// None is shown from now on.
-    #[cfg(unix)]
-    pub(super) fn off() {
-        set(|modes| modes.remove(LocalModes::ECHO));
-    }
-
-    /// All is again.
-    #[cfg(unix)]
-    pub(super) fn on() {
-        set(|modes| modes.insert(LocalModes::ECHO));
-    }
-
-    #[cfg(unix)]
-    fn set(change: impl Fn(&mut LocalModes)) {
-        let input = rustix::stdio::stdin();
-        // What is no terminal shows nothing anyway.
-        if let Ok(mut modes) = tcgetattr(input) {
-            change(&mut modes.local_modes);
-            let _ = tcsetattr(input, OptionalActions::Now, &modes);
-        }
-    }
-
-    #[cfg(not(unix))]
-    pub(super) fn off() {}
-
-    #[cfg(not(unix))]
-    pub(super) fn on() {}
+/// The cursor is hidden while it lives: a prompt shows it where it stands.
+struct Hidden {
+    _open: Open,
 }
 
-/// Keys come one by one while it lives.
-struct Raw;
-
-impl Raw {
-    fn new() -> std::io::Result<Self> {
-        terminal::enable_raw_mode()?;
-        execute!(std::io::stderr(), event::EnableBracketedPaste, cursor::Hide)?;
-        Ok(Self)
+impl Hidden {
+    fn new(keys: &Keys) -> std::io::Result<Self> {
+        let open = keys.question()?;
+        execute!(std::io::stderr(), cursor::Hide)?;
+        Ok(Self { _open: open })
     }
 }
 
-impl Drop for Raw {
+impl Drop for Hidden {
     fn drop(&mut self) {
-        let _ = execute!(std::io::stderr(), event::DisableBracketedPaste, cursor::Show);
-        let _ = terminal::disable_raw_mode();
+        let _ = execute!(std::io::stderr(), cursor::Show);
     }
 }
 
@@ -116,6 +91,7 @@ trait Prompt {
 #[derive(Debug)]
 pub struct Terminal<'a> {
     words: &'a Words,
+    keys: Keys,
     colour: bool,
     /// What was marked in the list that was asked last, below this question: who asked for help has it still.
     marked: Option<(String, Vec<u8>)>,
@@ -129,17 +105,18 @@ pub struct Terminal<'a> {
     seen: usize,
     /// The answer was the first of several lines.
     pasted: bool,
-    /// Ctrl-C came right behind an answer.
-    interrupted: bool,
 }
 
 impl<'a> Terminal<'a> {
     /// With the words for what keys do.
     #[must_use]
     pub fn new(words: &'a Words) -> Self {
-        echo::off();
+        keys::take();
+        // For all of the questions: what is pasted between two of them is a paste too.
+        let _ = execute!(std::io::stderr(), event::EnableBracketedPaste);
         Self {
             words,
+            keys: Keys::default(),
             colour: anstream::AutoStream::choice(&std::io::stderr()) != anstream::ColorChoice::Never,
             marked: None,
             kept: Vec::new(),
@@ -147,7 +124,6 @@ impl<'a> Terminal<'a> {
             told: 0,
             seen: 0,
             pasted: false,
-            interrupted: false,
         }
     }
 
@@ -206,108 +182,66 @@ impl<'a> Terminal<'a> {
         Ok(())
     }
 
+    /// The next key or paste, or a change of the window.
+    fn next(&mut self) -> Result<Event, PromptError> {
+        loop {
+            match self.keys.next()? {
+                Some(Event::Key(key)) if key.kind == KeyEventKind::Release => {}
+                Some(Event::Key(key)) if is_interrupt(key) => return Err(PromptError::Interrupted),
+                Some(event) => return Ok(event),
+                None if INTERRUPTED.load(Ordering::Relaxed) => return Err(PromptError::Interrupted),
+                None => {}
+            }
+        }
+    }
+
     /// Waits until somebody has read what is there.
     fn wait(&mut self) -> Result<(), PromptError> {
-        let raw = Raw::new()?;
+        self.keys.drop_waiting()?;
+        let hidden = Hidden::new(&self.keys)?;
         let mut out = std::io::stderr();
         let hint = self.words.text("hint-go-on");
         execute!(out, style::Print(format!("[{hint}]")))?;
-        let interrupted = loop {
-            match event::read()? {
-                Event::Key(key) if key.kind == KeyEventKind::Release => {}
-                Event::Key(key) if is_interrupt(key) => break true,
-                Event::Key(KeyEvent { code: KeyCode::Enter | KeyCode::Esc | KeyCode::Char(' '), .. }) => break false,
-                _ => {}
+        let read = loop {
+            match self.next() {
+                Ok(Event::Key(KeyEvent { code: KeyCode::Enter | KeyCode::Esc | KeyCode::Char(' '), .. })) => {
+                    break Ok(());
+                }
+                Ok(_) => {}
+                Err(error) => break Err(error),
             }
         };
         let line = terminal::Clear(terminal::ClearType::CurrentLine);
         execute!(out, cursor::MoveToColumn(0), line)?;
-        drop(raw);
+        drop(hidden);
         // It may scroll away now.
         self.seen = 0;
-        if interrupted {
-            return Err(PromptError::Interrupted);
-        }
-        Ok(())
+        read
     }
 
-    /// Lets keys work on a prompt until there is an answer.
+    /// Lets keys work on a prompt until there is an answer. What was typed while nothing was asked is no answer to it.
     fn hold(&mut self, prompt: &mut dyn Prompt) -> Result<Input, PromptError> {
-        let raw = Raw::new()?;
+        self.keys.drop_waiting()?;
+        let hidden = Hidden::new(&self.keys)?;
         let mut drawn = Drawn::default();
-        let (input, left) = loop {
+        let answered = loop {
             drawn.draw(prompt, |rows| self.room(rows), self.colour)?;
-            match event::read()? {
-                Event::Key(key) if key.kind == KeyEventKind::Release => {}
-                Event::Key(key) if is_interrupt(key) => {
-                    drawn.clear()?;
-                    drop(raw);
-                    return Err(PromptError::Interrupted);
-                }
-                Event::Key(key) => {
+            match self.next() {
+                Ok(Event::Key(key)) => {
                     if let Then::Done(input, left) = prompt.key(key) {
-                        break (input, left);
+                        break Ok((input, left));
                     }
                 }
-                Event::Paste(text) => self.pasted |= !prompt.paste(&text),
-                _ => {}
+                Ok(Event::Paste(text)) => self.pasted |= !prompt.paste(&text),
+                Ok(_) => {}
+                Err(error) => break Err(error),
             }
         };
         drawn.clear()?;
-        drop(raw);
+        drop(hidden);
+        let (input, left) = answered?;
         self.write(&format!("> {left}"), false)?;
         Ok(input)
-    }
-
-    /// Plain signs and no colour: what is picked is marked by a sign, so that it is seen without colour too.
-    fn look(&self) -> RenderConfig<'static> {
-        let mut look = RenderConfig::empty()
-            .with_prompt_prefix(Styled::new(">"))
-            .with_answered_prompt_prefix(Styled::new(">"))
-            .with_highlighted_option_prefix(Styled::new("*"))
-            .with_scroll_up_prefix(Styled::new("^"))
-            .with_scroll_down_prefix(Styled::new("v"))
-            .with_canceled_prompt_indicator(Styled::new("<"));
-        if self.colour {
-            let bold = StyleSheet::new().with_attr(Attributes::BOLD);
-            look = look.with_selected_option(Some(bold)).with_answer(bold);
-        }
-        look
-    }
-
-    /// Lets one row be picked.
-    fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, PromptError> {
-        let width = columns().saturating_sub(3);
-        let mut rows: Vec<&Row> = rows.iter().collect();
-        if start.is_none() {
-            // Something is under the cursor always: where Enter may take nothing, help is.
-            rows.sort_by_key(|row| row.input != Input::Explain);
-        }
-        let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
-        // Where nothing is found, help stays.
-        let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
-            let row = rows[at];
-            if rows.iter().any(|row| row.holds(&typed.to_lowercase())) {
-                row.likeness(typed)
-            } else {
-                (row.input == Input::Explain).then_some(0)
-            }
-        };
-        let picked = Select::new("", shown)
-            .with_render_config(self.look())
-            .with_help_message(&self.words.text("hint-list"))
-            .with_page_size(self.room(rows.len()).saturating_sub(2))
-            .with_starting_cursor(start.unwrap_or(0))
-            .with_scorer(&score)
-            .with_sorter(&likeliest_first)
-            .raw_prompt();
-        match picked {
-            Ok(picked) => Ok(rows[picked.index].input.clone()),
-            Err(InquireError::OperationCanceled) => Ok(Input::Back),
-            Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
-            Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
-            Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
-        }
     }
 
     /// The lines for a prompt that has so many rows to show: what is free below what was told, or else as many as it takes
@@ -322,26 +256,13 @@ impl<'a> Terminal<'a> {
     /// What is already waiting when an answer has just been given came with it in one paste: its
     /// further lines would answer questions that nobody has read.
     fn drop_pasted(&mut self) -> std::io::Result<()> {
-        let mut dropped = std::mem::take(&mut self.pasted);
-        let raw = Raw::new()?;
-        while event::poll(std::time::Duration::ZERO)? {
-            match event::read()? {
-                Event::Key(key) if is_interrupt(key) => self.interrupted = true,
-                Event::Key(_) | Event::Paste(_) => dropped = true,
-                _ => {}
-            }
-        }
-        drop(raw);
-        if dropped && !self.interrupted {
+        let waiting = self.keys.drop_waiting()?;
+        let dropped = std::mem::take(&mut self.pasted) | waiting;
+        if dropped && !INTERRUPTED.load(Ordering::Relaxed) {
             self.write(&self.words.text("note-first-line"), false)?;
         }
         Ok(())
     }
-}
-
-/// Rows that are as likely stay in their order, which the library's own way of sorting would lose.
-fn likeliest_first(rows: &mut [(usize, i64)]) {
-    rows.sort_by_key(|(_, score)| std::cmp::Reverse(*score));
 }
 
 fn is_interrupt(key: KeyEvent) -> bool {
@@ -482,7 +403,7 @@ fn cut(text: &str, width: usize) -> String {
 
 impl Prompter for Terminal<'_> {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
-        if self.interrupted {
+        if INTERRUPTED.load(Ordering::Relaxed) {
             return Err(PromptError::Interrupted);
         }
         let at = [view.dots.as_str(), &view.progress].join(" ");
@@ -516,7 +437,10 @@ impl Prompter for Terminal<'_> {
                     other => other,
                 }
             }
-            Shape::List { rows, start, marks: None } => self.pick(rows, *start)?,
+            Shape::List { rows, start, marks: None } => {
+                let [keys, nothing] = ["hint-list", "list-nothing"].map(|key| self.words.text(key));
+                self.hold(&mut List::of_one(rows, *start, keys, nothing))?
+            }
             Shape::List { rows, marks: Some(marks), .. } => {
                 let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
                 let [keys, nothing] = ["hint-many", "list-nothing"].map(|key| self.words.text(key));
@@ -555,23 +479,14 @@ impl Prompter for Terminal<'_> {
 
 impl Drop for Terminal<'_> {
     fn drop(&mut self) {
-        echo::on();
+        let _ = execute!(std::io::stderr(), event::DisableBracketedPaste);
+        keys::give_back();
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn rows_that_are_as_likely_stay_in_order() {
-        let likely = |at: &usize| i64::from(at % 7 == 3);
-        let mut rows: Vec<_> = (0..200).map(|at| (at, likely(&at))).collect();
-        likeliest_first(&mut rows);
-        let wanted = (0..200).filter(|at| likely(at) == 1);
-        let wanted = wanted.chain((0..200).filter(|at| likely(at) == 0));
-        assert!(rows.iter().map(|(at, _)| *at).eq(wanted));
-    }
 
     /// What is not needed to act goes first, the last first. What to do never does: it is read before the question then.
     #[test]

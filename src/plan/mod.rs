@@ -19,5 +19,5 @@ mod table;
 mod write;
 
 pub use model::*;
-pub use read::{MOST_LOADS, MOST_PARTS, Problem, Problems, Refusal, problem, read};
+pub use read::{MOST_LOADS, MOST_PARTS, Problem, Problems, Refusal, lines, problem, read};
 pub use write::write;

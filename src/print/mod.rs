@@ -379,13 +379,6 @@ pub fn outdated(old: (&Plan, &Report), new: (&Plan, &Report), words: &Words) -> 
     Ok(outdated)
 }
 
-/// Whether this program made a PDF: whoever else names a file so keeps it.
-#[must_use]
-pub fn is_ours(pdf: &[u8]) -> bool {
-    let mark = b"<xmp:CreatorTool>tallywatt</xmp:CreatorTool>";
-    pdf.windows(mark.len()).any(|it| it == mark)
-}
-
 fn typeset(document: Document, data: String, options: &Options) -> Result<PagedDocument, PrintError> {
     let main = format!("{}.typ", document.name());
     let today = options.date.and_then(Date::datetime);

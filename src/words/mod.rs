@@ -25,7 +25,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
-use crate::plan::{Id, Leg, Span};
+use crate::plan::{Id, Leg, Span, hides};
 use crate::quantity::{Amount, Current, Unit};
 use crate::report::{
     Assumption, Finding, LoadFacts, Look, Marking, Next, Property, Report, Signal, Trouble, Value, Values,
@@ -58,6 +58,24 @@ impl std::fmt::Debug for Words {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         f.debug_struct("Words").field("language", &self.language).finish_non_exhaustive()
     }
+}
+
+/// Whether a sign changes how what stands around it is shown. Lines may break.
+fn steers(c: char) -> bool {
+    c != '\n' && hides(c)
+}
+
+/// A text in which every such sign is written out.
+pub fn escaped(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        if steers(c) {
+            out.extend(c.escape_unicode());
+        } else {
+            out.push(c);
+        }
+    }
+    out
 }
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
@@ -234,11 +252,18 @@ impl Words {
         if errors.is_empty() { Ok(text.into_owned()) } else { Err(format!("{key}: {errors:?}")) }
     }
 
-    /// The values of a message and the figures that any message may name.
+    /// The values of a message and the figures that any message may name. What would steer the terminal, in the name
+    /// of a file or an argument, is written out.
     fn with_figures<'a>(&self, args: &'a FluentArgs<'_>) -> FluentArgs<'a> {
         let mut all: FluentArgs<'a> = self.figures.iter().cloned().collect();
         for (name, value) in args.iter() {
-            all.set(name, value.clone());
+            all.set(
+                name,
+                match value {
+                    FluentValue::String(text) if text.contains(steers) => escaped(text).into(),
+                    value => value.clone(),
+                },
+            );
         }
         all
     }

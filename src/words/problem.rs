@@ -7,7 +7,7 @@ use annotate_snippets::renderer::DecorStyle;
 use annotate_snippets::{AnnotationKind, Group, Level, Origin, Renderer, Snippet, normalize_untrusted_str};
 use fluent_bundle::FluentValue;
 
-use super::{Show, Words};
+use super::{Show, Words, escaped};
 use crate::plan::problem::Value;
 use crate::plan::store::{Fault, StoreError};
 use crate::plan::{Problem, Problems, Refusal, hides};
@@ -38,7 +38,7 @@ const LONGEST_LINE: usize = 2000;
 pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: Look) -> String {
     let renderer = if look.coloured { Renderer::styled().decor_style(DecorStyle::Unicode) } else { Renderer::plain() };
     let renderer = renderer.term_width(look.width.max(40));
-    let text = &disarmed(text);
+    let (path, text) = (&*escaped(path), &disarmed(text));
     let mut out = String::new();
     for problem in problems.0.iter().take(MOST_SHOWN) {
         let spoken = speak(words, &problem.why);
@@ -298,6 +298,9 @@ mod tests {
             for fault in system.into_iter().chain([
                 Fault::Folder,
                 Fault::Exists,
+                Fault::NotOurs,
+                Fault::Changed,
+                Fault::Silent,
                 Fault::Name,
                 Fault::TooLarge,
                 Fault::NotText { line: 3 },
@@ -335,7 +338,10 @@ mod tests {
         let words = Words::english();
         let text = "format = 1\nname = \"\u{202e}x\"\n[\"a\\u001b[2J\"]\n";
         let problems = crate::plan::read(text).unwrap_err();
-        let shown = render(&words, "a.toml", text, &problems, Look::default());
+        let shown = render(&words, "\u{1b}[2Ja.toml", text, &problems, Look::default());
         assert!(!shown.contains('\u{1b}') && !shown.contains('\u{202e}'), "{shown}");
+        // In the name of a file, and in whatever else is put into a message.
+        let error = StoreError { path: "\u{1b}[2J\u{202e}.toml".into(), writing: false, fault: Fault::Folder };
+        assert!(store(&words, &error).contains("\\u{1b}[2J\\u{202e}.toml is a folder"), "{}", store(&words, &error));
     }
 }

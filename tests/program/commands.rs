@@ -7,6 +7,60 @@ use std::process::Output;
 use assert_cmd::Command;
 use tallywatt::plan::demo::{MENDED, WEEKEND};
 
+/// What is written to a disk that is full is told, in words and by the exit status: help too.
+#[cfg(target_os = "linux")]
+#[test]
+fn a_full_disk_is_told() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    for arguments in [&["--help"][..], &["--version"], &["check", "mended.toml"]] {
+        let full = std::fs::File::options().write(true).open("/dev/full").expect("a full disk");
+        let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(arguments)
+            .current_dir(dir.path())
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .stdout(full)
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stderr);
+        assert_eq!(output.status.code(), Some(73), "{arguments:?}: {said}");
+        assert!(said.contains("no room left") && !said.contains("os error"), "{said}");
+    }
+}
+
+/// Names of files and arguments are written out where they would steer the terminal.
+#[test]
+fn nothing_that_is_named_steers_the_terminal() {
+    let dir = folder();
+    plan(dir.path(), "\u{1b}[2Jbad.toml", "x = 1");
+    plan(dir.path(), "mended.toml", MENDED);
+    for arguments in [
+        &["check", "\u{1b}[2Jbad.toml"][..],
+        &["check", "\u{1b}[2Jnone.toml"],
+        &["\u{1b}[2J"],
+        &["check", "mended.toml", "--format", "\u{1b}[2J"],
+        &["--language", "\u{1b}[2J"],
+        &["explain", "\u{1b}[2J"],
+        &["may", "mended.toml", "\u{1b}[2J"],
+        &["mend", "mended.toml", "--into", "none/\u{1b}[2J"],
+        &["print", "mended.toml", "--into", "d", "--stock", "\u{1b}[2J"],
+        &["--answers", "\u{1b}[2J"],
+    ] {
+        let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(arguments)
+            .current_dir(dir.path())
+            .env("CLICOLOR_FORCE", "1")
+            .env_remove("NO_COLOR")
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stdout) + &text(&output.stderr);
+        assert!(!said.contains("\u{1b}[2J") && said.contains("\\u{1b}[2J"), "{arguments:?}: {said:?}");
+    }
+}
+
 /// The program in an environment of its own: no colour, no home, a fixed width.
 fn tallywatt(arguments: &[&str], within: &Path) -> Output {
     Command::new(env!("CARGO_BIN_EXE_tallywatt"))
@@ -257,6 +311,128 @@ fn several_plans_give_one_report_a_line() {
     }
 }
 
+/// A finding stands alone: its sentences in the reader's language, its place in the file, its remedy.
+#[test]
+fn findings_for_programs_are_told_and_placed() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let call = |language| {
+        let call = ["--language", language, "check", "--format", "json", "weekend.toml"];
+        serde_json::from_slice::<serde_json::Value>(&tallywatt(&call, dir.path()).stdout).expect("JSON")
+    };
+    let (report, german) = (call("en"), call("de"));
+    let lines: Vec<&str> = WEEKEND.lines().collect();
+    let findings = report["findings"].as_array().expect("a list");
+    for (at, finding) in findings.iter().enumerate() {
+        for part in ["title", "why", "todo"] {
+            let told = |report: &serde_json::Value| report["findings"][at]["told"][part].as_str().map(str::to_owned);
+            assert!(told(&report).is_some_and(|text| !text.is_empty()), "{finding}");
+            assert_ne!(told(&report), told(&german), "{finding}");
+        }
+        let place = &finding["place"];
+        let line = usize::try_from(place["line"].as_u64().expect("a line")).expect("a line");
+        let part = place["part"].as_str().expect("a part");
+        let own = format!("id = \"{part}\"");
+        let heading = lines[line - 1];
+        assert!(heading == format!("[{part}]") || lines[line..line + 3].contains(&&*own), "{place}: {heading}");
+    }
+    // The end of a cord, a load, the camp.
+    let part = |code: &str| findings.iter().find(|it| it["code"] == code).map(|it| it["place"]["part"].clone());
+    assert_eq!(part("SHOCK001"), Some("tents".into()));
+    assert_eq!(part("HEALTH001"), Some("cpap".into()));
+    assert_eq!(part("AIR001"), Some("site".into()));
+    assert_eq!(part("FUEL001"), Some("generator".into()));
+}
+
+/// From which signal on the exit status tells of a finding. Without it, cautions pass.
+#[test]
+fn a_check_fails_on_what_it_is_told_to() {
+    let dir = folder();
+    plan(dir.path(), "danger.toml", WEEKEND);
+    plan(dir.path(), "warning.toml", &MENDED.replacen("co_alarm = true", "co_alarm = false", 1));
+    plan(dir.path(), "caution.toml", MENDED);
+    for (name, danger, warning, caution) in [("danger", 2, 2, 2), ("warning", 0, 1, 1), ("caution", 0, 0, 1)] {
+        for (least, status) in [("danger", danger), ("warning", warning), ("caution", caution)] {
+            let output = tallywatt(&["check", "--fail-on", least, &format!("{name}.toml")], dir.path());
+            assert_eq!(output.status.code(), Some(status), "{name}.toml on {least}");
+        }
+    }
+}
+
+/// Every call that help shows works on the demo plan, typed as it stands there.
+#[test]
+fn the_examples_of_help_work() {
+    let dir = folder();
+    let page = |call: &[&str]| text(&tallywatt(call, dir.path()).stdout);
+    let all = page(&["--help"]);
+    let names = all.lines().skip_while(|line| !line.starts_with("Commands")).skip(1);
+    let names = names.take_while(|line| line.starts_with("  ")).filter(|line| !line.starts_with("     "));
+    let names: Vec<&str> = names.filter_map(|line| line.split_whitespace().next()).collect();
+    assert!(names.len() > 10, "{all}");
+    let pages = names.iter().map(|name| {
+        // The same page by either way, with the exit status; the short one has neither.
+        let long = page(&["help", name]);
+        assert_eq!(long, page(&[name, "--help"]), "{name}");
+        let short = page(&[name, "-h"]);
+        assert!(long.contains("Exit status") && !short.contains("Exit status"), "{name}");
+        assert!(short.len() < long.len(), "{name}");
+        long
+    });
+    let mut calls: Vec<String> = pages
+        .chain([all.clone()])
+        .flat_map(|page| {
+            page.lines().filter_map(|line| line.strip_prefix("  tallywatt ").map(str::to_owned)).collect::<Vec<_>>()
+        })
+        .collect();
+    calls.sort_unstable();
+    calls.dedup();
+    assert!(calls.len() > names.len(), "{calls:?}");
+    for call in calls {
+        let at = folder();
+        plan(at.path(), "plan.toml", WEEKEND);
+        plan(at.path(), "old.toml", MENDED);
+        plan(at.path(), "answers.txt", "check\nleave\n");
+        let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+            .args(call.split(' '))
+            .current_dir(at.path())
+            .env("LC_ALL", "C")
+            .env_remove("LANGUAGE")
+            .env("TALLYWATT_DATA", at.path().join("data"))
+            .write_stdin("check\nleave\n")
+            .output()
+            .expect("the program starts");
+        let said = text(&output.stdout) + &text(&output.stderr);
+        assert!(matches!(output.status.code(), Some(0..=2)), "{call}: {said}");
+    }
+}
+
+/// What was nearly right is told with what would be right.
+#[test]
+fn slips_are_told_with_what_was_meant() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    for (call, hint) in [
+        (&["explain", "AIR01"][..], "Did you mean AIR001?"),
+        (&["explain", "monoxide"], "Did you mean carbon-monoxide-distance?"),
+        (&["print", "mended.toml", "--into", "d", "--stock", "letter30"], "Did you mean letter-30?"),
+        (&["help", "chek"], "Did you mean check?"),
+        (&["mended.toml"], "tallywatt check mended.toml"),
+        (&["may", "kettle", "mended.toml", "lamps"], "tallywatt may mended.toml kettle lamps"),
+        (&["may", "mended.toml", "coffee maker"], "“Cooler”"),
+        (&["may", "mended.toml", "strng lights"], "“String lights”"),
+        (&["print", "mended.toml", "--into", "d", "--date", "2026-02-30"], "YYYY-MM-DD, such as 2026-07-04"),
+        (&["learned", "mended.toml", "front", "hot", "--date", "4 July"], "YYYY-MM-DD, such as 2026-07-04"),
+    ] {
+        let output = tallywatt(call, dir.path());
+        let said = text(&output.stderr);
+        assert!(matches!(output.status.code(), Some(64 | 65)), "{call:?}: {said}");
+        assert!(said.split_whitespace().collect::<Vec<_>>().join(" ").contains(hint), "{call:?}: {said}");
+        assert!(!dir.path().join("d").exists());
+    }
+    let today = tallywatt(&["learned", "mended.toml", "front", "hot", "--date", "today"], dir.path());
+    assert!(matches!(today.status.code(), Some(0..=2)), "{}", text(&today.stderr));
+}
+
 #[test]
 fn help_is_a_reference() {
     let dir = folder();
@@ -304,6 +480,11 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert!(words.contains("Your gear is not changed yet"), "{said}");
     let old = std::fs::read_to_string(dir.path().join("weekend.toml")).expect("still there");
     assert_eq!(old, WEEKEND);
+    // Whatever somebody noted beside what stays as it is.
+    let new = std::fs::read_to_string(dir.path().join("new.toml")).expect("written");
+    let notes = |text: &str| text.lines().filter(|line| line.trim_start().starts_with('#')).count();
+    assert!(notes(WEEKEND) > 3);
+    assert_eq!(notes(&new), notes(WEEKEND), "{new}");
     let check = tallywatt(&["check", "--format", "json", "new.toml"], dir.path());
     assert_eq!(check.status.code(), output.status.code());
     assert_ne!(check.status.code(), Some(2), "no danger is left");
@@ -384,10 +565,39 @@ fn a_changed_demo_plan_is_never_written_over() {
     std::fs::write(dir.path().join("d/card.pdf"), "a card").expect("a card");
     let output = demo("en");
     assert_eq!(output.status.code(), Some(73));
-    assert!(text(&output.stderr).contains("somebody changed it"));
+    assert!(text(&output.stderr).contains("not as we wrote it"));
     assert_eq!(std::fs::read_to_string(&path).expect("the plan"), theirs);
     let card = std::fs::read(dir.path().join("d/card.pdf")).expect("the card");
     assert_eq!(card, b"a card");
+}
+
+/// Whatever lies in the folder named and is not as this program wrote it stays, and so does all beside it.
+#[test]
+fn prints_are_written_over_nothing_of_the_users() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    let into = dir.path().join("paper");
+    let print = |into: &str| {
+        let output = tallywatt(&["print", "mended.toml", "--only", "cautions", "--into", into], dir.path());
+        (output.status.code(), text(&output.stderr))
+    };
+    assert_eq!(print("paper"), (Some(0), String::new()));
+    assert_eq!(print("paper"), (Some(0), String::new()));
+    // With a note on it, from another program.
+    let path = into.join("cautions.pdf");
+    let noted = [std::fs::read(&path).expect("the cautions"), b"% a note".to_vec()].concat();
+    std::fs::write(&path, &noted).expect("a note");
+    let (status, said) = print("paper");
+    assert_eq!(status, Some(73));
+    assert!(said.contains("cautions.pdf is not as we wrote it") && said.contains("Name another folder"), "{said}");
+    assert_eq!(std::fs::read(&path).expect("the cautions"), noted);
+    // A folder that somebody else filled, and a file that is no folder.
+    plan(dir.path(), "cautions.pdf", "theirs");
+    assert_eq!(print(".").0, Some(73));
+    assert_eq!(std::fs::read(dir.path().join("cautions.pdf")).expect("there"), b"theirs");
+    let (status, said) = print("mended.toml");
+    assert_eq!(status, Some(73));
+    assert!(said.contains("is a file, not a folder") && !said.contains("os error"), "{said}");
 }
 
 /// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are

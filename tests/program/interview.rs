@@ -308,7 +308,7 @@ fn answers_from_a_file_make_the_same_plan() {
     }
     answers.push_str("check\nprint\nprints\n");
     let file = home.path().join("answers.txt");
-    tallywatt::plan::store::write_atomic(&file, answers.as_bytes()).unwrap();
+    std::fs::write(&file, answers.as_bytes()).unwrap();
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .env("TALLYWATT_DATA", home.path())
         .env("LC_ALL", "C")
@@ -331,9 +331,9 @@ fn nobody_is_sent_to_look_at_what_is_to_be_bought() {
     let to_buy = tallywatt::plan::demo::MENDED.replacen("wire = \"10 AWG\"", "wire = \"unknown\"\nbought = false", 1);
     for (text, looked) in [(to_buy.clone(), false), (to_buy.replace("bought = false\n", ""), true)] {
         let plan = home.path().join("camp.toml");
-        tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+        std::fs::write(&plan, text.as_bytes()).unwrap();
         let file = home.path().join("answers.txt");
-        tallywatt::plan::store::write_atomic(&file, b"check\nlook\nleave\n").unwrap();
+        std::fs::write(&file, b"check\nlook\nleave\n").unwrap();
         let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
             .env("TALLYWATT_DATA", home.path().join(looked.to_string()))
             .env("LC_ALL", "C")
@@ -410,7 +410,7 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
     let (mut kept, mut confirmed_in_all, mut in_flight) = (0, 0, 0);
     for run in 0..200 {
         if kept >= 4 {
-            tallywatt::plan::store::write_atomic(&file, &start).unwrap();
+            std::fs::write(&file, &start).unwrap();
             kept = 0;
         }
         let mut person = Person::sits_down(home.path(), 80);
@@ -630,9 +630,9 @@ fn without_room_for_a_draft_there_is_still_a_plan() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::MENDED;
-    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    std::fs::write(&plan, text.as_bytes()).unwrap();
     // A file stands where the folder would.
-    tallywatt::plan::store::write_atomic(&home.path().join("data"), b"no folder").unwrap();
+    std::fs::write(&home.path().join("data"), b"no folder").unwrap();
     let change = "site\nsite.sleepers_at\n80 ft\n";
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
     assert_eq!(status, Some(130), "{said}");
@@ -651,13 +651,64 @@ fn a_spoilt_draft_is_named_and_kept() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::MENDED;
-    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    std::fs::write(&plan, text.as_bytes()).unwrap();
     let spoilt = home.path().join("data/drafts/spoilt.toml");
     std::fs::create_dir_all(spoilt.parent().unwrap()).unwrap();
-    tallywatt::plan::store::write_atomic(&spoilt, b"format = 999\n[answers\n").unwrap();
+    std::fs::write(&spoilt, b"format = 999\n[answers\n").unwrap();
     let (_, said) = piped(home.path(), &["ask", "ours.toml"], "check\nleave\n");
     assert!(said.contains("We cannot read the draft") && said.contains("spoilt.toml"), "{said}");
     assert_eq!(std::fs::read(&spoilt).unwrap(), b"format = 999\n[answers\n");
+}
+
+/// What cannot be printed is told, and the last page asks again; the other answers are still there.
+#[test]
+fn a_print_that_fails_is_told_and_asked_again() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    std::fs::write(&plan, tallywatt::plan::demo::MENDED).unwrap();
+    std::fs::create_dir(home.path().join("taken")).unwrap();
+    std::fs::write(home.path().join("taken/card.pdf"), "theirs").unwrap();
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\nprint\ntaken\nprint\nfree\n");
+    assert_eq!(status, Some(0), "{said}");
+    assert!(said.contains("card.pdf is not as we wrote it"), "{said}");
+    assert_eq!(std::fs::read(home.path().join("taken/card.pdf")).unwrap(), b"theirs");
+    assert!(home.path().join("free/card.pdf").exists() && !home.path().join("taken/labels.pdf").exists());
+    // Whoever has no more answers is told by the exit status.
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\nprint\ntaken\n");
+    assert_eq!(status, Some(73), "{said}");
+}
+
+/// Whatever a terminal sends, and half of it, keys are still read; and Ctrl-C ends it at every moment.
+#[test]
+fn the_terminal_never_goes_deaf() {
+    let halves = ["\u{1b}[<0;10;5", "\u{1b}[M", "\u{1b}[M ", "\u{1b}[200~never ended", "\u{1b}[", "\u{1b}O"];
+    for half in halves {
+        let home = tempfile::tempdir().unwrap();
+        let mut person = Person::sits_down(home.path(), 80);
+        person.is_asked("How many watts does the generator");
+        person.types(half);
+        std::thread::sleep(Duration::from_millis(1500));
+        person.answers("How many watts does the generator", "\u{15}2000 W");
+        person.is_asked("Is that number its running");
+        // And at once behind it.
+        person.types(half);
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130, "{half:?}");
+        let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+        assert!(draft.contains("2000 W"), "{half:?}: {draft}");
+    }
+}
+
+/// Pasted and erased while no question is open: before the first one is.
+#[test]
+fn what_was_typed_while_nothing_was_asked_is_no_answer() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down(home.path(), 80);
+    person.types("9999 W\u{7f}\u{7f}\u{15}some\u{7f}text\rmore\r");
+    person.answers("How many watts does the generator", "2000 W");
+    person.is_asked("Is that number its running");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
 }
 
 #[test]
@@ -665,7 +716,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::WEEKEND;
-    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    std::fs::write(&plan, text.as_bytes()).unwrap();
     // Broken off after a change, the file is as it was, and the change is kept.
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "site\nsite.sleepers_at\n80 ft\n");
     assert_eq!(status, Some(130), "{said}");
@@ -687,7 +738,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
         .count();
     assert_eq!(left, 0);
     // A file that is no plan is refused with the place.
-    tallywatt::plan::store::write_atomic(&plan, b"format = 1\nspeed = 3\n").unwrap();
+    std::fs::write(&plan, b"format = 1\nspeed = 3\n").unwrap();
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\n");
     assert_eq!(status, Some(65), "{said}");
     assert!(said.contains("speed"), "{said}");
@@ -720,7 +771,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::WEEKEND;
-    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    std::fs::write(&plan, text.as_bytes()).unwrap();
     let mut one = Person::sits_down_at(home.path(), 40, 80, &[], &["ask", "ours.toml", "--plain"]);
     one.sees("Is this right?");
     for line in ["site", "site.sleepers_at", "80 ft", "back", "check"] {
@@ -753,7 +804,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
 fn the_effect_of_a_change_is_told() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
-    tallywatt::plan::store::write_atomic(&plan, tallywatt::plan::demo::WEEKEND.as_bytes()).unwrap();
+    std::fs::write(&plan, tallywatt::plan::demo::WEEKEND.as_bytes()).unwrap();
     let (_, said) = piped(
         home.path(),
         &["ask", "ours.toml"],
@@ -776,7 +827,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
         for (place, (name, rated)) in (0..).zip([("plan", "1000 W"), ("camp", "3000 W"), ("plan-2", "2000 W")]) {
             let text = format!("format = 1\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n");
             let file = folder.join(format!("{name}.toml"));
-            tallywatt::plan::store::write_atomic(&file, text.as_bytes()).unwrap();
+            std::fs::write(&file, text.as_bytes()).unwrap();
             let saved = std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000 - place);
             let file = std::fs::File::options().append(true).open(file).unwrap();
             file.set_modified(saved).unwrap();
@@ -892,7 +943,7 @@ wanted = "must"
 "#;
     let home = tempfile::tempdir().unwrap();
     let path = home.path().join("lent.toml");
-    tallywatt::plan::store::write_atomic(&path, LENT.as_bytes()).unwrap();
+    std::fs::write(&path, LENT.as_bytes()).unwrap();
     let dangers = || {
         let text = std::fs::read_to_string(&path).unwrap();
         let plan = tallywatt::plan::read(&text).unwrap();
@@ -969,7 +1020,7 @@ fn the_last_page_speaks_of_what_is_above_it() {
         ),
     ] {
         let path = home.path().join(name);
-        tallywatt::plan::store::write_atomic(&path, text.as_bytes()).unwrap();
+        std::fs::write(&path, text.as_bytes()).unwrap();
         let mut person = Person::sits_down_at(home.path(), 24, 80, &[], &["ask", name]);
         person.is_asked("Is this right?");
         person.screen = blank(80);

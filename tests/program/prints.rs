@@ -75,8 +75,9 @@ fn a_card_of_several_sheets_is_said_to_be() {
         command.args(["--print-language", languages]);
         command.env("LC_ALL", "C").env_remove("LANGUAGE");
         let output = command.assert().success().get_output().stdout.clone();
-        let sheets = std::fs::read_dir(&into).expect("a folder").map(|entry| {
-            let pdf = std::fs::read(entry.expect("an entry").path()).expect("a file");
+        let paths = std::fs::read_dir(&into).expect("a folder").map(|entry| entry.expect("an entry").path());
+        let sheets = paths.filter(|path| path.extension().is_some_and(|it| it == "pdf")).map(|path| {
+            let pdf = std::fs::read(path).expect("a file");
             let pdf = pdf_extract::Document::load_mem(&pdf).expect("a PDF");
             pdf.get_pages().len()
         });

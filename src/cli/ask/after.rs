@@ -10,7 +10,7 @@ use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
 use super::{Answered, Asker};
-use crate::cli::failure::{Failure, Kind};
+use crate::cli::failure::Failure;
 use crate::cli::reader::Reader;
 use crate::cli::{Done, check, prints, say, width};
 
@@ -18,6 +18,8 @@ use crate::cli::{Done, check, prints, say, width};
 pub(super) enum After {
     Save,
     Print(PathBuf),
+    /// Ask and check again: somebody else changed the file.
+    Again,
     Change,
     /// Ask again what nobody knew.
     Look,
@@ -95,7 +97,7 @@ pub(super) fn after(
                         return Ok(then);
                     }
                 }
-                "all" => say(&format!("\n{}\n", check::brief(report, words)))?,
+                "all" => say(&format!("\n{}\n", check::brief(report, words)), words)?,
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
                 "look" if looks => return Ok(After::Look),
@@ -120,7 +122,7 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, F
         let people = words.by_hand(effect);
         text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
     }
-    say(&format!("\n{text}\n"))?;
+    say(&format!("\n{text}\n"), words)?;
     let goes_on = changed.is_some() && interview::draft_of(&advised.plan, "").is_some();
     Ok(goes_on.then_some((report, advised)))
 }
@@ -207,10 +209,10 @@ pub(super) fn print(
     let (prints, _) = prints::render(plan, reader, &options)?;
     let told = prints::told(&prints, options.card, words);
     let mut files = prints.files;
-    let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;
-    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("report.json".to_owned(), check::told(report, text, true, words)?.into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
-    let gone = prints::write(into, &files, &prints.needless, words)?;
+    // Another plan that lies there is somebody's work.
+    let gone = prints::write(into, &files, &["plan.toml"], &prints.needless, words)?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
     for text in gone.into_iter().chain(told).chain(prints::dangers_left(report, words)) {
         output.push('\n');

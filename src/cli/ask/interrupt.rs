@@ -32,6 +32,10 @@ pub(super) fn watch(said: String) -> Said {
         if let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT, SIGTERM]) {
             std::thread::spawn(move || {
                 if let Some(signal) = signals.forever().next() {
+                    // Whoever is asked says it. Whatever keeps that from ending, this ends.
+                    if signal == SIGINT && tallywatt::interview::terminal::interrupt() {
+                        std::thread::sleep(std::time::Duration::from_secs(1));
+                    }
                     tallywatt::interview::terminal::give_back();
                     let _ = anstream::stderr().write_all(said.now().as_bytes());
                     std::process::exit(128 + signal);

@@ -6,7 +6,6 @@ mod drafts;
 mod edited;
 mod interrupt;
 
-use std::fs::File;
 use std::io::{self, BufRead as _, BufReader, IsTerminal as _};
 use std::path::Path;
 use std::rc::Rc;
@@ -16,7 +15,7 @@ use tallywatt::interview::terminal::{self, Terminal};
 use tallywatt::interview::{self, Input, Notice, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
 use tallywatt::plan;
-use tallywatt::plan::store::{self, Drafts};
+use tallywatt::plan::store::{self, Drafts, Fault, StoreError};
 use tallywatt::report::{self, Report};
 use tallywatt::words::{Words, wrapping};
 
@@ -54,6 +53,12 @@ impl Asker<'_> {
         told.map_err(|error| terminal_failed(&error, self.words))
     }
 
+    /// Tells it, and gives its exit status.
+    fn tell_failure(&mut self, failure: Failure) -> Result<Option<u8>, Failure> {
+        self.tell(&failure.shown(self.words))?;
+        Ok(Some(failure.status()))
+    }
+
     fn keep(&mut self, notices: Vec<Notice>) -> Result<(), Failure> {
         let kept = self.prompter.keep(notices);
         kept.map_err(|error| terminal_failed(&error, self.words))
@@ -80,10 +85,7 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
     let (mut prompter, resume): (Box<dyn Prompter + '_>, bool) = match &how.answers {
         Some(path) if path.as_os_str() == "-" => (Box::new(Lines::new(typed, said())), false),
         Some(path) => {
-            let open = File::open(path).map_err(|error| {
-                let context = words.with("failure-read", [("path", path.display().to_string().into())]);
-                Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
-            })?;
+            let open = store::open(path).map_err(|error| prints::stored(&error, Kind::Usage, words))?;
             (Box::new(Lines::new(BufReader::new(open), said())), false)
         }
         None if io::stdin().is_terminal() && plain => (Box::new(Lines::at_a_terminal(typed, said(), words)), true),
@@ -142,6 +144,8 @@ fn hold(
         Keeper { kept, unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()), breaking_off, words };
     let mut before: Option<Report> = None;
     let mut start = Start::First;
+    // The status of what could not be written last.
+    let mut failed = None;
     loop {
         let outcome = interview::run(asker.prompter, &mut kept, words, draft, start)
             .map_err(|error| terminal_failed(&error, words))?;
@@ -156,7 +160,7 @@ fn hold(
             Outcome::Quit { draft } => return Ok(left(&draft, &kept.kept, words)),
         };
         let stands = edited.as_ref().map(|edited| edited.now(words));
-        let stands = stands.transpose()?;
+        let mut stands = stands.transpose()?;
         let text = match (&edited, &stands) {
             (Some(edited), Some(stands)) => edited.changed(stands, &plan),
             _ => plan::write(&plan),
@@ -170,20 +174,39 @@ fn hold(
             asker.tell(&effect(before, &report, words))?;
         }
         asker.tell(&(words.count(&report) + "\n" + &words.text("check-defer")))?;
-        let then = after::after(&mut asker, &plan, &report, edited.as_ref())?;
-        if matches!(then, After::Save | After::Print(_))
-            && let Some(edited) = &edited
-        {
-            if Some(edited.now(words)?) != stands {
-                // Somebody else has changed the file since it was checked.
-                let path = edited.path.display().to_string();
-                asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
-                continue;
+        // What cannot be written is told, and something else may be done then.
+        let then = loop {
+            let then = after::after(&mut asker, &plan, &report, edited.as_ref())?;
+            if !matches!(then, After::Save | After::Print(_)) {
+                break then;
             }
-            store::write_atomic(&edited.path, text.as_bytes())
-                .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
-        }
+            if let (Some(edited), Some(stands)) = (&edited, &mut stands) {
+                match store::rewrite(&edited.path, stands, &text) {
+                    Ok(()) => stands.clone_from(&text),
+                    Err(StoreError { fault: Fault::Changed, .. }) => {
+                        let path = edited.path.display().to_string();
+                        asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
+                        break After::Again;
+                    }
+                    Err(error) => {
+                        failed = asker.tell_failure(prints::stored(&error, Kind::CannotWrite, words))?;
+                        continue;
+                    }
+                }
+            }
+            let After::Print(into) = &then else {
+                break then;
+            };
+            match after::print(into, &plan, &text, &report, words, reader) {
+                Ok(done) => {
+                    kept.kept.remove(words)?;
+                    return Ok(done);
+                }
+                Err(failure) => failed = asker.tell_failure(failure)?,
+            }
+        };
         match then {
+            After::Again => {}
             After::Change => (start, before) = (Start::First, Some(report)),
             After::Take(plan) => {
                 if let Some(now) = interview::draft_of(&plan, &draft.name) {
@@ -192,19 +215,19 @@ fn hold(
                 (start, before) = (Start::First, Some(report));
             }
             After::Look => (start, before) = (Start::Looking, Some(report)),
-            After::Leave => return Ok(left(&draft.name, &kept.kept, words)),
+            After::Leave => {
+                let left = left(&draft.name, &kept.kept, words);
+                return Ok(Done { status: failed.unwrap_or(left.status), ..left });
+            }
             After::Interrupted => return Err(stopped(&draft.name, &kept.kept, words)),
             After::Ended => {
-                return Ok(Done { output: String::new(), status: check::status(report.worst()) });
+                let status = failed.unwrap_or(check::status(report.worst()));
+                return Ok(Done { output: String::new(), status });
             }
-            After::Save => {
+            // Whoever prints is gone by now.
+            After::Save | After::Print(_) => {
                 kept.kept.remove(words)?;
                 return Ok(saved(&draft.plan.unwrap_or_default(), words));
-            }
-            After::Print(into) => {
-                let done = after::print(&into, &plan, &text, &report, words, reader)?;
-                kept.kept.remove(words)?;
-                return Ok(done);
             }
         }
     }

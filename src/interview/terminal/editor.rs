@@ -5,6 +5,7 @@ use unicode_width::UnicodeWidthChar;
 
 use super::{Prompt, Then, cut, keys_line};
 use crate::interview::Input;
+use crate::plan::hides;
 
 /// A line being typed.
 #[derive(Default)]
@@ -87,9 +88,12 @@ impl Editor {
         true
     }
 
+    /// What hides would steer the terminal, and no answer may have it.
     fn insert(&mut self, c: char) {
-        self.text.insert(self.at, c);
-        self.at += 1;
+        if !hides(c) {
+            self.text.insert(self.at, c);
+            self.at += 1;
+        }
     }
 
     /// The line as it fits, and where the cursor stands in it.
@@ -183,6 +187,11 @@ mod tests {
             press(&mut editor, &keys);
             assert_eq!((editor.text().as_str(), editor.at), (left, at), "{keys:?}");
         }
+    }
+
+    #[test]
+    fn what_would_steer_the_terminal_is_left_out() {
+        assert_eq!(typed("a\u{1b}[2J\u{202e}b").text(), "a[2Jb");
     }
 
     #[test]

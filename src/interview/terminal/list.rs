@@ -1,11 +1,11 @@
-//! A list that takes several, with arrows or by typing, and how many of each.
+//! A list, with arrows or by typing: one row of it, or several, and how many of each.
 
 use std::cmp::Reverse;
 use std::ops::Range;
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 
-use super::{Prompt, Then, folded, keys_line};
+use super::{Prompt, Then, cut, folded, keys_line};
 use crate::interview::form::MOST_PICKED;
 use crate::interview::terminal::editor::Editor;
 use crate::interview::{Input, Row, form};
@@ -18,6 +18,8 @@ const OTHERS: [&str; 3] = ["own", "cord", "box"];
 
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
+    /// Takes several.
+    many: bool,
     /// Of each row.
     pub(super) marks: Vec<u8>,
     /// The rows as they stand below each other: what was marked comes first, where it is seen.
@@ -32,9 +34,20 @@ pub(super) struct List<'a> {
 impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
-        let mut list =
-            Self { order: (0..rows.len()).collect(), rows, marks, typed: Editor::default(), at: 0, hint, nothing };
+        let order = (0..rows.len()).collect();
+        let mut list = Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, hint, nothing };
         list.put_marked_first();
+        list
+    }
+
+    /// One that takes one row. Some row is under the cursor always: where Enter may take nothing, help is.
+    pub(super) fn of_one(rows: &'a [Row], start: Option<usize>, hint: String, nothing: String) -> Self {
+        let mut list = Self::new(rows, vec![0; rows.len()], hint, nothing);
+        list.many = false;
+        if start.is_none() {
+            list.order.sort_by_key(|row| rows[*row].input != Input::Explain);
+        }
+        list.at = start.unwrap_or(0);
         list
     }
 
@@ -71,7 +84,7 @@ impl<'a> List<'a> {
     /// The mark of a row, if it can have one.
     fn mark(&mut self, row: usize) -> Option<&mut u8> {
         // The first row ends the list, and others are no things.
-        let thing = row > 0 && matches!(self.rows[row].input, Input::Answer(_));
+        let thing = self.many && row > 0 && matches!(self.rows[row].input, Input::Answer(_));
         self.marks.get_mut(row).filter(|_| thing)
     }
 
@@ -103,7 +116,7 @@ impl<'a> List<'a> {
             return Then::On;
         }
         let input = self.rows[row].input.clone();
-        if row == 0 {
+        if row == 0 && self.many {
             let (values, texts) = self.marked();
             if !values.is_empty() {
                 return Then::Done(Input::Answer(values), texts);
@@ -147,10 +160,13 @@ impl Prompt for List<'_> {
         let room = height.saturating_sub(lines.len() + keys.len()).max(4);
         // Of a list that nobody would scroll through, which is read by typing, half as many.
         let room = if found.len() > LONGEST_SCROLLED { (room / 2).max(4) } else { room };
-        let texts = found.iter().map(|row| folded(&self.rows[*row].text, width.saturating_sub(3)));
+        let width = width.saturating_sub(3);
+        let text = |row: &usize| &self.rows[*row].text;
+        let texts =
+            found.iter().map(|row| if self.many { folded(text(row), width) } else { vec![cut(text(row), width)] });
         let texts: Vec<Vec<String>> = texts.collect();
         // The row that ends the list stays in sight.
-        let end = usize::from(found.first() == Some(&0));
+        let end = usize::from(self.many && found.first() == Some(&0));
         let seen = window(&texts[end..], self.at.saturating_sub(end), room - end);
         let seen = seen.start + end..seen.end + end;
         for (place, row) in found.iter().enumerate() {
@@ -169,6 +185,7 @@ impl Prompt for List<'_> {
             let thing = *row > 0 && matches!(self.rows[*row].input, Input::Answer(_));
             // One column, so that a row is whole on a narrow screen.
             let mark = match self.marks[*row] {
+                _ if !self.many => String::new(),
                 _ if !thing => " ".to_owned(),
                 0 => "□".to_owned(),
                 1 => "■".to_owned(),
@@ -205,7 +222,7 @@ impl Prompt for List<'_> {
                 }
             }
             (KeyCode::Up, _) if self.at == 0 => self.at = found.len().saturating_sub(1),
-            (KeyCode::Tab, _) => self.go_to_end(),
+            (KeyCode::Tab, _) if self.many => self.go_to_end(),
             (KeyCode::Down, _) if self.at + 1 >= found.len() => self.at = 0,
             (KeyCode::Up, _) => self.at -= 1,
             (KeyCode::Down, _) => self.at += 1,
@@ -213,12 +230,12 @@ impl Prompt for List<'_> {
             (KeyCode::PageDown, _) => self.at = step(self.at, 10),
             (KeyCode::Home, _) if self.typed.is_empty() => self.at = 0,
             (KeyCode::End, _) if self.typed.is_empty() => self.at = step(usize::MAX, 0),
-            (KeyCode::Right, Some(row)) if !by_word => {
+            (KeyCode::Right, Some(row)) if self.many && !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_add(1).min((*mark).max(MOST_PICKED));
                 }
             }
-            (KeyCode::Left, Some(row)) if !by_word => {
+            (KeyCode::Left, Some(row)) if self.many && !by_word => {
                 if let Some(mark) = self.mark(row) {
                     *mark = mark.saturating_sub(1);
                 }
@@ -229,7 +246,8 @@ impl Prompt for List<'_> {
                 }
             }
             _ => {
-                if self.typed.edit(key) {
+                let before = self.typed.text();
+                if self.typed.edit(key) && self.typed.text() != before {
                     self.at = 0;
                 }
             }
@@ -311,6 +329,27 @@ mod tests {
         assert_eq!(marked("ket ?"), Some(Input::Explain));
         let many = "right ".repeat(40);
         assert_eq!(marked(&format!("down {many}tab enter")), answer("12 × kettle"));
+    }
+
+    /// Of a list that takes one, Enter takes the row; likeliest first, as they stand where they are as likely. Where Enter
+    /// may take nothing, help is under the cursor.
+    #[test]
+    fn enter_takes_the_one_row() {
+        let all = rows(&["Small kettle", "Kettle", "Phone", "Pump"]);
+        let one = |start, keys: &str| press(&mut List::of_one(&all, start, String::new(), String::new()), keys);
+        let answer = |text: &str| Some(Input::Answer(text.to_owned()));
+        assert_eq!(one(Some(2), "enter"), answer("phone"));
+        assert_eq!(one(Some(2), "down enter"), answer("pump"));
+        assert_eq!(one(Some(2), "kettle enter"), answer("kettle"));
+        assert_eq!(one(Some(2), "p enter"), answer("phone"));
+        assert_eq!(one(Some(2), "right tab space left enter"), answer("phone"));
+        assert_eq!(one(None, "enter"), Some(Input::Explain));
+        assert_eq!(one(None, "down enter"), answer("small kettle"));
+        assert_eq!(one(None, "boat enter"), Some(Input::Explain));
+        assert_eq!(one(Some(0), "esc"), Some(Input::Back));
+        let list = List::of_one(&all, Some(1), String::new(), String::new());
+        let shown: Vec<String> = list.lines(9, 20).0.into_iter().map(|(line, _)| line).collect();
+        assert_eq!(shown[..4], ["> ", "  Small…", "* Kettle", "  Phone"]);
     }
 
     #[test]

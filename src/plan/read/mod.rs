@@ -5,6 +5,7 @@
 
 mod fields;
 mod parts;
+mod places;
 pub mod problem;
 mod refs;
 mod syntax;
@@ -16,6 +17,7 @@ use toml::de::DeTable;
 use super::{FORMAT, Plan};
 use fields::Sink;
 pub(crate) use fields::{Field, Fields, missing, not_unknown};
+pub use places::lines;
 pub use problem::{Problem, Problems, Refusal, Value};
 use refs::Names;
 

@@ -42,11 +42,11 @@ CORD004 = { $fix ->
    *[other] { $first } might have no ground wire
   }
     .why = { $fix ->
-        [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+        [replace] Past it, a broken wire inside can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
             [yes] {""}
            *[no] {" "}Look at: { $about }.
           }
-       *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+       *[other] Without a ground wire, a broken wire inside can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
             [yes] {""}
            *[no] {" "}Look at: { $about }.
           }

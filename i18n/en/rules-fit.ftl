@@ -19,7 +19,7 @@ FIT001 = { $fix ->
     .why = { $fix ->
         [unusable] { $rule ->
             [OVER001] It can overheat and catch fire before any breaker trips.
-            [CORD004] It might have no ground wire. Then a fault can put full voltage on a metal case.
+            [CORD004] It might have no ground wire. Then a broken wire inside can put full voltage on a metal case.
             [SHOCK005] It joins neutral to ground inside, or might. Then metal that you touch can carry current.
            *[other] What is wrong with it stays wrong in any outlet.
           }

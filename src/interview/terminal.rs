@@ -3,6 +3,7 @@
 mod editor;
 mod list;
 
+use std::cell::RefCell;
 use std::io::{IsTerminal, Write};
 
 use anstyle::Style;
@@ -13,7 +14,7 @@ use inquire::{InquireError, Select};
 
 use self::editor::Editor;
 use self::list::List;
-use super::view::typed;
+use super::view::{Found, typed};
 use super::{Input, Notice, PromptError, Prompter, Row, Shape, View};
 use crate::words::Words;
 
@@ -284,14 +285,15 @@ impl<'a> Terminal<'a> {
             rows.sort_by_key(|row| row.input != Input::Explain);
         }
         let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
-        // Where nothing is found, help stays.
+        // The library asks for one row after another; all are found at once.
+        let last: RefCell<(String, Vec<usize>)> = RefCell::default();
         let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
-            let row = rows[at];
-            if rows.iter().any(|row| row.holds(&typed.to_lowercase())) {
-                row.likeness(typed)
-            } else {
-                (row.input == Input::Explain).then_some(0)
+            let mut last = last.borrow_mut();
+            if last.1.is_empty() || last.0 != typed {
+                *last = (typed.to_owned(), Found::of(&rows, typed).rows);
             }
+            let place = last.1.iter().position(|row| *row == at)?;
+            Some(-i64::try_from(place).unwrap_or(i64::MAX))
         };
         let picked = Select::new("", shown)
             .with_render_config(self.look())

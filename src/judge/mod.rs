@@ -75,10 +75,17 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
-    report.figures.looks = looks::looks(plan, &report, |answered, fields| {
+    let (looks, bought) = looks::looks(plan, &report, |answered, fields| {
         let changes = Changes::of_all(fields);
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
+    if let Some(bought) = bought {
+        let then = again(&bought, Changes::ALL, &|_| true, &mut trial).1;
+        for trouble in &mut report.figures.troubles {
+            trouble.to_buy = trouble.findings.iter().all(|at| looks::is_to_buy(&report.findings[*at], &then));
+        }
+    }
+    report.figures.looks = looks;
     // A label says of each leg that nobody knows that it is not known.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));

@@ -74,7 +74,7 @@ pub(super) struct Changes {
 
 impl Changes {
     /// All that there is.
-    const ALL: Self = Self { supply: true, loads: true };
+    pub(super) const ALL: Self = Self { supply: true, loads: true };
 
     /// What answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {

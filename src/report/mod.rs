@@ -490,6 +490,10 @@ pub struct Trouble {
     pub about: Vec<Id>,
     /// Its findings, as places in the report's list of them, the gravest first.
     pub findings: Vec<usize>,
+    /// Whether it is there only for want of what is not bought yet, and goes away with what the list says to buy
+    /// ([`Look::buy`]): that list tells it, and nothing else does.
+    #[serde(skip_serializing_if = "std::ops::Not::not")]
+    pub to_buy: bool,
 }
 
 /// The numbers, and what follows from the findings.
@@ -674,11 +678,15 @@ impl Report {
         of_it.next().map_or(finding.signal, |it| it.signal)
     }
 
-    /// How many troubles have this signal.
+    /// The troubles that are told: all but those of which the list of what to buy tells.
+    pub fn troubles(&self) -> impl Iterator<Item = &Trouble> {
+        self.figures.troubles.iter().filter(|trouble| !trouble.to_buy)
+    }
+
+    /// How many of them have this signal.
     #[must_use]
     pub fn count(&self, signal: Signal) -> usize {
-        let troubles = self.figures.troubles.iter();
-        troubles.filter(|trouble| trouble.signal == signal).count()
+        self.troubles().filter(|trouble| trouble.signal == signal).count()
     }
 
     /// The findings of a trouble, the gravest first.

@@ -72,12 +72,17 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
 }
 
 /// The looks at packages, each with what has to be on it and what goes away with it, once what is looked at ahead of it
-/// has the best answers: those that are there already, and one for each thing that is not bought yet. Where things are
+/// has the best answers; and the plan with just that bought. The looks are those that are there already, and one for each thing that is not bought yet. Where things are
 /// bought, a carbon monoxide alarm is among them if there is none.
-pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
+pub(super) fn purchases(
+    plan: &Plan,
+    report: &Report,
+    looks: &[Look],
+    mut packages: Vec<Look>,
+) -> (Vec<Look>, Option<Plan>) {
     let things = all_to_buy(plan);
     if things.is_empty() {
-        return packages;
+        return (packages, None);
     }
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
@@ -121,7 +126,10 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
         look.dangers = pair[0].dangers - pair[1].dangers;
         look.warnings = pair[0].warnings - pair[1].warnings;
     }
-    packages
+    // Whether or not anything is looked at.
+    let mut listed = plan.clone();
+    packages.iter().for_each(|look| take(&mut listed, &bought, look.at.as_ref()));
+    (packages, Some(listed))
 }
 
 /// What is wrong with a plan, the gravest first.

@@ -599,8 +599,8 @@ ask-gear-from = Woran ist es angeschlossen?
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Wir benutzen es nicht
 
-ask-gear-name = Wie soll es heißen?
-    .why = { $about }. Tippen Sie seine Farbe oder Ihr Wort: orange.
+ask-gear-name = Welche Farbe hat es, oder wie nennen Sie es?
+    .why = { $about }. Das steht auf dem Etikett, zum Unterscheiden: orange.
     .help = Buchstaben und Ziffern, - und _. Der Name steht auf dem Etikett, damit Sie wissen, welches welches ist.
     .row = Name
 

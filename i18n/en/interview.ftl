@@ -658,8 +658,8 @@ ask-gear-from = What is it plugged into?
     .row = Plugged into
 pick-gear-from-none = Nothing: we do not use it
 
-ask-gear-name = What do you want to call it?
-    .why = { $about }. Type its color or your own word: orange.
+ask-gear-name = What color is it, or what do you call it?
+    .why = { $about }. Its label says that, to tell it apart: orange.
     .help = Letters and digits, - and _. It goes on its label, so that you know which is which.
     .row = Name
 

@@ -609,8 +609,8 @@ ask-gear-from = ¿En qué se enchufa?
     .row = Se enchufa en
 pick-gear-from-none = En nada: no lo usamos
 
-ask-gear-name = ¿Cómo quiere llamarlo?
-    .why = { $about }. Escriba su color o su propia palabra: naranja.
+ask-gear-name = ¿De qué color es, o cómo lo llama?
+    .why = { $about }. Va en su etiqueta, para distinguirlo: naranja.
     .help = Letras y cifras, - y _. Va en su etiqueta, para que sepa cuál es cuál.
     .row = Nombre
 

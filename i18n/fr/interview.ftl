@@ -641,8 +641,8 @@ ask-gear-from = À quoi est-ce branché ?
     .row = Branché à
 pick-gear-from-none = Rien : cela ne sert pas
 
-ask-gear-name = Comment l’appeler ?
-    .why = { $about }. Tapez sa couleur ou votre mot : orange.
+ask-gear-name = Quelle est sa couleur, ou son nom pour vous ?
+    .why = { $about }. Son étiquette le dit, pour la reconnaître : orange.
     .help = Lettres et chiffres, - et _. Ce nom va sur son étiquette, pour savoir laquelle est laquelle.
     .row = Nom
 

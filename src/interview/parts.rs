@@ -100,7 +100,7 @@ pub(super) fn around(draft: &Draft, load: u8) -> Option<u8> {
     campers.find(|n| Place::Inside(*n).token() == on)
 }
 
-/// What people call a cord or box: where there is no other such thing, and where there is.
+/// What people call a cord or box: where there is no other such thing, and where there is one of another shape.
 fn gear_words(draft: &Draft, n: u8) -> [&'static str; 2] {
     match draft.text(&format!("gear.{n}.what")).unwrap_or_default() {
         "camper" => ["our-camper"; 2],
@@ -127,9 +127,9 @@ fn gear_words(draft: &Draft, n: u8) -> [&'static str; 2] {
 /// The word that tells it from other gear, if one does.
 fn gear_word(draft: &Draft, n: u8) -> &'static str {
     let [alone, among] = gear_words(draft, n);
-    let others = gear(draft).filter(|other| *other != n);
-    let such = others.map(|other| gear_words(draft, other)[0]).any(|other| other == alone);
-    if such { among } else { alone }
+    let others = gear(draft).map(|other| gear_words(draft, other));
+    let told_apart = others.into_iter().any(|[other, word]| other == alone && word != among);
+    if told_apart { among } else { alone }
 }
 
 /// Whether nothing but a name tells a cord or box from another.

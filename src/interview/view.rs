@@ -134,7 +134,11 @@ impl Found {
             found.retain(|at| !is_other(at));
             found.extend(all.clone().filter(is_other));
         }
-        found.extend(all.filter(|at| lost && rows[*at].input == Input::Explain));
+        found.extend(all.clone().filter(|at| lost && rows[*at].input == Input::Explain));
+        // On a page without help nobody is left with nothing.
+        if found.is_empty() {
+            found.extend(all);
+        }
         Self { rows: found, whole, lost }
     }
 }

@@ -82,7 +82,10 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
     if let Some(bought) = bought {
         let then = again(&bought, Changes::ALL, &|_| true, &mut trial).1;
         for trouble in &mut report.figures.troubles {
-            trouble.to_buy = trouble.findings.iter().all(|at| looks::is_to_buy(&report.findings[*at], &then));
+            let mut of_it = trouble.findings.iter().map(|at| &report.findings[*at]);
+            let lead = of_it.next().is_some_and(|lead| looks::is_to_buy(lead, &then));
+            // What is milder, such as how a cord will lie, has time until it is there.
+            trouble.to_buy = lead && of_it.all(|it| it.signal > Signal::Warning || looks::is_to_buy(it, &then));
         }
     }
     report.figures.looks = looks;

@@ -363,7 +363,7 @@ fn i_do_not_know_stands_in_one_place_in_every_list() {
     let mut waiting: Vec<&steps::Step> = steps::all().filter(listed).collect();
     assert!(waiting.len() > 20);
     let mut runner = TestRunner::deterministic();
-    for _ in 0..120 {
+    for _ in 0..40 {
         let plan = arbitrary::camp().new_tree(&mut runner).expect("a plan").current();
         let Some(draft) = draft_of(&plan, "t") else {
             continue;
@@ -929,7 +929,7 @@ fn no_two_parts_are_called_the_same() {
         ("generator.rated", "2800 W"),
         ("generator.voltage", "120"),
         ("outlet.1.face", "5-20R"),
-        ("outlet.1.name", "regular-cord2"),
+        ("outlet.1.name", "cord2"),
         ("outlet.2.face", "5-20R"),
         ("gear.1.what", "extension"),
         ("gear.2.what", "extension"),
@@ -954,9 +954,9 @@ fn no_two_parts_are_called_the_same() {
     assert_eq!(plan::read(&text), Ok(plan.clone()), "{text}");
     assert_eq!(plan.boxes[1].outlets.len(), 12);
     let ids = plan.generator.outlets.iter().map(|outlet| outlet.id.as_str());
-    assert_eq!(ids.collect::<Vec<_>>(), ["regular-cord2", "regular-2"]);
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "regular-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
-    assert_eq!(ids.collect::<Vec<_>>(), ["regular-cord", "regular-cord3"]);
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord", "cord3"]);
 }
 
 /// A set with one twist-lock and two household sockets, with what is plugged in there.
@@ -1060,12 +1060,12 @@ fn two_cords_alike_are_told_apart() {
     let own = "orange cord\nSJTW 12/3\n50 ft\nno\nblue\nSJTW 14/3\n25 ft\nno\n";
     let two = two.replacen("SJTW 10/3\n", &format!("{own}SJTW 10/3\n"), 1);
     let (_, kept, said) = answers(&script(&two));
-    assert_eq!(said.matches("What do you want to call it?").count(), 2, "{said}");
+    assert_eq!(said.matches("What color is it, or what do you call it?").count(), 2, "{said}");
     let plan = plan_of(kept.0.last().expect("answers"), &|key| key.to_owned());
     let cords: Vec<&str> = plan.cords.iter().map(|cord| cord.id.as_str()).collect();
     assert_eq!(cords, ["orange-cord", "blue", "twist-cord"]);
     let (_, _, said) = answers(&script(COMMON));
-    assert!(!said.contains("What do you want to call it?"), "{said}");
+    assert!(!said.contains("What color is it, or what do you call it?"), "{said}");
 }
 
 fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {

@@ -370,6 +370,24 @@ mod tests {
         assert!(found.contains("wire 16 AWG"), "{found}");
     }
 
+    /// What only its package can clear is told by the list: no rule tells it as a danger. Near misses: the same cord, bought;
+    /// and what is wrong whatever is bought.
+    #[test]
+    fn what_is_only_to_be_bought_is_no_danger_yet() {
+        let told = |edits: &[(&str, &str)]| -> Vec<&'static str> {
+            let report = report(edits);
+            let lead = |it| report.findings_of(it).next().map(|lead| lead.code);
+            let dangers = report.troubles().filter(|it| it.signal == Signal::Danger);
+            dangers.filter_map(lead).collect()
+        };
+        assert_eq!(told(&NOT_BOUGHT), [""; 0]);
+        let there = ("wire = \"10 AWG\" # long", "wire = \"unknown\"");
+        let found = told(&[&[there], &NOT_BOUGHT[1..]].concat());
+        assert!(found.contains(&"OVER001") && found.contains(&"CORD004"), "{found:?}");
+        let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"10 ft\"");
+        assert_eq!(told(&[&NOT_BOUGHT[..], &[near]].concat()), ["AIR001"]);
+    }
+
     /// One of which all is known is on the list as well, and an alarm where there is none.
     #[test]
     fn all_that_is_not_bought_yet_is_on_the_list() {

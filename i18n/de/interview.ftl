@@ -398,7 +398,7 @@ ask-load-plug = Welchen Stecker hat es?
 
 ask-load-voltage = Nutzt es nur 240 V?
     .why = { $about }. Auf dem Schild: 240 V oder 120/240 V.
-    .help = Sein Stecker bringt beides. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
+    .help = Sein Stecker bringt 120 V und 240 V. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
     .row = Nutzt an Volt
 pick-load-voltage-240 = Nur 240 V
 pick-load-voltage-120-240 = Auch 120 V
@@ -568,7 +568,7 @@ ask-gear-coiled = Bleibt etwas davon aufgerollt?
     .row = Aufgerollt
 
 ask-hot = Wurde es oder ein Stecker daran je heiß oder weich?
-    .why = { $about }. Metall, das nicht mehr fest sitzt, kann Feuer auslösen.
+    .why = { $about }. Eine lose Verbindung wird heiß und kann Feuer auslösen.
     .help = Lauwarm ist bei viel Last normal. Konnten Sie die Hand nicht darauf lassen, oder ist es braun oder weich, antworten Sie ja. Dann sagen wir, dass Sie es nicht benutzen sollen.
     .row = Wurde heiß
 

@@ -89,8 +89,8 @@ SHOCK010 = { $fix ->
    *[other] Brückenstecker in einem Generator, der ein Gebäude speist
   }
     .why = Der Brückenstecker verbindet Neutralleiter und Schutzleiter am Generator. { $fix ->
-        [camper] Manche Wohnwagen tun innen dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
-       *[other] Das Gebäude tut dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
+        [camper] Tut der Wohnwagen innen dasselbe, fließt Strom über Metall, das Sie berühren.
+       *[other] Das Gebäude tut dasselbe, also fließt Strom über Metall, das Sie berühren.
       }
     .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft einen Umschalter einbauen, der das Gebäude von der Straße trennt; fragen Sie sie, ob der Brückenstecker heraus muss.
     .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie ihn mit eingestecktem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.

@@ -130,7 +130,7 @@ check-plan = { $name }
 check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
 check-next = What to do next
-next-none = No rule found a danger or a warning. Local codes (electrical rules) still have the final say.
+next-none = No rule found a danger or a warning. Local codes (electrical law) still decide.
 next-trouble = { $title }.
 check-looks = Look at these too, in this order. Do not guess.
 check-buy = Not bought yet
@@ -180,7 +180,7 @@ check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case
 # Safety.
-check-defer = Local codes (electrical rules) and a licensed electrician have the final say, not this tool.
+check-defer = Local codes (electrical law) and a licensed electrician decide, not this tool.
 
 reason-rated-power = the power of the generator
 # Safety.

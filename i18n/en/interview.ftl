@@ -347,7 +347,7 @@ ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .row = GFCI
 
 ask-outlets-bonding = Which outlet is the bonding plug in?
-    .why = It keeps a GFCI (TEST and RESET) from tripping if it is in one.
+    .why = In an outlet with TEST and RESET, it can keep the GFCI from tripping.
     .help =
         A bonding plug is a plug with no cord. Look at the household outlets of the generator.
         It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
@@ -446,7 +446,7 @@ ask-load-plug = What plug does it have?
 
 ask-load-voltage = Does it use 240 V only?
     .why = { $about }. The nameplate says 240 V, or 120/240 V.
-    .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
+    .help = Its plug brings 120 V and 240 V. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
 pick-load-voltage-120-240 = 120 V as well
@@ -624,7 +624,7 @@ ask-gear-coiled = Will some of it stay coiled or on a reel?
 
 # Safety.
 ask-hot = Did it, or a plug in it, ever get hot or soft?
-    .why = { $about }. Metal that no longer holds tight can start a fire.
+    .why = { $about }. A loose connection heats up, and can start a fire.
     .help = Warm is normal with a heavy load. If you could not keep your hand on it, or it is brown or soft, answer yes. We then say not to use it.
     .row = Got hot
 
@@ -984,7 +984,7 @@ interview-after-all = Show all that we found
 interview-after-mend = Show the easiest changes that help
 interview-after-take = Take changes, one by one
 interview-take = Which changes do you take into the plan?
-    .why = All are marked. Take the mark off one that you will not make.
+    .why = All are marked. Unmark those that you will not make.
 interview-take-done = Take what is marked
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers

@@ -89,8 +89,8 @@ SHOCK010 = { $fix ->
    *[other] Bonding plug in a generator feeding a building
   }
     .why = The plug joins neutral to ground at the generator. { $fix ->
-        [camper] Some campers do the same inside: joined twice, metal that you touch carries current.
-       *[other] The building does the same: joined twice, metal that you touch carries current.
+        [camper] If the camper does the same inside, metal that you touch carries current.
+       *[other] The building does the same, so metal that you touch carries current.
       }
     .fix-building = Do not connect the generator to the building. A licensed electrician must first install a transfer switch, which cuts the building off from the street. Ask if the bonding plug must come out.
     .fix-camper = Ask the camper’s maker or a licensed electrician before you connect it with the plug in. Do not join neutral and ground yourself.

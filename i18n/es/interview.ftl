@@ -408,7 +408,7 @@ ask-load-plug = ¿Qué clavija tiene?
 
 ask-load-voltage = ¿Usa solo 240 V?
     .why = { $about }. Su placa dice 240 V, o 120/240 V.
-    .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
+    .help = Su clavija trae 120 V y 240 V. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
 pick-load-voltage-120-240 = También 120 V
@@ -578,7 +578,7 @@ ask-gear-coiled = ¿Quedará una parte enrollada o en un carrete?
     .row = Enrollado
 
 ask-hot = ¿Se puso caliente o blando, o alguna de sus clavijas?
-    .why = { $about }. Un metal que ya no aprieta puede causar un incendio.
+    .why = { $about }. Una conexión floja se calienta y puede causar un incendio.
     .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está marrón o blando, responda sí. Entonces decimos que no se use.
     .row = Se calentó
 

@@ -89,8 +89,8 @@ SHOCK010 = { $fix ->
    *[other] Clavija de unión en un generador que alimenta un edificio
   }
     .why = La clavija une el neutro a tierra en el generador. { $fix ->
-        [camper] Algunas { -camper(form: "many") } hacen lo mismo por dentro: con dos uniones, el metal que usted toca lleva corriente.
-       *[other] El edificio hace lo mismo: con dos uniones, el metal que usted toca lleva corriente.
+        [camper] Si la { -camper } hace lo mismo por dentro, el metal que usted toca lleva corriente.
+       *[other] El edificio hace lo mismo, así que el metal que usted toca lleva corriente.
       }
     .fix-building = No conecte el generador al edificio. Primero, un { -electrician } debe instalar un conmutador de transferencia, que separa el edificio de la calle. Pregúntele si hay que sacar la clavija.
     .fix-camper = Pregunte al fabricante de la { -camper } o a un { -electrician } antes de conectarla con la clavija puesta. No conecte por su cuenta el neutro con la tierra.

@@ -440,7 +440,7 @@ ask-load-plug = Quelle fiche a-t-il ?
 
 ask-load-voltage = N’utilise-t-il que 240 V ?
     .why = { $about }. Sa plaque dit 240 V, ou 120/240 V.
-    .help = Sa fiche apporte les deux. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
+    .help = Sa fiche apporte 120 V et 240 V. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
     .row = Tension qu’il utilise
 pick-load-voltage-240 = 240 V seulement
 pick-load-voltage-120-240 = 120 V aussi
@@ -610,7 +610,7 @@ ask-gear-coiled = En restera-t-il en rouleau ou sur un dévidoir ?
     .row = Enroulée
 
 ask-hot = Cela a-t-il déjà chauffé ou ramolli, fiche comprise ?
-    .why = { $about }. Un métal qui ne serre plus peut mettre le feu.
+    .why = { $about }. Une connexion lâche chauffe, et peut mettre le feu.
     .help = Tiède est normal sous forte charge. Si vous ne pouviez pas y laisser la main, ou si c’est bruni ou mou, répondez oui. Nous disons alors de ne plus s’en servir.
     .row = A chauffé
 

@@ -89,8 +89,8 @@ SHOCK010 = { $fix ->
    *[other] Fiche de liaison en place, et un bâtiment à alimenter
   }
     .why = La fiche relie le neutre à la terre { -generator(form: "to") }. { $fix ->
-        [camper] Certaines { -camper(form: "many") } font de même à l’intérieur : avec deux liaisons, le métal que vous touchez porte du courant.
-       *[other] Le bâtiment fait de même : avec deux liaisons, le métal que vous touchez porte du courant.
+        [camper] Si la { -camper } fait de même à l’intérieur, le métal que vous touchez porte du courant.
+       *[other] Le bâtiment fait de même, et le métal que vous touchez porte donc du courant.
       }
     .fix-building = Ne reliez pas { -generator(form: "the") } au bâtiment. Un { -electrician } doit d’abord poser un inverseur de source, qui sépare le bâtiment de la rue. Demandez-lui s’il faut retirer la fiche.
     .fix-camper = Demandez au fabricant de la { -camper } ou à un { -electrician } avant de la brancher avec la fiche de liaison en place. Ne reliez pas vous-même le neutre et la terre.

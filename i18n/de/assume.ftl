@@ -38,9 +38,9 @@ assume-leg = Wir wissen nicht, welche Hälfte „{ $part }“ speist, also haben
 assume-box-wire = Wir wissen nicht, wie dick die Leitung zu „{ $part }“ im Kasten ist, also haben wir { $value } angenommen, die dünnste.
     .look = Lesen Sie seine Papiere, oder fragen Sie, wer ihn gebaut hat, oder eine Elektrofachkraft. Öffnen Sie ihn nicht.
 assume-cord-wire = Wir kennen den Leiterquerschnitt von „{ $part }“ nicht, also haben wir { $value } angenommen, der dünnste.
-    .look = Lesen Sie den Aufdruck auf dem Kabel: „12/3“ ist 12 AWG mit drei Adern.
+    .look = Lesen Sie den Aufdruck auf dem Kabel: „12/3“ heißt Größe 12 AWG und drei Adern.
 assume-cord-conductors = Wir wissen nicht, wie viele Adern „{ $part }“ hat, also haben wir { $value } angenommen: kein Schutzleiter.
-    .look = Lesen Sie den Aufdruck auf dem Kabel: „12/3“ ist 12 AWG mit drei Adern.
+    .look = Lesen Sie den Aufdruck auf dem Kabel: „12/3“ heißt Größe 12 AWG und drei Adern.
 assume-cord-length = Wir wissen nicht, wie lang „{ $part }“ ist. Für die Spannung haben wir { $value } angenommen, für die Reichweite, dass es zu kurz ist.
     .look = Schreiten Sie es ab: Zählen Sie jeden Schritt als { $step }.
 assume-cord-coiled = Wir wissen nicht, ob „{ $part }“ im Betrieb ganz abgerollt ist, also haben wir angenommen, dass es aufgerollt ist. Aufgerollt verträgt es nur ein Drittel.
@@ -69,12 +69,12 @@ assume-all-day = Wir wissen nicht, wann „{ $part }“ läuft, also haben wir {
 look-at = { $what }: { $ask }
 look-generator = Generator
 look-clears-dangers = { $dangers ->
-        [one] Das kann eine Gefahr ausräumen.
-       *[other] Das kann { $dangers } Gefahren ausräumen.
+        [one] Ist es in Ordnung, fällt eine Gefahr weg.
+       *[other] Ist es in Ordnung, fallen { $dangers } Gefahren weg.
     }
 look-clears-warnings = { $warnings ->
-        [one] Das kann eine Warnung ausräumen.
-       *[other] Das kann { $warnings } Warnungen ausräumen.
+        [one] Ist es in Ordnung, fällt eine Warnung weg.
+       *[other] Ist es in Ordnung, fallen { $warnings } Warnungen weg.
     }
 assume-parallel-limit = Wir wissen nicht, was der Verbindungssatz zwischen den Generatoren durchlässt, also haben wir { $value } angenommen, wie von einem allein.
     .look = Lesen Sie die Ampere auf dem Verbindungssatz.
@@ -84,11 +84,11 @@ assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Kaufen Sie eines, auf dessen Packung all das steht: { $list }.
 buy-plug = Stecker { $value }
-buy-inlet = Einspeisung { $value }
+buy-inlet = Einspeisung { $value } (wo der Strom hineingeht)
 buy-ends = Ende { $value }
 buy-outlet = Steckdosen { $value }
 buy-outdoor = „outdoor“ (im Freien) oder ein W in seinen Buchstaben
-buy-wire = { $value }, oder eine kleinere AWG-Zahl
+buy-wire = Leiter { $value }, oder eine kleinere AWG-Zahl (dickerer Leiter)
 buy-conductors = { $value } Adern
 buy-length = { $value } oder weniger
 buy-listed = das Zeichen eines Prüflabors

@@ -102,7 +102,7 @@ cli-print-alignment = Auch eine Seite mit Linealen drucken, die zeigt, wohin die
 cli-print-only = Nur diesen Druck; darf mehrmals stehen
 cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten. Für das Telefon: eine schmale Spalte, mit Bildern
 cli-print-ink = "black" druckt schwarz auf weiß, ohne Farben und Grau
-cli-print-date = Das Datum auf jedem Blatt, das die Dateien auch zu PDF/A-2a macht; fehlt es, wird keines gedruckt
+cli-print-date = Das Datum auf jedem Blatt; die Dateien sind dann zum Aufheben über Jahre gemacht (PDF/A-2a); fehlt es, wird keines gedruckt
 cli-print-png = Auch ein Bild jeder Seite schreiben, und contact.png mit allen
 cli-print-templates = Ein Ordner mit eigenen Vorlagen; "tallywatt templates" schreibt welche, mit denen man anfangen kann
 

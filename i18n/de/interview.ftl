@@ -163,16 +163,16 @@ ask-generator-inverter = Ist es ein Inverter-Generator?
         Ein offener Rahmen mit rundem Tank obenauf ist meist keiner.
     .row = Inverter
 
-ask-generator-sets = Laufen mehrere Generatoren miteinander verbunden?
-    .why = Durch einen Verbindungssatz verbunden. Getrennte: je ein eigener Plan.
+ask-generator-sets = Ein Generator, oder zwei mit Verbindungssatz?
+    .why = Verbunden (parallel) laufen sie wie einer. Getrennt: je ein Plan.
     .help =
         Nur manche Inverter-Generatoren lassen sich verbinden, und nur mit dem Verbindungssatz, den ihr Hersteller dafür verkauft.
         Zwei Generatoren, die getrennt laufen, jeder mit eigenen Kabeln, sind nicht verbunden: Machen Sie für jeden einen Plan.
     .row = Verbundene Generatoren
-pick-generator-sets-1 = Nein, nur dieser
-pick-generator-sets-2 = Zwei miteinander verbunden
-pick-generator-sets-3 = Drei miteinander verbunden
-pick-generator-sets-4 = Vier miteinander verbunden
+pick-generator-sets-1 = Einer allein
+pick-generator-sets-2 = Zwei, mit Verbindungssatz
+pick-generator-sets-3 = Drei, mit Verbindungssatz
+pick-generator-sets-4 = Vier, mit Verbindungssatz
 
 # Safety.
 ask-generator-kit = Ist es der Verbindungssatz des Herstellers für genau diese?
@@ -228,6 +228,14 @@ ask-outlet-list = Welche Steckdosen hat der Generator?
         Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
     .row = Steckdosen
 pick-outlet-list-done = Das sind alle seine Steckdosen
+
+ask-outlets-places = Wie sind die ähnlichen Steckdosen angeordnet?
+    .why = Etiketten und Karte sagen dann links und rechts, nicht 1 und 2.
+    .help = Nebeneinander heißen sie links und rechts, übereinander oben und unten. Bei Nummern wählen Sie beim Aufkleben der Etiketten, welche die 1 ist.
+    .row = Ähnliche Steckdosen
+pick-outlets-places-across = { pick-out-places-across }
+pick-outlets-places-down = { pick-out-places-down }
+pick-outlets-places-number = { pick-out-places-number }
 
 ask-outlet-face = Welche Steckdose, welche Zahl am Schutzschalter?
     .why = Suchen: 30, Dreh, Haushalt.
@@ -390,7 +398,7 @@ ask-load-plug = Welchen Stecker hat es?
 
 ask-load-voltage = Nutzt es nur 240 V?
     .why = { $about }. Auf dem Schild: 240 V oder 120/240 V.
-    .help = Sein Stecker bringt beides. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
+    .help = Sein Stecker bringt 120 V und 240 V. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
     .row = Nutzt an Volt
 pick-load-voltage-240 = Nur 240 V
 pick-load-voltage-120-240 = Auch 120 V
@@ -459,7 +467,7 @@ pick-site-alarm-nobody = Niemand schläft hier oder nebenan
 
 ask-site-building = Speist er die Leitungen von Haus oder Hütte?
     .why = Das kann Menschen an der Leitung töten, und Sie.
-    .help = Antworten Sie Nein, wenn Sie nur in den Generator, seine Kabel und Kästen etwas einstecken. Antworten Sie Ja, wenn ein Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes geht. Legen Sie nie ein solches Kabel. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter. Wenn Sie es nicht wissen, nehmen wir an: ja.
+    .help = Antworten Sie Nein, wenn Sie nur in den Generator, seine Kabel und Kästen etwas einstecken. Antworten Sie Ja, wenn ein Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes geht. Legen Sie nie ein solches Kabel. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter, der das Gebäude von der Straße trennt. Wenn Sie es nicht wissen, nehmen wir an: ja.
     .row = Speist ein Gebäude
 
 ask-site-altitude = Wie hoch über dem Meer ist es?
@@ -560,7 +568,7 @@ ask-gear-coiled = Bleibt etwas davon aufgerollt?
     .row = Aufgerollt
 
 ask-hot = Wurde es oder ein Stecker daran je heiß oder weich?
-    .why = { $about }. Metall, das nicht mehr fest sitzt, kann Feuer auslösen.
+    .why = { $about }. Eine lose Verbindung wird heiß und kann Feuer auslösen.
     .help = Lauwarm ist bei viel Last normal. Konnten Sie die Hand nicht darauf lassen, oder ist es braun oder weich, antworten Sie ja. Dann sagen wir, dass Sie es nicht benutzen sollen.
     .row = Wurde heiß
 
@@ -591,8 +599,8 @@ ask-gear-from = Woran ist es angeschlossen?
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Wir benutzen es nicht
 
-ask-gear-name = Wie soll es heißen?
-    .why = { $about }. Seine Farbe oder Ihr Wort: Kabel orange.
+ask-gear-name = Welche Farbe hat es, oder wie nennen Sie es?
+    .why = { $about }. Das steht auf dem Etikett, zum Unterscheiden: orange.
     .help = Buchstaben und Ziffern, - und _. Der Name steht auf dem Etikett, damit Sie wissen, welches welches ist.
     .row = Name
 
@@ -759,6 +767,8 @@ part-out = Steckdosen von { $box }
 # A bare number, with the unit it was taken in.
 note-unit = Verstanden als { $answer }.
 note-added = Dazugekommen ({ $count }): { $things }.
+# Of generators that run as one.
+note-joined = Wir rechnen { $rated } für jeden Generator. Gilt das für alle zusammen, gehen Sie zurück und geben Sie die Watt von einem ein.
 note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in großer Höhe und bei Hitze.
 note-load-named = Bisher { $all } genannt. Was der Generator gibt, ist nicht bekannt.
 note-load-turns = { $all } genannt, der Generator gibt { $rated }: nicht alles zugleich. Es geht abwechselnd.
@@ -799,7 +809,7 @@ note-fits-nowhere = In keine Steckdose bisher passt der Stecker von „{ $part }
 # Safety. $adapters: one or more of the list, each in quotation marks.
 note-fits-by-adapter = In keine Steckdose bisher passt der Stecker von „{ $part }“. Mit diesem Adapter geht es: { $adapters }. Nehmen Sie nur einen, den ein Prüflabor zugelassen hat, und kreuzen Sie ihn bei Ihren Kabeln an. Feilen, biegen oder schneiden Sie nie an einem Stecker.
 # What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
-note-jacket = Gelesen: { $wire }{ $count ->
+note-jacket = Gelesen: Leiter { $wire }{ $count ->
         [unknown] {""}
        *[other] , { $count } Adern
     }{ $outdoor ->
@@ -931,3 +941,20 @@ id-bottom = unten
 id-middle = mitte
 id-load = gerät
 id-our-camper = unser-wohnwagen
+id-regular-cord = normal-kabel
+id-twist-cord = dreh-kabel
+id-four-wire-cord = vierader-kabel
+id-camper-cord = camper-kabel
+id-three-way = dreifach-kabel
+id-strip = leiste
+id-splitter = verteilerkabel
+id-twist-splitter = dreh-verteilerkabel
+id-four-wire-splitter = vierader-verteilerkabel
+id-adapter = adapter
+id-camper-adapter = camper-adapter
+id-regular-adapter = normal-adapter
+id-twist-adapter = dreh-adapter
+id-twist-box = dreh-kasten
+id-four-wire-box = vierader-kasten
+id-camper-box = camper-kasten
+id-large-box = gross-kasten

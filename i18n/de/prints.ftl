@@ -110,10 +110,10 @@ only-if-generator = NUR mit diesem Generator: Ein anderer kann das Teil überlas
 print-bonding-plug = Brückenstecker
 print-bonding-plug-stays = Der Brückenstecker bleibt. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, sieht er keinen Fehler.
-print-shock-blind-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit dem Brückenstecker in „{ $joint }“ sieht er keinen Fehler.
-print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, sieht er vielleicht keinen Fehler.
-print-shock-doubtful-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit einem Brückenstecker in „{ $joint }“ sieht er vielleicht keinen Fehler.
+print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, schaltet er nicht ab.
+print-shock-blind-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit dem Brückenstecker in „{ $joint }“ schaltet er nicht ab.
+print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Ist „{ $joint }“ daran, schaltet er vielleicht nicht ab.
+print-shock-doubtful-plug = Schutz gegen Stromschlag (GFCI): NEIN. Mit einem Brückenstecker in „{ $joint }“ schaltet er vielleicht nicht ab.
 print-do-not-use = GESPERRT
 print-apart = NICHT PARALLEL BETREIBEN
 print-apart-brief = NICHT PARALLEL

@@ -5,7 +5,7 @@ AIR001 = { $fix ->
    *[other] Der Auspuff ist nur { $distance } von Menschen entfernt
   }
     .why = Kohlenmonoxid riecht man nicht, und es tötet Menschen im Schlaf. Halten Sie { $ample } oder mehr Abstand, auch zu Nachbarn: Näher kann töten, unter { $least } ist es am schlimmsten.
-    .fix-move = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg.
+    .fix-move = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt oder Vorzelt laufen.
     .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Nur wenn er im Freien läuft, stellen Sie ihn selbst ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Der Wind kann Abgase weiter als { $least } tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Planen und Wände halten die Abgase fest, und das Kohlenmonoxid darin tötet. Eine Plane auf dem Generator kann schmelzen und Feuer fangen.
        *[other] Wir wissen es nicht und haben das Schlimmste angenommen. In Zelt, Vorzelt, Fahrzeug oder Schuppen sammeln sich Abgase, auch bei offener Tür, und töten.
       }
-    .fix-out = Läuft er jetzt in etwas Geschlossenem: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
+    .fix-out = Läuft er jetzt in etwas Geschlossenem: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Lassen Sie ihn nie in Zelt, Vorzelt oder Fahrzeug laufen: nur im Freien, ringsum { $clear } frei.
     .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Markisen, Pavillons und Wänden weg, ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Stellen Sie ihn ins Freie oder unter ein hohes, an allen Seiten offenes Dach, ringsum { $clear } frei. Pavillon und Markise sind kein hohes Dach.
     .fix-choose = Stellen Sie ihn ins Freie oder unter ein hohes, an allen Seiten offenes Dach, ringsum { $clear } frei. Pavillon und Markise sind kein hohes Dach. Dann schreiben Sie das in den Plan.

@@ -42,11 +42,11 @@ CORD004 = { $fix ->
    *[other] { $first } hat vielleicht keinen Schutzleiter
   }
     .why = { $fix ->
-        [replace] Dahinter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
+        [replace] Dahinter kann ein gebrochener Draht innen die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
             [yes] {""}
            *[no] {" "}Betroffen: { $about }.
           }
-       *[other] Ohne Schutzleiter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
+       *[other] Ohne Schutzleiter kann ein gebrochener Draht innen die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt.{ $alone ->
             [yes] {""}
            *[no] {" "}Betroffen: { $about }.
           }

@@ -19,7 +19,7 @@ FIT001 = { $fix ->
     .why = { $fix ->
         [unusable] { $rule ->
             [OVER001] Das Teil kann überhitzen und in Brand geraten, bevor ein Schutzschalter auslöst.
-            [CORD004] Vielleicht fehlt der Schutzleiter. Dann kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen.
+            [CORD004] Vielleicht fehlt der Schutzleiter. Dann kann ein gebrochener Draht innen die volle Spannung auf ein Metallgehäuse bringen.
             [SHOCK005] Innen sind Neutralleiter und Schutzleiter verbunden, oder sind es vielleicht. Dann kann Metall, das Sie berühren, Strom führen.
            *[other] Was daran falsch ist, bleibt in jeder Steckdose falsch.
           }

@@ -8,7 +8,7 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
         [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
-        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit { $usable }.
+        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable }.
        *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Kraftstoff auf einem heißen Motor fängt Feuer.
       }
     .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.

@@ -17,8 +17,8 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Teile: { $about }.
           }
-        [own] Von Hitze und Höhe abgesehen, schaltet der Generator über { $demand } selbst ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
-        [single-look] Eine einzelne Steckdose für { $rating } darf nicht allein an einem Schutzschalter von { $breaker } hängen: Nichts löst aus, bevor sie überlastet ist. Zwei oder mehr dürfen es.
+        [own] Der Generator schaltet über { $demand } selbst ab, bei Hitze oder in der Höhe früher. Was er hier speist, ist für { $rating } oder mehr gemacht.
+        [single-look] Eine Steckdose für einen Stecker ({ $rating }) darf nicht allein an einem Schutzschalter von { $breaker } hängen: Sie wird zu heiß, bevor etwas auslöst. Eine für zwei Stecker darf es.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Bis dahin kann { $main ->
             [yes] alles außer dem Wohnwagen ihn überhitzen und in Brand setzen.
            *[no] der Adapter überhitzen und in Brand geraten.

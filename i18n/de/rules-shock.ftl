@@ -35,8 +35,8 @@ SHOCK003 = { $fix ->
    *[other] Damit würden die Leitungen eines Gebäudes gespeist
   }
     .why = Der Strom geht mit Tausenden Volt hinaus auf die Straße und tötet Menschen, die dort die Leitungen reparieren. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
-    .fix-stop = Schließen Sie den Generator nicht an das Gebäude an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
-    .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie den Generator nicht an das Gebäude an: Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
+    .fix-stop = Schließen Sie den Generator nicht an das Gebäude an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft einen Umschalter einbauen, der das Gebäude von der Straße trennt.
+    .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie den Generator nicht an das Gebäude an: Erst muss eine Elektrofachkraft einen Umschalter einbauen, der das Gebäude von der Straße trennt.
 
 SHOCK004 = { $fix ->
     [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden
@@ -80,8 +80,8 @@ SHOCK008 = { $count } GFCI hintereinander
     .why = Sie schützen nicht besser als einer. Jeder davon kann auslösen, also kann der Strom nach einem RESET noch ausbleiben. Vom Generator aus: { $about }.
     .fix-reset = Geht der Strom aus, stecken Sie zuerst das Gerät aus. Dann drücken Sie RESET an jedem, zuerst an dem, der dem Generator am nächsten ist. Prüfen Sie jeden mit seiner eigenen TEST-Taste.
 
-SHOCK009 = Zwei Fehler könnten einen Stromschlag geben, und nichts löst aus
-    .why = Der Neutralleiter ist erdfrei, oder wir wissen es nicht: Ein erster Fehler zeigt sich dann nicht. Ein zweiter kann die volle Spannung zwischen zwei Metallgehäuse bringen. Ohne GFCI: { $about }.
+SHOCK009 = Zwei kaputte Dinge zusammen könnten einen Stromschlag geben
+    .why = Der Neutralleiter ist erdfrei, oder wir wissen es nicht: Das erste kaputte zeigt sich dann nicht. Ein zweites kann die volle Spannung zwischen zwei Metallgehäuse bringen. Ohne GFCI: { $about }.
     .fix-protect = Schließen Sie alle an Steckdosen mit den Tasten TEST und RESET (GFCI) an. Benutzen Sie nichts mehr, was kribbelt, angeschnitten oder verschmort ist. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK010 = { $fix ->
@@ -89,10 +89,10 @@ SHOCK010 = { $fix ->
    *[other] Brückenstecker in einem Generator, der ein Gebäude speist
   }
     .why = Der Brückenstecker verbindet Neutralleiter und Schutzleiter am Generator. { $fix ->
-        [camper] Manche Wohnwagen tun innen dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
-       *[other] Das Gebäude tut dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
+        [camper] Tut der Wohnwagen innen dasselbe, fließt Strom über Metall, das Sie berühren.
+       *[other] Das Gebäude tut dasselbe, also fließt Strom über Metall, das Sie berühren.
       }
-    .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; fragen Sie sie, ob der Brückenstecker heraus muss.
+    .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft einen Umschalter einbauen, der das Gebäude von der Straße trennt; fragen Sie sie, ob der Brückenstecker heraus muss.
     .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie ihn mit eingestecktem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK011 = { $fix ->
@@ -109,27 +109,27 @@ SHOCK012 = Der GFCI schützt dieses Kabel nicht: { $about }
     .fix-first = Besser: Erst kommt ein GFCI-Kabel (Tasten TEST und RESET). Stecken Sie es in { $place }, und { $about } in dieses. Bis dahin halten Sie seine Verbindungen trocken und vom Boden weg, und fassen Sie es bei laufendem Motor nicht an.
 
 SHOCK013 = { $fix ->
-    [plug] Der GFCI an „{ $device }“ sieht keinen Fehler
+    [plug] Der GFCI an „{ $device }“ schaltet bei einem Stromschlag nicht ab
     [plug-alone] Ein GFCI kann den Brückenstecker abtrennen
     [plug-first] Ein GFCI kann den Brückenstecker abtrennen
     [plug-better] Ein GFCI kann den Brückenstecker abtrennen
-    [if-any] Ein GFCI an „{ $device }“ sieht vielleicht keinen Fehler
-    [if-none] Ein GFCI an „{ $device }“ sieht vielleicht keinen Fehler
-    [box] Der GFCI an „{ $device }“ sieht keinen Fehler
-   *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
+    [if-any] Ein GFCI an „{ $device }“ schaltet bei einem Stromschlag vielleicht nicht ab
+    [if-none] Ein GFCI an „{ $device }“ schaltet bei einem Stromschlag vielleicht nicht ab
+    [box] Der GFCI an „{ $device }“ schaltet bei einem Stromschlag nicht ab
+   *[other] Der GFCI an „{ $device }“ schaltet bei einem Stromschlag vielleicht nicht ab
   }
     .why = { $fix ->
-        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er nicht aus. Der Boden ist hier { $ground }.
+        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Stromschlag löst er nicht aus. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, ob in „{ $joint }“ ein Brückenstecker sitzt, also haben wir das angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
         [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also haben wir „{ $joint }“ angenommen. Hinter diesem GFCI hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
-        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen GFCI davon abhalten, bei einem Fehler auszulösen. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen GFCI davon abhalten, bei einem Stromschlag auszulösen. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
         [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
         [plug-better] Der Brückenstecker in „{ $joint }“ sitzt hinter einem GFCI. Löst dieser aus, sind Neutralleiter und Schutzleiter wieder getrennt, und Sie sehen es nicht.
         [if-any] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
         [if-none] An „{ $joint }“ sind Neutralleiter und Schutzleiter vielleicht verbunden: Dann löst ein GFCI an „{ $device }“ nicht aus. Der Boden ist hier { $ground }.
-        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Fehler löst er vielleicht nicht aus. Der Boden ist hier { $ground }.
-        [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir angenommen, dass bei einem Fehler nichts auslöst. Der Boden ist hier { $ground }.
+        [box] „{ $joint }“ verbindet Neutralleiter und Schutzleiter hinter diesem GFCI: Seine Taste TEST geht, aber bei einem Stromschlag löst er vielleicht nicht aus. Der Boden ist hier { $ground }.
+        [shared] An „{ $joint }“ sind Neutralleiter und Schutzleiter verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also haben wir angenommen, dass bei einem Stromschlag nichts auslöst. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Schutzleiter verbindet, also haben wir das angenommen. Dann löst dieser GFCI nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie{ $wet ->
@@ -152,4 +152,4 @@ SHOCK013 = { $fix ->
        *[yes] {""}
       } an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
     .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein GFCI-Kabel, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
-    .fix-if-none = Benutzen Sie { $any } nicht: Andere Punkte sagen, was dort noch falsch ist. Selbst mit Tasten TEST und RESET an „{ $device }“ schaltet bei einem Fehler vielleicht nichts ab.
+    .fix-if-none = Benutzen Sie { $any } nicht: Andere Punkte sagen, was dort noch falsch ist. Selbst mit Tasten TEST und RESET an „{ $device }“ schaltet bei einem Stromschlag vielleicht nichts ab.

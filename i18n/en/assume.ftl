@@ -39,9 +39,9 @@ assume-leg = We do not know which half feeds “{ $part }”, so we counted what
 assume-box-wire = We do not know how thick the wire to “{ $part }” is inside its box, so we assumed { $value }, the thinnest.
     .look = Read its papers, or ask whoever made it, or a licensed electrician. Do not open it.
 assume-cord-wire = We do not know the wire size of “{ $part }”, so we assumed { $value }, the thinnest.
-    .look = Read the print along the cord: “12/3” is 12 AWG with three wires.
+    .look = Read the print along the cord: “12/3” means wire size 12 AWG, and three wires.
 assume-cord-conductors = We do not know how many wires “{ $part }” has, so we assumed { $value }: no ground wire.
-    .look = Read the print along the cord: “12/3” is 12 AWG with three wires.
+    .look = Read the print along the cord: “12/3” means wire size 12 AWG, and three wires.
 assume-cord-length = We do not know how long “{ $part }” is. To figure lost volts, we assumed { $value }. To judge if it reaches, we assumed that it is too short.
     .look = Pace it off: count each step as { $step }.
 assume-cord-coiled = We do not know if “{ $part }” is fully unwound in use, so we assumed that it is coiled. Coiled, it can carry only a third as much.
@@ -70,12 +70,12 @@ assume-all-day = We do not know when “{ $part }” runs, so we assumed { $valu
 look-at = { $what }: { $ask }
 look-generator = The generator
 look-clears-dangers = { $dangers ->
-        [one] This might clear one danger.
-       *[other] This might clear { $dangers } dangers.
+        [one] If it turns out well, one danger is gone.
+       *[other] If it turns out well, { $dangers } dangers are gone.
     }
 look-clears-warnings = { $warnings ->
-        [one] This might clear one warning.
-       *[other] This might clear { $warnings } warnings.
+        [one] If it turns out well, one warning is gone.
+       *[other] If it turns out well, { $warnings } warnings are gone.
     }
 assume-parallel-limit = We do not know what the kit between the generators carries, so we assumed { $value }, as from one generator.
     .look = Read the amps on the kit.
@@ -85,11 +85,11 @@ assume-rated-on = On propane a generator gives about a tenth less than on gasoli
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Buy one with all of this on the package: { $list }.
 buy-plug = plug { $value }
-buy-inlet = inlet { $value }
+buy-inlet = inlet { $value } (where power goes in)
 buy-ends = outlet end { $value }
 buy-outlet = outlets { $value }
 buy-outdoor = “outdoor”, or a W in its letters
-buy-wire = { $value }, or a lower AWG number
+buy-wire = wire size { $value }, or a smaller AWG number (thicker wire)
 buy-conductors = { $value } wires
 buy-length = { $value } or less
 buy-listed = a testing lab’s mark

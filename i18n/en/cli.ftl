@@ -105,7 +105,7 @@ cli-print-alignment = Also print a page with rulers that shows where the labels 
 cli-print-only = Make only this print; repeat the option for more
 cli-print-card = The card’s size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold. For a phone: one narrow column, with pictures
 cli-print-ink = "black" prints black on white, without color or gray
-cli-print-date = The date to print on every sheet; also saves them as archive files (PDF/A-2a)
+cli-print-date = The date to print on every sheet; its files are then made to be kept for years (PDF/A-2a)
 cli-print-png = Also write a picture of each page, and contact.png with all of them
 cli-print-templates = A folder with your own templates; "tallywatt templates" writes some to start from
 
@@ -154,7 +154,7 @@ check-plan = { $name }
 check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
 check-next = What to do next
-next-none = No rule found a danger or a warning. Local codes still have the final say.
+next-none = No rule found a danger or a warning. Local codes (electrical law) still decide.
 next-trouble = { $title }.
 check-looks = Look at these too, in this order. Do not guess.
 check-buy = Not bought yet
@@ -204,7 +204,7 @@ check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case
 # Safety.
-check-defer = Local codes and a licensed electrician have the final say, not this tool.
+check-defer = Local codes (electrical law) and a licensed electrician decide, not this tool.
 
 reason-rated-power = the power of the generator
 # Safety.

@@ -18,7 +18,7 @@ interview-welcome =
     To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
-hint-many = Enter (un)marks. ← → count. Tab: go on. Esc: back
+hint-many = Enter (un)marks. ← → count. Tab: go on. Esc: back
 list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
@@ -90,6 +90,23 @@ id-bottom = bottom
 id-middle = middle
 id-load = load
 id-our-camper = our-camper
+id-regular-cord = regular-cord
+id-twist-cord = twist-cord
+id-four-wire-cord = four-wire-cord
+id-camper-cord = camper-cord
+id-three-way = three-way
+id-strip = strip
+id-splitter = splitter
+id-twist-splitter = twist-splitter
+id-four-wire-splitter = four-wire-splitter
+id-adapter = adapter
+id-camper-adapter = camper-adapter
+id-regular-adapter = regular-adapter
+id-twist-adapter = twist-adapter
+id-twist-box = twist-box
+id-four-wire-box = four-wire-box
+id-camper-box = camper-box
+id-large-box = large-box
 
 shown-unknown = not known
 shown-open-one = not asked
@@ -193,16 +210,16 @@ ask-generator-inverter = Is it an inverter generator?
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
-ask-generator-sets = Do two or more generators run joined together?
-    .why = Joined by a kit (in parallel). If not joined: one plan each.
+ask-generator-sets = One generator, or two joined by a kit?
+    .why = Joined (in parallel), two share the work. Not joined: a plan for each.
     .help =
         Only some inverter generators can be joined, and only by the kit that their manufacturer sells for them.
         Two generators that each have their own cords are not joined. Make a plan for each.
     .row = Generators joined
-pick-generator-sets-1 = No, this one alone
-pick-generator-sets-2 = Two as one
-pick-generator-sets-3 = Three as one
-pick-generator-sets-4 = Four as one
+pick-generator-sets-1 = One, by itself
+pick-generator-sets-2 = Two, joined by a kit
+pick-generator-sets-3 = Three, joined by a kit
+pick-generator-sets-4 = Four, joined by a kit
 
 # Safety.
 ask-generator-kit = Is it the manufacturer’s own kit for these exact models?
@@ -258,6 +275,14 @@ ask-outlet-list = Which outlets does the generator have?
         Look at the holes and at the name molded next to them. A side-by-side pair on one breaker counts as one. If it is on two breakers, mark 2.
     .row = Outlets
 pick-outlet-list-done = Those are all of its outlets
+
+ask-outlets-places = How are the outlets that look alike arranged?
+    .why = Labels and card then say left and right, not 1 and 2.
+    .help = If they are side by side, we call them left and right. If one is above another, top and bottom. With numbers, you choose which is 1 when you put the labels on.
+    .row = Alike outlets
+pick-outlets-places-across = { pick-out-places-across }
+pick-outlets-places-down = { pick-out-places-down }
+pick-outlets-places-number = { pick-out-places-number }
 
 ask-outlet-face = Which outlet, and what number is on its breaker?
     .why = To search, type 30 or twist or regular.
@@ -322,7 +347,7 @@ ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .row = GFCI
 
 ask-outlets-bonding = Which outlet is the bonding plug in?
-    .why = It keeps a GFCI (TEST and RESET) from tripping if it is in one.
+    .why = In an outlet with TEST and RESET, it can keep the GFCI from tripping.
     .help =
         A bonding plug is a plug with no cord. Look at the household outlets of the generator.
         It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
@@ -421,7 +446,7 @@ ask-load-plug = What plug does it have?
 
 ask-load-voltage = Does it use 240 V only?
     .why = { $about }. The nameplate says 240 V, or 120/240 V.
-    .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
+    .help = Its plug brings 120 V and 240 V. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
 pick-load-voltage-120-240 = 120 V as well
@@ -494,7 +519,7 @@ pick-site-alarm-nobody = Nobody will sleep here or nearby
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
     .why = That can kill workers on the power line, and you.
-    .help = Answer No if you only plug things into the generator, its cords and boxes. Answer Yes if any cord goes from it to a building’s wall outlet, inlet or panel. Never run such a cord. Only a licensed electrician may connect a generator to a building, with a transfer switch. If you do not know, we assume yes.
+    .help = Answer No if you only plug things into the generator, its cords and boxes. Answer Yes if any cord goes from it to a building’s wall outlet, inlet or panel. Never run such a cord. Only a licensed electrician may connect a generator to a building. It takes a transfer switch, which cuts the building off from the street. If you do not know, we assume yes.
     .row = Feeds a building
 
 ask-site-altitude = What is the elevation?
@@ -539,10 +564,10 @@ pick-gear-what-home-to-camper = Adapter TT-30 plug to 5-15
 pick-gear-what-four-to-twist = Adapter L14-30 plug to L5-30
 pick-gear-what-cord = Another cord or adapter
     .also = wire lead pigtail
-pick-gear-what-box-twist-30 = Box with breakers, L5-30 inlet
-pick-gear-what-box-camper-30 = Box with breakers, TT-30 inlet
-pick-gear-what-box-twist-30-four = Box with breakers, L14-30 inlet
-pick-gear-what-box-50 = Box with breakers, 14-50 inlet
+pick-gear-what-box-twist-30 = Box with breakers, L5-30 plug
+pick-gear-what-box-camper-30 = Box with breakers, TT-30 plug
+pick-gear-what-box-twist-30-four = Box with breakers, L14-30 plug
+pick-gear-what-box-50 = Box with breakers, 14-50 plug
 pick-gear-what-box = Another box with breakers
     .also = gray grey metal panel distribution
 pick-gear-what-camper = Camper or motorhome (RV)
@@ -599,7 +624,7 @@ ask-gear-coiled = Will some of it stay coiled or on a reel?
 
 # Safety.
 ask-hot = Did it, or a plug in it, ever get hot or soft?
-    .why = { $about }. Metal that no longer holds tight can start a fire.
+    .why = { $about }. A loose connection heats up, and can start a fire.
     .help = Warm is normal with a heavy load. If you could not keep your hand on it, or it is brown or soft, answer yes. We then say not to use it.
     .row = Got hot
 
@@ -633,8 +658,8 @@ ask-gear-from = What is it plugged into?
     .row = Plugged into
 pick-gear-from-none = Nothing: we do not use it
 
-ask-gear-name = What do you want to call it?
-    .why = { $about }. Its color or your own word: orange cord.
+ask-gear-name = What color is it, or what do you call it?
+    .why = { $about }. Its label says that, to tell it apart: orange.
     .help = Letters and digits, - and _. It goes on its label, so that you know which is which.
     .row = Name
 
@@ -805,6 +830,8 @@ part-out = Outlets of { $box }
 # A bare number, with the unit it was taken in.
 note-unit = That is { $answer }.
 note-added = Added { $count }: { $things }.
+# Of generators that run as one.
+note-joined = We count { $rated } for each generator. If that is for all of them together, go back and type the watts of one.
 note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
 note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.
 note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at the same time. They can take turns.
@@ -846,7 +873,7 @@ note-fits-nowhere = No outlet so far takes the plug of “{ $part }”. If none 
 # Safety. $adapters: one or more of the list, each in quotation marks.
 note-fits-by-adapter = No outlet so far takes the plug of “{ $part }”. This adapter would: { $adapters }. Use only a listed one, and mark it with your cords. Never file, bend or cut a plug.
 # What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
-note-jacket = We read: { $wire }{ $count ->
+note-jacket = We read: wire size { $wire }{ $count ->
         [unknown] {""}
        *[other] , { $count } wires
     }{ $outdoor ->
@@ -958,7 +985,7 @@ interview-after-all = Show all that we found
 interview-after-mend = Show the easiest changes that help
 interview-after-take = Take changes, one by one
 interview-take = Which changes do you take into the plan?
-    .why = All are marked. Take the mark off one that you will not make.
+    .why = All are marked. Unmark those that you will not make.
 interview-take-done = Take what is marked
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers

@@ -110,10 +110,10 @@ only-if-generator = ONLY with this generator: another can overload it.
 print-bonding-plug = bonding plug
 print-bonding-plug-stays = The bonding plug stays in. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = GFCI: NO. With “{ $joint }” plugged in, it cannot see a fault.
-print-shock-blind-plug = GFCI: NO. With the bonding plug in “{ $joint }”, it cannot see a fault.
-print-shock-doubtful = GFCI: NO. With “{ $joint }” plugged in, it might not see a fault.
-print-shock-doubtful-plug = GFCI: NO. With a bonding plug in “{ $joint }”, it might not see a fault.
+print-shock-blind = GFCI: NO. With “{ $joint }” plugged in, it stops no shock.
+print-shock-blind-plug = GFCI: NO. With the bonding plug in “{ $joint }”, it stops no shock.
+print-shock-doubtful = GFCI: NO. With “{ $joint }” plugged in, it might not stop a shock.
+print-shock-doubtful-plug = GFCI: NO. With a bonding plug in “{ $joint }”, it might not stop a shock.
 print-do-not-use = DO NOT USE
 # Of two generators that must not be joined.
 print-apart = DO NOT RUN IN PARALLEL

@@ -13,8 +13,8 @@ print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral
 print-test-other = Any other reading: stop the engine. Unplug that cord or box, start the engine, and test the outlet it was in. Do the same one step nearer to the generator, until an outlet reads right. Do not use what you unplugged last, or anything on it. If the generator’s own outlet reads wrong, do not use it.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too. If it does not, do not use that outlet.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
-print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see a fault there. Plug in only what the label allows.
-print-test-tester-doubtful = { $at }: the TEST button on the GFCI cuts the power, but a fault might not. Plug in only what the label allows.
+print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI stops no shock there. Plug in only what the label allows.
+print-test-tester-doubtful = { $at }: the TEST button on the GFCI cuts the power, but a shock might not. Plug in only what the label allows.
 print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
 
 ## The worksheet: tests

@@ -5,7 +5,7 @@ AIR001 = { $fix ->
    *[other] Exhaust is only { $distance } from people
   }
     .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, and under { $least } is worst.
-    .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window, exhaust away from people. Never run it in a tent or on a porch.
     .fix-closed = If the generator is in a closed place, get everyone out, and call { $call }: only firefighters go in. If it is in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window, exhaust away from people.
     .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Covers and walls hold exhaust in, and the carbon monoxide in it kills. A tarp on the generator can melt and catch fire.
        *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills.
       }
-    .fix-out = If the generator runs in a closed place now, get everyone out, and call { $call }. Let only firefighters go in to stop it. Run it only in the open, with { $clear } clear on all sides.
+    .fix-out = If the generator runs in a closed place now, get everyone out, and call { $call }. Let only firefighters go in to stop it. Never run it in a tent, porch or vehicle: only in the open, with { $clear } clear on all sides.
     .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings, canopies and walls, { $clear } clear on all sides. A roof over it must be high, and open on all sides.
     .fix-look = Go and look before you start it. Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof.
     .fix-choose = Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof. Then put that in the plan.

@@ -42,11 +42,11 @@ CORD004 = { $fix ->
    *[other] { $first } might have no ground wire
   }
     .why = { $fix ->
-        [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+        [replace] Past it, a broken wire inside can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
             [yes] {""}
            *[no] {" "}Look at: { $about }.
           }
-       *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
+       *[other] Without a ground wire, a broken wire inside can put full voltage on a metal case. Nothing trips until someone touches it.{ $alone ->
             [yes] {""}
            *[no] {" "}Look at: { $about }.
           }
@@ -77,7 +77,7 @@ CORD007 = The power strip { $first } is plugged into another cord
 CORD008 = { $first } makes heat for hours on a cord
     .why = It draws { $amps } ({ $watts }) for hours, which heats every worn contact, and no breaker notices. { $fix ->
         [warm] Fire departments say: plug a heater straight into an outlet, never into a cord or strip.
-       *[other] Fire departments say it of room heaters: never on a cord or strip.
+       *[other] Fire departments say of room heaters: never on a cord or strip.
       } Look at: { $about }.
     .fix-warm = Keep warm with bedding and clothes, or run the heater for less than three hours. If you use a cord all the same: one heavy cord, unwound, with no more on it than the plan allows. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
     .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, with no more on it than the plan allows. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.

@@ -19,7 +19,7 @@ FIT001 = { $fix ->
     .why = { $fix ->
         [unusable] { $rule ->
             [OVER001] It can overheat and catch fire before any breaker trips.
-            [CORD004] It might have no ground wire. Then a fault can put full voltage on a metal case.
+            [CORD004] It might have no ground wire. Then a broken wire inside can put full voltage on a metal case.
             [SHOCK005] It joins neutral to ground inside, or might. Then metal that you touch can carry current.
            *[other] What is wrong with it stays wrong in any outlet.
           }
@@ -86,7 +86,7 @@ FIT003 = { $fix ->
   }
     .why = { $fix ->
         [look] It is for { $twice } only. Many small generators do not give it: then it is live, with the wrong voltage.
-       *[other] It needs both halves of a 120/240 V generator, or a neutral, and lacks it: no adapter can add that. But it is live.
+       *[other] It needs both halves of a 120/240 V generator, or a neutral, and does not get them. No adapter can add that, but it is live.
       }
     .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
     .fix-look = Look for “{ $twice }” on the generator’s nameplate. Until then, plug nothing into it, and treat it as live.

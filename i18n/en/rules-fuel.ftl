@@ -8,7 +8,7 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
         [life-find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
-        [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank): where a life depends on it, count on { $usable }.
+        [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank): where a life depends on it, count on { $usable } at most.
        *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank), and fuel on a hot engine catches fire.
       }
     .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.

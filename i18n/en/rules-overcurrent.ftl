@@ -17,8 +17,8 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Parts: { $about }.
           }
-        [own] Hot or thin air aside, the generator stops itself past { $demand }. What it feeds here is rated for { $rating } or more.
-        [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
+        [own] The generator stops itself past { $demand }, or sooner in hot or thin air. What it feeds here is rated for { $rating } or more.
+        [single-look] An outlet for one plug ({ $rating }) must not be alone on a breaker of { $breaker }: it overheats before anything trips. One for two plugs is allowed.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }: until then { $main ->
             [yes] anything but the camper can overheat it, and start a fire.
            *[no] the adapter can overheat and catch fire.

@@ -35,8 +35,8 @@ SHOCK003 = { $fix ->
    *[other] This would feed a building’s wiring
   }
     .why = Power goes out to the street at thousands of volts, and kills people who repair the lines. A cord with a plug on both ends has live, exposed blades.
-    .fix-stop = Do not connect the generator to the building. Plug things into the generator by cords only. A licensed electrician must install transfer equipment first.
-    .fix-ask = Find out before you start it. If it will feed a building, do not connect it: a licensed electrician must install transfer equipment first.
+    .fix-stop = Do not connect the generator to the building. Plug things into the generator by cords only. A licensed electrician must first install a transfer switch, which cuts the building off from the street.
+    .fix-ask = Find out before you start it. If it will feed a building, do not connect it. A licensed electrician must first install a transfer switch, which cuts the building off from the street.
 
 SHOCK004 = { $fix ->
     [plug] The bonding plug joins neutral to ground again
@@ -80,8 +80,8 @@ SHOCK008 = { $count } GFCIs, one after another
     .why = They protect no better than one. Any of them might trip, so power might stay off after one RESET. From the generator on: { $about }.
     .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, the one nearest the generator first. Press TEST on each to test it.
 
-SHOCK009 = Two faults could shock someone and trip nothing
-    .why = The neutral floats, or we do not know: a first fault gives no sign. A second one can put full voltage between two metal cases. Without a GFCI: { $about }.
+SHOCK009 = Two broken things together could shock someone
+    .why = The neutral floats, or we do not know: the first broken thing gives no sign. A second can put full voltage between two metal cases. Without a GFCI: { $about }.
     .fix-protect = Plug all of them into outlets with TEST and RESET buttons (GFCI). Stop using anything that tingles, is cut or is scorched. Do not join neutral and ground yourself.
 
 SHOCK010 = { $fix ->
@@ -89,10 +89,10 @@ SHOCK010 = { $fix ->
    *[other] Bonding plug in a generator feeding a building
   }
     .why = The plug joins neutral to ground at the generator. { $fix ->
-        [camper] Some campers do the same inside: joined twice, metal that you touch carries current.
-       *[other] The building does the same: joined twice, metal that you touch carries current.
+        [camper] If the camper does the same inside, metal that you touch carries current.
+       *[other] The building does the same, so metal that you touch carries current.
       }
-    .fix-building = Do not connect the generator to the building. First, a licensed electrician must fit transfer equipment. Ask if the plug must come out.
+    .fix-building = Do not connect the generator to the building. A licensed electrician must first install a transfer switch, which cuts the building off from the street. Ask if the bonding plug must come out.
     .fix-camper = Ask the camper’s maker or a licensed electrician before you connect it with the plug in. Do not join neutral and ground yourself.
 
 SHOCK011 = { $fix ->
@@ -109,27 +109,27 @@ SHOCK012 = The GFCI does not protect this cord: { $about }
     .fix-first = Better: a GFCI cord (TEST and RESET buttons) goes in first. Plug it into { $place }, and { $about } into it. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
 SHOCK013 = { $fix ->
-    [plug] The GFCI at “{ $device }” cannot see a fault
+    [plug] The GFCI at “{ $device }” cannot stop a shock
     [plug-alone] A GFCI can cut off the bonding plug
     [plug-first] A GFCI can cut off the bonding plug
     [plug-better] A GFCI can cut off the bonding plug
-    [if-any] A GFCI at “{ $device }” might miss a fault
-    [if-none] A GFCI at “{ $device }” might miss a fault
-    [box] The GFCI at “{ $device }” cannot see a fault
-   *[other] The GFCI at “{ $device }” might miss a fault
+    [if-any] A GFCI at “{ $device }” might not stop a shock
+    [if-none] A GFCI at “{ $device }” might not stop a shock
+    [box] The GFCI at “{ $device }” cannot stop a shock
+   *[other] The GFCI at “{ $device }” might not stop a shock
   }
     .why = { $fix ->
-        [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
+        [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but a shock does not trip it. The ground here is { $ground }.
         [plug-look] We do not know if a bonding plug is in “{ $joint }”, so we assumed it is. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
         [plug-where] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping (the ground here is { $ground }).
-        [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
+        [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping at a shock. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-better] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
-        [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but a fault might not trip it. The ground here is { $ground }.
+        [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but a shock might not trip it. The ground here is { $ground }.
         [if-any] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
         [if-none] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
-        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing (the ground here is { $ground }).
+        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed that a shock trips nothing (the ground here is { $ground }).
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip (the ground here is { $ground }).
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, { $wet ->
@@ -152,4 +152,4 @@ SHOCK013 = { $fix ->
        *[yes] plug
       } only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
-    .fix-if-none = Do not use { $any }: other findings tell what else is wrong. Even if “{ $device }” has TEST and RESET buttons, they might not cut the power at a fault.
+    .fix-if-none = Do not use { $any }: other findings tell what else is wrong. Even if “{ $device }” has TEST and RESET buttons, they might not cut the power when someone gets a shock.

@@ -39,9 +39,9 @@ assume-leg = No sabemos qué mitad alimenta “{ $part }”, así que contamos e
 assume-box-wire = No sabemos qué grosor tiene dentro de la caja el conductor de “{ $part }”, así que supusimos { $value }, el más delgado.
     .look = Lea sus papeles, o pregunte a quien la hizo o a un { -electrician }. No la abra.
 assume-cord-wire = No sabemos el calibre de “{ $part }”, así que supusimos { $value }, el más delgado.
-    .look = Lea lo impreso a lo largo del cable: “12/3” es 12 AWG con tres conductores.
+    .look = Lea lo impreso a lo largo del cable: “12/3” es calibre 12 AWG, y tres conductores.
 assume-cord-conductors = No sabemos cuántos conductores tiene “{ $part }”, así que supusimos { $value }: sin { -ground-wire }.
-    .look = Lea lo impreso a lo largo del cable: “12/3” es 12 AWG con tres conductores.
+    .look = Lea lo impreso a lo largo del cable: “12/3” es calibre 12 AWG, y tres conductores.
 assume-cord-length = No sabemos cuánto mide “{ $part }”. Para la caída de tensión supusimos { $value }. Para el alcance supusimos que es demasiado corto.
     .look = Mídalo a pasos: cuente cada paso como { $step }.
 assume-cord-coiled = No sabemos si “{ $part }” está extendido del todo cuando se usa, así que supusimos que está enrollado. Enrollado soporta solo un tercio.
@@ -70,12 +70,12 @@ assume-all-day = No sabemos cuándo funciona “{ $part }”, así que supusimos
 look-at = { $what }: { $ask }
 look-generator = El generador
 look-clears-dangers = { $dangers ->
-        [one] Esto puede eliminar un peligro.
-       *[other] Esto puede eliminar { $dangers } peligros.
+        [one] Si todo está bien, desaparece un peligro.
+       *[other] Si todo está bien, desaparecen { $dangers } peligros.
     }
 look-clears-warnings = { $warnings ->
-        [one] Esto puede eliminar una advertencia.
-       *[other] Esto puede eliminar { $warnings } advertencias.
+        [one] Si todo está bien, desaparece una advertencia.
+       *[other] Si todo está bien, desaparecen { $warnings } advertencias.
     }
 assume-parallel-limit = No sabemos cuánto soporta el kit entre los generadores, así que supusimos { $value }, como de uno solo.
     .look = Lea los amperios en el kit.
@@ -85,11 +85,11 @@ assume-rated-on = Con propano, un generador da cerca de una décima parte menos 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Compre uno con todo esto en el paquete: { $list }.
 buy-plug = clavija { $value }
-buy-inlet = entrada { $value }
+buy-inlet = entrada { $value } (por donde llega la corriente)
 buy-ends = extremo { $value }
 buy-outlet = { -receptacle(form: "many") } { $value }
 buy-outdoor = “outdoor” (exteriores) o una W en sus letras
-buy-wire = { $value }, o un número AWG menor
+buy-wire = calibre { $value }, o un número AWG menor (hilo más grueso)
 buy-conductors = { $value } conductores
 buy-length = { $value } o menos
 buy-listed = la marca de un laboratorio de pruebas

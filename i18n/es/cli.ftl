@@ -106,7 +106,7 @@ cli-print-alignment = Imprimir también una página con reglas que muestra dónd
 cli-print-only = Solo este impreso; puede darse más de una vez
 cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar. Para el teléfono: una columna estrecha, con imágenes
 cli-print-ink = "black" imprime en negro sobre blanco, sin colores ni grises
-cli-print-date = La fecha que se imprime en cada hoja, que además hace los archivos PDF/A-2a; si falta, no se imprime ninguna
+cli-print-date = La fecha que se imprime en cada hoja; así los archivos se hacen para guardarlos años (PDF/A-2a); si falta, no se imprime ninguna
 cli-print-png = Escribir también una imagen de cada página, y contact.png con todas
 cli-print-templates = Una carpeta con plantillas propias; "tallywatt templates" escribe las que sirven para empezar
 

@@ -172,16 +172,16 @@ ask-generator-inverter = ¿Es un generador inversor?
         Uno de bastidor abierto con un { -tank } redondo encima por lo general no lo es.
     .row = Inversor
 
-ask-generator-sets = ¿Funcionan dos o más generadores unidos entre sí?
-    .why = Unidos por un kit (en paralelo). Si no lo están: un plan para cada uno.
+ask-generator-sets = ¿Un generador, o dos unidos por un kit?
+    .why = Unidos (en paralelo) funcionan como uno. Si no: un plan para cada uno.
     .help =
         Solo algunos generadores inversores pueden unirse, y solo con el kit que su fabricante vende para ellos.
         Dos generadores que van separados, cada uno con sus cables, no están unidos: haga un plan para cada uno.
     .row = Generadores unidos
-pick-generator-sets-1 = No, solo este
-pick-generator-sets-2 = Dos como uno
-pick-generator-sets-3 = Tres como uno
-pick-generator-sets-4 = Cuatro como uno
+pick-generator-sets-1 = Uno solo
+pick-generator-sets-2 = Dos, unidos por un kit
+pick-generator-sets-3 = Tres, unidos por un kit
+pick-generator-sets-4 = Cuatro, unidos por un kit
 
 # Safety.
 ask-generator-kit = ¿Es el kit del fabricante para justo estos modelos?
@@ -237,6 +237,14 @@ ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
         Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
     .row = { -receptacle(form: "Many") }
 pick-outlet-list-done = No tiene más
+
+ask-outlets-places = ¿Cómo están dispuestos los que se parecen?
+    .why = Así las etiquetas y la tarjeta dicen izquierda y derecha, no 1 y 2.
+    .help = Si están uno junto al otro, se llaman izquierda y derecha. Si uno está encima del otro, arriba y abajo. Con números, usted elige cuál es el 1 al pegar las etiquetas.
+    .row = Los que se parecen
+pick-outlets-places-across = { pick-out-places-across }
+pick-outlets-places-down = { pick-out-places-down }
+pick-outlets-places-number = { pick-out-places-number }
 
 ask-outlet-face = ¿Qué { -receptacle }, y qué número en su { -breaker }?
     .why = Para buscar, escriba 30, giro o doméstico.
@@ -400,7 +408,7 @@ ask-load-plug = ¿Qué clavija tiene?
 
 ask-load-voltage = ¿Usa solo 240 V?
     .why = { $about }. Su placa dice 240 V, o 120/240 V.
-    .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
+    .help = Su clavija trae 120 V y 240 V. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
 pick-load-voltage-120-240 = También 120 V
@@ -469,7 +477,7 @@ pick-site-alarm-nobody = Nadie dormirá aquí ni cerca
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
-    .help = Responda No si solo enchufa cosas en el generador, sus cables y sus cajas. Responda Sí si algún cable va de él a un { -receptacle } de pared, una entrada o un tablero de un edificio. Nunca tienda un cable así. Solo un { -electrician } puede conectarlo a un edificio, con un conmutador de transferencia. Si no lo sabe, suponemos que sí.
+    .help = Responda No si solo enchufa cosas en el generador, sus cables y sus cajas. Responda Sí si algún cable va de él a un { -receptacle } de pared, una entrada o un tablero de un edificio. Nunca tienda un cable así. Solo un { -electrician } puede conectarlo a un edificio, con un conmutador de transferencia, que separa el edificio de la calle. Si no lo sabe, suponemos que sí.
     .row = Alimenta un edificio
 
 ask-site-altitude = ¿A qué altura sobre el mar está?
@@ -570,7 +578,7 @@ ask-gear-coiled = ¿Quedará una parte enrollada o en un carrete?
     .row = Enrollado
 
 ask-hot = ¿Se puso caliente o blando, o alguna de sus clavijas?
-    .why = { $about }. Un metal que ya no aprieta puede causar un incendio.
+    .why = { $about }. Una conexión floja se calienta y puede causar un incendio.
     .help = Tibio es normal con mucha carga. Si no pudo dejar la mano encima, o está marrón o blando, responda sí. Entonces decimos que no se use.
     .row = Se calentó
 
@@ -601,8 +609,8 @@ ask-gear-from = ¿En qué se enchufa?
     .row = Se enchufa en
 pick-gear-from-none = En nada: no lo usamos
 
-ask-gear-name = ¿Cómo quiere llamarlo?
-    .why = { $about }. Su color o su propia palabra: cable naranja.
+ask-gear-name = ¿De qué color es, o cómo lo llama?
+    .why = { $about }. Va en su etiqueta, para distinguirlo: naranja.
     .help = Letras y cifras, - y _. Va en su etiqueta, para que sepa cuál es cuál.
     .row = Nombre
 
@@ -791,6 +799,8 @@ note-danger-gone = Ese peligro ya no está: { $title }
 # A bare number, with the unit it was taken in.
 note-unit = Entendimos { $answer }.
 note-added = Añadido ({ $count }): { $things }.
+# Of generators that run as one.
+note-joined = Contamos { $rated } para cada generador. Si eso es para todos juntos, vuelva atrás y escriba los vatios de uno.
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
@@ -813,7 +823,7 @@ note-fits-nowhere = La clavija de “{ $part }” no entra en ningún { -recepta
 # Safety. $adapters: one or more of the list, each in quotation marks.
 note-fits-by-adapter = La clavija de “{ $part }” no entra en ningún { -receptacle } hasta ahora. Con este adaptador sí: { $adapters }. Use solo uno certificado por un laboratorio y márquelo con sus cables. Nunca lime, doble ni corte una clavija.
 # What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
-note-jacket = Leímos: { $wire }{ $count ->
+note-jacket = Leímos: calibre { $wire }{ $count ->
         [unknown] {""}
        *[other] , { $count } hilos
     }{ $outdoor ->
@@ -943,3 +953,20 @@ id-bottom = abajo
 id-middle = centro
 id-load = aparato
 id-our-camper = nuestra-casa-rodante
+id-regular-cord = cable-normal
+id-twist-cord = cable-giro
+id-four-wire-cord = cable-cuatro-hilos
+id-camper-cord = cable-camper
+id-three-way = cable-triple
+id-strip = regleta
+id-splitter = derivador
+id-twist-splitter = derivador-giro
+id-four-wire-splitter = derivador-cuatro-hilos
+id-adapter = adaptador
+id-camper-adapter = adaptador-camper
+id-regular-adapter = adaptador-normal
+id-twist-adapter = adaptador-giro
+id-twist-box = caja-giro
+id-four-wire-box = caja-cuatro-hilos
+id-camper-box = caja-camper
+id-large-box = caja-grande

@@ -112,10 +112,10 @@ only-if-generator = SOLO con este generador: con otro puede sobrecargarse.
 print-bonding-plug = clavija de unión
 print-bonding-plug-stays = La clavija de unión se queda. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = GFCI: NO. Con “{ $joint }” enchufado, no detecta averías.
-print-shock-blind-plug = GFCI: NO. Con la clavija de unión en “{ $joint }”, no detecta averías.
-print-shock-doubtful = GFCI: NO. Con “{ $joint }” enchufado, quizá no detecte averías.
-print-shock-doubtful-plug = GFCI: NO. Con una clavija de unión en “{ $joint }”, quizá no detecte averías.
+print-shock-blind = GFCI: NO. Con “{ $joint }” enchufado, no corta descargas.
+print-shock-blind-plug = GFCI: NO. Con la clavija de unión en “{ $joint }”, no corta descargas.
+print-shock-doubtful = GFCI: NO. Con “{ $joint }” enchufado, quizá no corte una descarga.
+print-shock-doubtful-plug = GFCI: NO. Con una clavija de unión en “{ $joint }”, quizá no corte una descarga.
 print-do-not-use = NO USAR
 print-apart = NO USAR EN PARALELO
 print-apart-brief = NO UNIR

@@ -13,8 +13,8 @@ print-test-reads-either = { $at }: un probador enchufable muestra CORRECT si el 
 print-test-other = Cualquier otra lectura: pare el motor. Desenchufe ese cable o esa caja, arranque el motor y pruebe la toma donde estaba. Siga hacia el generador hasta que una marque bien. No use lo último que desenchufó, ni nada enchufado en ello. Si marca mal una toma del propio generador, no la use.
 print-test-tester-trips = { $at }: el botón del propio probador también debe cortar la corriente. Si no, no use esa toma.
 print-test-tester-no-way-back = { $at }: el botón del propio probador no hace nada aquí. Presione en su lugar TEST en el { -gfci }.
-print-test-tester-blind = { $at }: el botón del propio probador no hace nada. El { -gfci } no detecta averías ahí. Enchufe solo lo que permite la etiqueta.
-print-test-tester-doubtful = { $at }: el botón TEST del { -gfci } corta la corriente, pero una avería quizá no. Enchufe solo lo que permite la etiqueta.
+print-test-tester-blind = { $at }: el botón del propio probador no hace nada. El { -gfci } no corta descargas ahí. Enchufe solo lo que permite la etiqueta.
+print-test-tester-doubtful = { $at }: el botón TEST del { -gfci } corta la corriente, pero una descarga quizá no. Enchufe solo lo que permite la etiqueta.
 print-test-tester-either = { $at }: no sabemos qué hace el botón del propio probador. Solo cuenta el botón TEST del { -gfci } mismo.
 
 ## The worksheet: tests

@@ -5,7 +5,7 @@ AIR001 = { $fix ->
    *[other] El escape está a solo { $distance } de la gente
   }
     .why = El monóxido de carbono no huele, y mata a quien duerme. Mantenga el escape a { $ample } o más de la gente, también de los vecinos: más cerca puede matar, y a menos de { $least } es peor.
-    .fix-move = Pare el motor y deje que se enfríe. Después lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
+    .fix-move = Pare el motor y deje que se enfríe. Después lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana, con el escape lejos de la gente. Nunca lo use en una { -tent } ni en un porche.
     .fix-closed = Si funciona en un lugar cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Solo si funciona al aire libre, párelo usted. Ya frío, póngalo al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana, con el escape lejos de la gente.
     .fix-farther = Pare el motor y deje que se enfríe. Después lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. El viento puede llevar los gases a más de { $least }.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Las cubiertas y las paredes retienen los gases de escape, y el monóxido de carbono que llevan mata. Una lona sobre el generador puede fundirse y arder.
        *[other] No lo sabemos, así que supusimos lo peor. Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta, y matan.
       }
-    .fix-out = Si funciona ahora en un lugar cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Úselo solo al aire libre, con { $clear } libres por todos lados.
+    .fix-out = Si funciona ahora en un lugar cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Nunca lo use en una { -tent }, un porche o un vehículo: solo al aire libre, con { $clear } libres por todos lados.
     .fix-uncover = Pare el motor y quite la lona o la funda. Aleje el generador de toldos y paredes: { $clear } libres por todos lados. Un techo debe estar bien por encima de él y abierto por todos lados.
     .fix-look = Vaya y mire antes de arrancarlo. Póngalo al aire libre, o bajo un techo alto y abierto por todos lados, con { $clear } libres alrededor. Un toldo o una carpa plegable no es un techo alto.
     .fix-choose = Póngalo al aire libre, o bajo un techo alto y abierto por todos lados, con { $clear } libres alrededor. Un toldo o una carpa plegable no es un techo alto. Después, dígalo en el plan.

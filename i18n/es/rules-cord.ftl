@@ -42,11 +42,11 @@ CORD004 = { $fix ->
    *[other] Quizá { $first } no tenga { -ground-wire }
   }
     .why = { $fix ->
-        [replace] Más allá, una avería puede poner toda la tensión en una carcasa de metal. Nada se dispara hasta que alguien la toca.{ $alone ->
+        [replace] Más allá, un hilo roto por dentro puede poner toda la tensión en una carcasa de metal. Nada se dispara hasta que alguien la toca.{ $alone ->
             [yes] {""}
            *[no] {" "}Mire: { $about }.
           }
-       *[other] Sin { -ground-wire }, una avería puede poner toda la tensión en una carcasa de metal. Nada se dispara hasta que alguien la toca.{ $alone ->
+       *[other] Sin { -ground-wire }, un hilo roto por dentro puede poner toda la tensión en una carcasa de metal. Nada se dispara hasta que alguien la toca.{ $alone ->
             [yes] {""}
            *[no] {" "}Mire: { $about }.
           }

@@ -19,7 +19,7 @@ FIT001 = { $fix ->
     .why = { $fix ->
         [unusable] { $rule ->
             [OVER001] Puede sobrecalentarse y arder antes de que se dispare un { -breaker }.
-            [CORD004] Quizá no tenga { -ground-wire }. Entonces una avería puede poner toda la tensión en una carcasa de metal.
+            [CORD004] Quizá no tenga { -ground-wire }. Entonces un hilo roto por dentro puede poner toda la tensión en una carcasa de metal.
             [SHOCK005] Une el neutro a tierra por dentro, o quizá lo haga. Entonces el metal que usted toca puede llevar corriente.
            *[other] Lo que tiene mal sigue mal en cualquier { -receptacle }.
           }

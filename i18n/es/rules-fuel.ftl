@@ -8,7 +8,7 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
         [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable }.
+        [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable } como máximo.
        *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno), y el combustible sobre un motor caliente se incendia.
       }
     .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Pare el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca cargue con lluvia ni cerca de llamas.

@@ -17,8 +17,8 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Partes: { $about }.
           }
-        [own] Sin contar el calor ni la altura, el generador se para solo por encima de { $demand }. Lo que alimenta aquí está hecho para { $rating } o más.
-        [single-look] Un solo { -receptacle } de { $rating } no debe ser el único en un { -breaker } de { $breaker }: se sobrecarga antes de que algo se dispare. Dos o más sí se permiten.
+        [own] El generador se para solo por encima de { $demand }, o antes con calor o en altura. Lo que alimenta aquí está hecho para { $rating } o más.
+        [single-look] Un { -receptacle } para una sola clavija ({ $rating }) no debe estar solo en un { -breaker } de { $breaker }: se calienta demasiado antes de que algo se dispare. Uno para dos clavijas sí puede.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que hay antes solo se dispara por encima de { $breaker }: hasta entonces { $main ->
             [yes] cualquier cosa que no sea la { -camper } puede sobrecalentarlo y causar un incendio.
            *[no] el adaptador puede sobrecalentarse y arder.

@@ -35,8 +35,8 @@ SHOCK003 = { $fix ->
    *[other] Esto alimentaría la instalación de un edificio
   }
     .why = La corriente sale a la calle, a miles de voltios, y mata a quienes reparan las líneas. Un cable con una clavija en cada extremo tiene patas al descubierto y con tensión.
-    .fix-stop = No conecte el generador al edificio. Enchufe las cosas al generador solo con cables. Primero, un { -electrician } debe instalar un equipo de transferencia.
-    .fix-ask = Averígüelo antes de arrancarlo. Si va a alimentar un edificio, no lo conecte: primero, un { -electrician } debe instalar un equipo de transferencia.
+    .fix-stop = No conecte el generador al edificio. Enchufe las cosas al generador solo con cables. Primero, un { -electrician } debe instalar un conmutador de transferencia, que separa el edificio de la calle.
+    .fix-ask = Averígüelo antes de arrancarlo. Si va a alimentar un edificio, no lo conecte: primero, un { -electrician } debe instalar un conmutador de transferencia, que separa el edificio de la calle.
 
 SHOCK004 = { $fix ->
     [plug] La clavija de unión une el neutro a tierra otra vez
@@ -80,8 +80,8 @@ SHOCK008 = { $count } { -gfci(form: "many") }, uno tras otro
     .why = No protegen mejor que uno solo. Cualquiera de ellos puede dispararse, así que la corriente puede seguir cortada después de un RESET. Desde el generador: { $about }.
     .fix-reset = Si la corriente se corta, primero desenchufe el aparato. Después presione RESET en cada uno, empezando por el más cercano al generador. Presione TEST en cada uno para probarlo.
 
-SHOCK009 = Dos averías podrían dar una descarga sin disparar nada
-    .why = El neutro es flotante, o no lo sabemos: una primera avería no se nota. Una segunda puede poner toda la tensión entre dos carcasas de metal. Sin { -gfci }: { $about }.
+SHOCK009 = Dos cosas dañadas a la vez podrían dar una descarga
+    .why = El neutro es flotante, o no lo sabemos: la primera cosa dañada no se nota. Una segunda puede poner toda la tensión entre dos carcasas de metal. Sin { -gfci }: { $about }.
     .fix-protect = Enchufe todo esto en { -receptacle(form: "many") } con botones TEST y RESET (GFCI). Deje de usar lo que dé cosquilleo, esté cortado o quemado. No conecte por su cuenta el neutro con la tierra.
 
 SHOCK010 = { $fix ->
@@ -89,10 +89,10 @@ SHOCK010 = { $fix ->
    *[other] Clavija de unión en un generador que alimenta un edificio
   }
     .why = La clavija une el neutro a tierra en el generador. { $fix ->
-        [camper] Algunas { -camper(form: "many") } hacen lo mismo por dentro: con dos uniones, el metal que usted toca lleva corriente.
-       *[other] El edificio hace lo mismo: con dos uniones, el metal que usted toca lleva corriente.
+        [camper] Si la { -camper } hace lo mismo por dentro, el metal que usted toca lleva corriente.
+       *[other] El edificio hace lo mismo, así que el metal que usted toca lleva corriente.
       }
-    .fix-building = No conecte el generador al edificio. Primero, un { -electrician } debe instalar un equipo de transferencia. Pregúntele si hay que sacar la clavija.
+    .fix-building = No conecte el generador al edificio. Primero, un { -electrician } debe instalar un conmutador de transferencia, que separa el edificio de la calle. Pregúntele si hay que sacar la clavija.
     .fix-camper = Pregunte al fabricante de la { -camper } o a un { -electrician } antes de conectarla con la clavija puesta. No conecte por su cuenta el neutro con la tierra.
 
 SHOCK011 = { $fix ->
@@ -109,27 +109,27 @@ SHOCK012 = El { -gfci } no protege este cable: { $about }
     .fix-first = Mejor: va primero un cable con GFCI (botones TEST y RESET). Enchúfelo en { $place }, y { $about } en él. Hasta entonces, mantenga las uniones secas y fuera del suelo, y no lo toque con el motor en marcha.
 
 SHOCK013 = { $fix ->
-    [plug] El { -gfci } de “{ $device }” no detecta una avería
+    [plug] El { -gfci } de “{ $device }” no corta una descarga
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
     [plug-first] Un { -gfci } puede desconectar la clavija de unión
     [plug-better] Un { -gfci } puede desconectar la clavija de unión
-    [if-any] Un { -gfci } en “{ $device }” quizá no detecte una avería
-    [if-none] Un { -gfci } en “{ $device }” quizá no detecte una avería
-    [box] El { -gfci } de “{ $device }” no detecta una avería
-   *[other] El { -gfci } de “{ $device }” quizá no detecte una avería
+    [if-any] Un { -gfci } en “{ $device }” quizá no corte una descarga
+    [if-none] Un { -gfci } en “{ $device }” quizá no corte una descarga
+    [box] El { -gfci } de “{ $device }” no corta una descarga
+   *[other] El { -gfci } de “{ $device }” quizá no corte una descarga
   }
     .why = { $fix ->
-        [plug] La clavija de unión en “{ $joint }” está después de ese { -gfci }: su botón TEST funciona, pero una avería no lo dispara. Suelo aquí: { $ground }.
+        [plug] La clavija de unión en “{ $joint }” está después de ese { -gfci }: su botón TEST funciona, pero una descarga no lo dispara. Suelo aquí: { $ground }.
         [plug-look] No sabemos si hay una clavija de unión en “{ $joint }”, así que supusimos que sí. Después de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-where] No sabemos en qué { -receptacle } está la clavija de unión, así que supusimos “{ $joint }”. Después de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
-        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que una avería dispare ese { -gfci }. Suelo aquí: { $ground }.
+        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que una descarga dispare ese { -gfci }. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
         [plug-better] La clavija de unión en “{ $joint }” está después de un { -gfci }. Si este se dispara, neutro y tierra quedan separados, y usted no lo ve.
-        [box] “{ $joint }” une neutro y tierra después de ese { -gfci }: su botón TEST funciona, pero quizá una avería no lo dispare. Suelo aquí: { $ground }.
+        [box] “{ $joint }” une neutro y tierra después de ese { -gfci }: su botón TEST funciona, pero quizá una descarga no lo dispare. Suelo aquí: { $ground }.
         [if-any] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
         [if-none] En “{ $joint }” neutro y tierra quizá estén unidos: entonces un { -gfci } en “{ $device }” no se dispara. Suelo aquí: { $ground }.
-        [shared] Neutro y tierra están unidos en “{ $joint }”. No sabemos si un solo { -gfci } sirve a los dos, así que supusimos que una avería no dispara nada. Suelo aquí: { $ground }.
+        [shared] Neutro y tierra están unidos en “{ $joint }”. No sabemos si un solo { -gfci } sirve a los dos, así que supusimos que una descarga no dispara nada. Suelo aquí: { $ground }.
        *[other] No sabemos si “{ $joint }” une neutro y tierra por dentro, así que supusimos que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
     .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, { $wet ->
@@ -152,4 +152,4 @@ SHOCK013 = { $fix ->
        *[yes] enchufe
       } en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
     .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con GFCI, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
-    .fix-if-none = No use { $any }: otros hallazgos dicen qué más está mal. Aunque “{ $device }” tenga botones TEST y RESET, quizá no corten la corriente en una avería.
+    .fix-if-none = No use { $any }: otros hallazgos dicen qué más está mal. Aunque “{ $device }” tenga botones TEST y RESET, quizá no corten la corriente si alguien recibe una descarga.

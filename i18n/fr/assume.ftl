@@ -39,9 +39,9 @@ assume-leg = Nous ignorons quelle moitié alimente « { $part } » et avons do
 assume-box-wire = Nous ignorons la grosseur du fil vers « { $part } » dans son coffret et avons donc supposé { $value }, le plus mince.
     .look = Lisez ses papiers, ou demandez à qui l’a fabriqué, ou à un { -electrician }. Ne l’ouvrez pas.
 assume-cord-wire = Nous ignorons le calibre de « { $part } » et avons donc supposé { $value }, le plus mince.
-    .look = Lisez ce qui est imprimé le long de la rallonge : « 12/3 », c’est 12 AWG et trois conducteurs.
+    .look = Lisez ce qui est imprimé le long de la rallonge : « 12/3 », c’est le calibre 12 AWG, et trois conducteurs.
 assume-cord-conductors = Nous ignorons combien de fils a « { $part } » et avons donc supposé { $value } : pas de { -ground-wire }.
-    .look = Lisez ce qui est imprimé le long de la rallonge : « 12/3 », c’est 12 AWG et trois conducteurs.
+    .look = Lisez ce qui est imprimé le long de la rallonge : « 12/3 », c’est le calibre 12 AWG, et trois conducteurs.
 assume-cord-length = Nous ignorons la longueur de « { $part } ». Pour les volts perdus, nous avons supposé { $value }. Pour juger si elle va assez loin, nous avons supposé que non.
     .look = Mesurez-la au pas : comptez chaque pas pour { $step }.
 assume-cord-coiled = Nous ignorons si « { $part } » est toute déroulée pendant l’usage et avons donc supposé que non. Enroulée, une rallonge ne supporte que le tiers.
@@ -74,22 +74,22 @@ assume-rated-on = Au propane, { -generator(form: "a") } donne environ un dixièm
 look-at = { $what } : { $ask }
 look-generator = { -generator(form: "The") }
 look-clears-dangers = { $dangers ->
-        [one] Cela peut éliminer un danger.
-       *[other] Cela peut éliminer { $dangers } dangers.
+        [one] Si tout va bien, un danger disparaît.
+       *[other] Si tout va bien, { $dangers } dangers disparaissent.
     }
 look-clears-warnings = { $warnings ->
-        [one] Cela peut éliminer un avertissement.
-       *[other] Cela peut éliminer { $warnings } avertissements.
+        [one] Si tout va bien, un avertissement disparaît.
+       *[other] Si tout va bien, { $warnings } avertissements disparaissent.
     }
 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Achetez-en un avec tout ceci sur l’emballage : { $list }.
 buy-plug = fiche { $value }
-buy-inlet = entrée { $value }
+buy-inlet = entrée { $value } (où le courant arrive)
 buy-ends = bout { $value }
 buy-outlet = prises { $value }
 buy-outdoor = « outdoor » (extérieur) ou un W dans ses lettres
-buy-wire = { $value }, ou un numéro AWG plus petit
+buy-wire = calibre { $value }, ou un numéro AWG plus petit (fil plus gros)
 buy-conductors = { $value } fils
 buy-length = { $value } ou moins
 buy-listed = la marque d’un laboratoire d’essai

@@ -102,7 +102,7 @@ cli-print-alignment = Imprimer aussi une page avec des règles qui montre où to
 cli-print-only = Faire seulement cette impression ; répétez l’option pour plusieurs
 cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier. Pour le téléphone : une colonne étroite, avec des images
 cli-print-ink = "black" imprime en noir sur blanc, sans couleurs ni gris
-cli-print-date = La date à imprimer sur chaque feuille ; elle en fait aussi des fichiers d’archives (PDF/A-2a)
+cli-print-date = La date à imprimer sur chaque feuille ; les fichiers sont alors faits pour durer des années (PDF/A-2a)
 cli-print-png = Écrire aussi une image de chaque page, et contact.png avec toutes
 cli-print-templates = Un dossier avec vos propres modèles ; "tallywatt templates" écrit ceux dont on part
 

@@ -86,6 +86,23 @@ id-bottom = bas
 id-middle = milieu
 id-load = appareil
 id-our-camper = notre-{ -camper }
+id-regular-cord = rallonge-normale
+id-twist-cord = rallonge-tournante
+id-four-wire-cord = rallonge-quatre-fils
+id-camper-cord = rallonge-{ -camper }
+id-three-way = rallonge-triple
+id-strip = multiprise
+id-splitter = répartiteur
+id-twist-splitter = répartiteur-tournant
+id-four-wire-splitter = répartiteur-quatre-fils
+id-adapter = adaptateur
+id-camper-adapter = adaptateur-{ -camper }
+id-regular-adapter = adaptateur-normal
+id-twist-adapter = adaptateur-tournant
+id-twist-box = coffret-tournant
+id-four-wire-box = coffret-quatre-fils
+id-camper-box = coffret-{ -camper }
+id-large-box = gros-coffret
 
 shown-unknown = inconnu
 shown-open-one = non demandé
@@ -187,16 +204,16 @@ ask-generator-inverter = Est-ce { -generator(form: "a") } à onduleur ?
         Un cadre ouvert avec un réservoir rond sur le dessus n’en est en général pas un.
     .row = Onduleur
 
-ask-generator-sets = Joignez-vous plusieurs { -generator(form: "many") } ?
+ask-generator-sets = Est-ce { -generator(form: "a") }, ou deux ensemble par un kit ?
     .why = Par un kit (en parallèle). À part : un plan pour chaque { -generator }.
     .help =
         Seuls certains modèles à onduleur peuvent être joints, et seulement par le kit que leur fabricant vend pour eux.
         Deux modèles qui tournent à part, chacun avec ses rallonges, ne sont pas joints : faites un plan pour chacun.
     .row = En parallèle
-pick-generator-sets-1 = Non, rien de joint
-pick-generator-sets-2 = Deux ensemble
-pick-generator-sets-3 = Trois ensemble
-pick-generator-sets-4 = Quatre ensemble
+pick-generator-sets-1 = À part, sans kit
+pick-generator-sets-2 = Deux ensemble, par un kit
+pick-generator-sets-3 = Trois ensemble, par un kit
+pick-generator-sets-4 = Quatre ensemble, par un kit
 
 # Safety.
 ask-generator-kit = Est-ce le kit du fabricant pour ces modèles exacts ?
@@ -252,6 +269,14 @@ ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.
     .row = Prises
 pick-outlet-list-done = Ce sont toutes ses prises
+
+ask-outlets-places = Comment sont disposées les prises semblables ?
+    .why = Étiquettes et carte diront gauche et droite, et non 1 et 2.
+    .help = Côte à côte, elles s’appellent gauche et droite. L’une au-dessus de l’autre, haut et bas. Avec des numéros, vous choisissez laquelle est la 1 en collant les étiquettes.
+    .row = Prises semblables
+pick-outlets-places-across = { pick-out-places-across }
+pick-outlets-places-down = { pick-out-places-down }
+pick-outlets-places-number = { pick-out-places-number }
 
 ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
     .why = Pour chercher, tapez 30, tourner ou ordinaire.
@@ -415,7 +440,7 @@ ask-load-plug = Quelle fiche a-t-il ?
 
 ask-load-voltage = N’utilise-t-il que 240 V ?
     .why = { $about }. Sa plaque dit 240 V, ou 120/240 V.
-    .help = Sa fiche apporte les deux. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
+    .help = Sa fiche apporte 120 V et 240 V. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
     .row = Tension qu’il utilise
 pick-load-voltage-240 = 240 V seulement
 pick-load-voltage-120-240 = 120 V aussi
@@ -484,7 +509,7 @@ pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
 ask-site-building = Alimentera-t-on le câblage d’une maison ou d’un chalet ?
     .why = Cela peut tuer ceux qui travaillent sur la ligne, et vous.
-    .help = Répondez Non si vous branchez seulement des choses sur { -generator(form: "the") }, ses rallonges et ses coffrets. Répondez Oui si une rallonge va de là à une prise murale, une entrée ou un panneau d’un bâtiment. Ne branchez jamais une telle rallonge. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
+    .help = Répondez Non si vous branchez seulement des choses sur { -generator(form: "the") }, ses rallonges et ses coffrets. Répondez Oui si une rallonge va de là à une prise murale, une entrée ou un panneau d’un bâtiment. Ne branchez jamais une telle rallonge. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source, qui sépare le bâtiment de la rue. Si vous ne savez pas, nous supposons que oui.
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?
@@ -585,7 +610,7 @@ ask-gear-coiled = En restera-t-il en rouleau ou sur un dévidoir ?
     .row = Enroulée
 
 ask-hot = Cela a-t-il déjà chauffé ou ramolli, fiche comprise ?
-    .why = { $about }. Un métal qui ne serre plus peut mettre le feu.
+    .why = { $about }. Une connexion lâche chauffe, et peut mettre le feu.
     .help = Tiède est normal sous forte charge. Si vous ne pouviez pas y laisser la main, ou si c’est bruni ou mou, répondez oui. Nous disons alors de ne plus s’en servir.
     .row = A chauffé
 
@@ -616,8 +641,8 @@ ask-gear-from = À quoi est-ce branché ?
     .row = Branché à
 pick-gear-from-none = Rien : cela ne sert pas
 
-ask-gear-name = Comment l’appeler ?
-    .why = { $about }. Sa couleur ou votre mot : rallonge orange.
+ask-gear-name = Quelle est sa couleur, ou son nom pour vous ?
+    .why = { $about }. Son étiquette le dit, pour la reconnaître : orange.
     .help = Lettres et chiffres, - et _. Ce nom va sur son étiquette, pour savoir laquelle est laquelle.
     .row = Nom
 
@@ -785,6 +810,8 @@ part-out = Prises de { $box }
 # A bare number, with the unit it was taken in.
 note-unit = Compris : { $answer }.
 note-added = Ajouté ({ $count }) : { $things }.
+# Of generators that run as one.
+note-joined = Nous comptons { $rated } pour chaque { -generator }. Si c’est pour l’ensemble, revenez en arrière et tapez les watts de chaque { -generator }.
 note-load-left = Votre liste fait { $all } sur { $rated } jusqu’ici. Reste { $left }, moins en altitude ou par temps chaud.
 note-load-named = Votre liste fait { $all } jusqu’ici. Nous ignorons ce que { -generator(form: "the") } donne.
 note-load-turns = { $all } en tout, mais { -generator(form: "the") } donne { $rated } : pas tout à la fois. Les appareils peuvent marcher à tour de rôle.
@@ -826,7 +853,7 @@ note-fits-nowhere = Aucune prise jusqu’ici ne reçoit la fiche de « { $part 
 # Safety. $adapters: one or more of the list, each in quotation marks.
 note-fits-by-adapter = Aucune prise jusqu’ici ne reçoit la fiche de « { $part } ». Cet adaptateur, oui : { $adapters }. N’en utilisez qu’un certifié par un laboratoire, et cochez-le avec vos rallonges. Ne limez, ne pliez, ne coupez jamais une fiche.
 # What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.
-note-jacket = Nous avons lu : { $wire }{ $count ->
+note-jacket = Nous avons lu : calibre { $wire }{ $count ->
         [unknown] {""}
        *[other] , { $count } conducteurs
     }{ $outdoor ->

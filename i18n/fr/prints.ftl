@@ -110,10 +110,10 @@ only-if-generator = SEULEMENT avec { -generator(form: "this") } : une autre sou
 print-bonding-plug = fiche de liaison
 print-bonding-plug-stays = La fiche de liaison reste. { $title }
 # With what plugged in: a box, or a bonding plug in an outlet.
-print-shock-blind = GFCI : NON. Avec « { $joint } » branché, il ne peut pas voir un défaut.
-print-shock-blind-plug = GFCI : NON. Avec la fiche de liaison dans « { $joint } », il ne peut pas voir un défaut.
-print-shock-doubtful = GFCI : NON. Avec « { $joint } » branché, il peut manquer un défaut.
-print-shock-doubtful-plug = GFCI : NON. Avec une fiche de liaison dans « { $joint } », il peut manquer un défaut.
+print-shock-blind = GFCI : NON. Avec « { $joint } » branché, il ne coupe aucun choc.
+print-shock-blind-plug = GFCI : NON. Avec la fiche de liaison dans « { $joint } », il ne coupe aucun choc.
+print-shock-doubtful = GFCI : NON. Avec « { $joint } » branché, il peut ne pas couper un choc.
+print-shock-doubtful-plug = GFCI : NON. Avec une fiche de liaison dans « { $joint } », il peut ne pas couper un choc.
 print-do-not-use = NE PAS UTILISER
 print-apart = NE PAS COUPLER EN PARALLÈLE
 print-apart-brief = NE PAS COUPLER

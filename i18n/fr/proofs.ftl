@@ -13,8 +13,8 @@ print-test-reads-either = { $at } : un testeur de prise montre CORRECT si le ne
 print-test-other = Toute autre lecture : arrêtez le moteur. Débranchez cette rallonge ou ce coffret, redémarrez le moteur, et testez la prise où c’était branché. Remontez ainsi vers { -generator(form: "the") } jusqu’à une lecture juste. N’utilisez ni ce que vous avez débranché en dernier, ni ce qui y est branché. Si la prise { -generator(form: "of") } elle-même montre une lecture fausse, ne l’utilisez pas.
 print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant. Sinon, n’utilisez pas cette prise.
 print-test-tester-no-way-back = { $at } : le bouton du testeur ne fait rien ici. Appuyez plutôt sur TEST du GFCI lui-même.
-print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI ne peut pas y voir un défaut. N’y branchez que ce que l’étiquette permet.
-print-test-tester-doubtful = { $at } : le bouton TEST du GFCI coupe le courant, mais un défaut ne le fera peut-être pas. N’y branchez que ce que l’étiquette permet.
+print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI n’y coupe aucun choc. N’y branchez que ce que l’étiquette permet.
+print-test-tester-doubtful = { $at } : le bouton TEST du GFCI coupe le courant, mais un choc ne le fera peut-être pas. N’y branchez que ce que l’étiquette permet.
 print-test-tester-either = { $at } : nous ne pouvons pas dire ce que fait le bouton du testeur. Seul compte le bouton TEST du GFCI lui-même.
 
 ## The worksheet: tests

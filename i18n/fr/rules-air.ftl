@@ -5,7 +5,7 @@ AIR001 = { $fix ->
    *[other] Des gens sont à { $distance } seulement de l’échappement
   }
     .why = Le monoxyde de carbone n’a pas d’odeur et tue pendant le sommeil. Gardez { $ample } ou plus entre l’échappement et les gens, les voisins aussi : plus près, il peut tuer, et sous { $least }, c’est le pire.
-    .fix-move = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
+    .fix-move = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre, échappement à l’opposé des gens. Jamais dans une tente ni sous un porche.
     .fix-closed = Si le moteur tourne dans un endroit fermé : faites sortir tout le monde, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Arrêtez-le vous-même seulement à l’air libre. Une fois froid, éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre, échappement à l’opposé des gens.
     .fix-farther = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz plus loin que { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Bâches, auvents et murs retiennent les gaz, et le monoxyde de carbone qu’ils contiennent tue. Une bâche sur { -generator(form: "the") } peut fondre et prendre feu.
        *[other] Nous ne le savons pas et avons donc supposé le pire. Les gaz s’accumulent dans une tente, un porche, un véhicule ou une remise, même porte ouverte, et ils tuent.
       }
-    .fix-out = Si le moteur tourne en ce moment dans un endroit fermé, faites sortir tout le monde, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Ne le faites tourner qu’à l’air libre, avec { $clear } libres de tous côtés.
+    .fix-out = Si le moteur tourne en ce moment dans un endroit fermé, faites sortir tout le monde, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Ne le faites jamais tourner dans une tente, un porche ou un véhicule : seulement à l’air libre, avec { $clear } libres de tous côtés.
     .fix-uncover = Arrêtez le moteur, et enlevez toute bâche ou housse. Éloignez { -generator(form: "the") } des auvents, des tonnelles et des murs : { $clear } libres de tous côtés. Un toit au-dessus doit être haut, et ouvert de tous côtés.
     .fix-look = Allez voir avant de démarrer. Placez { -generator(form: "the") } à l’air libre, ou sous un toit haut et ouvert de tous côtés, avec { $clear } libres tout autour. Une tonnelle ou un auvent n’est pas un toit haut.
     .fix-choose = Placez { -generator(form: "the") } à l’air libre, ou sous un toit haut et ouvert de tous côtés, avec { $clear } libres tout autour. Une tonnelle ou un auvent n’est pas un toit haut. Puis mettez-le dans le plan.

@@ -42,11 +42,11 @@ CORD004 = { $fix ->
    *[other] { $first } n’a peut-être pas de { -ground-wire }
   }
     .why = { $fix ->
-        [replace] En aval, un défaut peut mettre un boîtier métallique sous pleine tension. Rien ne se déclenche avant que quelqu’un le touche.{ $alone ->
+        [replace] En aval, un fil rompu à l’intérieur peut mettre un boîtier métallique sous pleine tension. Rien ne se déclenche avant que quelqu’un le touche.{ $alone ->
             [yes] {""}
            *[no] {" "}En cause : { $about }.
           }
-       *[other] Sans { -ground-wire }, un défaut peut mettre un boîtier métallique sous pleine tension. Rien ne se déclenche avant que quelqu’un le touche.{ $alone ->
+       *[other] Sans { -ground-wire }, un fil rompu à l’intérieur peut mettre un boîtier métallique sous pleine tension. Rien ne se déclenche avant que quelqu’un le touche.{ $alone ->
             [yes] {""}
            *[no] {" "}En cause : { $about }.
           }

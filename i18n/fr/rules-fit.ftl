@@ -19,7 +19,7 @@ FIT001 = { $fix ->
     .why = { $fix ->
         [unusable] { $rule ->
             [OVER001] Cela peut surchauffer et prendre feu avant qu’un disjoncteur se déclenche.
-            [CORD004] Le { -ground-wire } manque peut-être. Un défaut peut alors mettre un boîtier métallique sous pleine tension.
+            [CORD004] Le { -ground-wire } manque peut-être. Un fil rompu à l’intérieur peut alors mettre un boîtier métallique sous pleine tension.
             [SHOCK005] Le neutre y est relié à la terre à l’intérieur, ou peut-être. Du métal que vous touchez peut alors porter du courant.
            *[other] Ce qui ne va pas n’ira pas mieux dans une autre prise.
           }

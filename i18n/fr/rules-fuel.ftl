@@ -8,7 +8,7 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
         [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
-        [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein) : quand une vie en dépend, comptez sur { $usable }.
+        [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein) : quand une vie en dépend, comptez sur { $usable } au plus.
        *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein), et du carburant sur un moteur chaud prend feu.
       }
     .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Jamais de plein sous la pluie ni près d’une flamme.

@@ -17,8 +17,8 @@ OVER001 = { $fix ->
             [yes] {""}
            *[no] {" "}Parties : { $about }.
           }
-        [own] Chaleur et altitude mises à part, { -generator(form: "the") } s’arrête au-delà de { $demand }. Ce qui est alimenté ici est fait pour { $rating } ou plus.
-        [single-look] Une prise simple de { $rating } ne doit pas être seule sur un disjoncteur de { $breaker } : elle est surchargée avant que rien se déclenche. Deux ou plus, c’est permis.
+        [own] { -generator(form: "The") } s’arrête au-delà de { $demand }, ou plus tôt par chaleur ou en altitude. Ce qui est alimenté ici est fait pour { $rating } ou plus.
+        [single-look] Une prise pour une seule fiche ({ $rating }) ne doit pas être seule sur un disjoncteur de { $breaker } : elle surchauffe avant que rien se déclenche. Une prise pour deux fiches peut l’être.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker } : avant cela, { $main ->
             [yes] tout autre appareil que la { -camper } peut le faire surchauffer et mettre le feu.
            *[no] l’adaptateur peut surchauffer et prendre feu.

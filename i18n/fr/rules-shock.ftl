@@ -35,8 +35,8 @@ SHOCK003 = { $fix ->
    *[other] Ceci alimenterait le câblage d’un bâtiment
   }
     .why = Le courant sort jusque dans la rue, sous des milliers de volts, et tue les gens qui réparent les lignes. Un cordon avec une fiche à chaque bout a des lames nues sous tension.
-    .fix-stop = Ne reliez pas { -generator(form: "the") } au bâtiment. Branchez les appareils { -generator(form: "to") } par des rallonges seulement. Un { -electrician } doit d’abord poser un équipement de transfert.
-    .fix-ask = Renseignez-vous avant de démarrer. Si cela doit alimenter un bâtiment, ne faites pas ce branchement : un { -electrician } doit d’abord poser un équipement de transfert.
+    .fix-stop = Ne reliez pas { -generator(form: "the") } au bâtiment. Branchez les appareils { -generator(form: "to") } par des rallonges seulement. Un { -electrician } doit d’abord poser un inverseur de source, qui sépare le bâtiment de la rue.
+    .fix-ask = Renseignez-vous avant de démarrer. Si cela doit alimenter un bâtiment, ne faites pas ce branchement : un { -electrician } doit d’abord poser un inverseur de source, qui sépare le bâtiment de la rue.
 
 SHOCK004 = { $fix ->
     [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits
@@ -80,8 +80,8 @@ SHOCK008 = { $count } { -gfci(form: "many") } l’un après l’autre
     .why = Ils ne protègent pas mieux qu’un seul. N’importe lequel peut se déclencher, et le courant peut rester coupé après un seul RESET. En partant { -generator(form: "of") } : { $about }.
     .fix-reset = Si le courant se coupe, débranchez d’abord l’appareil. Puis appuyez sur RESET de chacun, le plus près { -generator(form: "of") } d’abord. Appuyez sur TEST de chacun pour l’essayer.
 
-SHOCK009 = Deux défauts peuvent donner un choc sans que rien se déclenche
-    .why = Le neutre est flottant, ou nous l’ignorons : un premier défaut ne se voit pas. Un second peut mettre la pleine tension entre deux boîtiers métalliques. Sans { -gfci } : { $about }.
+SHOCK009 = Deux choses abîmées ensemble peuvent donner un choc
+    .why = Le neutre est flottant, ou nous l’ignorons : la première chose abîmée ne se voit pas. Une seconde peut mettre la pleine tension entre deux boîtiers métalliques. Sans { -gfci } : { $about }.
     .fix-protect = Branchez-les tous à des prises avec boutons TEST et RESET ({ -gfci }). N’utilisez plus rien qui picote, est coupé ou roussi. Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK010 = { $fix ->
@@ -89,10 +89,10 @@ SHOCK010 = { $fix ->
    *[other] Fiche de liaison en place, et un bâtiment à alimenter
   }
     .why = La fiche relie le neutre à la terre { -generator(form: "to") }. { $fix ->
-        [camper] Certaines { -camper(form: "many") } font de même à l’intérieur : avec deux liaisons, le métal que vous touchez porte du courant.
-       *[other] Le bâtiment fait de même : avec deux liaisons, le métal que vous touchez porte du courant.
+        [camper] Si la { -camper } fait de même à l’intérieur, le métal que vous touchez porte du courant.
+       *[other] Le bâtiment fait de même, et le métal que vous touchez porte donc du courant.
       }
-    .fix-building = Ne reliez pas { -generator(form: "the") } au bâtiment. Un { -electrician } doit d’abord poser un équipement de transfert. Demandez-lui s’il faut retirer la fiche.
+    .fix-building = Ne reliez pas { -generator(form: "the") } au bâtiment. Un { -electrician } doit d’abord poser un inverseur de source, qui sépare le bâtiment de la rue. Demandez-lui s’il faut retirer la fiche.
     .fix-camper = Demandez au fabricant de la { -camper } ou à un { -electrician } avant de la brancher avec la fiche de liaison en place. Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK011 = { $fix ->
@@ -109,27 +109,27 @@ SHOCK012 = Le { -gfci } ne protège pas cette rallonge : { $about }
     .fix-first = Mieux : branchez d’abord une rallonge GFCI (boutons TEST et RESET) à { $place }, et { $about } sur cette rallonge. D’ici là, gardez les raccords au sec et hors du sol, et n’y touchez pas tant que le moteur tourne.
 
 SHOCK013 = { $fix ->
-    [plug] Le { -gfci } de « { $device } » ne peut pas voir un défaut
+    [plug] Le { -gfci } de « { $device } » ne coupe pas un choc
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
     [plug-first] Un { -gfci } peut couper la fiche de liaison
     [plug-better] Un { -gfci } peut couper la fiche de liaison
-    [if-any] Un { -gfci } à « { $device } » peut manquer un défaut
-    [if-none] Un { -gfci } à « { $device } » peut manquer un défaut
-    [box] Le { -gfci } de « { $device } » ne peut pas voir un défaut
-   *[other] Le { -gfci } de « { $device } » peut manquer un défaut
+    [if-any] Un { -gfci } à « { $device } » peut ne pas couper un choc
+    [if-none] Un { -gfci } à « { $device } » peut ne pas couper un choc
+    [box] Le { -gfci } de « { $device } » ne coupe pas un choc
+   *[other] Le { -gfci } de « { $device } » peut ne pas couper un choc
   }
     .why = { $fix ->
-        [plug] La fiche de liaison dans « { $joint } » est en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenche pas en cas de défaut. Le sol ici est { $ground }.
+        [plug] La fiche de liaison dans « { $joint } » est en aval de ce { -gfci } : son bouton TEST fonctionne, mais un choc ne le déclenche pas. Le sol ici est { $ground }.
         [plug-look] Nous ignorons s’il y a une fiche de liaison dans « { $joint } » et avons donc supposé que oui. En aval de ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-where] Nous ignorons dans quelle prise est la fiche de liaison et avons donc supposé « { $joint } ». En aval de ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
-        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher en cas de défaut. Le sol ici est { $ground }.
+        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher lors d’un choc. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
         [plug-first] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
         [plug-better] La fiche de liaison dans « { $joint } » est en aval d’un { -gfci }. S’il se déclenche, neutre et terre se séparent, et vous ne le voyez pas.
         [if-any] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
         [if-none] Neutre et terre sont peut-être reliés à « { $joint } » : un { -gfci } à « { $device } » ne se déclenche alors pas. Le sol ici est { $ground }.
-        [box] « { $joint } » relie neutre et terre en aval de ce { -gfci } : son bouton TEST fonctionne, mais il ne se déclenchera peut-être pas en cas de défaut. Le sol ici est { $ground }.
-        [shared] Neutre et terre sont reliés à « { $joint } ». Nous ignorons si un seul { -gfci } sert les deux et avons donc supposé qu’un défaut ne déclenche rien. Le sol ici est { $ground }.
+        [box] « { $joint } » relie neutre et terre en aval de ce { -gfci } : son bouton TEST fonctionne, mais un choc ne le déclenchera peut-être pas. Le sol ici est { $ground }.
+        [shared] Neutre et terre sont reliés à « { $joint } ». Nous ignorons si un seul { -gfci } sert les deux et avons donc supposé qu’un choc ne déclenche rien. Le sol ici est { $ground }.
        *[other] Nous ignorons si « { $joint } » relie neutre et terre à l’intérieur et avons donc supposé que oui. Ce { -gfci } ne se déclenche alors pas. Le sol ici est { $ground }.
       }
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise { -generator(form: "of") } sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, { $wet ->
@@ -152,4 +152,4 @@ SHOCK013 = { $fix ->
        *[yes] ne branchez à
       } « { $device } » qu’une rallonge GFCI (boutons TEST et RESET).
     .fix-if-any = Des boutons TEST et RESET sur « { $device } » même ne suffisent pas. Branchez les appareils sur une rallonge GFCI, et cette rallonge à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
-    .fix-if-none = N’utilisez pas { $any } : d’autres constats disent ce qui ne va pas non plus. Même avec des boutons TEST et RESET, « { $device } » peut ne pas couper le courant en cas de défaut.
+    .fix-if-none = N’utilisez pas { $any } : d’autres constats disent ce qui ne va pas non plus. Même avec des boutons TEST et RESET, « { $device } » peut ne pas couper le courant si quelqu’un reçoit un choc.

@@ -204,7 +204,7 @@ impl Build<'_> {
             set.bonding_plug = Answer::Known(false);
         }
         let mut joined = Parallel::default();
-        self.fill(&mut joined, "generator", GENERATOR);
+        self.fill(&mut joined, "generator", GENERATOR_AFTER);
         set.parallel = Some(joined).filter(|joined| joined.sets > 1);
         let runtime = self.draft.text("fuel.runtime").map(form::runtime);
         set.runtime = runtime.and_then(Result::ok).unwrap_or_default();

@@ -10,7 +10,7 @@
 use std::io::BufRead;
 
 use super::form;
-use super::view::typed;
+use super::view::{Found, typed};
 use super::{Input, PromptError, Prompter, Row, Shape, View};
 use crate::plan::hides;
 use crate::words::Words;
@@ -214,10 +214,16 @@ fn pick(rows: &[Row], start: Option<usize>, spoken: &[(String, Input)], text: &s
     if let Some(at) = by_value.or_else(by_number) {
         return Ok(rows[at].input.clone());
     }
-    let hold = those(&|row| row.holds(&lower));
-    match hold.as_slice() {
-        [only] => Ok(rows[*only].input.clone()),
-        _ => Err(hold),
+    let all: Vec<&Row> = rows.iter().collect();
+    let found = Found::of(&all, &lower);
+    match found.rows.as_slice() {
+        [only] if found.whole => Ok(rows[*only].input.clone()),
+        _ if found.lost => Err(Vec::new()),
+        _ => {
+            let mut those = found.rows;
+            those.sort_unstable();
+            Err(those)
+        }
     }
 }
 

@@ -37,6 +37,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&
     harmless(&mut site.stands, Stands::Open);
     if let Some(parallel) = &mut plan.generator.parallel {
         harmless(&mut parallel.kit, true);
+        harmless(&mut plan.generator.inverter, true);
     }
     for outlet in &mut plan.generator.outlets {
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
@@ -283,7 +284,7 @@ mod tests {
             ("outlets.gfci", "all"),
             ("gear.1.what", "split-30"),
         ];
-        assert_eq!(codes(&draft(&answers), &["cord1"]), Vec::<&str>::new());
+        assert_eq!(codes(&draft(&answers), &["splitter"]), Vec::<&str>::new());
         // A splitter without breakers behind 30 A.
         assert_eq!(codes(&draft(&answers), &[]), ["OVER001"]);
     }
@@ -318,24 +319,28 @@ mod tests {
             ("outlets.gfci", "all"),
             ("gear.1.what", "split-30"),
             ("gear.1.from", "outlet 1"),
+            ("gear.1.name", "red"),
         ];
         let one = draft(&answers);
-        let two = draft(&[&answers[..], &[("gear.2.what", "split-30"), ("gear.2.from", "outlet 2")]].concat());
+        let two = draft(
+            &[&answers[..], &[("gear.2.what", "split-30"), ("gear.2.from", "outlet 2"), ("gear.2.name", "blue")]]
+                .concat(),
+        );
         let mut told = Told::default();
         let mut update = |draft: &Draft, waiting: &[&str]| {
             let set = |ids: &[&str]| ids.iter().map(|id| (*id).to_owned()).collect::<BTreeSet<_>>();
             let waiting = set(waiting);
             let now = dangers(draft, &waiting, judge::judge);
-            let finished = &set(&["cord1", "cord2"]) - &waiting;
+            let finished = &set(&["red", "blue"]) - &waiting;
             told.update(now, Parts { finished, waiting })
         };
-        assert!(matches!(update(&one, &["cord2"])[..], [News::New(_)]));
-        assert_eq!(update(&one, &["cord1", "cord2"]), []);
-        assert_eq!(update(&one, &["cord2"]), []);
+        assert!(matches!(update(&one, &["blue"])[..], [News::New(_)]));
+        assert_eq!(update(&one, &["red", "blue"]), []);
+        assert_eq!(update(&one, &["blue"]), []);
         let news = update(&two, &[]);
         let [News::Also(_, more)] = &news[..] else { panic!("{news:?}") };
         let more: Vec<&str> = more.iter().map(Id::as_str).collect();
-        assert!(more.contains(&"cord2") && !more.contains(&"cord1"), "{more:?}");
+        assert!(more.contains(&"blue") && !more.contains(&"red"), "{more:?}");
     }
 
     /// The bound for people is a danger, and a little farther off a caution: both are told when it is answered.

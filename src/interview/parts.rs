@@ -100,11 +100,61 @@ pub(super) fn around(draft: &Draft, load: u8) -> Option<u8> {
     campers.find(|n| Place::Inside(*n).token() == on)
 }
 
-/// Whether there is another cord or box of the same kind.
-pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
-    let what = |n: u8| draft.text(&format!("gear.{n}.what"));
-    gear(draft).any(|other| other != n && what(other) == what(n))
+/// What people call a cord or box: where there is no other such thing, and where there is one of another shape.
+fn gear_words(draft: &Draft, n: u8) -> [&'static str; 2] {
+    match draft.text(&format!("gear.{n}.what")).unwrap_or_default() {
+        "camper" => ["our-camper"; 2],
+        "extension" => ["cord", "regular-cord"],
+        "twist-30" => ["cord", "twist-cord"],
+        "twist-30-four" => ["cord", "four-wire-cord"],
+        "camper-30" => ["cord", "camper-cord"],
+        "three-way" => ["three-way"; 2],
+        "strip" => ["strip"; 2],
+        "split-30" => ["splitter", "twist-splitter"],
+        "split-30-four" => ["splitter", "four-wire-splitter"],
+        "camper-to-twist" | "camper-to-home" => ["adapter", "camper-adapter"],
+        "home-to-camper" => ["adapter", "regular-adapter"],
+        "four-to-twist" => ["adapter", "twist-adapter"],
+        "box-twist-30" => ["box", "twist-box"],
+        "box-twist-30-four" => ["box", "four-wire-box"],
+        "box-camper-30" => ["box", "camper-box"],
+        "box-50" => ["box", "large-box"],
+        "box" => ["box"; 2],
+        _ => ["cord"; 2],
+    }
 }
+
+/// The word that tells it from other gear, if one does.
+fn gear_word(draft: &Draft, n: u8) -> &'static str {
+    let [alone, among] = gear_words(draft, n);
+    let others = gear(draft).map(|other| gear_words(draft, other));
+    let told_apart = others.into_iter().any(|[other, word]| other == alone && word != among);
+    if told_apart { among } else { alone }
+}
+
+/// Whether nothing but a name tells a cord or box from another.
+pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
+    let word = gear_word(draft, n);
+    gear(draft).any(|other| other != n && gear_word(draft, other) == word)
+}
+
+/// Which of how many outlets of the generator that look alike this is.
+fn among_alike(draft: &Draft, n: u8) -> (u8, u8) {
+    let word = |n: u8| Place::Outlet(n).shape(draft).map(shape_word);
+    let alike: Vec<u8> = outlets(draft).filter(|other| word(*other) == word(n)).collect();
+    let before = alike.iter().filter(|other| **other < n).count();
+    let small = |count: usize| u8::try_from(count).unwrap_or(u8::MAX);
+    (small(before + 1), small(alike.len()))
+}
+
+/// Whether outlets of the generator that look alike, and that nobody has named, are so few that each has a place.
+pub(super) fn has_alike(draft: &Draft) -> bool {
+    let named = |n: &u8| draft.text(&format!("outlet.{n}.name")).is_some();
+    outlets(draft).any(|n| !named(&n) && FEW.contains(&among_alike(draft, n).1))
+}
+
+/// As many outlets as are told apart by where they are.
+pub(super) const FEW: std::ops::RangeInclusive<u8> = 2..=3;
 
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
     let what = draft.text(&format!("gear.{n}.what"))?;
@@ -515,7 +565,7 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
 }
 
 /// The words of the code for what has no name yet: messages `id-WORD`.
-pub(super) const WORDS: [&str; 14] = [
+pub(super) const WORDS: [&str; 31] = [
     "regular",
     "camper",
     "twist",
@@ -530,18 +580,35 @@ pub(super) const WORDS: [&str; 14] = [
     "bottom",
     "middle",
     "our-camper",
+    "regular-cord",
+    "twist-cord",
+    "four-wire-cord",
+    "camper-cord",
+    "three-way",
+    "strip",
+    "splitter",
+    "twist-splitter",
+    "four-wire-splitter",
+    "adapter",
+    "camper-adapter",
+    "regular-adapter",
+    "twist-adapter",
+    "twist-box",
+    "four-wire-box",
+    "camper-box",
+    "large-box",
 ];
 
-/// The word for where this outlet of a box is, of those of its kind.
-fn place_word(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<&'static str> {
-    let words: &[&str] = match (draft.text(&format!("gear.{n}.out.{m}.places"))?, out_count(draft, n, m)) {
+/// The word for where one of so many outlets is, as somebody says that they lie.
+fn place_word(lie: Option<&str>, (at, count): (u8, u8)) -> Option<&'static str> {
+    let words: &[&str] = match (lie?, count) {
         ("across", 2) => &["left", "right"],
         ("across", 3) => &["left", "middle", "right"],
         ("down", 2) => &["top", "bottom"],
         ("down", 3) => &["top", "middle", "bottom"],
         _ => &[],
     };
-    words.get(usize::from(copy).checked_sub(1)?).copied()
+    words.get(usize::from(at).checked_sub(1)?).copied()
 }
 
 /// What people call an outlet of this shape.
@@ -554,8 +621,9 @@ const fn shape_word(shape: Receptacle) -> &'static str {
     }
 }
 
-/// What parts are called in the plan: as the user or the file calls them, else by their shape or
-/// kind, with a number. No two alike: what has no name yet makes way for what has.
+/// What parts are called in the plan: as the user or the file calls them, else by their shape or kind and, of those
+/// alike, by their place; with a number where nothing else tells them apart. No two alike: what has no name yet makes way
+/// for what has.
 pub(super) struct Ids {
     outlets: BTreeMap<u8, String>,
     gear: BTreeMap<u8, String>,
@@ -615,32 +683,26 @@ impl Ids {
             }
             let word = Place::Outlet(n).shape(draft).map_or("outlet", shape_word);
             let own = draft.called.word(word);
-            let id = self.free(1, |number| match number {
-                1 => own.to_owned(),
-                number => format!("{own}-{number}"),
+            let (at, count) = among_alike(draft, n);
+            let place = place_word(draft.text("outlets.places"), (at, count)).map(|place| draft.called.word(place));
+            let at = usize::from(at);
+            let id = self.free(at, |number| match place.filter(|_| number == at) {
+                Some(place) => format!("{own}-{place}"),
+                None if count == 1 && number == 1 => own.to_owned(),
+                None => format!("{own}-{number}"),
             });
             self.outlets.insert(n, id);
         }
     }
 
     fn name_gear(&mut self, draft: &Draft) {
-        let (mut cords, mut boxes) = (0, 0);
         for n in gear(draft) {
-            // The word alone is an outlet.
-            let (word, number) = if is_camper(draft, n) {
-                ("our-camper", 1)
-            } else if is_box(draft, n) {
-                boxes += 1;
-                ("box", boxes)
-            } else {
-                cords += 1;
-                ("cord", cords)
-            };
             if !self.gear.contains_key(&n) {
-                let own = draft.called.word(word);
-                let id = self.free(number, |number| match (word, number) {
-                    ("our-camper", 1) => own.to_owned(),
-                    _ => format!("{own}{number}"),
+                let own = draft.called.word(gear_word(draft, n));
+                // Not with a hyphen, as the outlets of a box have it.
+                let id = self.free(1, |number| match number {
+                    1 => own.to_owned(),
+                    number => format!("{own}{number}"),
                 });
                 self.gear.insert(n, id);
             }
@@ -651,7 +713,8 @@ impl Ids {
                 for copy in 1..=out_count(draft, n, m) {
                     number += 1;
                     if !self.outs.contains_key(&(n, m, copy)) {
-                        let word = place_word(draft, n, m, copy);
+                        let lie = draft.text(&format!("gear.{n}.out.{m}.places"));
+                        let word = place_word(lie, (copy, out_count(draft, n, m)));
                         let word = word.map(|word| draft.called.word(word));
                         let id = self.free(number, |at| match word.filter(|_| at == number) {
                             Some(word) => format!("{stem}-{word}"),

@@ -94,8 +94,9 @@ impl Open {
         if plug && set.neutral == Answer::Known(Neutral::Floating) {
             self.is("generator.neutral", "plug");
         }
-        if let Some(joined) = &set.parallel {
-            self.fields(joined, "generator", GENERATOR);
+        match &set.parallel {
+            Some(joined) => self.fields(joined, "generator", GENERATOR_AFTER),
+            None => self.is("generator.sets", "1"),
         }
         let says = |step: &Step| Generator::row(step.field).is_some_and(|row| row.write(set).is_some());
         if FUEL.iter().any(says) {

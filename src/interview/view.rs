@@ -1,12 +1,12 @@
 //! Questions, notes and dangers in words.
 
-use std::cmp::Ordering;
+use std::cmp::{Ordering, Reverse};
 
 use super::draft::Said;
 use super::form::{self, Form};
 use super::live;
 use super::machine::{Input, Kind, Machine, Question};
-use super::steps::{Group, Label, Suggestion};
+use super::steps::{GENERATOR_AFTER, Group, Label, Suggestion};
 use crate::loads::{self, LoadFacts};
 use crate::words::Words;
 
@@ -77,34 +77,69 @@ impl Row {
         }
     }
 
-    /// Whether each word that was typed, in small letters, is in the row or in its further words.
-    pub(super) fn holds(&self, typed: &str) -> bool {
+    /// Those of the words typed, in small letters, that are in the row or in its further words.
+    fn held<'t>(&self, typed: &'t str) -> Vec<&'t str> {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
-        typed.split_whitespace().all(|word| text.contains(word) || also.contains(word))
+        typed.split_whitespace().filter(|word| text.contains(*word) || also.contains(*word)).collect()
     }
 
-    /// How much it is what was typed, if each word of that is in it: most where it begins with these words, then where they
-    /// are words of it, then where it begins so, then where they are words by which it is found. Of equals the smaller.
-    pub(super) fn likeness(&self, typed: &str) -> Option<i64> {
-        let (typed, text) = (typed.to_lowercase(), self.text.to_lowercase());
-        let whole = typed.trim();
-        // As they stand, until something is typed.
-        if whole.is_empty() {
-            return Some(0);
-        }
-        let words_of = |text: &str, typed: &str| {
+    /// How much it is what was typed, by the words that it holds: most where it begins with them, then where they are words
+    /// of it, then where it begins so, then where they are words by which it is found. Of equals the smaller.
+    fn likeness(&self, typed: &str) -> i64 {
+        let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
+        let typed = self.held(typed);
+        let words_of = |text: &str| {
             let of: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
-            typed.split_whitespace().all(|word| of.contains(&word))
+            typed.iter().all(|word| of.contains(word))
         };
-        let begins = text.strip_prefix(whole);
-        let likeness = match begins {
+        let likeness = match text.strip_prefix(&typed.join(" ")) {
             Some(rest) if !rest.starts_with(char::is_alphanumeric) => 4,
-            _ if words_of(&text, whole) => 3,
+            _ if words_of(&text) => 3,
             Some(_) => 2,
-            None => i64::from(words_of(&self.also.to_lowercase(), whole)),
+            None => i64::from(words_of(&[text, also].join(" "))),
         };
-        let smaller = (likeness << 32) - i64::from(self.size);
-        self.holds(&typed).then_some(smaller)
+        (likeness << 32) - i64::from(self.size)
+    }
+}
+
+/// What things are picked as that no row names.
+const OTHERS: [&str; 3] = ["own", "cord", "box"];
+
+/// The rows of a list that somebody means.
+pub(super) struct Found {
+    /// As places in the list, the likeliest first.
+    pub(super) rows: Vec<usize>,
+    /// Whether they hold all that was typed.
+    pub(super) whole: bool,
+    /// Whether no row holds any of it: these are what is in no list, and help.
+    pub(super) lost: bool,
+}
+
+impl Found {
+    /// Those that hold most of the words typed. Of a "big fan" where none is big, the fans, and then what is in no list.
+    pub(super) fn of(rows: &[&Row], typed: &str) -> Self {
+        let typed = typed.to_lowercase();
+        let words = typed.split_whitespace().count();
+        let held: Vec<usize> = rows.iter().map(|row| row.held(&typed).len()).collect();
+        let most = held.iter().copied().max().unwrap_or(0);
+        let (whole, lost) = (most == words, most == 0 && words > 0);
+        let all = 0..rows.len();
+        let mut found: Vec<usize> = all.clone().filter(|at| !lost && held[*at] == most).collect();
+        // As they stand, until something is typed.
+        if words > 0 {
+            found.sort_by_cached_key(|at| Reverse(rows[*at].likeness(&typed)));
+        }
+        if !whole {
+            let is_other = |at: &usize| rows[*at].value().is_some_and(|value| OTHERS.contains(&value));
+            found.retain(|at| !is_other(at));
+            found.extend(all.clone().filter(is_other));
+        }
+        found.extend(all.clone().filter(|at| lost && rows[*at].input == Input::Explain));
+        // On a page without help nobody is left with nothing.
+        if found.is_empty() {
+            found.extend(all);
+        }
+        Self { rows: found, whole, lost }
     }
 }
 
@@ -231,8 +266,8 @@ const SECTIONS: [&str; 5] =
 fn section(question: &Question) -> Option<usize> {
     match question.group {
         _ if matches!(question.kind, Kind::Page(_)) => None,
-        // Its outlets may tell the volts.
-        Group::Generator if question.id == "generator-voltage" => Some(1),
+        // What its outlets may tell.
+        Group::Generator if GENERATOR_AFTER.iter().any(|step| step.id == question.id) => Some(1),
         Group::Generator => Some(0),
         Group::Outlet | Group::Outlets => Some(1),
         Group::Load | Group::Loads => Some(2),
@@ -291,20 +326,11 @@ fn shape(words: &Words, question: &Question) -> Shape {
         let done = words.text(&format!("pick-{}-done", question.id));
         rows.insert(0, Row::new(done, Input::Answer("done".to_owned())));
     }
-    let to_buy = question.id == "outlet-list" && question.allows(&Input::NotBought);
-    if !to_buy && (question.allows(&Input::Unknown) || question.drawn()) {
-        // Without its outlets there is no generator to plan with, unless it is to be bought: who does not know them goes
-        // and looks.
-        let (key, input) = match question.id {
-            "outlet-list" => ("pick-look-first", Input::Quit),
-            _ => ("pick-unknown", Input::Unknown),
-        };
-        rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input });
-    }
-    if question.allows(&Input::NotBought) {
+    let to_buy = question.allows(&Input::NotBought);
+    if to_buy {
+        let row = Row::new(words.text("pick-not-bought"), Input::NotBought);
         // Above a long list it is seen.
-        let at = if to_buy { 1 } else { rows.len() };
-        rows.insert(at, Row::new(words.text("pick-not-bought"), Input::NotBought));
+        rows.insert(if many { 1 } else { rows.len() }, row);
     }
     let review = question.key == "review";
     if question.id == "review-quit" {
@@ -312,6 +338,16 @@ fn shape(words: &Words, question: &Question) -> Shape {
     }
     if review || matches!(question.id, "gear-from" | "load-on") {
         rows.push(Row::new(words.text("pick-picture"), Input::Picture));
+    }
+    // In every list the last answer: there nobody has to look for it.
+    let (key, unknown) = match question.id {
+        // Without its outlets there is no generator to plan with, unless it is to be bought: who does not know them goes
+        // and looks.
+        "outlet-list" => ("pick-look-first", Input::Quit),
+        _ => ("pick-unknown", Input::Unknown),
+    };
+    if question.allows(&Input::Unknown) && unknown == Input::Unknown || question.drawn() && !(many && to_buy) {
+        rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input: unknown });
     }
     if review {
         // Without a row for help: what it would tell stands above, and the whole plan has to fit

@@ -711,7 +711,9 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears: self.clears(look) }
+        // What goes with a thing to buy is told by this line alone.
+        let clears = self.clears(look).filter(|_| look.at.is_none());
+        LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears }
     }
 
     fn clears(&self, look: &Look) -> Option<String> {
@@ -745,7 +747,28 @@ impl Words {
         steps.map(|step| step.join(" ").trim_end().to_owned()).collect()
     }
 
-    /// The same, each in a line and what else there is to say of it.
+    /// What must run and has no outlet, and why, as the rules say it: but for what is told as one of the next things.
+    pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
+        let figures = &report.figures;
+        let told = |at: usize| {
+            let mut next = figures.next.iter();
+            next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.contains(&at)))
+        };
+        let of = |unit: &Id| figures.load(unit).map(|load| load.of.clone());
+        let lost = |id: &Id| {
+            let mut unplaced = figures.sharing.unplaced.iter();
+            unplaced.any(|it| it.load == *id || of(&it.load).as_ref() == Some(id))
+        };
+        let found = report.findings.iter().enumerate();
+        let found = found.filter(|(at, it)| it.area == "fit" && it.about.iter().any(lost) && !told(*at));
+        let told = found.map(|(_, finding)| {
+            let text = self.finding(finding, &figures.loads);
+            [self.with("next-trouble", [("title", text.title.into())]), text.why]
+        });
+        told.collect()
+    }
+
+    /// What to do next, each in a line and what else there is to say of it.
     pub fn next_steps(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = figures.next.iter().filter_map(|next| match next {

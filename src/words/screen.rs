@@ -41,10 +41,10 @@ impl Words {
         if report.findings.is_empty() {
             paragraph(&mut out, "", &self.text("check-none"), width);
         }
-        for trouble in &report.figures.troubles {
+        for trouble in report.troubles() {
             self.one_trouble(&mut out, report, trouble, width);
         }
-        let last = report.figures.troubles.last();
+        let last = report.troubles().last();
         if last.is_some_and(|trouble| trouble.signal == Signal::Notice) {
             out.push('\n');
         }
@@ -111,13 +111,14 @@ impl Words {
             let looked_at = |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
-        let troubles = &figures.troubles;
+        let troubles = (figures.troubles.iter().enumerate()).filter(|(_, trouble)| !trouble.to_buy);
+        let troubles: Vec<(usize, &Trouble)> = troubles.collect();
         if !troubles.is_empty() {
             paragraph(&mut out, "", &self.text("check-found"), width);
-            if troubles.iter().any(rests) {
+            if troubles.iter().any(|(_, trouble)| rests(trouble)) {
                 paragraph(&mut out, "", &self.text("check-guessed"), width);
             }
-            for (at, trouble) in troubles.iter().enumerate() {
+            for (at, trouble) in troubles {
                 let told = rests(trouble) || figures.next.contains(&Next::Trouble(at));
                 self.short_trouble(&mut out, report, trouble, !told, width);
             }
@@ -295,9 +296,7 @@ impl Words {
     pub fn dangers(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         let mut titles = report
-            .figures
-            .troubles
-            .iter()
+            .troubles()
             .filter(|trouble| trouble.signal == Signal::Danger)
             .filter_map(|trouble| Some(self.trouble(report, trouble)?.title))
             .peekable();

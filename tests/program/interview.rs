@@ -150,6 +150,7 @@ const GENERATOR: &[(&str, &str)] = &[
     ("or “bonded neutral”?", ""),
     ("Which outlets does the generator", "Regular T\r\t"),
     ("What voltage", "120 V only"),
+    ("joined by a kit?", ""),
     ("a TEST and a RESET button?", ""),
 ];
 
@@ -581,6 +582,8 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.sees("Which outlets does the generator");
         person.screen = blank(40);
         person.types("2 x 3, l5-30r 30 a\n");
+        person.sees("3. By number");
+        person.types("3\n");
         person.sees("3. I don’t know");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
@@ -977,6 +980,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
         ("“bonded neutral”?", ""),
         ("Which outlets does the generator", "Regular T\r\t"),
         ("What voltage", "120 V only"),
+        ("joined by a kit?", ""),
         ("TEST and a RESET", "All of"),
         ("What will you plug in?", "phone\r\t"),
         ("How wet", ""),

@@ -2,8 +2,6 @@
 
 mod lists;
 mod looking;
-#[cfg(test)]
-pub(super) mod matters;
 mod review;
 mod telling;
 
@@ -210,6 +208,12 @@ impl Machine {
     #[cfg(test)]
     pub(super) fn went_back_for_tests(&mut self, key: &str) {
         self.cursor = Cursor::At { key: key.to_owned(), from_page: None };
+    }
+
+    /// The questions that are asked in their turn.
+    #[cfg(test)]
+    pub(super) fn asked_for_tests(&self) -> Vec<String> {
+        self.flow().into_iter().map(|place| place.key()).collect()
     }
 
     /// Whether the user has said that the plan is ready to be checked.

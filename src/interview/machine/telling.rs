@@ -129,12 +129,22 @@ impl Machine {
         })
     }
 
+    /// Of several sets that run as one, that the power that was told is taken for that of each.
+    fn joined(&self) -> Option<Note> {
+        let sets = self.draft.text("generator.sets").filter(|sets| *sets != "1");
+        let rated = sets.and_then(|_| build::set_power(&self.draft).0.known().copied())?;
+        Some(Note { key: "joined", values: vec![("rated", Amount::of(rated).into())] })
+    }
+
     /// What the set has left once these are named, in watts as they stand: the rules will count
     /// starting and power factor too. Of each that it cannot run at all, that.
     pub(super) fn notes(&self, place: &Place) -> Vec<Note> {
         let draft = &self.draft;
         if place.step.field == "jacket" {
             return self.read_on(place).into_iter().collect();
+        }
+        if place.step.field == "sets" {
+            return self.joined().into_iter().collect();
         }
         let told: Vec<u8> = match (place.step.group, place.step.field) {
             (Group::Loads, _) => parts::loads(draft).collect(),

@@ -2,7 +2,7 @@
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, bought, flow_if, hot, load_label, only_if, or_removed,
+    Ask, At, Group, Item, LIE, Label, Step, Suggestion, Takes, bought, flow_if, hot, load_label, only_if, or_removed,
     place_item, plugs, said, sockets, step, words,
 };
 use crate::interview::build;
@@ -128,11 +128,15 @@ pub(in crate::interview) const GEARS: &[Step] =
 
 pub(in crate::interview) const GEAR: &[Step] = &[
     step(Group::Gear, "what", "gear-what", Takes::Pick(|draft, at| or_removed(gear_whats(draft, at)))).later(),
-    // Of two alike somebody has to tell which is which.
+    // Of two alike somebody has to tell which is which: a number would not.
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .chosen()
         .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
-        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
+        .suggest(
+            |draft, at| {
+                if parts::has_twin(draft, at.n) { Suggestion::Nothing } else { said(Ids::new(draft).gear(at.n)) }
+            },
+        ),
     step(
         Group::Gear,
         "plug",
@@ -235,11 +239,11 @@ pub(in crate::interview) const OUT: &[Step] = &[
         }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
     // Two or three alike are told apart by where they are. Those of a file have names.
-    step(Group::Out, "places", "out-places", Takes::Pick(|_, _| words("out-places", &["across", "down", "number"])))
+    step(Group::Out, "places", "out-places", Takes::Words(LIE))
         .when(|draft, at| {
             let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
             let alone = parts::outs(draft, at.n).count() == 1;
-            let few = (2..=3).contains(&parts::out_count(draft, at.n, at.m));
+            let few = parts::FEW.contains(&parts::out_count(draft, at.n, at.m));
             only_if(named.is_none() && alone && few)
         })
         .suggest(|_, _| said("number")),

@@ -49,8 +49,16 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         .later(),
     generator("figure", "generator-figure", Words(&["running", "peak"])).rather_unknown().when(one_figure),
     generator("neutral", "generator-neutral", Words(&["floating", "plug", "bonded"])).rather_unknown(),
-    generator("inverter", "generator-inverter", YesNo).rather_unknown().later(),
-    // Few have two: only the review page asks, and what follows from it comes at once.
+    bought(Group::Generator),
+];
+
+/// Asked after its outlets, which may tell.
+pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[
+    generator("voltage", "generator-voltage", OneOf(choices::<System>))
+        // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
+        .rather_unknown()
+        .when(|draft, _| only_if(!parts::has_240_volts(draft))),
+    // Those that can be joined are inverters, and give 120 V. Of others the review page asks.
     generator(
         "sets",
         "generator-sets",
@@ -60,19 +68,18 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
             words("generator-sets", &counts)
         }),
     )
-    .later()
+    .when(|draft, _| {
+        let open_frame = draft.text("generator.inverter") == Some("no");
+        flow_if(parts::legs(draft) == Some(System::V120) && !open_frame)
+    })
     .suggest(|_, _| said("1")),
+    generator("inverter", "generator-inverter", YesNo).rather_unknown().when(|draft, at| match joined(draft, at) {
+        Ask::Flow => Ask::Flow,
+        _ => Ask::Later,
+    }),
     generator("kit", "generator-kit", YesNo).rather_unknown().when(joined),
     generator("limit", "generator-limit", Typed(Current(&bounds::KIT_LIMIT))).rather_unknown().when(joined),
-    bought(Group::Generator),
 ];
-
-/// Asked after its outlets, which may tell.
-pub(in crate::interview) const GENERATOR_AFTER: &[Step] =
-    &[generator("voltage", "generator-voltage", OneOf(choices::<System>))
-        // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
-        .rather_unknown()
-        .when(|draft, _| only_if(!parts::has_240_volts(draft)))];
 
 /// Fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[

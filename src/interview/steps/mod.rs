@@ -286,6 +286,9 @@ fn word(key: impl Into<String>) -> Suggestion {
     Suggestion::Said(Said::Word(key.into()))
 }
 
+/// How outlets lie that look alike, whose names are their places then.
+const LIE: &[&str] = &["across", "down", "number"];
+
 /// In its turn if so, else only on the review page.
 const fn flow_if(now: bool) -> Ask {
     if now { Ask::Flow } else { Ask::Later }

@@ -1,9 +1,9 @@
 //! The outlets of the set.
 
-use super::Takes::{Many, OneOf, Pick, Typed, YesNo};
+use super::Takes::{Many, OneOf, Pick, Typed, Words, YesNo};
 use super::faces::{has_usual_breaker, shape_items};
 use super::{
-    Ask, At, Group, Item, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed, place_item, said,
+    Ask, At, Group, Item, LIE, Step, Suggestion, Takes, choices, flow_if, hot, only_if, or_removed, place_item, said,
     sockets, step, words,
 };
 use crate::interview::draft::{Draft, Said};
@@ -28,8 +28,13 @@ fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
     shape_items(true)
 }
 
-/// All at once.
-pub(in crate::interview) const OUTLET_LIST: &[Step] = &[outlets("faces", "outlet-list", Many(outlet_faces)).chosen()];
+/// All at once, and then how those lie that look alike: by their places they are told apart from there on.
+pub(in crate::interview) const OUTLET_LIST: &[Step] = &[
+    outlets("faces", "outlet-list", Many(outlet_faces)).chosen(),
+    outlets("places", "outlets-places", Words(LIE))
+        .when(|draft, _| only_if(parts::has_alike(draft)))
+        .suggest(|_, _| said("number")),
+];
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
     outlet("face", "outlet-face", Pick(|draft, at| or_removed(outlet_faces(draft, at)))).later(),

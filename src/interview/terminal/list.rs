@@ -1,6 +1,5 @@
 //! A list, with arrows or by typing: one row of it, or several, and how many of each.
 
-use std::cmp::Reverse;
 use std::ops::Range;
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
@@ -8,13 +7,11 @@ use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 use super::{Prompt, Then, cut, folded, keys_line};
 use crate::interview::form::MOST_PICKED;
 use crate::interview::terminal::editor::Editor;
+use crate::interview::view::Found;
 use crate::interview::{Input, Row, form};
 
 /// The longest list that somebody would scroll through.
 const LONGEST_SCROLLED: usize = 60;
-
-/// What things are picked as that no row names.
-const OTHERS: [&str; 3] = ["own", "cord", "box"];
 
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
@@ -57,28 +54,11 @@ impl<'a> List<'a> {
         self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
     }
 
-    /// Whether nothing holds what was typed. Then there are still help, and what is in no list.
-    fn is_lost(&self) -> bool {
-        let typed = self.typed.text().to_lowercase();
-        !self.rows.iter().any(|row| row.holds(&typed))
-    }
-
-    /// The rows that hold each typed word; those first that begin so, then those that hold it in one.
-    fn found(&self) -> Vec<usize> {
-        let typed = self.typed.text().to_lowercase();
-        let mut found = self.order.clone();
-        if self.is_lost() {
-            found.retain(|at| match &self.rows[*at].input {
-                Input::Answer(value) => OTHERS.contains(&value.as_str()),
-                input => *input == Input::Explain,
-            });
-            return found;
-        }
-        found.retain(|at| self.rows[*at].holds(&typed));
-        if !typed.trim().is_empty() {
-            found.sort_by_key(|at| Reverse(self.rows[*at].likeness(&typed)));
-        }
-        found
+    /// The rows that hold what was typed, and whether none does.
+    fn found(&self) -> (Vec<usize>, bool) {
+        let rows: Vec<&Row> = self.order.iter().map(|at| self.rows[*at]).collect();
+        let found = Found::of(&rows, &self.typed.text());
+        (found.rows.into_iter().map(|at| self.order[at]).collect(), found.lost)
     }
 
     /// The mark of a row, if it can have one.
@@ -152,8 +132,8 @@ impl Prompt for List<'_> {
     fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>) {
         let (typed, at) = self.typed.shown(width.saturating_sub(2));
         let mut lines = vec![(format!("> {typed}"), false)];
-        let found = self.found();
-        if self.is_lost() {
+        let (found, lost) = self.found();
+        if lost {
             lines.extend(folded(&self.nothing, width).into_iter().map(|line| (line, false)));
         }
         let keys: Vec<_> = keys_line(&self.hint, width).collect();
@@ -202,7 +182,7 @@ impl Prompt for List<'_> {
     }
 
     fn key(&mut self, key: KeyEvent) -> Then {
-        let found = self.found();
+        let (found, _) = self.found();
         let row = found.get(self.at).copied();
         let by_word = key.modifiers.intersects(KeyModifiers::CONTROL | KeyModifiers::ALT);
         let step = |at: usize, by: isize| at.saturating_add_signed(by).min(found.len().saturating_sub(1));

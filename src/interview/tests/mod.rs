@@ -1,13 +1,17 @@
 //! Whole interviews on the pure machine.
 
 mod looked_up;
+mod matters;
 mod people;
 mod takes;
 mod unknown;
 
+use proptest::strategy::{Strategy, ValueTree};
+use proptest::test_runner::TestRunner;
+
 use super::view::label;
 use super::*;
-use crate::plan::{self, Answer, bounds};
+use crate::plan::{self, Answer, arbitrary, bounds};
 use crate::quantity::Quantity;
 use crate::words::{Library, Units};
 
@@ -46,6 +50,7 @@ const COMMON: &str = "\
                # nobody knows whether its neutral floats
 5-20R 20 A, L5-30R 30 A
 120
+1              # one generator
 none           # no shock protection on it
 kettle, coffee-maker, coolbox-compressor, phone, lamp-string, heater-low
                # wet
@@ -110,7 +115,7 @@ fn the_common_case_and_how_many_answers_it_takes() {
     let lines = COMMON.lines().count();
     // One for the start and one for each answer, before the next question.
     assert_eq!(kept.0.len(), lines + 1);
-    assert_eq!(lines, 21, "answers of the common case, the check included");
+    assert_eq!(lines, 22, "answers of the common case, the check included");
     let enter = script(COMMON).lines().filter(|line| line.is_empty()).count();
     // What lives hang on is never Enter: where it stands, feeding a building, whether a cord lies flat.
     assert_eq!(enter, 4, "Enter alone: nobody has a thing by it");
@@ -221,7 +226,7 @@ fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
     let plan = plan_of(machine.draft(), &|key| key.to_owned());
     assert_eq!(plan.generator.voltage, Answer::Known(plan::System::V120_240));
     assert_eq!(plan.cords[0].from, None);
-    assert_eq!(plan.boxes[0].from.as_ref().map(ToString::to_string).as_deref(), Some("cord1"));
+    assert_eq!(plan.boxes[0].from.as_ref().map(ToString::to_string).as_deref(), Some("cord"));
     assert_eq!(plan.loads.len(), 6);
     // And back: what was said of volts holds again.
     for line in ["outlet.2", "outlet.2.face", "L5-30R 30 A", "back"] {
@@ -236,9 +241,9 @@ fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
 #[test]
 fn after_a_change_the_next_question_is_the_next() {
     let (_, kept, _) = answers(&script(COMMON));
-    let mut machine = Machine::new(kept.0[7].clone());
+    let mut machine = Machine::new(kept.0[8].clone());
     assert_eq!(machine.question().key, "site.sleepers_at");
-    for _ in 0..4 {
+    for _ in 0..5 {
         machine.answer(Input::Back).unwrap();
     }
     assert_eq!(machine.question().key, "generator.voltage");
@@ -276,7 +281,7 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
     assert_eq!(plan.boxes[0].outlets[0].gfci, Answer::Known(true));
     let plan = again("outlets.faces", "L5-30R 30 A, 2 x 5-15R 15 A");
     let ids: Vec<&str> = plan.generator.outlets.iter().map(|it| it.id.as_str()).collect();
-    assert_eq!(ids, ["regular", "twist", "regular-2"]);
+    assert_eq!(ids, ["regular-1", "twist", "regular-2"]);
     assert_eq!(plan.cords[0].from.as_ref().map(plan::Id::as_str), Some("twist"));
 }
 
@@ -316,7 +321,7 @@ fn every_question_has_words_and_a_way_back() {
             assert!(words.has(&format!("pick-{}-none", step.id)), "{}", step.id);
         }
     }
-    assert_eq!(asked.len(), 21);
+    assert_eq!(asked.len(), 22);
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
@@ -348,6 +353,39 @@ fn every_choice_has_words() {
         assert!(words.has(&format!("reject-{reject}")), "{reject}");
     }
     assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+/// In every list the last answer, above the row for help: of each question that takes it, and whatever else is in the list.
+#[test]
+fn i_do_not_know_stands_in_one_place_in_every_list() {
+    let words = Words::english();
+    let listed = |step: &&steps::Step| step.unknown && !matches!(step.takes, steps::Takes::Typed(_));
+    let mut waiting: Vec<&steps::Step> = steps::all().filter(listed).collect();
+    assert!(waiting.len() > 20);
+    let mut runner = TestRunner::deterministic();
+    for _ in 0..40 {
+        let plan = arbitrary::camp().new_tree(&mut runner).expect("a plan").current();
+        let Some(draft) = draft_of(&plan, "t") else {
+            continue;
+        };
+        let machine = Machine::new(draft);
+        for key in machine.asked_for_tests().into_iter().chain(machine.waiting()) {
+            let mut at = machine.clone();
+            at.went_back_for_tests(&key);
+            let question = at.question();
+            let Shape::List { rows, .. } = view(&words, &question).shape else {
+                continue;
+            };
+            assert_eq!(rows.last().map(|row| &row.input), Some(&Input::Explain), "{key}");
+            let answer = if question.id == "outlet-list" { Input::Quit } else { Input::Unknown };
+            if let Some(place) = rows.iter().position(|row| row.input == answer) {
+                assert_eq!(place + 2, rows.len(), "{key}");
+                waiting.retain(|step| (step.group, step.id) != (question.group, question.id));
+            }
+        }
+    }
+    let ids: Vec<&str> = waiting.iter().map(|step| step.id).collect();
+    assert_eq!(ids, [""; 0]);
 }
 
 /// In words that no program has of its own: twice as long, so that what is cut off is found.
@@ -426,7 +464,7 @@ const REJECTS: &[&str] = &[
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
     assert!(said.contains("3,555\u{a0}W in all, but the generator gives 2,800\u{a0}W: not"));
-    let few = COMMON.lines().take(5).collect::<Vec<_>>().join("\n");
+    let few = COMMON.lines().take(6).collect::<Vec<_>>().join("\n");
     let (_, _, said) = answers(&script(&(few + "\nphone, lamp-string")));
     let told = said.lines().find(|line| line.contains("Your list adds up to"));
     let told = told.unwrap_or_else(|| panic!("{said}"));
@@ -471,7 +509,7 @@ fn the_tree_so_far_is_shown_on_request() {
 /// danger that follows is told at once.
 #[test]
 fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
-    let before = script(COMMON).lines().take(8).collect::<Vec<_>>().join("\n");
+    let before = script(COMMON).lines().take(9).collect::<Vec<_>>().join("\n");
     let (_, kept, said) = answers(&(before + "\n\nyes\n\n"));
     let draft = kept.0.last().unwrap();
     for key in ["site.stands", "site.feeds_building"] {
@@ -579,7 +617,7 @@ fn a_number_with_two_readings_is_asked_back_in_every_language() {
         assert_eq!(words.faults(), Vec::<String>::new());
     }
     // Both can be: 20 ft to the millimetre, or six kilometres.
-    let before = script(COMMON).lines().take(7).collect::<Vec<_>>().join("\n");
+    let before = script(COMMON).lines().take(8).collect::<Vec<_>>().join("\n");
     let (_, kept, said) = answers(&(before + "\n6,096 m\n"));
     assert!(said.contains("6,096 can mean 6.0960 or 6096."), "{said}");
     assert_eq!(kept.0.last().unwrap().get("site.sleepers_at"), None);
@@ -603,6 +641,7 @@ fn what_clashes_with_another_answer_is_refused_or_asked_again() {
         ("generator.rated", "2800 W"),
         ("generator.peak", "3300 W"),
         ("generator.voltage", "120"),
+        ("generator.sets", "1"),
         ("generator.neutral", "floating"),
         ("generator.inverter", "yes"),
         ("outlet.1.face", "L5-30R"),
@@ -754,7 +793,7 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
 }
 
 /// The common case up to its loads, and a thing of one's own that draws too much for its plug.
-const COMMON_TO_LOADS: &str = "2800 W, 3300 W\n\nL5-30R 30 A\n120\nnone\n";
+const COMMON_TO_LOADS: &str = "2800 W, 3300 W\n\nL5-30R 30 A\n120\n1\nnone\n";
 const OWN: &str = "own\nThing\nelectronic\n2000 W\n5-15P\n";
 
 /// Watts and amps at the start are one question and two keys of the plan, and come back as they were.
@@ -917,7 +956,7 @@ fn no_two_parts_are_called_the_same() {
     let ids = plan.generator.outlets.iter().map(|outlet| outlet.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "regular-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
-    assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord", "cord3"]);
 }
 
 /// A set with one twist-lock and two household sockets, with what is plugged in there.
@@ -1021,12 +1060,12 @@ fn two_cords_alike_are_told_apart() {
     let own = "orange cord\nSJTW 12/3\n50 ft\nno\nblue\nSJTW 14/3\n25 ft\nno\n";
     let two = two.replacen("SJTW 10/3\n", &format!("{own}SJTW 10/3\n"), 1);
     let (_, kept, said) = answers(&script(&two));
-    assert_eq!(said.matches("What do you want to call it?").count(), 2, "{said}");
+    assert_eq!(said.matches("What color is it, or what do you call it?").count(), 2, "{said}");
     let plan = plan_of(kept.0.last().expect("answers"), &|key| key.to_owned());
     let cords: Vec<&str> = plan.cords.iter().map(|cord| cord.id.as_str()).collect();
-    assert_eq!(cords, ["orange-cord", "blue", "cord3"]);
+    assert_eq!(cords, ["orange-cord", "blue", "twist-cord"]);
     let (_, _, said) = answers(&script(COMMON));
-    assert!(!said.contains("What do you want to call it?"), "{said}");
+    assert!(!said.contains("What color is it, or what do you call it?"), "{said}");
 }
 
 fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {
@@ -1130,10 +1169,10 @@ fn what_a_list_marks() {
 #[test]
 fn a_question_about_several_outlets_names_them() {
     let (_, _, said) = answers(&script(COMMON));
-    assert!(said.contains("box1-1, box1-2: TEST and RESET"), "{said}");
+    assert!(said.contains("box-1, box-2: TEST and RESET"), "{said}");
     let many = COMMON.replacen("2 x 5-20R 20 A", "5 x 5-20R 20 A", 1);
     let (_, _, said) = answers(&script(&many));
-    assert!(said.contains("box1-1 … box1-5: TEST and RESET"), "{said}");
+    assert!(said.contains("box-1 … box-5: TEST and RESET"), "{said}");
 }
 
 /// Keys are named where they are: below a list at the terminal, not in what a pipe shows too.
@@ -1171,13 +1210,13 @@ fn the_review_page_marks_what_its_questions_leave_open() {
     };
     assert_eq!(marked(COMMON), ["Generator", "Site", "Fuel and noise"]);
     let lent = marked(people::LENT_BOX);
-    let gear = ["cord1", "box1", "Outlets of box1"];
+    let gear = ["cord", "box", "Outlets of box"];
     assert!(lent.ends_with(&gear.map(str::to_owned)), "{lent:?}");
     let mut counted = rows(people::LENT_BOX);
     counted.retain(|row| row.contains("not know ("));
     assert_eq!(counted.len(), 1, "{counted:?}");
     // What is plugged in without a question stands there as what it is in.
-    assert!(rows(COMMON).iter().any(|row| row.ends_with("in cord1")));
+    assert!(rows(COMMON).iter().any(|row| row.ends_with("in cord")));
     // Those that have a GFCI, and not that somebody told which.
     let some = COMMON.replacen("none           # no shock", "some\nyes\nno    # no shock", 1);
     let all = rows(&some);

@@ -22,7 +22,7 @@ fn after(lines: &[&str]) -> (Machine, Vec<String>, Vec<Note>) {
 
 /// A generator with one household outlet, and all up to the list of cords and boxes.
 fn up_to_gear<'a>(more: &[&'a str]) -> Vec<&'a str> {
-    let set = ["2800 W, 3300 W", "unknown", "5-20R 20 A", "120", "all"];
+    let set = ["2800 W, 3300 W", "unknown", "5-20R 20 A", "120", "1", "all"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     [&set[..], &site, more].concat()
 }
@@ -107,7 +107,7 @@ fn nothing_is_plugged_into_a_part_of_unknown_shape() {
 /// Where something goes is taken as unknown too, by Enter where no place is good: it stays unplugged.
 #[test]
 fn what_goes_nobody_knows_where_stays_unplugged() {
-    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "120", "none"];
+    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "number", "120", "1", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let cord = ["extension", "14/3", "25 ft", "yes", "no"];
     for said in ["", "unknown"] {
@@ -269,7 +269,7 @@ fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {
 #[test]
 fn some_of_which_nobody_knows_is_not_none() {
     let words = Words::english();
-    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "some"];
+    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "1", "some"];
     let site = ["kettle", "wet", "60 ft", "open", "yes", "no", "unknown", "done"];
     let line = |which: [&str; 2]| {
         let (machine, ..) = after(&[&set[..], &which, &site].concat());
@@ -294,7 +294,7 @@ fn where_a_part_goes_is_told_when_nobody_is_asked() {
     let (.., notes) = after(&up_to_gear(&["box-50"]));
     assert_eq!(keys(&notes), ["fits-nowhere"]);
     // The cord's plug fits one outlet, which is told when all is answered of it.
-    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "none"];
+    let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "1", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let cord = ["twist-30", "a yellow cord, SJTW 10/3, 300 V", "25 ft"];
     let (mut machine, _, notes) = after(&[&set[..], &site, &cord].concat());
@@ -311,9 +311,9 @@ fn problem_words(keys: &[&str]) -> Value {
 #[test]
 fn what_was_read_on_a_cord_is_said_back() {
     for (typed, told) in [
-        ("Heavy duty, 12/3 AWG SJTW 300 V", "We read: 12 AWG, 3 wires, outdoor."),
-        ("SPT 16/2", "We read: 16 AWG, 2 wires, indoor."),
-        ("14 AWG", "We read: 14 AWG."),
+        ("Heavy duty, 12/3 AWG SJTW 300 V", "We read: wire size 12 AWG, 3 wires, outdoor."),
+        ("SPT 16/2", "We read: wire size 16 AWG, 2 wires, indoor."),
+        ("14 AWG", "We read: wire size 14 AWG."),
     ] {
         let (.., notes) = after(&up_to_gear(&["extension", typed]));
         let words = Words::english();
@@ -354,7 +354,7 @@ fn back_on_a_plan_that_was_opened_again_leaves() {
 /// What is not bought is assumed like what nobody knows, whether or not it is plugged in yet.
 #[test]
 fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
-    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "120", "none"];
+    let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "number", "120", "1", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let (machine, ..) = after(&[&set[..], &site, &["extension", "unknown", "unknown"]].concat());
     for key in ["gear.1.jacket", "gear.1.length"] {
@@ -366,22 +366,40 @@ fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
 #[test]
 fn what_is_typed_finds_what_it_names_first() {
     let words = Words::english();
-    let (machine, ..) = after(&up_to_gear(&[])[..5]);
+    let (machine, ..) = after(&up_to_gear(&[])[..6]);
     let first = |machine: &Machine, typed: &str| {
         let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
-        let mut found: Vec<&Row> = rows.iter().filter(|row| row.holds(typed)).collect();
-        found.sort_by_key(|row| std::cmp::Reverse(row.likeness(typed)));
-        found.first().map_or_else(String::new, |row| row.text.clone())
+        let all: Vec<&Row> = rows.iter().collect();
+        let found = super::super::view::Found::of(&all, typed).rows;
+        found.first().map_or_else(String::new, |at| rows[*at].text.clone())
     };
     for (typed, text) in [("fan", "Desk fan"), ("air", "Air"), ("kettle", "Travel kettle")] {
         let found = first(&machine, typed);
         assert!(found.starts_with(text), "{typed}: {found}");
     }
     let Shape::List { rows, .. } = view(&words, &machine.question()).shape else { panic!("no list") };
-    assert!(rows.iter().all(|row| row.likeness("") == Some(0)), "as they stand");
+    let all: Vec<&Row> = rows.iter().collect();
+    let as_they_stand = super::super::view::Found::of(&all, "").rows;
+    assert!(as_they_stand.into_iter().eq(0..rows.len()));
     let fridge = first(&machine, "fridge");
     assert!(!fridge.contains("Kitchen"), "{fridge}");
-    assert!(first(&machine, "mini fridge").starts_with("Small refrigerator"));
+    // A word for its size beside the thing, in whichever row it stands; of one that no row has, the thing alone counts.
+    for (typed, text) in [
+        ("mini fridge", "Small refrigerator"),
+        ("small fridge", "Small refrigerator"),
+        ("big fridge", "Kitchen refrigerator"),
+        ("small fan", "Desk fan"),
+        ("big fan", "Box fan"),
+        ("enormous toaster", "Toaster"),
+    ] {
+        let found = first(&machine, typed);
+        assert!(found.starts_with(text), "{typed}: {found}");
+    }
+    // And what is in no list stands below.
+    let found = super::super::view::Found::of(&all, "enormous toaster");
+    assert!(!found.whole && !found.lost);
+    assert_eq!(found.rows.last().and_then(|at| rows[*at].value()), Some("own"));
+    assert!(super::super::view::Found::of(&all, "spaceship").lost);
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);
     for typed in ["round", "twisty", "round 30"] {
         let found = first(&machine, typed);

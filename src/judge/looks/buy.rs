@@ -74,11 +74,17 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
 
 /// Returns the looks at packages, each with what has to be on it, and what goes away with it once the looks before it
 /// have the best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is
-/// no carbon monoxide alarm, one is added.
-pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
+/// no carbon monoxide alarm, one is added. The second value is the plan with just these things bought; `None` if nothing
+/// is to be bought.
+pub(super) fn purchases(
+    plan: &Plan,
+    report: &Report,
+    looks: &[Look],
+    mut packages: Vec<Look>,
+) -> (Vec<Look>, Option<Plan>) {
     let things = all_to_buy(plan);
     if things.is_empty() {
-        return packages;
+        return (packages, None);
     }
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
@@ -122,7 +128,10 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
         look.dangers = pair[0].dangers - pair[1].dangers;
         look.warnings = pair[0].warnings - pair[1].warnings;
     }
-    packages
+    // Whether or not anything is looked at.
+    let mut listed = plan.clone();
+    packages.iter().for_each(|look| take(&mut listed, &bought, look.at.as_ref()));
+    (packages, Some(listed))
 }
 
 /// What is wrong with a plan, worst first.
@@ -361,6 +370,24 @@ mod tests {
         let smaller = ("breaker = \"30 A\" # twist", "breaker = \"20 A\"");
         let found = all(&[&NOT_BOUGHT[..], &[smaller]].concat());
         assert!(found.contains("wire 16 AWG"), "{found}");
+    }
+
+    /// What the right package clears is told by the list alone, not as a danger. Near misses: the same cord, bought; and
+    /// a danger that stays whatever is bought.
+    #[test]
+    fn what_is_only_to_be_bought_is_no_danger_yet() {
+        let told = |edits: &[(&str, &str)]| -> Vec<&'static str> {
+            let report = report(edits);
+            let lead = |it| report.findings_of(it).next().map(|lead| lead.code);
+            let dangers = report.troubles().filter(|it| it.signal == Signal::Danger);
+            dangers.filter_map(lead).collect()
+        };
+        assert_eq!(told(&NOT_BOUGHT), [""; 0]);
+        let there = ("wire = \"10 AWG\" # long", "wire = \"unknown\"");
+        let found = told(&[&[there], &NOT_BOUGHT[1..]].concat());
+        assert!(found.contains(&"OVER001") && found.contains(&"CORD004"), "{found:?}");
+        let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"10 ft\"");
+        assert_eq!(told(&[&NOT_BOUGHT[..], &[near]].concat()), ["AIR001"]);
     }
 
     /// A thing with no unknowns is on the list as well, and so is an alarm if there is none.

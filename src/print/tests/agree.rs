@@ -537,7 +537,7 @@ fn a_blind_gfci_is_told_with_what_blinds_it() {
         (label, card["test"].to_string())
     };
     let (label, card) = told(true, false);
-    assert_eq!(label, "GFCI: NO. With “one” plugged in, it cannot see a fault.");
+    assert_eq!(label, "GFCI: NO. With “one” plugged in, it stops no shock.");
     for words in ["Keep “one” unplugged", "GFCI at “front”", "Press TEST", "OPEN GROUND"] {
         assert!(card.contains(words), "{words}: {card}");
     }
@@ -548,6 +548,6 @@ fn a_blind_gfci_is_told_with_what_blinds_it() {
     assert_eq!(label, "GFCI: YES. Press TEST before use.");
     assert!(!card.contains("Keep “"), "{card}");
     let (label, card) = told(false, true);
-    assert_eq!(label, "GFCI: NO. With the bonding plug in “front”, it cannot see a fault.");
+    assert_eq!(label, "GFCI: NO. With the bonding plug in “front”, it stops no shock.");
     assert!(!card.contains("Keep “") && card.contains("We know of no outlet"), "{card}");
 }

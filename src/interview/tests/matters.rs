@@ -1,12 +1,6 @@
 //! Nothing is asked whose answer changes nothing.
 
-use proptest::strategy::{Strategy, ValueTree};
-use proptest::test_runner::TestRunner;
-
 use super::*;
-use crate::interview::{draft_of, plan_of};
-use crate::judge;
-use crate::plan::arbitrary;
 use crate::report::Report;
 
 /// Answers of every form, two at least of each.
@@ -51,43 +45,53 @@ const TYPED: &[&str] = &[
 
 /// What is told of these answers, and the names that are printed.
 fn told(machine: &Machine) -> (Report, [String; 2]) {
-    let plan = plan_of(&machine.draft, &|key| key.to_owned());
+    let plan = plan_of(machine.draft(), &|key| key.to_owned());
     (judge::build(&plan), [plan.site.name, plan.generator.name])
 }
 
+/// The machine at this question.
+fn at(machine: &Machine, key: &str) -> Machine {
+    let mut at = machine.clone();
+    at.went_back_for_tests(key);
+    at
+}
+
 /// What comes of each known answer to a question.
-fn outcomes<'m>(machine: &'m Machine, place: &'m Place) -> impl Iterator<Item = (Report, [String; 2])> + 'm {
-    let texts: Vec<String> = match place.step.items(&machine.draft, place.at) {
-        Some(items) => items.into_iter().map(|item| item.value).collect(),
-        None if matches!(place.step.takes, Takes::YesNo) => ["yes", "no"].map(str::to_owned).into(),
-        None => TYPED.iter().map(|text| (*text).to_owned()).collect(),
+fn outcomes(machine: &Machine, key: &str) -> impl Iterator<Item = (Report, [String; 2])> {
+    let asked = at(machine, key);
+    let texts: Vec<String> = match asked.question().kind {
+        Kind::Choice(items) | Kind::Many(items) | Kind::Page(items) => {
+            items.into_iter().map(|item| item.value).collect()
+        }
+        Kind::YesNo => ["yes", "no"].map(str::to_owned).into(),
+        Kind::Text(_) => TYPED.iter().map(|text| (*text).to_owned()).collect(),
     };
-    texts.into_iter().filter_map(|text| {
-        let mut other = Machine::new(machine.draft.clone());
-        other.cursor = Cursor::At { key: place.key(), from_page: None };
+    texts.into_iter().filter_map(move |text| {
+        let mut other = asked.clone();
         other.answer(Input::Answer(text)).ok()?;
         Some(told(&other))
     })
 }
 
 /// Whether two known answers to a question are told apart, as the others stand.
-fn matters(machine: &Machine, place: &Place) -> bool {
-    let mut outcomes = outcomes(machine, place);
+fn matters(machine: &Machine, key: &str) -> bool {
+    let mut outcomes = outcomes(machine, key);
     let first = outcomes.next();
     outcomes.any(|other| Some(other) != first)
 }
 
 /// Of these answers the questions that somebody was asked in their turn for nothing.
-pub(in crate::interview) fn needless(draft: &Draft) -> Vec<String> {
+pub(super) fn needless(draft: &Draft) -> Vec<String> {
     let machine = Machine::new(draft.clone());
-    let asked = machine.flow().into_iter();
-    asked.filter(|place| !matters(&machine, place)).map(|place| place.key()).collect()
+    let mut asked = machine.asked_for_tests();
+    asked.retain(|key| !matters(&machine, key));
+    asked
 }
 
 /// For every question there is a plan with two known answers of which something else is told.
 #[test]
 fn every_question_matters() {
-    let mut waiting: Vec<&Step> = steps::all().collect();
+    let mut waiting: Vec<&steps::Step> = steps::all().collect();
     assert!(waiting.len() > 50);
     let mut runner = TestRunner::deterministic();
     for _ in 0..120 {
@@ -95,16 +99,19 @@ fn every_question_matters() {
         let Some(mut draft) = draft_of(&plan, "t") else {
             continue;
         };
-        // Who has no file is asked how the outlets of a box lie.
-        draft.answers.retain(|key, _| key.rsplit('.').next() != Some("ids"));
+        // Who has no file is asked how outlets that are alike lie.
+        let named = |key: &str| key.ends_with(".ids") || key.starts_with("outlet.") && key.ends_with(".name");
+        draft.answers.retain(|key, _| !named(key));
         let machine = Machine::new(draft);
-        for place in machine.places() {
-            if waiting.contains(&place.step) && matters(&machine, &place) {
-                waiting.retain(|step| *step != place.step);
+        for key in machine.asked_for_tests().into_iter().chain(machine.waiting()) {
+            let question = at(&machine, &key).question();
+            let is_it = |step: &&steps::Step| (step.group, step.id) == (question.group, question.id);
+            if waiting.iter().any(is_it) && matters(&machine, &key) {
+                waiting.retain(|step| !is_it(step));
             }
         }
     }
-    // How they lie is asked of a box with no others, which is in no such plan: `needless` looks at it.
+    // How those of a box lie is asked where it has no others, which is in no such plan: `needless` looks at it.
     let ids: Vec<&str> = waiting.iter().map(|step| step.id).collect();
     assert_eq!(ids, ["out-places"]);
 }

@@ -50,7 +50,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let text = &*in_language(text, words);
     let plan = plan::read(text).map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = judge::build(&plan);
-    let prints = prints::render(&plan, reader, &prints::defaults())?.0;
+    let prints = prints::render(&plan, reader, &prints::defaults(), None)?.0;
     let mut files = prints.files;
     let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;
     files.push(("report.json".to_owned(), (json + "\n").into_bytes()));

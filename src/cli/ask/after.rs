@@ -204,7 +204,7 @@ pub(super) fn print(
     reader: &Reader,
 ) -> Result<Done, Failure> {
     let options = prints::defaults();
-    let (prints, _) = prints::render(plan, reader, &options)?;
+    let (prints, _) = prints::render(plan, reader, &options, None)?;
     let told = prints::told(&prints, options.card, words);
     let mut files = prints.files;
     let json = report.to_json().map_err(|error| Failure::new(Kind::CannotWrite, error))?;

@@ -249,6 +249,7 @@ print-labels-used = { $count ->
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
 templates-none = in { $path } gibt es keine Vorlagen
 templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.
+templates-failed-hint = Die Vorlagen in { $path } sind vielleicht aus einer anderen Version von tallywatt. Rufen Sie "tallywatt templates --into ORDNER" mit einem neuen Ordner auf, machen Sie Ihre Änderungen dort noch einmal und drucken Sie mit diesem Ordner.
 
 
 # The names in the example plan.

@@ -80,6 +80,7 @@ print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN
 print-tiny-gfci-unknown = GFCI: UNBEKANNT
 print-plug-in = Hier anschließen
+print-plugs-more = { $loads } + { $count } mehr
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = HIER NICHTS GEPLANT
 print-idle-how = Hier nichts einstecken. Zum Benutzen in den Plan aufnehmen und neu prüfen.
@@ -201,6 +202,10 @@ print-card-title = Karte: { $site }
 print-card-one = Seite 1: einstecken
 print-card-two = Seite 2: wenn etwas schiefgeht
 print-card-alarm = CO-Melder am Schlafplatz.
+print-card-now = CO-Alarm, Schwindel oder Kopfweh? Alle ins Freie. { $call } anrufen.
+print-card-turn = Umdrehen.
+print-card-see = Siehe Seite 2.
+print-card-on = Seite 1 geht weiter
 print-card-call = { $call } anrufen
 # To be filled in by hand.
 print-card-site = Platznummer
@@ -213,11 +218,9 @@ print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
   }
-print-no-breaker = Ampere zählen: über { $limit } droht Überhitzung, nichts löst rechtzeitig aus
+print-no-breaker = Ampere zählen: über { $limit } löst nichts rechtzeitig aus
 # On a small card.
 print-no-breaker-brief = Ampere zählen: Nichts löst aus
-print-outlet-facts = { $shape } · Schutzschalter { $breaker }
-print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
 print-row-gfci = GFCI
 print-loose = Nicht angeschlossen:
 print-unplaced = NICHT EINSTECKEN: { $loads }. Keine Steckdose in diesem Plan reicht dafür.
@@ -238,6 +241,7 @@ print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
 print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
 print-more-left-out = Andere Gruppen sind möglich. Danach fragen: tallywatt may.
+print-together-elsewhere = Was zusammen laufen darf: siehe Rechenblatt.
 print-never-more = … und { $count } mehr, die nie zusammen laufen, auf dem Rechenblatt.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -259,6 +259,7 @@ print-labels-used = { $count ->
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". If the folder lacks a template, the program uses its own.
 templates-none = there are no templates in { $path }
 templates-none-hint = "tallywatt templates --into DIR" writes some to start from.
+templates-failed-hint = The templates in { $path } might be from another version of tallywatt. Run "tallywatt templates --into DIR" with a new folder, make your changes there again, and print with that folder.
 
 # The names in the example plan. The first language has those that are in the file.
 demo-name-site = Juniper Cove weekend

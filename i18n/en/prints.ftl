@@ -80,6 +80,8 @@ print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO
 print-tiny-gfci-unknown = GFCI: NOT KNOWN
 print-plug-in = Plug in here
+# On a label without room for all of them: the first ones.
+print-plugs-more = { $loads } + { $count } more
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NOTHING PLANNED HERE
 print-idle-how = Plug nothing in here. To use it, put it in the plan and check again.
@@ -201,6 +203,13 @@ print-card-title = Card: { $site }
 print-card-one = Side 1: plug in
 print-card-two = Side 2: when something goes wrong
 print-card-alarm = CO alarm where you sleep.
+# At the foot of the exhaust panel: whoever has no time finds the other side by it.
+print-card-now = CO alarm, dizzy or headache? Get everyone out. Call { $call }.
+print-card-turn = Turn over.
+# Where the other side is not on the back.
+print-card-see = See side 2.
+# Of a side with more than one page: at the foot of the first, and over the next.
+print-card-on = Side 1 goes on
 print-card-call = Call { $call }
 # To be filled in by hand.
 print-card-site = Site number
@@ -213,11 +222,9 @@ print-card-danger = { $count ->
     [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
    *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
   }
-print-no-breaker = Add up amps: past { $limit } it can overheat, nothing trips in time
+print-no-breaker = Add up amps: past { $limit } nothing trips in time
 # On a small card.
 print-no-breaker-brief = Add up amps: nothing trips
-print-outlet-facts = { $shape } · breaker { $breaker }
-print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-row-gfci = GFCI
 print-loose = Not plugged in:
 print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan will do.
@@ -238,6 +245,8 @@ print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
 print-more = Or another group: { $count } more on the worksheet.
 print-more-left-out = Other groups are possible. To ask about one, run tallywatt may.
+# On a small card, in place of the table.
+print-together-elsewhere = What may run together: see the worksheet.
 print-never-more = … and { $count } more that never run together, on the worksheet.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -255,6 +255,7 @@ print-labels-used = { $count ->
 templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Si a la carpeta le falta una plantilla, el programa usa la suya.
 templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.
+templates-failed-hint = Las plantillas de { $path } quizá sean de otra versión de tallywatt. Use "tallywatt templates --into CARPETA" con una carpeta nueva, repita ahí sus cambios e imprima con esa carpeta.
 
 
 # The names in the example plan.

@@ -82,6 +82,7 @@ print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
 print-tiny-gfci-unknown = GFCI: NO SE SABE
 print-plug-in = Conecte aquí
+print-plugs-more = { $loads } + { $count } más
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = NADA PREVISTO AQUÍ
 print-idle-how = No enchufe nada aquí. Para usarlo, póngalo en el plan y compruebe de nuevo.
@@ -103,7 +104,7 @@ print-legs-value = A y B: las dos mitades de su potencia.
 print-not-all-at-once = no todo a la vez: { $loads }
 print-not-together = { $loads }; no a la vez: { $sets }
 print-one-at-a-time = de uno en uno: { $loads }
-print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.
+print-only-these = AQUÍ SOLO { $parts }. Ningún aparato.
 print-short-only = AQUÍ NINGÚN APARATO
 print-short-only-camper = { -breaker } PRINCIPAL: { $amps }
 print-short-only-generator = SOLO ESTE GENERADOR
@@ -162,8 +163,8 @@ print-length-unknown = largo desconocido
 print-cord-unknown = calibre y largo desconocidos
 print-box-headline = Entrada { $inlet }
 print-camper-headline = Clavija { $inlet }
-print-generator-headline = { $rated } durante horas · { $peak } unos segundos
-print-generator-headline-one = { $rated } durante horas
+print-generator-headline = { $rated } continuos · { $peak } unos segundos
+print-generator-headline-one = { $rated } continuos
 print-neutral = Neutro
 print-neutral-bonded = Unido al chasis (bonded).
 print-neutral-floating = Flotante (sin unir a nada). Un probador puede mostrar OPEN GROUND aquí.
@@ -202,6 +203,10 @@ print-card-title = Tarjeta: { $site }
 print-card-one = Cara 1: enchufar
 print-card-two = Cara 2: cuando algo sale mal
 print-card-alarm = Alarma de CO donde duerme.
+print-card-now = ¿Alarma de CO, mareo, dolor de cabeza? Todos fuera. Llame al { $call }.
+print-card-turn = Dé la vuelta.
+print-card-see = Vea la cara 2.
+print-card-on = Sigue la cara 1
 print-card-call = Llame al { $call }
 # To be filled in by hand.
 print-card-site = Número de sitio
@@ -214,11 +219,9 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
   }
-print-no-breaker = Sume amperios: con más de { $limit } puede recalentarse, nada se dispara a tiempo
+print-no-breaker = Sume amperios: con más de { $limit } nada se dispara a tiempo
 # On a small card.
-print-no-breaker-brief = Sume amperios: nada se dispara
-print-outlet-facts = { $shape } · { -breaker } { $breaker }
-print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
+print-no-breaker-brief = Sume: nada se dispara
 print-row-gfci = { -gfci }
 print-loose = Sin enchufar:
 print-unplaced = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } de este plan.
@@ -239,6 +242,7 @@ print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = U otro grupo: { $count } más en la memoria de cálculo.
 print-more-left-out = Hay otros grupos posibles. Para preguntar por uno: tallywatt may.
+print-together-elsewhere = Qué puede usar a la vez: vea la memoria de cálculo.
 print-never-more = … y { $count } más que nunca van juntos, en la memoria de cálculo.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

@@ -111,6 +111,7 @@ cli-templates-into = Le dossier où écrire ; un fichier qui existe n’est pas
 templates-how = Changez ce que vous voulez. Puis imprimez avec "tallywatt print PLAN --into DOSSIER --templates { $dir }". S’il manque un modèle dans le dossier, le programme prend le sien.
 templates-none = il n’y a pas de modèles dans { $path }
 templates-none-hint = "tallywatt templates --into DOSSIER" écrit ceux dont on part.
+templates-failed-hint = Les modèles de { $path } sont peut-être d’une autre version de tallywatt. Lancez "tallywatt templates --into DOSSIER" avec un nouveau dossier, refaites-y vos changements et imprimez avec ce dossier.
 
 cli-may = Demander avant de brancher : peut-on mettre ceci en marche, dans quel ordre, et que montrera un voltmètre
 cli-may-plan = Le fichier du plan ; "-" le lit sur l’entrée standard

@@ -80,6 +80,7 @@ print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON
 print-tiny-gfci-unknown = GFCI : INCONNU
 print-plug-in = À brancher ici
+print-plugs-more = { $loads } + { $count } de plus
 # Nothing forbids to use it, but no GFCI works there: nobody is invited to.
 print-idle = RIEN DE PRÉVU ICI
 print-idle-how = Ne branchez rien ici. Pour vous en servir, ajoutez-le au plan et vérifiez de nouveau.
@@ -101,7 +102,7 @@ print-legs-value = A et B : les deux moitiés de sa puissance.
 print-not-all-at-once = pas tout à la fois : { $loads }
 print-not-together = { $loads } ; pas ensemble : { $sets }
 print-one-at-a-time = un à la fois : { $loads }
-print-only-these = ICI, SEULEMENT { $parts }. N’y branchez aucun appareil.
+print-only-these = SEULEMENT { $parts } ici. Aucun appareil.
 print-short-only = AUCUN APPAREIL ICI
 print-short-only-camper = DISJONCTEUR PRINCIPAL : { $amps }
 print-short-only-generator = PAS SUR UNE AUTRE SOURCE
@@ -181,7 +182,7 @@ print-refuel-value = Arrêtez le moteur, laissez refroidir { $cooling } minutes
 print-air = Échappement
 print-air-value = Les gaz tuent, sans odeur. Dehors seulement, échappement à l’opposé, à au moins { $ample } des tentes, véhicules, portes, fenêtres et gens.
 
-print-air-brief = Gaz mortels : restez à { $ample } ou plus.
+print-air-brief = Gaz mortels : { $ample } au moins.
 print-symbol-general = Signe d’avertissement
 print-symbol-electric = Signe d’avertissement : électricité
 print-symbol-hot = Signe d’avertissement : chaleur
@@ -205,6 +206,10 @@ print-card-title = Carte : { $site }
 print-card-one = Face 1 : brancher
 print-card-two = Face 2 : quand quelque chose tourne mal
 print-card-alarm = { -alarm(form: "One") } de CO là où l’on dort.
+print-card-now = Alarme de CO, vertige, mal de tête ? Tous dehors. Appelez le { $call }.
+print-card-turn = Tournez.
+print-card-see = Voyez la face 2.
+print-card-on = Suite de la face 1
 print-card-call = Appelez le { $call }
 # To be filled in by hand.
 print-card-site = Emplacement
@@ -217,11 +222,9 @@ print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
-print-no-breaker = Additionnez : au-delà de { $limit }, surchauffe possible, rien ne coupe à temps
+print-no-breaker = Additionnez : au-delà de { $limit }, rien ne coupe à temps
 # On a small card.
 print-no-breaker-brief = Additionnez : rien ne coupe
-print-outlet-facts = { $shape } · disjoncteur { $breaker }
-print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-row-gfci = GFCI
 print-loose = Non branché :
 print-unplaced = NE BRANCHEZ PAS : { $loads }. Aucune prise de ce plan ne convient.
@@ -242,6 +245,7 @@ print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
 print-more-left-out = D’autres groupes sont possibles. Pour en essayer un : tallywatt may.
+print-together-elsewhere = Ce qui peut marcher ensemble : voyez la feuille de calcul.
 print-never-more = … et { $count } de plus à ne jamais réunir, dans la feuille de calcul.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })

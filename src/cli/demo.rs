@@ -27,7 +27,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let text = &*in_language(text, words);
     let plan = plan::read(text).map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = judge::build(&plan);
-    let prints = prints::render(&plan, reader, &prints::defaults())?.0;
+    let prints = prints::render(&plan, reader, &prints::defaults(), None)?.0;
     let mut files = prints.files;
     files.push(("report.json".to_owned(), check::told(&report, text, true, words)?.into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));

@@ -22,7 +22,7 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
     let options = options(&arguments.paper, words)?;
-    let (prints, report) = render(&plan, reader, &options)?;
+    let (prints, report) = render(&plan, reader, &options, arguments.paper.templates.as_deref())?;
     let files = &prints.files;
     let gone = write(&arguments.into, files, &[], &prints.needless, words)?;
     let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
@@ -95,15 +95,20 @@ pub(super) fn dangers_left(report: &Report, words: &Words) -> Option<String> {
 }
 
 /// Renders the prints in each of their languages, or says which text does not fit. With the report that
-/// they tell of.
-pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<(Prints, Report), Failure> {
+/// they tell of. `own` is the folder that the templates in `options` are from.
+pub(super) fn render(
+    plan: &Plan,
+    reader: &Reader,
+    options: &Options,
+    own: Option<&Path>,
+) -> Result<(Prints, Report), Failure> {
     // The worksheet tells what would clear the plan.
     let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let mut all = Prints::default();
     for (mark, words) in sets {
-        let set = print::prints(plan, &report, &words, options).map_err(|error| refused(&error, &screen))?;
+        let set = print::prints(plan, &report, &words, options).map_err(|error| refused(&error, own, &screen))?;
         // Of several languages the one that takes most.
         all.card_sheets = all.card_sheets.max(set.card_sheets);
         // Each language begins at the same label, and has as many.
@@ -205,12 +210,20 @@ pub(super) fn folder_for(path: &Path) -> String {
     format!("tallywatt-{}", interview::stem(&stem.to_string_lossy()))
 }
 
-fn refused(error: &PrintError, words: &Words) -> Failure {
+fn refused(error: &PrintError, own: Option<&Path>, words: &Words) -> Failure {
     let kind = match error {
         PrintError::BadStart { .. } => Kind::Usage,
         _ => Kind::CannotWrite,
     };
-    Failure::text(kind, error.in_words(words))
+    let failure = Failure::text(kind, error.in_words(words));
+    // Those of another version ask for what is not in the data, or leave out what is.
+    match own.filter(|_| matches!(error, PrintError::Template { .. })) {
+        Some(folder) => {
+            let path = folder.display().to_string();
+            failure.hint(words.with("templates-failed-hint", [("path", path.into())]))
+        }
+        None => failure,
+    }
 }
 
 /// A plan file; `-` is standard input.

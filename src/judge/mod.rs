@@ -16,8 +16,8 @@ mod unknowns;
 mod verdicts;
 
 use crate::loads;
-use crate::plan::Plan;
-use crate::report::{FORMAT, Figures, Look, Report, Signal, limits};
+use crate::plan::{Id, Plan};
+use crate::report::{FORMAT, Figures, Finding, LoadFacts, Look, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
@@ -118,12 +118,22 @@ pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     Report { format: FORMAT, findings, figures }
 }
 
+/// See [`Figures::lives_too_many`].
+fn lives_too_many(figures: &Figures, findings: &[Finding]) -> Vec<Id> {
+    let several = |it: &&Finding| it.fix.key == "life-alone" && it.about.len() > 1;
+    let found: Vec<&Finding> = findings.iter().filter(several).collect();
+    let named = |load: &&LoadFacts| found.iter().any(|it| it.about.contains(&load.id) || it.about.contains(&load.of));
+    let lives = figures.loads.iter().filter(|load| load.life()).filter(named);
+    lives.map(|load| load.id.clone()).collect()
+}
+
 fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut figures = Figures::of_plan(plan, supply, verdicts);
     let by_rules = rules::assumed(plan, &figures.energy);
     figures.assumed.extend(by_rules);
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
     figures.troubles = troubles::of_findings(plan, &findings);
+    figures.lives_too_many = lives_too_many(&figures, &findings);
     figures.verdicts = verdicts::of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = verdicts::of_spare_parts(plan, supply);
     figures.verdicts.extend(verdicts::lost(supply, &findings, &spare));

@@ -267,12 +267,13 @@ pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) ->
     let mut card_sheets = 0;
     let mut labels = None;
     let mut seen = Vec::new();
+    let pool = rayon::ThreadPoolBuilder::new().num_threads(1).build().ok();
     for (document, data) in data::all(plan, report, words, options)? {
         if document == Document::Labels {
             let count = data::labels_in(&data).len();
             labels = LabelsUsed::of(count, &options.labels_on()?, options.start_at);
         }
-        let paged = typeset(document, data, options).map_err(|error| error.of_whole(plan))?;
+        let paged = alone(pool.as_ref(), || typeset(document, data, options)).map_err(|error| error.of_whole(plan))?;
         if document == Document::Card {
             let count = paged.pages().len();
             card_sheets = match options.card {
@@ -281,7 +282,7 @@ pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) ->
                 CardSize::Phone => 0,
             };
         }
-        files.push((document.file_name().to_owned(), export(document, &paged, options)?));
+        files.push((document.file_name().to_owned(), alone(pool.as_ref(), || export(document, &paged, options))?));
         // A phone shows pictures without being asked to.
         let for_phone = document == Document::Card && options.card == CardSize::Phone;
         if options.png || for_phone {
@@ -379,11 +380,21 @@ pub fn outdated(old: (&Plan, &Report), new: (&Plan, &Report), words: &Words) -> 
     Ok(outdated)
 }
 
+/// Runs the job on the pool's only thread: more threads gain the typesetter little, and each keeps memory of its own.
+fn alone<T: Send>(pool: Option<&rayon::ThreadPool>, job: impl FnOnce() -> T + Send) -> T {
+    match pool {
+        Some(pool) => pool.install(job),
+        None => job(),
+    }
+}
+
 fn typeset(document: Document, data: String, options: &Options) -> Result<PagedDocument, PrintError> {
     let main = format!("{}.typ", document.name());
     let today = options.date.and_then(Date::datetime);
     let world = world::PrintWorld::new(&main, data, today, &options.templates);
     let compiled = typst::compile::<PagedDocument>(&world);
+    // What the typesetter remembers of the layout is larger than the layout, and of no use to the export.
+    typst::comemo::evict(0);
     let paged = compiled.output.map_err(|errors| diagnosed(&world, &errors))?;
     // A warning from the typesetter is always a fault of a template here.
     if !compiled.warnings.is_empty() {

@@ -175,6 +175,7 @@ fn small() -> (Plan, Report) {
                 start_holds: true,
                 ..Sharing::default()
             },
+            lives_too_many: Vec::new(),
             energy: EnergyUse::default(),
             noise: NoiseAt::default(),
             volts: crate::report::Volts::default(),

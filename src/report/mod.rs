@@ -528,6 +528,10 @@ pub struct Figures {
     pub tests: Vec<Proof>,
     /// Where each load plugs in.
     pub sharing: Sharing,
+    /// What a life depends on, of which the rules found several too much together: of these nobody says which one to
+    /// rely on.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub lives_too_many: Vec<Id>,
     /// Energy and fuel.
     pub energy: EnergyUse,
     /// Sound.

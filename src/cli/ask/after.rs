@@ -206,7 +206,7 @@ pub(super) fn print(
     reader: &Reader,
 ) -> Result<Done, Failure> {
     let options = prints::defaults();
-    let (prints, _) = prints::render(plan, reader, &options)?;
+    let (prints, _) = prints::render(plan, reader, &options, None)?;
     let told = prints::told(&prints, options.card, words);
     let mut files = prints.files;
     files.push(("report.json".to_owned(), check::told(report, text, true, words)?.into_bytes()));

@@ -19,6 +19,8 @@ pub(super) struct Card {
     size: CardSize,
     /// The signal word of what kills first, its distance, and what warns of it.
     exhaust: [String; 3],
+    /// What to do at once when the alarm sounds.
+    now: String,
     /// What stands over a plan with dangers in it.
     danger: Option<String>,
     rows: Vec<Row>,
@@ -56,6 +58,8 @@ struct Row {
     /// What it is, small.
     facts: Vec<String>,
     long: Option<String>,
+    /// The same power for an appliance whose plate says watts.
+    watts: Option<String>,
     /// None where as much holds no matter how long.
     short: Option<String>,
     loads: Vec<String>,
@@ -99,6 +103,9 @@ pub(super) const SIDE_TWO: &[&str] = &["call", "blanks", "setup", "test", "stop"
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
+    "card-turn",
+    "card-see",
+    "card-on",
     "card-flip",
     "card-fold",
     "card-trim",
@@ -108,6 +115,7 @@ const KEYS: &[&str] = &[
     "brief-short",
     "never-title",
     "never-how",
+    "together-elsewhere",
     "turns-title",
     "setup-title",
     "test-title",
@@ -132,6 +140,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             context.say("air-brief", &[("ample", &context.ample())]),
             say("card-alarm"),
         ],
+        now: say("card-now"),
         danger: (dangers > 0).then(|| context.words.with("print-card-danger", danger)),
         common: context.common("card-title", KEYS),
         loose: loose(context, &rows),
@@ -428,6 +437,13 @@ impl Tree<'_> {
         row.facts.extend(both);
     }
 
+    /// The row of an outlet where appliances go in, with its figure in watts too: that is what their plates have.
+    fn in_watts(&self, row: Row, limit: Option<&Limit>) -> Row {
+        let free = |limit: &&Limit| self.context.plan.gear().all(|it| it.from != Some(&limit.id));
+        let shown = limit.filter(|_| row.long.is_some() && self.large()).filter(free);
+        Row { watts: shown.map(|limit| self.context.capacity(limit.continuous_watts)), ..row }
+    }
+
     fn loads(&self, id: &Id) -> Vec<String> {
         // What alone may be plugged in is named in the row.
         let verdict = self.context.report.verdict(id);
@@ -439,19 +455,10 @@ impl Tree<'_> {
         let kind = if owner.is_some() { "receptacle" } else { "outlet" };
         let mut row = self.row(kind, &outlet.id, rails);
         row.face = Some(outlet.shape.to_string());
-        let shape = outlet.shape.to_string();
-        let amps = |amps: Current| self.context.capacity(amps);
-        row.facts = self.small(match (outlet.breaker, outlet.trips_at) {
-            (Answer::Known(marked), Some(seen)) if seen < marked => self
-                .context
-                .say("outlet-facts-early", &[("shape", &shape), ("breaker", &amps(marked)), ("seen", &amps(seen))]),
-            (Answer::Known(marked), _) => {
-                self.context.say("outlet-facts", &[("shape", &shape), ("breaker", &amps(marked))])
-            }
-            _ => shape,
-        });
+        row.facts = self.small(outlet.shape.to_string());
         row.loads = self.loads(&outlet.id);
-        rows.push(self.with_limit(row, self.context.limit(&outlet.id)));
+        let limit = self.context.limit(&outlet.id);
+        rows.push(self.in_watts(self.with_limit(row, limit), limit));
         self.fed(&outlet.id, rails, rows);
     }
 
@@ -476,7 +483,8 @@ impl Tree<'_> {
         if let [end] = cord.ends() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
-            rows.push(self.with_limit(row, self.context.limit(&cord.id)));
+            let limit = self.context.limit(&cord.id);
+            rows.push(self.in_watts(self.with_limit(row, limit), limit));
             self.fed(&cord.id, rails, rows);
             return;
         }
@@ -488,7 +496,8 @@ impl Tree<'_> {
             row.face = Some(end.to_string());
             row.facts = self.small(end.to_string());
             row.loads = self.loads(&id);
-            rows.push(self.with_limit(row, self.context.limit(&id)));
+            let limit = self.context.limit(&id);
+            rows.push(self.in_watts(self.with_limit(row, limit), limit));
             self.fed(&id, &below, rows);
         }
     }

@@ -70,8 +70,6 @@ struct Socket {
     leg: Option<String>,
     leg_brief: Option<String>,
     set_by: Option<String>,
-    /// Whether something trips at the limit.
-    trips: bool,
     /// What does not act past it.
     unwatched: Option<String>,
     gfci: bool,
@@ -79,8 +77,9 @@ struct Socket {
     shock: Option<String>,
     /// With what it shares an amount.
     shared: Vec<Share>,
-    /// What plugs in here.
+    /// What plugs in here; and where there is no room for all of it, ever less, with how much more there is.
     plugs: Vec<String>,
+    plugs_first: Vec<String>,
     /// What alone may, and the same where there is little room.
     only: Option<String>,
     only_brief: Option<String>,
@@ -123,7 +122,6 @@ struct Part {
     long: Option<Flow>,
     short: Option<Flow>,
     set_by: Option<String>,
-    trips: bool,
     unwatched: Option<String>,
     unwatched_brief: Option<String>,
     /// What alone may be plugged into its only receptacle, or what must hold for it to be used; and the same where
@@ -380,12 +378,12 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
             _ => context.say("leg-both-brief", &[]),
         }),
         set_by: draws.map(|it| context.limit_set_by(it)),
-        trips: draws.is_some_and(|it| trips(&it.acts)),
         unwatched: draws.and_then(|it| context.unwatched(&it.into())),
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
         shared: draws.map_or_else(Vec::new, |it| shared(context, it, owner, outlet)),
         plugs: context.plugged_into(std::slice::from_ref(&limit.id)),
+        plugs_first: context.first_plugged_in(id),
         only: context.only(id),
         only_brief: context.only_briefly(id),
         idle: idle(context, id),
@@ -674,7 +672,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.limit_set_by(limit)),
             gfci: limit.shock.state == ShockState::Works,
             shock: Some(shock(context, limit)),
-            trips: trips(&limit.acts),
             unwatched: context.unwatched(&limit.into()),
             unwatched_brief: context.unwatched_briefly(&limit.into()),
             ..part
@@ -694,7 +691,6 @@ fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
         long: Some(long),
         short,
         set_by: Some(context.set_by(&limit.set_by)),
-        trips: trips(&limit.acts),
         unwatched: context.unwatched(&limit),
         unwatched_brief: context.unwatched_briefly(&limit),
         ..part

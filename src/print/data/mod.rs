@@ -372,16 +372,10 @@ impl<'a> Context<'a> {
     /// What somebody's health depends on: of that, what has a place to plug in, if only another than planned, or what
     /// has none.
     fn lives(&self, placed: bool) -> Vec<Id> {
-        let sharing = &self.report.figures.sharing;
-        // Of several that are too much together nobody says which one to rely on.
-        let too_many = |life: &Id| {
-            let of = self.load(life).map(|it| &it.of);
-            let mut found = self.report.findings.iter().filter(|it| it.fix.key == "life-alone");
-            found.any(|it| it.about.len() > 1 && it.about.iter().any(|id| id == life || Some(id) == of))
-        };
-        let free = |life: &Id| match sharing.without_place(life) {
+        let figures = &self.report.figures;
+        let free = |life: &Id| match figures.sharing.without_place(life) {
             Some(lost) => !lost.free.is_empty(),
-            None => self.report.figures.may_run(life) && !too_many(life),
+            None => figures.may_run(life) && !figures.lives_too_many.contains(life),
         };
         let mut lives = self.report.lives();
         lives.retain(|life| free(life) == placed);
@@ -460,10 +454,26 @@ impl<'a> Context<'a> {
 
     /// The loads there: those that may run there, and whether all at once.
     fn loads_at(&self, id: &Id) -> Option<String> {
+        self.first_loads_at(id, usize::MAX)
+    }
+
+    /// The first so many of them, and how many more there are.
+    fn first_loads_at(&self, id: &Id, most: usize) -> Option<String> {
         let verdict = self.report.verdict(id)?;
-        let names = self.load_names(&verdict.loads).join(", ");
+        let names = self.load_names(&verdict.loads);
+        let hidden = names.len().saturating_sub(most);
+        let names = names[..names.len() - hidden].join(", ");
         if names.is_empty() {
             None
+        } else if hidden > 0 {
+            let names = self.say("plugs-more", &[("loads", &names), ("count", &hidden.to_string())]);
+            Some(if !verdict.not_together.is_empty() {
+                self.say("not-all-at-once", &[("loads", &names)])
+            } else if verdict.one_at_a_time {
+                self.say("one-at-a-time", &[("loads", &names)])
+            } else {
+                names
+            })
         } else if matches!(&*verdict.not_together, [set] if set.len() == verdict.loads.len()) {
             Some(self.say("not-all-at-once", &[("loads", &names)]))
         } else if !verdict.not_together.is_empty() {
@@ -476,6 +486,25 @@ impl<'a> Context<'a> {
         } else {
             Some(names)
         }
+    }
+
+    /// Where a label has no room for all that is plugged in at a receptacle: what stands first, ever less of it. Parts come
+    /// before loads.
+    fn first_plugged_in(&self, id: &Id) -> Vec<String> {
+        const MOST: usize = 4;
+        let all = self.plugged_into(std::slice::from_ref(id));
+        let loads = self.report.verdict(id).map_or(0, |it| self.load_names(&it.loads).len());
+        let parts = if loads > 0 { &all[..all.len() - 1] } else { &all[..] };
+        let total = parts.len() + loads;
+        let first = |most: usize| {
+            if most > parts.len() {
+                let loads = self.first_loads_at(id, most - parts.len());
+                return parts.iter().cloned().chain(loads).collect::<Vec<_>>().join(", ");
+            }
+            let (shown, hidden) = (parts[..most].join(", "), total - most);
+            self.say("plugs-more", &[("loads", &shown), ("count", &hidden.to_string())])
+        };
+        (1..total.min(MOST + 1)).rev().map(first).collect()
     }
 
     /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of

@@ -343,19 +343,6 @@ fn a_pair_that_must_not_be_joined_has_a_label() {
     assert_eq!(levels("true", "neutral = \"bonded\""), ["warning", ""]);
 }
 
-/// A box behind a breaker of what it carries, and one that only a generator that never stops by itself limits.
-#[test]
-fn a_box_says_whether_something_trips() {
-    let trips = |edits: &[(&str, &str)]| {
-        let [label, _] = said_of(edits, "box");
-        let label: Json = serde_json::from_str(&label).expect("a label");
-        (label["trips"].as_bool(), label["set_by"].is_string())
-    };
-    assert_eq!(trips(&[]), (Some(true), true));
-    let small = ("rated = \"3600 W\"", "rated = \"2400 W\"");
-    assert_eq!(trips(&[small]), (Some(false), true));
-}
-
 /// A label that lets one thing in does not say besides that nothing may be used: the outlet without a GFCI and
 /// a cord in it, as they are, with the GFCIs of both cords in it gone, and with a breaker too big for it.
 #[test]

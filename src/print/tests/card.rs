@@ -38,7 +38,7 @@ fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
         let of = found.iter().filter(|(text, _)| text.contains(words));
         of.map(|(_, high)| *high).fold(f64::MAX, f64::min)
     };
-    for words in ["kills", "alarm", "DANGER"] {
+    for words in ["kills", "alarm where", "DANGER"] {
         assert!((2000.0 / 300.0..100.0).contains(&high(words)), "{words}");
     }
     // Of a row the figure is the largest, then what plugs in, then its name; what it is made of is small.
@@ -271,6 +271,48 @@ fn emergencies_stay_on_one_leaf() {
     }
 }
 
+/// The text of each page of a card, as it is drawn.
+fn pages(text: &str, card: CardSize) -> Vec<String> {
+    let (plan, report) = demo(text);
+    let options = Options { card, only: vec![Document::Card], ..Options::default() };
+    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
+    let of_page = |page: &typst_layout::Page| {
+        let mut found = Vec::new();
+        super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
+        let words: Vec<String> = found.into_iter().map(|(_, _, _, text)| text.replace('\u{a0}', " ")).collect();
+        words.join(" ").split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    paged.pages().iter().map(of_page).collect()
+}
+
+/// Whoever hears the alarm while side 1 is up does the first thing at once, and knows where the rest is.
+#[test]
+fn side_one_says_what_to_do_when_the_alarm_sounds() {
+    let turned = [(CardSize::Sheet, "Turn over."), (CardSize::Half, "Turn over."), (CardSize::Phone, "See side 2.")];
+    for (card, where_to) in turned {
+        let pages = pages(crate::plan::demo::MENDED, card);
+        in_order(&pages[0], &["Exhaust kills", "Get everyone out. Call 911.", where_to, "front"]);
+    }
+}
+
+/// Forty loads are too many for one side: side 2 stays on the back of it, the rest comes after, and the first page says
+/// what and where. Near miss: the demo.
+#[test]
+fn what_runs_over_comes_after_the_emergencies() {
+    let market = include_str!("../../../tests/plans/large/market.toml");
+    let all = pages(market, CardSize::Sheet);
+    assert_eq!(all.len(), 3);
+    in_order(&all[0], &["row10", "Never together", "Side 1 goes on", "3 / 3", "Together"]);
+    in_order(&all[1], &["Call 911", "Someone gets a shock", "Stop and refuel"]);
+    in_order(&all[2], &["Side 1 goes on", "Together", "Mist fan"]);
+    assert_eq!(pages(crate::plan::demo::MENDED, CardSize::Sheet).len(), 2);
+    // A small card leaves the table out and says so.
+    let half = pages(market, CardSize::Half).concat();
+    assert!(half.contains("What may run together: see the worksheet."), "{half}");
+    assert!(!half.contains("Pick one column"), "{half}");
+}
+
 /// For a phone each side is one page of the width of a screen, with its picture, and says what the sheet says.
 #[test]
 fn the_card_for_a_phone_is_one_narrow_column() {
@@ -292,7 +334,7 @@ fn the_card_for_a_phone_is_one_narrow_column() {
     let phone = text_of(&prints.files[0].1);
     // What is for paper alone.
     let words = Words::english();
-    let paper = ["flip", "site", "ranger", "hospital"];
+    let paper = ["turn", "flip", "site", "ranger", "hospital"];
     let paper = paper.map(|key| words.text(&format!("print-card-{key}"))).join(" ");
     for word in sides(crate::plan::demo::MENDED).concat().split_whitespace() {
         if !paper.contains(word) && word.chars().all(char::is_alphabetic) {

@@ -43,6 +43,20 @@ fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
     }
 }
 
+/// Where not all has room the first stay, with how many more there are: no label is silent of what plugs in.
+#[test]
+fn small_labels_name_the_first_and_count_the_rest() {
+    let market = include_str!("../../../tests/plans/large/market.toml");
+    for stock in ["letter-30", "a4-24", "letter-14", "roll-12"] {
+        let drawn = drawn(market, stock);
+        for (first, last) in [("Card reader", "Speaker"), ("Freezer", "Battery charger"), ("Blender", "Slicer")] {
+            let text: String = drawn.iter().map(|(text, _)| text.as_str()).collect();
+            assert!(text.contains(first), "{stock}: {first}");
+            assert!(text.contains(last) || text.contains(" more"), "{stock}: {last}");
+        }
+    }
+}
+
 /// An outlet that nothing forbids to use, that the plan uses for nothing, and that has no GFCI: no figure on it is larger
 /// than that, and nothing says to plug in.
 #[test]

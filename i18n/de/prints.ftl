@@ -228,7 +228,7 @@ print-too-large = NICHT EINSTECKEN: { $loads }. Das ist zu viel für die Steckdo
 print-felt-hot = NICHT EINSTECKEN: { $loads }. Gerät oder Steckdose wurde heiß oder gab einen Schlag.
 print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benutzt werden darf, reicht dafür.
 # Every outlet left is one that must not be used.
-print-refused = NICHT EINSTECKEN: { $loads }. Keine Steckdose, in die es passt, darf benutzt werden.
+print-refused = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die Sie benutzen dürfen, passt.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es vorsieht: { $loads }. Für jedes reicht eine andere Steckdose.
 # Of what someone’s health depends on.
 print-unplaced-life = { $life } nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
@@ -279,7 +279,7 @@ print-test-button = An jedem GFCI eine Lampe einstecken. TEST drücken: Es muss 
 print-test-reset = RESET drücken. Die Lampe muss wieder leuchten.
 print-test-none = Bei keiner Ihrer Steckdosen wissen wir von einem GFCI, der wirkt. Auf nassem Boden nur ein zugelassenes GFCI-Kabel benutzen (mit dem Zeichen eines Prüflabors).
 print-stop-title = Abstellen und tanken
-print-stop-life = Zuerst { $life } auf die eigene Batterie umstellen. Ohne funktionierende Batterie: die Person wecken.
+print-stop-life = Zuerst { $life } auf Batterie umstellen. Ohne funktionierende Batterie: die Person wecken.
 print-stopped-life = Jemand soll { $life } auf Batterie umstellen.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
 print-stop-2 = { $cooling } Minuten abkühlen lassen. Dann tanken, fern von Flammen und Menschen.
@@ -482,12 +482,12 @@ print-ws-never-row = Nie zusammen { $number }
 print-ws-set = Gruppe { $number }
 print-ws-unplaced-row = Keine Dose für { $load }
 print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
-print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf nicht benutzt werden
+print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll, hat keinen GFCI oder darf nicht benutzt werden
 print-ws-too-large = keine Steckdose, die es benutzen darf, gibt genug
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
 print-ws-hot = Gerät oder Steckdose wurde heiß oder gab einen Schlag
 print-ws-no-power = woran es hängt, ist nirgends eingesteckt
-print-ws-refused = keine der übrigen Steckdosen darf benutzt werden
+print-ws-refused = keine freie Steckdose, die Sie benutzen dürfen, passt
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.
 print-ws-energy-between = Eine Tankfüllung: zwischen zwei veröffentlichten Laufzeiten liegen die Füllungen je Stunde (1 ÷ Laufzeit) über der Last auf einer Geraden, und ein Zehntel kommt dazu, höchstens bis zu denen der nächsten veröffentlichten Last. Über der größten Last fällt die Laufzeit im Verhältnis; unter der kleinsten wächst sie nicht mehr.

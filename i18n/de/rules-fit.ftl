@@ -104,13 +104,13 @@ FIT004 = { $fix ->
            *[other] Die beste Steckdose dafür gibt { $limit }.
         }
         [life-large] { life-it } Nötig sind { $demand }, aber die beste Steckdose dafür gibt { $limit }.
-        [life-room] { life-it } Jede Steckdose, die Sie dafür benutzen dürfen, ist besetzt oder hat zu wenig übrig.
+        [life-room] { life-it } Jede Steckdose dafür ist besetzt, hat zu wenig übrig oder hat keinen GFCI.
         [refused] { $planned ->
             [yes] Wo der Plan es hat, darf es nicht eingesteckt werden, und keine freie Steckdose, die Sie benutzen dürfen, reicht dafür.
            *[other] An jeder Steckdose, die reicht, stimmt etwas nicht.
         }
         [refused-here] Wo der Plan es hat, darf es nicht eingesteckt werden. Frei, und stark genug: { $free }.
-       *[other] Jede Steckdose, die Sie dafür benutzen dürfen, ist besetzt oder hat zu wenig übrig.
+       *[other] Jede Steckdose dafür ist besetzt, hat zu wenig übrig oder hat keinen GFCI.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } geben kann.
     .fix-no-room = Lassen Sie { $about } zu Hause. Oder machen Sie eine Steckdose frei: Lassen Sie etwas anderes zu Hause. Prüfen Sie dann noch einmal.

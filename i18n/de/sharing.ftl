@@ -158,7 +158,7 @@ may-but = Der Plan hat außerdem { $signal ->
 may-but-amps = Die Leistung reicht, aber die Gefahr bleibt. Lassen Sie den Motor aus.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = Dieser Plan hat keine Steckdose für { $names }: { $reason }.
-may-refused = Stecken Sie { $names } nicht ein: Keine der übrigen Steckdosen darf benutzt werden. „tallywatt check“ sagt, warum.
+may-refused = Stecken Sie { $names } nicht ein: Keine freie Steckdose, die Sie benutzen dürfen, passt. „tallywatt check“ sagt, warum.
 may-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat. Frei, und stark genug: { $free }. Schreiben Sie es in den Plan, und fragen Sie noch einmal.
 may-taken = { $names } { $count ->
         [one] teilt sich die Dose

@@ -232,7 +232,7 @@ print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or t
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. You must not use any outlet that fits.
+print-refused = DO NOT PLUG IN: { $loads }. No free outlet that you may use fits.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
@@ -285,9 +285,9 @@ print-test-button = At every GFCI (TEST and RESET buttons), plug in a lamp. Pres
 print-test-reset = Press RESET. The lamp must light again.
 print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
-print-stop-life = First switch { $life } to its battery. If it has no battery that works, wake the user.
+print-stop-life = First switch { $life } to battery power. If no battery works, wake whoever needs it.
 # After the engine is stopped and help is called, where someone’s health depends on { $life }.
-print-stopped-life = Have someone switch { $life } to its battery.
+print-stopped-life = Have someone switch { $life } to battery power.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
 print-stop-3 = If fuel spills, get back. Start the engine only after the vapor is gone. Store fuel outdoors, away from tents.
@@ -502,12 +502,12 @@ print-ws-never-row = Never together { $number }
 print-ws-set = group { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
-print-ws-no-room = every outlet that fits its plug is full, or must not be used
+print-ws-no-room = every outlet that fits its plug is full, has no GFCI, or must not be used
 print-ws-too-large = none that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = you must not use any outlet that fits it
+print-ws-refused = no free outlet that you may use fits it
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

@@ -104,13 +104,13 @@ FIT004 = { $fix ->
            *[other] The best outlet it can use gives { $limit }.
         }
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
-        [life-room] { life-it } Every outlet that you may use for it is taken, or has too little left.
+        [life-room] { life-it } Every outlet for it is taken, has too little left, or has no GFCI.
         [refused] { $planned ->
             [yes] You must not plug it in where the plan has it. No free outlet that you may use can run it.
            *[other] Something is wrong at every outlet that could run it.
         }
         [refused-here] You must not plug it in where the plan has it. Free, and able to run it: { $free }.
-       *[other] Every outlet that you may use for it is taken, or has too little left.
+       *[other] Every outlet for it is taken, has too little left, or has no GFCI.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
     .fix-no-room = Leave { $about } at home. Or free an outlet for it: leave another thing at home. Then check again.

@@ -160,7 +160,7 @@ may-but = The plan also has { $signal ->
 may-but-amps = There is enough power, but a danger is still there. Keep the engine off.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = This plan has no outlet for { $names }: { $reason }.
-may-refused = Do not plug in { $names }: you must not use any outlet that fits. Run “tallywatt check” to see why.
+may-refused = Do not plug in { $names }: no free outlet that you may use fits. Run “tallywatt check” to see why.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket

@@ -229,7 +229,7 @@ print-too-large = NO ENCHUFE: { $loads }. Es demasiado para su { -receptacle } o
 print-felt-hot = NO ENCHUFE: { $loads }. El aparato o su toma se calentó o dio una descarga.
 print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre que se pueda usar.
 # Every outlet left is one that must not be used.
-print-refused = NO ENCHUFE: { $loads }. No se debe usar ningún { -receptacle } donde encaje.
+print-refused = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se pueda usar sirve.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 # Of what someone’s health depends on.
 print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
@@ -281,8 +281,8 @@ print-test-button = En cada { -gfci } (botones TEST y RESET), enchufe una lámpa
 print-test-reset = Presione RESET. La lámpara debe encenderse otra vez.
 print-test-none = No sabemos de ningún { -receptacle } suyo con un { -gfci } que funcione. En suelo mojado, use solo un cable con GFCI certificado (con la marca de un laboratorio).
 print-stop-title = Apagar y cargar combustible
-print-stop-life = Primero pase { $life } a su batería. Si no tiene una que funcione, despierte a la persona.
-print-stopped-life = Que alguien pase { $life } a su batería.
+print-stop-life = Primero pase { $life } a batería. Si ninguna funciona, despierte a quien lo necesita.
+print-stopped-life = Que alguien pase { $life } a batería.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
 print-stop-2 = Espere { $cooling } minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
 print-stop-3 = Si se derrama combustible, aléjese. Arranque el motor solo cuando no quede vapor. Guárdelo al aire libre, lejos de las { -tent(form: "many") }.
@@ -493,12 +493,12 @@ print-ws-never-row = Nunca a la vez { $number }
 print-ws-set = grupo { $number }
 print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
-print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
+print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, no tiene { -gfci }, o no se debe usar
 print-ws-too-large = ningún { -receptacle } que puede usar le da bastante
 print-ws-impossible = según el plan, consume más de lo que admite su propia clavija
 print-ws-hot = el aparato o su toma se calentó o dio una descarga
 print-ws-no-power = aquello en lo que se enchufa no está enchufado en nada
-print-ws-refused = no se debe usar ningún { -receptacle } que queda para ello
+print-ws-refused = ningún { -receptacle } libre que se pueda usar sirve
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.
 print-ws-energy-between = Un { -tank }: entre dos tiempos publicados, lo quemado en una hora (1 ÷ tiempo) está en línea recta según la carga, más una décima parte, hasta lo de la siguiente carga publicada. Por encima de la carga mayor el tiempo baja en proporción; por debajo de la menor ya no crece.

@@ -104,13 +104,13 @@ FIT004 = { $fix ->
            *[other] El mejor { -receptacle } que puede usar da { $limit }.
         }
         [life-large] { life-it } Necesita { $demand }, pero el mejor { -receptacle } que puede usar da { $limit }.
-        [life-room] { life-it } Todos los { -receptacle(form: "many") } que se pueden usar para ello están ocupados, o les queda muy poco.
+        [life-room] { life-it } Todos los { -receptacle(form: "many") } para ello están ocupados, les queda muy poco o no tienen { -gfci }.
         [refused] { $planned ->
             [yes] No debe enchufarse donde lo pone el plan. Ningún { -receptacle } libre que se pueda usar puede con ello.
            *[other] Algo está mal en cada { -receptacle } que podría con ello.
         }
         [refused-here] No debe enchufarse donde lo pone el plan. Libre, y puede con ello: { $free }.
-       *[other] Todos los { -receptacle(form: "many") } que se pueden usar para ello están ocupados, o les queda muy poco.
+       *[other] Todos los { -receptacle(form: "many") } para ello están ocupados, les queda muy poco o no tienen { -gfci }.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que pueda dar { $demand }.
     .fix-no-room = Deje { $about } en casa. O libere un { -receptacle }: deje otra cosa en casa. Después compruebe otra vez.

@@ -159,7 +159,7 @@ may-but = El plan tiene además { $signal ->
 may-but-amps = Hay bastante potencia, pero el peligro sigue ahí. Deje el motor apagado.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte otra vez.
 may-no-place = Este plan no tiene { -receptacle } para { $names }: { $reason }.
-may-refused = No enchufe { $names }: no se debe usar ningún { -receptacle } que queda. Ejecute “tallywatt check” para ver por qué.
+may-refused = No enchufe { $names }: ningún { -receptacle } libre que se pueda usar sirve. Ejecute “tallywatt check” para ver por qué.
 may-wrong-place = No enchufe { $names } donde lo pone el plan. Libre, y puede con ello: { $free }. Anótelo en el plan y pregunte otra vez.
 may-taken = { $names } { $count ->
     [one] comparte su toma

@@ -104,13 +104,13 @@ FIT004 = { $fix ->
            *[other] La meilleure prise possible donne { $limit }.
         }
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible donne { $limit }.
-        [life-room] { life-it } Toutes les prises permises pour lui sont occupées, ou il n’y reste pas assez.
+        [life-room] { life-it } Toutes les prises pour lui sont occupées, n’ont plus assez, ou n’ont pas de GFCI.
         [refused] { $planned ->
             [yes] Il ne faut pas brancher cet appareil là où le plan le met. Aucune prise libre et permise ne peut l’alimenter.
            *[other] Quelque chose ne va pas à chaque prise qui pourrait l’alimenter.
         }
         [refused-here] Il ne faut pas brancher cet appareil là où le plan le met. Libre, et capable de l’alimenter : { $free }.
-       *[other] Toutes les prises permises pour lui sont occupées, ou il n’y reste pas assez.
+       *[other] Toutes les prises pour lui sont occupées, n’ont plus assez, ou n’ont pas de GFCI.
       }
     .fix-too-large = Laissez cet appareil à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui peut donner { $demand }.
     .fix-no-room = Laissez { $about } à la maison. Ou libérez une prise : laissez autre chose à la maison. Puis vérifiez de nouveau.

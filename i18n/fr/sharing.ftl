@@ -164,7 +164,7 @@ may-but = Le plan a aussi { $signal ->
 may-but-amps = Il y a assez de puissance, mais le danger est toujours là. Laissez le moteur arrêté.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Ce plan n’a pas de prise pour { $names } : { $reason }.
-may-refused = Ne branchez pas { $names } : il ne faut utiliser aucune des prises qui restent. « tallywatt check » dit pourquoi.
+may-refused = Ne branchez pas { $names } : aucune prise libre et utilisable ne convient. « tallywatt check » dit pourquoi.
 may-wrong-place = Ne branchez pas { $names } à la prise que donne le plan. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place

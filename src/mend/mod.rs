@@ -201,7 +201,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     // Labels and card forbid these parts, so they may not stay plugged in.
     search.pull_out_refused(&mut done);
     // A set that clears one thing may open the way for a change that bore on nothing before.
-    let stopped = !done.state.tally.clear() && (!all_tried || Search::finds_more(&done.state.plan, plans / 8));
+    let stopped = !done.state.tally.clear() && (!all_tried || Search::finds_more(&done.state.plan, plans / 2));
     // The full report marks what rests on a guess, as `check` would for the changed plan.
     let supply = Supply::build(&done.state.plan);
     let report = judge::in_full(&done.state.plan, &supply, done.state.report);

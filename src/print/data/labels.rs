@@ -704,8 +704,10 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
     let Some(from) = from.filter(|_| context.feed(id).is_some()) else {
         return (name, context.say("plug-into-nothing", &[]));
     };
-    let others: Vec<String> =
-        context.plugged_into(std::slice::from_ref(from)).into_iter().filter(|other| other != id.as_str()).collect();
+    // A bonding plug draws nothing.
+    let plug = context.say("bonding-plug", &[]);
+    let mut others = context.plugged_into(std::slice::from_ref(from));
+    others.retain(|other| other != id.as_str() && *other != plug);
     let value = match context.limit(from) {
         Some(limit) if !others.is_empty() => context.say(
             "plug-into-shared",

@@ -1,4 +1,4 @@
-//! What was learned at camp, in words.
+//! What was observed at camp, in words.
 
 use super::Words;
 use crate::learned::{Learned, Unclear, Vocabulary};
@@ -6,7 +6,7 @@ use crate::plan::Id;
 use crate::report::LoadFacts;
 
 impl Words {
-    /// The words for what may be seen, as a reader types them.
+    /// Returns the words for what a camper may observe, as a reader types them.
     #[must_use]
     pub fn vocabulary(&self) -> Vocabulary {
         let all = |what: &str| {
@@ -25,13 +25,13 @@ impl Words {
         }
     }
 
-    /// What it means.
+    /// Explains what an observation means.
     pub fn learned(&self, learned: &Learned, loads: &[LoadFacts]) -> String {
         let key = format!("learned-{}", learned.key);
         self.format(&key, &self.values(&learned.values, loads))
     }
 
-    /// Why it is not understood, and what to say instead of this plan.
+    /// Returns why an observation is unclear, and what to say instead about this plan.
     pub fn unclear(&self, unclear: &Unclear, plan: &str) -> (String, String) {
         let quoted = |ids: &[Id]| self.quoted(ids.iter().map(Id::as_str));
         let (key, parts) = match unclear {

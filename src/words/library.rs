@@ -1,8 +1,8 @@
-//! The language folders: which there are, and which of them speak to a reader.
+//! The language folders, and which of them serve a reader.
 //!
-//! A folder is named by its tag. `es` is a whole language; `es-ES` beside it is a variant and
-//! holds only the messages and terms in which it differs. What a folder says of itself stands in
-//! its `language.ftl`, so that a new language is one folder and no line of code.
+//! A folder is named by its tag. `es` is a complete language. `es-ES` beside it is a variant, with only the messages
+//! and terms that differ. What a folder says about itself is in its `language.ftl`, so adding a language takes one
+//! folder and no code.
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
@@ -17,13 +17,13 @@ static FOLDERS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 /// The language in which every message is written first.
 pub const FIRST_LANGUAGE: &str = "en";
 
-/// The file in which a folder says what it is.
+/// The file in which a folder describes itself.
 pub const ABOUT: &str = "language.ftl";
 
-/// The folder of a language in which the rules' pages lie, `explain/AIR001.md`.
+/// The subfolder of a language with the rules' pages, such as `explain/AIR001.md`.
 pub const PAGES: &str = "explain";
 
-/// Language folders.
+/// A set of language folders.
 #[derive(Clone, Debug, Default)]
 pub struct Library {
     folders: BTreeMap<String, Folder>,
@@ -32,18 +32,18 @@ pub struct Library {
 /// One language or variant.
 #[derive(Clone, Debug, Default)]
 pub struct Folder {
-    /// Files by name, `rules-air.ftl` and `explain/AIR001.md`.
+    /// Files by name, such as `rules-air.ftl` and `explain/AIR001.md`.
     pub files: BTreeMap<String, Cow<'static, str>>,
     about: BTreeMap<String, String>,
 }
 
 impl Folder {
-    /// The rules' pages, by the codes of the rules.
+    /// The rules' pages, by rule code.
     pub(super) fn pages(&self) -> impl Iterator<Item = (&str, &Cow<'static, str>)> {
         self.files.iter().filter_map(|(name, text)| Some((page_code(name)?, text)))
     }
 
-    /// The messages of the files, and not what the folder says of itself.
+    /// The message files, without the folder's description of itself.
     pub(super) fn messages(&self) -> impl Iterator<Item = (&str, &Cow<'static, str>)> {
         self.files
             .iter()
@@ -60,38 +60,38 @@ impl Folder {
         self.about("language-name")
     }
 
-    /// Whether it is offered to readers. A draft is checked as far as it goes, and never shown.
+    /// Whether it is offered to readers. A draft is checked as far as it goes but never shown.
     pub fn complete(&self) -> bool {
         self.about("language-state") == "complete"
     }
 
-    /// The whole tag that the bare one stands for: its region decides the marks of numbers.
+    /// The full tag that a tag without a region stands for. The region determines the number format.
     fn stands_for(&self) -> &str {
         self.about("language-stands-for")
     }
 
-    /// Of a variant, the regions whose readers get it.
+    /// The regions whose readers get this variant.
     pub fn regions(&self) -> impl Iterator<Item = &str> {
         self.about("language-regions").split_whitespace()
     }
 
-    /// Words that no message may have, because they promise that something cannot hurt.
+    /// Words that no message may contain, because they promise that something cannot hurt anyone.
     pub fn never_say(&self) -> impl Iterator<Item = &str> {
         self.about("language-never-say").split_whitespace()
     }
 }
 
-/// What speaks to a reader: a language, and the variant of it for the reader's region.
+/// The folders that serve a reader: a language, and its variant for the reader's region if there is one.
 #[derive(Clone, Debug)]
 pub struct Chain<'l> {
-    /// With its region.
+    /// The reader's tag, with a region.
     pub tag: LanguageIdentifier,
-    /// The language first, then what its variant says otherwise.
+    /// The language first, then the variant that overrides it.
     pub folders: Vec<(&'l str, &'l Folder)>,
 }
 
 impl Library {
-    /// The folders that are part of the program.
+    /// The folders built into the program.
     pub fn built_in() -> &'static Self {
         static LIBRARY: OnceLock<Library> = OnceLock::new();
         LIBRARY.get_or_init(|| {
@@ -112,7 +112,7 @@ impl Library {
         })
     }
 
-    /// Puts a file into a folder, in place of one of the same name.
+    /// Adds a file to a folder, replacing one of the same name.
     pub fn add(&mut self, tag: &str, name: &str, text: impl Into<Cow<'static, str>>) {
         let folder = self.folders.entry(tag.to_owned()).or_default();
         let text = text.into();
@@ -122,27 +122,27 @@ impl Library {
         folder.files.insert(name.to_owned(), text);
     }
 
-    /// Every folder by its tag.
+    /// Every folder, with its tag.
     pub fn folders(&self) -> impl Iterator<Item = (&str, &Folder)> {
         self.folders.iter().map(|(tag, folder)| (tag.as_str(), folder))
     }
 
-    /// A folder by its tag.
+    /// The folder with this tag.
     pub fn folder(&self, tag: &str) -> Option<&Folder> {
         self.folders.get(tag)
     }
 
-    /// The tags that can be asked for.
+    /// The tags offered to readers.
     pub fn offered(&self) -> impl Iterator<Item = &str> {
         self.folders().filter(|(_, folder)| folder.complete()).map(|(tag, _)| tag)
     }
 
-    /// What speaks to a reader of that language and region; nothing if no complete folder does.
+    /// Returns the folders for a reader with this tag, or `None` if the language has no complete folder.
     pub fn chain(&self, tag: &str) -> Option<Chain<'_>> {
         self.choose(tag, false)
     }
 
-    /// The same with drafts.
+    /// Like [`Self::chain`], but includes drafts.
     pub fn draft_chain(&self, tag: &str) -> Option<Chain<'_>> {
         self.choose(tag, true)
     }
@@ -169,12 +169,12 @@ impl Library {
     }
 }
 
-/// The code of the rule whose page a file is.
+/// Returns the code of the rule whose page the file is, or `None` if it is no page.
 pub(super) fn page_code(name: &str) -> Option<&str> {
     name.strip_prefix(PAGES)?.strip_prefix('/')?.strip_suffix(".md")
 }
 
-/// The messages of a small file that are plain text.
+/// Returns the plain text of the messages in a small file.
 fn plain_messages(text: &str) -> BTreeMap<String, String> {
     let resource = match fluent_syntax::parser::parse(text) {
         Ok(resource) | Err((resource, _)) => resource,

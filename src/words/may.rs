@@ -1,4 +1,4 @@
-//! The answer to "may I switch this on?" in words.
+//! The answer to "may I switch this on?", in words.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -12,10 +12,10 @@ use crate::plan::Id;
 use crate::quantity::Current;
 use crate::report::Report;
 
-/// Limits that are told at most; the others are passed by less.
+/// The most exceeded limits shown. The rest are exceeded by less.
 const SHOWN: usize = 3;
 
-/// Whether the no is to several at once, each of which may run alone as far as we know.
+/// Whether the answer is no only because several loads are wanted at once. As far as is known, each may run alone.
 fn together(report: &Report, answer: &Answer) -> bool {
     let sharing = &report.figures.sharing;
     answer.running.is_empty()
@@ -28,7 +28,7 @@ fn together(report: &Report, answer: &Answer) -> bool {
 }
 
 impl Words {
-    /// The answer, wrapped to `width` columns.
+    /// Formats the answer, wrapped to `width` columns.
     pub fn may(&self, report: &Report, answer: &Answer, width: usize) -> String {
         let mut out = String::new();
         let together = together(report, answer);
@@ -69,7 +69,7 @@ impl Words {
                 paragraph(&mut out, "  ", &text.fix, width);
             }
         }
-        // After a no, an order would be read as a way round it.
+        // After a no, an order would read like a way around it.
         if answer.may && !answer.order.is_empty() {
             self.order_and_readings(&mut out, report, answer, width);
         }
@@ -151,7 +151,7 @@ impl Words {
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
         let one_leg = |amps: Current| FluentValue::from(self.amps_of("amps-one-leg", amps, over.legs, Show::Demand));
-        // Whoever subtracts the two that are told gets the third.
+        // A reader who subtracts the two numbers shown must get the third one shown.
         let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
         let told = asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
         let told = Current::from_milliamps(100 * told.max(1));
@@ -173,7 +173,7 @@ impl Words {
         )
     }
 
-    /// What passes the generator at most in the moment of a step.
+    /// Formats the most current that passes through the generator in the moment of a step.
     fn peak(&self, step: &Step, two_legs: bool) -> String {
         if let [_, _] = step.legs {
             return self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand);
@@ -213,7 +213,7 @@ impl Words {
         }
         for reading in &answer.receptacles {
             let limit = report.figures.limit(&reading.receptacle);
-            // A plug-in meter goes into no other.
+            // A plug-in meter fits no other receptacle.
             let Some(limit) = limit.filter(|limit| limit.shape.0.household()) else {
                 continue;
             };

@@ -1,4 +1,4 @@
-//! Repairs in words.
+//! Repairs, in words.
 
 use std::fmt::Write as _;
 
@@ -8,7 +8,7 @@ use super::{Show, Words, name_of, wrapping};
 use crate::report::{Effect, LoadFacts, Repair, Report, Tally, Value};
 
 impl Words {
-    /// One repair as a sentence: message `change-KEY`, given `first` and its values.
+    /// Formats a repair as a sentence, from message `change-KEY` with `first` and its values.
     pub fn repair(&self, repair: &Repair, loads: &[LoadFacts]) -> String {
         let mut args: FluentArgs<'_> = self.values(&repair.values, loads);
         let first = repair
@@ -17,12 +17,12 @@ impl Words {
             .map(|id| self.with("id-quoted", [("id", name_of(id.as_str(), loads).into())]))
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
-        // Where a thing goes is an id, or "where the card shows": only the id is quoted.
+        // A destination is either an id or "where the card shows". Only an id is quoted.
         if let ("move" | "take-turns", Some(Value::Name(id))) = (repair.key, repair.values.get("to")) {
             let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
             args.set("to", FluentValue::from(quoted));
         }
-        // How far the generator must stand, not how far it does.
+        // This is how far the generator must be, not how far it is.
         if let Some(Value::Amount(distance)) = repair.values.get("distance") {
             let distance = self.amount(*distance, Show::AtLeast);
             args.set("distance", FluentValue::from(distance));
@@ -30,7 +30,7 @@ impl Words {
         self.format(&format!("change-{}", repair.key), &args)
     }
 
-    /// Dangers, warnings and what must run and cannot.
+    /// Formats a tally: dangers, warnings, loads that must run and cannot, and loads left at home.
     pub fn tally(&self, tally: &Tally) -> String {
         self.with(
             "mend-tally",
@@ -43,7 +43,7 @@ impl Words {
         )
     }
 
-    /// Whether there is an easier way, and whether something is left.
+    /// Says whether there may be an easier way and whether problems remain.
     pub fn effect(&self, effect: &Effect) -> String {
         let sure = self.text(if effect.proven { "mend-proven" } else { "mend-unproven" });
         match (effect.after.clear(), effect.stopped) {
@@ -53,25 +53,26 @@ impl Words {
         }
     }
 
-    /// What is known of a change that would clear the rest: none, or not all were tried. Who changes something first
-    /// may look once more.
+    /// Says whether some change might clear the rest: none is known, or not all were tried. With `changed`, advises to
+    /// look again once the changes are made.
     fn of_the_rest(&self, effect: &Effect, changed: bool) -> String {
         let key = if effect.stopped { "mend-stopped" } else { "mend-left" };
         self.with(key, [("changed", (if changed { "yes" } else { "no" }).into())])
     }
 
-    /// That people have to do it, and what is before the engine starts.
+    /// Says that people must make the changes themselves, and what comes before starting the engine.
     pub fn by_hand(&self, effect: &Effect) -> String {
         self.text(if effect.after.dangers == 0 { "mend-people" } else { "mend-people-left" })
     }
 
-    /// Each danger and warning that stays, with the words before it.
+    /// Returns each remaining danger and warning as its label and title.
     fn left(&self, effect: &Effect) -> Vec<(String, String)> {
         let titles = effect.left.iter().map(|finding| self.finding(finding, &effect.loads).title);
         titles.map(|title| (self.text("mend-stays"), title)).collect()
     }
 
-    /// The repairs of a report with before and after, wrapped to `width` columns.
+    /// Formats a report's repairs with the tally before and after, wrapped to `width` columns. Empty if none were
+    /// sought.
     pub fn repairs(&self, report: &Report, width: usize) -> String {
         let sharing = &report.figures.sharing;
         let Some(effect) = &sharing.mended else {
@@ -94,8 +95,7 @@ impl Words {
             return out;
         }
         let dangers = effect.before.dangers;
-        // Hours and turns are told to the plan, not done to the gear. What stands in a closed place nobody goes
-        // in to stop.
+        // Changes of hours are made in the plan, not to the gear. Nobody may go into a closed place to stop an engine.
         let only = |keys: &[&str]| sharing.repairs.iter().all(|it| keys.contains(&it.key));
         let how = if only(&["another-hour", "off-at-night"]) {
             "plan"
@@ -129,7 +129,7 @@ impl Words {
         let rows = rows.into_iter().chain(turns).chain(unplaced);
         let rows: Vec<(String, String)> = rows.chain(self.left(effect)).collect();
         let column = rows.iter().map(|(label, _)| textwrap::core::display_width(label)).max().unwrap_or(0);
-        // On a narrow screen a label has a line of its own.
+        // On a narrow screen, a label gets its own line.
         let beside = 2 * (column + 4) <= width;
         for (label, text) in rows {
             if !beside {
@@ -154,7 +154,7 @@ mod tests {
     use crate::plan::Id;
     use crate::words::Units;
 
-    /// What stays is told of the changed plan: of what is bought in place of a thing, by its new name.
+    /// What remains is named as in the changed plan: a replaced load goes by its new name.
     #[test]
     fn what_stays_is_named_as_in_the_changed_plan() {
         let text = include_str!("../../tests/plans/usual/b03-no-alarm.toml");

@@ -1,8 +1,8 @@
-//! Codes and numbers to sentences. The only module that knows a language.
+//! Turns codes and numbers into sentences. This is the only module that knows about languages.
 //!
-//! Sentences live in `i18n/LANGUAGE/*.ftl` and nowhere else. A message that is missing, or that
-//! asks for a value nobody gave, is remembered in [`Words::faults`]: tests demand that the list
-//! is empty, and printing refuses to write paper with a hole in it.
+//! Sentences live only in `i18n/LANGUAGE/*.ftl`. If a message is missing or needs a value that was not given, that is
+//! recorded in [`Words::faults`]. Tests require that list to be empty, and printing refuses to produce a page with a
+//! gap in it.
 
 pub mod language;
 mod learned;
@@ -42,14 +42,14 @@ pub use screen::wrapping;
 pub(crate) use sets::told_apart;
 pub use typed::TwoMeanings;
 
-/// One language, ready to speak.
+/// One language, loaded and ready to format messages.
 pub struct Words {
     language: LanguageIdentifier,
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
-    /// The rules' pages as they lie in the folders, by the codes of the rules.
+    /// The text of each rule's page, by rule code.
     pages: BTreeMap<String, Cow<'static, str>>,
-    /// The published figures that any message may name, as the reader writes them.
+    /// The published figures that any message may use, formatted for the reader.
     figures: [(&'static str, FluentValue<'static>); 6],
     faults: RefCell<Vec<String>>,
 }
@@ -60,12 +60,12 @@ impl std::fmt::Debug for Words {
     }
 }
 
-/// Whether a sign changes how what stands around it is shown. Lines may break.
+/// Whether a character changes how the text around it is displayed. Newlines are allowed.
 fn steers(c: char) -> bool {
     c != '\n' && hides(c)
 }
 
-/// A text in which every such sign is written out.
+/// Returns the text with each such character written as an escape sequence.
 pub fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
@@ -78,8 +78,8 @@ pub fn escaped(text: &str) -> String {
     out
 }
 
-/// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
-/// whatever the answer, which only makes it graver.
+/// Fix keys of findings that are not marked as guesses even if they rest on an assumption. Either the title itself says
+/// what is unknown, or the hazard exists whatever the answer, and the answer can only make it graver.
 const UNKNOWN_TOLD: [&str; 23] = [
     "ask",
     "box-look",
@@ -106,10 +106,10 @@ const UNKNOWN_TOLD: [&str; 23] = [
     "when",
 ];
 
-/// Those of them that are told whatever the answer: their titles say nothing of it.
+/// The keys in [`UNKNOWN_TOLD`] whose hazard exists whatever the answer. Their titles say nothing about the unknown.
 const TOLD_ANYHOW: [&str; 4] = ["by-day", "life-by-day", "life-charged", "when"];
 
-/// Whether the title of a finding says itself what nobody knows.
+/// Whether the finding's own title says what is unknown.
 pub(crate) fn title_says_unknown(finding: &Finding) -> bool {
     let key = finding.fix.key;
     UNKNOWN_TOLD.contains(&key) && !TOLD_ANYHOW.contains(&key)
@@ -122,44 +122,44 @@ pub struct FindingText {
     pub signal: String,
     /// What is wrong.
     pub title: String,
-    /// Why, in numbers.
+    /// Why, with the numbers.
     pub why: String,
     /// What to do.
     pub fix: String,
-    /// By what authority, one line each.
+    /// The sources, one line each.
     pub sources: Vec<String>,
-    /// What else the same remedy clears: titles with their rules.
+    /// What else the same remedy clears: titles with their rule codes.
     pub also: Vec<String>,
-    /// What was only assumed, and where to look: with a better answer the finding goes away or gets milder.
+    /// The assumptions behind the finding, and where to look. A better answer would remove the finding or make it
+    /// milder.
     pub look: Vec<String>,
 }
 
-/// What to look at, in words.
+/// Something to look at, in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct LookText {
-    /// The thing; none where it is the place or its people.
+    /// The thing to look at. `None` if it is the site or its people.
     pub what: Option<String>,
     /// What to look for.
     pub ask: String,
-    /// What that may clear.
+    /// What the answer may clear.
     pub clears: Option<String>,
 }
 
 impl Words {
-    /// The words of a language for a reader of its region (`es`, `es-ES`), or `None` if it is
-    /// not offered.
+    /// Returns the words of a language for a reader of the tag's region (`es`, `es-ES`), or `None` if it is not
+    /// offered.
     #[must_use]
     pub fn new(tag: &str, units: Units) -> Option<Self> {
         let chain = Library::built_in().chain(tag)?;
         Some(Self::of(&chain, units))
     }
 
-    /// The words of the folders.
+    /// Loads the messages and pages of the folders in the chain.
     #[must_use]
     pub fn of(chain: &Chain<'_>, units: Units) -> Self {
         let mut bundle = FluentBundle::new(vec![chain.tag.clone()]);
-        // The marks would be printed as boxes on a label; nothing here mixes writing directions
-        // inside a sentence.
+        // The isolation marks would print as boxes on a label, and no sentence here mixes writing directions.
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
         for (at, (tag, folder)) in chain.folders.iter().enumerate() {
@@ -196,37 +196,37 @@ impl Words {
         }
     }
 
-    /// English, in the units of the region.
+    /// Returns English with the default units.
     ///
     /// # Panics
-    /// Never: the folder is part of the program.
+    /// Never: the English folder is built into the program.
     #[must_use]
     pub fn english() -> Self {
         Self::new(FIRST_LANGUAGE, Units::default()).expect("the first language is built in")
     }
 
-    /// The language spoken.
+    /// The language of the messages.
     #[must_use]
     pub const fn language(&self) -> &LanguageIdentifier {
         &self.language
     }
 
-    /// A message without values. `key` may name an attribute: `POWER001.why`.
+    /// Formats a message without values. `key` may name an attribute: `POWER001.why`.
     pub fn text(&self, key: &str) -> String {
         self.format(key, &FluentArgs::new())
     }
 
-    /// A message with values, which are texts already or whole numbers that choose a plural.
+    /// Formats a message with values. Each is either text or a whole number that selects a plural.
     pub fn with<'a>(&self, key: &str, args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>) -> String {
         self.format(key, &args.into_iter().collect())
     }
 
-    /// Whether there is such a message.
+    /// Whether the message exists.
     pub fn has(&self, key: &str) -> bool {
         self.pattern(key).is_some()
     }
 
-    /// Every message that was missing or incomplete so far.
+    /// Returns every message found missing or incomplete so far.
     pub fn faults(&self) -> Vec<String> {
         self.faults.borrow().clone()
     }
@@ -241,7 +241,7 @@ impl Words {
         }
     }
 
-    /// The message, or what is wrong with it.
+    /// Formats the message, or returns what is wrong with it.
     fn try_format(&self, key: &str, args: &FluentArgs<'_>) -> Result<String, String> {
         let Some(pattern) = self.pattern(key) else {
             return Err(format!("no message {key}"));
@@ -252,8 +252,8 @@ impl Words {
         if errors.is_empty() { Ok(text.into_owned()) } else { Err(format!("{key}: {errors:?}")) }
     }
 
-    /// The values of a message and the figures that any message may name. What would steer the terminal, in the name
-    /// of a file or an argument, is written out.
+    /// Returns the message's values plus the figures that any message may use. Characters in them that could steer the
+    /// terminal, as in a file name or an argument, are escaped.
     fn with_figures<'a>(&self, args: &'a FluentArgs<'_>) -> FluentArgs<'a> {
         let mut all: FluentArgs<'a> = self.figures.iter().cloned().collect();
         for (name, value) in args.iter() {
@@ -268,7 +268,7 @@ impl Words {
         all
     }
 
-    /// What there is of a message that is not whole.
+    /// Formats as much of an incomplete message as there is.
     fn at_any_rate(&self, key: &str, args: &FluentArgs<'_>) -> String {
         let args = &self.with_figures(args);
         self.pattern(key).map_or_else(
@@ -299,17 +299,18 @@ impl Words {
         self.numbers.units()
     }
 
-    /// An amount as the reader writes it, in the reader's units.
+    /// Formats an amount in the reader's notation and units.
     pub fn amount(&self, amount: impl Into<Amount>, show: Show) -> String {
         self.numbers.amount(amount.into(), show)
     }
 
-    /// The amps of a part that these legs feed: of two, those of each, so that nobody takes them for a sum.
+    /// Formats the amps of a part fed by these legs. If there are two, the text says that the amps are on each leg, so
+    /// that nobody takes them for a sum.
     pub fn amps_on(&self, amps: Current, legs: &[Leg], show: Show) -> String {
         self.amps_of("amps-both", amps, legs, show)
     }
 
-    /// The same in the words of `both`, where both legs feed it.
+    /// Formats amps with the message `both` if both legs feed the part.
     fn amps_of(&self, both: &str, amps: Current, legs: &[Leg], show: Show) -> String {
         let amps = self.amount(amps, show);
         match legs {
@@ -318,21 +319,21 @@ impl Words {
         }
     }
 
-    /// The units in which the reader may give a quantity, the likeliest first.
+    /// Returns the units in which the reader may give a quantity as text, the likeliest first.
     pub(crate) fn units_for(&self, unit: Unit) -> String {
         self.likely_units(unit).join(&self.text("list-comma"))
     }
 
-    /// The same one by one.
+    /// Returns the units in which the reader may give a quantity, the likeliest first.
     pub(crate) fn likely_units(&self, unit: Unit) -> Vec<&'static str> {
         let units = self.units();
         let mut all: Vec<&str> = crate::quantity::allowed_units(unit).collect();
-        // Nobody's gear is told in thousandths of these.
+        // Nobody's gear is labeled in milliwatts or millivolts.
         all.retain(|unit| units.include(unit) && !["mW", "mV"].contains(unit));
         all
     }
 
-    /// A minute of the day as the reader's clock shows it.
+    /// Formats a minute of the day as the reader's clock shows it.
     pub fn clock(&self, minute: u16) -> String {
         let half = match minute % Span::DAY {
             0 => "midnight",
@@ -344,24 +345,23 @@ impl Words {
         self.with(&format!("clock-{half}"), [("time", time.into())])
     }
 
-    /// A part of the day, by the same clock.
+    /// Formats a part of the day as the reader's clock shows it.
     pub fn span(&self, span: Span) -> String {
         let (from, to) = (self.clock(span.from), self.clock(span.to));
         self.with("clock-span", [("from", from.into()), ("to", to.into())])
     }
 
-    /// A wire size as it is marked; for a metric reader with its cross-section.
+    /// Formats a wire size as marked. A metric reader also gets its cross-section.
     pub fn wire(&self, wire: crate::quantity::Wire) -> String {
         self.numbers.wire(wire)
     }
 
-    /// A bare number as the reader writes it, to its last digit.
+    /// Formats a bare number with all its digits.
     pub fn number(&self, number: rust_decimal::Decimal) -> String {
         self.numbers.digits(number.normalize())
     }
 
-    /// A value of a finding: an amount in full, a name as it is, a word from its message, parts in a
-    /// list.
+    /// Formats a finding's value: an amount in full, a name unchanged, a word from its message, parts as a list.
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
@@ -383,8 +383,8 @@ impl Words {
         self.text(&format!("signal-{}", signal.name()))
     }
 
-    /// The same for a sentence, but what is the id of a load is its name, an amount rounds as its name asks,
-    /// and a count stays a number.
+    /// Formats a value for use in a sentence. Unlike [`Self::value`], it replaces a load's id with its name, rounds an
+    /// amount as its name requires, and keeps a count as a number.
     fn named<'a>(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> FluentValue<'a> {
         match value {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
@@ -399,7 +399,7 @@ impl Words {
         }
     }
 
-    /// Shapes as somebody who buys a thing reads them, equal ones counted.
+    /// Formats shapes for somebody who buys a part. Equal shapes are counted.
     fn shapes(&self, shapes: &[String]) -> String {
         let mut told: Vec<String> = Vec::new();
         for shape in shapes {
@@ -417,10 +417,10 @@ impl Words {
         self.list(&told)
     }
 
-    /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is
-    /// asked never as less.
+    /// Formats an amount by its name in a finding. Capacity is never shown as more than it is, and demand never as
+    /// less.
     fn rounded(&self, name: &str, amount: Amount) -> String {
-        // How far something is or reaches, and how far it must.
+        // Actual distances and reaches round down, required ones up.
         match (name, amount.unit) {
             ("distance" | "reach", Unit::Metre) => return self.amount(amount, Show::AtMost),
             ("least" | "ample" | "needed" | "clear" | "flames", Unit::Metre) => {
@@ -434,7 +434,7 @@ impl Words {
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
         let mut args: FluentArgs<'a> =
             values.iter().map(|(name, value)| (*name, self.named(name, value, loads))).collect();
-        // Whoever subtracts what is told gets what is told.
+        // A reader who subtracts the two numbers shown must get the third one shown.
         let told = |name| match values.get(name) {
             Some(Value::Amount(amount)) => Some(as_told(name, *amount)),
             _ => None,
@@ -449,14 +449,15 @@ impl Words {
         args
     }
 
-    /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. What it is
-    /// about is given as `about` (all, in a list) and `first`: parts by their ids, which stand on
-    /// their labels, and `loads` by their names.
+    /// Formats a finding from message `CODE` and its attributes `why` and `fix-KEY`. The message gets what the finding
+    /// is about as `about` (all of it, as a list) and `first`. Parts appear by their ids, which are on their labels,
+    /// and `loads` by their names.
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
         self.finding_with(finding, &[], loads)
     }
 
-    /// The same with what is done to others of its rule as well: the remedy names the first thing of each.
+    /// Formats a finding whose remedy also applies to other findings of its rule. The remedy names the first thing of
+    /// each.
     fn finding_with(&self, finding: &Finding, others: &[&Finding], loads: &[LoadFacts]) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
@@ -465,13 +466,13 @@ impl Words {
         let names = names_of(&finding.about, loads);
         let first = self.quoted(names.iter().copied().take(1));
         args.set("first", FluentValue::from(first));
-        // One part is named in the sentence, and needs no list after it.
+        // A single part is named in the sentence itself and needs no list after it.
         let alone = if names.len() == 1 { "yes" } else { "no" };
         args.set("alone", FluentValue::from(alone));
-        // After a "not": "do not use one or the other".
+        // For use after a "not": "do not use one or the other".
         args.set("any", FluentValue::from(self.any_of(names.iter().copied())));
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
-        // Whether somebody said that a life depends on it, where it is one of those.
+        // Whether the kind of every such load here is known. An unknown kind counts as medical.
         let life = loads.iter().filter(|load| load.life());
         let mut about = life.filter(|load| {
             let about = |id: &Id| *id == load.id || *id == load.of;
@@ -479,11 +480,11 @@ impl Words {
         });
         let sure = about.all(|load| load.kind.is_known());
         args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
-        // The remedy's key, so that a sentence can choose between cases.
+        // The remedy's key, so that a sentence can select between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
         let look = self.told_once(finding.rests_on.iter(), loads, true);
         let look: Vec<String> = look.into_iter().map(|(_, text)| text).collect();
-        // A guess is not told as a fact; some say themselves that nobody knows.
+        // A guess must not read as a fact. Some findings say themselves what is unknown.
         let assumed = finding.guessed() && !UNKNOWN_TOLD.contains(&finding.fix.key);
         let told = |key: &str, name: &'static str, text: String| {
             if assumed { self.with(key, [(name, text.into())]) } else { text }
@@ -507,14 +508,16 @@ impl Words {
         }
     }
 
-    /// A trouble in the words of its gravest finding, with what else goes with it.
+    /// Formats a trouble in the words of its most severe finding, with what else it covers. `None` if it has no
+    /// findings.
     pub fn trouble(&self, report: &Report, trouble: &Trouble) -> Option<FindingText> {
         let loads = &report.figures.loads;
         let mut findings = report.findings_of(trouble);
         let lead = findings.next()?;
         let rest: Vec<&Finding> = findings.collect();
         let alike = rest.iter().copied();
-        // Two outlets of a box, say; of loads, the remedy names the one that needs most.
+        // Equipment with the same remedy, such as two outlets of a box, is named together. For loads, the remedy names
+        // only the one that needs the most.
         let of_gear = |id: &Id| loads.iter().all(|load| load.id != *id && load.of != *id);
         let gear = lead.about.first().is_some_and(of_gear);
         let alike = alike.filter(|it| gear && it.code == lead.code && it.fix.key == lead.fix.key);
@@ -529,12 +532,12 @@ impl Words {
         Some(text)
     }
 
-    /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
+    /// Formats ids as a list in quotation marks. Without them, "front carries less" would read like a garbled sentence.
     pub fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
         self.list(&self.each_quoted(ids))
     }
 
-    /// The same after a "not", where "and" could mean both at once: "do not use “left” or “right”".
+    /// Formats ids for use after a "not", where "and" could mean both at once: "do not use “left” or “right”".
     fn any_of<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
         self.joined(&self.each_quoted(ids), "list-or")
     }
@@ -543,25 +546,25 @@ impl Words {
         ids.map(|id| self.with("id-quoted", [("id", id.into())])).collect()
     }
 
-    /// What stands between names: semicolons where a comma is in one of them, unless that is in quotation marks.
+    /// Returns the separator for names: a semicolon if an unquoted name contains a comma, otherwise a comma.
     fn between<T: AsRef<str>>(&self, items: &[T]) -> String {
         let mut items = items.iter().map(AsRef::as_ref);
         let comma = items.any(|item| item.contains(',') && !item.starts_with(['“', '«', '„']));
         self.text(if comma { "list-semicolon" } else { "list-comma" })
     }
 
-    /// Names with commas between: "kettle, heater, fridge".
+    /// Joins names with commas: "kettle, heater, fridge".
     pub(crate) fn in_a_row<T: AsRef<str>>(&self, items: &[T]) -> String {
         let names: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
         names.join(&self.between(items))
     }
 
-    /// Names in a list: "kettle, heater and fridge".
+    /// Joins names as a list: "kettle, heater and fridge".
     pub fn list<T: AsRef<str>>(&self, items: &[T]) -> String {
         self.joined(items, "list-and")
     }
 
-    /// Names with commas between, and the word of this message ahead of the last.
+    /// Joins names with commas, and with the word of message `key` before the last.
     fn joined<T: AsRef<str>>(&self, items: &[T], key: &str) -> String {
         let names: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
         match names.as_slice() {
@@ -573,7 +576,7 @@ impl Words {
         }
     }
 
-    /// A source in one line, with how it was checked.
+    /// Formats a source in one line, with how it was verified.
     pub fn source(&self, source: &Source) -> String {
         let mark = self.text(match source.mark {
             Mark::Confirmed => "mark-confirmed",
@@ -593,9 +596,8 @@ impl Words {
         if cited.is_empty() { mark } else { format!("{cited} ({mark})") }
     }
 
-    /// Those of these assumptions in words that are asked for, in their order, each with its value, and with
-    /// where to `look` if that is wanted. Those that differ in nothing but the part they are of are one
-    /// sentence, which names the others at its end.
+    /// Returns the selected assumptions in order, each as its value and its sentence, with where to look if `look` is
+    /// set. Assumptions that differ only in their part share one sentence, which names the other parts at its end.
     pub fn assumptions(
         &self,
         report: &Report,
@@ -640,14 +642,14 @@ impl Words {
             .collect()
     }
 
-    /// What was assumed for one thing of which nobody knows, perhaps of several parts, and where to look.
+    /// Formats what was assumed for one unknown, perhaps for several parts, with where to look.
     pub fn assumed_together(&self, assumed: &[Assumption], loads: &[LoadFacts]) -> String {
         let told = self.told_once(assumed.iter(), loads, true).into_iter();
         told.map(|(_, text)| text).collect::<Vec<String>>().join(" ")
     }
 
-    /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
-    /// the field is of, and `value`.
+    /// Formats an assumption from message `assume-WHY`. The message gets `field`, the `part` of the plan that the field
+    /// belongs to, and `value`.
     pub(crate) fn assumed(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         let part = name_of(part_of(&assumption.field), loads).to_owned();
         self.with(
@@ -660,13 +662,13 @@ impl Words {
         )
     }
 
-    /// Where to look for what was assumed, if it is anywhere to be seen.
+    /// Returns where to look for the true answer, if it can be seen anywhere.
     fn where_to_look(&self, assumption: &Assumption) -> Option<String> {
         let key = format!("assume-{}.look", assumption.why);
         self.has(&key).then(|| self.text(&key))
     }
 
-    /// What to look at, in parts: on which things, for what, and what that may clear.
+    /// Formats a look: the things to look at, what to look for, and what that may clear.
     pub fn look(&self, report: &Report, look: &Look) -> LookText {
         let loads = &report.figures.loads;
         if look.read == Marking::Package {
@@ -695,7 +697,7 @@ impl Words {
         LookText { what, ask: asks.join(" "), clears: self.clears(look) }
     }
 
-    /// The same of what is not bought yet: all that has to be on its package.
+    /// Formats a look at something not bought yet: everything that its package must say.
     fn purchase(&self, look: &Look) -> LookText {
         let what = look.at.as_ref().map(|id| match id.as_str() {
             Id::SET => self.text("look-generator"),
@@ -703,7 +705,7 @@ impl Words {
         });
         let property = |it: &Property| {
             let value = match &it.value {
-                // So much at most, in whichever unit.
+                // An upper limit, in either unit.
                 Value::Amount(amount) if it.key == "length" => self.amount(*amount, Show::AtMost),
                 value => self.value(value),
             };
@@ -711,7 +713,7 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        // What goes with a thing to buy is told by this line alone.
+        // Troubles with a thing to buy are reported by this line alone, so there is no count to clear.
         let clears = self.clears(look).filter(|_| look.at.is_none());
         LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears }
     }
@@ -726,7 +728,7 @@ impl Words {
         clears.map(|key| self.with(key, counts))
     }
 
-    /// The same in two sentences: what to look at for what, and what that may clear, if anything.
+    /// Formats a look as two texts: what to look at and for, and what that may clear, which may be empty.
     fn look_step(&self, report: &Report, look: &Look) -> [String; 2] {
         let LookText { what, ask, clears } = self.look(report, look);
         let asked = match what {
@@ -736,18 +738,19 @@ impl Words {
         [asked, clears.unwrap_or_default()]
     }
 
-    /// The same as a paragraph.
+    /// Formats a look as one paragraph.
     pub fn look_line(&self, report: &Report, look: &Look) -> String {
         self.look_step(report, look).join(" ").trim_end().to_owned()
     }
 
-    /// What to do next, at most three things, in their order.
+    /// Returns what to do next, in order: at most three things.
     pub fn next(&self, report: &Report) -> Vec<String> {
         let steps = self.next_steps(report).into_iter();
         steps.map(|step| step.join(" ").trim_end().to_owned()).collect()
     }
 
-    /// What must run and has no outlet, and why, as the rules say it: but for what is told as one of the next things.
+    /// Returns why loads that need an outlet have none, as the rules say it, except for what the next steps already
+    /// cover.
     pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = |at: usize| {
@@ -768,7 +771,7 @@ impl Words {
         told.collect()
     }
 
-    /// What to do next, each in a line and what else there is to say of it.
+    /// Returns what to do next, each as a line and whatever else there is to say about it.
     pub fn next_steps(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = figures.next.iter().filter_map(|next| match next {
@@ -783,7 +786,7 @@ impl Words {
     }
 }
 
-/// An amount as a finding tells it by this name, if it rounds: what is carried down, what is asked up.
+/// Rounds an amount as its name in a finding requires: capacity down, demand up. Other names are left alone.
 fn as_told(name: &str, amount: Amount) -> Amount {
     let strategy = match (name, amount.unit) {
         ("limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank", _) => {
@@ -793,7 +796,7 @@ fn as_told(name: &str, amount: Amount) -> Amount {
         | ("peak" | "fault", Unit::Ampere) => RoundingStrategy::ToPositiveInfinity,
         _ => return amount,
     };
-    // As many decimals as are shown of these units, which every reader has.
+    // As many decimals as are shown in these units, which are the same for every reader.
     let places = match amount.unit {
         Unit::Ampere | Unit::Hour => 1,
         Unit::Watt | Unit::VoltAmpere | Unit::Percent => 0,
@@ -806,14 +809,14 @@ fn as_told(name: &str, amount: Amount) -> Amount {
     Amount { amount: rounded, unit: amount.unit }
 }
 
-/// What people call what has this id: a load by its name, which its owner gave it. A part goes by its
-/// id, which stands on its label.
+/// Returns what people call the thing with this id. A load goes by the name its owner gave it, a part by its id, which
+/// is on its label.
 fn name_of<'a>(id: &'a str, loads: &'a [LoadFacts]) -> &'a str {
     let is = |load: &&LoadFacts| load.id.as_str() == id || load.of.as_str() == id;
     loads.iter().find(is).map_or(id, |load| load.name.as_str())
 }
 
-/// The same of several, each name once.
+/// Returns the names of several ids, each name once.
 pub(crate) fn names_of<'a>(ids: &'a [Id], loads: &'a [LoadFacts]) -> Vec<&'a str> {
     let mut names: Vec<&str> = Vec::new();
     for id in ids {
@@ -825,14 +828,14 @@ pub(crate) fn names_of<'a>(ids: &'a [Id], loads: &'a [LoadFacts]) -> Vec<&'a str
     names
 }
 
-/// The id in the path of a field: `front` of `generator.outlet.front.gfci`, `long.2` of
-/// `cord.long.2.leg`. A field of the site or the set has none, and gives the name of its table.
+/// Returns the id in the path of a field: `front` for `generator.outlet.front.gfci`, `long.2` for `cord.long.2.leg`.
+/// Fields of the site or the generator have no id, so they give the name of their table.
 fn part_of(field: &str) -> &str {
     let (path, _) = field.rsplit_once('.').unwrap_or((field, ""));
     let (table, rest) = path.split_once('.').unwrap_or((path, path));
     match table {
         "generator" => rest.strip_prefix("outlet.").unwrap_or(rest),
-        // The id of a box has no dot.
+        // A box id contains no dot.
         "box" => rest.split_once('.').and_then(|(_, outlet)| outlet.strip_prefix("outlet.")).unwrap_or(rest),
         _ => rest,
     }
@@ -861,7 +864,8 @@ mod tests {
         }
     }
 
-    /// 5.263 h on a tank are not 5.3 h, and 24.01 h are more than 24; the same of amps.
+    /// Capacity rounds down and demand up: a tank of 5.263 h shows as 5.2 h, a stretch of 24.01 h as 24.1 h. Same for
+    /// amps.
     #[test]
     fn what_is_carried_rounds_down_and_what_is_asked_up() {
         let words = Words::english();
@@ -876,12 +880,12 @@ mod tests {
         ] {
             assert_eq!(words.rounded(name, amount), shown, "{name}");
         }
-        // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
+        // The size of the tank itself rounds to the nearest: 2 gal is 7570.8 mL, here 7570.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
         assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
-    /// 34.03 A of 19.25 A: whoever subtracts 19.2 from 34.1 gets 14.9, not 14.8.
+    /// At a demand of 34.03 A and a limit of 19.25 A, the shown 34.1 A less the shown 19.2 A gives 14.9 A, not 14.8.
     #[test]
     fn what_is_too_much_is_the_difference_of_what_is_told() {
         let amps = |milli| Value::Amount(crate::quantity::Current::from_milliamps(milli).into());
@@ -897,7 +901,7 @@ mod tests {
         assert_eq!(told(&values), "14.8\u{a0}A");
     }
 
-    /// A name that looks like a time of day is none.
+    /// Times follow the reader's clock. A name that looks like a time stays as it is.
     #[test]
     fn a_time_of_day_is_written_as_the_reader_does() {
         let (english, german) = (Words::english(), Words::new("de", Units::Metric));
@@ -920,7 +924,7 @@ mod tests {
         assert_eq!(english.faults(), Vec::<String>::new());
     }
 
-    /// Two outlets of a box with breakers too big for their wire: one deed, and it names both.
+    /// Two outlets of a box with breakers too big for their wire get one remedy that names both.
     #[test]
     fn a_remedy_names_every_part_that_it_is_done_to() {
         let report = crate::rules::testing::report(&[
@@ -935,7 +939,7 @@ mod tests {
         assert!(troubles.next().is_none());
     }
 
-    /// A title that says what we do not know has nothing ahead of it that says so again.
+    /// A title that says what we do not know is not prefixed with a second statement of doubt.
     #[test]
     fn what_is_not_known_is_said_once() {
         let words = Words::english();
@@ -953,7 +957,7 @@ mod tests {
         assert!(told > 10, "{told}");
     }
 
-    /// A danger that rests on what nobody knows stands ahead of a warning that is certain.
+    /// A danger that rests on an unknown comes before a certain warning.
     #[test]
     fn everything_found_is_told_worst_first() {
         let report = crate::rules::testing::report(&[
@@ -968,7 +972,7 @@ mod tests {
         assert!(lead.is_some_and(|it| !it.rests_on.is_empty()));
     }
 
-    /// What is asked of several parts of one finding is asked once.
+    /// A question about several parts of one finding is asked once.
     #[test]
     fn where_to_look_is_told_once_of_all_that_are_alike() {
         let found = crate::rules::testing::report(&[

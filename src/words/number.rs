@@ -1,4 +1,4 @@
-//! Numbers and units as the reader writes them.
+//! Formats numbers and units for the reader.
 
 use fixed_decimal::Decimal as Digits;
 use icu_decimal::DecimalFormatter;
@@ -11,43 +11,43 @@ use crate::plan::Span;
 use crate::quantity::{Amount, Unit, Wire};
 use crate::tables::conductor::CONDUCTORS;
 
-/// As all that is carried is rounded.
+/// How capacity is rounded.
 const DOWN: RoundingStrategy = RoundingStrategy::ToNegativeInfinity;
 
-/// Metres to a foot.
+/// Meters per foot.
 const FOOT: Decimal = Decimal::from_parts(3048, 0, 0, false, 4);
 
-/// How an amount is rounded for the eye. The core never rounds for display.
+/// How an amount is rounded for display. The core itself never rounds for display.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Show {
-    /// Up to two decimals, or as many as it takes not to show something as nothing.
+    /// To the nearest, with up to two decimals, or four for ohms.
     Exact,
-    /// Few digits, never more than there is: for what a thing can carry.
+    /// Few digits, never more than the amount: for what a part can carry.
     Capacity,
-    /// Few digits, never less than there is: for what a thing asks.
+    /// Few digits, never less than the amount: for what a load demands.
     Demand,
-    /// As many digits as [`Self::Exact`], never more than there is: for a distance as it is. Of round feet a metric reader
-    /// gets one digit less: nobody measured 15.24 m.
+    /// As many digits as [`Self::Exact`], never more than the amount: for an actual distance. If the distance is a
+    /// whole number of feet, a metric reader gets one digit less, since nobody measured 15.24 m.
     AtMost,
-    /// A digit less, never less than there is: for a distance as it must be. What is demanded reads the
-    /// same wherever it stands: 25 ft are 7.7 m.
+    /// One decimal, never less than the amount: for a required distance. A requirement reads the same everywhere: 25 ft
+    /// is 7.7 m.
     AtLeast,
 }
 
-/// Feet or metres, and so on.
+/// The system of units.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Units {
     /// Feet, gallons, degrees Fahrenheit.
     #[default]
     Customary,
-    /// Metres, litres, degrees Celsius.
+    /// Meters, liters, degrees Celsius.
     Metric,
 }
 
 impl Units {
-    /// What readers of a region measure in. The United States, Liberia and Myanmar have not gone
-    /// over to the metric system, by the Unicode locale data; from memory, not verified. Without
-    /// a region the rules' own decides, which is North America.
+    /// Returns the units used in the reader's region. By the Unicode locale data, the United States, Liberia and
+    /// Myanmar have not adopted the metric system (from memory, not verified). Without a region, the rules' own region
+    /// decides, which is North America.
     #[must_use]
     pub fn of(reader: &LanguageIdentifier) -> Self {
         match reader.region.as_ref().map(unic_langid::subtags::Region::as_str) {
@@ -56,7 +56,7 @@ impl Units {
         }
     }
 
-    /// Whether these readers measure with the unit: neither is shown the other's feet or metres.
+    /// Whether these readers use the unit. Neither kind is shown the other's feet or meters.
     pub(super) fn include(self, unit: &str) -> bool {
         let others: &[&str] = match self {
             Self::Customary => &["m", "cm", "mm", "km", "°C", "L", "mL"],
@@ -65,7 +65,7 @@ impl Units {
         !others.contains(&unit)
     }
 
-    /// The case of `{ $measure }` in a message.
+    /// The name of the case of `{ $measure }` in a message.
     pub(super) const fn name(self) -> &'static str {
         match self {
             Self::Customary => "customary",
@@ -77,7 +77,7 @@ impl Units {
 pub(super) struct Numbers {
     formatter: Option<DecimalFormatter>,
     units: Units,
-    /// Whether the reader writes per cent and the time of day as Americans do.
+    /// Whether the reader writes percentages and times of day as Americans do.
     american: bool,
 }
 
@@ -93,8 +93,8 @@ impl Numbers {
             american: language.starts_with("en"),
         };
         if numbers.decimal_mark() != '.' {
-            // A label is read by guests as well, and "2.309 W" is two watts to some of them.
-            // Nothing stands between thousands where it could be taken for a decimal mark.
+            // Guests read labels too, and some of them would read "2.309 W" as two watts. So nothing separates
+            // thousands where it could pass for a decimal mark.
             let mut options = DecimalFormatterOptions::default();
             options.grouping_strategy = Some(GroupingStrategy::Never);
             numbers.formatter = formatter(options);
@@ -106,12 +106,12 @@ impl Numbers {
         self.units
     }
 
-    /// What the reader writes before decimals.
+    /// Returns the reader's decimal mark.
     pub(super) fn decimal_mark(&self) -> char {
         self.digits(Decimal::new(5, 1)).chars().find(|sign| !sign.is_alphanumeric()).unwrap_or('.')
     }
 
-    /// An amount in the reader's unit, as exact as it is shown.
+    /// Returns an amount converted to the reader's unit and rounded for display, with the unit.
     pub(super) fn shown(&self, amount: Amount, show: Show) -> (Decimal, &'static str) {
         let (number, unit) = self.in_reader_units(amount);
         let places = match (unit, show) {
@@ -135,15 +135,15 @@ impl Numbers {
         let digits = self.digits(number);
         match unit {
             "" => digits,
-            // A per cent sign and a degree stand as the International System writes them, with a
-            // no-break space, so that a number never parts from its unit at a line's end.
-            // In English a per cent sign stands close.
+            // Percent and degree signs follow the International System, with a no-break space so that a number never
+            // gets separated from its unit at the end of a line. In English, the percent sign directly follows the
+            // number.
             "%" if self.american => format!("{digits}%"),
             _ => format!("{digits}\u{a0}{unit}"),
         }
     }
 
-    /// The figures of a minute of the day: on a clock of twelve hours, or as plan files have it.
+    /// Formats a minute of the day, on a 12-hour clock or as in plan files. The caller adds AM or PM.
     pub(super) fn clock(&self, minute: u16) -> String {
         let (hour, minutes) = (minute / 60, minute % 60);
         match (self.american, (hour + 11) % 12 + 1) {
@@ -153,8 +153,8 @@ impl Numbers {
         }
     }
 
-    /// A marked wire size; for a metric reader with its cross-section. The marking is what stands on
-    /// the cord, and stays.
+    /// Formats a marked wire size. The marking is what is printed on the cord, so it stays. A metric reader also gets
+    /// its cross-section.
     pub(super) fn wire(&self, wire: Wire) -> String {
         let area = match (wire, self.units) {
             (Wire::Awg(gauge), Units::Metric) => {
@@ -189,7 +189,7 @@ impl Numbers {
             Unit::Litre if customary => (number / Decimal::new(3_785_411_784, 9), "gal"),
             Unit::Celsius if customary => (number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32), "°F"),
             Unit::Celsius => (number, "°C"),
-            // What leaks, and what trips a GFCI, is told by its device in thousandths.
+            // Devices state leakage and GFCI trip currents in milliamps.
             Unit::Ampere if !number.is_zero() && number.abs() < SMALL_AMPS => (number * Decimal::ONE_THOUSAND, "mA"),
             Unit::Ohm => (number, "Ω"),
             Unit::One => (number, ""),
@@ -198,11 +198,11 @@ impl Numbers {
     }
 }
 
-/// Amps below this are told as milliamps: to one decimal of an amp they would be nothing, or twice what
-/// they are.
+/// Currents below this are shown in milliamps. With one decimal in amps, they would show as zero or as twice the value.
 const SMALL_AMPS: Decimal = Decimal::from_parts(5, 0, 0, false, 2);
 
-/// Decimals shown. Fewer than an instrument shows would hide a margin; more would pretend.
+/// The number of decimals shown. Fewer than an instrument shows would hide a margin, and more would pretend to
+/// precision.
 fn places(unit: &str, show: Show) -> u32 {
     match (unit, show) {
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "mA", Show::Capacity | Show::Demand) => 0,
@@ -214,14 +214,14 @@ fn places(unit: &str, show: Show) -> u32 {
     }
 }
 
-/// Whether these metres are a number of feet without a fraction. Lengths are kept in whole millimetres.
+/// Whether the distance is a whole number of feet. Lengths are kept in whole millimeters.
 fn whole_feet(metres: Decimal) -> bool {
     let feet = (metres / FOOT).round_dp_with_strategy(0, RoundingStrategy::ToPositiveInfinity);
     (feet * FOOT).round_dp_with_strategy(3, DOWN) == metres
 }
 
-/// Feet rounded down, and one digit up where that still reads as no more than these metres: 19.9 ft are
-/// kept as 6.065 m, and 19.8 is not what somebody typed. Lengths are kept in whole millimetres.
+/// Corrects a number of feet that was rounded down: one digit up, if that still reads as no more than these meters.
+/// 19.9 ft is kept as 6.065 m and must not show as 19.8. Lengths are kept in whole millimeters.
 fn as_typed(metres: Decimal, feet: Decimal, places: u32) -> Decimal {
     let up = feet + Decimal::new(1, places);
     let reads = (up * FOOT).round_dp_with_strategy(3, DOWN);
@@ -232,7 +232,7 @@ fn as_typed(metres: Decimal, feet: Decimal, places: u32) -> Decimal {
 mod tests {
     use super::*;
 
-    /// 3.31 mm² and 1.31 mm²: ASTM B258, from memory, not verified.
+    /// 3.31 mm² and 1.31 mm²: ASTM B258 (from memory, not verified).
     #[test]
     fn a_gauge_has_its_cross_section_for_a_metric_reader() {
         let shown = |tag, units, wire| Numbers::new(tag, units).wire(wire);
@@ -243,9 +243,9 @@ mod tests {
         assert_eq!(shown("de-DE", Units::Metric, Wire::Area(2500)), "2.5 mm²");
     }
 
-    /// Marks by the Unicode locale data, from memory, not verified: a point in the United States,
-    /// Mexico and Switzerland, a comma in Spain, France, Canada's French and Germany. Between
-    /// thousands these stand apart only where a point stands before decimals.
+    /// Number formats by the Unicode locale data (from memory, not verified): a decimal point in the United States,
+    /// Mexico and Switzerland, a comma in Spain, France, French Canada and Germany. Thousands are separated only where
+    /// the decimal mark is a point.
     #[test]
     fn marks_of_numbers_by_language_and_region() {
         for (tag, shown) in [
@@ -266,7 +266,7 @@ mod tests {
         }
     }
 
-    /// A class A GFCI trips at 6 mA and not below 4 (NEC article 100).
+    /// A class A GFCI trips at 6 mA and not below 4 mA (NEC article 100).
     #[test]
     fn small_currents_are_told_in_milliamps() {
         let numbers = Numbers::new("en-US", Units::Customary);
@@ -283,8 +283,8 @@ mod tests {
         }
     }
 
-    /// 20 ft are 6.096 m (the international foot, 0.3048 m). What is, is never shown as more; what must
-    /// be, never as less; and what somebody typed is shown as it was typed.
+    /// 20 ft is 6.096 m (the international foot, 0.3048 m). An actual distance never shows as more, a required one
+    /// never as less, and what somebody typed shows as it was typed.
     #[test]
     fn a_distance_as_it_is_never_looks_like_the_distance_it_must_be() {
         let metre = |millimetres: i64| Amount { amount: Decimal::new(millimetres, 3), unit: Unit::Metre };
@@ -295,10 +295,10 @@ mod tests {
             (6_096, Show::AtMost, "20\u{a0}ft"),
             (6_096, Show::AtLeast, "20\u{a0}ft"),
             (6_097, Show::AtLeast, "20.1\u{a0}ft"),
-            // 19.9 ft, read down, and 24 ft, read up.
+            // 19.9 ft, rounded down, and 24 ft, rounded up.
             (6_065, Show::AtMost, "19.9\u{a0}ft"),
             (7_316, Show::AtMost, "24\u{a0}ft"),
-            // 4 ft, kept as a millimetre less.
+            // 4 ft, kept one millimeter short.
             (1_219, Show::AtLeast, "4\u{a0}ft"),
         ] {
             assert_eq!(feet.amount(metre(millimetres), show), shown, "{millimetres} mm");
@@ -307,7 +307,7 @@ mod tests {
         for (millimetres, show, shown) in [
             (6_097, Show::AtMost, "6,09\u{a0}m"),
             (6_096, Show::AtLeast, "6,1\u{a0}m"),
-            // 20, 50 and 75 ft; and what somebody typed.
+            // 20, 50 and 75 ft, and one that was typed in meters.
             (6_096, Show::AtMost, "6\u{a0}m"),
             (15_240, Show::AtMost, "15,2\u{a0}m"),
             (22_860, Show::AtMost, "22,8\u{a0}m"),
@@ -315,7 +315,7 @@ mod tests {
         ] {
             assert_eq!(metres.amount(metre(millimetres), show), shown);
         }
-        // Next to every length, in whole millimetres, that may be asked for.
+        // One millimeter short of every distance that may be required.
         for numbers in [feet, metres] {
             for must in 500..9_000 {
                 let wanted = numbers.amount(metre(must), Show::AtLeast);

@@ -1,9 +1,8 @@
-//! The rules' pages, which `explain` prints: a file for each rule in the folder `explain` of a
-//! language, with five parts under fixed headings.
+//! The rules' pages, which `explain` prints: a file for each rule in a language's folder `explain`, with five parts
+//! under fixed headings.
 //!
-//! For those who judge translations each part is a message, `page-CODE.PART`, and may name terms and
-//! figures as a message does. An amount that a page gives in feet and in metres, `25 ft (7.7 m)`,
-//! reaches a reader in one of the two.
+//! For judging translations, each part is a message, `page-CODE.PART`, and may use terms and figures as messages do. If
+//! a page states an amount in feet and in meters, `25 ft (7.7 m)`, a reader gets only one of them.
 
 use std::borrow::Cow;
 use std::fmt::Write as _;
@@ -15,26 +14,26 @@ use super::library::page_code;
 use super::{FIRST_LANGUAGE, Library, PAGES, Units, Words};
 use crate::rules::{self, Rule};
 
-/// The parts of a page in their order, each with its heading in the message `page-PART`.
+/// The parts of a page in order. The heading of each is the message `page-PART`.
 pub const PARTS: [&str; 5] = ["checks", "hurts", "arithmetic", "do", "sources"];
 
-/// A rule's page in a reader's language and units.
+/// A rule's page in the reader's language and units.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Page {
-    /// Code and name.
+    /// The rule's code and name.
     pub title: String,
-    /// Each part: its heading and its text, a line for each paragraph and each item of a list.
+    /// The heading and text of each part, with one line for each paragraph and list item.
     pub parts: Vec<(String, String)>,
 }
 
 impl Page {
-    /// The text of one of the [`PARTS`].
+    /// Returns the text of one of the [`PARTS`], or an empty string if the page lacks it.
     #[must_use]
     pub fn part(&self, name: &str) -> &str {
         PARTS.iter().position(|part| *part == name).and_then(|at| self.parts.get(at)).map_or("", |(_, text)| text)
     }
 
-    /// The first sentence of what the rule checks.
+    /// Returns the first sentence of what the rule checks.
     #[must_use]
     pub fn summary(&self) -> String {
         let text = self.part(PARTS[0]);
@@ -46,7 +45,7 @@ impl Page {
 }
 
 impl Words {
-    /// The page of a rule; in the first language where this one has none.
+    /// Returns a rule's page, in the first language if this one has none.
     pub fn page(&self, rule: &Rule) -> Page {
         let (page, faults) = self.page_of(rule.code);
         for fault in faults {
@@ -92,7 +91,8 @@ impl Words {
         (Page { title, parts }, faults)
     }
 
-    /// A part of a page as the message that it is for those who judge translations.
+    /// Formats a part of a page by its message key, or returns what is wrong with the page. `None` if it is not such a
+    /// key.
     pub(super) fn part_of_page(&self, key: &str) -> Option<Result<String, String>> {
         let (code, part) = key.strip_prefix("page-")?.split_once('.')?;
         let (page, mut faults) = self.page_of(code);
@@ -103,30 +103,30 @@ impl Words {
     }
 }
 
-/// The rules as a Markdown table, for the developers' document.
+/// Returns the rules as a Markdown table for the developer documentation.
 #[must_use]
 pub fn list_of_rules() -> String {
     let words = Words::english();
     let mut table = String::from("| code | hazard | area | what it checks |\n| --- | --- | --- | --- |\n");
     for rule in rules::all() {
         let summary = words.page(rule).summary();
-        // Writing into a String cannot fail.
+        // Writing to a String cannot fail.
         let _ = writeln!(table, "| {} | {} | {} | {summary} |", rule.code, rule.name, rule.area);
     }
     table
 }
 
-/// The file of a rule's page in the folder of a language.
+/// Returns the path of a rule's page in a language folder.
 pub(super) fn file(code: &str) -> String {
     format!("{PAGES}/{code}.md")
 }
 
-/// The headings of a page below its title.
+/// Returns the headings of a page below its title.
 pub(super) fn headings(page: &str) -> impl Iterator<Item = &str> {
     page.lines().filter_map(|line| line.strip_prefix("## "))
 }
 
-/// What a file holds as messages: a page becomes one, with an attribute for each part.
+/// Returns a file's text as messages. A page becomes one message with an attribute for each part.
 pub(super) fn messages<'t>(file: &str, text: &'t str) -> Cow<'t, str> {
     match page_code(file) {
         Some(code) => as_messages(code, text).into(),
@@ -134,7 +134,7 @@ pub(super) fn messages<'t>(file: &str, text: &'t str) -> Cow<'t, str> {
     }
 }
 
-/// A page as one message. What has no place in it becomes a line that is no message.
+/// Returns a page as one message. What does not belong on a page becomes a line that is no valid message.
 fn as_messages(code: &str, page: &str) -> String {
     let mut out = format!("## Safety. What “tallywatt explain {code}” says.\n\npage-{code} =\n");
     let mut parts = page.split("\n## ");
@@ -144,7 +144,7 @@ fn as_messages(code: &str, page: &str) -> String {
         let name = PARTS.get(at).map_or_else(|| format!("part-{}", at + 1), |&name| name.to_owned());
         let _ = writeln!(out, "    .{name} =");
         for line in joined(text) {
-            // These would open an attribute or a case.
+            // These would start an attribute or a case.
             let guard = if line.starts_with(['.', '*', '[', '}']) { "{\"\"}" } else { "" };
             let _ = match line.as_str() {
                 "" => writeln!(out),
@@ -158,7 +158,7 @@ fn as_messages(code: &str, page: &str) -> String {
     out
 }
 
-/// The paragraphs and items of a part, each on one line, with an empty line where there is one.
+/// Joins the lines of each paragraph and list item into one, and keeps blank lines.
 fn joined(text: &str) -> Vec<String> {
     let mut lines: Vec<String> = Vec::new();
     for line in text.trim().lines().map(str::trim) {
@@ -173,10 +173,10 @@ fn joined(text: &str) -> Vec<String> {
     lines
 }
 
-/// What stands between a number and its unit.
+/// The characters between a number and its unit.
 const BLANKS: [char; 2] = [' ', '\u{a0}'];
 
-/// A text in which each amount that it gives twice, `25 ft (7.7 m)`, is left in the reader's unit.
+/// Reduces each amount stated twice, `25 ft (7.7 m)`, to the one in the reader's unit.
 fn in_units(text: &str, units: Units) -> String {
     let mut out = String::new();
     let mut rest = text;
@@ -198,7 +198,7 @@ fn in_units(text: &str, units: Units) -> String {
     out
 }
 
-/// The amount with which a text ends, if its unit is one that only some readers measure with.
+/// Returns the amount at the end of a text, if its unit is used by only one kind of reader.
 fn amount_at_end(text: &str) -> Option<&str> {
     let (front, unit) = text.rsplit_once(BLANKS)?;
     let theirs = Units::Customary.include(unit) != Units::Metric.include(unit);
@@ -253,13 +253,13 @@ mod tests {
         assert_eq!(page.part("checks"), "A b. C.\n\n*d*\n- e f\n- g");
         assert_eq!(page.part("hurts"), crate::tables::emergency::CALL);
         assert_eq!(page.summary(), "A b.");
-        // A rule without a page of this language has its English one.
+        // A rule whose page is missing in this language gets its English one.
         let other = rules::find("AIR002").expect("a rule");
         assert_eq!(words_of_it.page(other), words.page(other));
         assert_eq!(words_of_it.faults(), Vec::<String>::new());
     }
 
-    /// What is no part of a page is told, as what is no message of a file.
+    /// What does not belong on a page is reported like junk in a message file.
     #[test]
     fn what_is_no_page_is_not_taken_for_one() {
         for (page, wrong) in [

@@ -1,5 +1,5 @@
-//! What is wrong with a plan file, for people: every problem with its line and what would be
-//! right. The words are in `plan.ftl`.
+//! Formats what is wrong with a plan file: every problem with its line and what would be right. The messages are in
+//! `plan.ftl`.
 
 use std::ops::Range;
 
@@ -13,12 +13,12 @@ use crate::plan::store::{Fault, StoreError};
 use crate::plan::{Problem, Problems, Refusal, hides};
 use crate::quantity::Unit;
 
-/// How problems are shown.
+/// How problems are displayed.
 #[derive(Clone, Copy, Debug)]
 pub struct Look {
-    /// With colour and line-drawing characters, or with neither.
+    /// Whether to use color and line-drawing characters.
     pub coloured: bool,
-    /// How many columns there are.
+    /// The width in columns.
     pub width: usize,
 }
 
@@ -28,13 +28,13 @@ impl Default for Look {
     }
 }
 
-/// The most problems that are shown. Whoever has more has another file in hand than they think.
+/// The most problems shown. A file with more is probably not the file its owner thinks it is.
 const MOST_SHOWN: usize = 40;
 
-/// A line longer than this, in bytes, is named but not shown.
+/// The longest line shown, in bytes. A longer one is only named.
 const LONGEST_LINE: usize = 2000;
 
-/// Everything that is wrong with the text of a plan file, ending in a line that counts it.
+/// Formats every problem in the text of a plan file, ending with a line that counts them.
 pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: Look) -> String {
     let renderer = if look.coloured { Renderer::styled().decor_style(DecorStyle::Unicode) } else { Renderer::plain() };
     let renderer = renderer.term_width(look.width.max(40));
@@ -56,8 +56,8 @@ pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: 
     out
 }
 
-/// The text with a sign in the place of each that hides, byte for byte as long, so that problems
-/// stand where they stood. The renderer does it to controls, and not to all marks of direction.
+/// Replaces each hidden character with a visible one of the same length in bytes, so that spans stay valid. The
+/// renderer replaces control characters itself, but not all direction marks.
 fn disarmed(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
@@ -70,13 +70,13 @@ fn disarmed(text: &str) -> String {
     out
 }
 
-/// What is wrong with a file or folder, and what to do, in two lines.
+/// Formats what is wrong with a file or folder and what to do about it, in two lines.
 pub fn store(words: &Words, error: &StoreError) -> String {
     let help = words.with(&format!("{}.help", error.key()), store_values(error));
     format!("{}\n{help}\n", store_title(words, error))
 }
 
-/// What is the matter with a file, in one sentence.
+/// Formats what is wrong with a file or folder in one sentence.
 pub fn store_title(words: &Words, error: &StoreError) -> String {
     words.with(error.key(), store_values(error))
 }
@@ -102,7 +102,7 @@ pub struct ProblemText {
     pub help: String,
 }
 
-/// One problem in words, without its place.
+/// Formats one problem without its location.
 pub fn speak(words: &Words, why: &Refusal) -> ProblemText {
     let help = if why.near { "help-near" } else { "help" };
     let said = |key: &str| words.with(key, words.spoken(&why.values));
@@ -110,12 +110,12 @@ pub fn speak(words: &Words, why: &Refusal) -> ProblemText {
 }
 
 impl Words {
-    /// Why an answer is not taken.
+    /// Formats why an answer is not accepted.
     pub(crate) fn refused(&self, why: &Refusal) -> String {
         self.with(&format!("reject-{}", why.key), self.spoken(&why.values))
     }
 
-    /// Values by their names, in words.
+    /// Formats values, keeping their names.
     pub(crate) fn spoken<'v>(
         &self,
         values: &'v [(&'static str, Value)],
@@ -129,7 +129,7 @@ impl Words {
             Value::Text(text) => text.clone(),
             Value::Word(key) => self.text(key),
             Value::Words(keys) => {
-                // In quotation marks: “Electric cooler, compressor” is one of them.
+                // Quoted, because one of them is “Electric cooler, compressor”.
                 let quoted = |key: &String| self.with("id-quoted", [("id", self.text(key).into())]);
                 let all: Vec<String> = keys.iter().map(quoted).collect();
                 all.join(&self.text("list-comma"))
@@ -138,7 +138,7 @@ impl Words {
             Value::Any(items) => self.joined(items, "list-or"),
             Value::Numbers(text) => self.typed_numbers(text),
             Value::Units(unit) => self.units_for(*unit),
-            // A distance as it is: 19.99 ft is not 20.
+            // An actual distance rounds down: 19.99 ft is not 20.
             Value::Amount(amount) if amount.unit == Unit::Metre => self.amount(*amount, Show::AtMost),
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
         }
@@ -159,7 +159,7 @@ fn group<'a>(words: &Words, path: &'a str, text: &'a str, problem: &Problem, spo
                 .line_start(shown.line)
                 .annotation(AnnotationKind::Primary.span(shown.span));
             if let Some(first) = &problem.first {
-                // Shown only where it falls into the same lines; the title names its line.
+                // Shown only if it is within the same lines. The title names its line.
                 let within = shown.lines.start <= first.start && first.end <= shown.lines.end;
                 if within {
                     let first = first.start - shown.lines.start..first.end - shown.lines.start;
@@ -176,22 +176,22 @@ fn group<'a>(words: &Words, path: &'a str, text: &'a str, problem: &Problem, spo
 enum Place {
     /// The file as a whole.
     File,
-    /// A place in a line too long to show.
+    /// A location in a line too long to show.
     Line { line: usize, column: usize },
     /// Lines to show.
     Shown(Shown),
 }
 
 struct Shown {
-    /// The bytes of the lines.
+    /// The byte range of the lines.
     lines: Range<usize>,
-    /// The number of the first of them, counting from one.
+    /// The number of the first line, counting from one.
     line: usize,
-    /// What to mark, counting from the start of the lines.
+    /// The bytes to mark, relative to the start of the lines.
     span: Range<usize>,
 }
 
-/// The line of a span and the one before it, which is often the heading.
+/// Returns the line of a span and the line before it, which is often a heading.
 fn window(text: &str, span: &Range<usize>) -> Place {
     if span.end == 0 || text.get(span.clone()).is_none() {
         return Place::File;
@@ -218,8 +218,8 @@ mod tests {
 
     use super::*;
 
-    /// Every message is met, with and without a guess at what was meant where it has words for both,
-    /// in a plan that is wrong in that way.
+    /// Each message appears for some plan that is wrong in that way, both with and without a guess at what was meant if
+    /// it has text for both.
     #[test]
     #[allow(clippy::disallowed_methods)] // tests read plain files
     fn every_problem_is_met_and_no_words_are_left_over() {
@@ -248,7 +248,7 @@ mod tests {
             let problems = crate::plan::read(&text).expect_err(&text);
             problems.0.into_iter().map(|problem| problem.why)
         });
-        // What no parser says yet.
+        // No parser reports this one yet.
         let found = found.chain([Refusal::new("syntax")]);
         let mut used: BTreeSet<String> = BTreeSet::new();
         for why in found {
@@ -271,7 +271,7 @@ mod tests {
                     there.insert(word.to_owned());
                 }
                 _ if !line.starts_with(' ') => key = word,
-                // What stands around problems has no help.
+                // Messages printed around the problems have no help.
                 _ if key.starts_with("plan-") && word.starts_with('.') => {
                     there.insert(format!("{key}{word}"));
                 }
@@ -340,7 +340,7 @@ mod tests {
         let problems = crate::plan::read(text).unwrap_err();
         let shown = render(&words, "\u{1b}[2Ja.toml", text, &problems, Look::default());
         assert!(!shown.contains('\u{1b}') && !shown.contains('\u{202e}'), "{shown}");
-        // In the name of a file, and in whatever else is put into a message.
+        // Also in the name of a file, and in anything else inserted into a message.
         let error = StoreError { path: "\u{1b}[2J\u{202e}.toml".into(), writing: false, fault: Fault::Folder };
         assert!(store(&words, &error).contains("\\u{1b}[2J\\u{202e}.toml is a folder"), "{}", store(&words, &error));
     }

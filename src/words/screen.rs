@@ -1,4 +1,4 @@
-//! A report as text for a terminal: findings, limits, the three lines that matter most.
+//! Formats a report for a terminal: troubles, limits, and what to do next.
 
 use std::fmt::Write as _;
 
@@ -10,7 +10,7 @@ use crate::plan::Id;
 use crate::quantity::{Current, Power};
 use crate::report::{Admits, Finding, Limit, Look, Marking, Next, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
-/// Colour is an aid only: the signal word is always there.
+/// Color is only an aid, since the signal word is always shown.
 fn style(signal: Signal) -> Style {
     match signal {
         Signal::Danger => AnsiColor::White.on(AnsiColor::Red).bold(),
@@ -20,7 +20,7 @@ fn style(signal: Signal) -> Style {
     }
 }
 
-/// Lines break at blanks only: an id, a shape and a clause stay whole.
+/// Options for wrapping lines. They break only at spaces, so ids, shapes and clauses stay whole.
 #[must_use]
 pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
     textwrap::Options::new(width)
@@ -28,14 +28,15 @@ pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
         .word_splitter(textwrap::WordSplitter::NoHyphenation)
 }
 
-/// What must not be used at a receptacle, that itself or what it hangs on, and the rule that says why.
+/// Returns why a receptacle must not be used: the rule, and the upstream part it refuses, or `None` if it refuses the
+/// receptacle itself.
 fn refusal(report: &Report, limit: &Limit) -> Option<(Option<Id>, &'static str)> {
     let why = report.refused(&limit.id)?;
     Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
 }
 
 impl Words {
-    /// The troubles, worst first, then what was assumed, wrapped to `width` columns.
+    /// Formats the troubles, worst first, then what was assumed, wrapped to `width` columns.
     pub fn troubles(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         if report.findings.is_empty() {
@@ -67,7 +68,7 @@ impl Words {
         out
     }
 
-    /// What to look at, a paragraph each.
+    /// Formats what to look at and what to buy, a paragraph each.
     fn look_list(&self, out: &mut String, report: &Report, looks: &[&Look], width: usize) {
         let (buy, look): (Vec<&Look>, Vec<&Look>) = looks.iter().partition(|look| look.read == Marking::Package);
         for (heading, looks) in [("check-looks", look), ("check-buy", buy)] {
@@ -80,7 +81,7 @@ impl Words {
         }
     }
 
-    /// What to do next, in a list of at most three; or that no rule found anything above a caution.
+    /// Formats what to do next as a list of at most three, or says that no rule found anything above a caution.
     pub fn next_list(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         let next = self.next(report);
@@ -93,8 +94,8 @@ impl Words {
         out
     }
 
-    /// What to do next, what else there is to look at, and each trouble with its remedy, worst first: what rests on an
-    /// unknown by its title alone, for what is to be done about it is to look.
+    /// Formats what to do next, what else to look at, and each trouble with its remedy, worst first. A trouble that
+    /// rests on an unknown gets only its title, since the thing to do about it is to look.
     pub fn brief(&self, report: &Report, width: usize) -> String {
         let mut out = self.next_list(report, width) + "\n";
         let figures = &report.figures;
@@ -105,7 +106,7 @@ impl Words {
             self.look_list(&mut out, report, &looks, width);
             out.push('\n');
         }
-        // What no look finds out is told with its remedy.
+        // A trouble that no look can settle is shown with its remedy.
         let rests = |trouble: &Trouble| {
             let lead = report.findings_of(trouble).next();
             let looked_at = |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
@@ -127,14 +128,14 @@ impl Words {
         out
     }
 
-    /// A trouble's signal and rule, its words, and its gravest finding.
+    /// Returns a trouble's signal and rule, its words, and its most severe finding.
     fn head<'r>(&self, report: &'r Report, trouble: &'r Trouble) -> Option<(String, FindingText, &'r Finding)> {
         let (lead, text) = (report.findings_of(trouble).next()?, self.trouble(report, trouble)?);
         let style = style(trouble.signal);
         Some((format!("{style} {} {style:#} {}  ", text.signal, lead.code), text, lead))
     }
 
-    /// A trouble in a line, and its remedy below it where that is not told yet.
+    /// Formats a trouble in a line, with its remedy below if that was not given already.
     fn short_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, with_remedy: bool, width: usize) {
         let Some((head, text, _)) = self.head(report, trouble) else {
             return;
@@ -150,7 +151,7 @@ impl Words {
             return;
         };
         let about = self.in_a_row(&super::names_of(&lead.about, &report.figures.loads));
-        // Of what hurts nobody: what it is, and what to do; `explain` tells the rest.
+        // A notice hurts nobody, so what it is and what to do is enough. `explain` gives the rest.
         if trouble.signal == Signal::Notice {
             paragraph(out, &head, &text.title, width);
             let label = format!("  {}  ", self.text("check-label-do"));
@@ -164,7 +165,7 @@ impl Words {
         for line in textwrap::wrap(&text.title, wrapping(width)) {
             let _ = writeln!(out, "{bold}{line}{bold:#}");
         }
-        // Said in full: beside “No usable outlet” a bare “also” reads as if that were the remedy.
+        // A full sentence, because a bare “also” next to “No usable outlet” would read as the remedy.
         let also = match text.also.as_slice() {
             [] => String::new(),
             also => self.with("trouble-too", [("troubles", also.join("; ").into())]),
@@ -186,8 +187,8 @@ impl Words {
         out.push('\n');
     }
 
-    /// What each receptacle can carry, a block each, so that it also fits a narrow screen.
-    /// Neighbours that are alike in everything stand together.
+    /// Formats what each receptacle can carry, a block each, so that it also fits a narrow screen. Neighbors that are
+    /// alike in everything share a block.
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         paragraph(&mut out, "", &self.text("check-limits"), width);
@@ -231,7 +232,7 @@ impl Words {
             };
             let set_by = |by: &SetBy| {
                 let reason = self.text(&format!("reason-{}", by.reason.code()));
-                // Of its own rating it need not be named again, and the generator's names the generator.
+                // A receptacle's own rating needs no name, and the generator's reasons already name the generator.
                 let own = by.id == limit.id || by.id.as_str() == Id::SET;
                 let key = match (own, by.share) {
                     (true, false) => return FluentValue::from(reason),
@@ -277,7 +278,7 @@ impl Words {
         out
     }
 
-    /// How many troubles there are of each signal.
+    /// Formats how many troubles there are of each signal.
     pub fn count(&self, report: &Report) -> String {
         let count = |signal| FluentValue::from(report.count(signal));
         self.with(
@@ -291,8 +292,8 @@ impl Words {
         )
     }
 
-    /// What must be cleared first, a line each, for the end of a long list, where a screen stands
-    /// still. Nothing without a danger.
+    /// Formats the dangers, a line each, for the end of a long list, where the screen stops scrolling. Empty if there
+    /// are none.
     pub fn dangers(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         let mut titles = report
@@ -309,7 +310,8 @@ impl Words {
         out
     }
 
-    /// The figures of a receptacle that only some things go into, with those; none where nothing draws on it.
+    /// Adds to a receptacle's figures the only things that may be plugged in. Without any, it is only for the bonding
+    /// plug, and the figures are dropped.
     fn only(&self, verdict: &Verdict, limit: String) -> String {
         if verdict.only.is_empty() {
             return self.text("check-limit-bonding-plug");
@@ -321,7 +323,7 @@ impl Words {
         self.with("check-limit-only", [("parts", parts.into()), ("limit", limit.into())])
     }
 
-    /// The figures of a receptacle, with what alone goes into it and what must hold for that.
+    /// Adds to a receptacle's figures what alone may be plugged in and the condition for that.
     fn with_condition(&self, report: &Report, id: &Id, limit: String) -> String {
         let Some(verdict) = report.verdict(id) else {
             return limit;
@@ -337,7 +339,7 @@ impl Words {
         both.join(" ")
     }
 
-    /// What must hold for a part to be used, as a sentence.
+    /// Formats the condition for using a part as a sentence.
     pub(crate) fn only_if(&self, only_if: OnlyIf) -> String {
         match only_if {
             OnlyIf::CamperMain { amps } => {
@@ -349,14 +351,14 @@ impl Words {
     }
 }
 
-/// A paragraph hanging from `first`.
+/// Appends a wrapped paragraph with a hanging indent as wide as `first`.
 pub(super) fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
     let rest = " ".repeat(textwrap::core::display_width(first));
     let options = wrapping(width).initial_indent(first).subsequent_indent(&rest);
     let _ = writeln!(out, "{}", textwrap::fill(body, options));
 }
 
-/// What the owner calls a load.
+/// Returns the owner's name for a load.
 pub(super) fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
     report.figures.load(id).map_or_else(|| id.as_str(), |load| load.name.as_str())
 }

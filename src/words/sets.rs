@@ -1,35 +1,34 @@
-//! Sets of loads by name, those of one entry counted together.
+//! Names sets of loads, counting the units of one entry together.
 
 use super::Words;
 use crate::plan::Id;
 use crate::report::Report;
 
-/// How many loads of one entry, at one receptacle if they are not all at the same.
+/// Units of one entry. If the entry's units are spread over several receptacles, only those at one of them.
 struct Group<'a> {
     of: &'a Id,
     name: &'a str,
-    /// The receptacle, if others of them are elsewhere.
+    /// The receptacle, if other units of the entry are elsewhere.
     at: Option<&'a Id>,
     count: usize,
-    /// How many of them there are, or are there.
+    /// How many units the entry has, or has at that receptacle.
     total: usize,
 }
 
 impl Words {
-    /// The names of a set of loads: "Kettle", "any 2 of the 4 Lamps". Of loads of one entry at
-    /// one receptacle a set holds any so many, whichever; where they are plugged in at several
-    /// receptacles, which of them it is matters, and the receptacle is named.
+    /// Names the loads of a set: "Kettle", "any 2 of the 4 Lamps". If all units of an entry are at one receptacle, any
+    /// of them will do. If they are spread over several, it matters which ones, so the receptacle is named.
     pub fn set_names(&self, report: &Report, ids: &[Id]) -> Vec<String> {
         groups(report, ids).iter().map(|group| self.group(group, group.name)).collect()
     }
 
-    /// The same with each name in quotation marks, for a sentence.
+    /// Names the loads in a sentence, with each name in quotation marks.
     pub fn set_quoted(&self, report: &Report, ids: &[Id]) -> String {
         self.set_joined(report, ids, "list-and")
     }
 
-    /// The same after a "not": "“Kettle” or “Griddle”". Of all loads of an entry only the name, as "not both"
-    /// leaves one.
+    /// Names the loads after a "not": "“Kettle” or “Griddle”". If all units of an entry are meant, only its name is
+    /// given, since "not both" would allow one.
     pub fn set_any(&self, report: &Report, ids: &[Id]) -> String {
         self.set_joined(report, ids, "list-or")
     }
@@ -54,7 +53,7 @@ impl Words {
             name.to_owned()
         } else {
             self.with(
-                // Of all of them their number: "both A and B" could be one of each.
+                // All of them are counted: "both A and B" could be one of each.
                 if group.count == group.total { "print-several" } else { "load-some" },
                 [("name", name.to_owned().into()), ("count", group.count.into()), ("total", group.total.into())],
             )
@@ -66,7 +65,7 @@ impl Words {
     }
 }
 
-/// Which receptacle a load is at, if others of its entry are at another.
+/// Returns the receptacle of a load if other units of its entry are at another.
 pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
     let figures = &report.figures;
     let place = |id: &Id| figures.sharing.place(id);
@@ -101,7 +100,7 @@ mod tests {
     use super::*;
     use crate::plan::demo::MENDED;
 
-    /// The mended weekend with so many string lights.
+    /// Returns the report on the mended demo with `count` string lights.
     fn report(count: &str) -> Report {
         let text = MENDED.replacen("id = \"lamps\"", &format!("id = \"lamps\"\n{count}"), 1);
         let plan = crate::plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}"));
@@ -116,7 +115,7 @@ mod tests {
     #[test]
     fn so_many_of_them() {
         let words = Words::english();
-        // Without a receptacle none can be told from another.
+        // Without receptacles, the units cannot be told apart.
         let mut report = report("count = 4");
         report.figures.sharing.placed.clear();
         let say = |numbers: &[usize]| words.set_names(&report, &ids(numbers)).join("; ");

@@ -1,16 +1,15 @@
-//! What may run together, in what order to switch on and off, and whose turn it is, for a
-//! terminal and in the sentences that the prints use too.
+//! Formats what may run together, what stays off, and whose turn it is, for the terminal and for the prints.
 
 use super::Words;
 use super::screen::paragraph;
 use crate::plan::Id;
 use crate::report::{Report, Signal};
 
-/// Sets of each sort shown on a terminal; the worksheet has them all.
+/// The most sets of each kind shown on a terminal. The worksheet has them all.
 const SHOWN: usize = 4;
 
 impl Words {
-    /// The section on sharing, wrapped to `width` columns. Empty when nothing is plugged in.
+    /// Formats the section on sharing, wrapped to `width` columns. Empty if nothing is plugged in.
     pub fn sharing(&self, report: &Report, width: usize) -> String {
         let sharing = &report.figures.sharing;
         let mut out = String::new();
@@ -44,7 +43,7 @@ impl Words {
         out
     }
 
-    /// That all of it may be on at once, where that is so: then there is nothing to choose from.
+    /// Says that everything may be on at once, so there is nothing to choose. `None` if that is not so.
     pub fn all_together(&self, report: &Report) -> Option<String> {
         let sharing = &report.figures.sharing;
         let all = sharing.never.is_empty() && sharing.unplaced.is_empty();
@@ -65,7 +64,7 @@ impl Words {
         }
     }
 
-    /// The names of a set, and that it is too much by itself where it is one thing that may not run.
+    /// Names the loads of a set, and says so if it is a single load that is too much by itself.
     pub fn one_set(&self, report: &Report, set: &[Id]) -> String {
         let names = self.set_names(report, set).join(" + ");
         if set.len() == 1 && report.figures.sharing.never.iter().any(|never| never == set) {
@@ -75,7 +74,7 @@ impl Words {
         }
     }
 
-    /// What stays off for what a life depends on; `None` when nothing must.
+    /// Says what stays off for the sake of loads that a life depends on. `None` if nothing has to.
     pub fn off(&self, report: &Report) -> Option<String> {
         let sharing = &report.figures.sharing;
         if sharing.off.is_empty() {

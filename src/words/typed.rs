@@ -1,10 +1,8 @@
-//! Numbers as readers type them, made into the form that plans keep: a point before decimals and
-//! nothing between thousands.
+//! Converts numbers as readers type them to the form that plans keep: a decimal point and no thousands separators.
 //!
-//! In half of the world "1.500" is fifteen hundred and in the other half one and a half. Which of
-//! them a reader's language has says what is usual, and no more: one may well copy a plate that was
-//! printed for the other half. So a number that could be either is handed back with both readings,
-//! and whoever knows what was asked for sees whether both can be meant.
+//! In half of the world "1.500" is fifteen hundred, in the other half one and a half. The reader's language says only
+//! which is usual, since one may be copying a nameplate printed for the other half. So an ambiguous number is returned
+//! with both readings, and the caller, which knows what was asked, decides whether both are plausible.
 
 use rust_decimal::Decimal;
 
@@ -12,25 +10,24 @@ use super::{Show, Words};
 use crate::quantity::one_reading;
 use crate::tables::exhaust::STEP;
 
-/// A number that means one thing to some readers and another to others.
+/// A number that some readers take for one value and others for another.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TwoMeanings {
-    /// As it was typed.
+    /// The number as typed.
     pub found: String,
-    /// With its mark before decimals, in the reader's way.
+    /// Read with its mark as a decimal mark, in the reader's notation.
     pub decimals: String,
-    /// With its mark between thousands, likewise.
+    /// Read with its mark as a thousands separator, in the reader's notation.
     pub thousands: String,
-    /// The whole answer with the mark before decimals, as plans keep it.
+    /// The whole answer with the mark read as a decimal mark, in the form that plans keep.
     pub as_decimals: String,
-    /// The whole answer with the mark between thousands, likewise.
+    /// The whole answer with the mark read as a thousands separator, in the form that plans keep.
     pub as_thousands: String,
-    /// Whether the reader's language has this mark before decimals.
+    /// Whether the mark is the decimal mark of the reader's language.
     pub decimals_are_usual: bool,
 }
 
-/// Words for units in the reader's language: the attributes of message `typed-unit` are named by
-/// the unit they stand for.
+/// The attributes of message `typed-unit`, which hold the reader's words for a unit, and the unit each stands for.
 const UNITS: [(&str, &str); 10] = [
     ("typed-unit.ft", "ft"),
     ("typed-unit.m", "m"),
@@ -45,10 +42,10 @@ const UNITS: [(&str, &str); 10] = [
 ];
 
 impl Words {
-    /// An answer with numbers in it, as plans keep it.
+    /// Converts an answer with numbers in it to the form that plans keep.
     ///
     /// # Errors
-    /// When a number in it has two readings.
+    /// Fails if a number in it has two readings.
     pub fn plain_numbers(&self, text: &str) -> Result<String, Box<TwoMeanings>> {
         if let Some(length) = self.paced(text) {
             return Ok(length);
@@ -69,7 +66,7 @@ impl Words {
         }))
     }
 
-    /// A number of steps as a length, each as long as the questions say.
+    /// Converts a number of steps to a length. Each step is as long as the questions say.
     fn paced(&self, text: &str) -> Option<String> {
         let text = text.trim().to_lowercase();
         let (count, word) = text.split_at(text.find(char::is_alphabetic)?);
@@ -81,7 +78,7 @@ impl Words {
         Some(format!("{length} {unit}"))
     }
 
-    /// The same the other way: an answer that a plan keeps, as the reader would type it.
+    /// Converts an answer from the form that plans keep to what the reader would type.
     pub fn typed_numbers(&self, text: &str) -> String {
         let mark = self.numbers.decimal_mark();
         if mark == '.' {
@@ -92,7 +89,7 @@ impl Words {
             let point = piece.starts_with(|c: char| c.is_ascii_digit())
                 && piece.matches('.').count() == 1
                 && !piece.contains(',');
-            // "1.125" would have two meanings when it comes back.
+            // "1.125" would be ambiguous when it is read back.
             let decimals = piece.rsplit('.').next().map_or(0, str::len);
             if point && (decimals != 3 || piece.starts_with("0.")) {
                 out.push_str(&piece.replace('.', &mark.to_string()));
@@ -123,8 +120,8 @@ impl Words {
     }
 }
 
-/// The numbers of a text and what stands between them, in turn. A digit, a mark or a space
-/// between two digits belongs to a number.
+/// Splits a text into its numbers and what is between them. A digit belongs to a number, and so does a mark before a
+/// digit or a space between thousands.
 fn pieces(text: &str) -> Vec<&str> {
     let mut pieces = Vec::new();
     let mut rest = text;
@@ -155,26 +152,26 @@ fn pieces(text: &str) -> Vec<&str> {
     pieces
 }
 
-/// Spaces and marks that stand between thousands and nowhere else.
+/// Whether the character is a space or mark that only ever separates thousands.
 fn is_space(sign: char) -> bool {
     matches!(sign, ' ' | '\u{a0}' | '\u{202f}' | '\u{2009}' | '\'' | '’')
 }
 
-/// Whether three digits come next and no more.
+/// Whether exactly three digits come next, not followed by a slash, as in a fraction.
 fn thousands_follow(rest: &str) -> bool {
     let digits = rest.chars().take_while(char::is_ascii_digit).count();
     digits == 3 && !rest[3..].starts_with('/')
 }
 
-/// What a mark before three digits stands for, where it could be either.
+/// The reading of a mark before three digits, if it could be either.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Reading {
     Decimals,
     Thousands,
 }
 
-/// Whether a number has two readings: one mark, one to three digits before it and three behind, and
-/// no spaces, which stand between thousands only.
+/// Whether a number has two readings: a single mark, with one to three digits before it and three after, and no spaces,
+/// which only ever separate thousands.
 fn has_two(piece: &str) -> bool {
     let mut groups = piece.split(['.', ',']);
     let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
@@ -190,7 +187,7 @@ fn has_two(piece: &str) -> bool {
     }
 }
 
-/// The first number of a text that has two readings.
+/// Returns the first number in a text that has two readings.
 fn first_of_two(text: &str) -> Option<&str> {
     pieces(text).into_iter().find(|piece| has_two(piece))
 }
@@ -213,7 +210,7 @@ fn numbers(text: &str, reading: Reading) -> String {
     out
 }
 
-/// A number with one reading.
+/// Converts a number that has only one reading.
 fn number(tight: &str) -> String {
     let signs: Vec<char> = tight.chars().filter(|sign| !sign.is_ascii_digit()).collect();
     let groups: Vec<&str> = tight.split(['.', ',']).collect();
@@ -221,16 +218,16 @@ fn number(tight: &str) -> String {
     let joined = groups.concat();
     match signs.as_slice() {
         [] => joined,
-        // "1 500,125": the spaces have parted the thousands already.
+        // "1 500,125": the space already separates the thousands.
         [_] => tight.replace(',', "."),
-        // "1.500,5" and "1,500.5": the last is the decimal's.
+        // "1.500,5" and "1,500.5": the last mark is the decimal mark.
         [thousands @ .., last] if thousands.iter().all(|sign| sign != last) => {
             let (decimals, whole) = groups.split_last().unwrap_or((&"", &[]));
             if grouped(whole) { format!("{}.{decimals}", whole.concat()) } else { tight.to_owned() }
         }
         // "1.500.000".
         _ if grouped(&groups) => joined,
-        // No number; what reads it says so.
+        // Not a number. Whatever parses it reports that.
         _ => tight.to_owned(),
     }
 }
@@ -267,7 +264,7 @@ mod tests {
             assert_eq!(first_of_two(typed), None, "{typed}");
             for reading in [Reading::Decimals, Reading::Thousands] {
                 assert_eq!(numbers(typed, reading), plain, "{typed}");
-                // Whatever is taken means the same when it is read again.
+                // The result means the same when it is read again.
                 assert_eq!(numbers(plain, reading), plain, "{typed}");
             }
         }
@@ -305,7 +302,7 @@ mod tests {
     fn the_readers_words_for_units() {
         let words = Words::english();
         assert_eq!(words.plain_numbers("40 feet"), Ok("40 ft".to_owned()));
-        // As long as the questions say that a step is.
+        // As long as the questions say a step is.
         assert_eq!(words.plain_numbers("40 steps"), Ok("80 ft".to_owned()));
         assert_eq!(words.plain_numbers("1 step"), Ok("2 ft".to_owned()));
         let metric = Words::new("de", crate::words::Units::Metric).unwrap();

@@ -1,5 +1,4 @@
-//! What stands in a language folder, message by message, for those who judge translations: the
-//! checks and the reviewer's sheet.
+//! The messages of a language folder, one by one, for judging translations: the checks and the reviewer's sheet.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -9,43 +8,43 @@ use fluent_syntax::ast::{
 
 use crate::words::{ABOUT, Folder, pages};
 
-/// A message's value or one attribute of it.
+/// A message's value or one of its attributes.
 #[derive(Clone, Debug)]
 pub struct Item {
-    /// The file it stands in.
+    /// The file that contains it.
     pub file: String,
     /// `key` or `key.attribute`.
     pub key: String,
-    /// As it is written, without its key.
+    /// The text as written, without its key.
     pub written: String,
-    /// The heading it stands under and the remark before it.
+    /// The comments that apply to it: the file's, its group's and its own.
     pub context: Vec<String>,
-    /// Whether a reader may come to harm when it is wrong.
+    /// Whether a mistake in it could harm a reader.
     pub safety: bool,
-    /// Who has looked at it, if anyone.
+    /// Who reviewed it, if anyone.
     pub reviewed: Option<String>,
     pub(super) pattern: Pattern<String>,
 }
 
-/// Everything in one folder.
+/// All messages and terms of one folder.
 #[derive(Clone, Debug, Default)]
 pub struct Catalog {
-    /// In the order of the files.
+    /// The messages, in file order.
     pub items: Vec<Item>,
-    /// Terms by name, without the hyphen.
+    /// Terms by name, without the leading hyphen.
     pub terms: BTreeMap<String, Pattern<String>>,
-    /// What is no message: the file and the text.
+    /// Text that is not a message, as file and text.
     pub junk: Vec<(String, String)>,
-    /// Keys and terms that are there twice.
+    /// Keys and terms that occur twice, as file and name.
     pub twice: Vec<(String, String)>,
 }
 
-/// What a remark may begin with.
+/// How a comment with a special meaning begins.
 const SAFETY: &str = "Safety";
 const REVIEWED: &str = "Reviewed:";
 
 impl Catalog {
-    /// Takes a folder apart.
+    /// Parses the files of a folder.
     pub fn of(folder: &Folder) -> Self {
         let mut catalog = Self::default();
         let mut seen = BTreeSet::new();
@@ -104,7 +103,7 @@ impl Catalog {
         }
     }
 
-    /// The items by key. What a variant says stands in place of what its language says.
+    /// Returns the items by key. Those of later catalogs, such as a variant's, replace earlier ones.
     pub fn by_key<'c>(catalogs: impl IntoIterator<Item = &'c Self>) -> ByKey<'c> {
         catalogs.into_iter().flat_map(|catalog| &catalog.items).map(|item| (item.key.as_str(), item)).collect()
     }
@@ -114,7 +113,7 @@ fn line(comment: &Comment<String>) -> String {
     comment.content.join(" ").trim().to_owned()
 }
 
-/// A pattern as it stands in a file.
+/// Returns a pattern as it would be written in a file.
 fn written(pattern: &Pattern<String>) -> String {
     let resource = Resource {
         body: vec![Entry::Message(Message {
@@ -128,30 +127,30 @@ fn written(pattern: &Pattern<String>) -> String {
     text.trim_start_matches("x =").trim().to_owned()
 }
 
-/// What a pattern is made of.
+/// The parts of a pattern.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Parts {
-    /// Values that it shows.
+    /// The values it shows.
     pub(super) shown: BTreeSet<String>,
-    /// Values by which it chooses, with the names of the cases of each choice.
+    /// The values it selects on, each with the names of its cases.
     pub(super) choices: Vec<(String, BTreeSet<String>)>,
-    /// Terms that it names.
+    /// The terms it refers to.
     pub(super) terms: BTreeSet<String>,
-    /// Its plain text, all cases after each other.
+    /// Its plain text, with all cases one after another.
     pub(super) text: String,
 }
 
 /// The items of a language by key.
 pub(super) type ByKey<'c> = BTreeMap<&'c str, &'c Item>;
 
-/// What an item is made of, with what it takes over from other messages.
+/// Returns the parts of an item, including those of messages it refers to.
 pub(super) fn parts(item: &Item, all: &ByKey<'_>) -> Parts {
     let mut parts = Parts::default();
     Collecting { all, parts: &mut parts, depth: 0 }.pattern(&item.pattern);
     parts
 }
 
-/// Messages inside messages inside messages; a ring of them ends here.
+/// The deepest nesting of messages that is followed. It ends a cycle.
 const DEEPEST: usize = 5;
 
 struct Collecting<'c> {

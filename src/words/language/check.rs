@@ -1,4 +1,4 @@
-//! What can be told about a translation without knowing its language.
+//! Checks of a translation that need no knowledge of its language.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -12,48 +12,49 @@ use crate::words::{FIRST_LANGUAGE, Folder, Library, Units, Words};
 /// What is wrong with a message.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Kind {
-    /// There is no such language folder.
+    /// The language folder does not exist.
     NoFolder,
-    /// The lines cannot be read as a message.
+    /// The lines do not parse as a message.
     Junk(String),
-    /// The key is there twice.
+    /// The key occurs twice.
     Twice,
-    /// The first language has no such message, or it stands in another file there.
+    /// The first language has no such message, or has it in the file named here. For a variant's term, names the
+    /// language that lacks it.
     Unused(String),
-    /// It is not translated yet. All that can be wrong with a draft.
+    /// It is not translated yet. A draft may have no other problem.
     Missing,
-    /// It takes a value that nobody gives.
+    /// It uses a value that nothing provides.
     UnknownValue(String),
-    /// The first language shows this value, and this message does not.
+    /// The first language shows this value, but this message does not.
     LostValue(String),
-    /// The first language chooses by this number, and this message does not.
+    /// The first language selects on this number, but this message does not.
     NoPlural(String),
-    /// A case that this language tells apart has no words.
+    /// A case that this language distinguishes has no text.
     NoCase(String, String),
-    /// A case that never comes about.
+    /// A case that never occurs.
     UnknownCase(String, String),
-    /// There is no such term.
+    /// The term does not exist.
     UnknownTerm(String),
-    /// It could not be put together with these values.
+    /// Formatting it failed with this error.
     Fault(String),
-    /// It does not give the numbers that the first language gives.
+    /// Its numbers differ from those in the first language.
     Numbers(String, String),
-    /// A word that the language may not use.
+    /// It contains a word that the language forbids.
     NeverSay(String),
-    /// It is the first language's sentence.
+    /// It is identical to the first language's text.
     Untranslated,
-    /// So many columns, and so many at most.
+    /// Its width in columns, and the most it may have.
     TooWide(usize, usize),
-    /// Signs that a letter cannot have: a replacement mark, a control sign.
+    /// It contains a character that no letter has: a replacement or a control character.
     BadSign(char),
-    /// A page has this heading where it should have the other.
+    /// A page's heading, and the one it should have.
     Heading(String, String),
-    /// It does not name the rules, standards and shapes that the first language names.
+    /// Its rules, standards and shapes differ from those that the first language names.
     Codes(String, String),
 }
 
 impl Kind {
-    /// Names the message that says it, `words-problem-CODE`.
+    /// Returns the `CODE` of the message that reports it, `words-problem-CODE`.
     pub const fn code(&self) -> &'static str {
         match self {
             Self::NoFolder => "no-folder",
@@ -78,7 +79,7 @@ impl Kind {
         }
     }
 
-    /// What the message is about, and what it is held against.
+    /// Returns what the message is about and what it was compared with, each empty if there is none.
     pub fn details(&self) -> (String, String) {
         match self {
             Self::NoFolder | Self::Twice | Self::Missing | Self::Untranslated => Default::default(),
@@ -101,21 +102,21 @@ impl Kind {
     }
 }
 
-/// One thing that is wrong, and where.
+/// One problem, and where it is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
     /// The folder.
     pub folder: String,
-    /// The file in it.
+    /// The file in the folder.
     pub file: String,
-    /// The message.
+    /// The message key.
     pub key: String,
     /// What is wrong.
     pub kind: Kind,
 }
 
-/// Everything that is wrong with a language or variant, in the order of its files; what is missing
-/// comes last. A folder of which nothing is said can be offered.
+/// Returns everything wrong with a language or variant, in file order, with missing messages last. A folder without
+/// problems can be offered to readers.
 pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
     let base = tag.split('-').next().unwrap_or(tag);
     let (Some(first), Some(language), Some(own)) =
@@ -125,7 +126,7 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
     };
     let never_say = language.never_say().chain(own.never_say()).collect();
     let [first, language, own] = [first, language, own].map(Catalog::of);
-    // A variant is held to what it makes together with its language.
+    // A variant is checked together with its language.
     let layers: Vec<&Catalog> = if base == tag { vec![&own] } else { vec![&language, &own] };
     let english = Catalog::by_key([&first]);
     let there = Catalog::by_key(layers.iter().copied());
@@ -173,7 +174,7 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
                 }
             }
         }
-        // Of a variant all messages: its terms change those of its language.
+        // For a variant, check all messages, since its terms also change those of its language.
         for item in there.values() {
             if let Some(model) = english.get(item.key.as_str()) {
                 let (its, models) = (parts(item, &there), parts(model, &english));
@@ -191,7 +192,7 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
     found
 }
 
-/// The tag by which a reader gets this folder.
+/// Returns the tag with which a reader gets this folder.
 fn tag_of_a_reader(library: &Library, tag: &str) -> String {
     let language = tag.split('-').next().unwrap_or(tag);
     let region = library.folder(tag).and_then(|folder| folder.regions().next());
@@ -205,10 +206,10 @@ fn problem(folder: &str, file: &str, key: &str, kind: Kind) -> Problem {
 struct Judge<'c> {
     english: &'c ByKey<'c>,
     there: &'c ByKey<'c>,
-    /// Whether it is another than the first language.
+    /// Whether the language is not the first one.
     translated: bool,
     terms: BTreeSet<&'c str>,
-    /// The cases of number that the language tells apart.
+    /// The plural categories of the language.
     categories: BTreeSet<String>,
     never_say: BTreeSet<&'c str>,
 }
@@ -226,7 +227,7 @@ impl Judge<'_> {
                 kinds.push(Kind::UnknownTerm(term.clone()));
             }
         }
-        // "both" and "all" tell numbers apart, not kinds of number.
+        // Cases that are plain numbers, such as those for "both" and "all", do not depend on plural categories.
         let by_kind = |cases: &BTreeSet<String>| {
             let kinds = cases.iter().filter(|case| case.parse::<u32>().is_err());
             plural(cases) && kinds.count() > 1
@@ -243,7 +244,7 @@ impl Judge<'_> {
         if let Some(sign) = its.text.chars().find(|&sign| bad(sign)) {
             kinds.push(Kind::BadSign(sign));
         }
-        // What people type is not what they are told.
+        // Forbidden words are allowed in what people type.
         if !matches!(item.key.split_once('.'), Some((_, "also"))) {
             let lower = its.text.to_lowercase();
             let said = lower.split(|c: char| !c.is_alphabetic()).find(|word| self.never_say.contains(word));
@@ -260,7 +261,7 @@ impl Judge<'_> {
     }
 }
 
-/// The values of a translation against those of its model.
+/// Compares the values of a translation with those of its model.
 fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     let mut kinds = Vec::new();
     let choices = |parts: &Parts| -> BTreeMap<String, BTreeSet<String>> { parts.choices.iter().cloned().collect() };
@@ -277,7 +278,7 @@ fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
         }
     }
     for name in models.shown.difference(&its.shown) {
-        // "1 danger" names its number in one language and not in another.
+        // One language shows the number in "1 danger", another only selects on it.
         if !its_choices.contains_key(name) {
             kinds.push(Kind::LostValue(name.clone()));
         }
@@ -287,8 +288,8 @@ fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
         if plural(cases) && own.is_none() {
             kinds.push(Kind::NoPlural(name.clone()));
         }
-        // A choice by words may be left out where the sentence is the same in all cases; what
-        // it has must exist.
+        // A translation may drop a choice between words if its sentence is the same in all cases. A choice it keeps
+        // must have exactly the model's cases.
         if let Some(own) = own.filter(|_| !plural(cases)) {
             for case in own.difference(cases) {
                 kinds.push(Kind::UnknownCase(name.clone(), case.clone()));
@@ -301,7 +302,7 @@ fn values(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     kinds
 }
 
-/// The plain text of a translation against that of its model.
+/// Compares the plain text of a translation with that of its model.
 fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     let mut kinds = Vec::new();
     let free = model.context.iter().any(|remark| remark.contains("Numbers may differ"));
@@ -326,20 +327,20 @@ fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     kinds
 }
 
-/// Whether a remark tells of a value: "$count: how many".
+/// Whether a comment describes a value: "$count: how many".
 fn names(remark: &str, name: &str) -> bool {
     remark.split('$').skip(1).any(|rest| rest.split(|c: char| !(c.is_alphanumeric() || c == '-')).next() == Some(name))
 }
 
-/// Whether the cases of a choice are numbers and kinds of number.
+/// Whether the cases of a choice are numbers and plural categories.
 pub(super) fn plural(cases: &BTreeSet<String>) -> bool {
     cases.iter().all(|case| {
         ["zero", "one", "two", "few", "many", "other"].contains(&case.as_str()) || case.parse::<u32>().is_ok()
     })
 }
 
-/// The names of standards, rules and shapes in a text: a capital and a figure, or capitals only. Of a word
-/// like "AWG-Zahl" its first part.
+/// Returns the names of standards, rules and shapes in a text: words with a capital and a digit, or with more than two
+/// capitals. Of a word like "AWG-Zahl", only the first part counts.
 fn codes(text: &str) -> BTreeSet<&str> {
     let small = |word: &str| word.chars().any(char::is_lowercase);
     let named = |word: &&str| {
@@ -354,12 +355,12 @@ fn codes(text: &str) -> BTreeSet<&str> {
             word.split(apart)
         })
         .filter(named)
-        // What a language calls by a word of its own.
+        // Languages have their own words for it.
         .filter(|word| *word != "GFCI")
         .collect()
 }
 
-/// The numbers in a text, with a point for the decimal mark, and hours as on a clock of 24.
+/// Returns the numbers in a text, with a point as the decimal mark and times on the 24-hour clock.
 fn numbers(text: &str) -> BTreeSet<String> {
     let text = &of_24_hours(text);
     let mut found = BTreeSet::new();
@@ -377,7 +378,7 @@ fn numbers(text: &str) -> BTreeSet<String> {
     found
 }
 
-/// A text with "22:00" for "10 PM".
+/// Returns the text with "10 PM" written as "22:00".
 fn of_24_hours(text: &str) -> String {
     let words: Vec<&str> = text.split(' ').collect();
     let mut out: Vec<String> = Vec::new();
@@ -404,11 +405,11 @@ fn of_24_hours(text: &str) -> String {
 }
 
 fn bad(sign: char) -> bool {
-    // U+0001 stands for a value here; the first language uses no other.
+    // U+0001 stands for a value here. The first language uses no other control character.
     sign == '\u{fffd}' || (sign.is_control() && !matches!(sign, '\n' | '\u{1}'))
 }
 
-/// The columns of a text that stands where there are only so many.
+/// Returns the width of the text and the width available, if it is too wide.
 fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
     let most =
         WIDTHS.iter().find(|(start, end, _)| key.starts_with(start) && key.ends_with(end)).map(|(.., most)| *most)?;
@@ -416,11 +417,10 @@ fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
     (its.choices.is_empty() && wide > most).then_some((wide, most))
 }
 
-/// How a key begins and ends, and the columns there are. The first that fits counts.
+/// How a key begins and ends, and how many columns its text may take. The first match counts.
 ///
-/// A question stays on one line of a narrow window of 60 columns, its row of the review page
-/// stands in front of an answer; a hint of a list that wraps is drawn badly by a terminal of 40, and an
-/// answer to pick is cut off there.
+/// A question stays on one line of a window of 60 columns, and its row on the review page precedes an answer. A
+/// terminal of 40 columns draws wrapped hints of a list badly, and cuts off answers to pick from.
 const WIDTHS: &[(&str, &str, usize)] = &[
     ("", ".also", usize::MAX),
     ("ask-", ".help", usize::MAX),
@@ -446,7 +446,7 @@ mod tests {
     use super::*;
     use crate::words::ABOUT;
 
-    /// Whatever folder there is. A draft may lack messages, and have nothing else wrong with it.
+    /// Holds for every folder. A draft may lack messages but may have no other problem.
     #[test]
     fn every_language_is_in_order() {
         let library = Library::built_in();
@@ -494,11 +494,11 @@ mod tests {
         assert_eq!(numbers("from 10 PM to 6 AM, not 12 AM."), numbers("22:00 06:00 00:00"));
     }
 
-    /// How long an engine or a burn cools is one number: messages name `{ $cooling }` and `{ $burn }`,
-    /// and a step by which somebody paces out a length is `{ $step }`.
+    /// How long an engine or a burn must cool is one number each, and so is the length of a pacing step. Messages refer
+    /// to them as `{ $cooling }`, `{ $burn }` and `{ $step }`.
     #[test]
     fn no_message_spells_its_own_minutes_of_cooling_or_its_own_step() {
-        // A look at a warm plug, and how long ago something was kept.
+        // A look at a warm plug, and how long ago an interview was saved.
         let other = ["CORD008.fix-warm", "interview-age-minutes"];
         let spelled = ["fifteen", "twenty", "quince", "veinte", "quinze", "vingt", "fünfzehn", "zwanzig"];
         let own_minutes = |text: &str| {
@@ -509,7 +509,7 @@ mod tests {
                     && (pair[0].ends_with(|c: char| c.is_ascii_digit()) || spelled.contains(&pair[0]))
             })
         };
-        // How long an alarm takes, and the sources, are told on pages; only what to do is held to this.
+        // Pages also state how long an alarm takes, and sources. Only their "do" part is held to this.
         let page = |key: &str| {
             let part = key.strip_prefix("page-").and_then(|key| key.split_once('.'));
             part.is_some_and(|(_, part)| part != "do")
@@ -533,13 +533,13 @@ mod tests {
                     "{tag} {key}: {}",
                     item.written
                 );
-                // Another region has another number.
+                // The emergency number differs by region.
                 let call = crate::tables::emergency::CALL;
                 assert!(!item.written.contains(call), "{tag} {key}");
                 for figure in ["cooling", "burn", "step"] {
                     if item.written.contains(&format!("{{ ${figure} }}")) {
                         *named.entry(figure).or_default() += 1;
-                        // No second one beside it.
+                        // No second figure beside it.
                         let digits = item.written.contains(|c: char| c.is_ascii_digit());
                         assert!(!digits || figure != "step" || key.starts_with("page-"), "{tag} {key}");
                     }
@@ -547,7 +547,7 @@ mod tests {
             }
         }
         assert!(named["cooling"] >= 16 && named["burn"] >= 4 && named["step"] >= 8, "{named:?}");
-        // What a reader gets is the number of the table.
+        // A reader gets the number in the table.
         let words = Words::english();
         let minutes = crate::tables::cooling::ENGINE_MINUTES.to_string();
         assert!(words.text("print-stop-2").contains(&minutes));
@@ -555,7 +555,7 @@ mod tests {
         assert!(words.text("print-emergency-burns").contains(&minutes));
     }
 
-    /// English with one message, and what is wrong with a translation of it.
+    /// Checks a translation of a single English message and returns the codes of its problems.
     fn said(english: &str, translation: &str) -> Vec<&'static str> {
         let mut library = Library::default();
         library.add("en", ABOUT, "language-state = complete\n");

@@ -1,4 +1,4 @@
-//! Messages with every kind of value in them, the longest and the oddest too.
+//! Formats messages with every kind of value, including the longest and oddest.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -8,18 +8,19 @@ use super::catalog::{Item, Parts};
 use super::check::plural;
 use crate::words::Words;
 
-/// Numbers for which languages are known to change words, and some that no plan has.
+/// Numbers for which languages are known to change words, and some that no plan contains.
 const COUNTS: [i64; 14] = [0, 1, 2, 3, 4, 5, 10, 11, 12, 21, 100, 101, 500, 1000];
 
-/// A name as long as any that is taken.
+/// A name as long as any that a plan may have.
 const LONG: &str = "Wohnwagenvorzeltheizlüfter “Ñandú” 5-15R & <b>~@#$</b> ÅÉÎÕÜ";
 
-/// The most ways in which one message is put together.
+/// The most combinations of values tried for one message.
 const WAYS: usize = 400;
 
-/// What goes wrong when the message is put together in every way there is.
+/// Formats a message with up to [`WAYS`] combinations of values and returns what goes wrong. An empty string means that
+/// the result was blank.
 pub(super) fn faults(words: &Words, item: &Item, its: &Parts, model: &Item, models: &Parts) -> BTreeSet<String> {
-    // What is given is what the first language takes, and what its remarks name.
+    // Only values that the first language uses, or that its comments name, are provided.
     let mut values: BTreeMap<String, Vec<FluentValue<'static>>> = BTreeMap::new();
     for name in its.shown.iter().chain(&models.shown) {
         values.insert(name.clone(), vec![LONG.into(), "".into()]);
@@ -51,7 +52,7 @@ pub(super) fn faults(words: &Words, item: &Item, its: &Parts, model: &Item, mode
                 (name.as_str(), value)
             })
             .collect();
-        // A part of a page takes no values.
+        // Parts of pages take no values.
         let text = words.part_of_page(&item.key);
         match text.unwrap_or_else(|| words.try_format(&item.key, &args)) {
             Ok(text) if text.trim().is_empty() && its.shown.is_empty() => {
@@ -66,7 +67,7 @@ pub(super) fn faults(words: &Words, item: &Item, its: &Parts, model: &Item, mode
     faults
 }
 
-/// The kinds of number that the language tells apart among those that come up here.
+/// Returns the plural categories of the numbers from 0 to 1000 in the language.
 pub(super) fn categories(words: &Words) -> BTreeSet<String> {
     let source = "n = { $n ->\n    [zero] zero\n    [one] one\n    [two] two\n    [few] few\n    \
                   [many] many\n   *[other] other\n  }\n";
@@ -91,8 +92,7 @@ mod tests {
     use super::*;
     use crate::words::{Library, Units};
 
-    /// The Unicode plural rules of these languages, for whole numbers below a million; from
-    /// memory, not verified.
+    /// Unicode plural rules of these languages for whole numbers below a million (from memory, not verified).
     #[test]
     fn kinds_of_number() {
         for (tag, kinds) in [

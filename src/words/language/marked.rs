@@ -1,6 +1,6 @@
-//! A language that nobody speaks: the first language with marks on its letters, and twice as long
-//! if wanted. A sentence without the marks did not come from a language folder, and one that runs
-//! over its room would do so in the longest language.
+//! A test language that nobody speaks: the first language with accents on its letters, repeated if wanted. Text without
+//! the accents did not come from a language folder. Text that overflows when doubled would overflow in the longest
+//! language.
 
 use std::collections::BTreeSet;
 
@@ -9,17 +9,17 @@ use fluent_syntax::serializer::serialize;
 
 use crate::words::{ABOUT, FIRST_LANGUAGE, Library, Units, Words};
 
-/// Its tag: of those that are for private use.
+/// Its tag, from the range for private use.
 const TAG: &str = "qps";
 
-/// Plain letters and those that stand for them here.
+/// Plain letters, and below the accented ones that replace them.
 const PLAIN: &str = "aeiouycnszAEIOUCNSZ";
 const WITH_MARKS: &str = "äëïöüÿçñšžÄËÏÖÜÇÑŠŽ";
 
-/// The words of that language, each sentence so many times in a row.
+/// Returns the words of the test language, with each sentence repeated `times` times.
 ///
 /// # Panics
-/// Never: the first language is part of the program.
+/// Never: the first language is built into the program.
 #[must_use]
 pub fn marked(times: usize) -> Words {
     let built_in = Library::built_in();
@@ -36,8 +36,8 @@ pub fn marked(times: usize) -> Words {
     Words::of(&chain, Units::Customary)
 }
 
-/// The words of a text that are without marks: three letters or more, a vowel among them, and
-/// not in `known`, which is what no language folder holds (names, codes, citations, units).
+/// Returns the words in `text` that lack accents: three ASCII letters or more with a vowel, and not in `known`, which
+/// lists what comes from no language folder (names, codes, citations, units).
 #[must_use]
 pub fn unmarked(text: &str, known: &str) -> BTreeSet<String> {
     let known: BTreeSet<&str> = words(known).collect();
@@ -89,7 +89,7 @@ fn with_marks(text: &str, times: usize) -> String {
             at.and_then(|at| WITH_MARKS.chars().nth(at)).unwrap_or(letter)
         })
         .collect();
-    // A drawing is as wide in every language.
+    // Drawings are equally wide in every language.
     if marked.chars().filter(|c| c.is_alphabetic()).count() * 2 < marked.chars().count() {
         return marked;
     }
@@ -114,8 +114,8 @@ mod tests {
     use crate::tables::volts;
     use crate::words::problem::{self, Look};
 
-    /// What no language folder holds: what the owner wrote, the report's codes and ids, the signs
-    /// of units, and citations.
+    /// Returns text that comes from no language folder: what the owner wrote, the report's codes and ids, unit symbols
+    /// and citations.
     fn known(text: &str, report: &Report) -> String {
         let report = report.to_json().expect("a report is plain data");
         let cited: Vec<String> = rules::all()
@@ -188,7 +188,7 @@ mod tests {
         assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{said}");
     }
 
-    /// The words of every print, as somebody who selects them in the file gets them.
+    /// Returns the text of every print, as extracted from the PDF file.
     fn prints(words: &Words, text: &str) -> (Report, Result<Vec<(String, String)>, PrintError>) {
         let plan = crate::plan::read(text).expect("a demo reads");
         let (report, _) = crate::mend::advised(&plan, false);
@@ -205,8 +205,8 @@ mod tests {
         (report, texts)
     }
 
-    /// No language is twice as long as English. A label, which has little room, may refuse the
-    /// longest texts of this one by name; the sheets take them all.
+    /// No language is twice as long as English. Labels have little room and may reject the longest of these texts by
+    /// name. The sheets hold them all.
     #[test]
     fn paper_takes_sentences_twice_as_long() {
         let words = marked(2);
@@ -232,7 +232,7 @@ mod tests {
             let (report, files) = prints(&words, text);
             let known = known(text, &report);
             for (name, said) in files.expect("it fits") {
-                // Set in small pieces, a word may be broken where a line ends.
+                // Small print may break a word at the end of a line.
                 assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{name}");
             }
         }

@@ -1,5 +1,5 @@
-//! Judging a language folder against the first language: what is missing, what is wrong, and the
-//! sheet on which a native speaker sees both side by side.
+//! Compares a language folder with the first language: what is missing, what is wrong, and a sheet on which a native
+//! speaker sees both side by side.
 
 pub mod catalog;
 mod check;

@@ -1,5 +1,5 @@
-//! The reviewer's sheet: a page for a browser, on which every message stands beside its
-//! translations, with what it is about and who has looked at it.
+//! The reviewer's sheet: a web page that shows every message beside its translations, with what it is about and who
+//! reviewed it.
 
 use std::fmt::Write as _;
 
@@ -17,7 +17,7 @@ code{font-size:85%}small{color:#444}
 @media print{th{position:static}tr{break-inside:avoid}}
 ";
 
-/// The sheet of these languages, in the words of `words`.
+/// Returns the sheet for these languages, written in the language of `words`.
 pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
     let catalogs: Vec<(&str, Catalog)> =
         tags.iter().filter_map(|tag| Some((*tag, Catalog::of(library.folder(tag)?)))).collect();
@@ -73,7 +73,7 @@ pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
     out
 }
 
-/// How many safety messages there are, and how many of them somebody has reviewed.
+/// Returns how many safety messages the translation has, and how many of those were reviewed.
 fn counts(models: &[Item], own: &ByKey<'_>) -> (usize, usize) {
     let safety: Vec<_> =
         models.iter().filter(|model| model.safety).filter_map(|model| own.get(model.key.as_str())).collect();
@@ -94,7 +94,7 @@ fn row(out: &mut String, model: &Item, catalogs: &[(&str, ByKey<'_>)], words: &W
     for (tag, own) in catalogs {
         let _ = write!(out, "<td lang=\"{tag}\">");
         let Some(item) = own.get(model.key.as_str()) else {
-            // A variant says nothing where it does not differ.
+            // A variant omits what does not differ from its language.
             if !tag.contains('-') {
                 let missing = words.text("words-sheet-missing");
                 let _ = write!(out, "<b>{}</b>", escaped(&missing));

@@ -1,5 +1,5 @@
-//! The English held to the style sheet in `i18n/README.md`, which gives each rule its reason. Its table of
-//! words is read from there: there is no second one.
+//! Checks the English messages against the style sheet in `i18n/README.md`, which gives the reason for each rule. The
+//! list of forbidden words is read from that file, so there is no second one.
 
 use std::collections::BTreeMap;
 
@@ -10,31 +10,31 @@ use crate::words::{FIRST_LANGUAGE, Library, PAGES};
 
 const PAGE: &str = include_str!("../../../i18n/README.md");
 
-/// Lists of names, of appliances and of documents, which no formula for sentences fits.
+/// Lists of appliance and document names, which the sentence rules and formula do not fit.
 const NAMES: [&str; 2] = ["appliances.ftl", "sources.ftl"];
-/// Lists of what signs stand for, where a semicolon ends a line of the list.
+/// Keys of lists of symbols, where a semicolon ends a line.
 const SIGNS: &str = "print-ws-symbols-";
 
-/// What a page cites, which no formula for sentences fits either.
+/// What a page cites. The sentence rules and formula do not fit it either.
 const CITED: &str = ".sources";
 
 /// The most words in a sentence.
 const SENTENCE: usize = 22;
-/// The most words of a finding's title, beside the names in it.
+/// The most words in a finding's title, not counting names.
 const TITLE: usize = 8;
-/// The most sentences that tell why, beside a list of what it is about.
+/// The most sentences that explain why, not counting a list of what it is about.
 const WHY: usize = 2;
-/// The most sentences that tell what to do.
+/// The most sentences that say what to do.
 const DO: usize = 3;
-/// The highest grade of school at which a file, and a finding, may read.
+/// The highest reading grade for a file and for a finding.
 const FILE_GRADE: f64 = 6.0;
 const FINDING_GRADE: f64 = 6.0;
 
-/// Stands for a value that is filled in.
+/// A placeholder for a value.
 const VALUE: &str = "\u{1}";
 
-/// What a pattern may become: one text for each combination of its cases. With `fix`, only the cases of that
-/// remedy, or the case for all others.
+/// Returns the possible texts of a pattern, one for each combination of cases. With `fix`, a choice between remedies
+/// yields only that remedy's case, or the default.
 fn texts(pattern: &Pattern<String>, all: &ByKey<'_>, fix: Option<&str>, depth: usize) -> Vec<String> {
     let mut texts = vec![String::new()];
     for element in &pattern.elements {
@@ -80,7 +80,8 @@ fn shown(expression: &Expression<String>, all: &ByKey<'_>, fix: Option<&str>, de
     }
 }
 
-/// What begins after a full stop, a question mark or an exclamation mark, or on a new line, and not in small letters.
+/// Splits a text into sentences. A sentence ends with a period, question mark or exclamation mark not followed by a
+/// lowercase letter, or at a line break.
 fn sentences(text: &str) -> Vec<String> {
     let mut found = vec![String::new()];
     for line in text.split('\n') {
@@ -101,7 +102,7 @@ fn sentences(text: &str) -> Vec<String> {
     found
 }
 
-/// What has a letter, a number or a value in it, between spaces and dashes.
+/// Returns what stands between spaces and dashes and contains a letter, a number or a value.
 fn words(text: &str) -> impl Iterator<Item = &str> {
     text.split(|c: char| c.is_whitespace() || "–—".contains(c))
         .filter(|word| word.contains(|c: char| c.is_alphanumeric() || c == '\u{1}'))
@@ -112,7 +113,7 @@ fn is_list(sentence: &str) -> bool {
     sentence.trim().strip_suffix(&format!(": {VALUE}.")).is_some_and(|head| words(head).count() <= 4)
 }
 
-/// The syllables of a word, by its vowels: those that stand together are one, an e at the end is silent.
+/// Counts the syllables of a word by its vowels. Adjacent vowels count as one, and a final e is silent.
 fn syllables(word: &str) -> usize {
     let lower = word.to_lowercase();
     let word = lower.trim_end_matches("’s").trim_end_matches("'s");
@@ -120,7 +121,7 @@ fn syllables(word: &str) -> usize {
     let vowel = |at: usize| letters.get(at).is_some_and(|letter| "aeiouy".contains(*letter));
     let text: String = letters.iter().collect();
     let mut count = (0..letters.len()).filter(|at| vowel(*at) && (*at == 0 || !vowel(at - 1))).count();
-    // "Appliance", "radio", "studio": two where "tion", "cial" have one.
+    // "Appliance", "radio" and "studio" have two syllables where "tion" and "cial" have one.
     count += ["ia", "io", "iu"]
         .iter()
         .flat_map(|pair| text.match_indices(pair))
@@ -141,10 +142,9 @@ fn syllables(word: &str) -> usize {
     (count - usize::from(silent && count > 1)).max(1)
 }
 
-/// The grade of school at which texts read, by the formula of J. P. Kincaid, R. P. Fishburne, R. L. Rogers and
-/// B. S. Chissom, *Derivation of New Readability Formulas for Navy Enlisted Personnel*, Research Branch Report
-/// 8-75, 1975, known as Flesch-Kincaid (its figures from memory, not verified). A value counts as a word
-/// of one syllable.
+/// Returns the reading grade of texts by the formula of J. P. Kincaid, R. P. Fishburne, R. L. Rogers and B. S. Chissom,
+/// *Derivation of New Readability Formulas for Navy Enlisted Personnel*, Research Branch Report 8-75, 1975, known as
+/// Flesch-Kincaid (its figures from memory, not verified). A value counts as a word of one syllable.
 #[expect(clippy::cast_precision_loss, reason = "some thousand words at most")]
 fn grade<'t>(texts: impl IntoIterator<Item = &'t str>) -> f64 {
     let mut counts = [0_usize; 3];
@@ -157,7 +157,7 @@ fn grade<'t>(texts: impl IntoIterator<Item = &'t str>) -> f64 {
     0.39 * words / sentences + 11.8 * syllables / words - 15.59
 }
 
-/// The rows of the table that stands under a heading of the page.
+/// Returns the rows of the table under a heading of the style sheet.
 fn table(heading: &str) -> Vec<Vec<&'static str>> {
     let (_, rest) = PAGE.split_once(heading).expect("the heading");
     rest.lines()
@@ -168,7 +168,7 @@ fn table(heading: &str) -> Vec<Vec<&'static str>> {
         .collect()
 }
 
-/// What must not be said, each with what is said instead and why.
+/// Returns the phrases to avoid, each with what to say instead and why.
 fn never() -> Vec<(&'static str, &'static str, &'static str)> {
     table("### Words not to use")
         .into_iter()
@@ -179,7 +179,7 @@ fn never() -> Vec<(&'static str, &'static str, &'static str)> {
         .collect()
 }
 
-/// The words of a text in small letters, without what stands round them.
+/// Returns the words of a text in lowercase, without surrounding punctuation.
 fn plain(text: &str) -> Vec<String> {
     text.to_lowercase()
         .replace('\'', "’")
@@ -189,7 +189,7 @@ fn plain(text: &str) -> Vec<String> {
         .collect()
 }
 
-/// Whether the words of a phrase stand in a text one after the other; "…" stands for any ending.
+/// Whether the words of a phrase occur in a text one after another. "…" stands for any ending.
 fn says(text: &[String], phrase: &[String]) -> bool {
     text.windows(phrase.len()).any(|window| {
         window.iter().zip(phrase).all(|(word, wanted)| match wanted.strip_suffix('…') {
@@ -199,7 +199,7 @@ fn says(text: &[String], phrase: &[String]) -> bool {
     })
 }
 
-/// What is wrong with a text wherever it stands.
+/// Returns what is wrong with a text, wherever it is used.
 fn faults(text: &str) -> Vec<String> {
     let mut found = Vec::new();
     for sentence in sentences(text) {
@@ -212,7 +212,7 @@ fn faults(text: &str) -> Vec<String> {
     found
 }
 
-/// The words of the table that a text has.
+/// Returns the forbidden words in a text.
 fn words_not_to_use(text: &str) -> Vec<String> {
     let mut found = Vec::new();
     let said = plain(text);
@@ -224,7 +224,7 @@ fn words_not_to_use(text: &str) -> Vec<String> {
     found
 }
 
-/// A finding in each of its forms: its code with the remedy, and title, why and what to do.
+/// Returns each finding in each of its forms, by code and remedy: title, why, and what to do.
 fn findings(all: &ByKey<'_>) -> BTreeMap<String, [Vec<String>; 3]> {
     all.iter()
         .filter_map(|(key, remedy)| {
@@ -237,7 +237,7 @@ fn findings(all: &ByKey<'_>) -> BTreeMap<String, [Vec<String>; 3]> {
         .collect()
 }
 
-/// What is wrong with a finding as a whole.
+/// Returns what is too long or too hard to read in a finding as a whole.
 fn too_long([title, why, remedy]: &[Vec<String>; 3]) -> Vec<String> {
     let mut found = Vec::new();
     for text in title {
@@ -272,13 +272,13 @@ fn english() -> Catalog {
     Catalog::of(folder)
 }
 
-/// What a reader is told, and not what somebody types.
+/// Whether a reader is shown the message, rather than typing it.
 fn told(item: &Item) -> bool {
     let attribute = item.key.rsplit_once('.').map(|(_, name)| name);
     attribute != Some("also") && !["typed-", "learned-word-"].iter().any(|it| item.key.starts_with(it))
 }
 
-/// Whether it is the list of sources of a page.
+/// Whether the message is a page's list of sources.
 fn cites(item: &Item) -> bool {
     item.file.starts_with(PAGES) && item.key.ends_with(CITED)
 }
@@ -302,7 +302,7 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
 }
 
-/// What is typed is straight, on paper and on a screen what is read has printed apostrophes.
+/// Text that readers see has typographic apostrophes. Only what they type has straight ones.
 #[test]
 fn apostrophes_are_those_of_print() {
     for (tag, folder) in Library::built_in().folders() {
@@ -351,8 +351,8 @@ fn a_sixth_grader_reads_every_file() {
     }
 }
 
-/// Every phrase is found where it stands, so that no row of the table is idle; and the right-hand
-/// sentence of every pair is one that could stand in a message.
+/// Every phrase in the table is found in a sentence, so no row is dead. The better sentence of every pair passes the
+/// rules.
 #[test]
 fn the_page_is_what_is_held_to() {
     let never = never();
@@ -376,7 +376,7 @@ fn the_page_is_what_is_held_to() {
     assert!(PAGE.contains(&format!("grade {FILE_GRADE} for each file and grade {FINDING_GRADE} for each finding")));
 }
 
-/// Each rule finds what breaks it, and lets the near miss pass.
+/// Each rule catches a violation and lets the near miss pass.
 #[test]
 fn what_breaks_a_rule_is_found() {
     for (text, wrong) in [
@@ -395,7 +395,7 @@ fn what_breaks_a_rule_is_found() {
     let long = |count: usize| format!("{}.", vec!["word"; count].join(" "));
     assert_eq!(faults(&long(SENTENCE)).len(), 0);
     assert_eq!(faults(&long(SENTENCE + 1)).len(), 1);
-    // Two sentences, of which one goes on after an abbreviation.
+    // An abbreviation ends no sentence. Closing brackets and quotation marks do not hide an end.
     assert_eq!(sentences("Use 2.5 mm, e.g. this one. Then stop (soon). “Yes.” \u{1} runs.").len(), 4);
     assert!(is_list("Look at: \u{1}.") && !is_list("It is on: \u{1} and so.") && !is_list("Stop."));
 

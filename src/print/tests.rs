@@ -1,4 +1,4 @@
-//! Prints of a small report made by hand.
+//! Prints a small report built by hand, and the demo plans.
 
 mod agree;
 mod any;
@@ -197,7 +197,7 @@ fn print(plan: &Plan, report: &Report, options: &Options) -> Result<Vec<(String,
     render(plan, report, &Words::english(), options)
 }
 
-/// Writes what was printed where somebody can look at it, if asked to.
+/// Writes the printed files to a folder for inspection if the build sets `TALLYWATT_SHOW`.
 fn show(files: &[(String, Vec<u8>)], under: &str) {
     if let Some(folder) = option_env!("TALLYWATT_SHOW") {
         let folder = std::path::Path::new(folder).join(under);
@@ -225,7 +225,7 @@ fn demo(text: &str) -> (Plan, Report) {
     (plan, report)
 }
 
-/// A plan file may leave out both names, and in either direction nothing but blanks is no name.
+/// A plan file may leave out both names. A name of only blanks counts as none.
 #[test]
 fn a_plan_without_names_prints_under_those_that_the_interview_suggests() {
     for blank in ["", " \u{3000}"] {
@@ -324,7 +324,7 @@ fn a_receptacle_of_a_danger_gets_no_amps_but_a_refusal_and_comes_first() {
     assert!(!labels.contains("Kettle"), "{labels}");
 }
 
-/// On a flag that folds round it and on a small label, and there is room for it in any language.
+/// On a flag that folds around it and on a small label, with room for the word in every language.
 #[test]
 fn an_adapter_is_headed_so_on_its_label() {
     let labels = |tag: &str, length: &str, stock: &str| {
@@ -476,16 +476,16 @@ fn the_longest_ids_print() {
     let (plan, report) = demo(&with(left, tents));
     let files = print(&plan, &report, &Options::default()).expect("printed");
     show(&files, "long-ids");
-    // Forty of a wide letter take several lines.
+    // Forty wide letters take several lines.
     let wide = "m".repeat(Id::LONGEST);
     let (plan, report) = demo(&with(&wide, tents));
     let files = print(&plan, &report, &Options::default()).expect("printed");
     show(&files, "wide-ids");
-    // And are told as they were typed.
+    // Ids also appear exactly as typed.
     let data = template_data(&plan, &report, &Words::english(), &Options::default());
     let labels = data::labels_in(&data.expect("data")[0].1);
     assert!(labels.iter().any(|(name, _)| *name == wide), "{labels:?}");
-    // On small cards as well, where our own words name them in a frame.
+    // On small cards too, where our own sentences quote them.
     for card in [CardSize::Half, CardSize::Pocket, CardSize::Phone] {
         for words in hostile::languages() {
             let options = Options { card, only: vec![Document::Card], ..Options::default() };
@@ -516,7 +516,7 @@ fn own_templates_are_used_and_a_broken_one_is_shown_in_its_place() {
     assert_ne!(own, cautions);
     let files = with("cautions.typ", own).expect("printed");
     assert!(text_of(&files[0].1).contains("Ask Robin first"));
-    // A file beside them is as good as one of them.
+    // A new file beside the templates is accepted too.
     let files = with("lib/ours.typ", "#let x = 1".to_owned()).expect("printed");
     assert_eq!(files.len(), 1);
     let broken = built_in("lib/base.typ") + "\n#let x = no-such-thing\n";
@@ -541,7 +541,7 @@ fn all_pages_are_on_the_contact_sheet() {
         .filter(|name| !Document::ALL.iter().any(|of| of.file_name() == *name))
         .collect();
     assert!(pictures.contains(&"card-2.png") && pictures.contains(&"contact.png"));
-    // Width and height stand in the first chunk of a PNG. Five pages a row at most.
+    // The first chunk of a PNG holds its width and height. A row has at most five pages.
     let (_, sheet) = files.last().expect("a contact sheet");
     let number = |at: usize| u32::from_be_bytes(sheet[at..at + 4].try_into().expect("four"));
     let count = u32::try_from(pictures.len() - 1).expect("few");
@@ -579,7 +579,7 @@ fn every_error_has_words() {
     }
 }
 
-/// Hebrew between Latin letters and figures: each keeps its own direction.
+/// Hebrew between Latin letters and digits: each keeps its own direction.
 #[test]
 fn names_from_right_to_left_are_set_apart() {
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
@@ -592,8 +592,8 @@ fn names_from_right_to_left_are_set_apart() {
     show(&files, "right-to-left");
 }
 
-/// A receptacle that is live with other volts is refused by a caution, and its panel has a caution's
-/// colours; what a danger refuses has a danger's.
+/// A receptacle live at a different voltage is refused by a caution, and its panel has the colors of a caution. A panel
+/// for a danger has the colors of a danger.
 #[test]
 fn a_refusal_has_the_colours_of_its_signal() {
     let levels = |text: &str| -> Vec<(String, String)> {

@@ -1,4 +1,4 @@
-//! Plans whose cheapest remedy is plain to see.
+//! Plans whose cheapest remedy is obvious.
 
 use super::*;
 use crate::plan::{Answer, Draw, Ground, LoadKind, Span};
@@ -95,7 +95,7 @@ fn what_has_no_other_hour_stays() {
     }
 }
 
-/// One socket, and two loads that never want it at the same time.
+/// Two loads that never run at the same time share one socket.
 #[test]
 fn two_things_of_different_hours_share_a_socket() {
     let loads = heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
@@ -291,7 +291,7 @@ fn a_bonding_plug_keeps_its_socket_out_of_any_gfci() {
     assert!(found.iter().all(|it| !matches!(it.code, "FIT001" | "SHOCK013")), "{found:#?}");
 }
 
-/// From behind the kettle's GFCI the bonding plug moves to an outlet without one, if there is one.
+/// A bonding plug behind the kettle's GFCI moves to an outlet without one, if there is one.
 #[test]
 fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     let back = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = false\n";
@@ -404,8 +404,8 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
     plan
 }
 
-/// A good box is plugged in elsewhere before anything is bought. For a lamp, which is used near people, a four-wire
-/// cord is bought.
+/// A good box is plugged in elsewhere before anything is bought. A lamp is used near people, so for it a four-wire cord
+/// is bought instead.
 #[test]
 fn a_good_box_is_not_left_unused() {
     let mended = mend(&box_on_a_bad_cord("cooker"), false);
@@ -422,8 +422,8 @@ fn a_good_box_is_not_left_unused() {
     assert!(mended.effect.after.clear());
 }
 
-/// No change makes up for a breaker that nobody has read. So no cord is bought downstream of it either, if pulling the
-/// bad one leaves things no worse.
+/// No change makes up for an unread breaker. So no cord is bought downstream of it if unplugging the bad one leaves
+/// things no worse.
 #[test]
 fn nothing_is_bought_that_serves_nobody() {
     let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
@@ -500,7 +500,7 @@ fn a_bad_box_is_left_and_its_things_go_elsewhere() {
     assert!(is_on(&mended, "lights").is_some_and(|at| at.starts_with("front-three")));
 }
 
-/// A box that must not be used, before or after, only makes room. It is not plugged in again.
+/// A box that is refused before and after the repair is only unplugged to make room. It is not plugged in again.
 #[test]
 fn gear_that_stays_refused_only_makes_room() {
     let gear = "[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-15P\"\nlisted = false\nbond = true\n\
@@ -816,8 +816,8 @@ fn nothing_is_bought_of_which_one_stays_without_a_place() {
     assert!(!buys(THREE));
 }
 
-/// Removing a box is one step, and its loads are plugged in only after their new receptacles exist. A fault of the box
-/// stays reported; a box that only lacks a socket has none.
+/// Removing a box is one step, and its loads are plugged in only after their new receptacles exist. A part with a fault
+/// of its own stays refused. One that is only unplugged for its socket does not.
 #[test]
 fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
     let before = in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]);
@@ -879,7 +879,7 @@ fn a_plug_that_only_harms_is_taken_out() {
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug-out"));
 }
 
-/// Two musts without stated hours, too much together: each has an outlet, and they take turns.
+/// Two loads that must run have no stated hours and are too much together: each has an outlet, and they take turns.
 #[test]
 fn what_takes_turns_is_told_so() {
     for (watts, turns) in [("1500 W", true), ("900 W", false)] {
@@ -914,8 +914,8 @@ fn what_has_no_socket_left_needs_no_gfci() {
     }
 }
 
-/// A trial finds an outlet for a heater whose plug does not fit its cord, but the new card shows none once all other
-/// loads are placed. The heater is unplugged, and nobody looks for its outlet on that card.
+/// A trial finds an outlet for a heater whose plug does not fit its cord, but once all other loads are placed, the new
+/// card shows none. So the heater is unplugged, and no step sends anyone to the card for its outlet.
 #[test]
 fn what_the_new_card_shows_nowhere_is_only_unplugged() {
     let outlet = |id: &str, shape: &str, more: &str| {
@@ -1103,8 +1103,8 @@ fn one_gfci_is_bought_for_one_receptacle() {
     assert_eq!(told, ["protected-outlet"]);
 }
 
-/// A cord carries this room heater for less than three hours, so the heater is switched off by then before anything is
-/// bought. Near misses: a lamp of the same power and medical equipment.
+/// This cord carries the room heater for less than three hours, so the heater is switched off by then before anything
+/// is bought. Near misses: a lamp of the same power and medical equipment.
 #[test]
 fn what_costs_nothing_comes_before_what_is_bought() {
     let cord = "wire = \"16 AWG\"\nconductors = 3\nlength = \"50 ft\"";

@@ -1,5 +1,5 @@
-//! A brute-force search for the cheapest set of changes after which everything holds. Slow but plainly right: the
-//! program's own search is tested against it, and it against the cases of `tests/sharing`.
+//! A brute-force search for the cheapest set of changes after which everything holds. It is slow but obviously correct.
+//! The program's own search is tested against it, and it is tested against the cases of `tests/sharing`.
 
 use std::cmp::Reverse;
 use std::collections::BinaryHeap;

@@ -12,7 +12,7 @@ use crate::supply::Supply;
 /// Takes the number of cases from the environment. More, and others, are tried with
 /// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps`.
 fn config() -> ProptestConfig {
-    // 256 is proptest's default, which means that nobody asked for a number.
+    // 256 is proptest's default, so nobody asked for a number.
     const CASES: u32 = 24;
     let mut config = ProptestConfig::default();
     if config.cases == 256 {
@@ -120,12 +120,12 @@ proptest! {
 
         // No worse, and no new air finding.
         prop_assert!(is.dangers + is.unserved_musts <= was.dangers + was.unserved_musts);
-        // A finding that names only loads without a place before came with them, if it names no more units of a kind
-        // than had none.
+        // A finding that names only loads which had no place before came with them, if it names no more units of an
+        // entry than had none.
         let lost = &before.figures.sharing.unplaced;
         let units = &before.figures.loads;
         let of = |id: &Id| units.iter().find(|it| it.id == *id).map_or_else(|| id.clone(), |it| it.of.clone());
-        // Naming a load of several units names all of them.
+        // The id of an entry with several units names all of them.
         let told_in = |id: &Id| match units.iter().filter(|it| it.of == *id).count() {
             0 => 1,
             whole => whole,

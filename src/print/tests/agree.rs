@@ -1,4 +1,4 @@
-//! What is printed, asked and found never disagrees, whatever the plan.
+//! Prints, answers and findings never disagree, whatever the plan.
 
 use std::collections::BTreeSet;
 
@@ -10,7 +10,7 @@ use crate::judge::ask::ask;
 use crate::plan::arbitrary;
 use crate::report::{Admits, Button, ShockState, Signal};
 
-/// The data of one document, as its template gets it.
+/// Returns the data of one document as its template receives it.
 pub(super) fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
     let options = Options { only: vec![document], ..Options::default() };
     let all = data::all(plan, report, &Words::english(), &options).ok()?;
@@ -23,7 +23,7 @@ pub(super) fn text_of<'a>(item: &'a Json, key: &str) -> &'a str {
 }
 
 fn config() -> ProptestConfig {
-    // `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test agree` tries more, and others.
+    // For more and different cases: `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test agree`.
     let mut config = ProptestConfig::default();
     if config.cases == 256 {
         config.cases = 64;
@@ -34,9 +34,8 @@ fn config() -> ProptestConfig {
 proptest! {
     #![proptest_config(config())]
 
-    /// Labels and answers: where a label says not to use something, no answer says yes; what a label
-    /// carries amps for hangs on nothing whose label says not to use it; what it names may be on, all of
-    /// it at once or, as it says then, one at a time.
+    /// Labels agree with answers. If a label forbids use, no answer says yes. Nothing upstream of a label with amps is
+    /// forbidden. The loads a label names may be on all at once, or else the label says what may not.
     #[test]
     fn labels_answers_and_sets_agree(plan in arbitrary::camp()) {
         let report = crate::judge::judge(&plan);
@@ -49,14 +48,14 @@ proptest! {
             .filter(|item| text_of(item, "kind") == "refuse")
             .map(|item| text_of(item, "id"))
             .collect();
-        // Every receptacle that nothing may be plugged into has such a label, or that of its part speaks for it.
+        // Every receptacle that nothing may be plugged into has such a label, or is named on the label of its part.
         let spoken_for: Vec<String> = items.iter().map(|item| format!("{}, ", text_of(item, "ends"))).collect();
         for limit in &report.figures.limits {
             let named = || spoken_for.iter().any(|ends| ends.contains(&format!("{}, ", limit.id)));
             let told = report.refused(&limit.id).is_none() || refused.contains(limit.id.as_str()) || named();
             prop_assert!(told, "{} {:?}", limit.id, report.verdict(&limit.id));
         }
-        // What is a danger to use as it is, no label lets anybody use for whatever fits.
+        // If using a receptacle as it is would be a danger, no label admits whatever fits.
         let shocks = report.findings.iter().filter(|it| ["SHOCK001", "SHOCK013"].contains(&it.code));
         for at in shocks.filter(|it| it.signal == Signal::Danger).flat_map(|it| &it.about) {
             let admits = report.verdict(at).map(|it| it.admits);
@@ -75,7 +74,7 @@ proptest! {
                 prop_assert!(!refused.contains(place.at.as_str()), "{}", load.id);
                 let label = items.iter().find(|item| text_of(item, "id") == place.at.as_str());
                 let label = label.expect("a place has a label");
-                // Names with marks of their own are written another way in JSON.
+                // JSON escapes names with special characters.
                 let plain = load.name.chars().all(char::is_alphanumeric);
                 prop_assert!(!plain || label.to_string().contains(&load.name), "{label}");
             }
@@ -91,7 +90,8 @@ proptest! {
             let Some(verdict) = report.verdict(&limit.id) else { continue };
             prop_assert!(verdict.one_at_a_time || verdict.loads.is_empty() || at_once(&verdict.loads)
                 || verdict.loads.len() == 1, "{id}: {:?}", verdict.loads);
-            // One at a time where no two may run together; else what may not is named, and is refused when asked.
+            // If no two loads may run together, the label says one at a time. Otherwise it names the sets that may not,
+            // and asking about those gets a no.
             let two = |set: &Vec<Id>| set.iter().filter(|load| verdict.loads.contains(load)).count() > 1;
             let some = verdict.one_at_a_time && sharing.together.iter().any(two);
             let says = |words: &str| item.to_string().contains(words);
@@ -105,12 +105,13 @@ proptest! {
             let works = limit.shock.state == ShockState::Works;
             prop_assert!(!item["shock"].is_string() || item["gfci"] == Json::Bool(works), "{item}");
         }
-        // The worksheet calls nothing unprotected that its label lets anybody use.
+        // If the worksheet says that nothing protects a receptacle, its label forbids use.
         for proof in report.figures.protection.iter().filter(|it| it.by == "nothing") {
             let at = sharing.placed.iter().find(|it| it.load == proof.id).map_or(&proof.id, |it| &it.at);
             prop_assert!(report.refused(at).is_some(), "{proof:?}");
         }
-        // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.
+        // What must not be used has a finding that explains it, and only that has a refusal. This covers cords and
+        // boxes too.
         for item in &items {
             let id = Id::new(text_of(item, "id"));
             let Some(verdict) = id.and_then(|id| report.verdict(&id).cloned()) else { continue };
@@ -120,8 +121,8 @@ proptest! {
         }
     }
 
-    /// Of what hangs on nothing no figures are told, and it is in no tree. Where its label says not to use it, so does
-    /// the card.
+    /// A part that is plugged into nothing has no figures and no row in the tree. If its label forbids use, so does the
+    /// card.
     #[test]
     fn what_hangs_on_nothing_carries_nothing(plan in arbitrary::camp()) {
         let report = crate::judge::judge(&plan);
@@ -145,8 +146,8 @@ proptest! {
         }
     }
 
-    /// The card and the answers: what it lists as never together gets a no, and what it lists as together a
-    /// yes, but for dangers. Every step of switching on is of what it allows.
+    /// The card agrees with answers: what it lists as never together gets a no, and what it lists as together a yes,
+    /// except for dangers. Every switching-on step is for a load that it allows.
     #[test]
     fn the_card_and_the_answers_agree(plan in arbitrary::camp()) {
         let report = crate::judge::judge(&plan);
@@ -159,7 +160,7 @@ proptest! {
             let answer = ask(&plan, &report, set, &[]);
             prop_assert!(answer.no_place.is_empty() && answer.over.is_empty(), "{set:?}: {answer:#?}");
             prop_assert_eq!(answer.may, answer.dangers.is_empty(), "{:?}", set);
-            // The card says so of them.
+            // The card says that any order works.
             prop_assert!(answer.any_order, "{set:?}");
         }
         let Some(card) = data_of(&plan, &report, Document::Card) else {
@@ -168,7 +169,7 @@ proptest! {
         let steps: Vec<Id> = sharing.start_order.iter().map(|step| step.load.clone()).collect();
         let within = |set: &Vec<Id>| steps.iter().all(|load| set.contains(load));
         prop_assert!(steps.is_empty() || sharing.together.iter().any(within), "{steps:?}");
-        // In the tree no row names a load where nothing may be used.
+        // No row of the tree names a load where nothing may be used.
         for row in card["rows"].as_array().cloned().unwrap_or_default() {
             let id = Id::new(text_of(&row, "id"));
             let refused = id.is_some_and(|id| report.refused(&id).is_some());
@@ -177,14 +178,14 @@ proptest! {
             prop_assert!(!refused || stopped && !named, "{row}");
             prop_assert!(!stopped || row["long"].is_null(), "{row}");
         }
-        // What is told of volts and of watts is of what may run together, and what may run has its place.
+        // Voltage drops and watts are given only for loads that may run together, and every such load has a receptacle.
         let whole = sharing.families_complete;
         let placed = |load: &Id| sharing.placed.iter().any(|placed| placed.load == *load);
         let allowed = |loads: &[Id]| {
             let mut sets = sharing.together.iter();
             loads.iter().all(placed) && (!whole || sets.any(|set| loads.iter().all(|load| set.contains(load))))
         };
-        // A set is told once for all like these at one place.
+        // Units of one entry at one receptacle share one set, given for the first of them.
         let like = |load: &Id| {
             let of = |id: &Id| {
                 let facts = report.figures.loads.iter().find(|it| it.id == *id);
@@ -204,7 +205,7 @@ proptest! {
         for worst in [&volts.worst_running, &volts.worst_start].into_iter().flatten() {
             prop_assert!(allowed(&worst.running), "{worst:?}");
         }
-        // A meter reads what all of the start order leaves, at a box that the tree shows and allows.
+        // Meter readings are for all loads of the start order, at each box that the tree shows and allows.
         let on: Vec<Id> = volts.steps.iter().map(|step| step.load.clone()).collect();
         prop_assert_eq!(&on, &steps);
         let lines: Vec<&str> = card["meters"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
@@ -220,8 +221,8 @@ proptest! {
         }
     }
 
-    /// Whether a GFCI works is told once: of an outlet with no appliance refused at it, the tests say what its label
-    /// says, or name what its label names, which is then kept unplugged.
+    /// The tests and labels agree on whether a GFCI works. For an outlet where no appliance is refused, the tests say
+    /// what its label says, or name the same part that blinds it, which is then kept unplugged.
     #[test]
     fn the_tests_and_the_labels_agree(plan in arbitrary::camp()) {
         let report = crate::judge::judge(&plan);
@@ -260,7 +261,7 @@ proptest! {
             let told = items.find(|item| text_of(item, "id") == proof.at.as_str() && item["shock"].is_string());
             prop_assert!(told.is_none_or(|item| text_of(item, "shock").contains(&kept_out)), "{told:?}");
         }
-        // One that might see no fault is none, in the same word: on label, card and worksheet.
+        // A GFCI that may be blind counts as none, in the same words on label, card and worksheet.
         for limit in report.figures.limits.iter().filter(|it| report.usable(&it.id)) {
             let mut rows = card["rows"].as_array().into_iter().flatten();
             let row = rows.find(|row| text_of(row, "id") == limit.id.as_str() && !row["long"].is_null());
@@ -285,7 +286,7 @@ proptest! {
     }
 }
 
-/// What label and card say of a receptacle or part of the example plan with these edits.
+/// Returns what label and card say about a receptacle or part of the example plan with these edits.
 fn said_of(edits: &[(&str, &str)], id: &str) -> [String; 2] {
     let plan = crate::rules::testing::plan(&crate::rules::testing::edited(edits));
     let report = crate::judge::judge(&plan);
@@ -298,9 +299,8 @@ fn said_of(edits: &[(&str, &str)], id: &str) -> [String; 2] {
     [of(Document::Labels, "items"), of(Document::Card, "rows")]
 }
 
-/// The outlet that the bonding plug is in says that it stays, on whatever ground: where everything may be plugged in,
-/// where a GFCI cord alone may, and where it takes the only socket. No other outlet does, and none without a plug, or
-/// where it has to come out.
+/// The outlet with the bonding plug says that the plug stays, on any ground: where everything may be plugged in, where
+/// only a GFCI cord may, and where it takes the only socket. No other outlet says so, nor one without a plug.
 #[test]
 fn the_outlet_with_the_bonding_plug_says_so() {
     let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
@@ -321,8 +321,8 @@ fn the_outlet_with_the_bonding_plug_says_so() {
     assert!(label.contains("ONLY bonding plug here"), "{label}");
 }
 
-/// Two generators that must run apart, or of which nobody knows: a label as grave as that, beside that of each by
-/// itself. With a kit there is none, if they do not each join neutral to ground.
+/// Two generators that must run apart, or may have to, get a danger label beside the one for each by itself. With a kit
+/// there is no such label unless each bonds neutral to ground.
 #[test]
 fn a_pair_that_must_not_be_joined_has_a_label() {
     let levels = |kit: &str, neutral: &str| -> Vec<String> {
@@ -339,12 +339,12 @@ fn a_pair_that_must_not_be_joined_has_a_label() {
     assert_eq!(levels("false", floating), ["danger", ""]);
     assert_eq!(levels("\"unknown\"", floating), ["danger", ""]);
     assert_eq!(levels("true", floating), [""]);
-    // Each joins neutral to ground.
+    // Each bonds neutral to ground.
     assert_eq!(levels("true", "neutral = \"bonded\""), ["warning", ""]);
 }
 
-/// A label that lets one thing in does not say besides that nothing may be used: the outlet without a GFCI and
-/// a cord in it, as they are, with the GFCIs of both cords in it gone, and with a breaker too big for it.
+/// A label that admits one thing does not also say that nothing may be used. Tried on the outlet without a GFCI and a
+/// cord in it: as they are, without the GFCIs of both its cords, and with a breaker too big for it.
 #[test]
 fn a_label_says_never_or_only_so() {
     let labels = |edits: &[(&str, &str)]| -> Vec<(String, Option<String>, bool)> {
@@ -372,8 +372,8 @@ fn a_label_says_never_or_only_so() {
     assert_eq!(labels(&[plain, big]), [stopped("DO NOT USE"), stopped("DO NOT USE")]);
 }
 
-/// Three things at an outlet of two sockets, 1500 W and two of `lamps` watts on 2400 W: two, or all but a pair, may
-/// run; one at a time only what no two of may.
+/// Three loads at an outlet of two sockets, 1500 W and two of `lamps` watts, on 2400 W. The label says "one at a time"
+/// only if no two may run together. Otherwise it names what may not.
 #[test]
 fn a_label_says_what_may_not_run_together() {
     let told = |lamps: [&str; 2]| -> String {
@@ -406,8 +406,8 @@ fn a_label_says_what_may_not_run_together() {
     }
 }
 
-/// A leg that the plan names stands on the label as it is; one that was only assumed is said to be unknown. And what
-/// stops too late is named: the generator by itself, or a breaker.
+/// A leg that the plan states is on the label, and a leg that was only assumed is marked unknown. Whatever trips too
+/// late is named: the generator itself or a breaker.
 #[test]
 fn a_label_tells_no_guess_as_a_fact() {
     let label = |edits: &[(&str, &str)], id: &str| {
@@ -457,7 +457,7 @@ fn a_label_tells_no_guess_as_a_fact() {
     }
 }
 
-/// A motor that a dip leaves standing, told beside a yes, is told where the card lists it; a near one is not.
+/// A motor that the voltage dip keeps from starting is listed on the card. One on a short cord is not.
 #[test]
 fn a_card_warns_of_what_may_not_start() {
     let warned = |length: &str| {
@@ -475,9 +475,9 @@ fn a_card_warns_of_what_may_not_start() {
     assert_eq!(warned("length = \"50 ft\""), 0);
 }
 
-/// A box that joins neutral and ground in an outlet with a GFCI, on damp ground and a floating neutral: label and card
-/// tell with what plugged in the GFCI sees no fault, and without it the outlet is tested like any other. Sound, no such
-/// box is named anywhere; a bonding plug is not told to be unplugged, for it belongs there.
+/// A box that bonds neutral to ground is in an outlet with a GFCI, on damp ground with a floating neutral. Label and
+/// card say what blinds the GFCI, and without it the outlet is tested like any other. A sound box is never named. A
+/// bonding plug belongs there, so nobody is told to unplug it.
 #[test]
 fn a_blind_gfci_is_told_with_what_blinds_it() {
     let told = |bond: bool, plug: bool| {

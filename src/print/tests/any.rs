@@ -1,4 +1,4 @@
-//! Whatever a plan says, its prints come out: a camper whose plan is odd needs them most.
+//! Every plan prints, whatever it says. A camper with an odd plan needs the prints most.
 
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -7,7 +7,7 @@ use super::hostile::languages;
 use super::*;
 use crate::plan::arbitrary;
 
-/// Names are for [`super::hostile`]; here each is one that any face can print.
+/// Replaces names with ones that every font can print. [`super::hostile`] tests the others.
 fn with_plain_names(mut plan: Plan) -> Plan {
     for name in [&mut plan.site.name, &mut plan.generator.name] {
         if !name.is_empty() {
@@ -20,7 +20,7 @@ fn with_plain_names(mut plan: Plan) -> Plan {
     plan
 }
 
-/// All prints, on each size of card in turn and in each language.
+/// All prints, in each language and card size in turn.
 #[test]
 fn every_plan_prints() {
     let languages = languages();
@@ -49,7 +49,7 @@ fn every_plan_prints() {
         .expect("printed");
 }
 
-/// On small labels and narrow tape a long id may be refused. A sentence of ours never is.
+/// A long id may be refused on small labels and narrow tape. Our own sentences never are.
 #[test]
 fn every_plan_prints_on_every_stock_or_an_id_is_named() {
     let stocks = Stock::names();
@@ -87,7 +87,7 @@ fn every_plan_prints_on_every_stock_or_an_id_is_named() {
         .expect("printed, or an id is too long");
 }
 
-/// A cord in the bin of which nobody knows anything: its flag has the longest facts of all.
+/// A spare cord about which nothing is known has the longest facts on its flag.
 #[test]
 fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
     let (mut plan, _) = small();
@@ -112,8 +112,8 @@ fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
     }
 }
 
-/// A name as long as the reader takes it, in letters as wide as there are, or with as many words as a family has: it takes
-/// more lines, and is never refused.
+/// The longest name a plan may have, in the widest letters or with as many words as a family has, takes more lines but
+/// is never refused.
 #[test]
 fn every_name_that_is_read_prints_on_every_size() {
     let wide = "W".repeat(LONGEST_NAME);
@@ -134,7 +134,7 @@ fn every_name_that_is_read_prints_on_every_size() {
                 let files = print(&plan, &report, &options)
                     .unwrap_or_else(|error| panic!("{name} {card:?} {paper:?}: {error}"));
                 show(&files, &format!("name-{card:?}-{paper:?}"));
-                // A title has no marks of the places where it may be divided.
+                // A title contains no marks for possible line breaks.
                 let pdfs = files.iter().filter(|(name, _)| name.ends_with("pdf"));
                 for (_, pdf) in pdfs {
                     let pdf = pdf_extract::Document::load_mem(pdf).expect("a PDF");

@@ -1,9 +1,9 @@
-//! What the card says, as it stands on the paper: what kills first, then where to plug in.
+//! The text of the card as printed: first what kills, then where to plug in.
 
 use super::legible::capitals;
 use super::*;
 
-/// The text of each side of a whole-sheet card.
+/// Returns the text of each side of a whole-sheet card.
 fn sides(text: &str) -> [String; 2] {
     let (plan, report) = demo(text);
     let options = Options { only: vec![Document::Card], ..Options::default() };
@@ -14,7 +14,7 @@ fn sides(text: &str) -> [String; 2] {
     [one.to_owned(), two.to_owned()]
 }
 
-/// The places of texts that must come in this order.
+/// Checks that these texts occur in this order.
 fn in_order(text: &str, wanted: &[&str]) {
     let mut from = 0;
     for words in wanted {
@@ -41,7 +41,7 @@ fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
     for words in ["kills", "alarm where", "DANGER"] {
         assert!((2000.0 / 300.0..100.0).contains(&high(words)), "{words}");
     }
-    // Of a row the figure is the largest, then what plugs in, then its name; what it is made of is small.
+    // In a row, the figure is the largest, then what plugs in, then its name, then its shape.
     let row = ["16 A", "Toaster, String", "box-right", "5-20R"].map(|words| {
         let spaced = words.replace(' ', "\u{a0}");
         high(words).min(high(&spaced))
@@ -49,7 +49,7 @@ fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
     assert!(row.windows(2).all(|two| two[0] > two[1]), "{row:?}");
 }
 
-/// The cord with three ends in the socket of a 20 A breaker, and the splitter that must not be used: each is told once.
+/// The three-way cord on a 20 A breaker and the splitter that must not be used are each described once.
 #[test]
 fn what_holds_for_a_part_and_its_ends_is_said_once() {
     let [one, _] = sides(crate::plan::demo::MENDED);
@@ -68,19 +68,19 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let wanted = ["Never together", "Kettle + Toaster", "breakfast", "3 breakfast, evening"];
     in_order(&one, &wanted);
     assert!(!one.contains("column A") && two.contains("With all of column 1 on"));
-    // None of which anybody knows when.
+    // Without any hours, nobody knows when.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     assert!(one.contains("Pick one column") && !one.contains("breakfast"));
-    // Of which it needs one: the others are shown for what is not in that.
+    // The plan needs only one column. The others are for loads that are not in it.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = ") || line.contains("\"07:20-07:40\""));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     in_order(&one, &["Together", "Pick one column", "breakfast"]);
-    // There is but one: that is no choice, on either side.
+    // A single column is no choice, on either side.
     let [one, _] = sides(&mended.replacen("plug = \"L5-30P\"", "plug = \"unknown\"", 1));
     in_order(&one, &["Together", "You may run all of these"]);
     assert!(!one.contains("Pick one column"), "{one}");
-    // The worksheet calls them the same.
+    // The worksheet names them the same way.
     let (plan, report) = demo(mended);
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let sheet = text_of(&files[3].1);
@@ -95,7 +95,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     assert!(!two.contains("column 1") && two.contains("With all of it on"), "{two}");
 }
 
-/// As on its label, what the plan has no use for and no GFCI protects is no place to plug in.
+/// As on its label, a receptacle that the plan has no use for and no GFCI protects is not offered for plugging in.
 #[test]
 fn the_card_marks_what_nothing_is_planned_for() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -108,7 +108,7 @@ fn the_card_marks_what_nothing_is_planned_for() {
     assert!(marked[0]["long"].is_null(), "{marked:?}");
 }
 
-/// Two outlets of a box that are not alike are asked about one by one, each by its name.
+/// Two different outlets of a box are asked about one at a time, each by its name.
 #[test]
 fn the_look_sheet_asks_nothing_twice() {
     let boxed = "[[box]]\nid = \"odd\"\nfrom = \"box-through\"\ninlet = \"L5-30P\"\nlisted = \"unknown\"\n\
@@ -145,7 +145,7 @@ fn the_other_side_begins_with_whom_to_call() {
     assert_eq!(two.matches("should read 118.2 V").count(), 1, "{two}");
 }
 
-/// The code tells what the card says, not when it was printed.
+/// The code depends on what the card says, not on when it was printed.
 #[test]
 fn the_code_goes_by_what_is_said() {
     let code = |text: &str, date: Option<&str>| {
@@ -159,7 +159,7 @@ fn the_code_goes_by_what_is_said() {
         let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
         data["common"]["code"].as_str().expect("a code").to_owned()
     };
-    // Each side its own.
+    // Each side has its own code.
     let sides_of = |text: &str| {
         let (plan, report) = demo(text);
         let data = super::agree::data_of(&plan, &report, Document::Card).expect("a card");
@@ -177,7 +177,7 @@ fn the_code_goes_by_what_is_said() {
     let other = mended.replacen("length = \"25 ft\"", "length = \"26 ft\"", 1);
     assert_ne!(mended, other);
     assert_ne!(code(&other, None), own);
-    // How it is printed is nothing that it says.
+    // The print settings are not part of what it says.
     let (plan, report) = demo(mended);
     let a4 = Options { only: vec![Document::Card], paper: Paper::A4, ink: Ink::Black, ..Options::default() };
     let data = template_data(&plan, &report, &Words::english(), &a4).expect("data");
@@ -193,7 +193,7 @@ fn the_code_goes_by_what_is_said() {
     assert!(before[1] != after[1], "{before:?} {after:?}");
 }
 
-/// Where no outlet has amps, no head stands over an empty column.
+/// If no outlet has amps, the column and its heading are dropped.
 #[test]
 fn no_head_stands_over_figures_that_are_not_there() {
     let alone = "format = 1\nregion = \"north-america\"\n[generator]\nrated = \"2000 W\"\nvoltage = \"120 V\"\n\
@@ -204,7 +204,7 @@ fn no_head_stands_over_figures_that_are_not_there() {
     }
 }
 
-/// Nothing is told to stay off beside a column that it is not in: what may run is all that has a dot.
+/// The card names nothing to keep off beside a column. Only loads with a dot in it may run.
 #[test]
 fn the_lent_box_has_a_card_of_two_sides() {
     let lent = include_str!("../../../tests/plans/large/lent-box.toml");
@@ -217,7 +217,8 @@ fn the_lent_box_has_a_card_of_two_sides() {
     assert_eq!(prints.card_sheets, 1);
 }
 
-/// What must not be plugged in is not switched to its battery, as if it had been. Near miss: with a place of its own.
+/// A load that must not be plugged in is not switched to its battery, as if it had been on. Near miss: it has an
+/// outlet.
 #[test]
 fn a_breathing_machine_without_a_place_runs_on_its_battery_alone() {
     let weekend = crate::plan::demo::WEEKEND;
@@ -232,7 +233,7 @@ fn a_breathing_machine_without_a_place_runs_on_its_battery_alone() {
     assert!(!one.contains("only on a battery") && two.contains("to its battery"), "{two}");
 }
 
-/// What to do when something goes wrong is on one leaf, in any language, whatever the first side takes.
+/// All emergencies are on one leaf in every language, however much room the first side takes.
 #[test]
 fn emergencies_stay_on_one_leaf() {
     let lent = include_str!("../../../tests/plans/large/lent-box.toml");
@@ -250,7 +251,7 @@ fn emergencies_stay_on_one_leaf() {
                     .filter_map(|it| it["title"].as_str())
                     .collect();
                 let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
-                // The last: what the band on side 1 says may begin in the same words.
+                // The last match, since the band on side 1 may begin with the same words.
                 let on = |title: &str| {
                     paged.pages().iter().rposition(|page| {
                         let mut found = Vec::new();
@@ -271,7 +272,7 @@ fn emergencies_stay_on_one_leaf() {
     }
 }
 
-/// The text of each page of a card, as it is drawn.
+/// Returns the text of each page of a card as drawn.
 fn pages(text: &str, card: CardSize) -> Vec<String> {
     let (plan, report) = demo(text);
     let options = Options { card, only: vec![Document::Card], ..Options::default() };
@@ -286,7 +287,7 @@ fn pages(text: &str, card: CardSize) -> Vec<String> {
     paged.pages().iter().map(of_page).collect()
 }
 
-/// Whoever hears the alarm while side 1 is up does the first thing at once, and knows where the rest is.
+/// Side 1 gives the first thing to do when the alarm sounds, and says where the rest is.
 #[test]
 fn side_one_says_what_to_do_when_the_alarm_sounds() {
     let turned = [(CardSize::Sheet, "Turn over."), (CardSize::Half, "Turn over."), (CardSize::Phone, "See side 2.")];
@@ -296,8 +297,8 @@ fn side_one_says_what_to_do_when_the_alarm_sounds() {
     }
 }
 
-/// Forty loads are too many for one side: side 2 stays on the back of it, the rest comes after, and the first page says
-/// what and where. Near miss: the demo.
+/// Forty loads do not fit on one side. Side 2 stays on its back, the rest comes after it, and the first page says what
+/// is there. Near miss: the demo.
 #[test]
 fn what_runs_over_comes_after_the_emergencies() {
     let market = include_str!("../../../tests/plans/large/market.toml");
@@ -307,13 +308,13 @@ fn what_runs_over_comes_after_the_emergencies() {
     in_order(&all[1], &["Call 911", "Someone gets a shock", "Stop and refuel"]);
     in_order(&all[2], &["Side 1 goes on", "Together", "Mist fan"]);
     assert_eq!(pages(crate::plan::demo::MENDED, CardSize::Sheet).len(), 2);
-    // A small card leaves the table out and says so.
+    // A small card omits the table and says so.
     let half = pages(market, CardSize::Half).concat();
     assert!(half.contains("What may run together: see the worksheet."), "{half}");
     assert!(!half.contains("Pick one column"), "{half}");
 }
 
-/// For a phone each side is one page of the width of a screen, with its picture, and says what the sheet says.
+/// For a phone, each side is one page as wide as a screen, with an image of it, and says what the sheet says.
 #[test]
 fn the_card_for_a_phone_is_one_narrow_column() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -332,7 +333,7 @@ fn the_card_for_a_phone_is_one_narrow_column() {
         assert!((width - 360.0).abs() < 0.01, "{width}");
     }
     let phone = text_of(&prints.files[0].1);
-    // What is for paper alone.
+    // Text that only paper needs.
     let words = Words::english();
     let paper = ["turn", "flip", "site", "ranger", "hospital"];
     let paper = paper.map(|key| words.text(&format!("print-card-{key}"))).join(" ");
@@ -343,7 +344,7 @@ fn the_card_for_a_phone_is_one_narrow_column() {
     }
 }
 
-/// Printing is asked to turn the sheet about its long edge, where the card has a side on each face of it.
+/// If both sides of the card are on one sheet, the PDF asks the printer to flip it on the long edge.
 #[test]
 fn the_card_asks_for_both_sides_of_its_sheet() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -358,7 +359,7 @@ fn the_card_asks_for_both_sides_of_its_sheet() {
             let duplex = wishes.get(b"Duplex").and_then(pdf_extract::Object::as_name);
             let asked = duplex.is_ok_and(|how| how == b"DuplexFlipLongEdge");
             assert_eq!(asked, name == "card.pdf" && card == CardSize::Sheet, "{name} {card:?}");
-            // The table of places begins where the file says.
+            // The cross-reference table begins where the file says.
             let end = String::from_utf8_lossy(&bytes[bytes.len() - 40..]).into_owned();
             let (_, at) = end.split_once("startxref\n").expect("the end of a PDF");
             let at: usize = at.lines().next().expect("a line").parse().expect("a place");
@@ -367,7 +368,7 @@ fn the_card_asks_for_both_sides_of_its_sheet() {
     }
 }
 
-/// Buttons are drawn where somebody looks for buttons, and not beside the question for a breaker's amps.
+/// Buttons are drawn next to the question about buttons, but not next to the one about a breaker's amps.
 #[test]
 fn the_look_sheet_draws_what_is_looked_for() {
     let drawn = |edits: &[(&str, &str)]| {

@@ -1,4 +1,4 @@
-//! What to do when something goes wrong, and how to set up: on paper, in every language.
+//! Emergencies and setup, on paper and in every language.
 
 use std::collections::BTreeSet;
 
@@ -34,7 +34,7 @@ fn card_and_cautions_say_the_same_of_the_same_emergencies() {
         for (emergency, said) in EMERGENCIES.iter().zip(said) {
             assert_eq!(texts(&said["steps"]).len(), emergency.steps.len());
         }
-        // And it is on both papers.
+        // Both printed documents contain it.
         let (plan, report) = demo(text);
         let options = Options { only: vec![Document::Card, Document::Cautions], ..Options::default() };
         let files = render(&plan, &report, &words, &options).expect("printed");
@@ -53,7 +53,7 @@ fn card_and_cautions_say_the_same_of_the_same_emergencies() {
     }
 }
 
-/// A message of an emergency that none has would be a second list.
+/// A message that no emergency uses would amount to a second list.
 #[test]
 fn every_message_of_an_emergency_is_a_step_of_one() {
     let library = Library::built_in();
@@ -99,7 +99,7 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
     ] {
         assert!(steps(name).contains(said), "{name}: {said}");
     }
-    // Nobody goes in for it: where CPR is told, the place it is told of stands ahead of it.
+    // Nobody goes in to give CPR: every step about CPR first says where.
     let alarm = steps("alarm");
     for step in alarm.lines().filter(|step| step.contains("CPR")) {
         assert!(step.starts_with("Only in fresh air:"), "{step}");
@@ -110,8 +110,8 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
     assert!(breaker.find("Stop the engine") < breaker.find("Feel along"), "{breaker}");
 }
 
-/// Stopping the engine takes the power from a breathing machine: its battery comes first, and only
-/// where there is one.
+/// Stopping the engine cuts power to a breathing machine, so the step about its battery comes first. Without such a
+/// machine there is no such step.
 #[test]
 fn what_a_life_depends_on_comes_before_the_engine_stops() {
     let words = Words::english();
@@ -129,8 +129,8 @@ fn what_a_life_depends_on_comes_before_the_engine_stops() {
     assert!(first(&medical).contains("battery"), "{}", first(&medical));
 }
 
-/// Who is shocked comes first, then at once whoever breathes with what the engine fed; on card and cautions, and
-/// only where there is such a thing. Where everyone gets away, nobody stays for it.
+/// On card and cautions, the person in shock comes first, and right after that whoever breathes with a powered machine,
+/// only if there is one. Where everyone leaves, nobody stays for it.
 #[test]
 fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
     let words = Words::english();
@@ -143,7 +143,7 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
             let steps = &print["emergencies"][at.expect("an emergency")]["steps"];
             texts(steps).iter().position(|step| step.contains("battery"))
         };
-        // On the line of the step that stops the engine.
+        // In the same step as stopping the engine.
         assert_eq!(battery(&medical, "shock"), Some(0));
         assert_eq!(battery(mended, "shock"), None);
         assert_eq!(battery(&medical, "fire"), None);
@@ -151,8 +151,8 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
     }
 }
 
-/// Where danger keeps everything out, the card says so, and nothing of power. Near miss: with the GFCIs
-/// that there are.
+/// If dangers leave no outlet for the loads, the card says so and does not speak of power. Near miss: with the GFCIs
+/// that the plan has.
 #[test]
 fn what_danger_keeps_out_is_told_so() {
     let words = Words::english();
@@ -165,8 +165,8 @@ fn what_danger_keeps_out_is_told_so() {
     }
 }
 
-/// Cords and boxes are joined while nothing is live, all is off when the engine starts, and what is
-/// used is switched on last.
+/// Cords and boxes are connected while nothing is live, everything is off when the engine starts, and loads are
+/// switched on last.
 #[test]
 fn cords_are_joined_before_the_engine_starts() {
     for tag in LANGUAGES {
@@ -182,10 +182,10 @@ fn cords_are_joined_before_the_engine_starts() {
     }
 }
 
-/// In any language both sides are one sheet; of the smallest size each side takes two.
+/// In every language both sides are one sheet. In the smallest size, each side takes two.
 #[test]
 fn the_card_keeps_to_its_sides_in_every_language() {
-    // That of the packed one has a medical device, and so more steps.
+    // The packed plan has a medical device and so more steps.
     let demos = [crate::plan::demo::MENDED, crate::plan::demo::WEEKEND].map(demo);
     for (tag, (plan, report)) in LANGUAGES.iter().flat_map(|tag| demos.iter().map(move |it| (tag, it))) {
         let words = Words::new(tag, Units::default()).expect("a language");

@@ -1,6 +1,5 @@
-//! Names that nobody should type and somebody will, through every stock and every print: what is
-//! printed holds every letter within its own label, cell and page, or nothing is printed and the
-//! text is named.
+//! Names that nobody should type and somebody will, on every stock and print. Either every letter is printed within its
+//! own label, cell and page, or nothing is printed and the text is named.
 
 use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
@@ -10,29 +9,29 @@ use crate::words::{Library, Units};
 
 fn name() -> impl Strategy<Value = String> {
     let word = prop_oneof![
-        // Long, without a place to divide it.
+        // Long, with no place to break.
         4 => "[A-Za-z]{1,60}",
         4 => "[W_m.-]{1,60}",
         // Right to left, alone and mixed.
         4 => "[א-ת ]{1,30}",
         4 => "[ا-ي]{1,20} [0-9]{1,4}",
-        // Combining marks, one upon the other.
+        // Stacked combining marks.
         4 => "(e\u{301}|n\u{303}|a\u{308}\u{323}){1,20}",
-        // The typesetter's own marks.
+        // The typesetter's own markup.
         4 => Just("#panic() $x$ *b* _i_ @ref <l> \\ `r` // {}[] #let".to_owned()),
         4 => Just("= Heading - list / term: x".to_owned()),
         4 => "[ -~]{0,80}",
-        // No face has these.
+        // In no font.
         1 => "[一-十]{1,12}",
         1 => Just("🔌🏕️👩‍👧".to_owned()),
-        // What turns about, rings or ends.
+        // Direction marks and control characters.
         1 => "[\u{0}-\u{1f}\u{7f}\u{200e}\u{202a}-\u{202e}\u{2066}-\u{2069}\u{feff}]{1,3}",
         1 => any::<String>(),
     ];
     proptest::collection::vec(word, 1..3).prop_map(|words| words.join(" "))
 }
 
-/// The plan with this name for its site, its generator or one of its loads.
+/// Returns the plan with this name for its site, its generator or one of its loads.
 fn named(plan: &Plan, which: usize, name: String) -> Plan {
     let mut plan = plan.clone();
     match which {
@@ -43,13 +42,13 @@ fn named(plan: &Plan, which: usize, name: String) -> Plan {
     plan
 }
 
-/// The words of every language that is offered.
+/// Returns the words of every offered language.
 pub(super) fn languages() -> Vec<Words> {
     let tags = Library::built_in().offered();
     tags.map(|tag| Words::new(tag, Units::Metric).expect("an offered language")).collect()
 }
 
-/// Whether printing went well, or stopped for a reason that names a text.
+/// Returns whether printing succeeded. If it stopped, checks that the error names the text.
 fn printed_or_named(
     plan: &Plan,
     report: &Report,
@@ -69,9 +68,8 @@ fn printed_or_named(
             }
             Ok(false)
         }
-        // Where directions or marks mix in one word, the typesetter sometimes sets its end beside
-        // the line. The last look sees it, and nothing is printed. Turned about, the piece that it
-        // saw is no longer a piece of the name.
+        // If directions or marks mix in one word, the typesetter sometimes sets its end beside the line. The final
+        // check catches that and prints nothing. In a reordered text, the piece it names is not a piece of the name.
         Err(PrintError::OffPage { text, .. }) => {
             let names = [&plan.site.name, &plan.generator.name, &plan.loads[1].name];
             prop_assert!(names.contains(&&text) || turned && !text.is_empty(), "{text:?}");
@@ -81,9 +79,9 @@ fn printed_or_named(
     }
 }
 
-/// Prints the plan with a hostile name in it, so many times, each with the options of its turn and in
-/// a language that shifts by one when all options have had theirs. So many at least must print: the
-/// check itself would be blind if everything were refused.
+/// Prints the plan `cases` times, each with a random hostile name and the next options in turn. The language changes
+/// when all options were used. At least `least` cases must print, since the test would prove nothing if everything were
+/// refused.
 fn through(text: &str, turns: usize, cases: usize, least: usize, options: impl Fn(usize) -> Options) {
     let (plan, _) = demo(text);
     let languages = languages();
@@ -114,7 +112,7 @@ fn through(text: &str, turns: usize, cases: usize, least: usize, options: impl F
 #[test]
 fn hostile_names_print_whole_or_are_named_on_every_stock() {
     let stocks = Stock::names();
-    // Each stock in its turn, so that none is left out.
+    // Each stock in turn, so that none is left out.
     let turns = stocks.len();
     through(crate::plan::demo::MENDED, turns, 2 * turns, 5, |turn| Options {
         stock: Some(Stock::named(&stocks[turn]).expect("a stock")),
@@ -133,7 +131,7 @@ fn hostile_names_print_whole_or_are_named_on_every_card_and_list() {
     });
 }
 
-/// Every stock, whatever else was tried: one name of each kind.
+/// A fixed name of each kind on every stock.
 #[test]
 fn a_name_of_each_kind_goes_through_every_stock() {
     let (plan, _) = demo(crate::plan::demo::MENDED);

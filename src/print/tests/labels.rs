@@ -1,9 +1,9 @@
-//! What a label says, as it stands on the paper: where, one figure, what plugs in, and whether shock protection works.
+//! The text of labels as printed: the place, one figure, what plugs in, and whether shock protection works.
 
 use super::legible::capitals;
 use super::*;
 
-/// The texts of the labels of a plan on a stock with the height of their capitals, in the order they are drawn.
+/// Returns the texts of a plan's labels on a stock, in drawing order, with the height of their capitals.
 fn drawn(text: &str, stock: &str) -> Vec<(String, f64)> {
     let (plan, report) = demo(text);
     let options = Options {
@@ -21,7 +21,8 @@ fn drawn(text: &str, stock: &str) -> Vec<(String, f64)> {
     found.into_iter().map(|(text, high)| (text.replace('\u{a0}', " "), high)).collect()
 }
 
-/// How high the first text with these words is, from the label of `of` on: that of its box names it, too.
+/// Returns the height of the first text with these words on the label of `of`. Searching starts at the last mention of
+/// `of`, since the label of its box names it too.
 fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
     let from = drawn.iter().rposition(|(text, _)| text == of);
     let from = from.unwrap_or_else(|| panic!("no {of}: {drawn:?}"));
@@ -29,21 +30,21 @@ fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
     found.unwrap_or_else(|| panic!("no {words} after {of}: {drawn:?}")).1
 }
 
-/// From the smallest to the largest, on each stock.
+/// The order of sizes holds on each stock.
 #[test]
 fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
     for stock in Stock::names().iter().filter(|name| *name != "roll-12") {
         let drawn = drawn(crate::plan::demo::MENDED, stock);
         let [amps, plugs, guard] = ["16 A", "Toaster", "GFCI"].map(|words| high(&drawn, "box-right", words));
         assert!(amps > plugs && plugs >= guard, "{stock}: {amps} {plugs} {guard}");
-        // What plugs in stays where the way and the reason have no room.
+        // What plugs in stays on the label even if the feed and the reason do not fit.
         for load in ["Cooler", "Fan", "Electric", "CPAP", "chargers", "Kettle"] {
             assert!(drawn.iter().any(|(text, _)| text.contains(load)), "{stock}: {load}");
         }
     }
 }
 
-/// Where not all has room the first stay, with how many more there are: no label is silent of what plugs in.
+/// If not everything fits, the first ones stay, with how many more there are. No label omits what plugs in.
 #[test]
 fn small_labels_name_the_first_and_count_the_rest() {
     let market = include_str!("../../../tests/plans/large/market.toml");
@@ -57,8 +58,8 @@ fn small_labels_name_the_first_and_count_the_rest() {
     }
 }
 
-/// An outlet that nothing forbids to use, that the plan uses for nothing, and that has no GFCI: no figure on it is larger
-/// than that, and nothing says to plug in.
+/// An outlet may be used, but the plan does not use it and it has no GFCI. No figure on its label is larger than the
+/// words that nothing is planned there, and nothing invites anyone to plug in.
 #[test]
 fn no_label_invites_to_an_outlet_without_protection_that_nothing_is_planned_for() {
     for stock in Stock::names() {
@@ -72,7 +73,7 @@ fn no_label_invites_to_an_outlet_without_protection_that_nothing_is_planned_for(
     }
 }
 
-/// Through a cord with a GFCI as through anything else no more may be drawn than the outlet's limit.
+/// Even a GFCI cord may draw no more than the outlet's limit.
 #[test]
 fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
@@ -87,7 +88,7 @@ fn where_only_a_gfci_cord_may_go_in_the_limit_is_told() {
     }
 }
 
-/// One tag for the splitter and its ends, on which the order is larger than the signal word.
+/// The splitter and its ends share one tag, on which the order is larger than the signal word.
 #[test]
 fn what_must_not_be_used_has_one_tag() {
     for stock in Stock::names() {
@@ -103,7 +104,7 @@ fn what_must_not_be_used_has_one_tag() {
     assert!(labels.contains("With triple.1, triple.2, triple.3"), "{labels}");
 }
 
-/// The exhaust is told above the watts, on the smallest in a line.
+/// The exhaust warning is above the watts, and on the smallest label in one line.
 #[test]
 fn the_generator_tells_of_its_exhaust() {
     for stock in Stock::names() {
@@ -125,7 +126,7 @@ fn expected_height(stock: &str) -> f64 {
     height / 1000.0
 }
 
-/// Each label has a code of its own, that of the plan as it is: a label that says the same has the same.
+/// Each label has its own code, which depends only on what it says.
 #[test]
 fn every_label_has_the_code_of_what_it_says() {
     let codes = |text: &str, stock: Option<&str>| -> BTreeMap<String, String> {
@@ -149,7 +150,7 @@ fn every_label_has_the_code_of_what_it_says() {
     let after = codes(&other, None);
     let changed: Vec<&String> = before.keys().filter(|name| before[*name] != after[*name]).collect();
     assert_eq!(changed, ["box-right"]);
-    // And it is on them, where there is room.
+    // Labels with room show it.
     let text = drawn(mended, "letter-plain-6");
     for code in before.values() {
         assert!(text.iter().any(|(text, _)| text == code), "{code}");
@@ -169,14 +170,14 @@ fn the_next_free_label_is_told() {
         prints(&plan, &report, &Words::english(), &options).expect("printed").labels
     };
     let told = |count: usize, next: Option<usize>| Some(LabelsUsed { count, next });
-    // Seventeen labels.
+    // The demo has seventeen labels.
     assert_eq!(used("letter-8", 1), told(17, Some(2)));
     assert_eq!(used("letter-8", 8), told(17, None));
     assert_eq!(used("letter-30", 3), told(17, Some(20)));
     assert_eq!(used("roll-24", 1), None);
 }
 
-/// Between two words is one space, and no gap that readers take for two or for none.
+/// Words are separated by one space, with no gap that a text reader would take for two or none.
 #[test]
 fn labels_are_set_with_single_spaces() {
     let (plan, report) = demo(crate::plan::demo::MENDED);

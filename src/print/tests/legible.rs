@@ -1,14 +1,13 @@
-//! Letters high enough for the distance that each document is read from: every word of every
-//! document, in every language and on every stock.
+//! Letters are high enough for the distance at which each document is read, in every language and on every stock.
 
 use typst::layout::{Frame, FrameItem};
 
 use super::*;
 use crate::words::{Library, Units};
 
-/// From each document to the eye, in millimetres. Labels are read at arm's length, as they stick on
-/// gear that lies or hangs, and so is the card that hangs beside it; cautions are held in the hand;
-/// worksheet and alignment page lie on a table before whoever writes on them, as far away.
+/// The distance from each document to the eye, in millimeters. Labels, on gear that lies or hangs, and the card beside
+/// it are read at arm's length. Cautions are held in the hand. The worksheet and the alignment page lie on a table, as
+/// far from the eye.
 const DISTANCES: [(Document, f64); 5] = [
     (Document::Labels, 600.0),
     (Document::Card, 600.0),
@@ -17,19 +16,19 @@ const DISTANCES: [(Document, f64); 5] = [
     (Document::Alignment, 400.0),
 ];
 
-/// Height of the signal word for a distance to the eye, both in the same unit: ANSI Z535.2-1998
-/// 9.2.3, from a secondary copy.
+/// Returns the height of the signal word at a distance, in the same unit: ANSI Z535.2-1998 9.2.3, from a secondary
+/// copy.
 fn signal_height(distance: f64) -> f64 {
     distance / 150.0
 }
 
-/// Height of the other words, likewise.
+/// Returns the height of other words at a distance, from the same source.
 fn message_height(distance: f64) -> f64 {
     distance / 300.0
 }
 
-/// The worked example of the same clause, from the same secondary copy: at 25 ft a message is
-/// 1.00 in high and its signal word 2.00 in.
+/// The worked example of the same clause, from the same secondary copy: at 25 ft a message is 1.00 in high and its
+/// signal word 2.00 in.
 #[test]
 fn the_heights_are_those_of_the_published_example() {
     let distance = 25.0 * 12.0;
@@ -37,7 +36,7 @@ fn the_heights_are_those_of_the_published_example() {
     assert!((signal_height(distance) - 2.00).abs() < 1e-9);
 }
 
-/// What keeps a text from the paper goes by the same distances.
+/// The check that refuses small text uses the same distances.
 #[test]
 fn printing_stops_at_the_same_heights() {
     for (document, distance) in DISTANCES {
@@ -46,8 +45,8 @@ fn printing_stops_at_the_same_heights() {
     }
 }
 
-/// Every piece of text of a frame with the height of its capitals as they are drawn. Nothing is
-/// scaled, only moved and turned.
+/// Collects every piece of text in a frame with the height of its capitals as drawn. Nothing is scaled, only moved and
+/// rotated.
 pub(super) fn capitals(frame: &Frame, found: &mut Vec<(String, f64)>) {
     for (_, item) in frame.items() {
         match item {
@@ -65,8 +64,8 @@ pub(super) fn capitals(frame: &Frame, found: &mut Vec<(String, f64)>) {
     }
 }
 
-/// Checks every word of what these options print: as a message, or as a signal word where it is one.
-/// Gives the signal words found in each document.
+/// Checks the height of every text that these options print, as a message or as a signal word. Returns the number of
+/// signal words in each document.
 fn all_is_high_enough(
     what: &str,
     (plan, report): &(Plan, Report),
@@ -84,7 +83,7 @@ fn all_is_high_enough(
         }
         assert!(!found.is_empty(), "{what}: nothing in {document:?}");
         for (text, height) in found {
-            // In the worksheet's table they are no panel, but words of a row.
+            // In the worksheet's table they are not panels but words in a row.
             let signal = signals.contains(&text) && document != Document::Worksheet;
             let least = if signal {
                 *counted.entry(document.name()).or_insert(0) += 1;
@@ -98,7 +97,7 @@ fn all_is_high_enough(
     counted
 }
 
-/// The words of every language that is offered.
+/// Returns the words of every offered language.
 fn languages() -> Vec<(String, Words)> {
     Library::built_in()
         .offered()
@@ -120,7 +119,7 @@ fn every_word_of_every_label_is_high_enough() {
             alignment: true,
             ..Options::default()
         };
-        // English on each, and another language in turn.
+        // English on each stock, and one other language in turn.
         let others = languages.iter().skip(turn % languages.len()).take(1);
         let english = ("en".to_owned(), Words::english());
         for (tag, words) in std::iter::once(&english).chain(others) {
@@ -131,8 +130,8 @@ fn every_word_of_every_label_is_high_enough() {
     }
 }
 
-/// Twelve receptacles behind a part that must not be used, in the language with the longest words for
-/// it: each of them on its label, or the sheet would not be printed.
+/// Twelve receptacles downstream of a part that must not be used, in the language with the longest words for that. If
+/// one did not fit its label, the sheet would not print.
 #[test]
 fn a_large_plan_has_room_on_every_stock() {
     let text = include_str!("../../../tests/plans/large/twelve.toml");
@@ -168,7 +167,7 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
             let what = format!("{card:?} {paper:?} {turn}");
             let signals = all_is_high_enough(&what, &plans[which], words, &options);
             assert!(signals.contains_key("cautions"), "{what}: no signal word");
-            // Only this one has dangers.
+            // Only this plan has dangers.
             if which == 0 {
                 assert!(signals.contains_key("card"), "{what}: no signal word");
             }
@@ -176,7 +175,7 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
     }
 }
 
-/// A template of the user's own that prints smaller is not printed, and the text is named.
+/// A user's template that prints smaller text is refused, and the text is named.
 #[test]
 fn what_is_too_small_to_read_stops_the_press() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -194,7 +193,7 @@ fn what_is_too_small_to_read_stops_the_press() {
         };
         print(&plan, &report, &options)
     };
-    // 7.8 pt are 2.006 mm of capitals, 7.7 pt are 1.98 mm.
+    // 7.8 pt gives capitals of 2.006 mm, and 7.7 pt of 1.98 mm.
     let fold = "size: 7.8pt,\n    top-edge";
     assert!(labels.contains(fold));
     with(labels.clone()).expect("printed");
@@ -206,8 +205,7 @@ fn what_is_too_small_to_read_stops_the_press() {
     }
 }
 
-/// What a label has no room for is left out, the way back to the generator first, and what keeps
-/// somebody from harm never.
+/// What does not fit on a label is dropped, the path back to the generator first, but never what protects people.
 #[test]
 fn a_full_label_says_less_and_not_smaller() {
     let (mut plan, _) = demo(crate::plan::demo::MENDED);
@@ -232,7 +230,7 @@ fn a_full_label_says_less_and_not_smaller() {
     for text in ["Gets power from", "19.2 A", "PLUG IN HERE"] {
         assert!(label.contains(text), "{text}: {label}");
     }
-    // Kettle and griddle are planned there.
+    // The kettle and griddle are planned there.
     for (times, plug_in) in [(5, true), (40, false)] {
         for load in &mut plan.loads {
             load.name = "a kettle of Robin's ".repeat(times) + load.id.as_str();
@@ -244,7 +242,7 @@ fn a_full_label_says_less_and_not_smaller() {
     }
 }
 
-/// The texts that are drawn: from where to where, on which line, what.
+/// Collects the drawn texts as left edge, right edge, line and text.
 pub(super) fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, String)>) {
     for (at, item) in frame.items() {
         let (x, y) = (x + at.x.to_pt(), y + at.y.to_pt());
@@ -262,7 +260,7 @@ pub(super) fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64
     }
 }
 
-/// All texts of a page, none of which runs into another.
+/// Returns all texts on a page after checking that none overlaps another.
 fn apart(frame: &Frame, what: &str) -> Vec<String> {
     let mut found = Vec::new();
     drawn(frame, (0.0, 0.0), &mut found);
@@ -276,7 +274,7 @@ fn apart(frame: &Frame, what: &str) -> Vec<String> {
     found.into_iter().map(|(_, _, _, text)| text).collect()
 }
 
-/// Forty loads and twelve outlets, whose ids have 23 letters: on a box and the generator of two legs.
+/// Builds a plan with forty loads and twelve outlets, with ids of 23 letters, on a box and a two-leg generator.
 fn forty() -> String {
     let outlet = |of: &str, id: &str, shape: &str, amps: u32| {
         format!("[[{of}.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\nbreaker = \"{amps} A\"\ngfci = true\n")
@@ -312,7 +310,8 @@ fn forty() -> String {
     plan
 }
 
-/// On page 1 of the worksheet each part keeps to its columns, and the whole case, with whoever signs, is on that page.
+/// On page 1 of the worksheet each part keeps to its columns, and the whole case, with the signature, is on that
+/// page.
 #[test]
 fn forty_loads_have_room_on_every_print() {
     let (plan, report) = demo(&forty());
@@ -330,8 +329,7 @@ fn forty_loads_have_room_on_every_print() {
     }
 }
 
-/// In no language does a word of the cautions run into what stands beside it, as a long signal word
-/// ran into the title.
+/// In no language does a word of the cautions overlap what is beside it. A long signal word can reach the title.
 #[test]
 fn nothing_on_the_cautions_runs_into_another() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);

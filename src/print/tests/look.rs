@@ -1,9 +1,9 @@
-//! The look sheet: what somebody takes to the gear, on one sheet of paper.
+//! The look sheet: a single page for looking at the gear.
 
 use super::agree::{data_of, text_of};
 use super::*;
 
-/// The questions of the sheet, line by line.
+/// Returns the questions of the sheet by line.
 fn questions(text: &str) -> Vec<Vec<String>> {
     let (plan, report) = demo(text);
     let data = data_of(&plan, &report, Document::Look).expect("data");
@@ -15,7 +15,7 @@ fn questions(text: &str) -> Vec<Vec<String>> {
     lines.map(of_line).collect()
 }
 
-/// How many pages the sheet has.
+/// Returns the number of pages of the sheet.
 fn pages(text: &str) -> usize {
     let (plan, report) = demo(text);
     let options = Options { only: vec![Document::Look], ..Options::default() };
@@ -24,8 +24,8 @@ fn pages(text: &str) -> usize {
     paged.pages().len()
 }
 
-/// Two outlets of one shape, each on a breaker that nobody has read: no name stands on the gear, so each question
-/// names its outlet, and the sheet says how they are counted.
+/// Two outlets of one shape have unread breakers. Names are not written on the gear, so each question names its outlet
+/// and the sheet says how outlets are counted.
 #[test]
 fn each_question_names_its_outlet() {
     let text = r#"
@@ -95,8 +95,8 @@ plug = "5-15P"
     assert!(!counted(&text.replace("regular-2", "rear")));
 }
 
-/// A person who knows next to nothing gets six lines on one page at most, and whoever answers them at their best and moves
-/// the tent has no danger left.
+/// Someone who knows next to nothing gets at most six lines, on one page. With the best answer to each and the tent
+/// moved, no danger remains.
 #[test]
 fn the_lent_box_is_looked_at_on_one_page() {
     let looked = include_str!("../../../tests/plans/large/lent-box.toml");
@@ -123,7 +123,7 @@ fn the_lent_box_is_looked_at_on_one_page() {
     assert_eq!(demo(looked).1.count(Signal::Danger), 0);
 }
 
-/// Nothing is left to look at: the sheet that an earlier set left is needless.
+/// If nothing is left to look at, a look sheet printed earlier is reported as obsolete.
 #[test]
 fn a_sheet_that_is_done_with_goes() {
     let (plan, report) = demo(crate::plan::demo::MENDED);

@@ -1,16 +1,16 @@
-//! Where things lie on the finished paper: read back from the PDF, and held against the
-//! millimetres of the stock's own file, which is read here once more by other code.
+//! Positions on the finished paper, read back from the PDF and compared with the millimeters in the stock's own file,
+//! which is parsed here by separate code.
 
 use pdf_extract::content::Content;
 use pdf_extract::{Document as Pdf, MediaBox, OutputDev, OutputError, Transform, output_doc};
 
 use super::*;
 
-/// Half of what a good printer feeds askew.
+/// Half the feed error of a good printer.
 const WITHIN_MM: f64 = 0.1;
 const MM: f64 = 25.4 / 72.0;
 
-/// Left, top, right and bottom in millimetres from the sheet's upper left corner.
+/// Left, top, right and bottom in millimeters from the sheet's upper left corner.
 type Box4 = [f64; 4];
 
 fn field(stock: &toml::Table, name: &str) -> Option<f64> {
@@ -20,7 +20,7 @@ fn field(stock: &toml::Table, name: &str) -> Option<f64> {
     number.parse::<f64>().ok().map(|number| number * scale)
 }
 
-/// Every label of a sheet, worked out from the text of the stock's file.
+/// Computes the labels of a sheet from the text of the stock's file.
 fn expected(name: &str) -> Vec<Box4> {
     let path = format!("{}/label-templates/stock/{name}.toml", env!("CARGO_MANIFEST_DIR"));
     let text = crate::plan::store::read_text(path.as_ref()).expect("a stock file");
@@ -56,7 +56,7 @@ fn times(a: Matrix, b: Matrix) -> Matrix {
     ]
 }
 
-/// The boxes of all painted paths of each page.
+/// Returns the boxes of all painted paths, by page.
 fn painted(pdf: &Pdf) -> Vec<Vec<Box4>> {
     pdf.get_pages()
         .into_values()
@@ -106,7 +106,7 @@ fn painted(pdf: &Pdf) -> Vec<Vec<Box4>> {
         .collect()
 }
 
-/// Collects where glyphs begin, page by page, in millimetres from the upper left corner.
+/// Collects the origins of glyphs, by page, in millimeters from the upper left corner.
 #[derive(Default)]
 struct Glyphs {
     height: f64,
@@ -148,7 +148,7 @@ fn inside(outer: &Box4, x: f64, y: f64) -> bool {
     x >= outer[0] - WITHIN_MM && x <= outer[2] + WITHIN_MM && y >= outer[1] - WITHIN_MM && y <= outer[3] + WITHIN_MM
 }
 
-/// A generator with one receptacle: two labels.
+/// Returns a generator with one receptacle, which makes two labels.
 fn two_labels() -> (Plan, Report) {
     let (mut plan, mut report) = small();
     plan.cords.clear();
@@ -192,12 +192,12 @@ fn every_label_lies_where_its_stock_says_from_every_start() {
                     "{name} from {start}: {place:?} in {:?}",
                     pages[page]
                 );
-                // Not only the ground: words, too.
+                // Not only the background but also text.
                 let words = glyphs.pages[page].iter();
                 let count = words.filter(|(x, y)| inside(place, *x, *y)).count();
                 assert!(count > 10, "{name} from {start}: {count} glyphs");
             }
-            // And nothing on the positions that were to stay empty.
+            // Nothing is on the positions to be left empty.
             for place in &expected[..start] {
                 assert!(glyphs.pages[0].iter().all(|(x, y)| !inside(place, *x, *y)), "{name} from {start}: {place:?}");
             }
@@ -253,10 +253,10 @@ fn the_alignment_page_frames_every_label() {
         for place in expected(&name) {
             assert!(pages[0].iter().any(|drawn| near(drawn, &place)), "{name}: {place:?}");
         }
-        // The bar that proves the scale is as long as it says.
+        // The bar for checking the scale has its stated length.
         if !name.starts_with("roll") {
             assert!(pages[0].iter().any(|drawn| bar(drawn, 50.0)), "{name}");
-            // What to do with the page stands in one label.
+            // Instructions for the page are in one label.
             let pdf = Pdf::load_mem(&files[1].1).expect("a PDF");
             let mut glyphs = Glyphs::default();
             output_doc(&pdf, &mut glyphs).expect("glyphs");
@@ -268,7 +268,7 @@ fn the_alignment_page_frames_every_label() {
     }
 }
 
-/// A level line of this length.
+/// Whether the box is a horizontal line of this length.
 fn bar(drawn: &Box4, length: f64) -> bool {
     (drawn[2] - drawn[0] - length).abs() <= WITHIN_MM && drawn[3] - drawn[1] < 0.01
 }
@@ -283,7 +283,7 @@ fn the_bar_on_plain_paper_is_as_long_as_it_says() {
     }
 }
 
-/// Everything is painted in black or white: no colour, and no grey that a printer would raster.
+/// Everything is painted in black or white, with no colors and no grays that a printer would halftone.
 #[test]
 fn one_ink_has_no_colours_and_no_greys() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
@@ -319,7 +319,7 @@ fn one_ink_has_no_colours_and_no_greys() {
     }
 }
 
-/// The corners to trim along stand 3 mm within the pouch, whose size is half the sheet's.
+/// The trim corners are 3 mm inside the pouch, which is half the size of the sheet.
 #[test]
 fn a_folded_card_is_trimmed_for_its_pouch() {
     let (plan, report) = two_labels();
@@ -332,13 +332,13 @@ fn a_folded_card_is_trimmed_for_its_pouch() {
         let options = Options { card, paper, only: vec![Document::Card], ..Options::default() };
         let files = print(&plan, &report, &options).expect("printed");
         let pages = painted(&Pdf::load_mem(&files[0].1).expect("a PDF"));
-        // The fold: upright, without width, from trimmed edge to trimmed edge.
+        // The fold is vertical, without width, from trim edge to trim edge.
         let fold =
             pages[0].iter().find(|drawn| drawn[2] - drawn[0] < 0.01 && drawn[3] - drawn[1] > 120.0).expect("a fold");
         let sides = pages[0].iter().filter(|drawn| drawn[3] - drawn[1] > 0.1);
         let left = sides.map(|drawn| drawn[0]).fold(f64::MAX, f64::min);
         assert!((fold[3] - fold[1] - (pouch.1 - 6.0)).abs() <= WITHIN_MM, "{fold:?}");
-        // Nothing but the marks themselves lies beyond the trimmed edge.
+        // Nothing but the marks themselves is beyond the trim edge.
         let edge = fold[0] - (pouch.0 - 6.0);
         let corners = pages[0]
             .iter()
@@ -347,7 +347,7 @@ fn a_folded_card_is_trimmed_for_its_pouch() {
     }
 }
 
-/// Somebody who moves the labels prints the page that shows it once more.
+/// After an offset is set, the alignment page prints again with it.
 #[test]
 fn the_alignment_page_moves_with_its_labels() {
     let (plan, report) = small();

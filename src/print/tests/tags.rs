@@ -1,10 +1,10 @@
-//! A walk over the tags of the finished PDF: what somebody hears who cannot see it.
+//! Walks the tags of the finished PDF, which are what a screen reader reads.
 
 use pdf_extract::{Dictionary, Document as Pdf, Object};
 
 use super::*;
 
-/// Calls `visit` with every element of the structure tree and the kinds of those above it.
+/// Calls `visit` with every element of the structure tree and the kinds of its ancestors.
 fn walk(pdf: &Pdf, object: &Object, above: &mut Vec<String>, visit: &mut impl FnMut(&Dictionary, &[String])) {
     match object {
         Object::Reference(id) => {
@@ -34,7 +34,7 @@ fn walk(pdf: &Pdf, object: &Object, above: &mut Vec<String>, visit: &mut impl Fn
     }
 }
 
-/// Every element: its kind, its alternative text, the kinds of those above it.
+/// Returns every element: its kind, its alternative text, and the kinds of its ancestors.
 fn elements(bytes: &[u8]) -> Vec<(String, Option<Vec<u8>>, Vec<String>)> {
     let pdf = Pdf::load_mem(bytes).expect("a PDF");
     let root = pdf.catalog().expect("a catalogue");
@@ -61,7 +61,7 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
             }
             let headed = kinds("TH").filter(|(_, _, above)| above.contains(&"Table".to_owned())).count();
             assert!(headed >= kinds("Table").count(), "{name}");
-            // What is drawn: the faces on the labels, the sign on the card, the curves on the worksheet.
+            // The drawings are the faces on the labels, the sign on the card and the curves on the worksheet.
             let drawn = match name.as_str() {
                 "labels.pdf" => 10,
                 "card.pdf" | "worksheet.pdf" => 1,
@@ -72,7 +72,7 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
     }
 }
 
-/// The tree is heard as it hangs: each row a point of a list that stands within the point of what feeds it.
+/// The supply tree is read as nested lists: each row is an item of a list inside the item that feeds it.
 #[test]
 fn the_tree_is_a_list_of_lists() {
     let (plan, report) = demo(crate::plan::demo::MENDED);

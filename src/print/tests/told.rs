@@ -1,4 +1,4 @@
-//! One figure, one reason, one set of words: what is told of a figure on label, card and screen.
+//! A figure has one reason and the same words on label, card and screen.
 
 use serde_json::Value as Json;
 
@@ -7,7 +7,7 @@ use super::*;
 use crate::judge::ask::ask;
 use crate::rules::testing::edited;
 
-/// The plan in this text, and what is found in it.
+/// Returns the plan in this text and its report.
 fn judged(text: &str) -> (Plan, Report) {
     let plan = crate::plan::read(text).expect("a plan");
     let report = crate::judge::build(&plan);
@@ -25,13 +25,14 @@ fn label(plan: &Plan, report: &Report, id: &str) -> Json {
     item(plan, report, Document::Labels, "items", id)
 }
 
-/// Without the blanks that keep a number with its unit.
+/// Replaces the no-break spaces that keep a number with its unit.
 fn plain(text: &str) -> String {
     text.replace('\u{a0}', " ")
 }
 
-/// A 20 A breaker on a set of 19.2 A: 16 A for hours is 80 % of the breaker (NEC 210.20(A)), 19.2 A is the set. Each is
-/// told under its own figure. On a set of 30 A the breaker sets both, and is named once.
+/// A 20 A breaker on a generator of 19.2 A: 16 A for hours is 80 % of the breaker (NEC 210.20(A)), and 19.2 A is
+/// the limit of the generator. Each figure gets its own reason. On a generator of 30 A the breaker sets both and is named
+/// once.
 #[test]
 fn each_figure_of_a_limit_has_its_own_reason() {
     let told = |edits: &[(&str, &str)]| {
@@ -64,8 +65,8 @@ fn each_figure_of_a_limit_has_its_own_reason() {
     assert_eq!(line.matches("imited by").count(), 1, "{line}");
 }
 
-/// A two-leg outlet of 30 A: what each leg carries is told of each, wherever amps of it are told, so that nobody adds
-/// them up or takes them for a sum; an outlet on one leg has one figure.
+/// Wherever amps of a two-leg 30 A outlet appear, they are given for each leg, so that nobody adds them up or takes
+/// them for a sum. An outlet on one leg has one figure.
 #[test]
 fn two_legs_have_their_amps_each() {
     let (plan, report) = judged(&edited(&[
@@ -112,8 +113,8 @@ fn two_legs_have_their_amps_each() {
     assert!(said.contains("through the breaker of “left”: up to 12.5 A\n"), "{said}");
 }
 
-/// The label of the generator names the load at which its tank lasts shortest: at the busiest minute, that which asks
-/// most. Of another plan it is another.
+/// The generator's label names the load with which its tank lasts the shortest: at the busiest minute, the one that
+/// demands most. In another plan it is another load.
 #[test]
 fn the_tank_is_told_with_what_empties_it() {
     for (edits, name) in [(&[][..], "Kettle"), (&[("running = \"1500 W\"", "running = \"40 W\"")], "Fan")] {
@@ -126,8 +127,8 @@ fn the_tank_is_told_with_what_empties_it() {
     }
 }
 
-/// A cord of 15 A in a 20 A outlet: a set of 14.1 A cannot overload it, and nothing is said to be missing beside that;
-/// one of 16.6 A can, and its own shutdown is named; behind one of 30 A it is the breaker that comes too late.
+/// A 15 A cord in a 20 A outlet. A generator of 14.1 A cannot overload it, so nothing is called missing. One of 16.6 A
+/// can, and its own shutdown is named. With one of 30 A, the breaker is named as tripping too late.
 #[test]
 fn what_the_generator_cannot_overload_lacks_no_breaker() {
     let told = |rated: &str, peak: &str| {
@@ -152,7 +153,7 @@ fn what_the_generator_cannot_overload_lacks_no_breaker() {
     assert_eq!(told("1700 W", "2000 W"), ["", ""]);
     let [label, card] = told("2000 W", "2400 W");
     assert!(label.contains("the generator shuts off only above 16.6 A"), "{label}");
-    // What to add up, and to what figure: the same on both.
+    // Both say what to add up and to which figure.
     for told in [&label, &card] {
         assert!(told.contains("Add up") && told.to_lowercase().contains("past 15 a "), "{told}");
     }
@@ -161,7 +162,7 @@ fn what_the_generator_cannot_overload_lacks_no_breaker() {
     assert!(!card.is_empty());
 }
 
-/// Everything that is told of fuel, on every print and the screen, in lower case.
+/// Returns the text of every print and the screen, in lowercase.
 fn all_told(text: &str) -> String {
     let (plan, report) = judged(text);
     let words = Words::english();
@@ -170,8 +171,8 @@ fn all_told(text: &str) -> String {
     (prints.concat() + &words.troubles(&report, 4000)).to_lowercase()
 }
 
-/// Propane neither spills nor stands in cans; gasoline does both. Where dry ground can burn, what is told of noise is
-/// what is told of fire: bare soil, and never soft ground or grass.
+/// Propane neither spills nor comes in cans, but gasoline does both. If dry ground can burn, advice on noise agrees
+/// with advice on fire: bare soil, and never soft ground or grass.
 #[test]
 fn each_fuel_is_told_in_its_own_words() {
     let all_day = ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]");
@@ -197,8 +198,7 @@ fn each_fuel_is_told_in_its_own_words() {
     }
 }
 
-/// An assumption that changes nothing stands on the worksheet and nowhere else; one that changes something is told with
-/// what it changes.
+/// An assumption that changes nothing appears only on the worksheet. One that matters appears with what it changes.
 #[test]
 fn what_changes_nothing_stands_on_the_worksheet_alone() {
     let words = Words::english();
@@ -230,7 +230,7 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
             seen[1] += 1;
             assert!(!others.contains(&sentence), "{sentence}");
             assert!(!squeezed(&screen).contains(&squeezed(&said(it))), "{sentence}");
-            // Those that are alike stand in one sentence there, of the first of them.
+            // Similar assumptions share one sentence there, about the first of them.
             let alike = figures.assumed.iter().any(|other| {
                 let first = serde_json::to_string(&said(other)).expect("text");
                 other.why == it.why && sheet.contains(first.trim_matches('"').trim_end_matches('.'))
@@ -241,8 +241,8 @@ fn what_changes_nothing_stands_on_the_worksheet_alone() {
     assert!(seen.iter().all(|count| *count > 0), "{seen:?}");
 }
 
-/// A level measured at 50 ft is met by no other place, so the card, which sets up the camp, tells none. The plot of the
-/// worksheet has levels only where exhaust lets the generator stand, and no bound to fall under.
+/// No place meets a level measured at 50 ft, so the card, which is for setting up the camp, gives none. The worksheet's
+/// plot shows levels only where exhaust allows the generator, and no bound to stay below.
 #[test]
 fn no_place_is_told_to_be_quiet_enough() {
     let loud = ("level = \"56 dBA\"", "level = \"67.5 dBA\"");
@@ -255,7 +255,7 @@ fn no_place_is_told_to_be_quiet_enough() {
     let curves = sheet["plot"]["curves"].as_array().expect("curves");
     let [_, noise] = &curves[..] else { panic!("volts and noise: {curves:?}") };
     assert_eq!(noise["bounds"], Json::Array(Vec::new()));
-    // People at 60 ft with 50 ft of cord: 25 ft away it is 15 ft long, 4.572 m.
+    // People at 60 ft with 50 ft of cord: with the generator 25 ft from them, the cord spans 15 ft, 4.572 m.
     let metres = |curve: &Json| -> Vec<f64> {
         let points = curve["points"].as_array().into_iter().flatten();
         points.filter_map(|point| point[0].as_str()?.parse().ok()).collect()
@@ -265,8 +265,8 @@ fn no_place_is_told_to_be_quiet_enough() {
     assert!(volts.iter().any(|at| *at < 4.57), "{volts:?}");
 }
 
-/// A box in the bin and the same in use: that it was made at home is known, that it joins neutral and ground is a guess.
-/// Where only the guess says that it must not be used, it is told as one.
+/// A box, in storage and in use. It is known to be homemade, and only guessed to bond neutral to ground. If only the
+/// guess forbids its use, the title says that it is a guess.
 #[test]
 fn a_guess_is_no_reason_ahead_of_what_is_known() {
     let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
@@ -292,7 +292,8 @@ fn a_guess_is_no_reason_ahead_of_what_is_known() {
     }
 }
 
-/// Three quarters of the peak are not 1000 W, and nobody counted the sockets.
+/// An unknown rated power is assumed from the peak, not as 1000 W, and the label says so. Uncounted sockets are "all
+/// plugs", not "both".
 #[test]
 fn a_label_tells_what_was_assumed() {
     let told = |edits: &[(&str, &str)]| {
@@ -311,8 +312,8 @@ fn a_label_tells_what_was_assumed() {
     assert!(front.contains("Both sockets"), "{front}");
 }
 
-/// A camper's outlet without a GFCI feeds a box whose outlets have none: the box goes in as it is and carries what it
-/// carries, and it is its own outlets that take nothing but a cord with a GFCI.
+/// A camper's outlet without a GFCI feeds a box whose outlets have none either. The box may be plugged in as it is,
+/// with its full limit. Only its own outlets require a GFCI cord.
 #[test]
 fn a_box_goes_in_whose_outlet_takes_the_gfci_cord() {
     let bare = [("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")];
@@ -326,8 +327,8 @@ fn a_box_goes_in_whose_outlet_takes_the_gfci_cord() {
     assert!(row["long"].is_null() && row["stop"].is_string(), "{row}");
 }
 
-/// Two splitters in one outlet that was seen to trip have between them what it gives, so the ends of neither have it for
-/// themselves. With one of them gone and one socket, they do.
+/// Two splitters in an outlet that trips early share what it carries, so the ends of neither have it to themselves.
+/// With one splitter and one socket, they do.
 #[test]
 fn ends_share_what_other_cords_draw_on_as_well() {
     let text = crate::plan::demo::MENDED;
@@ -343,8 +344,8 @@ fn ends_share_what_other_cords_draw_on_as_well() {
     assert_eq!(share(&one), "All 3 ends of “tents” together: 13.6 A. Not each.");
 }
 
-/// That a cord got hot is told ahead of what might be wrong with it, and of what is wrong with what it hangs on: it is
-/// bad wherever it goes.
+/// That a cord got hot comes before any other possible fault of it or of what feeds it, since it is bad wherever it
+/// goes.
 #[test]
 fn what_got_hot_is_told_first() {
     let title = |edits: &[(&str, &str)]| {
@@ -361,7 +362,7 @@ fn what_got_hot_is_told_first() {
     assert!(!title(&[guess]).contains("hot"));
 }
 
-/// An outlet that nothing is planned for says so on the screen as on its label.
+/// An outlet with nothing planned for it says so on the screen as on its label.
 #[test]
 fn an_idle_outlet_is_idle_on_the_screen_as_well() {
     let told = |edits: &[(&str, &str)]| {
@@ -377,7 +378,7 @@ fn an_idle_outlet_is_idle_on_the_screen_as_well() {
     assert_eq!(told(&[dry]), (false, false));
 }
 
-/// Where nobody knows of a bonding plug, no label says that an open ground is normal: it may be a broken wire.
+/// Unless there is known to be no bonding plug, no label calls an open ground normal: it may be a broken wire.
 #[test]
 fn an_open_ground_is_normal_only_without_a_bonding_plug() {
     let told = |plug: &str| {
@@ -390,8 +391,8 @@ fn an_open_ground_is_normal_only_without_a_bonding_plug() {
     assert!(!told("bonding_plug = true"));
 }
 
-/// The only socket of an outlet has the bonding plug in it, which draws nothing: no amps are told there, on label, card or
-/// screen. Of two sockets the other has them.
+/// If the bonding plug takes an outlet's only socket, no amps are given on label, card or screen, since it draws
+/// nothing. With two sockets, the other one has them.
 #[test]
 fn where_only_the_bonding_plug_goes_no_amps_are_told() {
     let told = |sockets: &str| {
@@ -412,9 +413,9 @@ fn where_only_the_bonding_plug_goes_no_amps_are_told() {
     assert_eq!(told("2"), (true, true, true));
 }
 
-/// A single socket that the bonding plug is said to be in: a cord or a kettle that the plan puts there as well has no place,
-/// which rule FIT001 tells of as a danger; nothing sends there, and nobody is to put the plug at the end of a cord whose
-/// GFCI it would blind. Of two sockets the other is left.
+/// The bonding plug is in a single socket, so a cord or kettle that the plan puts there too has no place, which FIT001
+/// reports as a danger. Nothing is sent there, and nobody is told to put the plug on a cord whose GFCI it would blind.
+/// With two sockets, the other one is free.
 #[test]
 fn nothing_goes_where_the_bonding_plug_is() {
     let plug = [
@@ -447,8 +448,8 @@ fn nothing_goes_where_the_bonding_plug_is() {
     }
 }
 
-/// A camper has one label for its inlet and all inside: what never runs together there, and whether a GFCI is ahead of it.
-/// That something trips is told where somebody has read its main breaker.
+/// A camper has one label for its inlet and everything inside: what never runs together there, and whether a GFCI is
+/// upstream. It says that something trips only if the main breaker was read.
 #[test]
 fn the_label_of_a_camper_speaks_of_what_is_inside() {
     const SOUND: &str = include_str!("../../../tests/plans/usual/s11-camper-inside.toml");
@@ -465,7 +466,7 @@ fn the_label_of_a_camper_speaks_of_what_is_inside() {
     let (_, gfci, shock) = told(&SOUND.replacen("breaker = \"30 A\"\ngfci = true", bare, 1));
     assert!(!gfci && shock.contains("camper’s own"), "{shock}");
 
-    // With nothing else that acts.
+    // With nothing else that trips.
     let trips = |main: &str| {
         let edits = [
             ("rated = \"3400 W\"", "rated = \"4800 W\""),

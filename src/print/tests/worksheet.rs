@@ -1,4 +1,4 @@
-//! The worksheet: where each figure is from.
+//! The worksheet says where each figure comes from.
 
 use std::str::FromStr as _;
 
@@ -14,8 +14,8 @@ fn sheet_of(plan: &Plan, report: &Report, words: &Words) -> serde_json::Value {
     serde_json::from_str(&sheet).expect("JSON")
 }
 
-/// The splitter of the demo is not to be used: no limit and no rating is told of it, and what protects it is nothing.
-/// What feeds it has its amps.
+/// The demo's splitter must not be used, so the worksheet gives no limit or rating for it and says that nothing
+/// protects it. What feeds it has its amps.
 #[test]
 fn what_must_not_be_used_has_no_amps_on_the_worksheet() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);
@@ -38,7 +38,8 @@ fn what_must_not_be_used_has_no_amps_on_the_worksheet() {
     assert_eq!(text(&row[1]), "triple, triple.1, triple.2, triple.3");
 }
 
-/// Where one leg loads the neutral alone, it does not beside the other: on two legs the sheet says what is counted.
+/// One leg alone loads the neutral fully, and both together do not. With two legs, the worksheet says which was
+/// assumed.
 #[test]
 fn two_legs_say_how_the_neutral_is_counted() {
     let one = crate::plan::demo::MENDED;
@@ -51,8 +52,8 @@ fn two_legs_say_how_the_neutral_is_counted() {
     }
 }
 
-/// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
-/// and its source, each named with how it was checked.
+/// Every figure for a load has a mark for its origin: the plan, or an assumption with its source. Each source is listed
+/// with how it was verified.
 #[test]
 fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -74,7 +75,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
         let found = sources.iter().find(|it| it[0] == number);
         found.expect("a source")[1].as_str().expect("text").to_owned()
     };
-    // The fan: watts of the plan; its power factor and its start of nobody, so of the tables.
+    // The fan: its watts are from the plan, its power factor and starting current from tables.
     let fan = row_of("loads", "Fan");
     assert_eq!(cell(&fan, 2), ("55 W".into(), "P".into()));
     let (factor, mark) = cell(&fan, 3);
@@ -83,16 +84,16 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     let (times, mark) = cell(&fan, 6);
     assert!(times == "× 6" && mark.ends_with('●'), "{times} {mark}");
     assert_eq!(source_of(&mark), "NFPA 70 (NEC), 430.251(A) (confirmed)");
-    // The cool box: all three of the plan.
+    // The cooler: all three are from the plan.
     let cool_box = row_of("loads", "Cooler");
     for (at, text) in [(2, "60 W"), (3, "0.7"), (7, "180 W")] {
         assert_eq!(cell(&cool_box, at), (text.into(), "P".into()));
     }
-    // A cord: ohms of 1,000 ft as chapter 9 table 8 prints them.
+    // A cord: ohms per 1,000 ft as printed in chapter 9 table 8.
     let (ohms, mark) = cell(&row_of("cords", "long"), 3);
     assert_eq!(ohms, "1.24 Ω");
     assert_eq!(source_of(&mark), "NFPA 70 (NEC), Chapter 9 Table 8 (confirmed)");
-    // Whatever is marked with a number is named at the end, and each source there once.
+    // Every numbered mark is listed at the end, and each source there once.
     for section in sections {
         let cells = section["rows"].as_array().expect("rows").iter();
         for cell in cells.flat_map(|row| row.as_array().expect("cells")) {
@@ -119,7 +120,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     assert_eq!(named.len(), all);
 }
 
-/// Page 1 has each receptacle with the amps of its label, and those that must not be used without.
+/// Page 1 lists each receptacle with the amps on its label, and marks those that must not be used.
 #[test]
 fn the_case_on_page_one_has_every_outlet_and_danger() {
     let words = Words::english();
@@ -143,7 +144,7 @@ fn the_case_on_page_one_has_every_outlet_and_danger() {
             let refused = report.refused(&limit.id).is_some();
             assert_eq!(point["refused"], refused, "{}", limit.id);
             assert_eq!(point["shape"], limit.shape.to_string());
-            // Whose GFCI works there.
+            // The part whose GFCI protects it.
             let gfci = point["gfci"].as_str().expect("text");
             assert_eq!(gfci.starts_with("at "), limit.gfci, "{gfci}");
         }
@@ -155,7 +156,7 @@ fn the_case_on_page_one_has_every_outlet_and_danger() {
     }
 }
 
-/// An electrician reads one system of units, whatever the tables were published in.
+/// An electrician reads one system of units, whichever one the tables were published in.
 #[test]
 fn no_unit_of_the_other_system_is_on_the_worksheet() {
     for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
@@ -166,7 +167,7 @@ fn no_unit_of_the_other_system_is_on_the_worksheet() {
         ] {
             let words = Words::new("en", units).expect("an offered language");
             let mut sheet = sheet_of(&plan, &report, &words);
-            // Their names are what they are.
+            // Titles of sources keep their units.
             sheet["sources"] = serde_json::Value::Null;
             let sheet = sheet.to_string().replace('\u{a0}', " ");
             let mut words = sheet.split(' ').peekable();
@@ -179,8 +180,9 @@ fn no_unit_of_the_other_system_is_on_the_worksheet() {
     }
 }
 
-/// The power section tells the figures of its formulas in the reader's units, and none to more digits than what it is worked out from: whole watts, tenths of a per cent and of a degree. At the reference, 60 °F,
-/// nothing is lost: 3000 W stay 3000 W, and two heaters of 1500 W run at once.
+/// The power section states its formulas in the reader's units and no figure more finely than its inputs allow: whole
+/// watts, tenths of a percent and of a degree. At the reference of 60 °F nothing is lost: 3000 W stay 3000 W, and two
+/// heaters of 1500 W run at once.
 #[test]
 fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     let section = |plan: &Plan, units: Units| -> (String, Vec<String>) {
@@ -218,7 +220,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
         for cell in section(&plan, units).1 {
             let decimals = cell.split(|c: char| !(c.is_ascii_digit() || c == '.'));
             let most = decimals.filter_map(|number| Some(number.split_once('.')?.1.len())).max();
-            // A length that the reader gave stands as it was given.
+            // A length that the reader gave is shown as given.
             let given = cell.contains("ft") || cell.contains("°C");
             let most = most.unwrap_or(0);
             assert!(most <= if given { 2 } else { 1 }, "{cell}");
@@ -227,9 +229,9 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     }
 }
 
-/// By hand, for 56 dB(A) at 23 ft and a quarter load: the busiest minute of this plan is 1,580 W of
-/// 2,800 W, 56.43 %; 10 dB(A) more from a quarter to full load is common practice, no source, so
-/// 10 × 31.43 / 75 = 4.19 dB(A) more; 56 + 4.19 − 20 log10(50 / 23) = 53.45 dB(A).
+/// Worked by hand for 56 dB(A) at 23 ft and a quarter load: the busiest minute of this plan is 1,580 W of 2,800 W,
+/// 56.43 %. 10 dB(A) more from a quarter to full load is common practice, no source, so 10 × 31.43 / 75 = 4.19 dB(A)
+/// more. 56 + 4.19 − 20 log10(50 / 23) = 53.45 dB(A).
 #[test]
 fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let cells = |plan: &Plan| -> Vec<[String; 4]> {
@@ -270,37 +272,36 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     assert!(mark.starts_with('N') && mark.ends_with('◇'), "{mark}");
     let [_, distance, level, _] = row("Where national parks measure, at the busiest minute");
     assert_eq!((distance.as_str(), level.as_str()), ("50 ft", "53.4 dBA"));
-    // Nowhere is it said that some place is quiet enough.
+    // No place is called quiet enough.
     assert!(rows.iter().all(|row| row[2] != "60 dBA"), "{rows:?}");
-    // Measured at full load, nothing is added and nothing is said twice.
+    // If measured at full load, nothing is added and nothing is repeated.
     noise.load = Answer::Known(Percent::from_millipercent(100_000));
     plan.generator.noise = Answer::Known(noise);
     assert!(cells(&plan).iter().all(|row| !row[0].contains("busiest")));
-    // Nobody knows the load: a quarter was taken, and is marked so.
+    // If the load is unknown, a quarter is assumed and marked as assumed.
     noise.load = Answer::Unknown;
     plan.generator.noise = Answer::Known(noise);
     let rows = cells(&plan);
     let load = rows.iter().find(|row| row[0] == "Load it was measured at");
     let [.., load, mark] = load.expect("a load");
     assert!(load == "25%" && mark.starts_with('N'), "{load} {mark}");
-    // Two sets: 10 log10(2) = 3.0103 dB more.
+    // Two generators: 10 log10(2) = 3.0103 dB more.
     plan.generator.parallel = Some(Parallel { sets: 2, limit: Answer::Unknown, kit: Answer::Unknown });
     let rows = cells(&plan);
     let sets = rows.iter().find(|row| row[0] == "2 such generators side by side add");
     assert_eq!(sets.expect("two sets")[2], "3 dBA");
 }
 
-/// What divisions leave beyond the digits that are told.
+/// The decimals to which results are compared. Divisions leave more.
 const LAST: u32 = 9;
 
-/// The figure that a text begins with.
+/// Returns the number at the start of a text.
 fn figure_of(text: &str) -> Decimal {
     let (number, _) = text.split_once(['\u{a0}', '%']).expect("a unit");
     Decimal::from_str(&number.replace(',', "")).expect("a number")
 }
 
-/// The volt-amperes that are written in a sum, added up as a reader would: "3 × 12 VA", "480 VA ÷ 80%",
-/// "(412.56 VA − 68.75 VA)".
+/// Adds up the volt-amperes written in a sum as a reader would: "3 × 12 VA", "480 VA ÷ 80%", "(412.56 VA − 68.75 VA)".
 fn added_up(text: &str) -> Decimal {
     let words: Vec<String> =
         text.split_whitespace().map(|word| word.trim_matches(['(', ')', '%']).replace(',', "")).collect();
@@ -322,11 +323,12 @@ fn added_up(text: &str) -> Decimal {
     sum
 }
 
-/// Every sum is what its terms come to, every peak what ran before and the start, and each step begins with what ran at the end of the one before.
+/// Every sum equals its terms, every peak is what ran before plus the start, and each step begins with what ran after
+/// the one before.
 #[test]
 fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
     let twelve = include_str!("../../../tests/plans/large/twelve.toml");
-    // Of the weekend as packed hardly anything may run: its sums are few.
+    // Hardly anything may run in the weekend as packed, so it has few sums.
     for text in [crate::plan::demo::MENDED, twelve] {
         let (plan, report) = demo(text);
         let sheet = sheet_of(&plan, &report, &Words::english());
@@ -363,7 +365,7 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
     }
 }
 
-/// What each demand burns, added up again: hours over the hours of one tank at it, and fuel.
+/// The fuel for each demand adds up: hours divided by the hours that a tank lasts at it, and the fuel itself.
 #[test]
 fn fuel_comes_out_when_it_is_added_up_again() {
     for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
@@ -387,7 +389,7 @@ fn fuel_comes_out_when_it_is_added_up_again() {
             let run = text(row, 1);
             let (run, tank) = run.split_once(" ÷ ").expect("a fraction");
             let share = hours(run) / hours(tank) * Decimal::ONE_HUNDRED;
-            // The hours of a tank are shown to the minute, down; the share to a tenth, up.
+            // Hours per tank are rounded down to the minute, and the share up to a tenth.
             let off = figure(&text(row, 2)) - share;
             assert!(off.abs() <= Decimal::new(2, 1), "{row:?} {share}");
             (sum, count) = (sum + figure(&text(row, 2)), count + Decimal::ONE);
@@ -404,7 +406,7 @@ fn fuel_comes_out_when_it_is_added_up_again() {
     }
 }
 
-/// UL 943 gives 5.594 s at 6 mA (from a secondary copy), which a German reads with a comma.
+/// UL 943 gives 5.594 s at 6 mA (from a secondary copy), which a German reader sees with a comma.
 #[test]
 fn times_to_trip_are_written_as_the_reader_writes_numbers() {
     let (plan, report) = demo(crate::plan::demo::MENDED);
@@ -415,7 +417,7 @@ fn times_to_trip_are_written_as_the_reader_writes_numbers() {
     }
 }
 
-/// Page 1 says of an outlet what its label says: that only a GFCI cord may go in, or whether one works there.
+/// Page 1 says what an outlet's label says: only a GFCI cord may go in, or whether a GFCI works there.
 #[test]
 fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);

@@ -151,7 +151,7 @@ impl Words {
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
         let one_leg = |amps: Current| FluentValue::from(self.amps_of("amps-one-leg", amps, over.legs, Show::Demand));
-        // A reader who subtracts the two numbers shown must get the third one shown.
+        // A reader who subtracts one of these numbers from the other must get the third.
         let (asks, limit) = (over.asks.milliamps(), over.limit.milliamps());
         let told = asks.div_euclid(100) + i64::from(asks.rem_euclid(100) > 0) - limit.div_euclid(100);
         let told = Current::from_milliamps(100 * told.max(1));
@@ -173,7 +173,7 @@ impl Words {
         )
     }
 
-    /// Formats the most current that passes through the generator in the moment of a step.
+    /// Formats the highest current through the generator at the moment of a step.
     fn peak(&self, step: &Step, two_legs: bool) -> String {
         if let [_, _] = step.legs {
             return self.amps_of("amps-both-at-most", step.peak_amps, step.legs, Show::Demand);

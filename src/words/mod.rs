@@ -65,7 +65,7 @@ fn steers(c: char) -> bool {
     c != '\n' && hides(c)
 }
 
-/// Returns the text with each such character written as an escape sequence.
+/// Returns the text with each character that could steer the display written as an escape sequence.
 pub fn escaped(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in text.chars() {
@@ -390,7 +390,7 @@ impl Words {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
             Value::Count(count) => (*count).into(),
             Value::Name(id) => name_of(id, loads).to_owned().into(),
-            // Any one of these will do.
+            // Any of these will do, so they are joined with "or".
             Value::Parts(ids) if matches!(name, "others" | "sockets" | "free") => {
                 self.any_of(names_of(ids, loads).into_iter()).into()
             }
@@ -434,7 +434,7 @@ impl Words {
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
         let mut args: FluentArgs<'a> =
             values.iter().map(|(name, value)| (*name, self.named(name, value, loads))).collect();
-        // A reader who subtracts the two numbers shown must get the third one shown.
+        // A reader who subtracts one of these numbers from the other must get the third.
         let told = |name| match values.get(name) {
             Some(Value::Amount(amount)) => Some(as_told(name, *amount)),
             _ => None,
@@ -472,7 +472,7 @@ impl Words {
         // For use after a "not": "do not use one or the other".
         args.set("any", FluentValue::from(self.any_of(names.iter().copied())));
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
-        // Whether the kind of every such load here is known. An unknown kind counts as medical.
+        // Whether every load here that may be medical is known to be.
         let life = loads.iter().filter(|load| load.life());
         let mut about = life.filter(|load| {
             let about = |id: &Id| *id == load.id || *id == load.of;
@@ -480,7 +480,7 @@ impl Words {
         });
         let sure = about.all(|load| load.kind.is_known());
         args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
-        // The remedy's key, so that a sentence can select between cases.
+        // The remedy's key, so that a sentence can select a case by it.
         args.set("fix", FluentValue::from(finding.fix.key));
         let look = self.told_once(finding.rests_on.iter(), loads, true);
         let look: Vec<String> = look.into_iter().map(|(_, text)| text).collect();
@@ -713,7 +713,7 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        // Troubles with a thing to buy are reported by this line alone, so there is no count to clear.
+        // Troubles with a thing to buy are reported by this line alone, so a count of them would mean nothing.
         let clears = self.clears(look).filter(|_| look.at.is_none());
         LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears }
     }
@@ -749,8 +749,8 @@ impl Words {
         steps.map(|step| step.join(" ").trim_end().to_owned()).collect()
     }
 
-    /// Returns why loads that need an outlet have none, as the rules say it, except for what the next steps already
-    /// cover.
+    /// Returns the title and reason of each finding about a load without an outlet, except for findings that the next
+    /// steps already cover.
     pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = |at: usize| {
@@ -771,7 +771,7 @@ impl Words {
         told.collect()
     }
 
-    /// Returns what to do next, each as a line and whatever else there is to say about it.
+    /// Returns what to do next, each as a headline and its details.
     pub fn next_steps(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
         let told = figures.next.iter().filter_map(|next| match next {
@@ -957,7 +957,7 @@ mod tests {
         assert!(told > 10, "{told}");
     }
 
-    /// A danger that rests on an unknown comes before a certain warning.
+    /// A danger that rests on an unknown comes before a warning that is certain.
     #[test]
     fn everything_found_is_told_worst_first() {
         let report = crate::rules::testing::report(&[

@@ -28,8 +28,8 @@ pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
         .word_splitter(textwrap::WordSplitter::NoHyphenation)
 }
 
-/// Returns why a receptacle must not be used: the rule, and the upstream part it refuses, or `None` if it refuses the
-/// receptacle itself.
+/// Returns the rule that forbids using a receptacle and the upstream part at fault, which is `None` if it is the
+/// receptacle itself. Returns `None` if it may be used.
 fn refusal(report: &Report, limit: &Limit) -> Option<(Option<Id>, &'static str)> {
     let why = report.refused(&limit.id)?;
     Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
@@ -310,8 +310,8 @@ impl Words {
         out
     }
 
-    /// Adds to a receptacle's figures the only things that may be plugged in. Without any, it is only for the bonding
-    /// plug, and the figures are dropped.
+    /// Returns a receptacle's figures with the only things that may be plugged in there. If that is just the bonding
+    /// plug, the figures are dropped.
     fn only(&self, verdict: &Verdict, limit: String) -> String {
         if verdict.only.is_empty() {
             return self.text("check-limit-bonding-plug");
@@ -323,7 +323,8 @@ impl Words {
         self.with("check-limit-only", [("parts", parts.into()), ("limit", limit.into())])
     }
 
-    /// Adds to a receptacle's figures what alone may be plugged in and the condition for that.
+    /// Returns a receptacle's figures with whatever restricts its use: what alone may be plugged in, that nothing is
+    /// planned for it, and the condition for using it.
     fn with_condition(&self, report: &Report, id: &Id, limit: String) -> String {
         let Some(verdict) = report.verdict(id) else {
             return limit;

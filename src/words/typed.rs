@@ -1,7 +1,7 @@
 //! Converts numbers as readers type them to the form that plans keep: a decimal point and no thousands separators.
 //!
 //! In half of the world "1.500" is fifteen hundred, in the other half one and a half. The reader's language says only
-//! which is usual, since one may be copying a nameplate printed for the other half. So an ambiguous number is returned
+//! which is usual, since they may be copying a nameplate printed for the other half. So an ambiguous number is returned
 //! with both readings, and the caller, which knows what was asked, decides whether both are plausible.
 
 use rust_decimal::Decimal;
@@ -120,8 +120,8 @@ impl Words {
     }
 }
 
-/// Splits a text into its numbers and what is between them. A digit belongs to a number, and so does a mark before a
-/// digit or a space between thousands.
+/// Splits a text into its numbers and what is between them. A number consists of digits, marks followed by a digit, and
+/// spaces between thousands.
 fn pieces(text: &str) -> Vec<&str> {
     let mut pieces = Vec::new();
     let mut rest = text;
@@ -157,7 +157,7 @@ fn is_space(sign: char) -> bool {
     matches!(sign, ' ' | '\u{a0}' | '\u{202f}' | '\u{2009}' | '\'' | '’')
 }
 
-/// Whether exactly three digits come next, not followed by a slash, as in a fraction.
+/// Whether exactly three digits come next and no slash follows, as it would in a fraction.
 fn thousands_follow(rest: &str) -> bool {
     let digits = rest.chars().take_while(char::is_ascii_digit).count();
     digits == 3 && !rest[3..].starts_with('/')

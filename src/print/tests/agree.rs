@@ -34,8 +34,8 @@ fn config() -> ProptestConfig {
 proptest! {
     #![proptest_config(config())]
 
-    /// Labels agree with answers. If a label forbids use, no answer says yes. Nothing upstream of a label with amps is
-    /// forbidden. The loads a label names may be on all at once, or else the label says what may not.
+    /// Labels agree with answers. If a label forbids use, no answer says yes. If it gives amps, nothing upstream is
+    /// forbidden. The loads it names may be on all at once, or else it says which may not.
     #[test]
     fn labels_answers_and_sets_agree(plan in arbitrary::camp()) {
         let report = crate::judge::judge(&plan);
@@ -322,7 +322,7 @@ fn the_outlet_with_the_bonding_plug_says_so() {
 }
 
 /// Two generators that must run apart, or may have to, get a danger label beside the one for each by itself. With a kit
-/// there is no such label unless each bonds neutral to ground.
+/// there is no extra label, except a warning if each bonds neutral to ground.
 #[test]
 fn a_pair_that_must_not_be_joined_has_a_label() {
     let levels = |kit: &str, neutral: &str| -> Vec<String> {

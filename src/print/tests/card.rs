@@ -68,7 +68,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let wanted = ["Never together", "Kettle + Toaster", "breakfast", "3 breakfast, evening"];
     in_order(&one, &wanted);
     assert!(!one.contains("column A") && two.contains("With all of column 1 on"));
-    // Without any hours, nobody knows when.
+    // With no hours in the plan, the columns have no times.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
     assert!(one.contains("Pick one column") && !one.contains("breakfast"));

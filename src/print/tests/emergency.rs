@@ -129,8 +129,8 @@ fn what_a_life_depends_on_comes_before_the_engine_stops() {
     assert!(first(&medical).contains("battery"), "{}", first(&medical));
 }
 
-/// On card and cautions, the person in shock comes first, and right after that whoever breathes with a powered machine,
-/// only if there is one. Where everyone leaves, nobody stays for it.
+/// On card and cautions, whoever got a shock comes first, and right after that the battery of a breathing machine that
+/// the engine powered, only if there is one. Where everyone leaves, nobody stays for it.
 #[test]
 fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
     let words = Words::english();

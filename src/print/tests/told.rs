@@ -30,8 +30,8 @@ fn plain(text: &str) -> String {
     text.replace('\u{a0}', " ")
 }
 
-/// A 20 A breaker on a generator of 19.2 A: 16 A for hours is 80 % of the breaker (NEC 210.20(A)), and 19.2 A is
-/// the limit of the generator. Each figure gets its own reason. On a generator of 30 A the breaker sets both and is named
+/// A 20 A breaker on a generator of 19.2 A: 16 A for hours is 80 % of the breaker (NEC 210.20(A)), and 19.2 A is the
+/// limit of the generator. Each figure gets its own reason. On a generator of 30 A the breaker sets both and is named
 /// once.
 #[test]
 fn each_figure_of_a_limit_has_its_own_reason() {
@@ -344,8 +344,8 @@ fn ends_share_what_other_cords_draw_on_as_well() {
     assert_eq!(share(&one), "All 3 ends of “tents” together: 13.6 A. Not each.");
 }
 
-/// That a cord got hot comes before any other possible fault of it or of what feeds it, since it is bad wherever it
-/// goes.
+/// The label of a cord that got hot says so first, before any other fault of the cord or of what feeds it, since the
+/// cord is bad wherever it goes.
 #[test]
 fn what_got_hot_is_told_first() {
     let title = |edits: &[(&str, &str)]| {

@@ -102,7 +102,7 @@ fn sentences(text: &str) -> Vec<String> {
     found
 }
 
-/// Returns what stands between spaces and dashes and contains a letter, a number or a value.
+/// Splits a text at spaces and dashes into words: pieces with a letter, a number or a value.
 fn words(text: &str) -> impl Iterator<Item = &str> {
     text.split(|c: char| c.is_whitespace() || "–—".contains(c))
         .filter(|word| word.contains(|c: char| c.is_alphanumeric() || c == '\u{1}'))

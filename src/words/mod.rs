@@ -928,6 +928,17 @@ mod tests {
         assert!(told > 10, "{told}");
     }
 
+    /// With the reason of the rule that says so; and nothing where everything has an outlet.
+    #[test]
+    fn what_has_no_outlet_is_named_with_why() {
+        let words = Words::english();
+        let told = |edits: &[crate::rules::Edit]| words.without_outlet(&crate::rules::testing::report(edits));
+        assert_eq!(told(&[]), [[""; 2]; 0]);
+        let told = told(&[("gfci = true # left", "gfci = false")]);
+        let [[what, why]] = &told[..] else { panic!("{told:?}") };
+        assert!(what.contains("kettle") && why.contains("You must not plug it in"), "{told:?}");
+    }
+
     /// A danger that rests on what nobody knows stands ahead of a warning that is certain.
     #[test]
     fn everything_found_is_told_worst_first() {

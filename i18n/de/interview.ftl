@@ -222,7 +222,7 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 # ---- Seine Steckdosen
 
 ask-outlet-list = Welche Steckdosen hat der Generator?
-    .why = Jede ankreuzen, mit der Zahl ihres Schutzschalters. Suchen: 30, Dreh.
+    .why = Löcher, Name (wie 5-20R) und Zahl am Schutzschalter vergleichen. Suchen: Dreh.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
         Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.

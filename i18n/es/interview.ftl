@@ -231,7 +231,7 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 # ---- Its outlets
 
 ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
-    .why = Marque cada uno, con el número de su { -breaker }. Para buscar: 30, giro.
+    .why = Compare orificios, nombre (5-20R) y número del { -breaker }. Buscar: giro.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
         Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.

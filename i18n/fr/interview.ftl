@@ -263,7 +263,7 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 # ---- Its outlets
 
 ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
-    .why = Cochez-les, avec le nombre du disjoncteur. Pour chercher : 30 ou tourner.
+    .why = Comparez trous, nom (5-20R) et nombre du disjoncteur. Chercher : tourner.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.

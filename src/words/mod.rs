@@ -725,9 +725,10 @@ impl Words {
     /// What must run and has no outlet, and why, as the rules say it: but for what is told as one of the next things.
     pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
+        // A trouble is told in the words of its gravest.
         let told = |at: usize| {
             let mut next = figures.next.iter();
-            next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.contains(&at)))
+            next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.first() == Some(&at)))
         };
         let of = |unit: &Id| figures.load(unit).map(|load| load.of.clone());
         let lost = |id: &Id| {
@@ -936,7 +937,7 @@ mod tests {
         assert_eq!(told(&[]), [[""; 2]; 0]);
         let told = told(&[("gfci = true # left", "gfci = false")]);
         let [[what, why]] = &told[..] else { panic!("{told:?}") };
-        assert!(what.contains("kettle") && why.contains("You must not plug it in"), "{told:?}");
+        assert!(what.contains("“Kettle”") && why.contains("You must not plug it in"), "{told:?}");
     }
 
     /// A danger that rests on what nobody knows stands ahead of a warning that is certain.

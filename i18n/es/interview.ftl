@@ -500,13 +500,13 @@ pick-site-quiet-none = ninguna
 
 ask-gear-list = ¿Qué cables, adaptadores y cajas tiene?
     .why = Marque todo, también lo que no piensa usar.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El nombre entre paréntesis, como L5-30, está moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
     .row = Qué
 pick-gear-list-done = Eso es todo
 
 ask-gear-what = ¿Qué cables, adaptadores y cajas tiene?
     .why = Elija lo que es.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El nombre entre paréntesis, como L5-30, está moldeado cerca de los orificios o de las patas.
     .row = Qué
 pick-gear-what-extension = Extensión doméstica (5-15)
 pick-gear-what-three-way = Cable de 3 salidas domésticas (5-15)

@@ -532,13 +532,13 @@ pick-site-quiet-none = aucune
 
 ask-gear-list = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Cochez tout, même ce que vous ne pensez pas utiliser.
-    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le nom entre parenthèses, comme L5-30, est moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
     .row = Quoi
 pick-gear-list-done = C’est tout
 
 ask-gear-what = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Choisissez ce que c’est.
-    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le nom entre parenthèses, comme L5-30, est moulé près des trous ou des lames.
     .row = Quoi
 pick-gear-what-extension = Rallonge ordinaire (5-15)
 pick-gear-what-three-way = Rallonge, 3 prises ordinaires (5-15)

@@ -465,7 +465,7 @@ impl Look {
 /// What has to be on a package.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Property {
-    /// Of what: a key of the plan.
+    /// Of what: a key of the plan. Of a length, `length` at most, `reach` at least, `long` as somebody chose it.
     pub key: &'static str,
     /// This, or better.
     pub value: Value,

@@ -678,8 +678,9 @@ impl Words {
         });
         let property = |it: &Property| {
             let value = match &it.value {
-                // So much at most, in whichever unit.
-                Value::Amount(amount) if it.key == "length" => self.amount(*amount, Show::AtMost),
+                // So much at most, in whichever unit; and so much at least.
+                Value::Amount(amount) if it.key == "reach" => self.amount(*amount, Show::AtLeast),
+                Value::Amount(amount) if matches!(it.key, "length" | "long") => self.amount(*amount, Show::AtMost),
                 value => self.value(value),
             };
             let value = [("value", value.into())];

@@ -99,7 +99,9 @@ pub(super) fn purchases(
     let bought = chosen(plan, &seen, &fields_of(&packages));
     // Whether or not anything is looked at.
     let mut listed = plan.clone();
-    packages.iter().for_each(|look| take(&mut listed, &bought, look.at.as_ref()));
+    for look in &packages {
+        take(&mut listed, &bought, look.at.as_ref());
+    }
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
         if let Some(look) = packages.iter_mut().find(|it| it.at == at) {

@@ -62,9 +62,9 @@ pub(super) fn after(
     let steps = words.next_steps(report);
     let mut why = if steps.is_empty() { words.text("interview-after.none") } else { words.text("interview-after.why") };
     // Read first, so that what to do first stands with the question.
-    let homeless = words.without_outlet(report);
-    if !homeless.is_empty() {
-        asker.give(homeless.iter().map(|it| it.join(" ")).collect())?;
+    let unserved = words.without_outlet(report);
+    if !unserved.is_empty() {
+        asker.give(unserved.iter().map(|it| it.join(" ")).collect())?;
     }
     let steps = (1..).zip(steps);
     asker.keep(

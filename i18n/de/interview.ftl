@@ -222,7 +222,7 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 # ---- Seine Steckdosen
 
 ask-outlet-list = Welche Steckdosen hat der Generator?
-    .why = Jede ankreuzen, mit der Zahl ihres Schutzschalters. Suchen: 30, Dreh.
+    .why = Löcher, Name (5-20R) und Zahl am Schutzschalter vergleichen. Suchen: Dreh.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
         Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
@@ -490,13 +490,13 @@ pick-site-quiet-none = keine
 
 ask-gear-list = Welche Kabel, Adapter und Kästen haben Sie?
     .why = Alles ankreuzen, auch was Sie nicht brauchen.
-    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er ist bei den Löchern oder Stiften eingeprägt. Haben Sie zwei gleiche, kreuzen Sie 2 an.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Der Name in Klammern, etwa L5-30, ist bei den Löchern oder Stiften eingeprägt. Haben Sie zwei gleiche, kreuzen Sie 2 an.
     .row = Was
 pick-gear-list-done = Das ist alles
 
 ask-gear-what = Welche Kabel, Adapter und Kästen haben Sie?
     .why = Wählen Sie, was es ist.
-    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er ist bei den Löchern oder Stiften eingeprägt.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Der Name in Klammern, etwa L5-30, ist bei den Löchern oder Stiften eingeprägt.
     .row = Was
 pick-gear-what-extension = Verlängerung, Haushalt (5-15)
 pick-gear-what-three-way = Kabel mit 3 Haushaltsenden (5-15)

@@ -269,7 +269,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 # ---- Its outlets
 
 ask-outlet-list = Which outlets does the generator have?
-    .why = Mark each, with the number on its breaker. To search, type 30 or twist.
+    .why = Match holes, name (like 5-20R) and breaker number. To search, type: twist.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
         Look at the holes and at the name molded next to them. A side-by-side pair on one breaker counts as one. If it is on two breakers, mark 2.
@@ -542,13 +542,13 @@ pick-site-quiet-none = none
 
 ask-gear-list = What cords, adapters and boxes do you have?
     .why = Mark all of them, even what you do not plan to use.
-    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades. If you have two, mark 2.
+    .help = List the oddball adapters too: they are often the dangerous ones. The name in parentheses, such as L5-30, is molded near the holes or blades. If you have two, mark 2.
     .row = What
 pick-gear-list-done = That is everything
 
 ask-gear-what = What cords, adapters and boxes do you have?
     .why = Pick what it is.
-    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
+    .help = List the oddball adapters too: they are often the dangerous ones. The name in parentheses, such as L5-30, is molded near the holes or blades.
     .row = What
 pick-gear-what-extension = Extension cord, household (5-15)
 pick-gear-what-three-way = Household cord with 3 ends (5-15)

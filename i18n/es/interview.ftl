@@ -231,7 +231,7 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 # ---- Its outlets
 
 ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
-    .why = Marque cada uno, con el número de su { -breaker }. Para buscar: 30, giro.
+    .why = Compare orificios, nombre (5-20R) y número del { -breaker }. Buscar: giro.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
         Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
@@ -500,13 +500,13 @@ pick-site-quiet-none = ninguna
 
 ask-gear-list = ¿Qué cables, adaptadores y cajas tiene?
     .why = Marque todo, también lo que no piensa usar.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El nombre entre paréntesis, como L5-30, está moldeado cerca de los orificios o de las patas. Si hay dos iguales, marque 2.
     .row = Qué
 pick-gear-list-done = Eso es todo
 
 ask-gear-what = ¿Qué cables, adaptadores y cajas tiene?
     .why = Elija lo que es.
-    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma. Está moldeado cerca de los orificios o de las patas.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El nombre entre paréntesis, como L5-30, está moldeado cerca de los orificios o de las patas.
     .row = Qué
 pick-gear-what-extension = Extensión doméstica (5-15)
 pick-gear-what-three-way = Cable de 3 salidas domésticas (5-15)

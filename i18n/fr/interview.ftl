@@ -263,7 +263,7 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 # ---- Its outlets
 
 ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
-    .why = Cochez-les, avec le nombre du disjoncteur. Pour chercher : 30 ou tourner.
+    .why = Comparez trous, nom (5-20R) et nombre du disjoncteur. Chercher : tourner.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.
@@ -532,13 +532,13 @@ pick-site-quiet-none = aucune
 
 ask-gear-list = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Cochez tout, même ce que vous ne pensez pas utiliser.
-    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le nom entre parenthèses, comme L5-30, est moulé près des trous ou des lames. S’il y en a deux pareils, cochez-en 2.
     .row = Quoi
 pick-gear-list-done = C’est tout
 
 ask-gear-what = Quels coffrets, adaptateurs et rallonges avez-vous ?
     .why = Choisissez ce que c’est.
-    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
+    .help = Indiquez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le nom entre parenthèses, comme L5-30, est moulé près des trous ou des lames.
     .row = Quoi
 pick-gear-what-extension = Rallonge ordinaire (5-15)
 pick-gear-what-three-way = Rallonge, 3 prises ordinaires (5-15)

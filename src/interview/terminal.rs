@@ -417,7 +417,9 @@ impl Prompter for Terminal<'_> {
         let lines = head.iter().map(|(text, _)| wrap(text).len().max(1));
         let lines = lines.sum::<usize>();
         let given = std::mem::take(&mut self.given);
-        self.pages(&given, false, lines + SHORTEST_LIST.min(below) + 1)?;
+        // What is kept comes between.
+        let kept = self.kept.iter().map(|notice| wrap(&notice.text()).len() + 1);
+        self.pages(&given, false, kept.sum::<usize>() + lines + SHORTEST_LIST.min(below) + 1)?;
         self.told = std::mem::take(&mut self.seen);
         let kept = self.kept.clone();
         self.write_kept(lines + below + 1)?;

@@ -84,7 +84,8 @@ impl Row {
     }
 
     /// How much it is what was typed, by the words that it holds: most where it begins with them, then where they are words
-    /// of it, then where it begins so, then where they are words by which it is found. Of equals the smaller.
+    /// of it, then where it begins so, then where they are words by which it is found. Of equals the one that says no more
+    /// than others, "heater" and not "heater on low", and then the smaller.
     fn likeness(&self, typed: &str) -> i64 {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
         let typed = self.held(typed);
@@ -98,7 +99,10 @@ impl Row {
             Some(_) => 2,
             None => i64::from(words_of(&[text, also].join(" "))),
         };
-        (likeness << 32) - i64::from(self.size)
+        // What stands behind a comma is no part of the name.
+        let name = self.text.split(',').next().unwrap_or_default();
+        let words = i64::try_from(name.split_whitespace().count()).unwrap_or(0);
+        (likeness << 48) - (words << 32) - i64::from(self.size)
     }
 }
 

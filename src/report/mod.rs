@@ -464,7 +464,7 @@ impl Look {
 /// Something that a package must say.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Property {
-    /// What it is about, as a key of the plan.
+    /// The key of the plan field. For a length: `length` at most, `reach` at least, `long` as chosen.
     pub key: &'static str,
     /// The value required, or better.
     pub value: Value,

@@ -705,8 +705,9 @@ impl Words {
         });
         let property = |it: &Property| {
             let value = match &it.value {
-                // An upper limit, in either unit.
-                Value::Amount(amount) if it.key == "length" => self.amount(*amount, Show::AtMost),
+                // A lower limit, then upper ones, in either unit.
+                Value::Amount(amount) if it.key == "reach" => self.amount(*amount, Show::AtLeast),
+                Value::Amount(amount) if matches!(it.key, "length" | "long") => self.amount(*amount, Show::AtMost),
                 value => self.value(value),
             };
             let value = [("value", value.into())];
@@ -753,9 +754,10 @@ impl Words {
     /// steps already cover.
     pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
+        // A trouble is told in the words of its gravest.
         let told = |at: usize| {
             let mut next = figures.next.iter();
-            next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.contains(&at)))
+            next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.first() == Some(&at)))
         };
         let of = |unit: &Id| figures.load(unit).map(|load| load.of.clone());
         let lost = |id: &Id| {
@@ -955,6 +957,17 @@ mod tests {
             }
         }
         assert!(told > 10, "{told}");
+    }
+
+    /// Each load without an outlet is named with the reason of its finding. Nothing is named if all have one.
+    #[test]
+    fn what_has_no_outlet_is_named_with_why() {
+        let words = Words::english();
+        let told = |edits: &[crate::rules::Edit]| words.without_outlet(&crate::rules::testing::report(edits));
+        assert_eq!(told(&[]), [[""; 2]; 0]);
+        let told = told(&[("gfci = true # left", "gfci = false")]);
+        let [[what, why]] = &told[..] else { panic!("{told:?}") };
+        assert!(what.contains("“Kettle”") && why.contains("You must not plug it in"), "{told:?}");
     }
 
     /// A danger that rests on an unknown comes before a warning that is certain.

@@ -63,10 +63,15 @@ pub(super) fn after(
     let mut start = first.filter(|_| tally.dangers > 0);
     let steps = words.next_steps(report);
     let mut why = if steps.is_empty() { words.text("interview-after.none") } else { words.text("interview-after.why") };
-    let notice = |what, more| Notice { what, more, todo: String::new() };
-    let steps = (1..).zip(steps).map(|(at, [step, more])| notice(format!("{at}. {step}"), more));
-    let lost = words.without_outlet(report).into_iter().map(|[what, why]| notice(what, why));
-    asker.keep(steps.chain(lost).collect())?;
+    // Read first, so that what to do first stands with the question.
+    let unserved = words.without_outlet(report);
+    if !unserved.is_empty() {
+        asker.give(unserved.iter().map(|it| it.join(" ")).collect())?;
+    }
+    let steps = (1..).zip(steps);
+    asker.keep(
+        steps.map(|(at, [step, more])| Notice { what: format!("{at}. {step}"), more, todo: String::new() }).collect(),
+    )?;
     loop {
         let list = Shape::List { rows: rows.clone(), start: start.or(Some(0)), marks: None };
         // Once it is answered, something else stands above.

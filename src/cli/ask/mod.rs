@@ -64,6 +64,11 @@ impl Asker<'_> {
         kept.map_err(|error| terminal_failed(&error, self.words))
     }
 
+    fn give(&mut self, texts: Vec<String>) -> Result<(), Failure> {
+        let given = self.prompter.give(texts);
+        given.map_err(|error| terminal_failed(&error, self.words))
+    }
+
     fn ask(&mut self, view: &View) -> Result<Answered, Failure> {
         match self.prompter.ask(view) {
             Ok(input) => Ok(Answered::Input(input)),

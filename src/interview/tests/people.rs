@@ -677,7 +677,7 @@ fn before_arriving() {
     let looks = crate::judge::build(&plan).figures.looks;
     let package = looks.iter().find(|it| !it.buy.is_empty()).expect("a package");
     let keys: Vec<&str> = package.buy.iter().map(|it| it.key).collect();
-    let wanted = ["plug", "ends", "outdoor", "wire", "conductors", "length"];
+    let wanted = ["plug", "ends", "outdoor", "wire", "conductors", "length", "reach"];
     assert_eq!(keys, wanted);
     // Nothing can be read on what is not there; how it will lie is told.
     assert!(looks.iter().all(|it| it.at != package.at || it == package));

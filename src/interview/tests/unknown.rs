@@ -391,6 +391,7 @@ fn what_is_typed_finds_what_it_names_first() {
         ("small fan", "Desk fan"),
         ("big fan", "Box fan"),
         ("enormous toaster", "Toaster"),
+        ("heater", "Space heater, "),
     ] {
         let found = first(&machine, typed);
         assert!(found.starts_with(text), "{typed}: {found}");
@@ -401,9 +402,9 @@ fn what_is_typed_finds_what_it_names_first() {
     assert_eq!(found.rows.last().and_then(|at| rows[*at].value()), Some("own"));
     assert!(super::super::view::Found::of(&all, "spaceship").lost);
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);
-    for typed in ["round", "twisty", "round 30"] {
+    for (typed, text) in [("round", "twist"), ("twisty", "twist"), ("round 30", "twist"), ("L5-30R", "breaker 30")] {
         let found = first(&machine, typed);
-        assert!(found.contains("twist"), "{typed}: {found}");
+        assert!(found.contains(text), "{typed}: {found}");
     }
     let (machine, ..) = after(&up_to_gear(&[]));
     assert!(first(&machine, "cord").starts_with("Extension cord"));

@@ -7,7 +7,7 @@
 use super::{fields_of, reading_in, thing};
 use crate::judge::judge;
 use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
-use crate::plan::{Answer, Choice as _, Generator, Id, Load, Outlet, Plan, Wanted};
+use crate::plan::{Answer, Choice as _, Generator, Id, Load, Outlet, Plan, Wanted, bounds};
 use crate::quantity::{Amount, Current, Power, Quantity};
 use crate::report::{Figures, Look, Marking, Property, Report, Signal};
 use crate::tables::shape::Receptacle;
@@ -26,7 +26,7 @@ const SOLD: [(&str, &[&str]); 5] = [
         ],
     ),
     ("wire", &["16 AWG", "14 AWG", "12 AWG", "10 AWG"]),
-    ("length", &["100 ft", "50 ft", "25 ft"]),
+    ("length", &["100 ft", "50 ft", "25 ft", "10 ft"]),
 ];
 
 /// Whether a package states this field, so that it can be on the list. No package says how a cord will lie, or how a
@@ -99,10 +99,16 @@ pub(super) fn purchases(
     }
     let seen = all_answered(plan, &fields_of(looks));
     let bought = chosen(plan, &seen, &fields_of(&packages));
+    // Whether or not anything is looked at.
+    let mut listed = plan.clone();
+    for look in &packages {
+        take(&mut listed, &bought, look.at.as_ref());
+    }
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
         if let Some(look) = packages.iter_mut().find(|it| it.at == at) {
-            look.buy = properties(&bought, to_buy);
+            look.buy = properties(plan, &bought, to_buy);
+            look.buy.extend(reach([&bought, &listed], to_buy).filter(|_| length_is_open(plan, to_buy)));
         }
     }
     if plan.site.co_alarm == Answer::Known(false) && plan.site.sleeps() {
@@ -128,10 +134,28 @@ pub(super) fn purchases(
         look.dangers = pair[0].dangers - pair[1].dangers;
         look.warnings = pair[0].warnings - pair[1].warnings;
     }
-    // Whether or not anything is looked at.
-    let mut listed = plan.clone();
-    packages.iter().for_each(|look| take(&mut listed, &bought, look.at.as_ref()));
     (packages, Some(listed))
+}
+
+/// Whether the length of this cord is still open.
+fn length_is_open(plan: &Plan, cord: &str) -> bool {
+    let cord = cord.strip_prefix("cord.").and_then(|id| plan.cord(id));
+    cord.is_some_and(|cord| !cord.length.is_known())
+}
+
+/// Returns the least length a cord must have, if a shorter one that is sold leaves more wrong: people would pull the
+/// generator closer.
+fn reach(worlds: [&Plan; 2], cord: &str) -> Option<Property> {
+    let (_, sold) = SOLD.iter().find(|(name, _)| *name == "length")?;
+    let no_worse = |world: &Plan, text: &str| {
+        let mut other = world.clone();
+        answer_as(&mut other, &format!("{cord}.length"), text)?;
+        Some(Wrong::of(&other) <= Wrong::of(world))
+    };
+    let suits = |text: &&&str| worlds.iter().all(|world| no_worse(world, text) == Some(true));
+    let shortest = sold.iter().rev().find(suits).filter(|it| Some(*it) != sold.last())?;
+    let length = bounds::LENGTH.read(shortest).ok()?;
+    Some(Property { key: "reach", value: Amount::of(length).into() })
 }
 
 /// What is wrong with a plan, worst first.
@@ -142,6 +166,8 @@ struct Wrong {
     /// Whether the generator is too small for all that must run at one time. No rule reports that for loads without an
     /// outlet, and an outlet is easy to get.
     too_small: bool,
+    /// How many findings are about exhaust, cautions included: with cords too short, people pull the generator closer.
+    exhaust: usize,
     /// How many loads have no outlet.
     unplaced: usize,
 }
@@ -153,6 +179,7 @@ impl Wrong {
             dangers: report.count(Signal::Danger),
             warnings: report.count(Signal::Warning),
             too_small: is_too_small(plan, &report.figures),
+            exhaust: report.findings.iter().filter(|it| it.area == "air").count(),
             unplaced: report.figures.sharing.unplaced.len(),
         }
     }
@@ -246,8 +273,10 @@ fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
     }
 }
 
-/// Returns what has to be on the package of a thing, from a plan in which its unknowns are answered.
-fn properties(best: &Plan, thing: &str) -> Vec<Property> {
+/// Returns what has to be on the package of a thing, from the plan itself and one in which its unknowns are answered.
+fn properties(plan: &Plan, best: &Plan, thing: &str) -> Vec<Property> {
+    // A length that somebody chose is not "or less".
+    let length = if length_is_open(plan, thing) { "length" } else { "long" };
     let mut all: Vec<(&'static str, Option<Value>)> = Vec::new();
     let name = |text: String| Some(Value::Name(text));
     let yes = |answer: Answer<bool>| (answer == Answer::Known(true)).then(|| Value::yes_no(true));
@@ -261,7 +290,7 @@ fn properties(best: &Plan, thing: &str) -> Vec<Property> {
                     ("outdoor", yes(cord.outdoor)),
                     ("wire", cord.wire.known().and_then(|it| name(it.to_string()))),
                     ("conductors", cord.conductors.known().map(|it| Value::Count((*it).into()))),
-                    ("length", amount(cord.length)),
+                    (length, amount(cord.length)),
                     ("gfci", yes(cord.gfci)),
                 ]
             }));
@@ -365,11 +394,28 @@ mod tests {
         };
         assert_eq!(
             all(&NOT_BOUGHT),
-            "plug L5-30P, ends L5-30R, outdoor yes, wire 10 AWG, conductors 3, length 100\u{a0}ft"
+            "plug L5-30P, ends L5-30R, outdoor yes, wire 10 AWG, conductors 3, length 100\u{a0}ft, reach 25\u{a0}ft"
         );
         let smaller = ("breaker = \"30 A\" # twist", "breaker = \"20 A\"");
         let found = all(&[&NOT_BOUGHT[..], &[smaller]].concat());
         assert!(found.contains("wire 16 AWG"), "{found}");
+    }
+
+    /// A cord that is too short for how far the generator must stand is not what the list asks for.
+    #[test]
+    fn a_cord_to_buy_is_long_enough() {
+        let long = |edits: &[(&str, &str)]| -> Vec<(&'static str, String)> {
+            let (_, mut buy) = wanted(edits);
+            buy.retain(|(key, _)| matches!(*key, "reach" | "length" | "long"));
+            buy
+        };
+        let told = |key, text: &str| (key, text.to_owned());
+        assert_eq!(long(&NOT_BOUGHT), [told("length", "100\u{a0}ft"), told("reach", "25\u{a0}ft")]);
+        // Near misses: who has said how long it will be, and a cord of which nothing needs to be far away.
+        let chosen = [&NOT_BOUGHT[..2], &NOT_BOUGHT[3..]].concat();
+        assert_eq!(long(&chosen), [told("long", "50\u{a0}ft")]);
+        let unused = crate::judge::build(&plan(AT_THE_SHOP)).figures.looks;
+        assert!(unused.iter().flat_map(|it| &it.buy).all(|it| it.key != "reach"), "{unused:?}");
     }
 
     /// What the right package clears is told by the list alone, not as a danger. Near misses: the same cord, bought; and

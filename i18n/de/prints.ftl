@@ -239,6 +239,7 @@ print-together-one = Dies alles darf zugleich laufen, sonst nichts: { $loads }.
 print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
+print-together-dot = darf laufen
 print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
 print-more-left-out = Andere Gruppen sind möglich. Danach fragen: tallywatt may.
 print-together-elsewhere = Was zusammen laufen darf: siehe Rechenblatt.

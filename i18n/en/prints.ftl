@@ -243,6 +243,8 @@ print-together-one = You may run all of these at the same time, and nothing else
 print-together-how = You may run everything with a dot at the same time, and nothing else.
 print-together-pick = Pick one column.
 print-together-number = A number: you may run that many of them, whichever you like.
+# What a dot is called to those who listen.
+print-together-dot = may run
 print-more = Or another group: { $count } more on the worksheet.
 print-more-left-out = Other groups are possible. To ask about one, run tallywatt may.
 # On a small card, in place of the table.

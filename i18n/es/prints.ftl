@@ -240,6 +240,7 @@ print-together-one = Puede usar todo esto a la vez, y nada más: { $loads }.
 print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
 print-together-pick = Elija una columna.
 print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
+print-together-dot = puede usarse
 print-more = U otro grupo: { $count } más en la memoria de cálculo.
 print-more-left-out = Hay otros grupos posibles. Para preguntar por uno: tallywatt may.
 print-together-elsewhere = Qué puede usar a la vez: vea la memoria de cálculo.

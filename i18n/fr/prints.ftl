@@ -243,6 +243,7 @@ print-together-one = Tout ceci peut marcher en même temps, et rien d’autre :
 print-together-how = Tout ce qui a un point peut marcher en même temps, et rien d’autre.
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
+print-together-dot = peut marcher
 print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
 print-more-left-out = D’autres groupes sont possibles. Pour en essayer un : tallywatt may.
 print-together-elsewhere = Ce qui peut marcher ensemble : voyez la feuille de calcul.

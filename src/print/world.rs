@@ -12,7 +12,7 @@ use typst::foundations::{Bytes, Datetime, Duration};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
-use typst::{Library, LibraryExt, World};
+use typst::{Feature, Library, LibraryExt, World};
 
 /// The only file that is not a template. Whatever a user typed comes in through it, as data:
 /// nothing in it is ever read as markup.
@@ -20,7 +20,11 @@ const DATA: &str = "data.json";
 
 static TEMPLATES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/label-templates");
 
-static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
+/// With the heads of a table's rows, for people who cannot see it.
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
+    let features = [Feature::A11yExtras].into_iter().collect();
+    LazyHash::new(Library::builder().with_features(features).build())
+});
 
 static SOURCES: LazyLock<BTreeMap<&'static str, Source>> = LazyLock::new(|| {
     embedded()

@@ -19,7 +19,7 @@ use typst::foundations::{Bytes, Datetime, Duration as Span};
 use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
 use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
-use typst::{Library, LibraryExt, World};
+use typst::{Feature, Library, LibraryExt, World};
 use typst_layout::PagedDocument;
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards};
 
@@ -81,7 +81,7 @@ fn bare(documents: Vec<(Document, String)>) -> usize {
     .flat_map(|face| Font::iter(Bytes::new(face)))
     .collect();
     let mut world = Bare {
-        library: LazyHash::new(Library::default()),
+        library: LazyHash::new(Library::builder().with_features([Feature::A11yExtras].into_iter().collect()).build()),
         book: LazyHash::new(FontBook::from_fonts(&fonts)),
         fonts,
         main: file("labels.typ"),

@@ -278,6 +278,21 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     assert_eq!(before, std::fs::read(dir.path().join("paper/card.pdf")).expect("still there"));
 }
 
+/// Templates that ask for what this version does not tell are of another: the folder is named, and how to begin anew.
+#[test]
+fn templates_of_another_version_are_told_with_their_folder() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    std::fs::create_dir(dir.path().join("ours")).expect("a folder");
+    let old = "#let data = json(\"data.json\")\n#data.no-longer-told\n";
+    std::fs::write(dir.path().join("ours/card.typ"), old).expect("a template");
+    let output = tallywatt(&["print", "mended.toml", "--into", "paper", "--templates", "ours"], dir.path());
+    assert_eq!(output.status.code(), Some(73));
+    let said = text(&output.stderr);
+    assert!(said.contains("card.typ") && said.contains("in ours might be from another version"), "{said}");
+    assert!(said.contains("tallywatt templates --into DIR"), "{said}");
+}
+
 #[test]
 fn json_amounts_are_exact_numbers_with_units() {
     let dir = folder();

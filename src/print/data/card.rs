@@ -116,6 +116,7 @@ const KEYS: &[&str] = &[
     "never-title",
     "never-how",
     "together-elsewhere",
+    "together-dot",
     "turns-title",
     "setup-title",
     "test-title",

@@ -108,6 +108,27 @@ fn the_card_marks_what_nothing_is_planned_for() {
     assert!(marked[0]["long"].is_null(), "{marked:?}");
 }
 
+/// Nameplates say watts, so each row that takes appliances shows the same watts as its label. Near miss: a row that only
+/// takes a box.
+#[test]
+fn a_row_where_appliances_go_in_has_its_watts() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let card = super::agree::data_of(&plan, &report, Document::Card).expect("a card");
+    let labels = super::agree::data_of(&plan, &report, Document::Labels).expect("labels");
+    let of = |list: &serde_json::Value, id: &str| {
+        let mut found = list.as_array().expect("a list").iter();
+        found.find(|it| it["id"] == id).unwrap_or_else(|| panic!("no {id}")).clone()
+    };
+    let watts = |id: &str| of(&card["rows"], id)["watts"].clone();
+    for id in ["tents.1", "box-left", "box-lamp"] {
+        assert!(watts(id).is_string(), "{id}");
+        assert_eq!(watts(id), of(&labels["items"], id)["long"]["watts"], "{id}");
+    }
+    for id in ["twist", "long", "box", "box-through"] {
+        assert!(watts(id).is_null(), "{id}");
+    }
+}
+
 /// Two different outlets of a box are asked about one at a time, each by its name.
 #[test]
 fn the_look_sheet_asks_nothing_twice() {

@@ -61,6 +61,12 @@ fn every_drawing_has_words_and_every_table_has_a_head() {
             }
             let headed = kinds("TH").filter(|(_, _, above)| above.contains(&"Table".to_owned())).count();
             assert!(headed >= kinds("Table").count(), "{name}");
+            // So has every row of figures.
+            let rows = kinds("TR").count();
+            assert!(
+                !["card.pdf", "worksheet.pdf"].contains(&name.as_str()) || headed >= rows,
+                "{name}: {headed} {rows}"
+            );
             // The drawings are the faces on the labels, the sign on the card and the curves on the worksheet.
             let drawn = match name.as_str() {
                 "labels.pdf" => 10,

@@ -430,8 +430,8 @@ mod tests {
         let words = words::Words::english();
         let all = command(&words, true);
         let names = all.get_subcommands().map(clap::Command::get_name);
-        let named = EXAMPLES.iter().map(|(name, _)| *name).filter(|name| !name.is_empty());
-        assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), named.collect());
+        let shown = EXAMPLES.iter().map(|(name, _)| *name).filter(|name| !name.is_empty());
+        assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), shown.collect());
     }
 
     /// No sentence tells of an option or a command that there is not.

@@ -195,7 +195,7 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
             return failure;
         };
         let near = nearest(name, known.iter().map(String::as_str));
-        near.into_iter().fold(failure, |failure, near| failure.near(near, words))
+        failure.near(near, words)
     })
 }
 

@@ -62,7 +62,7 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
         .into_iter()
         .find(|text| !text.is_empty());
     if let Some(nearest) = nearest {
-        return failure.near(&nearest, words);
+        return failure.near(Some(&nearest), words);
     }
     let help = command_of(&of(ContextKind::Usage))
         .map_or_else(|| "tallywatt --help".to_owned(), |command| format!("tallywatt {command} --help"));
@@ -87,7 +87,7 @@ pub(super) fn help(asked: Option<&str>, words: &Words) -> Result<Done, Failure> 
     }
     let failure = Failure::text(Kind::Usage, words.with("usage-unknown-command", [("argument", name.into())]));
     let near = nearest(name, all.get_subcommands().map(clap::Command::get_name));
-    Err(near.into_iter().fold(failure, |failure, near| failure.near(near, words)))
+    Err(failure.near(near, words))
 }
 
 /// A language that is not there.

@@ -632,7 +632,7 @@ fn without_room_for_a_draft_there_is_still_a_plan() {
     let text = tallywatt::plan::demo::MENDED;
     std::fs::write(&plan, text.as_bytes()).unwrap();
     // A file stands where the folder would.
-    std::fs::write(&home.path().join("data"), b"no folder").unwrap();
+    std::fs::write(home.path().join("data"), b"no folder").unwrap();
     let change = "site\nsite.sleepers_at\n80 ft\n";
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
     assert_eq!(status, Some(130), "{said}");

@@ -501,7 +501,7 @@ mod tests {
             &["tallywatt", "check", "a", "--format", "text", "--format", "json"],
         ] {
             let error = command(&words, true).try_get_matches_from(wrong).expect_err("a wrong call");
-            let said = super::super::usage::failure(&error, &words).shown(&words);
+            let said = super::super::usage::failure(&error, wrong, &words).shown(&words);
             let known = format!("{known} {} PLAN", wrong.join(" "));
             let found = words::language::unmarked(&said, &known);
             assert!(found.is_empty(), "{found:?} in {said}");

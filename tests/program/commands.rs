@@ -625,6 +625,10 @@ fn what_was_learned_goes_into_the_plan() {
     assert!(again.contains("“front”") && !again.contains("“twist”") && again.contains("the card"), "{again}");
     let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
     assert!(text(&output.stdout).contains("do not need to print"));
+    // Standard input cannot be changed.
+    let output = tallywatt(&["learned", "-", "front", "hot"], dir.path());
+    assert_eq!(output.status.code(), Some(65));
+    assert!(!dir.path().join("-").exists());
     // A danger, a bad reading, and what nobody understands, which changes nothing.
     assert_eq!(learn(&["long", "hot"]).0, Some(2));
     assert_eq!(learn(&["box-left 109 V"]).0, Some(2));

@@ -167,8 +167,7 @@ fn hold(
         };
         // A plan that this program made and cannot read back would be its own fault; better
         // said now than found at the camp.
-        let plan =
-            plan::read(&text).map_err(|problems| prints::bad_plan(&problems, &text, Path::new("plan.toml"), words))?;
+        let plan = prints::read(&text, Path::new("plan.toml"), words)?;
         let report = judge::build(&plan);
         if let Some(before) = &before {
             asker.tell(&effect(before, &report, words))?;

@@ -699,6 +699,23 @@ fn the_terminal_never_goes_deaf() {
     }
 }
 
+/// Ctrl-C while nothing is asked and much is being done ends it, with nothing written and the answers kept.
+#[test]
+fn control_c_ends_it_while_it_prints() {
+    let home = tempfile::tempdir().unwrap();
+    std::fs::write(home.path().join("ours.toml"), tallywatt::plan::demo::MENDED).unwrap();
+    let arguments = ["ask", "ours.toml", "--print-language", "en,es,fr,de"];
+    let mut person = Person::sits_down_at(home.path(), 40, 80, &[], &arguments);
+    person.answers("Is this right?", "check");
+    person.answers("to do now?", "Print");
+    person.answers("Which folder", "prints");
+    std::thread::sleep(Duration::from_millis(300));
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    person.sees("nothing was changed");
+    assert!(!home.path().join("prints").exists());
+}
+
 /// Pasted and erased while no question is open: before the first one is.
 #[test]
 fn what_was_typed_while_nothing_was_asked_is_no_answer() {

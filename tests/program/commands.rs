@@ -359,7 +359,7 @@ fn a_check_fails_on_what_it_is_told_to() {
     }
 }
 
-/// Every call that help shows works on the demo plan, typed as it stands there.
+/// Every call that help or the README shows works on the demo plan, typed as it stands there.
 #[test]
 fn the_examples_of_help_work() {
     let dir = folder();
@@ -384,6 +384,8 @@ fn the_examples_of_help_work() {
             page.lines().filter_map(|line| line.strip_prefix("  tallywatt ").map(str::to_owned)).collect::<Vec<_>>()
         })
         .collect();
+    let page = include_str!("../../README.md");
+    calls.extend(page.split("`tallywatt ").skip(1).filter_map(|rest| rest.split('`').next()).map(str::to_owned));
     calls.sort_unstable();
     calls.dedup();
     assert!(calls.len() > names.len(), "{calls:?}");
@@ -391,6 +393,7 @@ fn the_examples_of_help_work() {
         let at = folder();
         plan(at.path(), "plan.toml", WEEKEND);
         plan(at.path(), "old.toml", MENDED);
+        plan(at.path(), "new.toml", WEEKEND);
         plan(at.path(), "answers.txt", "check\nleave\n");
         let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
             .args(call.split(' '))

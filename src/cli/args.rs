@@ -21,8 +21,28 @@ pub(super) struct Arguments {
     pub(super) units: Option<UnitsName>,
     #[arg(long, global = true, display_order = 901, value_name = "LANGUAGE", value_delimiter = ',')]
     pub(super) print_language: Vec<String>,
+    #[arg(long, global = true, display_order = 903, value_enum, value_name = "WHEN", default_value_t = Color::Auto)]
+    pub(super) color: Color,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
+}
+
+/// Whether what is said has colors.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Color {
+    Auto,
+    Always,
+    Never,
+}
+
+impl From<Color> for anstream::ColorChoice {
+    fn from(color: Color) -> Self {
+        match color {
+            Color::Auto => Self::Auto,
+            Color::Always => Self::Always,
+            Color::Never => Self::Never,
+        }
+    }
 }
 
 #[derive(Debug, Subcommand)]

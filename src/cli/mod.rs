@@ -69,6 +69,7 @@ pub(crate) fn run() -> ExitCode {
         }
         Err(error) => return usage::failure(&error, &raw, &words).report(&words),
     };
+    anstream::ColorChoice::from(arguments.color).write_global();
     let reader = match reader.printing(&arguments.print_language) {
         Ok(reader) => reader,
         Err(lost) => return usage::no_language(&lost, &words).report(&words),

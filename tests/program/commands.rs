@@ -29,6 +29,21 @@ fn a_full_disk_is_told() {
     }
 }
 
+/// Colors as asked for, whatever the output is.
+#[test]
+fn colors_are_there_when_asked_for() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    plan(dir.path(), "bad.toml", "x = 1");
+    for (choice, coloured) in [("always", true), ("never", false), ("auto", false)] {
+        for name in ["weekend.toml", "bad.toml"] {
+            let output = tallywatt(&["check", "--color", choice, name], dir.path());
+            let said = text(&output.stdout) + &text(&output.stderr);
+            assert_eq!(said.contains('\u{1b}'), coloured, "{choice}, {name}: {said}");
+        }
+    }
+}
+
 /// Names of files and arguments are written out where they would steer the terminal.
 #[test]
 fn nothing_that_is_named_steers_the_terminal() {

@@ -33,6 +33,7 @@ cli-arg-help = Mostrar la ayuda; --help muestra también ejemplos
 cli-arg-version = Mostrar la versión
 cli-arg-language = El idioma de la pantalla y de los impresos, como es o fr-CA; si falta, el del plan o el del sistema
 cli-arg-units = Pies, galones y °F, o metros, litros y °C; si falta, como es usual en la región del idioma
+cli-arg-color = Colores en la pantalla; "auto" los usa en una terminal, salvo que exista NO_COLOR
 cli-arg-print-language = El idioma de los impresos, si no es el de la pantalla; con varios se hace un juego de cada uno: es,fr
 
 # What stands for a value. Capitals.
@@ -57,6 +58,7 @@ cli-value-print = IMPRESO
 cli-value-right-down = DERECHA, ABAJO
 cli-value-signal = SEÑAL
 cli-value-units = UNIDADES
+cli-value-when = CUÁNDO
 cli-value-words = PALABRAS
 cli-value-yyyy-mm-dd = AAAA-MM-DD
 cli-values = [{ $values }]

@@ -21,8 +21,28 @@ pub(super) struct Arguments {
     pub(super) units: Option<UnitsName>,
     #[arg(long, global = true, display_order = 901, value_name = "LANGUAGE", value_delimiter = ',')]
     pub(super) print_language: Vec<String>,
+    #[arg(long, global = true, display_order = 903, value_enum, value_name = "WHEN", default_value_t = Color::Auto)]
+    pub(super) color: Color,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
+}
+
+/// Whether what is said has colors.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Color {
+    Auto,
+    Always,
+    Never,
+}
+
+impl From<Color> for anstream::ColorChoice {
+    fn from(color: Color) -> Self {
+        match color {
+            Color::Auto => Self::Auto,
+            Color::Always => Self::Always,
+            Color::Never => Self::Never,
+        }
+    }
 }
 
 #[derive(Debug, Subcommand)]
@@ -430,8 +450,8 @@ mod tests {
         let words = words::Words::english();
         let all = command(&words, true);
         let names = all.get_subcommands().map(clap::Command::get_name);
-        let named = EXAMPLES.iter().map(|(name, _)| *name).filter(|name| !name.is_empty());
-        assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), named.collect());
+        let shown = EXAMPLES.iter().map(|(name, _)| *name).filter(|name| !name.is_empty());
+        assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), shown.collect());
     }
 
     /// No sentence tells of an option or a command that there is not.
@@ -501,7 +521,7 @@ mod tests {
             &["tallywatt", "check", "a", "--format", "text", "--format", "json"],
         ] {
             let error = command(&words, true).try_get_matches_from(wrong).expect_err("a wrong call");
-            let said = super::super::usage::failure(&error, &words).shown(&words);
+            let said = super::super::usage::failure(&error, wrong, &words).shown(&words);
             let known = format!("{known} {} PLAN", wrong.join(" "));
             let found = words::language::unmarked(&said, &known);
             assert!(found.is_empty(), "{found:?} in {said}");

@@ -4,7 +4,6 @@ use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
 use tallywatt::judge;
-use tallywatt::plan;
 use tallywatt::plan::demo::{MENDED, WEEKEND, named};
 use tallywatt::words::{Words, wrapping};
 
@@ -25,7 +24,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let (text, folder) = if arguments.fixed { (MENDED, FOLDER_FIXED) } else { (WEEKEND, FOLDER) };
     let into = arguments.into.clone().unwrap_or_else(|| PathBuf::from(folder));
     let text = &*in_language(text, words);
-    let plan = plan::read(text).map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
+    let plan = prints::read(text, Path::new(folder), words)?;
     let report = judge::build(&plan);
     let prints = prints::render(&plan, reader, &prints::defaults(), None)?.0;
     let mut files = prints.files;

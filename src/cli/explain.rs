@@ -21,17 +21,12 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
         }
         return Ok(Done::saying(list));
     };
-    match rules::find(code) {
-        Some(rule) => Ok(Done::saying(laid_out(&words.page(rule), width()))),
-        None => {
-            let failure = Failure::text(Kind::Usage, words.with("failure-no-rule", [("code", code.as_str().into())]));
-            let near = nearest(code, rules::all().flat_map(|rule| [rule.code, rule.name]));
-            Err(near
-                .into_iter()
-                .fold(failure, |failure, near| failure.near(near, words))
-                .hint(words.text("failure-no-rule-hint")))
-        }
+    if let Some(rule) = rules::find(code) {
+        return Ok(Done::saying(laid_out(&words.page(rule), width())));
     }
+    let near = nearest(code, rules::all().flat_map(|rule| [rule.code, rule.name]));
+    let failure = Failure::text(Kind::Usage, words.with("failure-no-rule", [("code", code.as_str().into())]));
+    Err(failure.near(near, words).hint(words.text("failure-no-rule-hint")))
 }
 
 /// A page as a terminal shows it: headings bold, each paragraph and item wrapped.

@@ -62,7 +62,10 @@ impl Failure {
     }
 
     /// With what was meant, perhaps.
-    pub(super) fn near(self, nearest: &str, words: &Words) -> Self {
+    pub(super) fn near(self, nearest: Option<&str>, words: &Words) -> Self {
+        let Some(nearest) = nearest else {
+            return self;
+        };
         self.hint(words.with("usage-nearest", [("nearest", nearest.into())]))
     }
 

@@ -17,7 +17,9 @@ use super::{Done, check, prints, width};
 
 pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure> {
     let path = &arguments.plan;
-    let (text, before) = prints::load_text(path, &reader.words)?;
+    // It is written again: no standard input.
+    let text = store::read_text(path).map_err(|error| prints::stored(&error, Kind::BadPlan, &reader.words))?;
+    let before = prints::read(&text, path, &reader.words)?;
     let words = &*reader.of_plan(&before);
     let said = arguments.words.join(" ");
     let unclear = |unclear: &Unclear| {
@@ -36,7 +38,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
     let _ = writeln!(merged, "# {today} {line}");
     // What this program writes and cannot read would be its own fault; better said now.
-    let after = plan::read(&merged).map_err(|problems| prints::bad_plan(&problems, &merged, path, words))?;
+    let after = prints::read(&merged, path, words)?;
     store::rewrite(path, &text, &merged).map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     let now = judge::build(&after);
     let outdated = print::outdated((&before, &report), (&after, &now), words)

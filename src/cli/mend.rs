@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 use std::path::Path;
 
-use tallywatt::plan::{self, store};
+use tallywatt::plan::store;
 use tallywatt::words::wrapping;
 use tallywatt::{mend, report};
 
@@ -26,9 +26,7 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     if let Some(into) = arguments.into.as_ref().filter(|_| changed) {
         let text = prints::changed(&text, &plan, &mended.plan);
         // What this program writes and cannot read would be its own fault; better said now.
-        if let Err(problems) = plan::read(&text) {
-            return Err(prints::bad_plan(&problems, &text, into, words));
-        }
+        prints::read(&text, into, words)?;
         store::write_new(into, text.as_bytes()).map_err(unwritten)?;
         wrote = Some(into.display().to_string());
     }

@@ -56,7 +56,7 @@ pub(crate) fn run() -> ExitCode {
     if let Some(lost) = lost {
         return usage::no_language(&lost, &words).report(&words);
     }
-    let arguments = match args::command(&words, raw.iter().any(|it| it == "--help")).try_get_matches_from(raw) {
+    let arguments = match args::command(&words, raw.iter().any(|it| it == "--help")).try_get_matches_from(&raw) {
         Ok(matches) => Arguments::from_arg_matches(&matches),
         Err(error) => Err(error),
     };
@@ -67,8 +67,9 @@ pub(crate) fn run() -> ExitCode {
             let said = say(&error.render().ansi().to_string(), &words);
             return said.map_or_else(|failure| failure.report(&words), |()| ExitCode::SUCCESS);
         }
-        Err(error) => return usage::failure(&error, &words).report(&words),
+        Err(error) => return usage::failure(&error, &raw, &words).report(&words),
     };
+    anstream::ColorChoice::from(arguments.color).write_global();
     let reader = match reader.printing(&arguments.print_language) {
         Ok(reader) => reader,
         Err(lost) => return usage::no_language(&lost, &words).report(&words),

@@ -200,7 +200,7 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
             return failure;
         };
         let near = nearest(name, known.iter().map(String::as_str));
-        near.into_iter().fold(failure, |failure, near| failure.near(near, words))
+        failure.near(near, words)
     })
 }
 
@@ -236,8 +236,13 @@ pub(super) fn load_text(path: &Path, words: &Words) -> Result<(String, Plan), Fa
     let text =
         if path.as_os_str() == "-" { store::read_from(std::io::stdin().lock(), path) } else { store::read_text(path) };
     let text = text.map_err(|error| stored(&error, Kind::BadPlan, words))?;
-    let plan = plan::read(&text).map_err(|problems| bad_plan(&problems, &text, path, words))?;
+    let plan = read(&text, path, words)?;
     Ok((text, plan))
+}
+
+/// The plan of a text that this file has.
+pub(super) fn read(text: &str, path: &Path, words: &Words) -> Result<Plan, Failure> {
+    plan::read(text).map_err(|problems| bad_plan(&problems, text, path, words))
 }
 
 /// The text of a plan file with what was changed in its plan: comments and order stay as they are, as long as that
@@ -249,7 +254,7 @@ pub(super) fn changed(text: &str, before: &Plan, after: &Plan) -> String {
 }
 
 /// Every problem of a plan, each in its place.
-pub(super) fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
+fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
     let path = path.display().to_string();
     let choice = anstream::AutoStream::choice(&std::io::stderr());
     let look = Look { coloured: choice != anstream::ColorChoice::Never, width: width() };

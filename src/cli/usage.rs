@@ -1,16 +1,18 @@
 //! A call that cannot be understood, in the reader's words.
 
+use std::ffi::OsStr;
 use std::path::Path;
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 use tallywatt::words::{Library, Words};
 
+use super::args::EXAMPLES;
 use super::failure::{Failure, Kind};
 use super::reader::NoLanguage;
 use super::{Done, args, command, nearest};
 
-/// What the parser found wrong.
-pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
+/// What the parser found wrong with a call.
+pub(super) fn failure(error: &clap::Error, call: &[impl AsRef<OsStr>], words: &Words) -> Failure {
     let of = |kind| error.get(kind).map(plain).unwrap_or_default();
     let mut argument = of(ContextKind::InvalidArg);
     let value = of(ContextKind::InvalidValue);
@@ -62,18 +64,13 @@ pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
         .into_iter()
         .find(|text| !text.is_empty());
     if let Some(nearest) = nearest {
-        return failure.near(&nearest, words);
+        return failure.near(Some(&nearest), words);
     }
-    let help = command_of(&of(ContextKind::Usage))
-        .map_or_else(|| "tallywatt --help".to_owned(), |command| format!("tallywatt {command} --help"));
-    failure.hint(words.with("usage-help", [("help", help.into())]))
-}
-
-/// The command that was called, by the line of how it is called: its own options stand on its own page.
-fn command_of(usage: &str) -> Option<&str> {
-    let mut words = usage.split_whitespace();
-    words.find(|word| *word == "tallywatt")?;
-    words.next().filter(|next| next.chars().all(|c| c.is_ascii_lowercase()))
+    // Its own options stand on the page of the command.
+    let known = |word: &&str| EXAMPLES.iter().any(|(name, _)| name == word);
+    let called = call.iter().skip(1).filter_map(|word| word.as_ref().to_str()).find(known);
+    let help: Vec<&str> = ["tallywatt"].into_iter().chain(called).chain(["--help"]).collect();
+    failure.hint(words.with("usage-help", [("help", help.join(" ").into())]))
 }
 
 /// The help of a command, or of the whole.
@@ -87,7 +84,7 @@ pub(super) fn help(asked: Option<&str>, words: &Words) -> Result<Done, Failure> 
     }
     let failure = Failure::text(Kind::Usage, words.with("usage-unknown-command", [("argument", name.into())]));
     let near = nearest(name, all.get_subcommands().map(clap::Command::get_name));
-    Err(near.into_iter().fold(failure, |failure, near| failure.near(near, words)))
+    Err(failure.near(near, words))
 }
 
 /// A language that is not there.
@@ -127,10 +124,11 @@ mod tests {
         for (call, page) in [
             (&["tallywatt", "print", "a"][..], "“tallywatt print --help”"),
             (&["tallywatt", "may", "a"], "“tallywatt may --help”"),
+            (&["tallywatt", "print", "a", "--into", "b", "--start-at", "0"], "“tallywatt print --help”"),
             (&["tallywatt", "--zzz"], "“tallywatt --help”"),
         ] {
-            let error = args::command(&words, true).try_get_matches_from(call);
-            let said = failure(&error.expect_err("a wrong call"), &words).shown(&words);
+            let error = args::command(&words, false).try_get_matches_from(call);
+            let said = failure(&error.expect_err("a wrong call"), call, &words).shown(&words);
             assert!(said.contains(page), "{said}");
         }
     }

@@ -37,6 +37,14 @@ pub fn interrupt() -> bool {
     keys::is_held()
 }
 
+/// A question is open.
+static ASKED: AtomicBool = AtomicBool::new(false);
+
+/// Whether a question is open: what was typed ahead of Ctrl-C may still be an answer to it.
+pub fn is_asking() -> bool {
+    ASKED.load(Ordering::Relaxed)
+}
+
 /// Leaves the terminal as it was before the questions, for whoever ends the program in the middle of one.
 pub fn give_back() {
     if keys::is_held() {
@@ -45,7 +53,7 @@ pub fn give_back() {
     keys::give_back();
 }
 
-/// The cursor is hidden while it lives: a prompt shows it where it stands.
+/// A question is open while it lives, and the cursor hidden: a prompt shows it where it stands.
 struct Hidden {
     _open: Open,
 }
@@ -54,12 +62,14 @@ impl Hidden {
     fn new(keys: &Keys) -> std::io::Result<Self> {
         let open = keys.question()?;
         execute!(std::io::stderr(), cursor::Hide)?;
+        ASKED.store(true, Ordering::Relaxed);
         Ok(Self { _open: open })
     }
 }
 
 impl Drop for Hidden {
     fn drop(&mut self) {
+        ASKED.store(false, Ordering::Relaxed);
         let _ = execute!(std::io::stderr(), cursor::Show);
     }
 }

@@ -29,6 +29,21 @@ fn a_full_disk_is_told() {
     }
 }
 
+/// Colors as asked for, whatever the output is.
+#[test]
+fn colors_are_there_when_asked_for() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    plan(dir.path(), "bad.toml", "x = 1");
+    for (choice, coloured) in [("always", true), ("never", false), ("auto", false)] {
+        for name in ["weekend.toml", "bad.toml"] {
+            let output = tallywatt(&["check", "--color", choice, name], dir.path());
+            let said = text(&output.stdout) + &text(&output.stderr);
+            assert_eq!(said.contains('\u{1b}'), coloured, "{choice}, {name}: {said}");
+        }
+    }
+}
+
 /// Names of files and arguments are written out where they would steer the terminal.
 #[test]
 fn nothing_that_is_named_steers_the_terminal() {
@@ -374,7 +389,7 @@ fn a_check_fails_on_what_it_is_told_to() {
     }
 }
 
-/// Every call that help shows works on the demo plan, typed as it stands there.
+/// Every call that help or the README shows works on the demo plan, typed as it stands there.
 #[test]
 fn the_examples_of_help_work() {
     let dir = folder();
@@ -399,6 +414,8 @@ fn the_examples_of_help_work() {
             page.lines().filter_map(|line| line.strip_prefix("  tallywatt ").map(str::to_owned)).collect::<Vec<_>>()
         })
         .collect();
+    let page = include_str!("../../README.md");
+    calls.extend(page.split("`tallywatt ").skip(1).filter_map(|rest| rest.split('`').next()).map(str::to_owned));
     calls.sort_unstable();
     calls.dedup();
     assert!(calls.len() > names.len(), "{calls:?}");
@@ -406,6 +423,7 @@ fn the_examples_of_help_work() {
         let at = folder();
         plan(at.path(), "plan.toml", WEEKEND);
         plan(at.path(), "old.toml", MENDED);
+        plan(at.path(), "new.toml", WEEKEND);
         plan(at.path(), "answers.txt", "check\nleave\n");
         let output = Command::new(env!("CARGO_BIN_EXE_tallywatt"))
             .args(call.split(' '))
@@ -640,6 +658,10 @@ fn what_was_learned_goes_into_the_plan() {
     assert!(again.contains("“front”") && !again.contains("“twist”") && again.contains("the card"), "{again}");
     let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
     assert!(text(&output.stdout).contains("do not need to print"));
+    // Standard input cannot be changed.
+    let output = tallywatt(&["learned", "-", "front", "hot"], dir.path());
+    assert_eq!(output.status.code(), Some(65));
+    assert!(!dir.path().join("-").exists());
     // A danger, a bad reading, and what nobody understands, which changes nothing.
     assert_eq!(learn(&["long", "hot"]).0, Some(2));
     assert_eq!(learn(&["box-left 109 V"]).0, Some(2));

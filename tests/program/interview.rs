@@ -635,7 +635,7 @@ fn without_room_for_a_draft_there_is_still_a_plan() {
     let text = tallywatt::plan::demo::MENDED;
     std::fs::write(&plan, text.as_bytes()).unwrap();
     // A file stands where the folder would.
-    std::fs::write(&home.path().join("data"), b"no folder").unwrap();
+    std::fs::write(home.path().join("data"), b"no folder").unwrap();
     let change = "site\nsite.sleepers_at\n80 ft\n";
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
     assert_eq!(status, Some(130), "{said}");
@@ -700,6 +700,23 @@ fn the_terminal_never_goes_deaf() {
         let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
         assert!(draft.contains("2000 W"), "{half:?}: {draft}");
     }
+}
+
+/// Ctrl-C while nothing is asked and much is being done ends it, with nothing written and the answers kept.
+#[test]
+fn control_c_ends_it_while_it_prints() {
+    let home = tempfile::tempdir().unwrap();
+    std::fs::write(home.path().join("ours.toml"), tallywatt::plan::demo::MENDED).unwrap();
+    let arguments = ["ask", "ours.toml", "--print-language", "en,es,fr,de"];
+    let mut person = Person::sits_down_at(home.path(), 40, 80, &[], &arguments);
+    person.answers("Is this right?", "check");
+    person.answers("to do now?", "Print");
+    person.answers("Which folder", "prints");
+    std::thread::sleep(Duration::from_millis(300));
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    person.sees("nothing was changed");
+    assert!(!home.path().join("prints").exists());
 }
 
 /// Pasted and erased while no question is open: before the first one is.

@@ -16,8 +16,15 @@ use crate::cli::{Done, check, prints, say, width};
 
 /// What to do with a plan that has been checked.
 pub(super) enum After {
-    Save,
-    Print(PathBuf),
+    /// Write it, and print it into this folder.
+    Write(Option<PathBuf>),
+    Go(Then),
+}
+
+/// How it goes on.
+pub(super) enum Then {
+    /// It is written.
+    Written(Done),
     /// Ask and check again: somebody else changed the file.
     Again,
     Change,
@@ -77,9 +84,9 @@ pub(super) fn after(
         // Once it is answered, something else stands above.
         let what = View::plain(words.text("interview-after"), std::mem::take(&mut why), list);
         match asker.ask(&what)? {
-            Answered::Ended => return Ok(After::Ended),
-            Answered::Interrupted => return Ok(After::Interrupted),
-            Answered::Input(Input::Back) => return Ok(After::Change),
+            Answered::Ended => return Ok(After::Go(Then::Ended)),
+            Answered::Interrupted => return Ok(After::Go(Then::Interrupted)),
+            Answered::Input(Input::Back) => return Ok(After::Go(Then::Change)),
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {
                     if let Some(then) = folder(asker, plan, edited)? {
@@ -103,11 +110,11 @@ pub(super) fn after(
                     }
                 }
                 "all" => say(&format!("\n{}\n", check::brief(report, words)), words)?,
-                "save" => return Ok(After::Save),
-                "change" => return Ok(After::Change),
-                "look" if looks => return Ok(After::Look),
+                "save" => return Ok(After::Write(None)),
+                "change" => return Ok(After::Go(Then::Change)),
+                "look" if looks => return Ok(After::Go(Then::Look)),
                 "look" => asker.tell(&words.text("reject-choice"))?,
-                "leave" => return Ok(After::Leave),
+                "leave" => return Ok(After::Go(Then::Leave)),
                 _ => {}
             },
             Answered::Input(_) => {}
@@ -154,8 +161,8 @@ fn take(asker: &mut Asker<'_>, plan: &Plan, (report, mended): &(Report, Mended))
     );
     loop {
         let answer = match asker.ask(&which)? {
-            Answered::Ended => return Ok(Some(After::Ended)),
-            Answered::Interrupted => return Ok(Some(After::Interrupted)),
+            Answered::Ended => return Ok(Some(After::Go(Then::Ended))),
+            Answered::Interrupted => return Ok(Some(After::Go(Then::Interrupted))),
             Answered::Input(Input::Answer(answer)) => answer,
             Answered::Input(_) => return Ok(None),
         };
@@ -165,7 +172,7 @@ fn take(asker: &mut Asker<'_>, plan: &Plan, (report, mended): &(Report, Mended))
         };
         let wanted = |at: usize| !is_change(&repairs[at]) || marked.contains(&value(at));
         let plan = mended.taken(plan, report, wanted);
-        return Ok(Some(After::Take(Box::new(plan))));
+        return Ok(Some(After::Go(Then::Take(Box::new(plan)))));
     }
 }
 
@@ -180,8 +187,8 @@ fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result
     );
     loop {
         let into = match asker.ask(&folder)? {
-            Answered::Ended => return Ok(Some(After::Ended)),
-            Answered::Interrupted => return Ok(Some(After::Interrupted)),
+            Answered::Ended => return Ok(Some(After::Go(Then::Ended))),
+            Answered::Interrupted => return Ok(Some(After::Go(Then::Interrupted))),
             Answered::Input(Input::Back) => return Ok(None),
             Answered::Input(Input::Explain) => {
                 asker.tell(&words.text("interview-folder.help"))?;
@@ -197,7 +204,7 @@ fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result
             asker.tell(&words.with("interview-folder-taken", [("dir", path.into())]))?;
             continue;
         }
-        return Ok(Some(After::Print(into)));
+        return Ok(Some(After::Write(Some(into))));
     }
 }
 

@@ -39,7 +39,7 @@ impl Edited {
     }
 
     fn from_text(path: PathBuf, base: String, words: &Words) -> Result<Self, Failure> {
-        let plan = plan::read(&base).map_err(|problems| prints::bad_plan(&problems, &base, &path, words))?;
+        let plan = prints::read(&base, &path, words)?;
         let shown = path.display().to_string();
         let mut draft = interview::draft_of(&plan, STEM).ok_or_else(|| {
             let values = [("path", shown.as_str().into())];
@@ -58,10 +58,7 @@ impl Edited {
             return Ok(self.base.clone());
         }
         let text = read(&self.path, words)?;
-        match plan::read(&text) {
-            Ok(_) => Ok(text),
-            Err(problems) => Err(prints::bad_plan(&problems, &text, &self.path, words)),
-        }
+        prints::read(&text, &self.path, words).map(|_| text)
     }
 
     /// This text of the file with the changes in it.

@@ -27,16 +27,25 @@ pub(super) fn watch(said: String) -> Said {
         use std::io::Write as _;
 
         use signal_hook::consts::{SIGINT, SIGTERM};
+        use tallywatt::interview::terminal;
+
+        /// What is under way may take so long.
+        const STEP: std::time::Duration = std::time::Duration::from_millis(250);
         let said = said.clone();
         // Without it, Ctrl-C still ends the program, and the answers are kept all the same.
         if let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT, SIGTERM]) {
             std::thread::spawn(move || {
                 if let Some(signal) = signals.forever().next() {
-                    // Whoever is asked says it. Whatever keeps that from ending, this ends.
-                    if signal == SIGINT && tallywatt::interview::terminal::interrupt() {
-                        std::thread::sleep(std::time::Duration::from_secs(1));
+                    if signal == SIGINT && terminal::interrupt() {
+                        // Whoever is asked says it; and an answer that was just given is kept. Whatever does not end by
+                        // that, this ends.
+                        let mut steps = 0..4;
+                        std::thread::sleep(STEP);
+                        while terminal::is_asking() && steps.next().is_some() {
+                            std::thread::sleep(STEP);
+                        }
                     }
-                    tallywatt::interview::terminal::give_back();
+                    terminal::give_back();
                     let _ = anstream::stderr().write_all(said.now().as_bytes());
                     std::process::exit(128 + signal);
                 }

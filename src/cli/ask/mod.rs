@@ -14,12 +14,12 @@ use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
 use tallywatt::interview::{self, Input, Notice, Outcome, PromptError, Prompter, Start, View};
 use tallywatt::judge;
-use tallywatt::plan;
 use tallywatt::plan::store::{self, Drafts, Fault, StoreError};
+use tallywatt::plan::{self, Plan};
 use tallywatt::report::{self, Report};
 use tallywatt::words::{Words, wrapping};
 
-use after::After;
+use after::{After, Then};
 use drafts::{Keeper, Kept, Opened};
 use edited::Edited;
 
@@ -54,7 +54,7 @@ impl Asker<'_> {
     }
 
     /// Tells it, and gives its exit status.
-    fn tell_failure(&mut self, failure: Failure) -> Result<Option<u8>, Failure> {
+    fn tell_failure(&mut self, failure: &Failure) -> Result<Option<u8>, Failure> {
         self.tell(&failure.shown(self.words))?;
         Ok(Some(failure.status()))
     }
@@ -165,74 +165,89 @@ fn hold(
             Outcome::Quit { draft } => return Ok(left(&draft, &kept.kept, words)),
         };
         let stands = edited.as_ref().map(|edited| edited.now(words));
-        let mut stands = stands.transpose()?;
+        let stands = stands.transpose()?;
         let text = match (&edited, &stands) {
             (Some(edited), Some(stands)) => edited.changed(stands, &plan),
             _ => plan::write(&plan),
         };
         // A plan that this program made and cannot read back would be its own fault; better
         // said now than found at the camp.
-        let plan =
-            plan::read(&text).map_err(|problems| prints::bad_plan(&problems, &text, Path::new("plan.toml"), words))?;
+        let plan = prints::read(&text, Path::new("plan.toml"), words)?;
         let report = judge::build(&plan);
         if let Some(before) = &before {
             asker.tell(&effect(before, &report, words))?;
         }
         asker.tell(&(words.count(&report) + "\n" + &words.text("check-defer")))?;
-        // What cannot be written is told, and something else may be done then.
-        let then = loop {
-            let then = after::after(&mut asker, &plan, &report, edited.as_ref())?;
-            if !matches!(then, After::Save | After::Print(_)) {
-                break then;
-            }
-            if let (Some(edited), Some(stands)) = (&edited, &mut stands) {
-                match store::rewrite(&edited.path, stands, &text) {
-                    Ok(()) => stands.clone_from(&text),
-                    Err(StoreError { fault: Fault::Changed, .. }) => {
-                        let path = edited.path.display().to_string();
-                        asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
-                        break After::Again;
-                    }
-                    Err(error) => {
-                        failed = asker.tell_failure(prints::stored(&error, Kind::CannotWrite, words))?;
-                        continue;
-                    }
-                }
-            }
-            let After::Print(into) = &then else {
-                break then;
-            };
-            match after::print(into, &plan, &text, &report, words, reader) {
-                Ok(done) => {
-                    kept.kept.remove(words)?;
-                    return Ok(done);
-                }
-                Err(failure) => failed = asker.tell_failure(failure)?,
-            }
-        };
+        let checked = Checked { plan: &plan, report: &report, text: &text, edited: edited.as_ref(), stands };
+        let then = checked.settle(&mut asker, reader, &mut failed)?;
         match then {
-            After::Again => {}
-            After::Change => (start, before) = (Start::First, Some(report)),
-            After::Take(plan) => {
+            Then::Again => {}
+            Then::Change => (start, before) = (Start::First, Some(report)),
+            Then::Take(plan) => {
                 if let Some(now) = interview::draft_of(&plan, &draft.name) {
                     draft.answers = now.answers;
                 }
                 (start, before) = (Start::First, Some(report));
             }
-            After::Look => (start, before) = (Start::Looking, Some(report)),
-            After::Leave => {
+            Then::Look => (start, before) = (Start::Looking, Some(report)),
+            Then::Leave => {
                 let left = left(&draft.name, &kept.kept, words);
                 return Ok(Done { status: failed.unwrap_or(left.status), ..left });
             }
-            After::Interrupted => return Err(stopped(&draft.name, &kept.kept, words)),
-            After::Ended => {
+            Then::Interrupted => return Err(stopped(&draft.name, &kept.kept, words)),
+            Then::Ended => {
                 let status = failed.unwrap_or(check::status(report.worst()));
                 return Ok(Done { output: String::new(), status });
             }
-            // Whoever prints is gone by now.
-            After::Save | After::Print(_) => {
+            Then::Written(done) => {
                 kept.kept.remove(words)?;
-                return Ok(saved(&draft.plan.unwrap_or_default(), words));
+                return Ok(done);
+            }
+        }
+    }
+}
+
+/// A plan that has been checked, and the file that it changes.
+struct Checked<'a> {
+    plan: &'a Plan,
+    report: &'a Report,
+    text: &'a str,
+    edited: Option<&'a Edited>,
+    /// What stands in that file.
+    stands: Option<String>,
+}
+
+impl Checked<'_> {
+    /// Asks what to do with it until that is done. What cannot be written is told, with its status, and something else
+    /// may be done then.
+    fn settle(mut self, asker: &mut Asker<'_>, reader: &Reader, failed: &mut Option<u8>) -> Result<Then, Failure> {
+        let words = asker.words;
+        loop {
+            let into = match after::after(asker, self.plan, self.report, self.edited)? {
+                After::Write(into) => into,
+                After::Go(then) => return Ok(then),
+            };
+            if let (Some(edited), Some(stands)) = (self.edited, &mut self.stands) {
+                match store::rewrite(&edited.path, stands, self.text) {
+                    Ok(()) => self.text.clone_into(stands),
+                    Err(StoreError { fault: Fault::Changed, .. }) => {
+                        let path = edited.path.display().to_string();
+                        asker.tell(&words.with("interview-file-changed", [("path", path.into())]))?;
+                        return Ok(Then::Again);
+                    }
+                    Err(error) => {
+                        *failed = asker.tell_failure(&prints::stored(&error, Kind::CannotWrite, words))?;
+                        continue;
+                    }
+                }
+            }
+            let done = match into {
+                None => Ok(saved(self.edited.and_then(|edited| edited.path.to_str()).unwrap_or_default(), words)),
+                Some(into) => after::print(&into, self.plan, self.text, self.report, words, reader),
+            };
+            match done {
+                Ok(done) => return Ok(Then::Written(done)),
+                Err(failure) => *failed = asker.tell_failure(&failure)?,
             }
         }
     }

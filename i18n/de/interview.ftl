@@ -13,7 +13,7 @@ interview-welcome =
     Enter nimmt die Antwort in Klammern oder mit *. Wenn Sie es nicht wissen, wählen Sie „Weiß ich nicht“: Dann nehmen wir die gefährlichere Antwort an und sagen es. Strg-C hört auf und behält Ihre Antworten.
 
 hint-list = Pfeile oder Text, Enter. Esc: zurück
-hint-many = Enter: an/ab. ← →: Zahl. Tab: weiter. Esc: zurück
+hint-many = Enter: an/ab. ← →: Zahl. Tab: zum Anfang. Esc: zurück
 list-nothing = Nichts davon passt. Esc: alle
 hint-keys = ?: Hilfe, Esc: zurück
 hint-go-on = Enter: weiter
@@ -788,6 +788,10 @@ note-danger-also = { $named ->
         [yes] { $signal }, auch: { $title }
        *[no] { $signal }, auch für { $more }: { $title }
     }
+# It was a danger, and is not gone.
+note-danger-milder =
+    Jetzt nur noch { $signal }: { $title }
+    Tun: { $fix }
 note-danger-gone = Diese Gefahr ist weg: { $title }
 
 picture-set = { $name }

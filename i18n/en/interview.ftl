@@ -852,6 +852,10 @@ note-danger-also = { $named ->
         [yes] { $signal }, also: { $title }
        *[no] { $signal }, also for { $more }: { $title }
     }
+# It was a danger, and is not gone.
+note-danger-milder =
+    Now only { $signal }: { $title }
+    Do: { $fix }
 note-danger-gone = That danger is gone: { $title }
 
 picture-set = { $name }

@@ -1,5 +1,5 @@
 hint-list = Flechas o texto, Intro. Esc: volver
-hint-many = Intro marca/quita. ← →: cuántos. Tab: seguir. Esc: volver
+hint-many = Intro marca/quita. ← →: cuántos. Tab: arriba. Esc: volver
 hint-enter-unknown = Intro: no sé
 plain-default = Intro: { $text }
 interview-welcome =

@@ -14,7 +14,7 @@ interview-welcome =
     Para elegir la respuesta entre paréntesis o marcada con *, presione Enter. Si tiene dudas, elija “No lo sé”. Entonces suponemos la respuesta más peligrosa, y lo decimos. Ctrl-C termina y guarda sus respuestas.
 
 hint-list = Flechas o texto, Enter. Esc: volver
-hint-many = Enter marca/quita. ← →: cuántos. Tab: seguir. Esc: volver
+hint-many = Enter marca/quita. ← →: cuántos. Tab: arriba. Esc: volver
 list-nothing = Nada así. Esc: verlo todo
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: ayuda, Esc: volver
@@ -795,6 +795,10 @@ note-danger-also = { $named ->
         [yes] { $signal }, también: { $title }
        *[no] { $signal }, también para { $more }: { $title }
     }
+# It was a danger, and is not gone.
+note-danger-milder =
+    Ahora solo { $signal }: { $title }
+    Haga: { $fix }
 note-danger-gone = Ese peligro ya no está: { $title }
 # A bare number, with the unit it was taken in.
 note-unit = Entendimos { $answer }.

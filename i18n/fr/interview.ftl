@@ -14,7 +14,7 @@ interview-welcome =
     Entrée prend la réponse entre parenthèses ou marquée *. Dans le doute, choisissez « Je ne sais pas » : nous supposons alors la réponse la plus dangereuse, et nous le disons. Ctrl-C arrête et garde vos réponses.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
-hint-many = Entrée coche/décoche. ← → nombre. Tab : suite. Esc retour
+hint-many = Entrée coche/décoche. ← → nombre. Tab : au début. Esc retour
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ? aide, Esc retour
@@ -832,6 +832,10 @@ note-danger-also = { $named ->
         [yes] { $signal }, aussi : { $title }
        *[no] { $signal }, aussi pour { $more } : { $title }
     }
+# It was a danger, and is not gone.
+note-danger-milder =
+    Maintenant seulement { $signal } : { $title }
+    À faire : { $fix }
 note-danger-gone = Ce danger est éliminé : { $title }
 
 picture-set = { $name }

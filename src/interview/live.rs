@@ -27,6 +27,18 @@ const EXHAUST: [&str; 3] = ["AIR001", "AIR002", "AIR003"];
 /// `report` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
 /// a danger rests on as well, and takes longer.
 pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&Plan) -> Report) -> Vec<Finding> {
+    let mut findings = findings(draft, unfinished, report);
+    findings.retain(is_told);
+    findings
+}
+
+/// Whether a finding is told while the answers still come.
+fn is_told(finding: &Finding) -> bool {
+    finding.signal == Signal::Danger || EXHAUST.contains(&finding.code)
+}
+
+/// The same with all that is milder.
+pub(super) fn findings(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&Plan) -> Report) -> Vec<Finding> {
     let mut plan = build::plan(draft, &|key| key.to_owned());
     forget(&mut plan, unfinished);
     let site = &mut plan.site;
@@ -43,9 +55,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);
     }
-    let mut findings = report(&judge::as_bought(&plan)).findings;
-    findings.retain(|it| it.signal == Signal::Danger || EXHAUST.contains(&it.code));
-    findings
+    report(&judge::as_bought(&plan)).findings
 }
 
 fn harmless<T>(answer: &mut Answer<T>, value: T) {
@@ -106,6 +116,8 @@ pub(super) enum News {
     Also(Finding, Vec<Id>),
     /// It is there no longer.
     Gone(Finding),
+    /// It is no danger any longer, but still this.
+    Milder(Finding),
 }
 
 impl Told {
@@ -128,6 +140,7 @@ impl Told {
     /// Takes what is dangerous now; gives what has changed. While a part is asked about again, and so is out of the plan,
     /// none is told to be gone: it may only be out with that part.
     pub(super) fn update(&mut self, now: Vec<Finding>, parts: Parts) -> Vec<News> {
+        let (now, milder): (Vec<Finding>, Vec<Finding>) = now.into_iter().partition(is_told);
         let open = parts.waiting.iter().any(|id| self.finished.contains(id));
         self.finished.retain(|id| parts.waiting.contains(id));
         self.finished.extend(parts.finished);
@@ -156,7 +169,14 @@ impl Told {
                     finding.about.extend(more);
                 }
                 None if open => self.dangers.push(old),
-                None if old.signal == Signal::Danger => news.push(News::Gone(old)),
+                None if old.signal == Signal::Danger => {
+                    let left = |it: &&Finding| {
+                        let same_parts = it.about.is_empty() || it.about.iter().any(|id| old.about.contains(id));
+                        alike(it, &old) && same_parts && it.signal <= Signal::Caution
+                    };
+                    let left = milder.iter().find(left).cloned();
+                    news.push(left.map_or(News::Gone(old), News::Milder));
+                }
                 Some(_) | None => {}
             }
         }

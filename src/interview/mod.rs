@@ -219,7 +219,7 @@ pub fn run(
                     prompter.tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    let mut news = told.update(machine.dangers(judge::judge), machine.told_parts());
+                    let mut news = told.update(machine.findings(judge::judge), machine.told_parts());
                     if !news.is_empty() {
                         live::Told::in_full(&mut news, &machine.dangers(judge::build));
                     }

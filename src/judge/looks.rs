@@ -100,13 +100,12 @@ fn thing(field: &str) -> Option<Id> {
 
 /// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
 /// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers
-/// to these fields. The second value is the plan with everything that is not bought yet as the looks describe it;
-/// `None` if everything is bought.
+/// to these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
     found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
-) -> (Vec<Look>, Option<Plan>) {
+) -> Vec<Look> {
     let mut trials = Trials { plan, found_with, known: BTreeMap::new() };
     let told = report.figures.troubles.iter();
     let told = told.filter_map(|trouble| report.findings_of(trouble).next());
@@ -193,15 +192,9 @@ pub(super) fn looks(
     while looks.len() > ENOUGH && looks.last().is_some_and(|last| last.dangers == 0) {
         looks.pop();
     }
-    let (packages, bought) = buy::purchases(plan, report, &looks, packages);
+    let packages = buy::purchases(plan, report, &looks, packages);
     looks.extend(packages);
-    (looks, bought)
-}
-
-/// Whether a finding is there only as long as what is not bought yet is unknown, by what is found once it is bought. Of
-/// exhaust nobody is told by a list of what to buy, and what is certain is told whatever is bought.
-pub(super) fn is_to_buy(finding: &Finding, bought: &[Finding]) -> bool {
-    !finding.rests_on.is_empty() && finding.area != "air" && cleared(finding, bought)
+    looks
 }
 
 /// What is left of a finding.

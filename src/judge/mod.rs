@@ -74,19 +74,10 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
-    let (looks, bought) = looks::looks(plan, &report, |answered, fields| {
+    let looks = looks::looks(plan, &report, |answered, fields| {
         let changes = Changes::of_all(fields);
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
-    if let Some(bought) = bought {
-        let then = again(&bought, Changes::ALL, &|_| true, &mut trial).1;
-        for trouble in &mut report.figures.troubles {
-            let mut of_it = trouble.findings.iter().map(|at| &report.findings[*at]);
-            let lead = of_it.next().is_some_and(|lead| looks::is_to_buy(lead, &then));
-            // Milder findings, such as how a cord will lie, can wait until it is there.
-            trouble.to_buy = lead && of_it.all(|it| it.signal > Signal::Warning || looks::is_to_buy(it, &then));
-        }
-    }
     report.figures.looks = looks;
     // A label says of each outlet on an unknown leg that its leg is unknown.
     let told = report.figures.assumed.iter();

@@ -192,7 +192,6 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
                 signal: finding.signal,
                 about: finding.about.clone(),
                 findings: vec![at],
-                to_buy: false,
             }),
         }
     }

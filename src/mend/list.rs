@@ -606,7 +606,7 @@ impl<'a> List<'a> {
         if let Some(cord) = self.cord(id) {
             let id = || cord.id.clone();
             changes.extend(self.replugs(&cord.id));
-            if cord.coiled != Answer::Known(false) {
+            if cord.is_coiled() != Answer::Known(false) {
                 changes.push(Change::Uncoil(id()));
             }
             changes.extend(self.box_for(cord));

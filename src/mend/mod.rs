@@ -55,14 +55,16 @@ fn plans(plan: &Plan) -> usize {
     PLANS * SMALL / loads.max(SMALL)
 }
 
-/// Counts what is wrong with a plan, in troubles, as the rest of the program does. Includes the
-/// troubles that buying the right thing clears, because the judgment of a trial does not tell them apart.
+/// Counts what is wrong with a plan, in troubles, as the rest of the program does.
 #[must_use]
 pub fn tally(plan: &Plan, report: &Report) -> Tally {
-    let troubles = &report.figures.troubles;
-    let count = |signal| troubles.iter().filter(|trouble| trouble.signal == signal).count();
     let musts: BTreeSet<Id> = list::waiting(plan, report).into_iter().flatten().collect();
-    Tally { dangers: count(Signal::Danger), warnings: count(Signal::Warning), unserved_musts: musts.len(), at_home: 0 }
+    Tally {
+        dangers: report.count(Signal::Danger),
+        warnings: report.count(Signal::Warning),
+        unserved_musts: musts.len(),
+        at_home: 0,
+    }
 }
 
 /// Counts the appliances that the changed plan no longer has.

@@ -489,10 +489,6 @@ pub struct Trouble {
     pub about: Vec<Id>,
     /// Its findings, as indices into [`Report::findings`], most severe first.
     pub findings: Vec<usize>,
-    /// Whether it exists only because something is not bought yet, and goes away with what the list says to buy
-    /// ([`Look::buy`]). Only that list tells it.
-    #[serde(skip_serializing_if = "std::ops::Not::not")]
-    pub to_buy: bool,
 }
 
 /// The numbers, and what follows from the findings.
@@ -680,15 +676,10 @@ impl Report {
         of_it.next().map_or(finding.signal, |it| it.signal)
     }
 
-    /// Returns the troubles that are told: all but those that the list of things to buy covers.
-    pub fn troubles(&self) -> impl Iterator<Item = &Trouble> {
-        self.figures.troubles.iter().filter(|trouble| !trouble.to_buy)
-    }
-
-    /// Returns how many of these troubles have this signal.
+    /// Returns how many troubles have this signal.
     #[must_use]
     pub fn count(&self, signal: Signal) -> usize {
-        self.troubles().filter(|trouble| trouble.signal == signal).count()
+        self.figures.troubles.iter().filter(|trouble| trouble.signal == signal).count()
     }
 
     /// Returns the findings of a trouble, most severe first.

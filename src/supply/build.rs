@@ -25,8 +25,6 @@ pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
 pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
 /// The length assumed for a cord of unknown length: 100 ft, the longest commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
-/// The length up to which a cord counts as uncoiled: nobody coils 2 m.
-pub(crate) const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// The rated power assumed for a generator whose nameplate nobody has read: the smallest common one (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
@@ -484,10 +482,8 @@ impl<'a> Builder<'a> {
             self.assume(field("conductors"), Value::Count(bare.into()), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
-        // A cord too short to coil needs no answer.
-        let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
-        let coiled = !short && cord.coiled.or(true);
-        if coiled && !cord.coiled.is_known() {
+        let coiled = cord.is_coiled();
+        if !coiled.is_known() {
             self.assume(field("coiled"), Value::Word { word: "assumed-yes" }, "cord-coiled");
         }
         if cord.gfci == Answer::Unknown {
@@ -496,7 +492,7 @@ impl<'a> Builder<'a> {
         let cool = conductor::flexible_ampacity(wire);
         let straight = conductor::in_air(cool, self.supply.air);
         let lying = |amps: Current| {
-            if coiled { Current::from_milliamps(amps.milliamps() / COILED_DIVISOR) } else { amps }
+            if coiled.or(true) { Current::from_milliamps(amps.milliamps() / COILED_DIVISOR) } else { amps }
         };
         // A coil and hot air both use up the one temperature rise that the insulation allows.
         let ampacity = lying(straight);

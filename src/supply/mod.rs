@@ -11,7 +11,7 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{
-    COILED_DIVISOR, CONTINUOUS, TOO_SHORT_TO_COIL, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
     leg_taken, rated_of_peak, usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};

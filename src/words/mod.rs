@@ -714,9 +714,9 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        // Troubles with a thing to buy are reported by this line alone, so a count of them would mean nothing.
-        let clears = self.clears(look).filter(|_| look.at.is_none());
-        LookText { what, ask: self.with("look-buy", [("list", list.join("; ").into())]), clears }
+        let another = look.buy.iter().any(|it| it.key == "another");
+        let ask = if another { list.concat() } else { self.with("look-buy", [("list", list.join("; ").into())]) };
+        LookText { what, ask, clears: self.clears(look) }
     }
 
     fn clears(&self, look: &Look) -> Option<String> {

@@ -42,10 +42,10 @@ impl Words {
         if report.findings.is_empty() {
             paragraph(&mut out, "", &self.text("check-none"), width);
         }
-        for trouble in report.troubles() {
+        for trouble in report.figures.troubles.iter() {
             self.one_trouble(&mut out, report, trouble, width);
         }
-        let last = report.troubles().last();
+        let last = report.figures.troubles.iter().last();
         if last.is_some_and(|trouble| trouble.signal == Signal::Notice) {
             out.push('\n');
         }
@@ -112,8 +112,7 @@ impl Words {
             let looked_at = |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
-        let troubles = (figures.troubles.iter().enumerate()).filter(|(_, trouble)| !trouble.to_buy);
-        let troubles: Vec<(usize, &Trouble)> = troubles.collect();
+        let troubles: Vec<(usize, &Trouble)> = figures.troubles.iter().enumerate().collect();
         if !troubles.is_empty() {
             paragraph(&mut out, "", &self.text("check-found"), width);
             if troubles.iter().any(|(_, trouble)| rests(trouble)) {
@@ -297,7 +296,9 @@ impl Words {
     pub fn dangers(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         let mut titles = report
-            .troubles()
+            .figures
+            .troubles
+            .iter()
             .filter(|trouble| trouble.signal == Signal::Danger)
             .filter_map(|trouble| Some(self.trouble(report, trouble)?.title))
             .peekable();

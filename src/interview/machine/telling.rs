@@ -38,6 +38,11 @@ impl Machine {
         live::Parts { finished, waiting }
     }
 
+    /// The findings so far, as [`live::findings`].
+    pub(in crate::interview) fn findings(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
+        live::findings(&self.draft, &self.told_parts().waiting, judge)
+    }
+
     /// The dangers that are certain from the answers so far.
     pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         live::dangers(&self.draft, &self.told_parts().waiting, judge)

@@ -9,8 +9,8 @@ use crate::interview::build;
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::{self, Form};
 use crate::interview::parts::{self, Ids, Place};
-use crate::plan::{Id, bounds};
-use crate::supply::{Supply, TOO_SHORT_TO_COIL};
+use crate::plan::{Cord, Id, bounds};
+use crate::supply::Supply;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::Verdicts;
 
@@ -182,7 +182,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         let length = draft.text(&format!("gear.{}.length", at.n));
         let length = length.and_then(|text| bounds::LENGTH.read(text).ok());
         match if_cord(draft, at) {
-            Ask::Flow if length.is_some_and(|length| length <= TOO_SHORT_TO_COIL) => Ask::Later,
+            Ask::Flow if length.is_some_and(|length| length <= Cord::TOO_SHORT_TO_COIL) => Ask::Later,
             ask => ask,
         }
     }),

@@ -24,6 +24,8 @@ pub(super) struct List<'a> {
     typed: Editor,
     /// Of the rows that match.
     at: usize,
+    /// Where the cursor is while nothing is typed: on what Enter alone takes.
+    start: usize,
     hint: String,
     nothing: String,
 }
@@ -32,7 +34,7 @@ impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
         let order = (0..rows.len()).collect();
-        let mut list = Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, hint, nothing };
+        let mut list = Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
         list.put_marked_first();
         list
     }
@@ -44,7 +46,8 @@ impl<'a> List<'a> {
         if start.is_none() {
             list.order.sort_by_key(|row| rows[*row].input != Input::Explain);
         }
-        list.at = start.unwrap_or(0);
+        list.start = start.unwrap_or(0);
+        list.at = list.start;
         list
     }
 
@@ -193,7 +196,7 @@ impl Prompt for List<'_> {
             // What was typed goes first.
             (KeyCode::Esc, _) => {
                 self.typed.empty();
-                self.at = 0;
+                self.at = self.start;
             }
             (KeyCode::Enter, Some(row)) => return self.enter(row),
             (KeyCode::Char('?'), _) => {
@@ -228,7 +231,7 @@ impl Prompt for List<'_> {
             _ => {
                 let before = self.typed.text();
                 if self.typed.edit(key) && self.typed.text() != before {
-                    self.at = 0;
+                    self.at = if self.typed.is_empty() { self.start } else { 0 };
                 }
             }
         }
@@ -264,6 +267,7 @@ mod tests {
                 "enter" => vec![KeyCode::Enter],
                 "tab" => vec![KeyCode::Tab],
                 "esc" => vec![KeyCode::Esc],
+                "back" => vec![KeyCode::Backspace],
                 "down" => vec![KeyCode::Down],
                 "right" => vec![KeyCode::Right],
                 "left" => vec![KeyCode::Left],
@@ -277,6 +281,18 @@ mod tests {
             }
         }
         None
+    }
+
+    /// Nobody takes the first row for having typed something by mistake.
+    #[test]
+    fn the_cursor_returns_to_the_default_when_nothing_is_typed() {
+        let all = rows(&["All of them", "None", "I don't know"]);
+        let of_one = |start| List::of_one(&all, Some(start), String::new(), String::new());
+        let default = Some(Input::Answer("i don't know".to_owned()));
+        assert_eq!(press(&mut of_one(2), "enter"), default);
+        assert_eq!(press(&mut of_one(2), "x back enter"), default);
+        assert_eq!(press(&mut of_one(2), "x esc enter"), default);
+        assert_eq!(press(&mut of_one(2), "non enter"), Some(Input::Answer("none".to_owned())));
     }
 
     #[test]

@@ -25,7 +25,7 @@ const SOLD: [(&str, &[&str]); 5] = [
             "18000 W",
         ],
     ),
-    ("wire", &["16 AWG", "14 AWG", "12 AWG", "10 AWG"]),
+    ("wire", &["16 AWG", "14 AWG", "12 AWG", "10 AWG", "8 AWG", "6 AWG"]),
     ("length", &["100 ft", "50 ft", "25 ft", "10 ft"]),
 ];
 
@@ -74,17 +74,16 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
 
 /// Returns the looks at packages, each with what has to be on it, and what goes away with it once the looks before it
 /// have the best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is
-/// no carbon monoxide alarm, one is added. The second value is the plan with just these things bought; `None` if nothing
-/// is to be bought.
+/// no carbon monoxide alarm, one is added.
 pub(super) fn purchases(
     plan: &Plan,
     report: &Report,
     looks: &[Look],
     mut packages: Vec<Look>,
-) -> (Vec<Look>, Option<Plan>) {
+) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
-        return (packages, None);
+        return packages;
     }
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
@@ -107,6 +106,10 @@ pub(super) fn purchases(
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
         if let Some(look) = packages.iter_mut().find(|it| it.at == at) {
+            if is_wrong_anyway(&bought, look.at.as_ref()) {
+                look.buy = vec![Property { key: "another", value: Value::yes_no(true) }];
+                continue;
+            }
             look.buy = properties(plan, &bought, to_buy);
             look.buy.extend(reach([&bought, &listed], to_buy).filter(|_| length_is_open(plan, to_buy)));
         }
@@ -134,7 +137,13 @@ pub(super) fn purchases(
         look.dangers = pair[0].dangers - pair[1].dangers;
         look.warnings = pair[0].warnings - pair[1].warnings;
     }
-    (packages, Some(listed))
+    packages
+}
+
+/// Whether a thing is a danger even as the best of its kind: nobody should buy such a thing.
+fn is_wrong_anyway(bought: &Plan, thing: Option<&Id>) -> bool {
+    let dangers = judge(bought).findings.into_iter().filter(|it| it.signal == Signal::Danger);
+    thing.is_some_and(|id| dangers.into_iter().any(|it| it.about.contains(id)))
 }
 
 /// Whether the length of this cord is still open.
@@ -418,22 +427,22 @@ mod tests {
         assert!(unused.iter().flat_map(|it| &it.buy).all(|it| it.key != "reach"), "{unused:?}");
     }
 
-    /// What the right package clears is told by the list alone, not as a danger. Near misses: the same cord, bought; and
-    /// a danger that stays whatever is bought.
+    /// Small outlets on a 30 A breaker are a danger with any wire, so the list says to choose another kind. A cord for a
+    /// 50 A breaker is listed with wire that is thick enough.
     #[test]
-    fn what_is_only_to_be_bought_is_no_danger_yet() {
-        let told = |edits: &[(&str, &str)]| -> Vec<&'static str> {
-            let report = report(edits);
-            let lead = |it| report.findings_of(it).next().map(|lead| lead.code);
-            let dangers = report.troubles().filter(|it| it.signal == Signal::Danger);
-            dangers.filter_map(lead).collect()
-        };
-        assert_eq!(told(&NOT_BOUGHT), [""; 0]);
-        let there = ("wire = \"10 AWG\" # long", "wire = \"unknown\"");
-        let found = told(&[&[there], &NOT_BOUGHT[1..]].concat());
-        assert!(found.contains(&"OVER001") && found.contains(&"CORD004"), "{found:?}");
-        let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"10 ft\"");
-        assert_eq!(told(&[&NOT_BOUGHT[..], &[near]].concat()), ["AIR001"]);
+    fn nothing_is_on_the_list_that_is_a_danger_anyway() {
+        let splitter = ("ends = [\"L5-30R\"] # long", "ends = [\"5-20R\", \"5-20R\"]");
+        let loose = ("from = \"long\"\n", "");
+        let (_, buy) = wanted(&[&NOT_BOUGHT[..], &[splitter, loose]].concat());
+        assert_eq!(buy, [("another", "yes".to_owned())]);
+        let fifty = [
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"14-50R\"\nbreaker = \"50 A\""),
+            ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long", "plug = \"14-50P\"\nends = [\"14-50R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"14-50P\""),
+        ];
+        let (_, buy) = wanted(&[&NOT_BOUGHT[..], &fifty].concat());
+        assert!(buy.contains(&("wire", "6 AWG".to_owned())), "{buy:?}");
     }
 
     /// A thing with no unknowns is on the list as well, and so is an alarm if there is none.

@@ -198,9 +198,7 @@ fn warned(context: &Context<'_>) -> Vec<String> {
 fn looks(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
     let all = report.figures.looks.iter();
-    // Of what is not bought yet the list alone tells.
-    let told = report.count(Signal::Danger) > 0 || report.figures.troubles.iter().any(|it| it.to_buy);
-    let most = if told { usize::MAX } else { 1 };
+    let most = if report.count(Signal::Danger) > 0 { usize::MAX } else { 1 };
     all.take(most).map(|look| context.words.look_line(report, look)).collect()
 }
 

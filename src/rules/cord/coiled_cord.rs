@@ -22,7 +22,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some(cord) = facts.plan.cord(&node.id) else {
             continue;
         };
-        let (signal, fix) = match cord.coiled {
+        let (signal, fix) = match cord.is_coiled() {
             Answer::Known(true) => (Signal::Warning, "unwind"),
             // Nobody coils a short adapter; the supply tree has already ruled that out.
             _ if taken_for_coiled(facts, &cord.id) => (Signal::Caution, "look"),

@@ -269,7 +269,7 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
         let title = words.trouble(report, trouble)?.title;
         Some((report.codes_of(trouble), title))
     };
-    let dangers = report.troubles().filter(|it| it.signal == Signal::Danger);
+    let dangers = report.figures.troubles.iter().filter(|it| it.signal == Signal::Danger);
     let mut assumed: Vec<String> =
         words.assumptions(report, |_| true, false).into_iter().map(|(_, text)| text).collect();
     let all = assumed.len();

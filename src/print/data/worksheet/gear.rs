@@ -252,7 +252,7 @@ fn cord_row(sheet: &Sheet<'_>, cord: &Cord, plug: String, ohms: String, carries:
     let field = |name: &str| format!("cord.{}.{name}", cord.id);
     let wire = cord.wire.or(crate::supply::UNKNOWN_CORD);
     let ampacity = flexible_ampacity(wire);
-    let coiled = matches!(cord.coiled, Answer::Known(true));
+    let coiled = matches!(cord.is_coiled(), Answer::Known(true));
     let assumed = sheet.taken(&field("coiled")).is_some();
     let third = || format!("÷\u{a0}{COILED_DIVISOR}");
     vec![

@@ -325,6 +325,30 @@ mod tests {
         assert!(matches!(update(&with)[..], [News::New(_)]));
     }
 
+    /// Without a load at it, an outlet without a GFCI on wet ground is only a caution, and is not told as gone.
+    #[test]
+    fn a_danger_that_became_milder_is_not_told_as_gone() {
+        let with = |what| {
+            let answers = [
+                ("generator.rated", "2800 W"),
+                ("generator.voltage", "120"),
+                ("outlet.1.face", "5-20R"),
+                ("outlet.1.breaker", "20 A"),
+                ("outlet.2.face", "done"),
+                ("outlets.gfci", "none"),
+                ("load.1.what", what),
+                ("load.2.what", "done"),
+                ("site.ground", "wet"),
+            ];
+            findings(&draft(&answers), &BTreeSet::new(), judge::judge)
+        };
+        let mut told = Told::default();
+        assert!(matches!(told.update(with("kettle"), Parts::default())[..], [News::New(_)]));
+        let news = told.update(with("removed"), Parts::default());
+        let [News::Milder(left)] = &news[..] else { panic!("{news:?}") };
+        assert_eq!((left.code, left.signal), ("SHOCK001", Signal::Caution));
+    }
+
     /// A part that is asked about again is taken out, and its danger with it: that is not gone, and not new when the part
     /// is back. Of a second part it is told which.
     #[test]

@@ -123,7 +123,9 @@ pub(super) fn purchases(
     let mut then = seen;
     let mut left = vec![Wrong::of(&then)];
     for look in &packages {
-        take(&mut then, &bought, look.at.as_ref());
+        if look.buy.iter().all(|it| it.key != "another") {
+            take(&mut then, &bought, look.at.as_ref());
+        }
         left.push(Wrong::of(&then));
     }
     let (now, mut later) = (left[0], Wrong::default());

@@ -329,6 +329,20 @@ fn what_runs_over_comes_after_the_emergencies() {
     in_order(&all[1], &["Call 911", "Someone gets a shock", "Stop and refuel"]);
     in_order(&all[2], &["Side 1 goes on", "Together", "Mist fan"]);
     assert_eq!(pages(crate::plan::demo::MENDED, CardSize::Sheet).len(), 2);
+    // A tree higher than a sheet continues there too, but what must not be plugged in stays on side 1.
+    let outlet = |at: usize| {
+        format!(
+            "[[box.outlet]]\nid = \"row{at}\"\nshape = \"5-20R\"\nsockets = 2\nbreaker = \"20 A\"\ngfci = true\n\
+             leg = \"A\"\nwire = \"12 AWG\"\n"
+        )
+    };
+    let oven = "[[load]]\nid = \"oven\"\nname = \"Oven\"\nkind = \"heater\"\nrunning = \"3500 W\"\nplug = \"5-15P\"\n";
+    let outlets: String = (11..=60).map(outlet).collect();
+    let high = market.replacen("[[load]]", &format!("{outlets}{oven}[[load]]"), 1);
+    let all = pages(&high, CardSize::Sheet);
+    in_order(&all[0], &["row10", "DO NOT PLUG IN: Oven", "Side 1 goes on"]);
+    let on = |words: &str| all.iter().position(|page| page.contains(words));
+    assert!(on("Site number") == Some(1) && on("row60") > Some(1), "{all:?}");
     // A small card omits the table and says so.
     let half = pages(market, CardSize::Half).concat();
     assert!(half.contains("What may run together: see the worksheet."), "{half}");

@@ -315,14 +315,19 @@ fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Ve
     let (mut waiting, mut old) = (Vec::new(), Vec::new());
     for (name, bytes) in set.files {
         let path = file_in(dir, name)?;
+        let new = set.new.contains(&name.as_str());
         match stands(&path)? {
-            None => {}
-            Some(found) if found == *bytes => old.push(path.clone()),
-            Some(_) if set.new.contains(&name.as_str()) => return Err(StoreError::write(&path, Fault::Exists)),
+            // Word for word what it is to be: it may be somebody's own, and stays at every moment.
+            Some(found) if found == *bytes => continue,
+            Some(_) if new => return Err(StoreError::write(&path, Fault::Exists)),
             Some(found) if before.has(name, &found) => old.push(path.clone()),
             Some(_) => return Err(StoreError::write(&path, Fault::NotOurs)),
+            None => {}
         }
-        after.put(name, bytes);
+        // What may hold somebody's work is never this program's to replace.
+        if !new {
+            after.put(name, bytes);
+        }
         waiting.push((prepare(&path, bytes)?, path));
     }
     let mut gone = Vec::new();
@@ -867,9 +872,14 @@ mod tests {
         // What is there already, word for word, is nobody's loss.
         fs::write(into.join("d.pdf"), "same").unwrap();
         put(into, &[("d.pdf", "same")]).unwrap();
-        // A file that may hold somebody's work is never replaced.
-        let kept = Set { files: &files(&[("a.pdf", "new")]), new: &["a.pdf"], needless: &[] };
-        assert_eq!(write_set(into, kept).unwrap_err().key(), "store-exists");
+        // It is theirs all the same.
+        assert_eq!(put(into, &[("d.pdf", "new")]).unwrap_err().key(), "store-not-ours");
+        // A file that may hold somebody's work is never replaced, by this kind of set or another.
+        let work = |text| write_set(into, Set { files: &files(&[("plan", text)]), new: &["plan"], needless: &[] });
+        work("work").unwrap();
+        work("work").unwrap();
+        assert_eq!(work("other").unwrap_err().key(), "store-exists");
+        assert_eq!(put(into, &[("plan", "other")]).unwrap_err().key(), "store-not-ours");
         // A list that somebody else calls so.
         fs::write(into.join(LIST), "mine").unwrap();
         refused(LIST);
@@ -901,7 +911,10 @@ mod tests {
     fn no_moment_has_sheets_of_two_sets() {
         let dir = folder();
         let into = dir.path();
-        let whole = |set: &str| ["a", "b", "c", "d"].map(|name| (name.to_owned(), set.as_bytes().to_vec()));
+        // One of them is the same in all sets.
+        let text = |name: &str, set: &str| if name == "same" { "same".to_owned() } else { set.to_owned() };
+        let whole =
+            |set: &str| ["a", "b", "c", "d", "same"].map(|name| (name.to_owned(), text(name, set).into_bytes()));
         write_set(into, set(&whole("old"))).unwrap();
         let mut moments = Vec::new();
         write_set_seen(into, set(&whole("new")), &mut || {
@@ -913,12 +926,13 @@ mod tests {
         for moment in moments {
             let of = |set: &[u8]| moment.iter().filter(|(name, it)| !name.starts_with('.') && it == set).count();
             assert!(of(b"old") == 0 || of(b"new") == 0, "{moment:?}");
+            assert_eq!(of(b"same"), 1, "{moment:?}");
             let left = folder();
             for (name, it) in &moment {
                 fs::write(left.path().join(name), it).unwrap();
             }
             write_set(left.path(), set(&whole("third"))).unwrap();
-            assert_eq!(names(left.path()), [LIST, "a", "b", "c", "d"]);
+            assert_eq!(names(left.path()), [LIST, "a", "b", "c", "d", "same"]);
         }
     }
 
@@ -962,14 +976,16 @@ mod tests {
     #[test]
     fn a_pipe_without_a_writer_is_given_up() {
         let dir = folder();
-        let pipe = dir.path().join("pipe");
-        assert!(std::process::Command::new("mkfifo").arg(&pipe).status().unwrap().success());
-        assert_eq!(read_text(&pipe).unwrap_err().key(), "store-silent");
-        // The reader that was given up takes the first to write.
-        fs::write(&pipe, "").unwrap();
-        let into = pipe.clone();
+        let pipe = |name: &str| {
+            let pipe = dir.path().join(name);
+            assert!(std::process::Command::new("mkfifo").arg(&pipe).status().unwrap().success());
+            pipe
+        };
+        assert_eq!(read_text(&pipe("silent")).unwrap_err().key(), "store-silent");
+        let into = pipe("written");
+        let from = into.clone();
         let writer = thread::spawn(move || fs::write(into, "format = 1\n").unwrap());
-        assert_eq!(read_text(&pipe).unwrap(), "format = 1\n");
+        assert_eq!(read_text(&from).unwrap(), "format = 1\n");
         writer.join().unwrap();
     }
 

@@ -14,10 +14,10 @@ interview-welcome =
     Entrée prend la réponse entre parenthèses ou marquée *. Dans le doute, choisissez « Je ne sais pas » : nous supposons alors la réponse la plus dangereuse, et nous le disons. Ctrl-C arrête et garde vos réponses.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
-hint-many = Entrée coche/décoche. ← → nombre. Tab : suite. Esc retour
+hint-many = Entrée coche/décoche. ← → nombre. Tab : suite. Esc retour
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
-hint-keys = ? aide, Esc retour
+hint-keys = ? aide, Esc retour
 hint-go-on = Entrée : continuer
 hint-unknown = ou inconnu
 hint-none = aucun
@@ -60,7 +60,7 @@ pick-no = Non
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
 pick-look-first = Je ne sais pas : arrêter, aller voir
-pick-explain = ? Dites-m’en plus
+pick-explain = ? Dites-m’en plus
 pick-picture = Montrer les branchements jusqu’ici
 pick-removed = Retirer ceci
 

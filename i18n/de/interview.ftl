@@ -312,7 +312,7 @@ ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
 pick-outlet-shares-own = Ihr eigener
 
 ask-outlet-trips = Bei wie viel Ampere hat er ausgelöst?
-    .why = { $about }. Etwa 17 A, oder keine, wenn nie.
+    .why = { $about }. Etwa 17 A. Hat er nie ausgelöst, tippen Sie keine.
     .help = Zählen Sie zusammen, was lief, als er auslöste: Watt geteilt durch 120 sind Ampere. Hat er nie unter seiner Zahl ausgelöst, tippen Sie keine.
     .row = Hat ausgelöst bei
 pick-outlet-trips-none = nie zu früh
@@ -411,7 +411,7 @@ pick-load-wanted-must = Es muss laufen
 pick-load-wanted-wish = Verzichtbar
 
 ask-load-hours = Wann läuft es?
-    .why = { $about }. Etwa 07:00-07:20, 19-21; keine: jederzeit.
+    .why = { $about }. Etwa 07:00-07:20, 19-21. Zu jeder Zeit: keine.
     .help = Tippen Sie Uhrzeiten von und bis, durch Komma getrennt. Ohne Zeiten nehmen wir an, dass es jederzeit laufen kann.
     .row = Stunden
 pick-load-hours-none = jederzeit
@@ -481,7 +481,7 @@ ask-site-air = Wie heiß wird die Luft höchstens?
     .row = Heißeste Luft
 
 ask-site-quiet = Wann muss es auf dem Platz ruhig sein?
-    .why = Etwa 22:00-06:00, 10pm-6am, oder keine.
+    .why = Etwa 22:00-06:00, oder 10pm-6am. Wenn nie, tippen Sie keine.
     .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch. Nennt ein Schild erlaubte Stunden, etwa 8am-10am und 4pm-8pm, geben Sie den Rest des Tages ein: 10am-4pm, 8pm-8am.
     .row = Ruhezeit
 pick-site-quiet-none = keine
@@ -621,7 +621,7 @@ ask-out-count = Wie viele so, jede mit eigenem Schutzschalter?
     .row = Wie viele
 
 ask-out-breaker = { $about }: Zahl auf jedem Schutzschalter?
-    .why = Etwa 20 A; keine, wenn keiner da ist.
+    .why = Etwa 20 A. Ist keiner da, tippen Sie keine.
     .help = Ein Verteilerkabel ohne Schutzschalter schützt nichts: Tippen Sie keine. Gibt es Schutzschalter ohne lesbare Zahl, tippen Sie unbekannt.
     .row = Schutzschalter
 pick-out-breaker-none = kein Schutzschalter

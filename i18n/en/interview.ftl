@@ -18,7 +18,7 @@ interview-welcome =
     To choose the answer in parentheses or marked *, press Enter. If you are not sure, pick “I don’t know”. We then assume the more dangerous answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
-hint-many = Enter (un)marks. ← → count. Tab: go on. Esc: back
+hint-many = Enter: mark, unmark. ← →: how many. Tab: go on. Esc: back
 list-nothing = Nothing like that. Esc: all of them
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
@@ -360,7 +360,7 @@ ask-outlet-shares = Which outlet’s breaker is this outlet on?
 pick-outlet-shares-own = Its own
 
 ask-outlet-trips = How many amps were on when it tripped?
-    .why = { $about }. Example: 17 A; or none if it has not.
+    .why = { $about }. Example: 17 A. If it has not tripped, type none.
     .help = Add up everything that was on when it tripped: watts divided by 120 is amps. If it has never tripped below its number, type none.
     .row = Has tripped at
 pick-outlet-trips-none = never early
@@ -459,7 +459,7 @@ pick-load-wanted-must = It must run
 pick-load-wanted-wish = Nice to have: it can wait
 
 ask-load-hours = When does it run?
-    .why = { $about }. Example: 07:00-07:20, 19-21; none: any time.
+    .why = { $about }. Example: 07:00-07:20, 19-21. At any time: none.
     .help = Type times of day, from and to, with commas between. With none, we assume it can run at any time.
     .row = Hours
 pick-load-hours-none = any time
@@ -533,7 +533,7 @@ ask-site-air = What is the hottest it will get?
     .row = Hottest air
 
 ask-site-quiet = When must the camp be quiet?
-    .why = Example: 10pm-6am, or 22:00-06:00; or none.
+    .why = Example: 10pm-6am, or 22:00-06:00. If never, type none.
     .help = Many camps do not allow generators at night. Ask at the gate. 10pm-6am works too. If a sign gives generator hours, such as 8am-10am and 4pm-8pm, type the rest of the day: 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
@@ -681,7 +681,7 @@ ask-out-count = How many like that, each with its own breaker?
 
 # Safety.
 ask-out-breaker = { $about }: what number is on each breaker?
-    .why = Example: 20 A; none if there is none.
+    .why = Example: 20 A. If it has no breaker, type none.
     .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
     .row = Breaker
 pick-out-breaker-none = no breaker
@@ -873,7 +873,7 @@ note-unplugged = { $part }: we leave it unplugged in the plan, and have not chec
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.
 # Safety.
-note-fits-nowhere = No outlet so far takes the plug of “{ $part }”. If none comes, leave it unplugged. Never file, bend or cut a plug.
+note-fits-nowhere = No outlet so far takes the plug of “{ $part }”. Unless you add one that does, leave it unplugged. Never file, bend or cut a plug.
 # Safety. $adapters: one or more of the list, each in quotation marks.
 note-fits-by-adapter = No outlet so far takes the plug of “{ $part }”. This adapter would: { $adapters }. Use only a listed one, and mark it with your cords. Never file, bend or cut a plug.
 # What was read on a cord. $wire: 12 AWG; $count: how many wires, or unknown.

@@ -322,7 +322,7 @@ ask-outlet-shares = ¿Con qué { -receptacle } comparte el { -breaker }?
 pick-outlet-shares-own = Con ninguno: tiene el suyo
 
 ask-outlet-trips = ¿Con cuántos amperios se ha disparado?
-    .why = { $about }. Como 17 A, o “ninguno” si no lo ha hecho.
+    .why = { $about }. Ejemplo: 17 A. Si no se ha disparado, “ninguno”.
     .help = Sume lo que funcionaba cuando se disparó: vatios divididos entre 120 son amperios. Si nunca se ha disparado por debajo de su número, escriba “ninguno”.
     .row = Se disparó con
 pick-outlet-trips-none = nunca antes de tiempo
@@ -421,7 +421,7 @@ pick-load-wanted-must = Debe funcionar
 pick-load-wanted-wish = Opcional
 
 ask-load-hours = ¿Cuándo funciona?
-    .why = { $about }. Como 07:00-07:20, 19-21; “ninguno”: a cualquier hora.
+    .why = { $about }. Ejemplo: 07:00-07:20, 19-21. A cualquier hora: “ninguno”.
     .help = Horas del día, de cuándo a cuándo, separadas con comas. Sin ninguna, puede funcionar a cualquier hora.
     .row = Horas
 pick-load-hours-none = a cualquier hora
@@ -491,7 +491,7 @@ ask-site-air = ¿Cuánto calor hará, como máximo?
     .row = Aire más caliente
 
 ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
-    .why = Como 22:00-06:00, 10pm-6am, o “ninguno”.
+    .why = Ejemplo: 22:00-06:00, o 10pm-6am. Si nunca, escriba “ninguno”.
     .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am. Si un cartel da horas de generador, como 8am-10am y 4pm-8pm, escriba el resto del día: 10am-4pm, 8pm-8am.
     .row = Horas de silencio
 pick-site-quiet-none = ninguna
@@ -631,7 +631,7 @@ ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
     .row = Cuántos
 
 ask-out-breaker = { $about }: ¿qué número hay en cada { -breaker }?
-    .why = Como 20 A; “ninguno” si no lo hay.
+    .why = Ejemplo: 20 A. Si no lo hay, escriba “ninguno”.
     .help = Un derivador sin { -breaker(form: "many") } no protege nada: escriba “ninguno”. Si los hay sin un número que pueda leer, escriba “no sé”.
     .row = { -breaker(form: "One") }
 pick-out-breaker-none = sin { -breaker }

@@ -14,10 +14,10 @@ interview-welcome =
     Entrée prend la réponse entre parenthèses ou marquée *. Dans le doute, choisissez « Je ne sais pas » : nous supposons alors la réponse la plus dangereuse, et nous le disons. Ctrl-C arrête et garde vos réponses.
 
 hint-list = Flèches ou texte, Entrée. Esc retour
-hint-many = Entrée coche/décoche. ← → nombre. Tab : au début. Esc retour
+hint-many = Entrée coche/décoche. ← → nombre. Tab : au début. Esc retour
 list-nothing = Rien de tel. Esc : tout revoir
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
-hint-keys = ? aide, Esc retour
+hint-keys = ? aide, Esc retour
 hint-go-on = Entrée : continuer
 hint-unknown = ou inconnu
 hint-none = aucun
@@ -60,7 +60,7 @@ pick-no = Non
 pick-unknown = Je ne sais pas
     .also = je sais pas jsp inconnu
 pick-look-first = Je ne sais pas : arrêter, aller voir
-pick-explain = ? Dites-m’en plus
+pick-explain = ? Dites-m’en plus
 pick-picture = Montrer les branchements jusqu’ici
 pick-removed = Retirer ceci
 
@@ -354,7 +354,7 @@ ask-outlet-shares = De quelle prise partage-t-elle le disjoncteur ?
 pick-outlet-shares-own = Le sien
 
 ask-outlet-trips = À combien d’ampères s’est-il déclenché ?
-    .why = { $about }. Exemple : 17 A ; ou aucun.
+    .why = { $about }. Exemple : 17 A. Sinon, tapez aucun.
     .help = Additionnez ce qui marchait quand il s’est déclenché : des watts divisés par 120 font des ampères. S’il ne s’est jamais déclenché au-dessous de son nombre, tapez aucun.
     .row = S’est déclenché à
 pick-outlet-trips-none = jamais trop tôt
@@ -453,7 +453,7 @@ pick-load-wanted-must = Indispensable : il doit marcher
 pick-load-wanted-wish = Facultatif
 
 ask-load-hours = Quand fonctionne-t-il ?
-    .why = { $about }. Exemple : 07:00-07:20, 19-21 ; aucun : à toute heure.
+    .why = { $about }. Exemple : 07:00-07:20, 19-21. À toute heure : aucun.
     .help = Tapez des heures de la journée, début et fin, avec des virgules entre les plages. Avec aucun, nous supposons qu’il peut fonctionner à toute heure.
     .row = Heures
 pick-load-hours-none = à toute heure
@@ -523,7 +523,7 @@ ask-site-air = Quelle température fera-t-il au plus chaud ?
     .row = Air le plus chaud
 
 ask-site-quiet = Quand faut-il le silence au camping ?
-    .why = Exemples : 22:00-06:00, 10pm-6am ; ou aucun.
+    .why = Exemples : 22:00-06:00, 10pm-6am. Sinon, tapez aucun.
     .help = Bien des campings interdisent les { -generator(form: "many") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
     .row = Heures de silence
 pick-site-quiet-none = aucune
@@ -663,7 +663,7 @@ ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
     .row = Combien
 
 ask-out-breaker = { $about } : quel nombre porte chaque disjoncteur ?
-    .why = Exemple : 20 A ; aucun s’il n’y en a pas.
+    .why = Exemple : 20 A. S’il n’y en a pas, tapez aucun.
     .help = Un répartiteur sans disjoncteurs ne protège rien : tapez aucun. S’il y a des disjoncteurs sans nombre lisible, tapez inconnu.
     .row = Disjoncteur
 pick-out-breaker-none = pas de disjoncteur

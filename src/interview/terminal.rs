@@ -376,7 +376,7 @@ pub(super) fn wrap(text: &str) -> Vec<String> {
 
 /// What keys do, below a prompt. A key and what it does stay together.
 fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
-    let joined = format!("[{}]", hint.replace(": ", ":\u{a0}"));
+    let joined = format!("[{}]", hint.replace(" : ", "\u{a0}:\u{a0}").replace(": ", ":\u{a0}"));
     let lines = folded(&joined, width).into_iter();
     lines.map(|line| (line.replace('\u{a0}', " "), false))
 }

@@ -83,21 +83,27 @@ impl Row {
         typed.split_whitespace().filter(|word| text.contains(*word) || also.contains(*word)).collect()
     }
 
-    /// How much it is what was typed, by the words that it holds: most where it begins with them, then where they are words
-    /// of it, then where it begins so, then where they are words by which it is found. Of equals the one that says no more
-    /// than others, "heater" and not "heater on low", and then the smaller.
+    /// How much it is what was typed, by the words that it holds: most where they are words of it, then where it begins so,
+    /// then where they are words by which it is found. Of equals the one that says no more than others, "heater" and not
+    /// "heater on low", and then the smaller.
     fn likeness(&self, typed: &str) -> i64 {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
         let typed = self.held(typed);
+        // The name of a shape is a word with its hyphen: "L5-20R" is not "5-20R".
         let words_of = |text: &str| {
-            let of: Vec<&str> = text.split(|c: char| !c.is_alphanumeric()).collect();
+            let parts = text.split(|c: char| !c.is_alphanumeric());
+            let whole = text.split(|c: char| !c.is_alphanumeric() && c != '-');
+            let of: Vec<&str> = parts.chain(whole).collect();
             typed.iter().all(|word| of.contains(word))
         };
-        let likeness = match text.strip_prefix(&typed.join(" ")) {
-            Some(rest) if !rest.starts_with(char::is_alphanumeric) => 4,
-            _ if words_of(&text) => 3,
-            Some(_) => 2,
-            None => i64::from(words_of(&[text, also].join(" "))),
+        let likeness = if words_of(&text) {
+            3
+        } else if text.starts_with(&typed.join(" ")) {
+            2
+        } else if words_of(&[text, also].join(" ")) {
+            1
+        } else {
+            return -i64::from(self.size);
         };
         // What stands behind a comma is no part of the name.
         let name = self.text.split(',').next().unwrap_or_default();

@@ -8,10 +8,10 @@ use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{self, Group, Label};
 use crate::interview::{build, form, live};
 use crate::plan::problem::Value;
-use crate::plan::{Id, Outlet, Plan};
-use crate::quantity::{Amount, Power};
+use crate::plan::{Answer, Id, Outlet, Plan};
+use crate::quantity::{Amount, Length, Power, Temperature};
 use crate::report::{Assumption, Finding, Report};
-use crate::supply::rated_of_peak;
+use crate::supply::{Supply, rated_of_peak};
 use crate::tables::shape::Receptacle;
 
 impl Machine {
@@ -134,6 +134,20 @@ impl Machine {
         })
     }
 
+    /// What the set keeps up and what it gives for a moment, at the sea and in cool air; of several that run as one, what they
+    /// do together.
+    fn power(&self) -> (Answer<Power>, Answer<Power>) {
+        let one = build::set_power(&self.draft);
+        let mut plan = build::plan(&self.draft, &|key| key.to_owned());
+        if plan.generator.parallel.is_none() || !one.0.is_known() {
+            return one;
+        }
+        plan.site.altitude = Answer::Known(Length::ZERO);
+        plan.site.air = Answer::Known(Temperature::from_millicelsius(0));
+        let supply = Supply::build(&plan);
+        (Answer::Known(supply.rated), Answer::Known(supply.peak))
+    }
+
     /// Of several sets that run as one, that the power that was told is taken for that of each.
     fn joined(&self) -> Option<Note> {
         let sets = self.draft.text("generator.sets").filter(|sets| *sets != "1");
@@ -164,7 +178,7 @@ impl Machine {
         // Whole watts: of what is asked the next above, of what there is the next below.
         let whole = |watts: i64| Value::from(Amount::of(Power::from_milliwatts(watts * 1000)));
         let watts = |power: Power| whole((power.milliwatts() + 999).div_euclid(1000));
-        let (rated, peak) = build::set_power(draft);
+        let (rated, peak) = self.power();
         let taken = || peak.known().map(|peak| rated_of_peak(*peak));
         let Some(rated) = rated.known().copied().or_else(taken) else {
             return vec![Note { key: "load-named", values: vec![("all", watts(all))] }];

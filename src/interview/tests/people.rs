@@ -161,6 +161,10 @@ unknown
 check
 ",
     );
+    // What is left of both together.
+    let (.., said) =
+        answers(&script("2200 W, 2800 W\nfloating\n5-20R 20 A\n120\n2\nyes\nyes\n60 A\nall\nmicrowave, kettle\n"));
+    assert!(said.contains("3,100\u{a0}W of 4,400\u{a0}W"), "{said}");
     let joined = plan.generator.parallel.expect("two sets");
     assert_eq!((joined.sets, joined.kit), (2, Answer::Known(true)));
     assert_eq!(joined.limit, Answer::Unknown);

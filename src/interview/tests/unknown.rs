@@ -402,7 +402,13 @@ fn what_is_typed_finds_what_it_names_first() {
     assert_eq!(found.rows.last().and_then(|at| rows[*at].value()), Some("own"));
     assert!(super::super::view::Found::of(&all, "spaceship").lost);
     let (machine, ..) = after(&["2800 W", "running", "unknown"]);
-    for (typed, text) in [("round", "twist"), ("twisty", "twist"), ("round 30", "twist"), ("L5-30R", "breaker 30")] {
+    for (typed, text) in [
+        ("round", "twist"),
+        ("twisty", "twist"),
+        ("round 30", "twist"),
+        ("L5-30R", "(L5-30R), breaker 30"),
+        ("5-20R", "T slot (5-20R), breaker 20"),
+    ] {
         let found = first(&machine, typed);
         assert!(found.contains(text), "{typed}: {found}");
     }

@@ -10,6 +10,7 @@ use crate::judge::unknowns::{all_answered, answer_as, is_found_out};
 use crate::plan::{Answer, Choice as _, Generator, Id, Load, Outlet, Plan, Wanted, bounds};
 use crate::quantity::{Amount, Current, Power, Quantity};
 use crate::report::{Figures, Look, Marking, Property, Report, Signal};
+use crate::tables::conductor::{CORD_SET_CIRCUIT, gauge_of};
 use crate::tables::shape::Receptacle;
 use crate::value::Value;
 
@@ -210,6 +211,10 @@ fn is_too_small(plan: &Plan, figures: &Figures) -> bool {
 /// answered, as in `seen`, and without.
 fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
     let mut worlds = vec![all_answered(plan, fields), all_answered(seen, fields)];
+    // No wire makes up for a coil: it is unwound, whatever is bought.
+    for cord in worlds.iter_mut().flat_map(|world| &mut world.cords).filter(|it| it.bought == Some(false)) {
+        cord.coiled = Answer::Known(cord.coiled == Answer::Known(true));
+    }
     // Without looks they are the same.
     worlds.dedup();
     for (name, sold) in SOLD {
@@ -219,6 +224,9 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
                 let mut other = world.clone();
                 answer_as(&mut other, field, text)?;
                 leave_open(&mut other.generator, name, fields);
+                if name == "wire" && !is_made(&other, field) {
+                    return None;
+                }
                 let (rated, peak) = (other.generator.rated, other.generator.peak);
                 // Equal figures mean that one was taken for the other.
                 let possible = match (rated.known(), peak.known()) {
@@ -254,6 +262,18 @@ fn chosen(plan: &Plan, seen: &Plan, fields: &[String]) -> Plan {
     worlds.pop().unwrap_or_else(|| plan.clone())
 }
 
+/// Whether cords like this are made: wire thicker than 10 AWG goes to plugs of more than 20 A alone (common practice, no
+/// source).
+fn is_made(plan: &Plan, field: &str) -> bool {
+    let id = field.strip_prefix("cord.").and_then(|rest| rest.strip_suffix(".wire"));
+    let Some(cord) = id.and_then(|id| plan.cord(id)) else {
+        return true;
+    };
+    let thick = cord.wire.known().and_then(|wire| gauge_of(*wire)).is_some_and(|gauge| gauge < 10);
+    let large = cord.usable_plug().is_some_and(|plug| plug.0.rating() > CORD_SET_CIRCUIT);
+    large || !thick
+}
+
 /// Leaves room for every later choice: sets what is chosen only after `name` as high as it can be.
 fn leave_open(set: &mut Generator, name: &str, fields: &[String]) {
     let asked = |field: &str| fields.iter().any(|it| it == field);
@@ -275,7 +295,10 @@ fn take(plan: &mut Plan, bought: &Plan, at: Option<&Id>) {
         Some(id) if id.as_str() == Id::SET => plan.generator.clone_from(&bought.generator),
         Some(id) => {
             if let Some((cord, other)) = plan.cord_mut(id).zip(bought.cord(id)) {
+                // How it will lie, no package says.
+                let coiled = cord.coiled;
                 cord.clone_from(other);
+                cord.coiled = coiled;
             }
             if let Some((holder, other)) = plan.holder_mut(id).zip(bought.holder(id)) {
                 holder.clone_from(other);

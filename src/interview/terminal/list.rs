@@ -34,7 +34,8 @@ impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
         let order = (0..rows.len()).collect();
-        let mut list = Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
+        let mut list =
+            Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
         list.put_marked_first();
         list
     }

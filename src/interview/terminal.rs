@@ -388,7 +388,7 @@ fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
     lines.map(|line| (line.replace('\u{a0}', " "), false))
 }
 
-/// Wraps a text at whole words, with all lines but the first indented.
+/// Wraps a text at whole words.
 fn folded(text: &str, width: usize) -> Vec<String> {
     let lines = textwrap::wrap(text, crate::words::wrapping(width));
     lines.into_iter().map(std::borrow::Cow::into_owned).collect()

@@ -94,7 +94,7 @@ impl Notice {
         Self { what: (*what).to_owned(), more: more.join("\n"), todo: (*todo).to_owned() }
     }
 
-    /// The whole notice, one part per line.
+    /// Returns the whole notice, one part per line.
     fn text(&self) -> String {
         let lines = [&self.what, &self.more, &self.todo].map(String::as_str);
         let told: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();

@@ -147,13 +147,13 @@ fn among_alike(draft: &Draft, n: u8) -> (u8, u8) {
     (small(before + 1), small(alike.len()))
 }
 
-/// Whether some unnamed generator outlets look alike and are few enough to go by position.
+/// Whether some unnamed generator outlets look alike and are few enough to be named by position.
 pub(super) fn has_alike(draft: &Draft) -> bool {
     let named = |n: &u8| draft.text(&format!("outlet.{n}.name")).is_some();
     outlets(draft).any(|n| !named(&n) && FEW.contains(&among_alike(draft, n).1))
 }
 
-/// The group sizes in which outlets go by position.
+/// The group sizes in which outlets are named by position.
 pub(super) const FEW: std::ops::RangeInclusive<u8> = 2..=3;
 
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {

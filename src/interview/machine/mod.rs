@@ -110,12 +110,12 @@ impl Place {
         format!("{}.{}", self.part(), self.step.field)
     }
 
-    /// The key of its part.
+    /// Returns the key of its part.
     fn part(&self) -> String {
         part_key(self.step.group, self.at)
     }
 
-    /// The items to pick from.
+    /// Returns the items to pick from.
     fn items(&self, draft: &Draft) -> Vec<Item> {
         self.step.items(draft, self.at).unwrap_or_default()
     }
@@ -194,7 +194,7 @@ impl Machine {
         Self { draft, cursor: Cursor::Front, looking: None, nothing: None, over: false, left: false }
     }
 
-    /// The answers so far.
+    /// Returns the answers so far.
     #[must_use]
     pub const fn draft(&self) -> &Draft {
         &self.draft

@@ -239,7 +239,7 @@ pub(in crate::interview) const OUT: &[Step] = &[
             flow_if(!has_usual_breaker(draft, &face))
         }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
-    // Two or three alike go by position. Outlets from a plan file have names already.
+    // Two or three alike are named by position. Outlets from a plan file have names already.
     step(Group::Out, "places", "out-places", Takes::Words(LIE))
         .when(|draft, at| {
             let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));

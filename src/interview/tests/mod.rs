@@ -797,6 +797,7 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
 
 /// The common case up to its loads.
 const COMMON_TO_LOADS: &str = "2800 W, 3300 W\n\nL5-30R 30 A\n120\n1\nnone\n";
+/// A load of the user's own that draws too much for its plug.
 const OWN: &str = "own\nThing\nelectronic\n2000 W\n5-15P\n";
 
 /// Starting watts and starting amperes are one question and two keys of the plan, and come back as they were.

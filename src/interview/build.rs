@@ -34,10 +34,9 @@ pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
     }
 }
 
-/// Returns the power a load draws without its power factor, all of its count together.
+/// Returns the power that all units of a load draw together, not counting its power factor.
 ///
-/// A current counts at the region's line-to-neutral voltage. `None` when the draw is unknown or is a motor's
-/// horsepower.
+/// A current counts at the region's line-to-neutral voltage. `None` if the draw is unknown or in horsepower.
 pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
     let count = parts::many(draft, n);
     let one = match load_draw(draft, n).known()? {

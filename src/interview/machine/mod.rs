@@ -262,8 +262,8 @@ impl Machine {
         }
         add(steps::SITE, whole);
         add(steps::GEARS, whole);
-        // Ask where a part is plugged in together with the part if there is already a choice. Otherwise wait, since
-        // later parts may bring one.
+        // The question of where a part is plugged in comes with the part if there is already a choice. Otherwise it
+        // waits, since later parts may bring one.
         let mut waiting = Vec::new();
         for n in parts::gear(draft) {
             let at = At { n, m: 0 };
@@ -498,7 +498,7 @@ impl Machine {
                 let page = page_cursor(page);
                 Some(self.look_back().unwrap_or(page))
             }
-            // A reopened plan starts on the review page, so there is no question to go back to.
+            // A reopened plan starts on the review page, so going back from there asks whether to quit.
             Cursor::Front if self.draft.plan.is_some() && self.here().is_none() => {
                 Some(Cursor::Part(review::QUIT.into()))
             }

@@ -1,4 +1,4 @@
-//! From the answers to the plan.
+//! Building a plan from the answers.
 
 use std::collections::BTreeSet;
 
@@ -16,8 +16,10 @@ use crate::plan::{
 use crate::quantity::{Current, Power, Ratio};
 use crate::tables::shape::{Configuration, Plug};
 
-/// The plan of these answers. Those that are missing or no longer make sense are left out of
-/// it. `named` gives the text of a message, for names the user took from a list.
+/// Builds the plan that these answers make.
+///
+/// Answers that are missing or no longer valid are left out. `named` returns the text of a message, for names picked
+/// from a list.
 pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
     let ids = Ids::new(draft);
     let build = Build { draft, named, ids };
@@ -32,8 +34,9 @@ pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
     }
 }
 
-/// The power a load draws for sure: what its draw says, at its voltage where it is a current.
-/// `None` where nobody knows.
+/// Returns the power that all units of a load draw together, not counting its power factor.
+///
+/// A current counts at the region's line-to-neutral voltage. `None` if the draw is unknown or in horsepower.
 pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
     let count = parts::many(draft, n);
     let one = match load_draw(draft, n).known()? {
@@ -44,12 +47,14 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
     Some(Power::from_milliwatts(one.milliwatts() * i64::from(count)))
 }
 
-/// What the set keeps up and what it gives for a moment. One figure alone, of which nobody says that it is
-/// the running power, is mostly the large one in its name: then it is the peak.
+/// Returns the rated power and the peak of one generator.
+///
+/// A single figure is usually the large one in the model's name, so it counts as the peak if nobody can say that it is
+/// the running power.
 pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
     let read = |key: &str, bounds: &Bounds<Power>| draft.read(key, |text| bounds.read(text).ok());
     let rated = read("generator.rated", &bounds::RATED);
-    // One question takes both: a peak that it was not given is not known.
+    // One question takes both figures, so a peak it did not get is unknown.
     let peak = match read("generator.peak", &bounds::PEAK) {
         Answer::Missing if draft.get("generator.rated").is_some() => Answer::Unknown,
         peak => peak,
@@ -65,7 +70,7 @@ pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
     }
 }
 
-/// What one of a load asks for in the moment it starts, where that was told or is in the table.
+/// Returns the starting power of one unit of a load, as answered or from the table.
 pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
     let own_draw = draft.get(&format!("load.{n}.running")).is_some();
     match draft.get(&format!("load.{n}.starting")) {
@@ -73,13 +78,13 @@ pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
             Start::Power(power) => Some(power),
             Start::Current(current) => Some(Power::of_capacity(current, Region::default().line_to_neutral())),
         },
-        // The table's starting figure belongs to the table's running figure.
+        // The table's starting figure belongs to its running figure.
         None if own_draw => None,
         None => parts::appliance(draft, n).map(|table| table.starting),
     }
 }
 
-/// What one of a load draws.
+/// Returns the draw of one unit of a load.
 pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
     let said = draft.get(&format!("load.{n}.running"));
     match (said, parts::appliance(draft, n)) {
@@ -90,10 +95,11 @@ pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
     }
 }
 
-/// What a load draws more than its plug carries, whatever nobody said of it: its amperes, and the plug. Of
-/// one answer `text` is taken for what it is to be.
+/// Returns a load's current and plug if it draws more than the plug carries, whatever the unknown answers are.
+///
+/// `text` stands in for the answer to `field`.
 pub(super) fn beyond_plug(draft: &Draft, n: u8, field: &str, text: &str) -> Option<(Current, Plug)> {
-    // What runs in a camper has none.
+    // A load inside a camper has no plug of its own.
     if parts::around(draft, n).is_some() {
         return None;
     }
@@ -137,7 +143,7 @@ struct Build<'a> {
 }
 
 impl Build<'_> {
-    /// What is answered to these questions, for the fields that they are named after.
+    /// Fills the fields of a part from the answers to these steps, which are named after the fields.
     fn fill<P: Part>(&self, part: &mut P, prefix: &str, steps: &[Step]) {
         for step in steps {
             let Some(row) = P::row(step.field) else {
@@ -169,11 +175,11 @@ impl Build<'_> {
         self.fill(&mut site, "site", SITE);
         site.name = self.name("site.name", "suggest-site-name");
         site.quiet_hours = match self.draft.get("site.quiet_hours") {
-            // None is an answer of its own: nobody has to be quiet.
+            // "None" is an answer: there are no quiet hours.
             Some(Said::None) => Answer::Known(Vec::new()),
             _ => self.draft.read("site.quiet_hours", |text| form::spans(text).ok()),
         };
-        // Where nobody sleeps nothing is said of an alarm.
+        // Where nobody sleeps, the plan says nothing about an alarm.
         if self.draft.text("site.alarm") == Some("nobody") {
             site.people_sleep = Answer::Known(false);
         } else {
@@ -194,7 +200,7 @@ impl Build<'_> {
         (set.rated, set.peak) = set_power(self.draft);
         let neutral = self.draft.text("generator.neutral");
         if neutral == Some("plug") {
-            // A plug joins what the set leaves apart.
+            // A bonding plug bonds the neutral that the generator leaves floating.
             set.neutral = Answer::Known(Neutral::Floating);
             set.bonding_plug = Answer::Known(true);
             let place = self.draft.text("outlets.bonding");
@@ -240,7 +246,7 @@ impl Build<'_> {
         parts::places(self.draft).into_iter().find(|place| place.token() == token)
     }
 
-    /// What a part is plugged into, unless the parts would feed each other in a ring.
+    /// Returns what a part is plugged into, unless that would make parts feed each other in a ring.
     fn from(&self, n: u8) -> Option<Id> {
         let place = parts::fed_from(self.draft, n)?;
         let mut seen = BTreeSet::from([n]);
@@ -266,9 +272,9 @@ impl Build<'_> {
         cord.id = Id::new(&self.ids.gear(n))?;
         cord.from = self.from(n);
         (cord.plug, cord.ends) = match (parts::gear_plug_said(self.draft, n), parts::gear_ends_said(self.draft, n)) {
-            // Of what nobody knows how to plug in, nobody is asked for its ends.
+            // A cord with an unknown plug is not asked about its ends.
             (Answer::Unknown, Answer::Missing) => (Answer::Unknown, Answer::Unknown),
-            // Not asked so far.
+            // Not asked yet.
             (Answer::Missing, _) | (_, Answer::Missing) => return None,
             both => both,
         };
@@ -281,7 +287,7 @@ impl Build<'_> {
         let told = jacket.known();
         let conductors = told.and_then(|jacket| jacket.conductors);
         cord.conductors = conductors.map_or(Answer::Unknown, Answer::Known);
-        // The letters of the jacket tell it before anybody is asked.
+        // The letters on the jacket answer this before the question is asked.
         if let Some(outdoor) = told.and_then(|jacket| jacket.outdoor) {
             cord.outdoor = Answer::Known(outdoor);
         }
@@ -302,7 +308,7 @@ impl Build<'_> {
         }
         part.from = self.from(n);
         part.inlet = parts::gear_plug_said(self.draft, n);
-        // Not asked so far.
+        // Not asked yet.
         if part.inlet == Answer::Missing {
             return None;
         }
@@ -322,7 +328,7 @@ impl Build<'_> {
         outlet.id = Id::new(&self.ids.of(place))?;
         outlet.shape = place.shape(self.draft)?;
         outlet.sockets = parts::told_sockets(self.draft, n, m, copy);
-        // One letter is for all of them.
+        // A single letter applies to all of them.
         outlet.leg = self.draft.read(&format!("{prefix}.leg"), |text| {
             let legs = form::legs(text).ok()?;
             let own = if legs.len() == 1 { 0 } else { usize::from(copy) - 1 };
@@ -345,7 +351,7 @@ impl Build<'_> {
             load.power_factor = Answer::Known(table.power_factor);
             load.continuous = Answer::Known(table.continuous);
             load.plug = Answer::Known(Plug(Configuration::N5_15));
-            // The table's starting figure belongs to the table's running figure.
+            // The table's starting figure belongs to its running figure.
             if self.draft.get(&key("running")).is_none() {
                 load.starting = Answer::Known(table.starting);
             }

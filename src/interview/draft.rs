@@ -1,4 +1,4 @@
-//! The answers so far: what is kept on disk between one question and the next.
+//! The answers so far, in the form that is saved between questions.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -14,8 +14,8 @@ pub const FORMAT: u32 = 1;
 pub enum Said {
     /// The answer, in the user's own units.
     Is(String),
-    /// The name that is suggested, taken as it was: the text of this message, in the language in
-    /// which the plan is made in the end.
+    /// The suggested name, accepted unchanged: the key of its message, which is put into the language of the finished
+    /// plan.
     Word(String),
     /// "I don't know."
     Unknown,
@@ -24,12 +24,12 @@ pub enum Said {
 }
 
 impl Said {
-    /// An answer from text.
+    /// Wraps text as an answer.
     pub fn is(text: impl Into<String>) -> Self {
         Self::Is(text.into())
     }
 
-    /// What the user gave, if it is that.
+    /// Returns the text the user gave, if the answer is text.
     #[must_use]
     pub fn text(&self) -> Option<&str> {
         match self {
@@ -39,30 +39,32 @@ impl Said {
     }
 }
 
-/// All answers so far, by the key of the question. Answers to questions that no longer apply
-/// stay, so that changing one's mind twice loses nothing; the plan is made only of those that
-/// apply.
+/// All answers so far, by the key of their question.
+///
+/// Answers to questions that no longer apply are kept, so that changing an answer back loses nothing. The plan uses
+/// only those that apply.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Draft {
-    /// What the draft is called where drafts are listed.
+    /// The draft's name in the list of drafts.
     pub name: String,
-    /// The plan file it changes, if it began as one.
+    /// The plan file this draft edits, if it was opened from one.
     pub plan: Option<String>,
-    /// What stood in that file then: others may have changed it since.
+    /// The content of that file when it was opened. Others may have changed it since.
     pub base: Option<String>,
     /// The answers.
     pub answers: BTreeMap<String, Said>,
-    /// What parts and loads are called until somebody names them, in the reader's language. Not
-    /// kept on disk: whoever goes on with a draft may read another.
+    /// The words for parts and loads that nobody has named, in the reader's language.
+    ///
+    /// Not saved, since the draft may be resumed in another language.
     pub called: Called,
 }
 
-/// Words for the ids of parts and loads. Without one the word for it is that of the code.
+/// Words for the ids of parts and loads, by the word in the code, which stands in for any that is missing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Called(BTreeMap<&'static str, String>);
 
 impl Called {
-    /// The word for it.
+    /// Returns the word to use for this one.
     #[must_use]
     pub fn word<'w>(&'w self, word: &'w str) -> &'w str {
         self.0.get(word).map_or(word, String::as_str)
@@ -75,7 +77,7 @@ impl FromIterator<(&'static str, String)> for Called {
     }
 }
 
-/// The form on disk: texts by key, message keys by key, and lists of the keys that have neither.
+/// The format on disk: answer texts and message keys by question, and the questions answered "unknown" or "none".
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
@@ -95,31 +97,31 @@ struct File {
     words: BTreeMap<String, String>,
 }
 
-/// Why a text is no draft.
+/// The reason a text is not a draft.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
 pub enum DraftError {
-    /// It is not TOML of the right form.
+    /// The text is not TOML of the right form.
     #[error("not a draft of this program")]
     Form(#[from] toml::de::Error),
     /// A later version of the program wrote it.
     #[error("a draft of format {found}, newer than {FORMAT}")]
     Newer {
-        /// Its format number.
+        /// The format number in the draft.
         found: u32,
     },
 }
 
 impl Draft {
-    /// A draft without answers.
+    /// Creates a draft without answers.
     pub fn new(name: impl Into<String>) -> Self {
         Self { name: name.into(), plan: None, base: None, answers: BTreeMap::new(), called: Called::default() }
     }
 
-    /// The form it is kept in.
+    /// Returns the text to save.
     ///
     /// # Panics
-    /// Never: texts and lists of texts are always TOML.
+    /// Never, since strings and lists of strings are always valid TOML.
     #[must_use]
     pub fn to_text(&self) -> String {
         let without = |wanted: &Said| {
@@ -147,12 +149,12 @@ impl Draft {
         toml::to_string_pretty(&file).expect("texts are TOML")
     }
 
-    /// Reads what [`Self::to_text`] wrote.
+    /// Parses what [`Self::to_text`] wrote.
     ///
     /// # Errors
-    /// When it is something else, or of a later format.
+    /// When the text is not a draft, or has a later format.
     pub fn from_text(text: &str) -> Result<Self, DraftError> {
-        // The format first: what a later version added is not an error of form.
+        // Check the format first, so that fields added by a later version are not reported as malformed.
         #[derive(Deserialize)]
         struct Format {
             format: u32,
@@ -172,13 +174,13 @@ impl Draft {
         Ok(Self { name: file.name, plan: file.plan, base: file.base, answers, called: Called::default() })
     }
 
-    /// The answer under a key.
+    /// Returns the answer under a key.
     #[must_use]
     pub fn get(&self, key: &str) -> Option<&Said> {
         self.answers.get(key)
     }
 
-    /// What the answer under a key makes of a field.
+    /// Returns what a plan field gets from the answer under a key.
     #[must_use]
     pub fn answer(&self, key: &str) -> Answer<&str> {
         match self.get(key) {
@@ -188,7 +190,7 @@ impl Draft {
         }
     }
 
-    /// The same, read. What does not read is no answer.
+    /// Returns the same, parsed by `read`. A text that does not parse counts as missing.
     pub fn read<T>(&self, key: &str, read: impl Fn(&str) -> Option<T>) -> Answer<T> {
         match self.answer(key) {
             Answer::Known(text) => read(text).map_or(Answer::Missing, Answer::Known),
@@ -197,7 +199,7 @@ impl Draft {
         }
     }
 
-    /// The text under a key.
+    /// Returns the text under a key, if the answer is text.
     #[must_use]
     pub fn text(&self, key: &str) -> Option<&str> {
         self.get(key).and_then(Said::text)

@@ -1,4 +1,4 @@
-//! Kinds of answers that are typed: what is taken, and why a text is refused.
+//! The forms of typed answers: what each accepts, and why a text is refused.
 
 use rust_decimal::Decimal;
 
@@ -8,14 +8,14 @@ use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Unit
 use crate::tables::motors::code_letter;
 use crate::tables::shape::Receptacle;
 
-/// A kind of typed answer.
+/// A form of typed answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Form {
-    /// One or both of the figures of what a generator makes.
+    /// The rated power or the peak of a generator, or both.
     Watts,
-    /// Watts.
+    /// A power.
     Power(&'static Bounds<Power>),
-    /// Amperes.
+    /// A current.
     Current(&'static Bounds<Current>),
     /// A length or distance.
     Length(&'static Bounds<Length>),
@@ -27,37 +27,38 @@ pub enum Form {
     Ratio(&'static Bounds<Ratio>),
     /// A whole number of things.
     Count(Whole),
-    /// Any short text.
+    /// A short text.
     Name,
     /// The id of a part.
     Ident,
-    /// What is printed along a cord: size, number of wires, letters of the jacket.
+    /// The print along a cord: wire size, number of conductors, and the letters of the jacket.
     Jacket,
-    /// The size of a wire.
+    /// A wire size.
     Wire,
-    /// A level at a distance, perhaps at a share of load.
+    /// A noise level at a distance, optionally at a share of load.
     Noise,
-    /// Shares of load and the hours they last.
+    /// Shares of load, and the hours that a tank lasts at each.
     Runtime,
-    /// From one time of day to another, once or several times.
+    /// One or more spans between times of day.
     Spans,
-    /// Watts, amperes, or horsepower.
+    /// A draw in watts, amperes, or horsepower.
     Draw,
-    /// Watts or amperes for the moment of starting.
+    /// A starting draw in watts or amperes.
     Start,
-    /// The leg of each of several outlets, or one for all.
+    /// The leg of each of several outlets, or one for all of them.
     Legs,
 }
 
 impl Form {
-    /// Whether the reader's way of writing numbers matters.
+    /// Whether the reader's number format matters.
     #[must_use]
     pub const fn has_numbers(self) -> bool {
         !matches!(self, Self::Count(_) | Self::Name | Self::Ident | Self::Spans | Self::Legs)
     }
 
-    /// What a bare number is likely to be, where there is no doubt: of what a thing draws it is watts if no plug
-    /// carries so many amperes.
+    /// Returns the unit that a bare number most likely has, or `None` if in doubt.
+    ///
+    /// The draw of a load above 100 is in watts, since no plug carries that many amperes.
     pub(super) fn likely_unit(self, number: Decimal) -> Option<Unit> {
         match self {
             Self::Watts | Self::Power(_) => Some(Unit::Watt),
@@ -70,7 +71,7 @@ impl Form {
         }
     }
 
-    /// Tells whether the text is such an answer: one that a plan file takes too.
+    /// Checks that the text is an answer of this form, which a plan file would accept too.
     ///
     /// # Errors
     /// With the reason, when it is not.
@@ -98,7 +99,7 @@ impl Form {
     }
 }
 
-/// A quantity with its unit, within its bounds.
+/// Parses a quantity with its unit, within its bounds.
 pub(super) fn quantity<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Result<Q, Refusal> {
     bounds.read(text).map_err(|why| match why.key {
         "two-readings" | "out-of-range" => why,
@@ -107,8 +108,9 @@ pub(super) fn quantity<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Result<Q,
     })
 }
 
-/// The same as a part of an answer: `None` where it is no such quantity at all, so that the answer
-/// has another form.
+/// Parses a quantity as part of an answer.
+///
+/// `None` if the text is not such a quantity at all, so that another form may fit.
 fn part<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Option<Result<Q, Refusal>> {
     match bounds.read(text) {
         Err(why) if !matches!(why.key, "two-readings" | "out-of-range") => None,
@@ -116,10 +118,10 @@ fn part<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Option<Result<Q, Refusal
     }
 }
 
-/// As many as somebody marks of one kind: more is a slip.
+/// The largest count that can be marked of one item. More is a slip.
 pub(super) const MOST_PICKED: u8 = 12;
 
-/// Reads "2 x kettle, phone": how many of each. "done" is nothing at all.
+/// Parses "2 x kettle, phone" into counts and values. "done" means none.
 pub(super) fn picks(text: &str) -> Result<Vec<(u8, &str)>, Refusal> {
     if text.trim() == "done" {
         return Ok(Vec::new());
@@ -128,13 +130,13 @@ pub(super) fn picks(text: &str) -> Result<Vec<(u8, &str)>, Refusal> {
     pieces.map(pick).collect()
 }
 
-/// The same of one of them.
+/// Parses one item of such a list.
 pub(super) fn pick(piece: &str) -> Result<(u8, &str), Refusal> {
     match piece.split_once([' ', 'x', '×']) {
         Some((number, rest)) if number.bytes().all(|c| c.is_ascii_digit()) && !number.is_empty() => {
             let rest = rest.trim_start();
             let value = rest.strip_prefix(['x', '×']).map_or(rest, str::trim_start);
-            // "30 A cord" begins with no count.
+            // "30 A cord" does not begin with a count.
             if value == rest && !piece[number.len()..].starts_with(['x', '×']) {
                 return Ok((1, piece));
             }
@@ -145,21 +147,21 @@ pub(super) fn pick(piece: &str) -> Result<(u8, &str), Refusal> {
     }
 }
 
-/// The way back.
+/// Formats one item of such a list.
 pub(super) fn picked(count: u8, value: &str) -> String {
     if count == 1 { value.to_owned() } else { format!("{count} × {value}") }
 }
 
-/// Reads "2800 W", "2800 W, 3300 W", "2800/3300 W": the running power, and the peak where there are two.
+/// Parses "2800 W", "2800 W, 3300 W" or "2800/3300 W" into the rated power and, with two figures, the peak.
 pub(super) fn watts(text: &str) -> Result<(String, Option<String>), Refusal> {
-    // A comma between digits is of one number.
+    // A comma between digits is part of a number, so only a comma and a space separate figures.
     let text = text.replace(", ", ";");
     let pieces = text.split([';', '/']).map(str::trim);
     let pieces: Vec<&str> = pieces.filter(|piece| !piece.is_empty()).collect();
     let [one, other] = pieces.as_slice() else {
         return quantity(&text, &bounds::RATED).map(|_| (text, None));
     };
-    // The unit may stand at one of them only.
+    // One unit may serve both figures.
     let unit = |piece: &str| piece.trim_start_matches(|c: char| !c.is_alphabetic()).to_owned();
     let whole = |piece: &str, beside: &str| {
         if unit(piece).is_empty() { format!("{piece} {}", unit(beside)) } else { piece.to_owned() }
@@ -189,24 +191,23 @@ fn name(text: &str) -> Result<(), Refusal> {
     Ok(())
 }
 
-/// What the print on a cord tells.
+/// What the print on a cord says.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Jacket {
-    /// Size of the conductors.
+    /// The size of its conductors.
     pub wire: Wire,
-    /// How many, ground included.
+    /// The number of conductors, including ground.
     pub conductors: Option<u8>,
-    /// Whether the letters say it is for outdoor use.
+    /// Whether the letters mark it for outdoor use.
     pub outdoor: Option<bool>,
 }
 
-/// Reads "12/3", "SJTW 12/3", "12 AWG 3C", "14AWG/3C", "3 x 2.5 mm²", "3G1.5".
+/// Parses "12/3", "SJTW 12/3", "12 AWG 3C", "14AWG/3C", "3 x 2.5 mm²" or "3G1.5".
 ///
-/// The letter W for outdoor use is that of the flexible cord types of NEC table 400.4, from
-/// memory, not verified.
+/// The letter W for outdoor use is that of the flexible cord types of NEC table 400.4 (from memory, not verified).
 pub(super) fn jacket(text: &str) -> Result<Jacket, Refusal> {
     let wrong = || Refusal::new("jacket");
-    // A comma between digits is of one number.
+    // A comma between digits is part of a number.
     let text = text.trim().replace(", ", "; ");
     let upper = text.to_uppercase().replace('²', "2");
     let mut outdoor = None;
@@ -234,7 +235,7 @@ pub(super) fn jacket(text: &str) -> Result<Jacket, Refusal> {
                         || awg.is_some_and(|rest| rest.starts_with('/'))
                 })
                 .and_then(|(next, _)| conductors(next))
-                // "3/C 12 AWG" has the count in front.
+                // "3/C 12 AWG" has the count first.
                 .or_else(|| {
                     at.checked_sub(1)
                         .and_then(|before| numbers.get(before))
@@ -259,7 +260,7 @@ pub(super) fn jacket(text: &str) -> Result<Jacket, Refusal> {
     Err(wrong())
 }
 
-/// Each number of a text with what stands between it and the next.
+/// Splits a text into its numbers, each with the text between it and the next.
 fn split_numbers(text: &str) -> Vec<(String, &str)> {
     let mut found = Vec::new();
     let mut rest = text;
@@ -275,12 +276,12 @@ fn split_numbers(text: &str) -> Vec<(String, &str)> {
     found
 }
 
-/// Receptacle configurations, set apart by commas.
+/// Parses receptacle shapes separated by commas. `None` if any is not a known one.
 pub(super) fn faces(text: &str) -> Option<Vec<Receptacle>> {
     text.split(',').map(Receptacle::named).collect()
 }
 
-/// Reads "58 dBA at 23 ft", "58 dBA, 7 m, 25 %".
+/// Parses "58 dBA at 23 ft" or "58 dBA, 7 m, 25 %".
 pub(super) fn noise(text: &str) -> Result<Noise, Refusal> {
     let wrong = || Refusal::new("noise");
     let text = text.replace(" at ", ",").replace('@', ",");
@@ -299,7 +300,7 @@ pub(super) fn noise(text: &str) -> Result<Noise, Refusal> {
     Ok(Noise { level, at, load })
 }
 
-/// Reads "25 % 8.5 h, 100 % 3.1 h".
+/// Parses "25 % 8.5 h, 100 % 3.1 h".
 pub(super) fn runtime(text: &str) -> Result<Vec<Runtime>, Refusal> {
     let wrong = || Refusal::new("runtime");
     let found = text
@@ -320,7 +321,7 @@ pub(super) fn runtime(text: &str) -> Result<Vec<Runtime>, Refusal> {
     Ok(found)
 }
 
-/// Reads "22:00-06:00", "22-6", "10pm-6am".
+/// Parses "22:00-06:00", "22-6" or "10pm-6am".
 fn span(text: &str) -> Result<Span, Refusal> {
     let wrong = || Refusal::new("span");
     let text = text.replace(['–', '—'], "-").replace(" to ", "-");
@@ -360,19 +361,19 @@ pub(super) fn spans(text: &str) -> Result<Vec<Span>, Refusal> {
     Ok(found)
 }
 
-/// What a thing takes for the moment it starts, as its plate gives it.
+/// What a load draws at the moment it starts, in the unit of its nameplate.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Start {
-    /// Watts.
+    /// In watts.
     Power(Power),
-    /// Amperes.
+    /// In amperes.
     Current(Current),
 }
 
-/// Reads "4500 W", "39 A", "LRA 39".
+/// Parses "4500 W", "39 A" or "LRA 39".
 pub(super) fn start(text: &str) -> Result<Start, Refusal> {
     let lower = text.trim().to_lowercase();
-    // Locked-rotor amps need no unit.
+    // Locked-rotor current is in amperes, so its unit may be missing.
     let amps = lower
         .strip_prefix("lra")
         .or_else(|| lower.strip_suffix("lra"))
@@ -388,7 +389,7 @@ pub(super) fn start(text: &str) -> Result<Start, Refusal> {
     Err(Refusal::new("start"))
 }
 
-/// Reads "A", "A B B A", "aabb".
+/// Parses "A", "A B B A" or "aabb".
 pub(super) fn legs(text: &str) -> Result<Vec<Leg>, Refusal> {
     let wrong = || Refusal::new("legs");
     let found = text
@@ -406,11 +407,11 @@ pub(super) fn legs(text: &str) -> Result<Vec<Leg>, Refusal> {
     Ok(found)
 }
 
-/// Reads "1500 W", "12.5 A", "1/2 hp", "1/2 hp code G".
+/// Parses "1500 W", "12.5 A", "1/2 hp" or "1/2 hp code G".
 pub(super) fn draw(text: &str) -> Result<Draw, Refusal> {
     let lower = text.trim().to_lowercase();
     if let Some((number, rest)) = lower.split_once("hp") {
-        // Horsepower has no quantity of its own: a bare ratio reads "1/2" and "1 1/2".
+        // Horsepower is not a quantity of its own. A bare ratio parses "1/2" and "1 1/2".
         let horses = part(number.trim(), &bounds::HORSEPOWER);
         let horses = horses.ok_or_else(|| Refusal::new("draw"))??;
         let rest = rest.trim().trim_start_matches(',').trim_start();
@@ -433,14 +434,15 @@ pub(super) fn draw(text: &str) -> Result<Draw, Refusal> {
     plate(text)?.ok_or_else(|| Refusal::new("draw"))
 }
 
-/// Reads the line of a nameplate: "120V~ 60Hz 3A", "100-240V 1.5A", "120 V 60 W". The watts where
-/// it gives them, else the amperes; of several the most. Not one for other voltages only: its
-/// amperes are none at 120 V.
+/// Parses a line of a nameplate: "120V~ 60Hz 3A", "100-240V 1.5A" or "120 V 60 W".
+///
+/// Returns the largest power if there is one, and otherwise the largest current. `None` if the line is only for other
+/// voltages, since its current does not hold at 120 V.
 fn plate(text: &str) -> Result<Option<Draw>, Refusal> {
     let upper = text.to_uppercase();
     let (mut watts, mut amperes, mut volts) = (None, None, Vec::new());
     let mut numbers = split_numbers(&upper);
-    // Of "100-240V" both are volts.
+    // In "100-240V", the unit belongs to both numbers.
     let unit = |after: &str| {
         let letters = after.trim_start().chars();
         letters.take_while(char::is_ascii_alphabetic).collect::<String>()

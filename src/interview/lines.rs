@@ -1,11 +1,11 @@
-//! The same interview line by line: from a file or pipe of answers, or at a terminal where
-//! nothing may be redrawn, as for a screen reader.
+//! The interview line by line, with answers from a file or a pipe, or at a terminal where nothing may be redrawn, as
+//! for a screen reader.
 //!
-//! An empty line takes what is suggested; `?`, `tree`, `unknown`, `none` and `<` (back) mean what
-//! they mean at the other terminal, in the reader's language too. A choice may be given by its
-//! value, which is that of the plan file in every language, by its number in the list from one, or
-//! by the beginning of its text, or any part of it, where that is enough. Where a list takes several
-//! they stand in one line, with commas between, each with how many: "kettle, 2 x phone".
+//! An empty line accepts the default. `?`, `tree`, `unknown`, `none` and `<` (back) mean the same as at the full
+//! terminal, and the reader's own words work too. A choice can be given by its value, which is the plan file's word in
+//! every language, by its number in the list from one, or by the beginning or any part of its text that only one row
+//! has. For a list that takes several items, they go on one line separated by commas, each with its count: "kettle, 2 x
+//! phone".
 
 use std::io::BufRead;
 
@@ -15,31 +15,31 @@ use super::{Input, PromptError, Prompter, Row, Shape, View};
 use crate::plan::hides;
 use crate::words::Words;
 
-/// The longest list that is read out whole.
+/// The longest list that is shown whole.
 const LONGEST_LIST: usize = 24;
 
-/// Answers from a reader.
+/// A prompter that reads answers line by line.
 #[derive(Debug)]
 pub struct Lines<'a, R, W> {
     answers: R,
     said: W,
-    /// With words, someone sits there: everything is shown, and what they type is echoed by the
-    /// terminal.
+    /// The words to show questions with, for a person at a terminal, which echoes what is typed. `None` for a file or
+    /// pipe.
     words: Option<&'a Words>,
 }
 
 impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
-    /// Reads answers, and writes questions and what is said between them.
+    /// Reads answers from `answers`, and writes the questions and messages to `said`.
     pub const fn new(answers: R, said: W) -> Self {
         Self { answers, said, words: None }
     }
 
-    /// Asks somebody at a terminal.
+    /// Asks a person at a terminal.
     pub const fn at_a_terminal(answers: R, said: W, words: &'a Words) -> Self {
         Self { answers, said, words: Some(words) }
     }
 
-    /// Shows a question whole.
+    /// Shows a question in full.
     fn show(&mut self, view: &View, words: &Words) -> std::io::Result<()> {
         writeln!(self.said)?;
         for text in [&view.progress, &view.question, &view.why] {
@@ -54,7 +54,7 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
                     self.default(default.as_deref(), words)?;
                     return self.fill(&keys);
                 }
-                // The hint may say already what Enter takes.
+                // The hint may already say what Enter accepts.
                 if let Some(default) = default.as_ref().filter(|text| !hint.contains(*text)) {
                     self.default(Some(default), words)?;
                 }
@@ -81,7 +81,7 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
         }
     }
 
-    /// What Enter takes.
+    /// Shows what Enter accepts.
     fn default(&mut self, text: Option<&str>, words: &Words) -> std::io::Result<()> {
         match text {
             Some(text) => self.fill(&words.with("plain-default", [("text", text.into())])),
@@ -125,7 +125,7 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
             }
             let line = match (String::from_utf8(line), self.words) {
                 (Ok(line), _) => line,
-                // A slip of the keyboard. In a file every further answer would be one to another question.
+                // A person gets to retype the line. In a file, every later answer would go to the wrong question.
                 (Err(_), Some(words)) => {
                     self.fill(&words.text("plain-not-text"))?;
                     continue;
@@ -146,7 +146,7 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
             };
             let found = if many { pick_many(rows, &view.spoken, text) } else { pick(rows, start, &view.spoken, text) };
             let found = match found {
-                // Who ends the list by its row keeps what is marked.
+                // Ending the list by its own row keeps what is marked.
                 Ok(Input::Answer(value)) if many && value == "done" && text != "done" => {
                     return Ok(Input::Answer(String::new()));
                 }
@@ -168,7 +168,7 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
     }
 }
 
-/// What a line marks, or else the rows that the first piece of it may mean that does not tell one.
+/// Returns what a line marks, or the rows that its first ambiguous piece may mean.
 fn pick_many(rows: &[Row], spoken: &[(String, Input)], text: &str) -> Result<Input, Vec<usize>> {
     if text.is_empty() {
         return Ok(Input::Answer(String::new()));
@@ -186,7 +186,7 @@ fn pick_many(rows: &[Row], spoken: &[(String, Input)], text: &str) -> Result<Inp
     Ok(Input::Answer(marked.join(", ")))
 }
 
-/// What a line picks, or else the rows it may mean.
+/// Returns what a line picks, or the rows that it may mean.
 fn pick(rows: &[Row], start: Option<usize>, spoken: &[(String, Input)], text: &str) -> Result<Input, Vec<usize>> {
     if text == "?" {
         return Ok(Input::Explain);
@@ -248,7 +248,8 @@ mod tests {
         assert_eq!(pick(&rows, Some(2), &[], ""), answer(2));
     }
 
-    /// Scripts of answers work in every language: the plan file's words beside the reader's own.
+    /// Scripts of answers work in every language: "yes" and "Sí" both pick the row, "unknown" and "no lo sé" both mean
+    /// unknown.
     #[test]
     fn words_of_the_plan_file_and_of_the_reader_both_count() {
         let row = |text: &str, also: &str, value: &str| Row {
@@ -271,7 +272,7 @@ mod tests {
         }
     }
 
-    /// One byte that is no text is asked again. In a file it ends the answers.
+    /// A line with an invalid byte is asked again at a terminal. In a file it ends the answers.
     #[test]
     fn what_is_no_text_is_asked_again() {
         let words = Words::english();
@@ -305,7 +306,7 @@ mod tests {
         let mut said = Vec::new();
         let answers = "7 blue\n";
         let got = Lines::at_a_terminal(answers.as_bytes(), &mut said, &words).ask(&view).unwrap_err();
-        // "7" and "blue" are in three of them: they are read out, and then the answers end.
+        // "7" and "blue" are in three rows. They are listed, and then the answers end.
         assert!(matches!(got, PromptError::Ended));
         let said = String::from_utf8(said).unwrap();
         assert!(said.contains("Part 1 of 3\nWhich?\nBecause.\nThere are 30 to choose from"), "{said}");

@@ -1,5 +1,5 @@
-//! What can be told while the answers still come: dangers that they make certain, and a picture
-//! of what is plugged into what.
+//! What can be shown while answers come in: dangers that are certain by now, and a picture of what is plugged into
+//! what.
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
@@ -12,32 +12,32 @@ use crate::quantity::Length;
 use crate::report::{Finding, Report, Signal};
 use crate::words::{Show, Words};
 
-/// Far enough for exhaust, until the distance has been asked.
+/// A distance that is safe for exhaust, assumed until the distance is asked.
 const NOT_ASKED_YET: Length = Length::from_millimetres(1_000_000);
 
-/// Of what exhaust does to people the lesser signals are told too.
+/// The codes of exhaust findings, which are shown even below the danger signal.
 const EXHAUST: [&str; 3] = ["AIR001", "AIR002", "AIR003"];
 
-/// The dangers that are certain from the answers so far. What has not been asked yet is taken
-/// for harmless here, and only here: a danger that hangs on a question to come is told when that
-/// is answered. `unfinished` are the ids of parts whose questions are not all answered.
+/// Returns the dangers that the answers so far make certain.
 ///
-/// What is not bought yet is taken for what it will be.
+/// Only here, whatever has not been asked yet counts as harmless, so a danger that depends on a later question is shown
+/// once that is answered. Parts in `unfinished` have open questions and are left out. A part that is not bought yet
+/// counts as the right one.
 ///
-/// `report` makes the report: [`judge::judge`] is enough to see what has changed; [`judge::build`] tells what
-/// a danger rests on as well, and takes longer.
+/// `report` makes the report. [`judge::judge`] is enough to see what changed. [`judge::build`] also tells what each
+/// danger rests on, and takes longer.
 pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&Plan) -> Report) -> Vec<Finding> {
     let mut findings = findings(draft, unfinished, report);
     findings.retain(is_told);
     findings
 }
 
-/// Whether a finding is told while the answers still come.
+/// Whether a finding is shown while answers come in.
 fn is_told(finding: &Finding) -> bool {
     finding.signal == Signal::Danger || EXHAUST.contains(&finding.code)
 }
 
-/// The same with all that is milder.
+/// Returns the same together with all milder findings.
 pub(super) fn findings(draft: &Draft, unfinished: &BTreeSet<String>, report: fn(&Plan) -> Report) -> Vec<Finding> {
     let mut plan = build::plan(draft, &|key| key.to_owned());
     forget(&mut plan, unfinished);
@@ -64,7 +64,7 @@ fn harmless<T>(answer: &mut Answer<T>, value: T) {
     }
 }
 
-/// Takes parts out, and unplugs what is plugged into them.
+/// Removes parts, and unplugs what is plugged into them.
 fn forget(plan: &mut Plan, ids: &BTreeSet<String>) {
     let gone = |id: &Id| {
         let id = id.as_str();
@@ -93,35 +93,35 @@ fn forget(plan: &mut Plan, ids: &BTreeSet<String>) {
 /// The ids of the parts and loads.
 #[derive(Debug, Default)]
 pub(super) struct Parts {
-    /// Of which all is answered.
+    /// Those whose questions are all answered.
     pub(super) finished: BTreeSet<String>,
     /// The others, which are not in the plan yet.
     pub(super) waiting: BTreeSet<String>,
 }
 
-/// The dangers that have been told.
+/// The dangers shown so far.
 #[derive(Debug, Default)]
 pub(super) struct Told {
     dangers: Vec<Finding>,
-    /// The parts of which all was answered.
+    /// The parts whose questions were all answered.
     finished: BTreeSet<String>,
 }
 
-/// What became of a danger.
+/// A change to a danger.
 #[derive(Debug, PartialEq, Eq)]
 pub(super) enum News {
-    /// It was not there before.
+    /// It is new.
     New(Finding),
-    /// It was there, and now names these parts too.
+    /// It was there, and now affects these parts too.
     Also(Finding, Vec<Id>),
-    /// It is there no longer.
+    /// It is gone.
     Gone(Finding),
-    /// It is no danger any longer, but still this.
+    /// It is no longer a danger, but still this milder finding.
     Milder(Finding),
 }
 
 impl Told {
-    /// Puts in what each danger rests on, from the same dangers worked out in full.
+    /// Replaces each new danger with its full version, which tells what it rests on.
     pub(super) fn in_full(news: &mut [News], full: &[Finding]) {
         for news in news {
             if let News::New(finding) | News::Also(finding, _) = news {
@@ -137,8 +137,10 @@ impl Told {
         Self { dangers, finished: parts.finished }
     }
 
-    /// Takes what is dangerous now; gives what has changed. While a part is asked about again, and so is out of the plan,
-    /// none is told to be gone: it may only be out with that part.
+    /// Takes the current findings and returns what changed.
+    ///
+    /// While a finished part is being asked about again, it is out of the plan. No danger counts as gone then, since it
+    /// may be missing only because of that part.
     pub(super) fn update(&mut self, now: Vec<Finding>, parts: Parts) -> Vec<News> {
         let (now, milder): (Vec<Finding>, Vec<Finding>) = now.into_iter().partition(is_told);
         let open = parts.waiting.iter().any(|id| self.finished.contains(id));
@@ -147,7 +149,7 @@ impl Told {
         let alike = |one: &Finding, other: &Finding| one.code == other.code;
         let mut news = Vec::new();
         for finding in &now {
-            // What was a caution is told again as a danger.
+            // A caution that becomes a danger is shown again.
             let before = self.dangers.iter().filter(|old| old.signal <= finding.signal);
             let before: Vec<&Finding> = before.filter(|old| alike(old, finding)).collect();
             let known = |id: &Id| before.iter().any(|old| old.about.contains(id));
@@ -162,7 +164,7 @@ impl Told {
         let before = std::mem::replace(&mut self.dangers, now);
         for old in before {
             match self.dangers.iter_mut().find(|it| alike(it, &old)) {
-                // Those parts too that it named before.
+                // Keep the parts it named before.
                 Some(finding) if open => {
                     let more = old.about.into_iter();
                     let more: Vec<Id> = more.filter(|id| !finding.about.contains(id)).collect();
@@ -184,8 +186,8 @@ impl Told {
     }
 }
 
-/// The line of the review page that a field of the plan stands on, if any answer would tell it; `line_of` finds the
-/// line of a part's id.
+/// Returns the review line that a plan field is on, or `None` if no answer could settle the field. `line_of` finds the
+/// line of a part by its id.
 pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Option<String> {
     let mut parts = field.split('.');
     match (parts.next()?, parts.next()?) {
@@ -194,7 +196,7 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
             let id = parts.next()?;
             if parts.next() == Some("gfci") { Some("outlets".into()) } else { line_of(id) }
         }
-        // What full load adds to the noise: no answer would tell.
+        // What full load adds to the noise, which no answer settles.
         ("generator", "noise") if parts.next() == Some("full_load") => None,
         ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => Some("fuel".into()),
         ("generator", _) => Some("generator".into()),
@@ -206,8 +208,10 @@ pub(super) fn line(field: &str, line_of: impl Fn(&str) -> Option<String>) -> Opt
     }
 }
 
-/// What is plugged into what so far, each place with what it can carry, and what would stand
-/// there. One line each, so that it can be read aloud too.
+/// Returns a picture of what is plugged into what, with the current each place can carry and the loads that would be
+/// there.
+///
+/// It has one place or load per line, so that it can be read aloud.
 pub(super) fn picture(words: &Words, plan: &Plan) -> String {
     let report = judge::judge(plan);
     let mut out = words.with("picture-set", [("name", plan.generator.name.as_str().into())]);
@@ -305,11 +309,11 @@ mod tests {
             ("gear.1.what", "split-30"),
         ];
         assert_eq!(codes(&draft(&answers), &["splitter"]), Vec::<&str>::new());
-        // A splitter without breakers behind 30 A.
+        // A splitter without breakers on a 30 A outlet.
         assert_eq!(codes(&draft(&answers), &[]), ["OVER001"]);
     }
 
-    /// At the answer that clears it, while questions are still to come.
+    /// A danger is shown once, and shown as gone by the answer that clears it, with questions still to come.
     #[test]
     fn a_danger_is_told_once_and_again_when_it_is_gone() {
         let with = draft(&[("site.feeds_building", "yes")]);
@@ -325,7 +329,8 @@ mod tests {
         assert!(matches!(update(&with)[..], [News::New(_)]));
     }
 
-    /// Without a load at it, an outlet without a GFCI on wet ground is only a caution, and is not told as gone.
+    /// Without a load, an unprotected outlet on wet ground is only a caution. The danger is reported as milder, not as
+    /// gone.
     #[test]
     fn a_danger_that_became_milder_is_not_told_as_gone() {
         let with = |what| {
@@ -349,8 +354,8 @@ mod tests {
         assert_eq!((left.code, left.signal), ("SHOCK001", Signal::Caution));
     }
 
-    /// A part that is asked about again is taken out, and its danger with it: that is not gone, and not new when the part
-    /// is back. Of a second part it is told which.
+    /// A part that is asked about again leaves the plan, and its danger with it. The danger is neither gone then, nor
+    /// new when the part is back. A second part with the same danger is named.
     #[test]
     fn what_was_only_taken_out_is_not_gone() {
         let answers = [
@@ -387,7 +392,8 @@ mod tests {
         assert!(more.contains(&"blue") && !more.contains(&"red"), "{more:?}");
     }
 
-    /// The bound for people is a danger, and a little farther off a caution: both are told when it is answered.
+    /// Exhaust findings are shown as soon as the distance is answered: a danger at 19 ft, a caution at 20 ft, nothing
+    /// at 25 ft.
     #[test]
     fn exhaust_is_told_from_a_caution_on() {
         let at = |distance| codes(&draft(&[("site.sleepers_at", distance)]), &[]);

@@ -1,13 +1,16 @@
-//! What was changed in a plan, put back into its file: comments, order and everything else stay as
-//! they are. Tested with [`super::reopen`].
+//! Merging changes to a plan back into its file, with comments, order, and everything else preserved.
+//!
+//! Tested together with [`super::reopen`].
 
 use toml::{Table, Value};
 use toml_edit::{Array, ArrayOfTables, DocumentMut, Item, TableLike};
 
 use crate::plan::{self, Plan};
 
-/// The file with what has changed between two states of the answers: everything else, comments
-/// and order too, stays as it is. `None` if the text is no TOML.
+/// Returns the file with the differences between two plans applied, and everything else as it was, comments and order
+/// included.
+///
+/// `None` if `original` is not TOML.
 #[must_use]
 pub fn merge(original: &str, before: &Plan, after: &Plan) -> Option<String> {
     let mut document: DocumentMut = original.parse().ok()?;
@@ -17,8 +20,7 @@ pub fn merge(original: &str, before: &Plan, after: &Plan) -> Option<String> {
     Some(document.to_string())
 }
 
-/// Parts that have ids, one after the other, as a file has them: each under a heading of its own, or all
-/// of them between brackets.
+/// A list of parts with ids, either an array of tables with headings or an inline array.
 trait Parts {
     fn count(&self) -> usize;
     fn part(&mut self, at: usize) -> Option<&mut dyn TableLike>;
@@ -63,7 +65,7 @@ impl Parts for Array {
     }
 }
 
-/// The part of that id, and where it is.
+/// Returns the part with this id and its index.
 fn part_of<'a>(target: &'a mut dyn Parts, id: &str) -> Option<(usize, &'a mut dyn TableLike)> {
     let at = (0..target.count()).find(|at| {
         let part = target.part(*at);
@@ -93,14 +95,14 @@ fn merge_table(target: &mut dyn TableLike, before: &Table, after: &Table) {
             (Value::Array(new), Some(Item::ArrayOfTables(inner))) => {
                 merge_list(inner, list(), new);
             }
-            // Without ids there is nothing to tell one from another by, and nothing in them that a
-            // question does not ask for.
+            // Parts without ids cannot be told apart. Such a list is replaced whole, since the interview asks for
+            // everything in it.
             (Value::Array(new), Some(Item::Value(toml_edit::Value::Array(inner))))
                 if new.iter().chain(list()).all(|part| id_of(part).is_some()) =>
             {
                 merge_list(inner, list(), new);
             }
-            // What nobody knew before: each of them gets a heading of its own.
+            // The list was "unknown" until now. Each part gets a heading of its own.
             (Value::Array(_), Some(Item::Value(toml_edit::Value::String(_)))) => {
                 target.insert(key, item_of(key, new));
             }
@@ -122,7 +124,7 @@ fn id_of(value: &Value) -> Option<&str> {
 
 fn merge_list(target: &mut dyn Parts, before: &[Value], after: &[Value]) {
     let has = |all: &[Value], id: Option<&str>| all.iter().any(|other| id_of(other) == id);
-    // Of as many parts as before, one that is in the place of another has been renamed.
+    // If the number of parts is the same, a new id in the place of an old one is a rename.
     let same_count = before.len() == after.len();
     let renamed: Vec<(&Value, &Value)> = before
         .iter()
@@ -152,11 +154,11 @@ fn merge_list(target: &mut dyn Parts, before: &[Value], after: &[Value]) {
     }
 }
 
-/// A table without places in a file, so that it comes after what is there.
+/// Builds a table without a position, so that it is written after the existing ones.
 fn table_of(from: &Table) -> toml_edit::Table {
     let mut table = toml_edit::Table::new();
     table.decor_mut().set_prefix("\n");
-    // As people write them: first what it is called.
+    // As people write them: id first, then name.
     let rank = |key: &str| match key {
         "id" => 0,
         "name" => 1,

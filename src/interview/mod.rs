@@ -1,8 +1,8 @@
-//! The interview: questions a beginner can answer, one at a time, and the plan they make.
+//! The interview: one question at a time, each of which a beginner can answer, and the plan that the answers make.
 //!
-//! [`Machine`] is pure: answers in, questions out, no words and no terminal. [`run`] puts its
-//! questions into words, asks them through a [`Prompter`] and keeps the draft through a
-//! [`Keep`] after every answer, before the next question.
+//! [`Machine`] is pure: it takes answers and returns questions, with no text and no terminal. [`run`] puts its
+//! questions into words, asks them through a [`Prompter`], and saves the draft through a [`Keep`] after every answer,
+//! before the next question.
 
 mod build;
 mod draft;
@@ -37,35 +37,35 @@ pub use view::{Row, Shape, View, view};
 
 use view::{explanation, news_text, not_known};
 
-/// Keeps the draft where nothing is lost.
+/// Durable storage for the draft.
 pub trait Keep {
-    /// Makes the draft durable before it returns.
+    /// Saves the draft, and makes it durable before returning.
     ///
     /// # Errors
-    /// When it could not, once: that is said, and the interview goes on.
+    /// When the draft cannot be saved, on the first failure only. The user is told, and the interview goes on.
     fn keep(&mut self, draft: &Draft) -> std::io::Result<()>;
 }
 
-/// Whoever asks the questions: a terminal, a file of answers, a test.
+/// The source of answers: a terminal, a file of answers, or a test.
 pub trait Prompter {
     /// Asks one question.
     ///
     /// # Errors
     /// When the user interrupts, the answers end, or the terminal fails.
     fn ask(&mut self, view: &View) -> Result<Input, PromptError>;
-    /// Says something between questions.
+    /// Shows a message between questions.
     ///
     /// # Errors
     /// When the terminal fails.
     fn tell(&mut self, text: &str) -> std::io::Result<()>;
-    /// Says what must still be seen when the next question stands below it.
+    /// Shows notices that must stay visible above the next question.
     ///
     /// # Errors
     /// When the terminal fails.
     fn keep(&mut self, notices: Vec<Notice>) -> std::io::Result<()> {
         notices.iter().try_for_each(|notice| self.tell(&notice.text()))
     }
-    /// Gives these to read, one below the other, before the next question.
+    /// Shows texts to read before the next question, one below the other.
     ///
     /// # Errors
     /// When the terminal fails.
@@ -74,19 +74,19 @@ pub trait Prompter {
     }
 }
 
-/// What must be seen before the next question is answered.
+/// A message the user must see before answering the next question.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Notice {
-    /// What it is.
+    /// The message itself.
     pub what: String,
-    /// More of it, which goes first where there is little room.
+    /// Further detail, dropped first when space is short.
     pub more: String,
-    /// What to do about it, which never goes.
+    /// What to do about it. Never dropped.
     pub todo: String,
 }
 
 impl Notice {
-    /// From lines: the first says what it is, and the last, if there are more, what to do.
+    /// Splits a text into its parts: the first line is the message, and the last of several is what to do.
     fn of(text: &str) -> Self {
         let lines: Vec<&str> = text.trim_end().lines().collect();
         let (what, rest) = lines.split_first().unwrap_or((&"", &[]));
@@ -94,7 +94,7 @@ impl Notice {
         Self { what: (*what).to_owned(), more: more.join("\n"), todo: (*todo).to_owned() }
     }
 
-    /// All of it.
+    /// Returns the whole notice, one part per line.
     fn text(&self) -> String {
         let lines = [&self.what, &self.more, &self.todo].map(String::as_str);
         let told: Vec<&str> = lines.into_iter().filter(|line| !line.is_empty()).collect();
@@ -102,7 +102,7 @@ impl Notice {
     }
 }
 
-/// Why no answer came.
+/// Why a question got no answer.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
 pub enum PromptError {
@@ -120,36 +120,35 @@ pub enum PromptError {
 /// How an interview ended.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Outcome {
-    /// With a plan to check and print. The draft makes it possible to come back to the review
-    /// page.
+    /// The plan is ready to check and print. The draft leads back to the review page.
     Finished {
         /// The plan.
         plan: Box<Plan>,
-        /// The answers behind it.
+        /// The answers the plan was built from.
         draft: Draft,
     },
-    /// The user interrupted, or the answers ended early; the draft of this name is kept.
+    /// The user interrupted, or the answers ended early. The draft is kept.
     Interrupted {
-        /// Its name.
+        /// The draft's name.
         draft: String,
     },
-    /// The user left from the review page; the draft of this name is kept.
+    /// The user quit from the review page. The draft is kept.
     Quit {
-        /// Its name.
+        /// The draft's name.
         draft: String,
     },
 }
 
-/// Where an interview begins.
+/// Where an interview starts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Start {
-    /// At the first question without a good answer.
+    /// At the first question without a valid answer.
     First,
-    /// At what is to be looked at.
+    /// At the first thing to look up.
     Looking,
 }
 
-/// Holds an interview from where the draft stands.
+/// Runs an interview from the current state of the draft.
 ///
 /// # Errors
 /// When the terminal fails.
@@ -228,14 +227,14 @@ pub fn run(
                     } else {
                         loads::facts(&plan_of(machine.draft(), &|key| words.text(key)))
                     };
-                    // What is new says most, and stays whole longest.
+                    // New dangers matter most, so they come first and are cut last.
                     news.sort_by_key(|news| !matches!(news, live::News::New(_)));
                     let news = news.iter().map(|news| news_text(words, news, &loads));
                     prompter.keep(news.map(|text| Notice::of(&text)).collect())?;
                 }
             }
             Err(reject) => {
-                // What to do stands below what to compare with, where it is still seen.
+                // Instructions go below the drawings, where they are still on screen.
                 if reject.key == "unknown-shape" {
                     prompter.tell(&words.text(view::drawing(&question)))?;
                 }
@@ -251,7 +250,7 @@ pub fn run(
     }
 }
 
-/// Keeps the answers, or says once that they are not kept, and why: who has a full disk still gets a plan.
+/// Saves the draft, or tells the user why it could not be saved. A user with a full disk still gets a plan.
 fn keep(keeper: &mut dyn Keep, prompter: &mut dyn Prompter, words: &Words, draft: &Draft) -> std::io::Result<()> {
     let Err(error) = keeper.keep(draft) else {
         return Ok(());
@@ -261,18 +260,20 @@ fn keep(keeper: &mut dyn Keep, prompter: &mut dyn Prompter, words: &Words, draft
     prompter.tell(&words.with("interview-not-kept", [("reason", reason.into())]))
 }
 
-/// The questions that ask for these fields of a plan, each once; none for a plan that has more parts than the interview
-/// asks for.
+/// Returns the questions that ask for these plan fields, each once.
+///
+/// Empty when the plan has more parts than the interview can ask about.
 #[must_use]
 pub fn questions(plan: &Plan, fields: &[String]) -> Vec<Question> {
     draft_of(plan, "").map_or_else(Vec::new, |draft| Machine::new(draft).questions(fields))
 }
 
-/// What parts and loads are called in the reader's language. An id is one word, so of an
-/// appliance's name only what stands before a comma.
+/// Returns the words for parts and loads in the reader's language.
+///
+/// An id is a single word, so an appliance's name is cut at its first comma.
 fn called(words: &Words) -> draft::Called {
     if words.language().language.as_str() == crate::words::FIRST_LANGUAGE {
-        // Its words are those of the code.
+        // The words in the code are already in this language.
         return draft::Called::default();
     }
     let parts = parts::WORDS.into_iter().map(|word| (word, words.text(&format!("id-{word}"))));
@@ -284,7 +285,7 @@ fn called(words: &Words) -> draft::Called {
     parts.chain(loads).map(|(word, text)| (word, parts::slug(&text, word))).collect()
 }
 
-/// What was typed, with its numbers as plans keep them.
+/// Converts the numbers in a typed answer to the notation plans use.
 fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> Result<Input, Refusal> {
     let (Kind::Text(form), Input::Answer(text)) = (&question.kind, &input) else {
         return Ok(input);
@@ -292,7 +293,7 @@ fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> R
     if !form.has_numbers() {
         return Ok(input);
     }
-    // Enter takes what was shown, which is known to the last digit.
+    // Enter accepts the default. The draft holds it at full precision, and the screen may not.
     if let (Shape::Line { default, .. }, Suggestion::Said(Said::Is(own))) = (&shown.shape, &question.default)
         && default.as_ref() == Some(text)
     {
@@ -305,7 +306,7 @@ fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> R
         }
         Err(two) => two,
     };
-    // The reader's own reading is taken only if the other one is impossible here.
+    // The reader's own convention is safe only when the other reading is impossible here.
     let (own, other) =
         if two.decimals_are_usual { (two.as_decimals, two.as_thousands) } else { (two.as_thousands, two.as_decimals) };
     if form.check(&other).is_err() {
@@ -317,7 +318,7 @@ fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> R
         .with("thousands", two.thousands))
 }
 
-/// The answer with its unit where it was typed without, or as another number: that is said back.
+/// Returns the answer to echo when it got a unit or its number was rewritten, and `None` otherwise.
 fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
     let (Input::Answer(typed), Input::Answer(whole)) = (typed, whole) else {
         return None;
@@ -331,9 +332,9 @@ fn completed_with_unit(typed: &Input, whole: &Input) -> Option<String> {
     (other || bare && whole != typed.trim()).then(|| whole.clone())
 }
 
-/// A bare number with the unit that the question shows first, if that makes it an answer.
+/// Adds the first unit the question shows to a bare number, if that makes a valid answer.
 fn with_unit(words: &Words, form: Form, text: &str) -> Option<String> {
-    // Of two figures the first tells.
+    // With two figures, the first one decides the unit.
     let first = text.split('/').next().and_then(|it| it.split(", ").next());
     let first = first.unwrap_or(text);
     let unit = form.likely_unit(first.trim().parse().ok()?)?;
@@ -341,7 +342,7 @@ fn with_unit(words: &Words, form: Form, text: &str) -> Option<String> {
     form.check(&whole).is_ok().then_some(whole)
 }
 
-/// A name made fit for a file or an id: letters and digits, the rest as single hyphens.
+/// Turns a name into letters and digits separated by single hyphens, for a file name or an id.
 #[must_use]
 pub fn stem(name: &str) -> String {
     parts::slug(name, "plan")

@@ -1,4 +1,4 @@
-//! The parts the answers speak of: which there are, what they are called, what fits where.
+//! The parts in the answers: which ones exist, what they are called, and what fits where.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -10,8 +10,7 @@ use crate::plan::{Answer, Choice, Id, LoadKind, Span, System};
 use crate::tables::appliances::{self, Appliance};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
-/// The numbers of a list of parts that stand: up to the one that says "done", without those
-/// taken out.
+/// Returns the numbers of the remaining parts of a list: those before "done" that were not removed.
 fn standing(draft: &Draft, most: u8, key: impl Fn(u8) -> String) -> impl Iterator<Item = u8> {
     (1..=most)
         .map_while(move |n| match draft.text(&key(n)) {
@@ -33,13 +32,13 @@ pub(super) fn gear(draft: &Draft) -> impl Iterator<Item = u8> + use<'_> {
     standing(draft, MOST_GEAR, |n| format!("gear.{n}.what"))
 }
 
-/// None where nobody knows them, whatever was said before.
+/// Returns the kinds of outlets of a box. Empty if the outlets are unknown, whatever was listed before.
 pub(super) fn outs(draft: &Draft, n: u8) -> impl Iterator<Item = u8> + use<'_> {
     let known = draft.get(&format!("gear.{n}.outs")) != Some(&Said::Unknown);
     standing(draft, MOST_OUTS, move |m| format!("gear.{n}.out.{m}.face")).filter(move |_| known)
 }
 
-/// The usual thing that this load was picked as, if it was.
+/// Returns the table entry this load was picked from, if it was.
 pub(super) fn appliance(draft: &Draft, n: u8) -> Option<&'static Appliance> {
     let what = draft.text(&format!("load.{n}.what"))?;
     appliances::named(what)
@@ -52,7 +51,8 @@ pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
     told.map_or(table, |kind| LoadKind::named(kind) == Some(LoadKind::Medical))
 }
 
-/// Whether a load's plug, or that of the camper around it, brings 120 V and 240 V, so that it may use the one, or both.
+/// Whether a load's plug brings both 120 V and 240 V, so that the load may use either or both. Inside a camper, the
+/// camper's plug counts.
 pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
     let plug = match around(draft, n) {
         Some(camper) => gear_plug(draft, camper),
@@ -61,7 +61,7 @@ pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
     plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
 }
 
-/// What the outlets of the set give, if that is known: a hole for 240 V says more than anybody.
+/// Returns the generator's voltage system, if it is known. A 240 V receptacle settles it, whatever was answered.
 pub(super) fn legs(draft: &Draft) -> Option<System> {
     if has_240_volts(draft) {
         return Some(System::V120_240);
@@ -69,13 +69,13 @@ pub(super) fn legs(draft: &Draft) -> Option<System> {
     draft.text("generator.voltage").and_then(System::named)
 }
 
-/// Whether an outlet of the set needs 240 V.
+/// Whether an outlet of the generator needs 240 V.
 pub(super) fn has_240_volts(draft: &Draft) -> bool {
     let shapes = outlets(draft).filter_map(|n| Place::Outlet(n).shape(draft));
     shapes.map(|shape| shape.0.circuit()).any(|circuit| circuit != Circuit::OneLeg)
 }
 
-/// Whether each outlet of this kind of a box is on one of two legs that come in.
+/// Whether each box outlet of this kind is on one of two incoming legs.
 pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
     let face = draft.text(&format!("gear.{n}.out.{m}.face"));
     let inlet = gear_plug(draft, n);
@@ -93,14 +93,14 @@ pub(super) fn is_camper(draft: &Draft, n: u8) -> bool {
     draft.text(&format!("gear.{n}.what")) == Some("camper")
 }
 
-/// The camper that a load runs in.
+/// Returns the camper that a load runs in.
 pub(super) fn around(draft: &Draft, load: u8) -> Option<u8> {
     let on = draft.text(&format!("load.{load}.on"))?;
     let mut campers = gear(draft).filter(|n| is_camper(draft, *n));
     campers.find(|n| Place::Inside(*n).token() == on)
 }
 
-/// What people call a cord or box: where there is no other such thing, and where there is one of another shape.
+/// Returns the words for a cord or box: the plain one, and the one that tells it from others of another shape.
 fn gear_words(draft: &Draft, n: u8) -> [&'static str; 2] {
     match draft.text(&format!("gear.{n}.what")).unwrap_or_default() {
         "camper" => ["our-camper"; 2],
@@ -124,7 +124,7 @@ fn gear_words(draft: &Draft, n: u8) -> [&'static str; 2] {
     }
 }
 
-/// The word that tells it from other gear, if one does.
+/// Returns the word for a cord or box: the plain one, unless other gear needs the same word.
 fn gear_word(draft: &Draft, n: u8) -> &'static str {
     let [alone, among] = gear_words(draft, n);
     let others = gear(draft).map(|other| gear_words(draft, other));
@@ -132,13 +132,13 @@ fn gear_word(draft: &Draft, n: u8) -> &'static str {
     if told_apart { among } else { alone }
 }
 
-/// Whether nothing but a name tells a cord or box from another.
+/// Whether only a name can tell a cord or box from another.
 pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
     let word = gear_word(draft, n);
     gear(draft).any(|other| other != n && gear_word(draft, other) == word)
 }
 
-/// Which of how many outlets of the generator that look alike this is.
+/// Returns an outlet's position among the generator outlets that look alike, from one, and their number.
 fn among_alike(draft: &Draft, n: u8) -> (u8, u8) {
     let word = |n: u8| Place::Outlet(n).shape(draft).map(shape_word);
     let alike: Vec<u8> = outlets(draft).filter(|other| word(*other) == word(n)).collect();
@@ -147,13 +147,13 @@ fn among_alike(draft: &Draft, n: u8) -> (u8, u8) {
     (small(before + 1), small(alike.len()))
 }
 
-/// Whether outlets of the generator that look alike, and that nobody has named, are so few that each has a place.
+/// Whether some unnamed generator outlets look alike and are few enough to be named by position.
 pub(super) fn has_alike(draft: &Draft) -> bool {
     let named = |n: &u8| draft.text(&format!("outlet.{n}.name")).is_some();
     outlets(draft).any(|n| !named(&n) && FEW.contains(&among_alike(draft, n).1))
 }
 
-/// As many outlets as are told apart by where they are.
+/// The group sizes in which outlets are named by position.
 pub(super) const FEW: std::ops::RangeInclusive<u8> = 2..=3;
 
 fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
@@ -161,7 +161,7 @@ fn common(draft: &Draft, n: u8) -> Option<(&'static str, &'static str)> {
     COMMON.iter().find(|(word, ..)| *word == what).map(|(_, plug, ends)| (*plug, *ends))
 }
 
-/// The plug of a cord or box, as far as it is told.
+/// Returns the plug of a cord or box, as far as it was answered.
 pub(super) fn gear_plug_said(draft: &Draft, n: u8) -> Answer<Plug> {
     match common(draft, n) {
         Some(("", _)) => draft.read(&format!("gear.{n}.plug"), Plug::named),
@@ -173,7 +173,7 @@ pub(super) fn gear_plug(draft: &Draft, n: u8) -> Option<Plug> {
     gear_plug_said(draft, n).known().copied()
 }
 
-/// Whether a part is not in use because nobody knows what plug or what outlets it has.
+/// Whether a part is not in use because its plug or its outlets are unknown.
 pub(super) fn has_unknown_shape(draft: &Draft, n: u8) -> bool {
     let outlets = match (is_camper(draft, n), is_box(draft, n)) {
         (true, _) => false,
@@ -183,7 +183,7 @@ pub(super) fn has_unknown_shape(draft: &Draft, n: u8) -> bool {
     outlets || gear_plug_said(draft, n) == Answer::Unknown
 }
 
-/// The receptacles of a cord, as far as they are told; none of a box.
+/// Returns the receptacles of a cord, as far as they were answered. `Missing` for a box.
 pub(super) fn gear_ends_said(draft: &Draft, n: u8) -> Answer<Vec<Receptacle>> {
     match common(draft, n) {
         _ if is_box(draft, n) => Answer::Missing,
@@ -196,18 +196,18 @@ pub(super) fn gear_ends(draft: &Draft, n: u8) -> Vec<Receptacle> {
     gear_ends_said(draft, n).known().cloned().unwrap_or_default()
 }
 
-/// How many outlets of this kind a box has.
+/// Returns how many outlets of this kind a box has.
 pub(super) fn out_count(draft: &Draft, n: u8, m: u8) -> u8 {
     draft.text(&format!("gear.{n}.out.{m}.count")).and_then(|text| form::count(text, OUT_COUNT).ok()).unwrap_or(1)
 }
 
-/// How many outlets of one kind a box may have.
+/// The number of outlets of one kind that a box may have.
 pub(super) const OUT_COUNT: Whole = Whole { least: 1, most: 99 };
-/// How many of them somebody types: more is a slip.
+/// The number of outlets of one kind that can be typed. More is a slip.
 pub(super) const TYPED_OUT_COUNT: Whole = Whole { least: 1, most: 12 };
 
-/// How many parts there are as the plan counts them: outlets, cords with each of their ends,
-/// boxes.
+/// Returns the number of parts as a plan counts them: outlets, ends of cords, and boxes. A cord without ends counts as
+/// one.
 pub(super) fn count(draft: &Draft) -> usize {
     let of_gear = |n: u8| {
         if is_box(draft, n) {
@@ -220,17 +220,17 @@ pub(super) fn count(draft: &Draft) -> usize {
     outlets(draft).count() + gear(draft).map(of_gear).sum::<usize>()
 }
 
-/// How many loads there are, counting every one of several.
+/// Returns the number of loads, counting each unit of a load.
 pub(super) fn load_count(draft: &Draft) -> usize {
     loads(draft).map(|n| usize::from(many(draft, n))).sum::<usize>()
 }
 
-/// How many of a load there are.
+/// Returns the number of units of a load.
 pub(super) fn many(draft: &Draft, n: u8) -> u8 {
     draft.text(&format!("load.{n}.count")).and_then(|text| form::count(text, bounds::COUNT).ok()).unwrap_or(1)
 }
 
-/// The outlets of the generator that a bonding plug goes into.
+/// Returns the generator outlets that accept a bonding plug.
 pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
     outlets(draft).filter(|n| {
         let shape = Place::Outlet(*n).shape(draft);
@@ -238,17 +238,17 @@ pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
     })
 }
 
-/// Whether there is this about some of the set's breakers: `share` or `early`.
+/// Whether some of the generator's breakers have this oddity, `share` or `early`.
 pub(super) fn odd(draft: &Draft, wanted: &str) -> bool {
     draft.text("outlets.odd").is_some_and(|odd| odd == wanted || odd == "both")
 }
 
-/// The outlet, named before, whose breaker an outlet of the set is behind.
+/// Returns the earlier outlet whose breaker this generator outlet is behind.
 pub(super) fn shares(draft: &Draft, n: u8) -> Option<u8> {
     shared(draft, n, draft.text(&format!("outlet.{n}.shares"))?)
 }
 
-/// The same, if that is answered.
+/// Returns the same for the answer `token`.
 pub(super) fn shared(draft: &Draft, n: u8, token: &str) -> Option<u8> {
     outlets(draft)
         .filter(|other| odd(draft, "share") && *other < n)
@@ -258,18 +258,18 @@ pub(super) fn shared(draft: &Draft, n: u8, token: &str) -> Option<u8> {
 /// A place to plug in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) enum Place {
-    /// Outlet of the set.
+    /// An outlet of the generator.
     Outlet(u8),
-    /// End of a cord, from one.
+    /// An end of a cord: the cord and the end, from one.
     End(u8, u8),
-    /// Outlet of a box: the box, the kind, which of the kind; from one.
+    /// An outlet of a box: the box, the kind, and the number within the kind, from one.
     Out(u8, u8, u8),
-    /// In a camper.
+    /// The inside of a camper.
     Inside(u8),
 }
 
 impl Place {
-    /// How answers refer to it. It stays the same when a part is renamed.
+    /// Returns how answers refer to it. Renaming a part does not change this.
     pub(super) fn token(self) -> String {
         match self {
             Self::Outlet(n) => format!("outlet {n}"),
@@ -295,7 +295,7 @@ impl Place {
         }
     }
 
-    /// How many plugs it takes: as told, or as its shape usually does.
+    /// Returns how many plugs it takes, as answered or as usual for its shape.
     fn sockets(self, draft: &Draft, shape: Option<Receptacle>) -> usize {
         let told = match self {
             Self::Outlet(n) => {
@@ -303,15 +303,16 @@ impl Place {
             }
             Self::End(..) => Some(1),
             Self::Out(n, m, copy) => told_sockets(draft, n, m, copy),
-            // As many as there are.
+            // Any number of loads may run in a camper.
             Self::Inside(_) => Some(u8::MAX),
         };
         usize::from(told.unwrap_or_else(|| shape.map_or(1, Receptacle::usual_sockets)))
     }
 }
 
-/// How many plugs an outlet of a box takes, where somebody has told: one figure for all alike, or from a file one for
-/// each.
+/// Returns how many plugs a box outlet takes, if answered.
+///
+/// The answer is one number for all outlets of the kind or, from a plan file, one for each.
 pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> {
     let each = draft.text(&format!("gear.{n}.out.{m}.sockets"))?;
     let own = usize::from(copy).checked_sub(1)?;
@@ -319,7 +320,7 @@ pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> 
     form::count(own, bounds::SOCKETS).ok()
 }
 
-/// Every place to plug in.
+/// Returns every place to plug in.
 pub(super) fn places(draft: &Draft) -> Vec<Place> {
     let mut found: Vec<Place> = outlets(draft).map(Place::Outlet).collect();
     for n in gear(draft) {
@@ -336,30 +337,28 @@ pub(super) fn places(draft: &Draft) -> Vec<Place> {
     found
 }
 
-/// Every place with its shape, and where the answers put each part: read from the answers once for
-/// all that is asked of them together.
+/// Every place with its shape, and the chosen place of every part, read from the answers once.
 struct Layout {
     places: Vec<(Place, Option<Receptacle>)>,
-    /// How many plugs each takes.
+    /// How many plugs each place takes.
     sockets: BTreeMap<Place, usize>,
-    /// As chosen, whether or not it still fits.
+    /// The chosen place of each part, whether or not it still fits.
     chosen: BTreeMap<u8, Place>,
-    /// The loads that the answers put somewhere.
+    /// The loads with a chosen place.
     loads: Vec<Plugged>,
 }
 
-/// A load that the answers put somewhere.
+/// A load with a chosen place.
 struct Plugged {
-    /// Its number.
+    /// The load's number.
     n: u8,
     place: Place,
     count: usize,
-    /// When it is on; none where nobody said.
+    /// When the load is on. Empty if not answered.
     hours: Vec<Span>,
 }
 
-/// How many sockets these take at most at one time. What is on at different hours is plugged in one after
-/// the other.
+/// Returns the most sockets these loads take at one time. Loads that are on at different hours take turns.
 fn at_once<'a>(loads: &(impl Iterator<Item = &'a Plugged> + Clone)) -> usize {
     let minutes = loads.clone().flat_map(|load| &load.hours).map(|span| span.from);
     std::iter::once(0)
@@ -377,7 +376,7 @@ fn at_once<'a>(loads: &(impl Iterator<Item = &'a Plugged> + Clone)) -> usize {
 
 impl Layout {
     fn new(draft: &Draft) -> Self {
-        // The ends of a cord are one answer, and taken apart once.
+        // All ends of a cord are one answer, so parse it once.
         let mut ends: BTreeMap<u8, Vec<Receptacle>> = BTreeMap::new();
         let shapes: Vec<(Place, Option<Receptacle>)> = places(draft)
             .into_iter()
@@ -412,13 +411,13 @@ impl Layout {
         Self { places: shapes, sockets, chosen, loads }
     }
 
-    /// Whether a socket is left there beside so many parts and the loads.
+    /// Whether the place has a free socket besides its loads and this many parts.
     fn has_room(&self, place: Place, gear: usize) -> bool {
         let loads = at_once(&self.loads.iter().filter(|load| load.place == place));
         gear + loads < self.sockets.get(&place).copied().unwrap_or(0)
     }
 
-    /// Where a part's plug goes in, without it feeding itself.
+    /// Returns the places where a part's plug fits without feeding the part from itself.
     fn may_feed(&self, draft: &Draft, n: u8) -> Vec<Place> {
         let Some(plug) = gear_plug(draft, n) else {
             return Vec::new();
@@ -446,12 +445,12 @@ impl Layout {
             .collect()
     }
 
-    /// Where each part is plugged in, in order: as chosen, or the one free place it fits.
+    /// Returns where each part up to `last` is plugged in, in order: the chosen place, or the only free place it fits.
     fn feeds(&self, draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
         let mut found: Vec<(u8, Option<Place>)> = Vec::new();
         for n in gear(draft).take_while(|n| *n <= last) {
             let said = draft.get(&format!("gear.{n}.from"));
-            // Of what nobody knows where it goes the plan says nothing, and nothing is checked past it.
+            // The plan says nothing about where such a part goes, and nothing downstream of it is checked.
             let loose = matches!(said, Some(Said::Unknown))
                 || said.and_then(Said::text) == Some("none")
                 || has_unknown_shape(draft, n);
@@ -475,8 +474,10 @@ impl Layout {
         fits.iter().copied().filter(has_room).collect()
     }
 
-    /// The places to offer a part: those where its plug goes in and a socket is left, and the one it is in,
-    /// unless parts named before it have all of that.
+    /// Returns the places to offer a part.
+    ///
+    /// These are the places where its plug fits and a socket is free, and the place it is in, unless earlier parts take
+    /// all sockets there.
     fn offers(&self, draft: &Draft, n: u8) -> Vec<Place> {
         let others: Vec<(u8, Option<Place>)> =
             self.feeds(draft, u8::MAX).into_iter().filter(|(other, _)| *other != n).collect();
@@ -490,30 +491,32 @@ impl Layout {
     }
 }
 
-/// How many of these parts are in a place.
+/// Returns how many of these parts are in a place.
 fn parts_in(gear: &[(u8, Option<Place>)], at: Place) -> usize {
     gear.iter().filter(|(_, place)| *place == Some(at)).count()
 }
 
-/// Whether a part's plug goes in anywhere, without it feeding itself.
+/// Whether a part's plug fits anywhere without feeding the part from itself.
 pub(super) fn fits_somewhere(draft: &Draft, n: u8) -> bool {
     !Layout::new(draft).may_feed(draft, n).is_empty()
 }
 
-/// The places to offer a part.
+/// Returns the places to offer a part.
 pub(super) fn offers(draft: &Draft, n: u8) -> Vec<Place> {
     Layout::new(draft).offers(draft, n)
 }
 
-/// The places to offer a load with this plug: those that take it and have sockets left for it in its hours,
-/// and the one it is in, unless gear and the loads named before it have all of that.
+/// Returns the places to offer a load with this plug.
+///
+/// These are the places that accept the plug and have sockets free during the load's hours, and the place it is in,
+/// unless gear and earlier loads take all sockets there.
 pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
     let layout = Layout::new(draft);
     let gear = layout.feeds(draft, u8::MAX);
     let hours = draft.text(&format!("load.{n}.hours"));
     let hours = hours.and_then(|text| form::spans(text).ok()).unwrap_or_default();
     let own = layout.loads.iter().find(|load| load.n == n).map(|load| load.place);
-    // What runs in a camper needs no plug.
+    // A load inside a camper needs no plug.
     let fits = |(place, shape): &&(Place, Option<Receptacle>)| {
         matches!(place, Place::Inside(_)) || shape.is_some_and(|shape| shape.takes(plug))
     };
@@ -532,8 +535,9 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
         .collect()
 }
 
-/// The only one, if it is a part named before: going only backwards, no two parts can come to
-/// feed each other unasked.
+/// Returns the only free place, if it is on the generator or on an earlier part.
+///
+/// Looking backward only, no two parts can end up feeding each other without a question.
 fn sole(free: &[Place], n: u8) -> Option<Place> {
     match free {
         [place] if place.part().is_none_or(|part| part < n) => Some(*place),
@@ -541,30 +545,30 @@ fn sole(free: &[Place], n: u8) -> Option<Place> {
     }
 }
 
-/// The free places where a part's plug goes in.
+/// Returns the free places where a part's plug fits.
 fn free_feeds(draft: &Draft, n: u8) -> Vec<Place> {
     let layout = Layout::new(draft);
     let taken = n.checked_sub(1).map(|last| layout.feeds(draft, last));
     layout.free(&layout.may_feed(draft, n), &taken.unwrap_or_default())
 }
 
-/// Whether the outlets and the parts named before offer more than one place for a part.
+/// Whether a part has more than one free place on the generator and the earlier parts.
 pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
     let before = |place: &&Place| place.part().is_none_or(|part| part < n);
     free_feeds(draft, n).iter().filter(before).count() > 1
 }
 
-/// Where a part is plugged in: as chosen, or the one place it fits.
+/// Returns where a part is plugged in: the chosen place, or the only free place it fits.
 pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
     Layout::new(draft).feeds(draft, n).into_iter().find(|(other, _)| *other == n).and_then(|(_, place)| place)
 }
 
-/// The one free place a part fits, if nothing needs to be asked.
+/// Returns the only free place a part fits, if nothing needs to be asked.
 pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
     sole(&free_feeds(draft, n), n)
 }
 
-/// The words of the code for what has no name yet: messages `id-WORD`.
+/// The words in the code for parts and loads without a name. Their messages are `id-WORD`.
 pub(super) const WORDS: [&str; 31] = [
     "regular",
     "camper",
@@ -599,7 +603,7 @@ pub(super) const WORDS: [&str; 31] = [
     "large-box",
 ];
 
-/// The word for where one of so many outlets is, as somebody says that they lie.
+/// Returns the word for the position of one of several outlets, given how they are arranged.
 fn place_word(lie: Option<&str>, (at, count): (u8, u8)) -> Option<&'static str> {
     let words: &[&str] = match (lie?, count) {
         ("across", 2) => &["left", "right"],
@@ -611,7 +615,7 @@ fn place_word(lie: Option<&str>, (at, count): (u8, u8)) -> Option<&'static str> 
     words.get(usize::from(at).checked_sub(1)?).copied()
 }
 
-/// What people call an outlet of this shape.
+/// Returns the everyday word for an outlet of this shape.
 const fn shape_word(shape: Receptacle) -> &'static str {
     match shape.0 {
         Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20 => "regular",
@@ -621,9 +625,11 @@ const fn shape_word(shape: Receptacle) -> &'static str {
     }
 }
 
-/// What parts are called in the plan: as the user or the file calls them, else by their shape or kind and, of those
-/// alike, by their place; with a number where nothing else tells them apart. No two alike: what has no name yet makes way
-/// for what has.
+/// The ids of the parts in the plan.
+///
+/// A part has the name the user or the plan file gave it. Otherwise its id comes from its shape or kind, plus its
+/// position among those alike, or a number where nothing else tells them apart. Ids are unique: given names are taken
+/// first, and generated ones avoid them.
 pub(super) struct Ids {
     outlets: BTreeMap<u8, String>,
     gear: BTreeMap<u8, String>,
@@ -647,7 +653,7 @@ impl Ids {
         ids
     }
 
-    /// Names that somebody gave.
+    /// Takes the names that were given.
     fn take_named(&mut self, draft: &Draft) {
         let name = |key: &str| draft.text(key).map(str::trim).map(str::to_owned);
         for n in outlets(draft) {
@@ -664,7 +670,7 @@ impl Ids {
                 self.gear.insert(n, name);
             }
             for m in outs(draft, n).filter(|_| is_box(draft, n)) {
-                // The file that the plan was read from has named them.
+                // The plan file has named them.
                 let named = draft.text(&format!("gear.{n}.out.{m}.ids"));
                 let named = named.into_iter().flat_map(|ids| ids.split(','));
                 for (copy, id) in (1..=out_count(draft, n, m)).zip(named) {
@@ -699,7 +705,7 @@ impl Ids {
         for n in gear(draft) {
             if !self.gear.contains_key(&n) {
                 let own = draft.called.word(gear_word(draft, n));
-                // Not with a hyphen, as the outlets of a box have it.
+                // Without a hyphen, which the outlets of a box have before their number.
                 let id = self.free(1, |number| match number {
                     1 => own.to_owned(),
                     number => format!("{own}{number}"),
@@ -707,7 +713,7 @@ impl Ids {
                 self.gear.insert(n, id);
             }
             let mut number = 0;
-            // With room for the number or the place behind a long name.
+            // Leave room after a long name for a number or a position.
             let stem: String = self.gear(n).chars().take(Id::LONGEST - 10).collect();
             for m in outs(draft, n).filter(|_| is_box(draft, n)) {
                 for copy in 1..=out_count(draft, n, m) {
@@ -727,9 +733,9 @@ impl Ids {
         }
     }
 
-    /// The first name from this number on that nothing has.
+    /// Takes the first free name, counting up from this number.
     fn free(&mut self, from: usize, name: impl Fn(usize) -> String) -> String {
-        // So many names have one that is not taken.
+        // With one more candidate than there are taken names, one is always free.
         let id = (from..=from + self.taken.len()).map(name).find(|id| !self.taken.contains(id)).unwrap_or_default();
         self.taken.insert(id.clone());
         id
@@ -743,7 +749,7 @@ impl Ids {
         self.gear.get(&n).cloned().unwrap_or_default()
     }
 
-    /// The id of a place.
+    /// Returns the id of a place.
     pub(super) fn of(&self, place: Place) -> String {
         match place {
             Place::Outlet(n) => self.outlet(n),
@@ -754,7 +760,7 @@ impl Ids {
         }
     }
 
-    /// Every one, with the key of its part; the set's is none.
+    /// Returns every id with the key of its part. The generator's key is empty.
     pub(super) fn all(&self) -> impl Iterator<Item = (String, &str)> {
         let outlets = self.outlets.iter().map(|(n, id)| (format!("outlet.{n}"), id));
         let gear = self.gear.iter().map(|(n, id)| (format!("gear.{n}"), id));
@@ -766,11 +772,11 @@ impl Ids {
     }
 }
 
-/// The ids of all loads, by their numbers: from the appliance or the user's name for it, with a
-/// number where that is taken.
+/// Returns the ids of all loads by their numbers: the appliance or the user's name for it, with a number if that is
+/// taken.
 pub(super) fn load_ids(draft: &Draft, parts: &Ids) -> Vec<(u8, String)> {
     let mut taken = parts.taken.clone();
-    // The file that the plan was read from has named them.
+    // The plan file has named them.
     let named = |n: u8| draft.text(&format!("load.{n}.id"));
     let in_file: BTreeSet<&str> = loads(draft).filter_map(named).collect();
     loads(draft)
@@ -826,7 +832,7 @@ mod tests {
         }
         let parts = Ids::new(&draft);
         assert_eq!(load_ids(&draft, &parts), [(1, "generator-2".to_owned())]);
-        // What nobody may name their outlet or cord.
+        // The id of the generator itself is reserved.
         assert!(parts.all().any(|(key, id)| id == Id::SET && key.is_empty()));
     }
 

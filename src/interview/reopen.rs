@@ -1,4 +1,4 @@
-//! A plan opened in the interview: the answers that make it.
+//! Reopening a plan in the interview: finding the answers that make it.
 
 use super::draft::{Draft, Said};
 use super::machine::Machine;
@@ -11,8 +11,9 @@ use crate::plan::row::Part;
 use crate::plan::{Answer, Choice, Cord, DistributionBox, Generator, Id, Load, LoadKind, Neutral, Outlet, Plan, Site};
 use crate::quantity::Wire;
 
-/// The answers that make this plan; those it leaves open count as not known. `None` if it has
-/// more parts than the interview asks for.
+/// Returns the answers that make this plan. What the plan leaves open counts as "I don't know".
+///
+/// `None` if the plan has more parts than the interview can ask about.
 #[must_use]
 pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
     let mut open = Open { draft: Draft::new(name), silent: Vec::new() };
@@ -25,8 +26,7 @@ pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
     Some(open.draft)
 }
 
-/// What a plan says in a field, as the answer to its question. Nothing where the question does
-/// not have to be answered.
+/// Converts a plan field to the answer to its question. `None` if the question needs no answer.
 fn said(step: &Step, answer: Answer<String>) -> Option<Said> {
     match answer {
         Answer::Known(text) if !text.is_empty() => Some(Said::Is(text)),
@@ -39,7 +39,7 @@ fn said(step: &Step, answer: Answer<String>) -> Option<Said> {
 
 struct Open {
     draft: Draft,
-    /// The answers of which the plan says nothing.
+    /// The keys of the questions whose fields the plan leaves out.
     silent: Vec<String>,
 }
 
@@ -52,7 +52,7 @@ impl Open {
         self.put(key, Said::Is(text.into()));
     }
 
-    /// What is said of a part, as answers to the questions that are named after its fields.
+    /// Adds a part's fields as the answers to the questions named after them.
     fn fields<P: Part>(&mut self, part: &P, prefix: &str, steps: &[Step]) {
         for step in steps {
             let Some(row) = P::row(step.field) else {
@@ -69,8 +69,9 @@ impl Open {
         }
     }
 
-    /// Of what the plan says nothing, and nobody is asked for in its turn, nothing was answered: that a cord has no buttons
-    /// is told by silence, and that nobody knows is something else.
+    /// Removes "I don't know" where the plan leaves a field out and only the review page asks for it.
+    ///
+    /// A plan that leaves out a cord's GFCI says that it has none, which is different from not knowing.
     fn forget_silent(&mut self) {
         for key in Machine::new(self.draft.clone()).waiting() {
             if self.silent.contains(&key) && self.draft.get(&key) == Some(&Said::Unknown) {
@@ -82,11 +83,11 @@ impl Open {
     fn generator(&mut self, set: &Generator) -> Option<()> {
         self.fields(set, "generator", GENERATOR);
         self.fields(set, "generator", GENERATOR_AFTER);
-        // A file says which of the two its one figure is.
+        // A plan file says which of the two its single figure is.
         if set.rated.is_known() && !set.peak.is_known() {
             self.is("generator.figure", "running");
         }
-        // Who names its place says that there is one.
+        // A plan that names the plug's outlet has a plug.
         let plug = match set.bonding_plug {
             Answer::Missing => set.bonding_plug_in.is_some(),
             said => said == Answer::Known(true),
@@ -271,7 +272,7 @@ impl Open {
             if kind.iter().any(|out| out.sockets.is_some()) {
                 let sockets = |out: &Outlet| out.sockets.map_or_else(String::new, |n| n.to_string());
                 let each = each(&sockets, ",");
-                // One figure where it is the same for all.
+                // Use a single number if it is the same for all.
                 let first = first.sockets.filter(|first| kind.iter().all(|out| out.sockets == Some(*first)));
                 self.is(key("sockets"), first.map_or(each, |count| count.to_string()));
             }
@@ -282,7 +283,7 @@ impl Open {
         Some(())
     }
 
-    /// What is plugged into what, when all places are known.
+    /// Adds what is plugged into what. This has to come after all places are known.
     fn places(&mut self, plan: &Plan) {
         let ids = parts::Ids::new(&self.draft);
         let places = parts::places(&self.draft);
@@ -293,7 +294,7 @@ impl Open {
         let cords = plan.cords.iter().map(|cord| (cord.usable_plug(), cord.from.as_ref()));
         let boxes = plan.boxes.iter().map(|part| (part.usable_inlet(), part.from.as_ref()));
         for (n, (usable, from)) in (1_u8..).zip(cords.chain(boxes)) {
-            // Nobody was asked where that goes which goes in nowhere, or cannot be used: it comes when there is a place.
+            // A part that fits nowhere or cannot be used is not asked about. The question comes once there is a place.
             if from.is_some() || usable.is_some() && parts::fits_somewhere(&self.draft, n) {
                 self.is(format!("gear.{n}.from"), token(from, "none"));
             }
@@ -304,18 +305,18 @@ impl Open {
     }
 }
 
-/// How answers refer to the outlet of the set that has this id.
+/// Returns how answers refer to the generator outlet with this id.
 fn outlet_of(outlets: &[Outlet], id: Option<&Id>) -> Option<String> {
     let at = outlets.iter().position(|outlet| Some(&outlet.id) == id)?;
     Some(Place::Outlet(u8::try_from(at + 1).ok()?).token())
 }
 
-/// How many there are, if the interview has numbers for them.
+/// Returns the count, or `None` if it is above what the interview has numbers for.
 fn numbered(count: usize, most: u8) -> Option<u8> {
     u8::try_from(count).ok().filter(|count| *count <= most)
 }
 
-/// What would be printed on a cord.
+/// Returns what would be printed on a cord.
 fn jacket(cord: &Cord) -> Said {
     let Answer::Known(wire) = cord.wire else {
         return Said::Unknown;
@@ -365,7 +366,7 @@ mod tests {
             let plan = read(text).unwrap();
             let machine = opened(text);
             let mut back = plain(machine.draft());
-            // The one thing the interview knows less of: what nobody said is not known.
+            // The only loss: what the plan leaves out comes back as unknown.
             let (known, said) = (plan::write(&plan), plan::write(&back));
             for line in known.lines() {
                 assert!(said.lines().any(|other| other == line), "{line} not in\n{said}");
@@ -379,8 +380,7 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(100))]
 
-        /// Whatever the plan: unchanged answers leave the file alone, and one changed answer
-        /// changes that alone.
+        /// For any plan, unchanged answers leave its file unchanged, and one changed answer changes nothing else.
         #[test]
         fn any_plan_comes_back(plan in arbitrary::plan()) {
             let text = plan::write(&plan);
@@ -397,7 +397,7 @@ mod tests {
         }
     }
 
-    /// The same plan with every table between braces and every list of parts between brackets.
+    /// Rewrites a plan with inline tables and arrays only.
     fn inline(text: &str) -> String {
         let mut document: toml_edit::DocumentMut = text.parse().unwrap();
         for (_, item) in document.iter_mut() {
@@ -407,8 +407,9 @@ mod tests {
         document.to_string()
     }
 
-    /// Notes the fields of which a plan that comes back says something else. What nobody said is not
-    /// known there, so it is made so here.
+    /// Collects the fields in which the reopened plan differs.
+    ///
+    /// Missing fields come back as unknown, so they are first made unknown in `plan`.
     fn lost<P: Part>(plan: &mut P, back: &P, lost: &mut BTreeSet<String>) {
         let name = std::any::type_name::<P>().rsplit("::").next().unwrap_or_default();
         for row in P::ROWS {
@@ -426,28 +427,28 @@ mod tests {
         plan.generator.outlets.iter_mut().chain(boxes)
     }
 
-    /// The plan as far as there are questions for it: what else it says stays in its file.
+    /// Reduces a plan to what the interview can ask about. Everything else stays in its file.
     fn askable(mut plan: Plan) -> Plan {
-        // Of what nobody knows the shape nobody is asked where it goes.
+        // Nobody is asked where a part of unknown shape is plugged in.
         let cords = plan.cords.iter_mut().map(|it| (it.usable_plug(), &mut it.from));
         let boxes = plan.boxes.iter_mut().map(|it| (it.usable_inlet(), &mut it.from));
         for (_, from) in cords.chain(boxes).filter(|(usable, _)| usable.is_none()) {
             *from = None;
         }
-        // Nor what is plugged into it.
+        // Nor is anything plugged into it.
         let unknown: Vec<Id> = plan.of_unknown_shape().map(|it| it.part.clone()).collect();
         let past = plan.gear().filter_map(|it| it.from.cloned());
         let past: Vec<Id> = past.filter(|at| plan.part_of(at).is_some_and(|it| unknown.contains(it))).collect();
         for (_, from) in plan.gear_mut() {
             from.take_if(|at| past.contains(at));
         }
-        // A hole for 240 V says more than what is said of volts.
+        // A 240 V receptacle settles the voltage, whatever the plan says.
         let shapes = plan.generator.outlets.iter().map(|outlet| outlet.shape);
         if shapes.map(|it| it.0.circuit()).any(|it| it != Circuit::OneLeg) {
             plan.generator.voltage = Answer::Known(plan::System::V120_240);
         }
         let set = &mut plan.generator;
-        // Whether a plug is in is asked of a set that joins nothing itself.
+        // A bonding plug is asked about only if the neutral is floating.
         if set.neutral != Answer::Known(Neutral::Floating) {
             set.bonding_plug = Answer::Missing;
             set.bonding_plug_in = None;
@@ -455,21 +456,21 @@ mod tests {
             set.bonding_plug = Answer::Known(false);
             set.bonding_plug_in = None;
         }
-        // Where it is, of the outlets that it goes into.
+        // Its place has to be an outlet that accepts the plug.
         if let Some(at) = &set.bonding_plug_in {
             let outlet = set.outlets.iter().find(|outlet| outlet.id == *at);
             if !outlet.is_some_and(|outlet| outlet.shape.takes(Plug::BONDING)) {
                 set.bonding_plug_in = None;
             }
         }
-        // Who needs no alarm is not asked for one, and nobody is asked whether somebody sleeps.
+        // Where nobody sleeps, the alarm is not asked about. Otherwise, whether people sleep there is not asked.
         if plan.site.people_sleep == Answer::Known(false) {
             plan.site.co_alarm = Answer::Missing;
         } else {
             plan.site.people_sleep = Answer::Missing;
         }
         for cord in &mut plan.cords {
-            // What is printed along a cord begins with its size.
+            // The print on a cord begins with the wire size. Without it there is no count of conductors.
             if !cord.wire.is_known() {
                 cord.conductors = Answer::Missing;
             }
@@ -482,7 +483,7 @@ mod tests {
         let campers: BTreeMap<Option<Id>, _> = campers.map(|it| (Some(it.id.clone()), it.inlet)).collect();
         for load in &mut plan.loads {
             load.now = None;
-            // That nobody knows how it starts is said once.
+            // An unknown starting draw is stored once, as a power.
             if load.starting_current == Answer::Unknown {
                 load.starting_current = Answer::Missing;
                 load.starting = Answer::Unknown;
@@ -501,7 +502,7 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(200))]
 
-        /// A plan that was opened again says in every field what it said, and has the findings that it had.
+        /// A reopened plan has the same value in every field, and the same findings.
         #[test]
         fn what_is_opened_again_says_the_same(plan in arbitrary::camp()) {
             let mut plan = askable(plan);
@@ -540,7 +541,7 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(100))]
 
-        /// However a file is laid out, what no question asks for stays in it.
+        /// In any layout of a file, what no question asks for stays in it.
         #[test]
         fn what_nobody_is_asked_stays_in_any_layout(plan in arbitrary::plan()) {
             let text = inline(&plan::write(&plan));
@@ -627,7 +628,8 @@ plug = \"5-15P\"
         assert_eq!(plan.loads.len(), 2);
     }
 
-    /// Nobody sleeps here: so it opens, and an alarm takes it back.
+    /// "Nobody sleeps here" is reopened as the answer about the alarm, and changing it to an alarm removes it from the
+    /// file.
     #[test]
     fn where_nobody_sleeps() {
         let text = demo::MENDED.replacen("co_alarm = true", "people_sleep = false", 1);
@@ -642,7 +644,7 @@ plug = \"5-15P\"
         assert_eq!((site.people_sleep, site.co_alarm), (Answer::Missing, Answer::Known(true)));
     }
 
-    /// A cord that takes the place of a hot one is not hot, in the file too.
+    /// If a hot cord is replaced by one that is not, its mark goes from the file.
     #[test]
     fn a_hot_cord_goes_from_the_file() {
         let (id, hot) = ("[[cord]]\n", "hot = true\n");
@@ -655,13 +657,13 @@ plug = \"5-15P\"
         let other = plain(&draft_of(&other, "t").unwrap());
         let merged = merge(&text, &before, &other).unwrap();
         assert_eq!(merged, demo::MENDED);
-        // Or somebody takes it back.
+        // The user can also answer that it was not hot.
         answer(&mut machine, &["gear.1", "gear.1.hot", "no"]);
         let plan = read(&merge(&text, &before, &plain(machine.draft())).unwrap()).unwrap();
         assert_eq!(plan.cords[0].hot, Some(false));
     }
 
-    /// "I don't know" stays one: from the draft into the file, and back to the same question.
+    /// "I don't know" survives from the draft into the file, and back to the same question.
     #[test]
     fn what_nobody_knows_of_a_load_is_no_motor() {
         let text = "\
@@ -687,7 +689,7 @@ plug = \"5-15P\"
         let plan = plain(draft);
         assert_eq!(plan.loads[0].kind, Answer::Unknown);
         assert_eq!(read(&crate::plan::write(&plan)).expect("it reads"), plan);
-        // What was taken instead is told where the question is answered so.
+        // The assumption made instead is shown at that question.
         let taken = machine.taken("load.1.kind");
         let taken: Vec<_> = taken.iter().map(|it| (it.field.as_str(), it.why)).collect();
         assert_eq!(taken, [("load.thing.kind", "load-kind")]);

@@ -1,4 +1,4 @@
-//! The interview at a terminal: asks on the error stream, so that output can still be sent elsewhere.
+//! The interview at a terminal. Questions go to the error stream, so that output can be redirected.
 
 mod editor;
 mod keys;
@@ -20,7 +20,7 @@ use super::view::typed;
 use super::{Input, Notice, PromptError, Prompter, Row, Shape, View};
 use crate::words::Words;
 
-/// The narrowest and widest text. Wider lines are hard to read.
+/// The narrowest and widest text, in columns. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
 
 /// Whether questions can be asked here.
@@ -29,25 +29,26 @@ pub fn present() -> bool {
     std::io::stdin().is_terminal() && std::io::stderr().is_terminal()
 }
 
-/// Somebody pressed Ctrl-C while keys are read here, which ends what is asked.
+/// Whether Ctrl-C was pressed while keys are read here.
 static INTERRUPTED: AtomicBool = AtomicBool::new(false);
 
-/// Ends what is asked, or is asked next, as soon as what was typed ahead of it is taken. False where no keys are read
-/// here.
+/// Interrupts the open question, or the next one, once the input typed before Ctrl-C is handled.
+///
+/// Returns `false` if no keys are read here.
 pub fn interrupt() -> bool {
     INTERRUPTED.store(true, Ordering::Relaxed);
     keys::is_held()
 }
 
-/// A question is open.
+/// Whether a question is open.
 static ASKED: AtomicBool = AtomicBool::new(false);
 
-/// Whether a question is open: what was typed ahead of Ctrl-C may still be an answer to it.
+/// Whether a question is open. If so, input typed before Ctrl-C may still answer it.
 pub fn is_asking() -> bool {
     ASKED.load(Ordering::Relaxed)
 }
 
-/// Leaves the terminal as it was before the questions, for whoever ends the program in the middle of one.
+/// Restores the terminal, for code that ends the program during a question.
 pub fn give_back() {
     if keys::is_held() {
         let _ = execute!(std::io::stderr(), event::DisableBracketedPaste, cursor::Show, style::Print("\n"));
@@ -55,7 +56,7 @@ pub fn give_back() {
     keys::give_back();
 }
 
-/// A question is open while it lives, and the cursor hidden: a prompt shows it where it stands.
+/// An open question with the cursor hidden. A prompt shows the cursor where it belongs.
 struct Hidden {
     _open: Open,
 }
@@ -78,53 +79,54 @@ impl Drop for Hidden {
 
 /// What a key did to a prompt.
 enum Then {
-    /// It goes on.
+    /// The prompt goes on.
     On,
-    /// This is the answer, and what is left on the screen for it.
+    /// The prompt is done, with this input, and with this text to leave on the screen.
     Done(Input, String),
 }
 
-/// What keys work on, below a question.
+/// What keys act on, below a question.
 trait Prompt {
-    /// The lines of it, no wider than this, no more than so many; what is bold; where the cursor stands in the
-    /// first.
+    /// Returns the lines to draw, each with whether it is bold, and the column of the cursor in the first line.
+    ///
+    /// They are at most `width` columns wide and about `height` lines high.
     fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>);
-    /// How many rows it has to show.
+    /// Returns how many rows it has to show.
     fn rows(&self) -> usize {
         0
     }
-    /// A key was pressed.
+    /// Handles a key.
     fn key(&mut self, key: KeyEvent) -> Then;
-    /// Something was pasted; false if some of it was left out.
+    /// Handles a paste, and returns whether all of it was used.
     fn paste(&mut self, text: &str) -> bool;
 }
 
-/// Asks at the terminal.
+/// A prompter at the terminal.
 #[derive(Debug)]
 pub struct Terminal<'a> {
     words: &'a Words,
     keys: Keys,
     colour: bool,
-    /// What was marked in the list that was asked last, below this question: who asked for help has it still.
+    /// The marks of the last list, with its question, so that asking for help does not lose them.
     marked: Option<(String, Vec<u8>)>,
-    /// What was told and must still be seen with the next question.
+    /// The notices that must be visible above the next question.
     kept: Vec<Notice>,
-    /// What is to be read before it.
+    /// The texts to read before the next question.
     given: Vec<String>,
-    /// How many lines were told since the last answer, which may scroll away.
+    /// The number of lines shown since the last answer, which may scroll away.
     told: usize,
-    /// How many lines stand below them, which may not: what is kept, and the question.
+    /// The number of lines below them that must stay visible: notices and the question.
     seen: usize,
-    /// The answer was the first of several lines.
+    /// Whether the answer was the first of several pasted lines.
     pasted: bool,
 }
 
 impl<'a> Terminal<'a> {
-    /// With the words for what keys do.
+    /// Takes over the terminal. `words` describe the keys.
     #[must_use]
     pub fn new(words: &'a Words) -> Self {
         keys::take();
-        // For all of the questions: what is pasted between two of them is a paste too.
+        // Enabled for the whole interview, so that a paste between two questions is seen as one.
         let _ = execute!(std::io::stderr(), event::EnableBracketedPaste);
         Self {
             words,
@@ -157,8 +159,9 @@ impl<'a> Terminal<'a> {
         out.flush()
     }
 
-    /// Writes what must be seen with a question that takes so many lines. Where there is no room for what it is and what to
-    /// do, it is read first, whole.
+    /// Writes the kept notices above a question of this many lines.
+    ///
+    /// If they do not fit even when shortened, they are shown whole, to be read first.
     fn write_kept(&mut self, question: usize) -> Result<(), PromptError> {
         let kept = std::mem::take(&mut self.kept);
         let room = usize::from(size().1).saturating_sub(question);
@@ -169,8 +172,9 @@ impl<'a> Terminal<'a> {
         self.pages(&texts, true, below)
     }
 
-    /// Writes these, as many at once as the screen holds; and waits for a key after each screen, the last too if so many
-    /// lines are to come below it that it would scroll away.
+    /// Writes texts a screen at a time, and waits for a key after each screen.
+    ///
+    /// It also waits after the last one if the `below` lines to come would scroll it away.
     fn pages(&mut self, texts: &[String], bold: bool, below: usize) -> Result<(), PromptError> {
         let rows = usize::from(size().1);
         let mut used = 0;
@@ -194,7 +198,7 @@ impl<'a> Terminal<'a> {
         Ok(())
     }
 
-    /// The next key or paste, or a change of the window.
+    /// Returns the next key, paste, or change of the window size.
     fn next(&mut self) -> Result<Event, PromptError> {
         loop {
             match self.keys.next()? {
@@ -207,7 +211,7 @@ impl<'a> Terminal<'a> {
         }
     }
 
-    /// Waits until somebody has read what is there.
+    /// Waits until the user has read what is on the screen.
     fn wait(&mut self) -> Result<(), PromptError> {
         self.keys.drop_waiting()?;
         let hidden = Hidden::new(&self.keys)?;
@@ -226,12 +230,12 @@ impl<'a> Terminal<'a> {
         let line = terminal::Clear(terminal::ClearType::CurrentLine);
         execute!(out, cursor::MoveToColumn(0), line)?;
         drop(hidden);
-        // It may scroll away now.
+        // What was read may scroll away.
         self.seen = 0;
         read
     }
 
-    /// Lets keys work on a prompt until there is an answer. What was typed while nothing was asked is no answer to it.
+    /// Passes keys to a prompt until it has an answer. Input typed while no question was open is dropped.
     fn hold(&mut self, prompt: &mut dyn Prompt) -> Result<Input, PromptError> {
         self.keys.drop_waiting()?;
         let hidden = Hidden::new(&self.keys)?;
@@ -296,8 +300,8 @@ impl<'a> Terminal<'a> {
         }
     }
 
-    /// The lines for a prompt that has so many rows to show: what is free below what was told, or else as many as it takes
-    /// to see the rows of a short list.
+    /// Returns the number of lines for a prompt with this many rows: the free lines below the messages, or else enough
+    /// for a short list.
     fn room(&self, rows: usize) -> usize {
         let below = usize::from(size().1).saturating_sub(self.seen + 1);
         let wanted = (rows + 2).min(SHORT_LIST);
@@ -305,8 +309,9 @@ impl<'a> Terminal<'a> {
         free.min(below).clamp(SHORTEST_LIST, 40)
     }
 
-    /// What is already waiting when an answer has just been given came with it in one paste: its
-    /// further lines would answer questions that nobody has read.
+    /// Drops input that was waiting when the answer was given.
+    ///
+    /// It came in the same paste, and its lines would answer questions that nobody has read.
     fn drop_pasted(&mut self) -> std::io::Result<()> {
         let waiting = self.keys.drop_waiting()?;
         let dropped = std::mem::take(&mut self.pasted) | waiting;
@@ -321,17 +326,17 @@ fn is_interrupt(key: KeyEvent) -> bool {
     key.code == KeyCode::Char('c') && key.modifiers.contains(KeyModifiers::CONTROL)
 }
 
-/// What stands on the screen of a prompt.
+/// What a prompt has drawn.
 #[derive(Default)]
 struct Drawn {
-    /// How wide each line is.
+    /// The width of each line.
     widths: Vec<usize>,
-    /// The line the cursor is in.
+    /// The line that the cursor is in.
     at: usize,
 }
 
 impl Drawn {
-    /// A window that became narrower has broken lines in two.
+    /// Clears the lines, counting those that a narrower window has broken in two.
     fn clear(&mut self) -> std::io::Result<()> {
         let columns = usize::from(size().0).max(1);
         let rows = |widths: &[usize]| -> usize { widths.iter().map(|width| width.div_ceil(columns).max(1)).sum() };
@@ -378,13 +383,14 @@ fn size() -> (u16, u16) {
     terminal::size().unwrap_or((80, 24))
 }
 
-/// The fewest lines of a list that somebody can find the way in, what is typed and the line of keys among them; and
-/// those in which a short one is seen whole.
+/// The fewest lines in which a list is usable, including the typed text and the line of keys.
 const SHORTEST_LIST: usize = 6;
+/// The lines in which a short list is seen whole.
 const SHORT_LIST: usize = 10;
 
-/// These in so many lines, each after a blank one; the last are shortened first. `None` where what they are and what to do
-/// takes more.
+/// Fits notices into this many lines, each after a blank line, shortening the last ones first.
+///
+/// `None` if they do not fit even with all detail dropped.
 fn fitted(kept: &[Notice], room: usize) -> Option<Vec<String>> {
     let mut texts: Vec<String> = kept.iter().map(Notice::text).collect();
     let tall = |texts: &[String]| -> usize { texts.iter().map(|it| wrap(it).len() + 1).sum() };
@@ -402,7 +408,8 @@ fn columns() -> usize {
     (textwrap::termwidth() - 1).clamp(*COLUMNS.start(), *COLUMNS.end())
 }
 
-/// Lines that fit. A drawing, which has runs of spaces or begins with one, is left as it is.
+/// Wraps a text into lines that fit. A line with runs of spaces or a leading space belongs to a drawing, and stays as
+/// it is.
 pub(super) fn wrap(text: &str) -> Vec<String> {
     let width = columns();
     text.lines()
@@ -416,20 +423,20 @@ pub(super) fn wrap(text: &str) -> Vec<String> {
         .collect()
 }
 
-/// What keys do, below a prompt. A key and what it does stay together.
+/// Wraps the line of keys below a prompt. A key and what it does stay together.
 fn keys_line(hint: &str, width: usize) -> impl Iterator<Item = (String, bool)> {
     let joined = format!("[{}]", hint.replace(" : ", "\u{a0}:\u{a0}").replace(": ", ":\u{a0}"));
     let lines = folded(&joined, width).into_iter();
     lines.map(|line| (line.replace('\u{a0}', " "), false))
 }
 
-/// Whole words, on as many lines as they take; but for the first they stand in.
+/// Wraps a text at whole words.
 fn folded(text: &str, width: usize) -> Vec<String> {
     let lines = textwrap::wrap(text, crate::words::wrapping(width));
     lines.into_iter().map(std::borrow::Cow::into_owned).collect()
 }
 
-/// A row that stays on one line: whole words, if there are any that fit.
+/// Cuts a text to one line, after a whole word if enough of them fit.
 fn cut(text: &str, width: usize) -> String {
     use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
     if text.width() <= width {
@@ -469,7 +476,7 @@ impl Prompter for Terminal<'_> {
         let lines = head.iter().map(|(text, _)| wrap(text).len().max(1));
         let lines = lines.sum::<usize>();
         let given = std::mem::take(&mut self.given);
-        // What is kept comes between.
+        // The kept notices go between these texts and the question.
         let kept = self.kept.iter().map(|notice| wrap(&notice.text()).len() + 1);
         self.pages(&given, false, kept.sum::<usize>() + lines + SHORTEST_LIST.min(below) + 1)?;
         self.told = std::mem::take(&mut self.seen);
@@ -508,7 +515,7 @@ impl Prompter for Terminal<'_> {
                 input
             }
         };
-        // Who asks for more is asked again.
+        // After help or the picture, the same question is asked again, with its notices.
         if matches!(input, Input::Explain | Input::Picture) {
             self.kept = kept;
         }
@@ -544,7 +551,8 @@ impl Drop for Terminal<'_> {
 mod tests {
     use super::*;
 
-    /// What is not needed to act goes first, the last first. What to do never does: it is read before the question then.
+    /// Detail is dropped first, from the last notice up. What to do is never dropped: if that does not fit, the notices
+    /// are read before the question.
     #[test]
     fn what_must_be_seen_is_shortened_until_it_fits_and_never_loses_what_to_do() {
         let danger = |name: &str| Notice {

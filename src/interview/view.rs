@@ -13,38 +13,38 @@ use crate::words::Words;
 /// A question in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct View {
-    /// Where one is: "Part 2 of 5: its outlets".
+    /// The position in the interview: "Part 2 of 5: its outlets".
     pub progress: String,
-    /// The same for the eye: one sign for each part. None outside any.
+    /// The same position as one dot per part. Empty outside any part.
     pub dots: String,
-    /// The question.
+    /// The question itself.
     pub question: String,
     /// Why it is asked, or where to read the answer.
     pub why: String,
-    /// What is asked for.
+    /// The kind of input it takes.
     pub shape: Shape,
-    /// Typed words that stand for an input: "unknown", "none". Those of the plan file are always
-    /// among them, whatever the language.
+    /// The words that stand for an input when typed, such as "unknown" or "none". The plan file's own words always
+    /// work, in every language.
     pub spoken: Vec<(String, Input)>,
 }
 
-/// What a question looks like.
+/// The kind of input that a question takes.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Shape {
     /// A list to pick from.
     List {
-        /// Its rows.
+        /// The rows of the list.
         rows: Vec<Row>,
-        /// The row that Enter takes; `None` where the user must choose.
+        /// The row that Enter accepts, or `None` if the user must choose.
         start: Option<usize>,
-        /// Of a list that takes several: how many of each row are marked. The first row ends it.
+        /// The count marked for each row, in a list that takes several. The first row ends the list.
         marks: Option<Vec<u8>>,
     },
     /// A line to type.
     Line {
-        /// What Enter takes.
+        /// What Enter accepts.
         default: Option<String>,
-        /// What else may be typed; empty where nothing.
+        /// What else can be typed. Empty if nothing.
         hint: String,
     },
 }
@@ -52,23 +52,23 @@ pub enum Shape {
 /// A row of a list.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {
-    /// What is shown.
+    /// The text that is shown.
     pub text: String,
-    /// Further words by which it is found.
+    /// Further words to find it by.
     pub also: String,
-    /// Of rows that are found alike the smaller comes first.
+    /// The sort key among equal matches in a search. The smaller comes first.
     pub size: u32,
-    /// What picking it means.
+    /// The input that picking it gives.
     pub input: Input,
 }
 
 impl Row {
-    /// What means this input, and nothing else finds it.
+    /// Creates a row that is found by its text alone.
     pub fn new(text: impl Into<String>, input: Input) -> Self {
         Self { text: text.into(), also: String::new(), size: 0, input }
     }
 
-    /// The answer that picking it gives, if it is one.
+    /// Returns the answer that picking it gives, or `None` if it gives another input.
     #[must_use]
     pub fn value(&self) -> Option<&str> {
         match &self.input {
@@ -77,19 +77,20 @@ impl Row {
         }
     }
 
-    /// Those of the words typed, in small letters, that are in the row or in its further words.
+    /// Returns the typed words, in lower case, that occur in the row's text or its further words.
     fn held<'t>(&self, typed: &'t str) -> Vec<&'t str> {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
         typed.split_whitespace().filter(|word| text.contains(*word) || also.contains(*word)).collect()
     }
 
-    /// How much it is what was typed, by the words that it holds: most where they are words of it, then where it begins so,
-    /// then where they are words by which it is found. Of equals the one that says no more than others, "heater" and not
-    /// "heater on low", and then the smaller.
+    /// Scores how well the row matches the typed words it holds. The higher, the better.
+    ///
+    /// Whole words of its text score best, then the beginning of its text, then whole words found in its further words.
+    /// Among equals, shorter names win ("heater" over "heater on low"), then smaller sizes.
     fn likeness(&self, typed: &str) -> i64 {
         let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
         let typed = self.held(typed);
-        // The name of a shape is a word with its hyphen: "L5-20R" is not "5-20R".
+        // A shape's name is one word including its hyphen: "5-20R" does not match "L5-20R".
         let words_of = |text: &str| {
             let parts = text.split(|c: char| !c.is_alphanumeric());
             let whole = text.split(|c: char| !c.is_alphanumeric() && c != '-');
@@ -105,28 +106,30 @@ impl Row {
         } else {
             return -i64::from(self.size);
         };
-        // What stands behind a comma is no part of the name.
+        // Text after a comma is not part of the name.
         let name = self.text.split(',').next().unwrap_or_default();
         let words = i64::try_from(name.split_whitespace().count()).unwrap_or(0);
         (likeness << 48) - (words << 32) - i64::from(self.size)
     }
 }
 
-/// What things are picked as that no row names.
+/// The values of the catch-all rows, for things that are not in the list.
 const OTHERS: [&str; 3] = ["own", "cord", "box"];
 
-/// The rows of a list that somebody means.
+/// The rows that match a search.
 pub(super) struct Found {
-    /// As places in the list, the likeliest first.
+    /// Their places in the list, best match first.
     pub(super) rows: Vec<usize>,
-    /// Whether they hold all that was typed.
+    /// Whether they hold every typed word.
     pub(super) whole: bool,
-    /// Whether no row holds any of it: these are what is in no list, and help.
+    /// Whether no row holds any typed word. The rows are the catch-all rows and help then.
     pub(super) lost: bool,
 }
 
 impl Found {
-    /// Those that hold most of the words typed. Of a "big fan" where none is big, the fans, and then what is in no list.
+    /// Finds the rows that hold the most typed words.
+    ///
+    /// For "big fan" in a list without "big", these are the fans, followed by the catch-all rows.
     pub(super) fn of(rows: &[&Row], typed: &str) -> Self {
         let typed = typed.to_lowercase();
         let words = typed.split_whitespace().count();
@@ -135,7 +138,7 @@ impl Found {
         let (whole, lost) = (most == words, most == 0 && words > 0);
         let all = 0..rows.len();
         let mut found: Vec<usize> = all.clone().filter(|at| !lost && held[*at] == most).collect();
-        // As they stand, until something is typed.
+        // Without a search, keep the order of the list.
         if words > 0 {
             found.sort_by_cached_key(|at| Reverse(rows[*at].likeness(&typed)));
         }
@@ -145,7 +148,7 @@ impl Found {
             found.extend(all.clone().filter(is_other));
         }
         found.extend(all.clone().filter(|at| lost && rows[*at].input == Input::Explain));
-        // On a page without help nobody is left with nothing.
+        // A page may have no help row, and no search should end with an empty list.
         if found.is_empty() {
             found.extend(all);
         }
@@ -154,14 +157,15 @@ impl Found {
 }
 
 impl View {
-    /// A question outside any part of the interview, and what it takes.
+    /// Creates a question outside any part of the interview.
     #[must_use]
     pub const fn plain(question: String, why: String, shape: Shape) -> Self {
         Self { progress: String::new(), dots: String::new(), question, why, shape, spoken: Vec::new() }
     }
 
-    /// The values that an answer to a list of several marks: nothing typed keeps those that are marked. `None` where it
-    /// names what is in no row.
+    /// Returns the values that an answer to a list of several marks. An empty answer keeps the marked ones.
+    ///
+    /// `None` if the answer names something that is in no row.
     #[must_use]
     pub fn marked(&self, answer: &str) -> Option<Vec<String>> {
         let Shape::List { rows, marks: Some(marks), .. } = &self.shape else {
@@ -178,7 +182,7 @@ impl View {
     }
 }
 
-/// A danger in words: what, why and what to do; short when it was told before.
+/// Returns the text of a danger: what, why and what to do, or a short form if it was shown before.
 pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -> String {
     let (key, finding, more) = match news {
         live::News::New(finding) => ("note-danger", finding, &[][..]),
@@ -187,16 +191,16 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         live::News::Milder(finding) => ("note-danger-milder", finding, &[][..]),
     };
     let text = words.finding(finding, loads);
-    // Where the title names them all, once is enough.
+    // If the title names all the parts, do not name them again.
     let more = crate::words::names_of(more, loads).into_iter();
     let named = |name: &&str| !text.title.contains(&words.quoted([*name].into_iter()));
     let more: Vec<&str> = if more.clone().any(|name| named(&name)) { more.collect() } else { Vec::new() };
     let named = if more.is_empty() { "yes" } else { "no" };
     let more = words.quoted(more.into_iter());
-    // Where the title says what is not known, that is not said again.
+    // If the title says what is unknown, do not say it again.
     let told = key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
     let key = if told { "note-danger-unknown" } else { key };
-    // Of a guess, where to look says more than what it would mean.
+    // For a danger that rests on a guess, where to look matters more than why.
     let why = if text.look.is_empty() { text.why } else { text.look.join(" ") };
     words.with(
         key,
@@ -211,7 +215,7 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
     )
 }
 
-/// A label in words.
+/// Returns the text of a label.
 pub(super) fn label(words: &Words, label: &Label) -> String {
     match label {
         Label::Plain(text) => text.clone(),
@@ -232,15 +236,15 @@ pub(super) fn label(words: &Words, label: &Label) -> String {
     }
 }
 
-/// The outlet of the generator that a question is asked of, where it is asked of one after another: on the screen its
-/// reason names it.
+/// Returns the generator outlet that a question is about, if it is asked of one outlet after another. On screen, the
+/// question's reason names the outlet.
 pub fn outlet(words: &Words, question: &Question) -> Option<String> {
     let about = question.about.as_ref();
     let about = about.filter(|_| question.group == Group::Outlet);
     about.map(|about| label(words, about))
 }
 
-/// A question in words.
+/// Puts a question into words.
 pub fn view(words: &Words, question: &Question) -> View {
     let about = question.about.as_ref().map(|about| label(words, about)).unwrap_or_default();
     let text = |part: &str| words.with(&format!("ask-{}{part}", question.id), [("about", about.as_str().into())]);
@@ -269,15 +273,16 @@ pub fn view(words: &Words, question: &Question) -> View {
     }
 }
 
-/// The parts of the interview, in their order, as the progress line says them.
+/// The parts of the interview in order, as the progress line names them.
 const SECTIONS: [&str; 5] =
     ["part-asked-generator", "part-asked-outlets", "part-asked-loads", "part-asked-site", "part-asked-gear"];
 
-/// The part a question belongs to: its number in their order. Fuel is asked on request only.
+/// Returns the index of the part that a question belongs to. `None` for pages, and for fuel, which is asked only on
+/// request.
 fn section(question: &Question) -> Option<usize> {
     match question.group {
         _ if matches!(question.kind, Kind::Page(_)) => None,
-        // What its outlets may tell.
+        // These come after the outlets, which may answer them.
         Group::Generator if GENERATOR_AFTER.iter().any(|step| step.id == question.id) => Some(1),
         Group::Generator => Some(0),
         Group::Outlet | Group::Outlets => Some(1),
@@ -288,7 +293,7 @@ fn section(question: &Question) -> Option<usize> {
     }
 }
 
-/// What typed words mean besides an answer: the language's own and those of the plan file.
+/// Returns the words that mean something other than an answer, in the reader's language and in the plan file's.
 fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
     // A name may be any word.
     if matches!(question.kind, Kind::Text(Form::Name)) {
@@ -299,7 +304,7 @@ fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
         let own = [words.text(key), words.text(&format!("{key}.also"))].join(",");
         spoken.extend(own.split(',').chain([stable]).map(|word| (word.trim().to_lowercase(), input.clone())));
     };
-    // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
+    // "Unknown" is understood even where it is not an answer, because the refusal says where to look.
     say("typed-unknown", "unknown", &Input::Unknown);
     if question.allows(&Input::Skip) {
         say("typed-none", "none", &Input::Skip);
@@ -340,7 +345,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
     let to_buy = question.allows(&Input::NotBought);
     if to_buy {
         let row = Row::new(words.text("pick-not-bought"), Input::NotBought);
-        // Above a long list it is seen.
+        // Near the top of a long list, where it is seen.
         rows.insert(if many { 1 } else { rows.len() }, row);
     }
     let review = question.key == "review";
@@ -350,10 +355,10 @@ fn shape(words: &Words, question: &Question) -> Shape {
     if review || matches!(question.id, "gear-from" | "load-on") {
         rows.push(Row::new(words.text("pick-picture"), Input::Picture));
     }
-    // In every list the last answer: there nobody has to look for it.
+    // Always the last answer of a list, so that nobody has to search for it.
     let (key, unknown) = match question.id {
-        // Without its outlets there is no generator to plan with, unless it is to be bought: who does not know them goes
-        // and looks.
+        // No plan works without its generator's outlets, unless the generator is still to be bought. Users who do not
+        // know them have to go and look.
         "outlet-list" => ("pick-look-first", Input::Quit),
         _ => ("pick-unknown", Input::Unknown),
     };
@@ -361,8 +366,7 @@ fn shape(words: &Words, question: &Question) -> Shape {
         rows.push(Row { text: words.text(key), also: words.text("pick-unknown.also"), size: 0, input: unknown });
     }
     if review {
-        // Without a row for help: what it would tell stands above, and the whole plan has to fit
-        // on one screen.
+        // No help row here. The page explains itself, and the whole plan has to fit on one screen.
         rows.push(Row::new(words.text("pick-review-quit"), Input::Quit));
     } else {
         rows.push(Row::new(words.text("pick-explain"), Input::Explain));
@@ -391,7 +395,7 @@ fn line(words: &Words, question: &Question) -> Shape {
     let mut hints = Vec::new();
     if question.allows(&Input::Unknown) {
         let enter = question.default == Suggestion::Said(Said::Unknown);
-        // With both there is no room on a narrow terminal for more than the words themselves.
+        // With both hints, a narrow terminal has room only for the bare words.
         hints.push(words.text(match (question.allows(&Input::Skip), enter) {
             (true, _) => "typed-unknown",
             (false, true) => "hint-enter-unknown",
@@ -417,7 +421,7 @@ fn line(words: &Words, question: &Question) -> Shape {
     Shape::Line { default, hint: hints.join(&words.text("hint-between")) }
 }
 
-/// What `?` tells: the help of the question, and the drawings of faces where they help.
+/// Returns what `?` shows: the help of the question, and drawings where they help.
 pub(super) fn explanation(words: &Words, question: &Question) -> Vec<String> {
     let key = format!("ask-{}.help", question.id);
     let mut texts = vec![words.text(&key)];
@@ -427,12 +431,12 @@ pub(super) fn explanation(words: &Words, question: &Question) -> Vec<String> {
     texts
 }
 
-/// The drawings that help with a question.
+/// Returns the key of the drawings that help with a question.
 pub(super) fn drawing(question: &Question) -> &'static str {
     if question.asks_plug() { "drawn-plugs" } else { "drawn-faces" }
 }
 
-/// What follows from an answer that nobody knows, and how to find it out.
+/// Returns what follows from an unknown answer, or how to find out the answer.
 pub(super) fn not_known(words: &Words, machine: &Machine, question: &Question, explained: bool) -> String {
     let about = question.about.as_ref().map(|about| label(words, about));
     let part = [("part", about.unwrap_or_default().into())];
@@ -451,7 +455,7 @@ pub(super) fn not_known(words: &Words, machine: &Machine, question: &Question, e
     noted + "\n" + &explanation(words, question).join("\n\n")
 }
 
-/// What a typed line means: a spoken word, a key word for back or help, or an answer.
+/// Returns what a typed line means: help for `?`, the input that its words stand for, or an answer.
 pub(super) fn typed(text: &str, spoken: &[(String, Input)]) -> Input {
     let trimmed = text.trim();
     if trimmed == "?" {

@@ -1,4 +1,4 @@
-//! Lists that are answered at once: what is marked becomes parts, and the parts show as marked.
+//! Lists answered all at once: what the user marks becomes parts, and existing parts show as marked.
 
 use super::{Machine, Note, Place, part_key};
 use crate::interview::draft::{Draft, Said};
@@ -9,22 +9,22 @@ use crate::plan::problem::Value;
 use crate::plan::{Refusal, bounds};
 use crate::tables::occasions;
 
-/// The question of what runs in a camper: what is marked are loads, which are there already.
+/// The id of the question about what runs in a camper. Its marks are existing loads.
 pub(super) const INSIDE: &str = "gear-inside";
 
-/// Where the parts of a list are kept.
+/// Where the parts of a list are stored in the draft.
 struct List {
-    /// Of the keys of its parts.
+    /// The prefix of the keys of its parts.
     prefix: String,
-    /// What a part is.
+    /// The field that says what a part is.
     field: &'static str,
     most: u8,
-    /// Without any the list is not answered.
+    /// The fewest parts that answer the list.
     least: u8,
 }
 
 impl List {
-    /// None where the answer is kept as it is.
+    /// Returns where the list is stored, or `None` for a list stored as one answer.
     fn of(place: &Place) -> Option<Self> {
         let (prefix, field, most, least) = match place.step.id {
             "outlet-list" => ("outlet".to_owned(), "face", steps::MOST_OUTLETS, 1),
@@ -40,7 +40,7 @@ impl List {
         format!("{}.{n}.{}", self.prefix, self.field)
     }
 
-    /// Where the number of those alike is kept, if they are one part.
+    /// Returns the key of the count of identical items, if the list stores them as one part.
     fn count_key(&self, n: u8, value: &str) -> Option<String> {
         let counted = match self.prefix.as_str() {
             "outlet" | "gear" => false,
@@ -50,17 +50,17 @@ impl List {
         counted.then(|| format!("{}.{n}.count", self.prefix))
     }
 
-    /// The first number that is no part.
+    /// Returns the first number that is not a part.
     fn end(&self, draft: &Draft) -> Option<u8> {
         (1..=self.most).find(|n| matches!(draft.text(&self.key(*n)), None | Some("done")))
     }
 
-    /// Whether somebody has said that there are no more.
+    /// Whether the user has ended the list.
     fn is_ended(&self, draft: &Draft) -> bool {
         self.end(draft).is_none_or(|end| draft.text(&self.key(end)).is_some())
     }
 
-    /// The parts that stand: number, what is marked for it, how many.
+    /// Returns the remaining parts: number, value, and count.
     fn parts(&self, draft: &Draft) -> Vec<(u8, String, u8)> {
         let last = self.end(draft).unwrap_or(self.most + 1);
         let parts = (1..last).filter_map(|n| {
@@ -77,7 +77,7 @@ impl List {
         parts.collect()
     }
 
-    /// How many there are of each, in their order.
+    /// Returns the total count of each value, in list order.
     fn marked(&self, draft: &Draft) -> Vec<(u8, String)> {
         let mut marked = Vec::new();
         for (_, value, count) in self.parts(draft) {
@@ -86,7 +86,7 @@ impl List {
         marked
     }
 
-    /// Makes it so many of one kind: the last go, and what comes is put at the end.
+    /// Changes the count of one value: removes the last parts first, and adds new ones at the end.
     fn make(&self, draft: &mut Draft, value: &str, wanted: u8) -> Result<(), Refusal> {
         let mut there = self.parts(draft);
         there.retain(|(_, other, _)| other == value);
@@ -117,7 +117,7 @@ impl List {
         Ok(())
     }
 
-    /// How answers refer to the places of a part.
+    /// Returns the beginnings of the tokens by which answers refer to a part's places.
     fn places(&self, n: u8) -> Vec<String> {
         match self.prefix.split('.').collect::<Vec<_>>()[..] {
             ["outlet"] => vec![format!("outlet {n} ")],
@@ -127,13 +127,13 @@ impl List {
         }
     }
 
-    /// One part more, of as many as are alike in one part; gives how many.
+    /// Adds one part, holding as many identical items as one part can, and returns how many that is.
     fn append(&self, draft: &mut Draft, value: &str, count: u8) -> Result<u8, Refusal> {
         let end = self.end(draft);
         let removed = |n: &u8| draft.text(&self.key(*n)) == Some("removed");
         let free = (1..=self.most).find(|n| Some(*n) == end || removed(n));
         let n = free.ok_or_else(|| Refusal::new("full"))?;
-        // What was answered for a part of that number, or plugged into it, before it was none, is of another.
+        // Answers under this number, and whatever was plugged into its places, belonged to an earlier part.
         let own = format!("{}.{n}.", self.prefix);
         let places = self.places(n);
         let in_it = |key: &str, said: &Said| {
@@ -180,14 +180,14 @@ fn text_of(marked: &[(u8, String)]) -> String {
 }
 
 impl Machine {
-    /// What runs in this camper, by its id.
+    /// Returns the ids of the loads in this camper.
     fn inside(&self, camper: u8) -> Vec<String> {
         let loads = parts::load_ids(&self.draft, &Ids::new(&self.draft)).into_iter();
         let inside = loads.filter(|(n, _)| parts::around(&self.draft, *n) == Some(camper));
         inside.map(|(_, id)| id).collect()
     }
 
-    /// Puts into a camper what was marked, and takes out what was not.
+    /// Moves the marked loads into a camper, and the unmarked ones out of it.
     fn keep_inside(&mut self, place: &Place, picks: &[(u8, &str)]) {
         let token = parts::Place::Inside(place.at.n).token();
         for (n, id) in parts::load_ids(&self.draft, &Ids::new(&self.draft)) {
@@ -201,7 +201,7 @@ impl Machine {
         self.draft.answers.insert(place.key(), Said::is("done"));
     }
 
-    /// What is marked in a list, if it was answered.
+    /// Returns what is marked in a list, or `None` if the list is not answered.
     pub(super) fn marked(&self, place: &Place) -> Option<Said> {
         if self.may_be_unknown(place) && self.draft.get(&place.key()) == Some(&Said::Unknown) {
             return Some(Said::Unknown);
@@ -213,7 +213,7 @@ impl Machine {
             return Some(Said::Is(none.unwrap_or_else(|| inside.join(", "))));
         }
         let Some(list) = List::of(place) else {
-            // Each of several ends stands for itself.
+            // Each end of a cord is listed separately, so count those that are alike.
             let text = self.draft.text(&place.key())?;
             let mut marked = Vec::new();
             for end in form::faces(text)? {
@@ -228,16 +228,16 @@ impl Machine {
         Some(Said::Is(if marked.is_empty() { "done".to_owned() } else { text_of(&marked) }))
     }
 
-    /// What is marked so far, whether or not the list is answered.
+    /// Returns what is marked so far, even if the list is not ended.
     pub(super) fn marked_so_far(&self, place: &Place) -> Option<Said> {
         let marked = List::of(place)?.marked(&self.draft);
         (!marked.is_empty()).then(|| Said::Is(text_of(&marked)))
     }
 
-    /// Whether that much may be marked.
+    /// Checks that these marks may answer the list.
     pub(super) fn check_marked(&self, place: &Place, text: &str, rows: &[steps::Item]) -> Result<(), Refusal> {
         let picks = form::picks(text)?;
-        // A file may hold more.
+        // A plan file may hold more than can be marked here.
         let there = List::of(place).map(|list| list.marked(&self.draft));
         for (count, value) in &picks {
             let there = there.iter().flatten().any(|(have, it)| it == value && have >= count);
@@ -250,19 +250,19 @@ impl Machine {
         }
         let alone = usize::from(place.step.id != INSIDE);
         let least = List::of(place).map_or(alone, |list| list.least.into());
-        // What comes beside what is there may be nothing.
+        // Adding nothing to a list is fine.
         if picks.is_empty() && least > 0 && !self.is_adding() {
             return Err(Refusal::new("mark-one"));
         }
         let known = |value: &str| rows.iter().any(|row| row.value == value);
         let all = picks.iter().all(|(_, value)| known(value));
         let total: usize = picks.iter().map(|(count, _)| usize::from(*count)).sum();
-        // The ends of a cord are one answer, of at most so many.
+        // The ends of a cord are a single answer, so their total is limited.
         let fits = List::of(place).is_some() || place.step.id == INSIDE || total <= usize::from(form::MOST_PICKED);
         if all && fits { Ok(()) } else { Err(Refusal::new("choice")) }
     }
 
-    /// Makes parts of what was marked: in place of those there, or beside them.
+    /// Turns the marked items into parts, replacing the existing ones or joining them.
     pub(super) fn keep_marked(&mut self, place: &Place, text: &str, beside: bool) -> Result<Option<Note>, Refusal> {
         let picks = form::picks(text)?;
         if place.step.id == INSIDE {
@@ -275,7 +275,7 @@ impl Machine {
             self.draft.answers.insert(place.key(), Said::Is(all.join(",")));
             return Ok(None);
         };
-        // What it asks is known now.
+        // The list is known now, so drop an earlier "I don't know".
         self.draft.answers.remove(&place.key());
         let before = list.marked(&self.draft);
         let mut wanted: Vec<(u8, String)> = if beside { before.clone() } else { Vec::new() };

@@ -1,4 +1,4 @@
-//! Going through what is to be looked at: the questions about it, one after another.
+//! Going through the things to look up: the questions about them, one after another.
 
 use super::{Cursor, Machine, Place, Question};
 use crate::interview::{build, live};
@@ -7,24 +7,25 @@ use crate::plan::Plan;
 use crate::report::{Look, Marking, Report};
 
 impl Machine {
-    /// The plan as it stands.
+    /// Returns the plan that the current answers make.
     fn plan(&self) -> Plan {
         build::plan(&self.draft, &|key| key.to_owned())
     }
 
-    /// The same judged in full.
+    /// Returns the full report on that plan.
     pub(super) fn judged(&self) -> Report {
         judge::build(&self.plan())
     }
 
-    /// The questions of the look sheet, in its order. What is not bought yet is on the list of what to buy, and nobody can
-    /// look at it.
+    /// Returns the keys of the questions on the look sheet, in its order.
+    ///
+    /// Things read from a package are left out: they are still to be bought, so nobody can look at them.
     pub(super) fn looks(&self, looks: &[Look]) -> Vec<String> {
         let here = looks.iter().filter(|look| look.read != Marking::Package);
         self.ask_for(here.flat_map(|look| &look.fields))
     }
 
-    /// The keys of the questions that ask for these fields, each once.
+    /// Returns the keys of the questions that ask for these fields, each once.
     fn ask_for<'f>(&self, fields: impl Iterator<Item = &'f String>) -> Vec<String> {
         let line_of = self.lines();
         let mut keys: Vec<String> = Vec::new();
@@ -35,7 +36,7 @@ impl Machine {
         keys
     }
 
-    /// These questions, outside any turn.
+    /// Returns the questions that ask for these fields, out of turn.
     pub(crate) fn questions(&self, fields: &[String]) -> Vec<Question> {
         let places = self.places();
         let asked = self.ask_for(fields.iter()).into_iter();
@@ -43,19 +44,20 @@ impl Machine {
         asked.map(|place| self.ask(place, false)).collect()
     }
 
-    /// The question that asks for a field of the plan.
+    /// Returns the key of the question that asks for this field of the plan. `line_of` finds the review line of a part
+    /// by its id.
     pub(super) fn asks_for(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
         let (path, name) = field.rsplit_once('.')?;
         let some = self.draft.text("outlets.gfci") == Some("some");
         let line = match name {
             "bonding_plug_in" => "outlets".to_owned(),
-            // Of some of them: each by itself.
+            // "Some" outlets have a GFCI, so ask about each outlet.
             "gfci" if some => line_of(path.rsplit('.').next()?)?,
             _ => live::line(field, line_of)?,
         };
         let asked = match name {
             "wire" | "conductors" if path.starts_with("cord.") => &["jacket"],
-            // Told by the letters of the jacket where it is not asked by itself.
+            // The letters on the jacket answer this when it has no question of its own.
             "outdoor" => &["outdoor", "jacket"][..],
             "co_alarm" | "people_sleep" => &["alarm"],
             "bonding_plug" => &["neutral"],
@@ -70,8 +72,10 @@ impl Machine {
         asked.iter().find_map(asks).map(Place::key)
     }
 
-    /// To the next question of what is looked at: first those of the sheet that somebody took along, but for what another
-    /// answer has told or made needless; then those that the answers led to. To the review page after the last.
+    /// Moves to the next thing to look up, or to the review page after the last.
+    ///
+    /// The questions of the sheet come first, without those that other answers made needless, then those that the
+    /// answers led to.
     pub(super) fn look_on(&mut self) -> Cursor {
         let Some(mut looking) = self.looking.take() else {
             return Cursor::Front;
@@ -98,7 +102,7 @@ impl Machine {
         Cursor::At { key, from_page: Some("review".into()) }
     }
 
-    /// To the question before, of those that are looked at; nothing ahead of the first.
+    /// Moves back to the previous thing to look up. `None` at the first.
     pub(super) fn look_back(&mut self) -> Option<Cursor> {
         let mut looking = self.looking.take()?;
         looking.asked.pop();
@@ -107,19 +111,19 @@ impl Machine {
         Some(Cursor::At { key, from_page: Some("review".into()) })
     }
 
-    /// Begins to go through what is to be looked at.
+    /// Starts going through the things to look up.
     pub(crate) fn start_looking(&mut self) {
         self.looking = Some(Looking::default());
         self.cursor = self.look_on();
     }
 }
 
-/// What is gone through.
+/// Progress through the things to look up.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Looking {
-    /// The questions.
+    /// The keys of the questions to ask.
     list: Vec<String>,
-    /// Those that were asked.
+    /// The keys of the questions already asked.
     asked: Vec<String>,
 }
 
@@ -134,7 +138,7 @@ mod tests {
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(96))]
 
-        /// Whatever is to be looked at has a question that asks for it.
+        /// Every field on the look sheet of any plan has a question that asks for it.
         #[test]
         fn every_look_has_a_question(plan in arbitrary::camp()) {
             let Some(draft) = draft_of(&plan, "t") else {

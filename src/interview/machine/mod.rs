@@ -14,90 +14,90 @@ use crate::plan::problem::Value;
 use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, Refusal, bounds};
 use crate::quantity::{Amount, Current, Length};
 
-/// What the user did.
+/// What the user did at a question.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Input {
-    /// Gave this answer; an empty one takes what is suggested.
+    /// Gave this answer. An empty one accepts the default.
     Answer(String),
-    /// Wants the question before.
+    /// Wants the previous question.
     Back,
-    /// Passes: takes what is suggested, or says that there is none.
+    /// Skips the question: answers "none" where that is an answer, and accepts the default elsewhere.
     Skip,
-    /// Does not know.
+    /// Doesn't know the answer.
     Unknown,
-    /// Has yet to buy it: nothing can be read on it.
+    /// Has yet to buy the thing, so there is nothing to read the answer from.
     NotBought,
-    /// Wants to know more about the question.
+    /// Wants the question explained.
     Explain,
     /// Wants to see what is plugged into what so far.
     Picture,
-    /// Has had enough for today.
+    /// Wants to quit for now.
     Quit,
 }
 
-/// What a question takes.
+/// The kind of answer a question takes.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Kind {
-    /// One of these.
+    /// One of these items.
     Choice(Vec<Item>),
-    /// Any of these, and how many of each.
+    /// Any of these items, with a count of each.
     Many(Vec<Item>),
     /// `yes` or `no`.
     YesNo,
-    /// A text of this form.
+    /// Typed text of this form.
     Text(Form),
-    /// A page of lines to pick one from.
+    /// A page of rows to pick one from.
     Page(Vec<Item>),
 }
 
 /// A question, ready to be put into words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Question {
-    /// The key its answer is kept under; `review` for the review page.
+    /// The key that its answer is stored under, or `review` for the review page.
     pub key: String,
-    /// The name of its messages: `ask-ID`, with `why` and `help`.
+    /// The name of its message, `ask-ID`, which has the attributes `why` and `help`.
     pub id: &'static str,
     /// The part of the interview it belongs to.
     pub group: Group,
-    /// What it is about, where several are alike: the part's name or number.
+    /// The name or number of the part it asks about, where several parts are alike.
     pub about: Option<Label>,
-    /// What it takes.
+    /// The kind of answer it takes.
     pub kind: Kind,
-    /// What Enter takes: the earlier answer, else what is suggested.
+    /// What Enter accepts: the earlier answer, or else the suggestion.
     pub default: Suggestion,
-    /// What is an answer besides: that somebody does not know, that there is none, that it is not bought yet.
+    /// Other inputs that count as an answer: "I don't know", "none", "not bought yet".
     pub besides: Vec<Input>,
-    /// Whether it is asked in its turn: not one that a page led to.
+    /// Whether the question comes in its turn, rather than from a page the user opened.
     pub in_turn: bool,
 }
 
 impl Question {
-    /// Whether this is an answer besides what it takes.
+    /// Whether this input is one of the extra answers.
     pub(super) fn allows(&self, input: &Input) -> bool {
         self.besides.contains(input)
     }
 
-    /// Whether it asks for a shape that a person can only tell by looking: the drawings help.
+    /// Whether it asks for a shape that people can only tell by looking, so that the drawings help.
     pub(super) fn drawn(&self) -> bool {
         matches!(self.id, "outlet-list" | "outlet-face" | "out-list" | "out-face" | "gear-plug" | "gear-ends")
     }
 
-    /// Whether that is the shape of a plug.
+    /// Whether it asks for the shape of a plug.
     pub(super) fn asks_plug(&self) -> bool {
         matches!(self.id, "gear-plug" | "load-plug")
     }
 }
 
-/// Something worth saying after an answer: message `note-KEY`, given `values`.
+/// A note to show after an answer: the message `note-KEY` with these values.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Note {
-    /// Which.
+    /// The key of its message.
     pub key: &'static str,
-    /// Its values.
+    /// The values of its message.
     pub values: Vec<(&'static str, Value)>,
 }
 
-/// One question in its place.
+/// A question and the part it asks about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 struct Place {
     step: &'static Step,
@@ -110,30 +110,32 @@ impl Place {
         format!("{}.{}", self.part(), self.step.field)
     }
 
-    /// The key of its part.
+    /// Returns the key of its part.
     fn part(&self) -> String {
         part_key(self.step.group, self.at)
     }
 
-    /// What there is to pick from.
+    /// Returns the items to pick from.
     fn items(&self, draft: &Draft) -> Vec<Item> {
         self.step.items(draft, self.at).unwrap_or_default()
     }
 }
 
-/// Whether a question is for the review page only, as its part stands: of what nobody knows the shape nothing more is asked,
-/// and of what is not bought yet, what somebody chooses.
+/// Whether a question moves to the review page because of the state of its part.
+///
+/// Nothing more is asked about a part whose shape nobody knows. For a part that is not bought yet, only what its buyer
+/// chooses is asked.
 fn waits(draft: &Draft, step: &Step, at: At) -> bool {
     let in_gear = matches!(step.group, Group::Gear | Group::Out);
     in_gear && parts::has_unknown_shape(draft, at.n) || is_to_buy(draft, step, at)
 }
 
-/// Whether a question is about what is not bought yet, and what its package tells.
+/// Whether a question is about something not bought yet, and its packaging will answer it.
 fn is_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
     !step.chosen && is_of_thing_to_buy(draft, step, at)
 }
 
-/// Whether a question is about what is not bought yet.
+/// Whether a question is about something not bought yet.
 fn is_of_thing_to_buy(draft: &Draft, step: &Step, at: At) -> bool {
     let bought = match step.group {
         Group::Generator | Group::Outlet | Group::Outlets => "generator.bought".to_owned(),
@@ -161,74 +163,74 @@ fn part_key(group: Group, at: At) -> String {
 /// Where the user is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 enum Cursor {
-    /// At the first question without a good answer, or on the review page.
+    /// At the first question without a valid answer, or on the review page when there is none.
     Front,
-    /// At this question.
+    /// At the question with this key, opened from a page or not.
     At { key: String, from_page: Option<String> },
     /// On the page of this part.
     Part(String),
 }
 
-/// The question of the outlets of the generator.
+/// The id of the question about the generator's outlets.
 const OUTLET_LIST: &str = "outlet-list";
 
-/// The interview.
+/// The state of an interview.
 #[derive(Clone, Debug)]
 pub struct Machine {
     draft: Draft,
     cursor: Cursor,
-    /// While what is to be looked at is gone through.
+    /// Progress through the things to look up, while the user goes through them.
     looking: Option<looking::Looking>,
-    /// The list that was answered with nothing once: who does so again means it.
+    /// The list last answered with nothing. The same answer again is taken as meant.
     nothing: Option<String>,
     over: bool,
     left: bool,
 }
 
 impl Machine {
-    /// Goes on from a draft: at its first question without a good answer.
+    /// Resumes a draft at its first question without a valid answer.
     #[must_use]
     pub fn new(draft: Draft) -> Self {
         Self { draft, cursor: Cursor::Front, looking: None, nothing: None, over: false, left: false }
     }
 
-    /// The answers so far.
+    /// Returns the answers so far.
     #[must_use]
     pub const fn draft(&self) -> &Draft {
         &self.draft
     }
 
-    /// Goes to a question, as a line of the review page does.
+    /// Moves to a question the way a line of the review page does.
     #[cfg(test)]
     pub(super) fn cursor_for_tests(&mut self, key: &str) {
         self.cursor = Cursor::At { key: key.to_owned(), from_page: Some("review".to_owned()) };
     }
 
-    /// Goes to a question as somebody who went back does.
+    /// Moves to a question the way going back does.
     #[cfg(test)]
     pub(super) fn went_back_for_tests(&mut self, key: &str) {
         self.cursor = Cursor::At { key: key.to_owned(), from_page: None };
     }
 
-    /// The questions that are asked in their turn.
+    /// Returns the keys of the questions asked in turn.
     #[cfg(test)]
     pub(super) fn asked_for_tests(&self) -> Vec<String> {
         self.flow().into_iter().map(|place| place.key()).collect()
     }
 
-    /// Whether the user has said that the plan is ready to be checked.
+    /// Whether the user declared the plan ready to check.
     #[must_use]
     pub const fn finished(&self) -> bool {
         self.over
     }
 
-    /// Whether the user has left.
+    /// Whether the user quit.
     #[must_use]
     pub const fn quit(&self) -> bool {
         self.left
     }
 
-    /// Every question that applies as things stand, in order.
+    /// Returns every question that applies to the current answers, in order.
     fn places(&self) -> Vec<Place> {
         let draft = &self.draft;
         let mut all = Vec::new();
@@ -260,8 +262,8 @@ impl Machine {
         }
         add(steps::SITE, whole);
         add(steps::GEARS, whole);
-        // Where a part is plugged in is asked with the part when there is a choice already.
-        // Else it waits for the parts to come, which may bring one.
+        // The question of where a part is plugged in comes with the part if there is already a choice. Otherwise it
+        // waits, since later parts may bring one.
         let mut waiting = Vec::new();
         for n in parts::gear(draft) {
             let at = At { n, m: 0 };
@@ -285,33 +287,34 @@ impl Machine {
         all
     }
 
-    /// The questions that are asked in their turn: those of the flow, and those of the review page
-    /// whose answer no longer goes with the others.
+    /// Returns the questions asked in turn: those of the normal flow, plus review-page questions whose answer
+    /// contradicts another one.
     fn flow(&self) -> Vec<Place> {
         let mut all = self.places();
         all.retain(|place| place.ask == Ask::Flow || self.clashes(place));
         all
     }
 
-    /// Whether the question of this key is about what is not bought yet, where nobody can look.
+    /// Whether the question with this key is about something not bought yet, which nobody can look at.
     pub(super) fn asks_of_thing_to_buy(&self, key: &str) -> bool {
         let places = self.places();
         let place = places.iter().find(|place| place.key() == key && place.step.field != "from");
         place.is_some_and(|place| is_of_thing_to_buy(&self.draft, place.step, place.at))
     }
 
-    /// The questions that nobody is asked in their turn.
+    /// Returns the keys of the questions that only the review page asks.
     pub(super) fn waiting(&self) -> Vec<String> {
         let waiting = self.places().into_iter().filter(|place| place.ask == Ask::Later);
         waiting.map(|place| place.key()).collect()
     }
 
-    /// Whether somebody may not know the answer: which outlets there are is known of all generators but one to buy.
+    /// Whether "I don't know" is an answer. The owner of a generator can see which outlets it has, so for the outlet
+    /// list it counts only before the purchase.
     fn may_be_unknown(&self, place: &Place) -> bool {
         place.step.unknown || place.step.id == OUTLET_LIST && self.draft.text("generator.bought") == Some("no")
     }
 
-    /// What is an answer besides.
+    /// Returns the other inputs that count as an answer.
     fn besides(&self, place: &Place) -> Vec<Input> {
         let mut all = place.step.besides();
         if !place.step.unknown && self.may_be_unknown(place) {
@@ -324,7 +327,7 @@ impl Machine {
         self.earlier(place).is_some()
     }
 
-    /// The answer that was given before, if it still is one.
+    /// Returns the stored answer if it is still valid.
     fn earlier(&self, place: &Place) -> Option<Said> {
         let said = match place.step.takes {
             Takes::Many(_) => self.marked(place)?,
@@ -333,7 +336,7 @@ impl Machine {
         self.check(place, &said).is_ok().then_some(said)
     }
 
-    /// The place the user is at; `None` on a page.
+    /// Returns the question the user is at, or `None` on a page.
     fn here(&self) -> Option<Place> {
         match &self.cursor {
             Cursor::At { key, .. } => {
@@ -349,7 +352,7 @@ impl Machine {
         self.flow().into_iter().find(|place| !self.is_answered(place))
     }
 
-    /// The question to ask now.
+    /// Returns the question to ask next.
     #[must_use]
     pub fn question(&self) -> Question {
         match self.here() {
@@ -380,7 +383,7 @@ impl Machine {
         }
     }
 
-    /// What Enter takes. What comes beside what is there begins with nothing.
+    /// Returns the answer that Enter accepts. When the user is adding to a list, that is nothing.
     fn usual(&self, place: &Place) -> Option<Said> {
         if matches!(place.step.takes, Takes::Many(_)) && self.is_adding() {
             return Some(Said::is("done"));
@@ -397,22 +400,22 @@ impl Machine {
         })
     }
 
-    /// The running power and the peak, where one question took both.
+    /// Returns the running power and the peak as one answer, where one question took both.
     fn both_figures(&self, place: &Place) -> Option<Said> {
         let figure = |key: &str| self.draft.text(key).filter(|_| place.step.id == "generator-rated");
         let (rated, peak) = (figure("generator.rated")?, figure("generator.peak")?);
         let both = format!("{rated}, {peak}");
-        // A peak below the running power is asked for by itself.
+        // A peak below the running power has a question of its own.
         let told = form::watts(&both).ok()?;
         (told == (rated.to_owned(), Some(peak.to_owned()))).then_some(Said::Is(both))
     }
 
-    /// Whether what is marked in a list comes beside what is there: the page that adds led to it.
+    /// Whether marked items are added to the existing ones, because the user came from the "add" page.
     fn is_adding(&self) -> bool {
         matches!(&self.cursor, Cursor::At { from_page: Some(page), .. } if page == "review")
     }
 
-    /// A suggestion that would not be taken is none.
+    /// Returns the suggestion, or nothing if it would not be a valid answer.
     fn suggestion(&self, place: &Place) -> Suggestion {
         match (place.step.suggest)(&self.draft, place.at) {
             Suggestion::Said(said) if self.check(place, &said).is_err() => Suggestion::Nothing,
@@ -445,7 +448,7 @@ impl Machine {
         }
     }
 
-    /// The outlets of a box that a question is about.
+    /// Returns the ids of the box outlets that a question is about.
     fn outs_label(&self, At { n, m }: At) -> String {
         let ids = Ids::new(&self.draft);
         let id = |copy| ids.of(parts::Place::Out(n, m, copy));
@@ -455,10 +458,10 @@ impl Machine {
         }
     }
 
-    /// Takes what the user did.
+    /// Applies the user's input.
     ///
     /// # Errors
-    /// When it is no answer to the question; nothing has changed then.
+    /// When the input does not answer the question. The state is unchanged then.
     pub fn answer(&mut self, input: Input) -> Result<Vec<Note>, Refusal> {
         match input {
             Input::Quit => {
@@ -473,7 +476,7 @@ impl Machine {
                     self.draft.answers.insert(key, Said::is("no"));
                     self.take(&place, Input::Unknown)
                 }
-                // Said of the whole generator before.
+                // The whole generator was already marked as not bought.
                 Some(place)
                     if input == Input::NotBought && place.step.id == OUTLET_LIST && self.may_be_unknown(&place) =>
                 {
@@ -495,7 +498,7 @@ impl Machine {
                 let page = page_cursor(page);
                 Some(self.look_back().unwrap_or(page))
             }
-            // A plan that was opened again begins on its page.
+            // A reopened plan starts on the review page, so going back from there asks whether to quit.
             Cursor::Front if self.draft.plan.is_some() && self.here().is_none() => {
                 Some(Cursor::Part(review::QUIT.into()))
             }
@@ -544,11 +547,11 @@ impl Machine {
         self.cursor = match &self.cursor {
             _ if self.looking.is_some() => self.look_on(),
             Cursor::At { from_page: Some(page), .. } => page_cursor(page),
-            // On to the next, which was answered before.
+            // Walk forward through questions that are already answered.
             Cursor::At { .. } => self.after(place),
             _ => Cursor::Front,
         };
-        // A change on the page may have opened questions: they come first.
+        // A change made on a page may have opened new questions, which come first.
         if let Cursor::Part(part) = &self.cursor
             && (self.front().is_some() || !self.parts().contains(part) || part == "add")
         {
@@ -559,7 +562,7 @@ impl Machine {
         Ok(added.into_iter().chain(notes).collect())
     }
 
-    /// To the question after this one.
+    /// Returns the position of the question after this one.
     fn after(&self, place: &Place) -> Cursor {
         let mut flow = self.flow().into_iter();
         let here = flow.by_ref().any(|other| other == *place || other.key() == place.key());
@@ -567,14 +570,14 @@ impl Machine {
         next.map_or(Cursor::Front, |next| Cursor::At { key: next.key(), from_page: None })
     }
 
-    /// What a load uses belongs to the thing it was; how it is used may stay.
+    /// Drops a load's identity and figures, which belong to its previous kind. Answers about how it is used stay.
     fn forget_figures(&mut self, n: u8) {
         for field in ["id", "name", "kind", "running", "starting", "power_factor", "continuous", "voltage"] {
             self.draft.answers.remove(&format!("load.{n}.{field}"));
         }
     }
 
-    /// The peak that was told without a running power, if this can be that.
+    /// Returns the peak given earlier without a running power, if it is above this running power.
     fn peak_beside(&self, rated: &str) -> Option<String> {
         let told = match self.draft.get("generator.rated")? {
             Said::Unknown => "generator.peak",
@@ -586,7 +589,7 @@ impl Machine {
         (least.ok()? < most.ok()?).then(|| peak.to_owned())
     }
 
-    /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
+    /// Stores an answer. A receptacle shape may carry its breaker with it. If it does not, the breaker is asked about.
     fn keep(&mut self, place: &Place, said: Said) {
         let key = place.key();
         let other = self.draft.get(&key).is_some_and(|before| *before != said);
@@ -596,7 +599,7 @@ impl Machine {
             let peak = peak.or_else(|| self.peak_beside(&rated));
             let answers = &mut self.draft.answers;
             if other {
-                // What was said beside another figure is of that one.
+                // The old peak and figure belong to the old rating.
                 answers.remove("generator.peak");
                 answers.remove("generator.figure");
             }
@@ -605,7 +608,7 @@ impl Machine {
             return;
         }
         if place.step.id == OUTLET_LIST {
-            // None of them is chosen.
+            // The user does not know the outlets, so drop any that were listed.
             self.draft.answers.retain(|key, _| !key.starts_with("outlet."));
         }
         if other && place.step.id == "load-what" && said.text() != Some("removed") {
@@ -642,7 +645,7 @@ impl Machine {
                 let text = text.trim();
                 match step.takes {
                     Takes::YesNo => Ok(Said::is(text.to_lowercase())),
-                    // "orange cord" is one word on a label.
+                    // An id is one word, so "orange cord" becomes "orange-cord".
                     Takes::Typed(Form::Ident) => {
                         let words: Vec<&str> = text.split_whitespace().collect();
                         Ok(Said::Is(words.join("-")))
@@ -653,7 +656,7 @@ impl Machine {
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
             Input::Unknown if self.may_be_unknown(place) => Ok(Said::Unknown),
-            // What nobody can name must not be used, so it has no place in a plan.
+            // A part whose shape nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
             }
@@ -662,13 +665,13 @@ impl Machine {
         }
     }
 
-    /// Whether it is an answer to the question, as the other answers stand.
+    /// Checks that this answers the question, given the other answers.
     fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
             Said::Unknown if self.may_be_unknown(place) => return Ok(()),
             Said::None if step.none => return Ok(()),
-            // Ours, whatever it says.
+            // One of the program's own names, which is always valid.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),
             Said::Word(_) => return Err(Refusal::new("choice")),
             Said::Unknown | Said::None => return Err(Refusal::new("no-unknown")),
@@ -690,13 +693,13 @@ impl Machine {
         self.check_against_others(place, text)
     }
 
-    /// Whether what is answered here was taken and can no longer be, because of another answer.
+    /// Whether a stored answer was valid by itself but now contradicts another one.
     fn clashes(&self, place: &Place) -> bool {
         match (place.step.takes, self.draft.text(&place.key())) {
             (Takes::Typed(form), Some(text)) => {
                 form.check(text).is_ok() && self.check_against_others(place, text).is_err()
             }
-            // The socket may be taken by now.
+            // Its socket may be taken by now.
             (Takes::Pick(_), Some(text)) if place.step.id == "load-on" => {
                 let items = place.items(&self.draft);
                 items.iter().all(|item| item.value != text)
@@ -756,7 +759,7 @@ impl Machine {
             "outlet-shares" => {
                 let other = parts::shared(draft, n, text).map(|other| breaker(draft, other));
                 match (breaker(draft, n), other) {
-                    // One breaker has one number.
+                    // Outlets behind one breaker must have the same breaker rating.
                     (Some((own, marked)), Some(other)) if other.as_ref().map(|o| o.0) != Some(own) => {
                         let other = other.map_or_else(|| Value::word("shown-unknown"), |o| o.1);
                         Err(Refusal::new("shares").with("own", marked).with("other", other))
@@ -788,14 +791,14 @@ fn not_zero(length: Length) -> Result<(), Refusal> {
     if length > Length::ZERO { Ok(()) } else { Err(Refusal::new("zero")) }
 }
 
-/// The number on the breaker of an outlet of the set, and as it was given.
+/// Returns the breaker rating of a generator outlet, as a current and as the user wrote it.
 fn breaker(draft: &Draft, n: u8) -> Option<(Current, Value)> {
     let text = draft.text(&format!("outlet.{n}.breaker"))?;
     let marked = bounds::BREAKER.read(text).ok()?;
     Some((marked, Value::Numbers(text.to_owned())))
 }
 
-/// Whether there are now more parts or loads than a plan may have, and more than before.
+/// Whether there are now more parts or loads than a plan may have, and more than there were before.
 fn overfills(before: &Draft, now: &Draft) -> bool {
     let more = |count: fn(&Draft) -> usize, most: usize| count(now) > most.max(count(before));
     more(parts::count, MOST_PARTS) || more(parts::load_count, MOST_LOADS)

@@ -1,4 +1,4 @@
-//! The review page: the whole plan on one screen, and a page for each of its parts.
+//! The review page, with the whole plan on one screen, and a page for each part.
 
 use std::collections::BTreeSet;
 
@@ -10,11 +10,11 @@ use crate::interview::steps::{Ask, Group, Item, Label, Suggestion, Takes};
 use crate::plan::Refusal;
 use crate::report::Assumption;
 
-/// The page that asks whether somebody leaves.
+/// The key of the page that asks whether to quit.
 pub(super) const QUIT: &str = "quit";
 
 impl Machine {
-    /// The keys of the parts that have a line on the review page.
+    /// Returns the keys of the parts with a line on the review page.
     pub(super) fn parts(&self) -> Vec<String> {
         let draft = &self.draft;
         let mut parts = vec!["generator".to_owned()];
@@ -32,7 +32,7 @@ impl Machine {
         parts
     }
 
-    /// The questions about one part.
+    /// Returns the questions about one part.
     pub(super) fn of_part(&self, part: &str) -> Vec<Place> {
         let mut all = self.places();
         all.retain(|place| place.part() == part);
@@ -72,7 +72,7 @@ impl Machine {
                 let label = Label::Word("pick-review-look".into(), vec![("count", looks.to_string().into())]);
                 rows.push(Item::new("look", label));
             }
-            // Hours count for the energy only, and what is true of every camper nobody looks up.
+            // An assumption about hours affects the energy only, and nobody can look up what holds for every camper.
             let counts = |it: &&Assumption| it.why != "all-day" && !it.of_all_campers();
             let line_of = self.lines();
             let assumed = report.figures.assumed.iter().filter(counts);
@@ -82,7 +82,7 @@ impl Machine {
             rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
         };
-        // Of a plan that was checked before, looking is what is left to do.
+        // In a plan that was checked before, the lookups are what is left to do.
         let looks = rows.iter().any(|row| row.value == "look");
         let start = match id {
             "review" if looks && self.draft.plan.is_some() => "look",
@@ -101,7 +101,7 @@ impl Machine {
         }
     }
 
-    /// Finds the line of a part's id.
+    /// Returns a function that finds the key of a part's review line by the part's id.
     pub(super) fn lines(&self) -> impl Fn(&str) -> Option<String> {
         let ids = Ids::new(&self.draft);
         let loads = parts::load_ids(&self.draft, &ids);
@@ -126,8 +126,9 @@ impl Machine {
         }
     }
 
-    /// One line of the review page: what matters most about the part. A mark at what was
-    /// taken for the unsafe case, because the answers to these questions leave it open.
+    /// Returns one line of the review page: the most important facts about the part.
+    ///
+    /// It is marked if the plan assumes the unsafe case for one of the part's questions in `open`.
     fn line(&self, part: &str, open: &BTreeSet<String>) -> Item {
         let mut shown = Vec::new();
         let mut unread = false;
@@ -136,7 +137,7 @@ impl Machine {
             Some(first) if part.starts_with("gear.") => parts::has_unknown_shape(&self.draft, first.at.n),
             _ => false,
         };
-        // The line of all outlets tells which of them have a GFCI.
+        // The line for all outlets shows which of them have a GFCI.
         let of_one = |key: &String| {
             let path: Vec<&str> = key.split('.').collect();
             part == "outlets" && matches!(path[..], ["outlet", _, "gfci"])
@@ -176,13 +177,13 @@ impl Machine {
             let dull = match place.step.id {
                 "load-count" | "out-count" | "generator-sets" => text.unwrap_or("1") == "1",
                 "outlets-odd" => text.unwrap_or("no") == "no",
-                // That nobody has named it tells nothing.
+                // A missing name is not worth showing.
                 "generator-name" | "site-name" => text.is_none(),
                 _ => false,
             };
             let unknown = matches!(said, Some(Said::Unknown));
             unread |= unknown;
-            // Of what is not in use, only what it is.
+            // For a part that is not in use, show only what it is.
             if telling && !dull && !unknown && (!unused || place.step.id == "gear-what") {
                 let label = self.shown(&place);
                 shown.push(match (place.step.id, text) {
@@ -194,7 +195,7 @@ impl Machine {
             }
         }
         if unused {
-            // First, where a narrow screen does not cut it.
+            // First, where a narrow screen does not cut it off.
             shown.insert(0, Label::word("shown-unused"));
         }
         if shown.is_empty() {
@@ -204,15 +205,15 @@ impl Machine {
         Item::new(part, if marked { Label::Marked(Box::new(row)) } else { row })
     }
 
-    /// The answer to a question as a reader sees it.
+    /// Returns the answer to a question as the reader sees it.
     fn shown(&self, place: &Place) -> Label {
         let said = self.earlier(place);
         let suggested = || match (place.ask, self.suggestion(place)) {
-            // What only the review page asks holds its suggestion until then.
+            // A question asked only on the review page keeps its suggestion until then.
             (Ask::Later, Suggestion::Said(said)) => Some(said),
             _ => None,
         };
-        // The only place it fits, which nobody was asked about.
+        // A part that fits only one place is plugged in there without a question.
         let sole = || parts::fed_from(&self.draft, place.at.n);
         match said.or_else(suggested) {
             None if place.step.id == "gear-from" && sole().is_some() => {
@@ -223,7 +224,7 @@ impl Machine {
             Some(Said::Unknown) => Label::word("shown-unknown"),
             Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),
             Some(Said::Word(word)) => Label::word(word),
-            // Those that have one, not that somebody told which.
+            // Name the outlets that have a GFCI, rather than show "some".
             Some(Said::Is(text)) if place.key() == "outlets.gfci" && text == "some" => {
                 let ids = Ids::new(&self.draft);
                 let has = |n: &u8| self.draft.text(&format!("outlet.{n}.gfci")) == Some("yes");
@@ -270,7 +271,7 @@ impl Machine {
         }
         self.cursor = match value.as_str() {
             "add" => Cursor::Part("add".into()),
-            // Not told yet: its questions come in a row.
+            // Fuel is not answered yet, so ask its questions in a row.
             "fuel" if self.draft.text("fuel.more") != Some("yes") => {
                 self.draft.answers.insert("fuel.more".into(), Said::is("yes"));
                 Cursor::Front
@@ -294,7 +295,7 @@ impl Machine {
     }
 }
 
-/// To the list that takes one part more.
+/// Returns the position of the list that adds a part.
 fn add(list: &str) -> Cursor {
     Cursor::At { key: list.to_owned(), from_page: Some("review".into()) }
 }

@@ -1,4 +1,4 @@
-//! What is told between questions: dangers, what is taken for an unknown answer, what is left.
+//! Messages between questions: dangers, assumptions for unknown answers, and the power left.
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -15,7 +15,7 @@ use crate::supply::{Supply, rated_of_peak};
 use crate::tables::shape::Receptacle;
 
 impl Machine {
-    /// The parts and loads, by whether all is answered of them.
+    /// Returns the ids of parts and loads, split by whether all their questions are answered.
     pub(in crate::interview) fn told_parts(&self) -> live::Parts {
         let draft = &self.draft;
         let ids = Ids::new(draft);
@@ -24,7 +24,7 @@ impl Machine {
         let waiting = flow
             .iter()
             .filter(|place| !self.is_answered(place))
-            // What is not named yet is no part.
+            // A thing without a kind is not a part yet.
             .filter(|place| place.step.field != "what")
             .filter_map(|place| match place.step.group {
                 Group::Gear | Group::Out => Some(ids.gear(place.at.n)),
@@ -38,18 +38,20 @@ impl Machine {
         live::Parts { finished, waiting }
     }
 
-    /// The findings so far, as [`live::findings`].
+    /// Returns the findings so far. See [`live::findings`].
     pub(in crate::interview) fn findings(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         live::findings(&self.draft, &self.told_parts().waiting, judge)
     }
 
-    /// The dangers that are certain from the answers so far.
+    /// Returns the dangers that the answers so far make certain.
     pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         live::dangers(&self.draft, &self.told_parts().waiting, judge)
     }
 
-    /// What the plan takes for the answer to this question, which nobody knows, of each part that it asks about. Of
-    /// an answer that says several things the first.
+    /// Returns what the plan assumes because nobody knows the answer to this question, for each part that the question
+    /// covers.
+    ///
+    /// For an answer that fills several fields, only the first kind of assumption is returned.
     pub(in crate::interview) fn taken(&self, key: &str) -> Vec<Assumption> {
         let line_of = self.lines();
         let mut plan = build::plan(&self.draft, &|key| key.to_owned());
@@ -61,8 +63,9 @@ impl Machine {
         taken
     }
 
-    /// The question whose answer leaves this field open, so that something is taken for it: of a figure that may be
-    /// the peak, the one of what it is.
+    /// Returns the key of the question whose missing answer leaves this field to an assumption.
+    ///
+    /// If the rated power may be the peak, that is the question of which of the two it is.
     pub(super) fn leaves_open(&self, field: &str, line_of: &impl Fn(&str) -> Option<String>) -> Option<String> {
         let key = self.asks_for(field, line_of)?;
         let figure = "generator.figure";
@@ -70,8 +73,9 @@ impl Machine {
         Some(if is_figure { figure.to_owned() } else { key })
     }
 
-    /// Where each part of which all is answered is plugged in without a question, for it fits one place; `None` of one
-    /// whose plug goes in nowhere so far.
+    /// Returns where each fully answered part is plugged in without a question, because it fits only one place.
+    ///
+    /// `None` for a part whose plug fits nowhere yet.
     pub(super) fn plugged_in(&self) -> BTreeMap<u8, Option<parts::Place>> {
         let draft = &self.draft;
         let asked = self.flow();
@@ -86,7 +90,7 @@ impl Machine {
             .filter_map(|n| {
                 parts::gear_plug(draft, n)?;
                 if !parts::fits_somewhere(draft, n) {
-                    // Of a generator to buy the outlets may come with it.
+                    // With a generator still to be bought, the outlets may come with it.
                     parts::outlets(draft).next()?;
                     return Some((n, None));
                 }
@@ -96,7 +100,7 @@ impl Machine {
             .collect()
     }
 
-    /// What is told of the parts that were plugged in just now, or of which it came out that they go in nowhere.
+    /// Returns notes about parts that just got plugged in, or that just turned out to fit nowhere.
     pub(super) fn plugged_notes(&self, before: &BTreeMap<u8, Option<parts::Place>>) -> Vec<Note> {
         let ids = Ids::new(&self.draft);
         let now = self.plugged_in().into_iter();
@@ -115,7 +119,7 @@ impl Machine {
         new.map(note).collect()
     }
 
-    /// What was read on a cord, as it was understood.
+    /// Returns a note of how the print on a cord was understood.
     fn read_on(&self, place: &Place) -> Option<Note> {
         let read = form::jacket(self.draft.text(&place.key())?).ok()?;
         let outdoor = match read.outdoor {
@@ -134,8 +138,8 @@ impl Machine {
         })
     }
 
-    /// What the set keeps up and what it gives for a moment, at the sea and in cool air; of several that run as one, what they
-    /// do together.
+    /// Returns the generator's rated power and peak, at sea level and in cool air. For sets in parallel, this is what
+    /// they deliver together.
     fn power(&self) -> (Answer<Power>, Answer<Power>) {
         let one = build::set_power(&self.draft);
         let mut plan = build::plan(&self.draft, &|key| key.to_owned());
@@ -148,15 +152,16 @@ impl Machine {
         (Answer::Known(supply.rated), Answer::Known(supply.peak))
     }
 
-    /// Of several sets that run as one, that the power that was told is taken for that of each.
+    /// Returns a note that the power given is taken as that of each set, if several run in parallel.
     fn joined(&self) -> Option<Note> {
         let sets = self.draft.text("generator.sets").filter(|sets| *sets != "1");
         let rated = sets.and_then(|_| build::set_power(&self.draft).0.known().copied())?;
         Some(Note { key: "joined", values: vec![("rated", Amount::of(rated).into())] })
     }
 
-    /// What the set has left once these are named, in watts as they stand: the rules will count
-    /// starting and power factor too. Of each that it cannot run at all, that.
+    /// Returns notes on the power left once these loads run, or on each load too large for the generator.
+    ///
+    /// The watts are plain sums. The rules also count starting and power factor.
     pub(super) fn notes(&self, place: &Place) -> Vec<Note> {
         let draft = &self.draft;
         if place.step.field == "jacket" {
@@ -175,7 +180,7 @@ impl Machine {
             return Vec::new();
         }
         let all: Power = parts::loads(draft).filter_map(|n| build::load_watts(draft, n)).sum();
-        // Whole watts: of what is asked the next above, of what there is the next below.
+        // Round to whole watts: demand up, supply down.
         let whole = |watts: i64| Value::from(Amount::of(Power::from_milliwatts(watts * 1000)));
         let watts = |power: Power| whole((power.milliwatts() + 999).div_euclid(1000));
         let (rated, peak) = self.power();
@@ -207,8 +212,8 @@ impl Machine {
     }
 }
 
-/// Gives each part that is plugged into nothing an outlet of its own: of what is not in use nothing is assumed, and
-/// where a part goes is asked last.
+/// Gives each unplugged part an outlet of its own, because nothing is assumed for a part that is not in use, and where
+/// a part is plugged in is asked last.
 fn plug_all_in(plan: &mut Plan) {
     let cords = plan.cords.iter_mut().map(|cord| (cord.usable_plug(), &mut cord.from));
     let boxes = plan.boxes.iter_mut().map(|holder| (holder.inlet.known().copied(), &mut holder.from));
@@ -220,7 +225,7 @@ fn plug_all_in(plan: &mut Plan) {
     }
 }
 
-/// What a load is called, as the value of a message.
+/// Returns a load's name, as the value of a message.
 fn load_name(draft: &Draft, n: u8) -> Value {
     match load_label(draft, n) {
         Label::Word(key, _) => Value::word(key),

@@ -1,4 +1,4 @@
-//! Cords, adapters and boxes.
+//! Questions about cords, adapters and boxes.
 
 use super::faces::{face_item, has_usual_breaker, shape_items};
 use super::{
@@ -14,14 +14,14 @@ use crate::supply::Supply;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::Verdicts;
 
-/// The most cords, adapters and boxes.
+/// The most cords, adapters and boxes together.
 pub(in crate::interview) const MOST_GEAR: u8 = 30;
 /// The most kinds of outlets of one box.
 pub(in crate::interview) const MOST_OUTS: u8 = 8;
 
-/// Common gear: the word for it, its plug and its ends. A box has no ends here.
+/// Common gear: its word, plug and ends. The outlets of a box are not listed here.
 pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
-    // Where nobody has to look for it: who has one has nothing else to begin with.
+    // First, so that nobody has to search for it. A camper's owner may have no other gear.
     ("camper", "", ""),
     ("extension", "5-15P", "5-15R"),
     ("three-way", "5-15P", "5-15R,5-15R,5-15R"),
@@ -43,7 +43,7 @@ pub(in crate::interview) const COMMON: &[(&str, &str, &str)] = &[
     ("box", "", ""),
 ];
 
-/// The usual adapters by which the plug of a part goes into an outlet of the generator: the messages that name them.
+/// Returns the message keys of common adapters by which a part's plug fits an outlet of the generator.
 pub(in crate::interview) fn adapters(draft: &Draft, n: u8) -> Vec<String> {
     let Some(plug) = parts::gear_plug(draft, n) else {
         return Vec::new();
@@ -58,7 +58,7 @@ pub(in crate::interview) fn adapters(draft: &Draft, n: u8) -> Vec<String> {
     fitting.map(|(word, ..)| format!("pick-gear-what-{word}")).collect()
 }
 
-/// What campers plug in with, the most common first.
+/// The plugs of campers, most common first.
 const CAMPERS: [Configuration; 6] = [
     Configuration::TT30,
     Configuration::N14_50,
@@ -82,7 +82,7 @@ fn gear_whats(_: &Draft, _: At) -> Vec<Item> {
     items.map(found_by).collect()
 }
 
-/// By what the holes look like; without a breaker of their own.
+/// Returns the shapes of cord ends, described by what they look like. Ends have no breaker.
 fn ends(_: &Draft, _: At) -> Vec<Item> {
     let faces = Configuration::ALL.into_iter().map(Receptacle);
     let item = |face| face_item(face, face.to_string(), "pick-face-end");
@@ -97,7 +97,7 @@ fn is_camper(draft: &Draft, at: At) -> bool {
     parts::is_camper(draft, at.n)
 }
 
-/// Of a camper what is true of all is assumed, and on the review page somebody can say otherwise.
+/// Asks about a box in turn. For a camper, the usual answer holds unless changed on the review page.
 fn if_box(draft: &Draft, at: At) -> Ask {
     match (is_box(draft, at), is_camper(draft, at)) {
         (false, _) => Ask::No,
@@ -106,12 +106,12 @@ fn if_box(draft: &Draft, at: At) -> Ask {
     }
 }
 
-/// What holds of every camper unless somebody says otherwise; of any other box nobody knows.
+/// Suggests what holds for every camper, and "I don't know" for any other box.
 fn of_camper(draft: &Draft, at: At, usual: &str) -> Suggestion {
     if is_camper(draft, at) { said(usual) } else { Suggestion::Said(Said::Unknown) }
 }
 
-/// What is to run, by its id.
+/// Returns the loads as items, by id.
 fn things(draft: &Draft, _: At) -> Vec<Item> {
     let loads = parts::load_ids(draft, &Ids::new(draft)).into_iter();
     let item = |(n, id)| Item::new(id, load_label(draft, n));
@@ -122,13 +122,13 @@ fn if_cord(draft: &Draft, at: At) -> Ask {
     only_if(!is_box(draft, at))
 }
 
-/// All at once. Nobody has a cord by Enter alone.
+/// The question that lists all gear at once. Enter alone adds no cord.
 pub(in crate::interview) const GEARS: &[Step] =
     &[step(Group::Gears, "what", "gear-list", Takes::Many(gear_whats)).suggest(|_, _| said("done"))];
 
 pub(in crate::interview) const GEAR: &[Step] = &[
     step(Group::Gear, "what", "gear-what", Takes::Pick(|draft, at| or_removed(gear_whats(draft, at)))).later(),
-    // Of two alike somebody has to tell which is which: a number would not.
+    // Only the user can tell two alike apart, and a number would not say which is which.
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .chosen()
         .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
@@ -148,7 +148,8 @@ pub(in crate::interview) const GEAR: &[Step] = &[
     .when(|draft, at| only_if(matches!(draft.text(&format!("gear.{}.what", at.n)), Some("cord" | "box" | "camper")))),
     step(Group::Gear, "breaker", "gear-main", Takes::Typed(Form::Current(&bounds::BREAKER)))
         .rather_unknown()
-        // Few boxes have one, and who says so in a file says it there.
+        // Few boxes have a main breaker. It is asked for a camper, and kept for review if a plan file gave one for a
+        // box.
         .when(|draft, at| match draft.get(&format!("gear.{}.breaker", at.n)) {
             _ if is_camper(draft, at) => Ask::Flow,
             Some(_) if is_box(draft, at) => Ask::Later,
@@ -170,7 +171,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         if is_box(draft, at) {
             return Ask::No;
         }
-        // The letters of the jacket may have said it already, and who cannot read them looks there.
+        // The letters on the jacket may answer this. If they could not be read, it waits for the review page.
         let told = draft.text(&format!("gear.{}.jacket", at.n));
         match told.and_then(|text| form::jacket(text).ok()) {
             Some(jacket) => only_if(jacket.outdoor.is_none()),
@@ -202,14 +203,14 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             if !is_box(draft, at) {
                 return Ask::No;
             }
-            // Nobody can see it from outside: the papers tell, and until then it counts as not known.
+            // It cannot be seen from outside. The papers say, and until then it counts as unknown.
             Ask::Later
         }),
     hot(Group::Gear),
     bought(Group::Gear),
 ];
 
-/// Whether both legs come in: no other box has anything to feed a receptacle for 240 V from.
+/// Whether both legs come in. Any other box has nothing to feed a 240 V receptacle from.
 fn has_two_legs(draft: &Draft, at: At) -> bool {
     parts::gear_plug(draft, at.n).is_none_or(|inlet| inlet.0.circuit() != Circuit::OneLeg)
 }
@@ -218,7 +219,7 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
     shape_items(has_two_legs(draft, at))
 }
 
-/// All of a box at once, each with how many there are.
+/// The question that lists all outlets of a box at once, with a count of each kind.
 pub(in crate::interview) const OUT_LIST: &[Step] = &[step(Group::Gear, "outs", "out-list", Takes::Many(out_faces))
     .unknown()
     .chosen()
@@ -238,7 +239,7 @@ pub(in crate::interview) const OUT: &[Step] = &[
             flow_if(!has_usual_breaker(draft, &face))
         }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
-    // Two or three alike are told apart by where they are. Those of a file have names.
+    // Two or three alike are named by position. Outlets from a plan file have names already.
     step(Group::Out, "places", "out-places", Takes::Words(LIE))
         .when(|draft, at| {
             let named = draft.text(&format!("gear.{}.out.{}.ids", at.n, at.m));
@@ -249,13 +250,13 @@ pub(in crate::interview) const OUT: &[Step] = &[
         .suggest(|_, _| said("number")),
     step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
         .rather_unknown()
-        // Its papers say it, and until then the worst half is assumed.
+        // The papers say. Until then the worse leg is assumed.
         .when(|draft, at| if parts::has_leg(draft, at.n, at.m) { Ask::Later } else { Ask::No }),
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire)).rather_unknown().later(),
     hot(Group::Out),
 ];
 
-/// Asked of a cord or box after its own questions, when its ends are known.
+/// The question asked about a cord or box after its own questions, once all ends are known.
 pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
     Group::Gear,
     "from",
@@ -270,7 +271,7 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
 )
 .unknown()
 .chosen()
-// With one place it fits there is nothing to ask; the review page can still change it.
+// With only one place to go there is nothing to ask, but the review page can still change it.
 .when(
     |draft, at| {
         if parts::fits_somewhere(draft, at.n) { flow_if(parts::sole_feed(draft, at.n).is_none()) } else { Ask::No }
@@ -278,7 +279,7 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
 )
 .suggest(|draft, at| {
     let offers = parts::offers(draft, at.n);
-    // Where it is already, if nobody has to be asked.
+    // Fall back on the only place it fits, where it is plugged in without a question.
     match likely_feed(draft, &offers).or_else(|| parts::sole_feed(draft, at.n)) {
         Some(place) => said(place.token()),
         None if offers.is_empty() => said("none"),
@@ -286,8 +287,9 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[step(
     }
 })];
 
-/// Of these places the nearest to the generator with a GFCI that works there and a breaker of known size. Nobody
-/// plugs in by Enter alone where one of them might be missing.
+/// Returns the place nearest to the generator that has a working GFCI and a breaker of known rating.
+///
+/// Places where either may be missing are never suggested.
 fn likely_feed(draft: &Draft, offers: &[Place]) -> Option<Place> {
     let plan = build::plan(draft, &|key| key.to_owned());
     let supply = Supply::build(&plan);

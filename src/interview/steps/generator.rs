@@ -1,4 +1,4 @@
-//! The set itself; its fuel, tank and noise.
+//! Questions about the generator itself, and about its fuel, tank and noise.
 
 use super::Takes::{OneOf, Pick, Typed, Words, YesNo};
 use super::{Ask, At, Group, Step, Takes, bought, choices, flow_if, only_if, said, step, word, words};
@@ -7,23 +7,23 @@ use crate::interview::form::Form::{Current, Name, Noise, Power, Runtime, Volume,
 use crate::interview::parts;
 use crate::plan::{Choice, Fuel, System, bounds};
 
-/// Asked once the review page has been told to; none of it is about danger.
+/// Asks only after the user opened the fuel line on the review page. None of it concerns danger.
 fn more(draft: &Draft, _: At) -> Ask {
     flow_if(draft.text("fuel.more") == Some("yes"))
 }
 
-/// Only where one figure of its power is known, which a beginner may have read off its name.
+/// Asks only if a single power figure is known, which a beginner may have read off the model's name.
 fn one_figure(draft: &Draft, _: At) -> Ask {
     let known = |key: &str| draft.text(key).is_some();
     only_if(known("generator.rated") && !known("generator.peak"))
 }
 
-/// Only where several sets run as one.
+/// Asks only if several sets run in parallel.
 fn joined(draft: &Draft, _: At) -> Ask {
     only_if(draft.text("generator.sets").is_some_and(|sets| sets != "1"))
 }
 
-/// Only where it may run on another fuel than its watts are given for: a diesel burns nothing else.
+/// Asks only if the generator may burn another fuel than the one it is rated on. A diesel engine burns nothing else.
 fn other_fuel(draft: &Draft, at: At) -> Ask {
     match draft.get("fuel.fuel") {
         Some(Said::Unknown) => more(draft, at),
@@ -44,7 +44,7 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     generator("name", "generator-name", Typed(Name)).later().suggest(|_, _| word("suggest-generator-name")),
     generator("rated", "generator-rated", Typed(Watts)).rather_unknown().or_to_buy(),
     generator("peak", "generator-peak", Typed(Power(&bounds::PEAK)))
-        // The question before takes both.
+        // The question before takes both figures.
         .rather_unknown()
         .later(),
     generator("figure", "generator-figure", Words(&["running", "peak"])).rather_unknown().when(one_figure),
@@ -52,13 +52,14 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
     bought(Group::Generator),
 ];
 
-/// Asked after its outlets, which may tell.
+/// Questions asked after the outlets, which may answer them.
 pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[
     generator("voltage", "generator-voltage", OneOf(choices::<System>))
-        // Nobody has 120 V only by Enter: on half of what it makes a thing may get no power, or too many volts.
+        // Enter alone never accepts 120 V only. On a two-leg generator, a load may find no power on its half, or too
+        // high a voltage.
         .rather_unknown()
         .when(|draft, _| only_if(!parts::has_240_volts(draft))),
-    // Those that can be joined are inverters, and give 120 V. Of others the review page asks.
+    // Generators that can be joined are inverters and give 120 V. For others, only the review page asks.
     generator(
         "sets",
         "generator-sets",
@@ -81,7 +82,7 @@ pub(in crate::interview) const GENERATOR_AFTER: &[Step] = &[
     generator("limit", "generator-limit", Typed(Current(&bounds::KIT_LIMIT))).rather_unknown().when(joined),
 ];
 
-/// Fuel, tank and noise.
+/// Questions about fuel, tank and noise.
 pub(in crate::interview) const FUEL: &[Step] = &[
     fuel("fuel", "generator-fuel", OneOf(choices::<Fuel>))
         .unknown()
@@ -90,13 +91,13 @@ pub(in crate::interview) const FUEL: &[Step] = &[
     fuel(
         "rated_on",
         "generator-rated-on",
-        // No set that burns diesel burns anything else.
+        // A generator that burns diesel burns nothing else.
         Words(&["gasoline", "propane"]),
     )
     .rather_unknown()
     .when(other_fuel),
     fuel("runtime", "generator-runtime", Typed(Runtime)).rather_unknown().when(more),
-    // Of how many tanks a day takes: without its hours on one nobody needs to know how much that is.
+    // The size of the tank matters only for tanks per day, which need the runtime on one tank.
     fuel("tank", "generator-tank", Typed(Volume(&bounds::TANK))).rather_unknown().when(|draft, at| {
         match draft.text("fuel.runtime") {
             Some(_) => more(draft, at),

@@ -1,4 +1,4 @@
-//! What is to run.
+//! Questions about the loads.
 
 use super::Takes::{Many, OneOf, Pick, Typed, Words, YesNo};
 use super::{
@@ -23,10 +23,10 @@ const fn loads(field: &'static str, id: &'static str, takes: Takes) -> Step {
     step(Group::Loads, field, id, takes)
 }
 
-/// The most different things to run.
+/// The most different loads.
 pub(in crate::interview) const MOST_LOADS: u8 = 60;
 
-/// Before the key of an occasion, where its usual things are picked all at once.
+/// The prefix of an occasion's key in a list. Such an item picks all the usual appliances of the occasion.
 pub(in crate::interview) const OCCASION: &str = "occasion-";
 
 fn appliance_items(_: &Draft, _: At) -> Vec<Item> {
@@ -59,7 +59,8 @@ fn load_list(draft: &Draft, at: At) -> Vec<Item> {
         also: Some("pick-load-what-occasion.also".into()),
         watts: 0,
     });
-    // First what asks for nothing more: who has no nameplate at hand is not led to what asks for it.
+    // Occasions come first because they ask nothing more. A user without a nameplate at hand is not led to an item that
+    // asks for one.
     usual.chain(appliance_items(draft, at)).collect()
 }
 
@@ -71,13 +72,13 @@ fn own_first(draft: &Draft, at: At) -> Ask {
     flow_if(own(draft, at))
 }
 
-/// What the table says of it; of what is in no table nobody knows.
+/// Suggests the table's figure, or "I don't know" for a load that is not in the table.
 fn table(draft: &Draft, at: At, text: fn(&appliances::Appliance) -> String) -> Suggestion {
     let listed = parts::appliance(draft, at.n);
     listed.map_or(Suggestion::Said(Said::Unknown), |it| said(text(it)))
 }
 
-/// All at once.
+/// The question that lists all loads at once.
 pub(in crate::interview) const LOADS: &[Step] = &[loads("what", "load-list", Many(load_list))];
 
 pub(in crate::interview) const LOAD: &[Step] = &[
@@ -95,7 +96,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         .when(own_first)
         .suggest(|draft, at| table(draft, at, |it| format!("{} W", it.running.amount()))),
     load("count", "load-count", Typed(Count(bounds::COUNT)))
-        // The list said how many.
+        // The list already gave the count.
         .later()
         .suggest(|_, _| said("1")),
     load("starting", "load-starting", Typed(Start))
@@ -106,7 +107,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
             flow_if(own(draft, at) && motor)
         })
         .suggest(|draft, at| {
-            // The table's starting figure belongs to the table's running figure.
+            // The table's starting figure belongs to its running figure.
             if draft.get(&format!("load.{}.running", at.n)).is_some() {
                 return Suggestion::Said(Said::Unknown);
             }
@@ -125,7 +126,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         .when(|draft, at| only_if(parts::is_medical(draft, at.n))),
     load("plug", "load-plug", Pick(|_, _| plugs(&Configuration::ALL)))
         .unknown()
-        // What runs in a camper may be wired in.
+        // A load inside a camper may be wired in.
         .when(|draft, at| match parts::around(draft, at.n) {
             Some(_) => Ask::No,
             None => own_first(draft, at),

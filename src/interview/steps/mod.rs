@@ -1,7 +1,7 @@
-//! The questions, as data: in which order, when each applies, what it takes, what is suggested.
+//! The questions as data: their order, when each applies, what it takes, and what is suggested.
 //!
-//! A question's words are the message `ask-ID` with the attributes `why`, `help` and `row`; those
-//! of a choice are `pick-ID-VALUE`.
+//! A question's text is the message `ask-ID`, with the attributes `why`, `help` and `row`. The text of a choice is
+//! `pick-ID-VALUE`.
 
 mod faces;
 mod gear;
@@ -28,82 +28,82 @@ use crate::tables::shape::{Configuration, Plug, Receptacle};
 /// A part of the interview.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Group {
-    /// The set itself.
+    /// The generator itself.
     Generator,
-    /// Its fuel, tank and noise.
+    /// The generator's fuel, tank and noise.
     Fuel,
-    /// One of its outlets.
+    /// One outlet of the generator.
     Outlet,
-    /// All of its outlets.
+    /// All outlets of the generator.
     Outlets,
-    /// Everything to run.
+    /// All loads.
     Loads,
-    /// Something to run.
+    /// One load.
     Load,
-    /// Where it stands.
+    /// The site.
     Site,
     /// All cords, adapters and boxes.
     Gears,
-    /// A cord, adapter or box.
+    /// One cord, adapter or box.
     Gear,
-    /// A kind of outlet of a box.
+    /// One kind of outlet of a box.
     Out,
 }
 
-/// Which of its kind: outlet `n`, load `n`, kind of outlet `m` of box `n`; from one.
+/// The part a question is about: outlet `n`, load `n`, or outlet kind `m` of box `n`, from one.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct At {
-    /// The number of the part; 0 where there is but one.
+    /// The number of the part, or 0 if there is only one.
     pub n: u8,
-    /// The number within the part; 0 where there is none.
+    /// The number within the part, or 0 if it has none.
     pub m: u8,
 }
 
 /// When a question is asked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Ask {
-    /// It does not apply.
+    /// Never, since it does not apply.
     No,
     /// In its turn.
     Flow,
-    /// Only when picked on the review page; until then its default or the plan's holds.
+    /// Only when picked on the review page. Until then its default or the plan's value holds.
     Later,
 }
 
-/// A text from the language files, or one that is the same in all.
+/// A text from the language files, or one that is the same in all languages.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Label {
-    /// A message, with values.
+    /// A message with its values.
     Word(String, Vec<(&'static str, Value)>),
-    /// As it stands.
+    /// Literal text.
     Plain(String),
-    /// Numbers with their units, as plans keep them.
+    /// Numbers with their units, in the notation of plans.
     Numbers(String),
-    /// A place to plug in: its id and the message that describes its shape.
+    /// A place to plug in: its id and its shape.
     Place(String, Receptacle),
-    /// A row that holds something assumed.
+    /// A row that rests on an assumption.
     Marked(Box<Self>),
-    /// A title and what is known of it.
+    /// A title and the answers shown with it.
     Row(Box<Label>, Vec<Label>),
 }
 
 impl Label {
-    /// A message without values.
+    /// Creates a message without values.
     pub fn word(key: impl Into<String>) -> Self {
         Self::Word(key.into(), Vec::new())
     }
 }
 
-/// One choice.
+/// One choice of a list.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Item {
-    /// What is kept.
+    /// The value that is stored.
     pub value: String,
-    /// What is shown.
+    /// The text that is shown.
     pub label: Label,
-    /// The message with further words by which it is found.
+    /// The message with further words to find it by.
     pub also: Option<String>,
-    /// What it draws, where that tells it from others: of what is found alike the smaller comes first.
+    /// The watts it draws, or 0. Of equal matches in a search, the smaller comes first.
     pub watts: u32,
 }
 
@@ -112,22 +112,22 @@ impl Item {
         Self { value: value.into(), label, also: None, watts: 0 }
     }
 
-    /// Found by the words of this message too.
+    /// Adds the words of this message to find it by.
     pub(super) fn found_by(self, also: impl Into<String>) -> Self {
         Self { also: Some(also.into()), ..self }
     }
 }
 
-/// What is taken for an answer.
+/// The kind of answer a question takes.
 #[derive(Clone, Copy, Debug)]
 pub enum Takes {
-    /// One of a list.
+    /// One item of a list.
     Pick(fn(&Draft, At) -> Vec<Item>),
-    /// One of a list that is always the same, whose words the question names.
+    /// One item of a fixed list, with its texts under the question's id.
     OneOf(fn(&str) -> Vec<Item>),
-    /// The same by its values.
+    /// One of these values, with their texts under the question's id.
     Words(&'static [&'static str]),
-    /// Several of a list, and how many of each.
+    /// Several items of a list, with a count of each.
     Many(fn(&Draft, At) -> Vec<Item>),
     /// Yes or no.
     YesNo,
@@ -138,7 +138,7 @@ pub enum Takes {
 /// A suggested answer.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Suggestion {
-    /// Nothing is suggested.
+    /// No suggestion.
     Nothing,
     /// This answer.
     Said(Said),
@@ -146,28 +146,27 @@ pub enum Suggestion {
 
 /// One question.
 #[derive(Clone, Copy, Debug)]
-#[allow(clippy::struct_excessive_bools)] // any of them may be with any other
+#[allow(clippy::struct_excessive_bools)] // they are independent of each other
 pub struct Step {
     /// The part it belongs to.
     pub group: Group,
-    /// The name of its answer within the part: the key of the plan that it fills, where it fills
-    /// just one.
+    /// The name of its answer within the part. This is also the name of the plan field, if it fills just one.
     pub field: &'static str,
     /// The name of its messages.
     pub id: &'static str,
-    /// What it takes.
+    /// The kind of answer it takes.
     pub takes: Takes,
     /// Whether "I don't know" is an answer.
     pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
-    /// Whether "not bought yet" is an answer: said of the whole thing.
+    /// Whether "not bought yet" is an answer. It holds for the whole thing.
     pub to_buy: bool,
-    /// Whether somebody chooses it of what is not bought yet. Whatever else there is to know stands on its package then.
+    /// Whether the buyer decides this about a thing not bought yet. Everything else will be on its package.
     pub chosen: bool,
     /// When it is asked.
     pub when: fn(&Draft, At) -> Ask,
-    /// What is suggested.
+    /// The suggested answer.
     pub suggest: fn(&Draft, At) -> Suggestion,
 }
 
@@ -195,7 +194,7 @@ const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes)
 }
 
 impl Step {
-    /// What there is to pick from, if it is a list.
+    /// Returns the items to pick from, or `None` for a question without a list.
     pub fn items(&self, draft: &Draft, at: At) -> Option<Vec<Item>> {
         match self.takes {
             Takes::Pick(items) | Takes::Many(items) => Some(items(draft, at)),
@@ -205,7 +204,7 @@ impl Step {
         }
     }
 
-    /// What is an answer besides.
+    /// Returns the other inputs that count as an answer.
     pub fn besides(&self) -> Vec<Input> {
         let all = [(self.unknown, Input::Unknown), (self.none, Input::Skip), (self.to_buy, Input::NotBought)];
         all.into_iter().filter(|(is, _)| *is).map(|(_, it)| it).collect()
@@ -246,24 +245,24 @@ impl Step {
         self
     }
 
-    /// Suggests "I don't know": where a wrong guess would be worse than a cautious assumption.
+    /// Suggests "I don't know", for questions where a wrong guess is worse than a cautious assumption.
     const fn rather_unknown(self) -> Self {
         self.unknown().suggest(|_, _| Suggestion::Said(Said::Unknown))
     }
 }
 
-/// Whether somebody felt a part hot. Silence is a no, so nobody has to answer.
+/// Asks whether somebody felt a part get hot. No answer means no.
 const fn hot(group: Group) -> Step {
     step(group, "hot", "hot", Takes::YesNo).later()
 }
 
-/// Whether a thing is there already. Silence is a yes.
+/// Asks whether a thing is already there. No answer means yes.
 const fn bought(group: Group) -> Step {
     let bought = step(group, "bought", "bought", Takes::YesNo).later();
     bought.suggest(|_, _| said("yes"))
 }
 
-/// How many plugs an outlet takes: until somebody counts them, as many as its shape mostly does.
+/// Asks how many plugs an outlet takes. Until somebody counts, the usual number for its shape holds.
 const fn sockets(group: Group) -> Step {
     let takes = Takes::Typed(Form::Count(bounds::SOCKETS));
     let sockets = step(group, "sockets", "outlet-sockets", takes).later();
@@ -281,20 +280,20 @@ fn said(text: impl Into<String>) -> Suggestion {
     Suggestion::Said(Said::is(text))
 }
 
-/// The text of a message, as a name.
+/// Suggests the text of a message as a name.
 fn word(key: impl Into<String>) -> Suggestion {
     Suggestion::Said(Said::Word(key.into()))
 }
 
-/// How outlets lie that look alike, whose names are their places then.
+/// The arrangements of outlets that look alike, which give their names: by position, or by number.
 const LIE: &[&str] = &["across", "down", "number"];
 
-/// In its turn if so, else only on the review page.
+/// Asks in turn if `now`, and otherwise only on the review page.
 const fn flow_if(now: bool) -> Ask {
     if now { Ask::Flow } else { Ask::Later }
 }
 
-/// In its turn if so, else not at all.
+/// Asks in turn if `so`, and otherwise not at all.
 const fn only_if(so: bool) -> Ask {
     if so { Ask::Flow } else { Ask::No }
 }
@@ -303,14 +302,14 @@ fn words(id: &str, values: &[&str]) -> Vec<Item> {
     values.iter().map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}")))).collect()
 }
 
-/// All choices of a kind.
+/// Returns all choices of a kind as items.
 fn choices<C: Choice>(id: &str) -> Vec<Item> {
     let picks: Vec<String> = C::ALL.iter().map(|(choice, _)| choice.pick()).collect();
     let picks: Vec<&str> = picks.iter().map(String::as_str).collect();
     words(id, &picks)
 }
 
-/// With the one that takes a part out again.
+/// Adds the item that removes a part again.
 fn or_removed(mut items: Vec<Item>) -> Vec<Item> {
     items.push(Item::new("removed", Label::word("pick-removed")));
     items
@@ -325,7 +324,7 @@ fn plugs(shapes: &[Configuration]) -> Vec<Item> {
     plugs.map(item).collect()
 }
 
-/// What a load is called.
+/// Returns what a load is called.
 pub(super) fn load_label(draft: &Draft, n: u8) -> Label {
     let name = draft.text(&format!("load.{n}.name"));
     let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
@@ -340,14 +339,14 @@ fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {
     let id = ids.of(place);
     let label = match (place.shape(draft), place) {
         (Some(shape), _) => Label::Place(id, shape),
-        // What runs in a camper is in it, whatever its plug.
+        // A load can run in a camper whose plug is not known.
         (None, Place::Inside(_)) => Label::Plain(id),
         (None, _) => return None,
     };
     Some(Item::new(place.token(), label))
 }
 
-/// Every question there is.
+/// Returns every question there is.
 #[cfg(test)]
 pub(super) fn all() -> impl Iterator<Item = &'static Step> {
     [

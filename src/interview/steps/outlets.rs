@@ -1,4 +1,4 @@
-//! The outlets of the set.
+//! Questions about the generator's outlets.
 
 use super::Takes::{Many, OneOf, Pick, Typed, Words, YesNo};
 use super::faces::{has_usual_breaker, shape_items};
@@ -20,15 +20,16 @@ const fn outlets(field: &'static str, id: &'static str, takes: Takes) -> Step {
     step(Group::Outlets, field, id, takes)
 }
 
-/// The most outlets of a set.
+/// The most outlets of a generator.
 pub(in crate::interview) const MOST_OUTLETS: u8 = 12;
 
-/// A hole that needs 240 V is there whatever was said of volts.
+/// Returns the receptacle shapes of a generator. 240 V shapes are always offered, since a receptacle is there whatever
+/// was answered about volts.
 fn outlet_faces(_: &Draft, _: At) -> Vec<Item> {
     shape_items(true)
 }
 
-/// All at once, and then how those lie that look alike: by their places they are told apart from there on.
+/// The question that lists all outlets at once, and how those alike are arranged, since their positions name them.
 pub(in crate::interview) const OUTLET_LIST: &[Step] = &[
     outlets("faces", "outlet-list", Many(outlet_faces)).chosen(),
     outlets("places", "outlets-places", Words(LIE))
@@ -69,10 +70,10 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
             words("outlets-odd", if several { &["no", "share", "early", "both"] } else { &["no", "early"] })
         }),
     )
-    // It costs power and no safety: who knows of it says so on the review page.
+    // Not knowing this costs power, never safety, so it is left to the review page.
     .later()
     .suggest(|_, _| said("no")),
-    // Without such a plug, or with one receptacle for it, there is nothing to pick.
+    // Without a bonding plug, or with only one receptacle that accepts it, there is nothing to pick.
     outlets(
         "bonding",
         "outlets-bonding",
@@ -89,7 +90,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
     }),
 ];
 
-/// Asked of single outlets after the questions about all.
+/// Questions about single outlets, asked after those about all of them.
 pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
     outlet("gfci", "outlet-gfci", YesNo)
         .rather_unknown()
@@ -103,7 +104,7 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
             items.extend(
                 parts::outlets(draft)
                     .filter(|n| *n < at.n)
-                    // A breaker is not shared on: it is that of the other's other.
+                    // An outlet behind another's breaker has none of its own to share.
                     .filter(|n| parts::shares(draft, *n).is_none())
                     .filter_map(|n| place_item(draft, &ids, Place::Outlet(n))),
             );

@@ -1,4 +1,4 @@
-//! The place.
+//! Questions about the site.
 
 use super::Takes::{OneOf, Typed, Words, YesNo};
 use super::{Group, Step, Takes, choices, flow_if, said, step, word};
@@ -15,16 +15,16 @@ pub(in crate::interview) const SITE: &[Step] = &[
     site(
         "ground",
         "site-ground",
-        // The worst first, where Enter finds it.
+        // Worst first, where Enter finds it.
         OneOf(|id| choices::<Ground>(id).into_iter().rev().collect()),
     )
     .unknown()
     .suggest(|_, _| said(Ground::Wet.pick())),
     site("sleepers_at", "site-sleepers", Typed(Length(&bounds::SLEEPERS_AT))).rather_unknown(),
     site("stands", "site-stands", OneOf(choices::<Stands>))
-        // Not the usual place by Enter alone: of what kills, somebody has to have thought.
+        // Enter alone never accepts the usual place. A wrong answer can kill, so someone has to give it.
         .rather_unknown(),
-    // One question for both: who has no alarm because nobody sleeps here can say so.
+    // One question covers both, so that "nobody sleeps here" is an answer where there is no alarm.
     site("alarm", "site-alarm", Words(&["yes", "no", "nobody"])).rather_unknown(),
     site("feeds_building", "site-building", YesNo).rather_unknown(),
     site("altitude", "site-altitude", Typed(Length(&bounds::ALTITUDE))).rather_unknown(),
@@ -32,7 +32,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
     site("quiet_hours", "site-quiet", Typed(Spans))
         .rather_unknown()
         .none()
-        // Without hours everything can run by day, but for what someone's health depends on.
+        // Without quiet hours every load can run by day, except one that someone's health depends on.
         .when(|draft, _| {
             flow_if(parts::loads(draft).any(|n| {
                 let hours = draft.text(&format!("load.{n}.hours")).is_some();

@@ -1,4 +1,4 @@
-//! A line that is typed, with the keys that people's hands know from a shell.
+//! A line editor with the usual keys of a shell.
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 use unicode_width::UnicodeWidthChar;
@@ -11,9 +11,9 @@ use crate::plan::hides;
 #[derive(Default)]
 pub(super) struct Editor {
     text: Vec<char>,
-    /// Ahead of which letter the cursor stands.
+    /// The position of the cursor, as an index into `text`.
     at: usize,
-    /// What Enter takes. It goes when typing begins.
+    /// What Enter accepts. It is hidden once typing begins.
     default: Option<String>,
     hint: String,
 }
@@ -36,7 +36,7 @@ impl Editor {
         self.at = 0;
     }
 
-    /// Where the word before the cursor begins.
+    /// Returns where the word before the cursor begins.
     fn word_left(&self) -> usize {
         let before = &self.text[..self.at];
         let end = before.iter().rposition(|c| !c.is_whitespace());
@@ -45,7 +45,7 @@ impl Editor {
         space.map_or(0, |at| at + 1)
     }
 
-    /// Where the word after the cursor ends.
+    /// Returns where the word after the cursor ends.
     fn word_right(&self) -> usize {
         let rest = self.text[self.at..].iter();
         let blanks = rest.clone().take_while(|c| c.is_whitespace()).count();
@@ -58,7 +58,7 @@ impl Editor {
         self.at = from;
     }
 
-    /// Changes the line as the key says; false if it is no key for that.
+    /// Edits the line as the key says, and returns whether it was an editing key.
     pub(super) fn edit(&mut self, key: KeyEvent) -> bool {
         let held = |which| key.modifiers.contains(which);
         let (control, alt) = (held(KeyModifiers::CONTROL), held(KeyModifiers::ALT));
@@ -88,7 +88,7 @@ impl Editor {
         true
     }
 
-    /// What hides would steer the terminal, and no answer may have it.
+    /// Inserts a character, except for hidden ones, which would control the terminal and are not allowed in any answer.
     fn insert(&mut self, c: char) {
         if !hides(c) {
             self.text.insert(self.at, c);
@@ -96,7 +96,7 @@ impl Editor {
         }
     }
 
-    /// The line as it fits, and where the cursor stands in it.
+    /// Returns the part of the line that fits, and the column of the cursor in it.
     pub(super) fn shown(&self, width: usize) -> (String, usize) {
         let wide = |c: &char| c.width().unwrap_or(0);
         let mut from = self.at;
@@ -141,7 +141,7 @@ impl Prompt for Editor {
         }
     }
 
-    /// Of several lines the first that holds something.
+    /// Inserts the first line that is not blank.
     fn paste(&mut self, text: &str) -> bool {
         let mut lines = text.split(['\r', '\n']).filter(|line| !line.trim().is_empty());
         for c in lines.next().unwrap_or_default().chars() {
@@ -206,7 +206,7 @@ mod tests {
         assert_eq!(input, Input::Answer("4000 W".into()));
     }
 
-    /// At 20 columns the keys are named on two lines, in whole words.
+    /// At 27 columns the line of keys wraps onto two lines, between words.
     #[test]
     fn the_line_of_keys_folds() {
         let editor = Editor::new(None, "or unknown, ?: help, Esc: back".to_owned());

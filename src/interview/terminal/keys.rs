@@ -1,8 +1,8 @@
 //! Keys as a terminal sends them.
 //!
-//! A terminal sends bytes, and may send half of something: what it lost, a mouse that somebody left on, a paste that was
-//! cut off. Whatever begins and does not end is given up after a moment, so that no key is ever waited for in vain. On
-//! Unix Ctrl-C is no key but a signal at every moment, whatever is being read, worked out or written.
+//! A terminal sends bytes, and may send an incomplete sequence: bytes were lost, another program left mouse reports on,
+//! or a paste was cut off. A sequence that does not end is given up after a moment, so that it never swallows a key. On
+//! Unix, Ctrl-C is always a signal and never a key, even while nothing is read.
 
 #[cfg(any(unix, test))]
 mod decoder;
@@ -11,7 +11,7 @@ use std::time::Duration;
 
 pub(super) use system::{Keys, Open, give_back, is_held, take};
 
-/// After so long a silence what began does not go on: Esc alone is the key.
+/// The silence after which an unfinished sequence is given up. A lone escape byte is then the Esc key.
 const SILENCE: Duration = Duration::from_millis(50);
 
 #[cfg(unix)]
@@ -30,27 +30,28 @@ mod system {
     use super::SILENCE;
     use super::decoder::Decoder;
 
-    /// The terminal as it was found.
+    /// The terminal's settings before it was taken over.
     static FOUND: Mutex<Option<Termios>> = Mutex::new(None);
 
-    /// No key.
+    /// The value that disables a control character.
     const NONE: u8 = if cfg!(target_os = "linux") { 0 } else { 0xff };
 
-    /// From now on keys come one by one and are shown by nobody else. Between questions nobody has been asked, and letters
-    /// would stand anywhere on a page that is just being written.
+    /// Makes the terminal deliver keys one at a time, without echo.
+    ///
+    /// This holds between questions too, where echoed letters would land anywhere on a page that is being written.
     pub(in super::super) fn take() {
         let Ok(found) = tcgetattr(stdin()) else {
             return;
         };
         let mut modes = found.clone();
         modes.local_modes.remove(LocalModes::ICANON | LocalModes::ECHO | LocalModes::ECHONL | LocalModes::IEXTEN);
-        // What was typed ahead of Ctrl-C is still read.
+        // Keep the input typed before Ctrl-C.
         modes.local_modes.insert(LocalModes::ISIG | LocalModes::NOFLSH);
         modes.input_modes.remove(InputModes::ICRNL | InputModes::INLCR | InputModes::IGNCR);
         modes.input_modes.remove(InputModes::IXON | InputModes::ISTRIP | InputModes::BRKINT);
         modes.special_codes[SpecialCodeIndex::VMIN] = 1;
         modes.special_codes[SpecialCodeIndex::VTIME] = 0;
-        // Stopped, it would leave the terminal as nobody else wants it.
+        // A suspended program would leave the terminal in this state.
         modes.special_codes[SpecialCodeIndex::VSUSP] = NONE;
         modes.special_codes[SpecialCodeIndex::VQUIT] = NONE;
         if tcsetattr(stdin(), OptionalActions::Now, &modes).is_ok() {
@@ -58,22 +59,22 @@ mod system {
         }
     }
 
-    /// As it was found.
+    /// Restores the settings from before.
     pub(in super::super) fn give_back() {
         if let Some(found) = FOUND.lock().unwrap_or_else(PoisonError::into_inner).take() {
             let _ = tcsetattr(stdin(), OptionalActions::Now, &found);
         }
     }
 
-    /// Whether it is to be given back.
+    /// Whether the terminal is taken over.
     pub(in super::super) fn is_held() -> bool {
         FOUND.lock().unwrap_or_else(PoisonError::into_inner).is_some()
     }
 
-    /// Nothing else is needed for a question.
+    /// An open question. Keys need nothing more while it is open.
     pub(in super::super) struct Open;
 
-    /// Reads the terminal.
+    /// A reader of terminal events.
     #[derive(Debug, Default)]
     pub(in super::super) struct Keys {
         decoder: Decoder,
@@ -82,13 +83,13 @@ mod system {
     }
 
     impl Keys {
-        /// A question is open as long as this lives.
-        #[allow(clippy::unused_self, clippy::unnecessary_wraps)] // as elsewhere
+        /// Opens a question. It stays open until the result is dropped.
+        #[allow(clippy::unused_self, clippy::unnecessary_wraps)] // the signature it has on other systems
         pub(in super::super) fn question(&self) -> io::Result<Open> {
             Ok(Open)
         }
 
-        /// What comes next; nothing after a moment in which nothing came.
+        /// Returns the next event, or `None` after a moment without one.
         pub(in super::super) fn next(&mut self) -> io::Result<Option<Event>> {
             let size = terminal::size().ok();
             let before = std::mem::replace(&mut self.size, size);
@@ -108,7 +109,7 @@ mod system {
             Ok(self.decoder.next(self.silent))
         }
 
-        /// Leaves out what is waiting; tells whether a key or a paste was in it.
+        /// Drops all waiting input, and returns whether there was a key or a paste in it.
         pub(in super::super) fn drop_waiting(&mut self) -> io::Result<bool> {
             while self.fill(Duration::ZERO)? {}
             let mut keys = false;
@@ -119,7 +120,7 @@ mod system {
             Ok(keys)
         }
 
-        /// Takes what comes within this time; false if nothing does.
+        /// Reads the bytes that arrive within this time, and returns whether there were any.
         fn fill(&mut self, within: Duration) -> io::Result<bool> {
             let within = Timespec { tv_sec: 0, tv_nsec: within.subsec_nanos().into() };
             let input = stdin();
@@ -142,7 +143,7 @@ mod system {
     }
 }
 
-/// Elsewhere keys are no bytes, and none is half there.
+/// Other systems deliver whole keys instead of bytes, so no sequence can be incomplete.
 #[cfg(not(unix))]
 mod system {
     use std::io;
@@ -162,7 +163,7 @@ mod system {
         terminal::is_raw_mode_enabled().unwrap_or(false)
     }
 
-    /// Keys come one by one while it lives; between questions Ctrl-C ends the program.
+    /// An open question. While it is open, keys come one at a time. Between questions, Ctrl-C ends the program.
     pub(in super::super) struct Open;
 
     impl Drop for Open {

@@ -1,4 +1,4 @@
-//! A list, with arrows or by typing: one row of it, or several, and how many of each.
+//! A list to pick from with arrow keys or by typing: one row, or several with a count of each.
 
 use std::ops::Range;
 
@@ -10,21 +10,21 @@ use crate::interview::terminal::editor::Editor;
 use crate::interview::view::Found;
 use crate::interview::{Input, Row, form};
 
-/// The longest list that somebody would scroll through.
+/// The longest list that people would scroll through.
 const LONGEST_SCROLLED: usize = 60;
 
 pub(super) struct List<'a> {
     rows: Vec<&'a Row>,
-    /// Takes several.
+    /// Whether several rows can be marked.
     many: bool,
-    /// Of each row.
+    /// The count marked for each row.
     pub(super) marks: Vec<u8>,
-    /// The rows as they stand below each other: what was marked comes first, where it is seen.
+    /// The rows in display order. Marked rows come first, where they are seen.
     order: Vec<usize>,
     typed: Editor,
-    /// Of the rows that match.
+    /// The cursor's place among the matching rows.
     at: usize,
-    /// Where the cursor is while nothing is typed: on what Enter alone takes.
+    /// The place of the cursor while nothing is typed: on the row that Enter alone accepts.
     start: usize,
     hint: String,
     nothing: String,
@@ -34,12 +34,15 @@ impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
         let order = (0..rows.len()).collect();
-        let mut list = Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
+        let mut list =
+            Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
         list.put_marked_first();
         list
     }
 
-    /// One that takes one row. Some row is under the cursor always: where Enter may take nothing, help is.
+    /// Creates a list that takes one row.
+    ///
+    /// Without a default, the help row comes first and has the cursor, so that Enter alone accepts no answer.
     pub(super) fn of_one(rows: &'a [Row], start: Option<usize>, hint: String, nothing: String) -> Self {
         let mut list = Self::new(rows, vec![0; rows.len()], hint, nothing);
         list.many = false;
@@ -57,21 +60,21 @@ impl<'a> List<'a> {
         self.order.sort_by_key(|row| *row > 0 && marks[*row] == 0);
     }
 
-    /// The rows that hold what was typed, and whether none does.
+    /// Returns the rows that match the typed text, and whether none does.
     fn found(&self) -> (Vec<usize>, bool) {
         let rows: Vec<&Row> = self.order.iter().map(|at| self.rows[*at]).collect();
         let found = Found::of(&rows, &self.typed.text());
         (found.rows.into_iter().map(|at| self.order[at]).collect(), found.lost)
     }
 
-    /// The mark of a row, if it can have one.
+    /// Returns the mark of a row, or `None` if it cannot be marked.
     fn mark(&mut self, row: usize) -> Option<&mut u8> {
-        // The first row ends the list, and others are no things.
+        // The first row ends the list, and rows such as help are not items.
         let thing = self.many && row > 0 && matches!(self.rows[row].input, Input::Answer(_));
         self.marks.get_mut(row).filter(|_| thing)
     }
 
-    /// Everything that is marked, as the answer and as it is read.
+    /// Returns everything marked, as the answer and as text to read.
     fn marked(&self) -> (String, String) {
         let all = |text: fn(&Row) -> &str| {
             let marked = self.rows.iter().zip(&self.marks).filter(|(_, count)| **count > 0);
@@ -81,7 +84,7 @@ impl<'a> List<'a> {
         (all(|row| row.value().unwrap_or_default()), all(|row| &row.text))
     }
 
-    /// To the row that ends the list, whatever was typed.
+    /// Moves to the row that ends the list, and clears the typed text.
     fn go_to_end(&mut self) {
         self.put_marked_first();
         self.typed.empty();
@@ -91,7 +94,7 @@ impl<'a> List<'a> {
     fn enter(&mut self, row: usize) -> Then {
         if let Some(mark) = self.mark(row) {
             *mark = u8::from(*mark == 0);
-            // What was searched for stands among what is marked then.
+            // After a search, show the marked row among the other marked ones.
             if !self.typed.is_empty() {
                 self.go_to_end();
                 self.at = self.order.iter().position(|it| *it == row).unwrap_or(0);
@@ -109,11 +112,12 @@ impl<'a> List<'a> {
     }
 }
 
-/// Which of these rows are seen in so many lines: those around one of them, from the first if they all fit.
+/// Returns the range of rows to show in this many lines: those around `at`, or all of them if they fit.
 fn window(rows: &[Vec<String>], at: usize, room: usize) -> Range<usize> {
     let tall = |at: usize| rows.get(at).map_or(0, |lines| lines.len().max(1));
     let (mut from, mut to, mut used) = (at, at + 1, tall(at));
-    // Half of the room for what is above, then what is below, then what is left for what is above.
+    // Up to half of the lines go to the rows above, the rest to the rows below. What is still free goes to the rows
+    // above.
     for most in [room / 2, room] {
         while from > 0 && used + tall(from - 1) <= most {
             from -= 1;
@@ -141,14 +145,14 @@ impl Prompt for List<'_> {
         }
         let keys: Vec<_> = keys_line(&self.hint, width).collect();
         let room = height.saturating_sub(lines.len() + keys.len()).max(4);
-        // Of a list that nobody would scroll through, which is read by typing, half as many.
+        // A list too long to scroll is searched by typing, so half the lines are enough.
         let room = if found.len() > LONGEST_SCROLLED { (room / 2).max(4) } else { room };
         let width = width.saturating_sub(3);
         let text = |row: &usize| &self.rows[*row].text;
         let texts =
             found.iter().map(|row| if self.many { folded(text(row), width) } else { vec![cut(text(row), width)] });
         let texts: Vec<Vec<String>> = texts.collect();
-        // The row that ends the list stays in sight.
+        // The row that ends the list is always shown.
         let end = usize::from(self.many && found.first() == Some(&0));
         let seen = window(&texts[end..], self.at.saturating_sub(end), room - end);
         let seen = seen.start + end..seen.end + end;
@@ -166,7 +170,7 @@ impl Prompt for List<'_> {
                 _ => ' ',
             };
             let thing = *row > 0 && matches!(self.rows[*row].input, Input::Answer(_));
-            // One column, so that a row is whole on a narrow screen.
+            // One column wide, to leave room for the text on a narrow screen.
             let mark = match self.marks[*row] {
                 _ if !self.many => String::new(),
                 _ if !thing => " ".to_owned(),
@@ -193,7 +197,7 @@ impl Prompt for List<'_> {
             (KeyCode::Esc, _) if self.typed.is_empty() => {
                 return Then::Done(Input::Back, "<".to_owned());
             }
-            // What was typed goes first.
+            // The first Esc clears the typed text.
             (KeyCode::Esc, _) => {
                 self.typed.empty();
                 self.at = self.start;
@@ -260,7 +264,7 @@ mod tests {
         rows
     }
 
-    /// What came of these keys: letters as they are, and words for the others.
+    /// Presses keys, given as words for special keys and as letters, and returns the resulting input.
     fn press(list: &mut List, keys: &str) -> Option<Input> {
         for word in keys.split(' ') {
             let codes = match word {
@@ -283,7 +287,7 @@ mod tests {
         None
     }
 
-    /// Nobody takes the first row for having typed something by mistake.
+    /// Typing and erasing a letter does not move Enter to the first row.
     #[test]
     fn the_cursor_returns_to_the_default_when_nothing_is_typed() {
         let all = rows(&["All of them", "None", "I don't know"]);
@@ -302,7 +306,8 @@ mod tests {
         let marked = |keys: &str| press(&mut many(), keys);
         let answer = |text: &str| Some(Input::Answer(text.to_owned()));
         assert_eq!(marked("kettle enter fr enter tab enter"), answer("kettle, fridge"));
-        // The cursor stays on what was marked, typed for or not: the next key counts it, or takes the mark off again.
+        // The cursor stays on a row that was just marked, whether by search or by arrows. The next key counts it or
+        // unmarks it.
         assert_eq!(marked("kettle enter right tab enter"), answer("2 × kettle"));
         assert_eq!(marked("kettle enter enter tab enter"), answer("that is all"));
         assert_eq!(marked("down down enter right tab enter"), answer("2 × phone"));
@@ -310,16 +315,16 @@ mod tests {
         assert_eq!(marked("down space down right right tab enter"), answer("kettle, 2 × phone"));
         assert_eq!(marked("down space space enter down enter"), None);
         assert_eq!(marked("kettle enter kettle left tab enter"), answer("that is all"));
-        // What was marked wrongly is taken off again.
+        // A row marked by mistake can be unmarked.
         assert_eq!(marked("kettle enter kettle enter tab enter"), answer("that is all"));
         assert_eq!(marked("kettle enter kettle right tab enter"), answer("2 × kettle"));
-        // One key goes to the row that ends the list, with something typed too.
+        // One key moves to the row that ends the list, even with text typed.
         assert_eq!(marked("down space down down ket tab enter"), answer("kettle"));
         let mut most = List::new(&all, vec![0, u8::MAX, 0, 0, 0], String::new(), String::new());
         assert_eq!(press(&mut most, "down right tab enter"), answer("255 × kettle"));
-        // Nothing, said so.
+        // Ending the list with nothing marked.
         assert_eq!(marked("enter"), answer("that is all"));
-        // What was typed stays unmarked until Enter, and Esc takes it back first.
+        // A typed match is not marked until Enter, and the first Esc clears it.
         assert_eq!(marked("kettle esc enter"), answer("that is all"));
         assert_eq!(marked("kettle esc esc"), Some(Input::Back));
         assert_eq!(marked("ket ?"), Some(Input::Explain));
@@ -327,8 +332,8 @@ mod tests {
         assert_eq!(marked(&format!("down {many}tab enter")), answer("12 × kettle"));
     }
 
-    /// Of a list that takes one, Enter takes the row; likeliest first, as they stand where they are as likely. Where Enter
-    /// may take nothing, help is under the cursor.
+    /// In a list that takes one row, Enter accepts it: the best match, or the first of equal matches in list order.
+    /// Without a default, the cursor is on help.
     #[test]
     fn enter_takes_the_one_row() {
         let all = rows(&["Small kettle", "Kettle", "Phone", "Pump"]);
@@ -361,7 +366,7 @@ mod tests {
         assert_eq!(press(&mut list, "enter tab enter"), Some(own));
     }
 
-    /// On a narrow screen a long row folds, and the list shows fewer of them.
+    /// On a narrow screen long rows wrap, and the list shows fewer of them.
     #[test]
     fn long_rows_fold() {
         let all = rows(&["That is all", "Unplug the cord, and do not use it", "Phone"]);

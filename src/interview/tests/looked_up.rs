@@ -1,4 +1,5 @@
-//! Who did not know, looks where the plan says, and answers what they see, is told no more than who knew at once.
+//! A user who answers "I don't know", then looks where the plan says and answers what they see, gets no more findings
+//! than a user who knew at once.
 
 use std::collections::BTreeSet;
 
@@ -17,7 +18,7 @@ fn plain(draft: &Draft) -> Plan {
     plan_of(draft, &|key| key.to_owned())
 }
 
-/// The keys of the questions that are answered and that somebody may not know who then looks.
+/// Returns the keys of the answered questions that could have been answered "I don't know" and looked up later.
 fn may_be_unknown(draft: &Draft) -> Vec<String> {
     let plan = plain(draft);
     let loads = plan.loads.iter().filter_map(|it| it.on.as_ref());
@@ -30,8 +31,9 @@ fn may_be_unknown(draft: &Draft) -> Vec<String> {
     let chosen = |key: &str| {
         let path: Vec<&str> = key.split('.').collect();
         match path[..] {
-            // What no look finds out: see `WITHOUT_ANSWER` in `judge::unknowns`. Dry ground is wet after the next rain.
-            // Where a part goes is decided, and what is plugged into one of unknown shape would be in nothing.
+            // Looking does not answer these. See `WITHOUT_ANSWER` in `judge::unknowns`. Dry ground is wet after the
+            // next rain, and where a part goes is a decision. A part of unknown shape feeds nothing, so a shape stays
+            // known where something is plugged in.
             ["load", _, "plug" | "backup"]
             | ["site", "quiet_hours" | "ground"]
             | ["fuel", "runtime" | "noise"]
@@ -46,14 +48,14 @@ fn may_be_unknown(draft: &Draft) -> Vec<String> {
     keys.filter(|key| {
         machine.went_back_for_tests(key);
         let question = machine.question();
-        // A file may say what nobody is asked for.
+        // A plan file may hold answers that the interview does not accept.
         let again = || Machine::clone(&machine).answer(known(draft, key)).is_ok();
         question.key == *key && question.allows(&Input::Unknown) && again()
     })
     .collect()
 }
 
-/// What somebody answers who knows all that is in these answers.
+/// Returns what a user would answer who knows everything in this draft.
 fn known(draft: &Draft, key: &str) -> Input {
     let mut machine = Machine::new(draft.clone());
     machine.went_back_for_tests(key);
@@ -67,8 +69,9 @@ fn known(draft: &Draft, key: &str) -> Input {
     }
 }
 
-/// The plan without these answers, written and opened again, after all that it says to look at was looked up in the
-/// answers; and the questions that were asked for that. None where some answer cannot be given again.
+/// Makes the answers in `gone` unknown, writes and reopens the plan, and looks up everything it says to look at.
+///
+/// Returns the result and the keys of the questions asked meanwhile, or `None` if some answer cannot be given again.
 fn looked_up(draft: &Draft, gone: &[String]) -> Option<(Machine, BTreeSet<String>)> {
     let mut without = draft.clone();
     without.answers.extend(gone.iter().map(|key| (key.clone(), Said::Unknown)));
@@ -76,7 +79,7 @@ fn looked_up(draft: &Draft, gone: &[String]) -> Option<(Machine, BTreeSet<String
     let read = plan::read(&plan::write(&plan)).ok()?;
     let mut machine = Machine::new(draft_of(&read, "t").expect("a draft"));
     let mut asked = BTreeSet::new();
-    // What is answered last may show more to look at.
+    // The last answers may bring more to look at.
     for _ in 0..9 {
         let before = asked.len();
         machine.start_looking();
@@ -92,15 +95,15 @@ fn looked_up(draft: &Draft, gone: &[String]) -> Option<(Machine, BTreeSet<String
     Some((machine, asked))
 }
 
-/// Whether its rule finds nothing as grave among these.
+/// Whether this rule has no finding at least as grave among the known ones.
 fn is_more(finding: &Finding, known: &[Finding]) -> bool {
     known.iter().all(|it| it.code != finding.code || it.signal > finding.signal)
 }
 
-/// The dangers and warnings of a plan that was looked up, which the known one does not have, and which rest on nothing
-/// but what was not known and not asked.
+/// Returns the dangers and warnings of the looked-up plan that the known plan does not have, and that rest only on
+/// answers that were unknown and never asked.
 fn missed(draft: &Draft, gone: &[String]) -> Vec<Finding> {
-    // A file may say what nobody is asked for.
+    // A plan file may hold answers that the interview does not accept.
     let Some((machine, asked)) = looked_up(draft, gone) else {
         return Vec::new();
     };
@@ -115,12 +118,12 @@ fn missed(draft: &Draft, gone: &[String]) -> Vec<Finding> {
     found
 }
 
-/// Of the usual interviews all that may be unknown at once.
+/// In the usual interviews, everything that can be unknown is unknown at once.
 #[test]
 fn what_usual_people_look_up_rests_on_nothing_more() {
     for text in [COMMON, LENT_BOX] {
         let (Outcome::Finished { draft, .. }, ..) = answers(&script(text)) else { panic!("not finished") };
-        // As it is opened: the numbers of its parts are those of the file.
+        // Reopened, so that its parts are numbered as in the file.
         let draft = draft_of(&plain(&draft), "t").expect("a draft");
         let all = may_be_unknown(&draft);
         assert!(all.len() > 8, "{all:?}");
@@ -129,7 +132,7 @@ fn what_usual_people_look_up_rests_on_nothing_more() {
     }
 }
 
-/// The look sheet and the questions about what nobody knows are one list.
+/// The look sheet and the questions about things to look up are the same list.
 #[test]
 fn what_the_sheet_asks_is_asked_in_its_order() {
     let mut runner = TestRunner::deterministic();
@@ -139,7 +142,7 @@ fn what_the_sheet_asks_is_asked_in_its_order() {
         let Some(draft) = draft_of(&drawn, "t") else {
             continue;
         };
-        // As the interview writes it: a file may say more of a cord than anybody types.
+        // As the interview writes it, since a plan file may say more about a cord than anybody can type.
         let text = plan::write(&plain(&draft));
         let Ok(drawn) = plan::read(&text) else {
             continue;
@@ -162,7 +165,7 @@ fn what_the_sheet_asks_is_asked_in_its_order() {
     assert!(asked > 24, "{asked}");
 }
 
-/// One number, which is the peak: the running power is looked up, whatever else was looked at by then, and the peak stays.
+/// With a single figure, the peak, the running power is looked up among the other things, and the peak stays.
 #[test]
 fn the_running_power_is_looked_up_beside_the_peak() {
     let text = "3300 W\npeak\n\n2 x 5-20R 20 A, L5-30R 30 A\nnumber\n120\n1\nnone\nkettle, coffee-maker, coolbox-compressor, phone\n\
@@ -197,7 +200,7 @@ fn what_is_looked_up_rests_on_nothing_more() {
     for _ in 0..6 {
         let drawn = (arbitrary::camp(), proptest::collection::vec(any::<bool>(), 64)).new_tree(&mut runner);
         let (mut plan, away) = drawn.expect("a plan").current();
-        // What is not bought yet nobody looks at.
+        // Nobody looks at a thing that is not bought yet.
         plan.generator.bought = None;
         plan.cords.iter_mut().for_each(|it| it.bought = None);
         plan.boxes.iter_mut().for_each(|it| it.bought = None);

@@ -1,9 +1,9 @@
-//! Nothing is asked whose answer changes nothing.
+//! No question is asked if its answer makes no difference.
 
 use super::*;
 use crate::report::Report;
 
-/// Answers of every form, two at least of each.
+/// Answers of every form, at least two of each.
 const TYPED: &[&str] = &[
     "1000 W, 1500 W",
     "6000 W, 7000 W",
@@ -43,20 +43,20 @@ const TYPED: &[&str] = &[
     "B",
 ];
 
-/// What is told of these answers, and the names that are printed.
+/// Returns the report on these answers, and the names that are printed.
 fn told(machine: &Machine) -> (Report, [String; 2]) {
     let plan = plan_of(machine.draft(), &|key| key.to_owned());
     (judge::build(&plan), [plan.site.name, plan.generator.name])
 }
 
-/// The machine at this question.
+/// Returns the machine at this question.
 fn at(machine: &Machine, key: &str) -> Machine {
     let mut at = machine.clone();
     at.went_back_for_tests(key);
     at
 }
 
-/// What comes of each known answer to a question.
+/// Returns the outcome of each known answer to a question.
 fn outcomes(machine: &Machine, key: &str) -> impl Iterator<Item = (Report, [String; 2])> {
     let asked = at(machine, key);
     let texts: Vec<String> = match asked.question().kind {
@@ -73,14 +73,14 @@ fn outcomes(machine: &Machine, key: &str) -> impl Iterator<Item = (Report, [Stri
     })
 }
 
-/// Whether two known answers to a question are told apart, as the others stand.
+/// Whether some known answers to a question have different outcomes, given the other answers.
 fn matters(machine: &Machine, key: &str) -> bool {
     let mut outcomes = outcomes(machine, key);
     let first = outcomes.next();
     outcomes.any(|other| Some(other) != first)
 }
 
-/// Of these answers the questions that somebody was asked in their turn for nothing.
+/// Returns the keys of the questions that were asked in turn although no answer makes a difference.
 pub(super) fn needless(draft: &Draft) -> Vec<String> {
     let machine = Machine::new(draft.clone());
     let mut asked = machine.asked_for_tests();
@@ -88,7 +88,7 @@ pub(super) fn needless(draft: &Draft) -> Vec<String> {
     asked
 }
 
-/// For every question there is a plan with two known answers of which something else is told.
+/// For every question there is a plan in which two known answers give different reports.
 #[test]
 fn every_question_matters() {
     let mut waiting: Vec<&steps::Step> = steps::all().collect();
@@ -99,7 +99,7 @@ fn every_question_matters() {
         let Some(mut draft) = draft_of(&plan, "t") else {
             continue;
         };
-        // Who has no file is asked how outlets that are alike lie.
+        // Only users without a plan file are asked how outlets that look alike are arranged.
         let named = |key: &str| match key.rsplit_once('.') {
             Some((_, "ids")) => true,
             Some((part, "name")) => part.starts_with("outlet."),
@@ -115,7 +115,8 @@ fn every_question_matters() {
             }
         }
     }
-    // How those of a box lie is asked where it has no others, which is in no such plan: `needless` looks at it.
+    // Arrangement within a box is asked only if the box has one kind of outlet, which no generated plan has. `needless`
+    // covers it.
     let ids: Vec<&str> = waiting.iter().map(|step| step.id).collect();
     assert_eq!(ids, ["out-places"]);
 }

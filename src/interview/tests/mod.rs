@@ -15,7 +15,7 @@ use crate::plan::{self, Answer, arbitrary, bounds};
 use crate::quantity::Quantity;
 use crate::words::{Library, Units};
 
-/// A keeper that remembers every state.
+/// A keeper that records every state.
 #[derive(Default)]
 struct Kept(Vec<Draft>);
 
@@ -37,14 +37,14 @@ fn answers(text: &str) -> (Outcome, Kept, String) {
     (outcome, kept, String::from_utf8(said).unwrap())
 }
 
-/// The answers of one person, one a line: what is before `#` and blanks is typed.
+/// Returns the answers of one person, one per line, without trailing blanks and comments after `#`.
 fn script(text: &str) -> String {
     text.lines()
         .map(|line| line.split('#').next().unwrap_or_default().trim())
         .fold(String::new(), |all, line| all + line + "\n")
 }
 
-/// One set, one cord, one box, six things to run.
+/// A camp with one generator, one cord, one box, and six loads.
 const COMMON: &str = "\
 2800 W, 3300 W
                # nobody knows whether its neutral floats
@@ -70,8 +70,7 @@ across         # left and right
                # check
 ";
 
-/// The plan of a script, which must end on the review page. It must survive being written to a
-/// file and read back.
+/// Returns the plan of a script, which must end on the review page. The plan must survive being written and read back.
 fn planned(text: &str) -> Plan {
     let (outcome, _, said) = answers(&script(text));
     let Outcome::Finished { plan, .. } = outcome else { panic!("{outcome:?} after:\n{said}") };
@@ -83,7 +82,7 @@ fn planned(text: &str) -> Plan {
     *plan
 }
 
-/// The question of the alarm takes that nobody sleeps here, and asks no more than before.
+/// "Nobody sleeps here" is an answer to the question about the alarm, and adds no question.
 #[test]
 fn nobody_sleeps_here() {
     let sleeps = planned(COMMON);
@@ -101,7 +100,7 @@ fn nobody_sleeps_here() {
         assert!(!codes(&market).contains(&code), "{code}");
     }
     assert!(!codes(&market).contains(&"AIR002"));
-    // People are there all the same.
+    // People are still there, so the distance still matters.
     let near = COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1);
     let near = planned(&near.replacen("40 ft", "12 ft", 1));
     assert!(codes(&near).contains(&"AIR001"));
@@ -113,11 +112,12 @@ fn the_common_case_and_how_many_answers_it_takes() {
     assert!(matches!(outcome, Outcome::Finished { .. }));
     people::person("common_case", COMMON);
     let lines = COMMON.lines().count();
-    // One for the start and one for each answer, before the next question.
+    // One save at the start, and one after each answer.
     assert_eq!(kept.0.len(), lines + 1);
     assert_eq!(lines, 22, "answers of the common case, the check included");
     let enter = script(COMMON).lines().filter(|line| line.is_empty()).count();
-    // What lives hang on is never Enter: where it stands, feeding a building, whether a cord lies flat.
+    // Answers that lives depend on are never Enter alone: where it stands, feeding a building, whether a cord lies
+    // flat.
     assert_eq!(enter, 4, "Enter alone: nobody has a thing by it");
 }
 
@@ -128,7 +128,8 @@ fn every_answer_is_kept_before_the_next_question() {
     for ((before, after), line) in kept.0.iter().zip(&kept.0[1..]).zip(typed.lines()) {
         let new = after.answers.len() - before.answers.len();
         let question = Machine::new(before.clone()).question();
-        // A thing is one answer, an outlet brings its breaker, a box has a number of each; and there are no more.
+        // Each item stores one answer. A generator outlet also stores its breaker, and a kind of box outlet its breaker
+        // and a count above one. The end of the list is one more.
         let of_a_part = |(count, _): (u8, &str)| match question.id {
             "outlet-list" => 2 * usize::from(count),
             "out-list" => 2 + usize::from(count > 1),
@@ -136,7 +137,7 @@ fn every_answer_is_kept_before_the_next_question() {
         };
         let wanted = match (question.id, question.kind) {
             ("review", _) => 0,
-            // The running power and the peak.
+            // The rated power and the peak.
             ("generator-rated", _) => 2,
             (_, Kind::Many(_)) => {
                 let picks = form::picks(line).expect("a list").into_iter();
@@ -145,7 +146,7 @@ fn every_answer_is_kept_before_the_next_question() {
             _ => 1,
         };
         assert_eq!(new, wanted, "{} {before:?} {after:?}", question.key);
-        // And what is kept is enough to go on from.
+        // The saved draft is enough to resume from.
         assert_eq!(&Draft::from_text(&after.to_text()).unwrap(), after);
     }
 }
@@ -191,8 +192,8 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     assert_eq!(kept.0.last().unwrap().text("generator.rated"), Some("2.8 kW"));
 }
 
-/// In the unit that the question shows, and said back; where it would be out of bounds, or amperes as likely as watts, it
-/// is asked for.
+/// A bare number gets the unit shown with the question, and is echoed. If that is out of bounds, or if amperes are as
+/// likely as watts, the unit is asked for.
 #[test]
 fn a_bare_number_is_taken_in_the_unit_that_is_shown() {
     let (_, kept, said) = answers("4000\n");
@@ -212,13 +213,13 @@ fn a_bare_number_is_taken_in_the_unit_that_is_shown() {
     }
 }
 
-/// A hole that needs 240 V says more than what was answered about volts, and takes no other answer away.
+/// A 240 V receptacle settles the voltage over the answer given, and removes no other answer.
 #[test]
 fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
     let (_, kept, _) = answers(&script(COMMON));
     let mut machine = Machine::new(kept.0.last().unwrap().clone());
     assert_eq!(machine.question().key, "review");
-    // The twist outlet becomes a four-slot one: the cord fits it no longer, and the rest stays.
+    // The twist-lock outlet becomes a four-slot one. The cord no longer fits it, and everything else stays.
     for line in ["outlet.2", "outlet.2.face", "L14-30R 30 A", "back"] {
         machine.answer(Input::Answer(line.into())).unwrap();
     }
@@ -228,7 +229,7 @@ fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
     assert_eq!(plan.cords[0].from, None);
     assert_eq!(plan.boxes[0].from.as_ref().map(ToString::to_string).as_deref(), Some("cord"));
     assert_eq!(plan.loads.len(), 6);
-    // And back: what was said of volts holds again.
+    // After changing it back, the voltage answer holds again.
     for line in ["outlet.2", "outlet.2.face", "L5-30R 30 A", "back"] {
         machine.answer(Input::Answer(line.into())).unwrap();
     }
@@ -237,7 +238,7 @@ fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
     assert_eq!(plan, planned(COMMON));
 }
 
-/// Who goes back and changes something comes by every question that was passed, and no answer is lost.
+/// After going back and changing an answer, the user passes every question in between again, and no answer is lost.
 #[test]
 fn after_a_change_the_next_question_is_the_next() {
     let (_, kept, _) = answers(&script(COMMON));
@@ -258,7 +259,7 @@ fn after_a_change_the_next_question_is_the_next() {
     assert_eq!((plan.loads.len(), plan.generator.outlets.len()), (6, 2));
 }
 
-/// What is marked again is the same, what is not marked any more goes, and more of one kind are as many.
+/// Answering a list again keeps the items still marked, removes the others, and adds new ones with their counts.
 #[test]
 fn a_list_that_is_answered_again_keeps_what_stays() {
     let (_, kept, _) = answers(&script(COMMON));
@@ -285,7 +286,7 @@ fn a_list_that_is_answered_again_keeps_what_stays() {
     assert_eq!(plan.cords[0].from.as_ref().map(plan::Id::as_str), Some("twist"));
 }
 
-/// However one answers, going back and forth never loses the way, and every question has words.
+/// From any state, going back leads to the first question and changes nothing, and every question has its texts.
 #[test]
 fn every_question_has_words_and_a_way_back() {
     let words = Words::english();
@@ -325,8 +326,7 @@ fn every_question_has_words_and_a_way_back() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// Every message of the language file is one that the program asks for, and every choice has
-/// its words: all lists that can be shown are put into words.
+/// Every choice of every list has a text, and every refusal has a message.
 #[test]
 fn every_choice_has_words() {
     let words = Words::english();
@@ -355,7 +355,7 @@ fn every_choice_has_words() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// In every list the last answer, above the row for help: of each question that takes it, and whatever else is in the list.
+/// "I don't know" is the last answer of every list that accepts it, just above the help row.
 #[test]
 fn i_do_not_know_stands_in_one_place_in_every_list() {
     let words = Words::english();
@@ -388,7 +388,8 @@ fn i_do_not_know_stands_in_one_place_in_every_list() {
     assert_eq!(ids, [""; 0]);
 }
 
-/// In words that no program has of its own: twice as long, so that what is cut off is found.
+/// Every text shown comes from the language files. The test language marks each text and doubles its length, so that
+/// unmarked text and cut text are both found.
 #[test]
 fn all_that_is_asked_comes_from_a_language_folder() {
     use crate::words::language::{marked, unmarked};
@@ -493,20 +494,20 @@ fn a_danger_is_told_when_its_answer_is_given() {
     let far = said.find("How far from the generator").unwrap();
     let danger = said.find("DANGER: No GFCI protects").unwrap();
     assert!(wet < danger && danger < far, "{said}");
-    // With the reason and what to do, and not again while nothing has changed.
+    // With the reason and what to do, and not again until something changes.
     assert!(said[danger..far].contains("Why: ") && said[danger..far].contains("Do: "));
     assert_eq!(said.matches("DANGER: No GFCI protects").count(), 1);
 }
 
 #[test]
 fn the_tree_so_far_is_shown_on_request() {
-    // Asked for on the review page, in the place of the last answer.
+    // Asked for on the review page, in place of the last answer.
     let (_, _, said) = answers(&(script(COMMON).trim_end().to_owned() + "\ntree\n"));
     insta::assert_snapshot!(said[said.rfind("> tree").unwrap()..].trim());
 }
 
-/// Where the set stands and whether it feeds a building: Enter alone says "I don't know", and the
-/// danger that follows is told at once.
+/// Enter alone answers "I don't know" to where the generator stands and whether it feeds a building. The danger that
+/// follows is shown at once.
 #[test]
 fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
     let before = script(COMMON).lines().take(9).collect::<Vec<_>>().join("\n");
@@ -524,14 +525,14 @@ fn a_shape_that_nobody_can_name_has_no_place_in_a_plan() {
     let text = script("2800 W\n\n\nunknown\nidk\n5-20R 20 A\n");
     let (_, kept, said) = answers(&text);
     assert_eq!(said.matches("DO NOT USE").count(), 2, "{said}");
-    // The drawings, and then the same question again.
+    // The drawings come first, and then the same question again.
     assert_eq!(said.matches("L14-30R 14-50R").count(), 2, "{said}");
     let draft = kept.0.last().unwrap();
     assert_eq!(draft.text("outlet.2.face"), Some("done"));
 }
 
-/// On a terminal of 40 columns a row has 36. What is cut off is a breaker's number, or the half of a
-/// word that would have told two rows apart.
+/// On a terminal of 40 columns, 36 are left for a row. Cutting it could lose a breaker's rating, or the word that tells
+/// two rows apart.
 #[test]
 fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
     use unicode_width::UnicodeWidthStr;
@@ -553,21 +554,21 @@ fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
     }
 }
 
-/// The common case up to the review page.
+/// Returns the common case up to the review page.
 fn all_but_check() -> String {
     let text = script(COMMON);
     let lines: Vec<&str> = text.lines().collect();
     lines[..lines.len() - 1].join("\n")
 }
 
-/// A name is whatever somebody calls it, and no key of a message of ours.
+/// A name is any text, even one that looks like the key of a message.
 #[test]
 fn a_name_may_begin_with_any_sign() {
     for name in ["@ the lake", "@suggest-site-name"] {
         let named = [&all_but_check(), "site", "site.name", name, "back", "check"];
         let plan = planned(&named.join("\n"));
         assert_eq!(plan.site.name, name);
-        // And so it stays when the plan is opened again.
+        // It stays when the plan is reopened.
         let words = Words::english();
         let draft = draft_of(&plan, "t").unwrap();
         let mut machine = Machine::new(draft);
@@ -580,7 +581,7 @@ fn a_name_may_begin_with_any_sign() {
     }
 }
 
-/// What is suggested is kept as that, and put into words when the plan is made.
+/// A suggested name is stored as its key, and put into words when the plan is made.
 #[test]
 fn a_suggested_name_follows_the_language() {
     let (_, kept, _) = answers(&[&all_but_check(), "site", "site.name", "\n"].join("\n"));
@@ -593,8 +594,8 @@ fn a_suggested_name_follows_the_language() {
     assert_eq!(german.faults(), Vec::<String>::new());
 }
 
-/// Readers of either half of the world: their own reading where the other is impossible, else both
-/// are shown.
+/// A number that reads differently in the two number formats gets the reader's own reading if the other is impossible.
+/// Otherwise both are shown.
 #[test]
 fn a_number_with_two_readings_is_asked_back_in_every_language() {
     for (tag, typed, kept) in [
@@ -602,7 +603,7 @@ fn a_number_with_two_readings_is_asked_back_in_every_language() {
         ("en", "1.440 kW", Some("1.44 kW")),
         ("de", "1.440 W", Some("1440 W")),
         ("de", "1,440 kW", Some("1.44 kW")),
-        // The other reading is the only one that can be.
+        // Only the other reading is possible.
         ("en", "1,440 kW", None),
         ("de", "1.440 kW", None),
     ] {
@@ -616,7 +617,7 @@ fn a_number_with_two_readings_is_asked_back_in_every_language() {
         assert_eq!(said.contains("1440"), kept.is_none() || typed.contains("1440"), "{said}");
         assert_eq!(words.faults(), Vec::<String>::new());
     }
-    // Both can be: 20 ft to the millimetre, or six kilometres.
+    // Both are possible: 20 ft to the millimeter, or six kilometers.
     let before = script(COMMON).lines().take(8).collect::<Vec<_>>().join("\n");
     let (_, kept, said) = answers(&(before + "\n6,096 m\n"));
     assert!(said.contains("6,096 can mean 6.0960 or 6096."), "{said}");
@@ -668,13 +669,13 @@ fn what_clashes_with_another_answer_is_refused_or_asked_again() {
     }
     assert_eq!(at(&own, "load.1.starting", "1000 W"), Err("starting"));
     assert!(at(&own, "load.1.starting", "1500 W").is_ok());
-    // A kettle's is only asked on the review page; a change of its draw brings it back.
+    // A kettle's starting power is asked only on the review page, unless it contradicts the running power.
     own.answers.insert("load.1.what".into(), Said::is("kettle"));
     own.answers.insert("load.1.starting".into(), Said::is("1000 W"));
     assert_eq!(Machine::new(own).question().key, "load.1.starting");
 }
 
-/// A draft with these answers.
+/// Creates a draft with these answers.
 fn drafted(answers: &[(&str, &str)]) -> Draft {
     let mut draft = Draft::new("t");
     for (key, text) in answers {
@@ -683,7 +684,7 @@ fn drafted(answers: &[(&str, &str)]) -> Draft {
     draft
 }
 
-/// A set up to its voltage, with one outlet, and one load of one's own up to its draw.
+/// A generator up to its voltage with one outlet, and the beginning of one load of the user's own.
 const SET: [(&str, &str); 12] = [
     ("generator.rated", "2800 W"),
     ("generator.peak", "3300 W"),
@@ -699,8 +700,10 @@ const SET: [(&str, &str); 12] = [
     ("load.1.what", "own"),
 ];
 
-/// One figure is asked for what it is. Nobody knows: it is the peak, and three quarters of it are what the
-/// set keeps up (common practice, no source). A plan file says which of the two its one figure is.
+/// A single power figure brings the question of which one it is.
+///
+/// If nobody knows, it counts as the peak, and the rated power is three quarters of it (common practice, no source). A
+/// plan file says which of the two its figure is.
 #[test]
 fn one_figure_alone_is_asked_for_what_it_is() {
     use crate::plan::Answer::{Known, Missing, Unknown};
@@ -729,14 +732,14 @@ fn one_figure_alone_is_asked_for_what_it_is() {
         };
         assert_eq!(plan.generator.rated, known(rated));
         assert_eq!(plan.generator.peak, known(peak));
-        // What is left, from the sea, on a cool day.
+        // The power available at sea level on a cool day.
         let mut plan = plan;
         plan.site.altitude = Known(crate::quantity::Length::ZERO);
         plan.site.air = Known(crate::quantity::Temperature::from_millicelsius(15_000));
         let supply = crate::supply::Supply::build(&plan);
         assert_eq!(supply.rated, watts(left), "{said:?}");
     }
-    // With both, or with neither, there is nothing to ask.
+    // With both figures or neither, there is nothing to ask.
     let both = drafted(&[("generator.rated", "4500 W"), ("generator.peak", "5000 W")]);
     assert_eq!(Machine::new(both).question().id, "generator-neutral");
     let mut neither = Draft::new("t");
@@ -752,7 +755,7 @@ fn one_figure_alone_is_asked_for_what_it_is() {
     assert_eq!(again.generator.rated, Known(watts(4500)));
 }
 
-/// 2000 W at 125 V are 16 A, and a 5-15P is for 15 A (NEMA WD 6, from memory): one of the two is not so.
+/// 2000 W at 125 V is 16 A, and a 5-15P is rated for 15 A (NEMA WD 6, from memory), so one of the two answers is wrong.
 #[test]
 fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
     let at = |more: &[(&str, &str)], key: &str, text: &str| {
@@ -776,7 +779,7 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
     assert!(at(&pump("1875 W"), "load.1.plug", "5-15P").is_ok());
     assert_eq!(at(&pump("15.5 A"), "load.1.plug", "5-15P"), Err("plug-amps"));
     assert!(at(&pump("15 A"), "load.1.plug", "5-15P").is_ok());
-    // A thing of the list has its household plug: there the watts are refused.
+    // A load from the table has a household plug, so it is the watts that are refused.
     let mut machine = Machine::new(drafted(&[&SET[..11], &[("load.1.what", "kettle")]].concat()));
     let mut said = |key: &str, text: &str| {
         machine.cursor_for_tests(key);
@@ -785,18 +788,19 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
     };
     assert_eq!(said("load.1.running", "2000 W"), Err("plug-amps"));
     assert!(said("load.1.running", "1800 W").is_ok());
-    // In words, with the figures.
+    // The refusal in words, with the figures.
     let words = Words::english();
     let (_, _, told) = answers(&script(&[COMMON_TO_LOADS, OWN].concat()));
     assert!(told.contains("That is 16.67\u{a0}A. Its plug, 5-15P, is rated for 15\u{a0}A."), "{told}");
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
-/// The common case up to its loads, and a thing of one's own that draws too much for its plug.
+/// The common case up to its loads.
 const COMMON_TO_LOADS: &str = "2800 W, 3300 W\n\nL5-30R 30 A\n120\n1\nnone\n";
+/// A load of the user's own that draws too much for its plug.
 const OWN: &str = "own\nThing\nelectronic\n2000 W\n5-15P\n";
 
-/// Watts and amps at the start are one question and two keys of the plan, and come back as they were.
+/// Starting watts and starting amperes are one question and two keys of the plan, and come back as they were.
 #[test]
 fn amps_at_the_start_come_into_the_plan_and_back() {
     use crate::plan::Answer::{Known, Missing, Unknown};
@@ -834,7 +838,7 @@ fn amps_at_the_start_come_into_the_plan_and_back() {
     }
 }
 
-/// Whether a thing with four contacts uses 240 V only is asked of it, and of nothing else.
+/// Whether a load uses 240 V only is asked if its plug has four contacts, and never otherwise.
 #[test]
 fn what_uses_240_volts_only_is_asked_where_it_may_be() {
     use crate::plan::{Answer, Uses};
@@ -860,13 +864,13 @@ fn what_uses_240_volts_only_is_asked_where_it_may_be() {
         assert_eq!(draft.text("load.1.voltage"), Some(text));
     }
     for plug in ["6-20P", "TT-30P"] {
-        // 4000 W are too much for a TT-30P at 120 V; at a 6-20P there is nothing else than 240 V.
+        // 4000 W is too much for a TT-30P at 120 V, and a 6-20P has nothing but 240 V.
         let key = heater(plug).question().key;
         assert_ne!(key, "load.1.voltage", "{plug}");
     }
 }
 
-/// The leg of each outlet of a box comes into the plan and back, one for all or one for each.
+/// The leg of each box outlet survives in the plan and back, whether answered once for all or for each.
 #[test]
 fn the_legs_of_a_box_come_back() {
     let text = "format = 1\n[generator]\nrated = \"7 kW\"\nvoltage = \"120/240 V\"\n[[generator.outlet]]\n\
@@ -895,7 +899,7 @@ fn the_legs_of_a_box_come_back() {
     }
 }
 
-/// A plan has room for so many, however they come.
+/// A plan holds a limited number of loads, however they are entered.
 #[test]
 fn more_than_a_plan_holds_is_refused() {
     let mut draft = Draft::new("t");
@@ -920,7 +924,7 @@ fn more_than_a_plan_holds_is_refused() {
     assert!(machine.answer(Input::Answer("98".into())).is_ok());
 }
 
-/// What has no name yet makes way for what somebody has named.
+/// Generated ids avoid the names that users gave.
 #[test]
 fn no_two_parts_are_called_the_same() {
     let mut draft = Draft::new("t");
@@ -959,7 +963,7 @@ fn no_two_parts_are_called_the_same() {
     assert_eq!(ids.collect::<Vec<_>>(), ["cord", "cord3"]);
 }
 
-/// A set with one twist-lock and two household sockets, with what is plugged in there.
+/// Opens a plan with a twist-lock and a household outlet, the parts in `more`, and a lamp.
 fn opened(more: &str) -> Machine {
     let text = format!(
         "format = 1\n[site]\nground = \"dry\"\n[generator]\nrated = \"2800 W\"\nvoltage = \"120 V\"\n\
@@ -971,7 +975,7 @@ fn opened(more: &str) -> Machine {
     Machine::new(draft_of(&plan, "t").expect("the interview can ask all of it"))
 }
 
-/// The choices of the question at hand.
+/// Returns the choices of the current question.
 fn choices(machine: &Machine) -> Vec<String> {
     match machine.question().kind {
         Kind::Choice(items) => items.into_iter().map(|item| item.value).collect(),
@@ -979,8 +983,8 @@ fn choices(machine: &Machine) -> Vec<String> {
     }
 }
 
-/// Of two boxes in one socket the first keeps it, and the second is asked about: where it is, nothing is
-/// left, and what is taken is refused.
+/// Of two boxes in one socket, the first keeps it and the second is asked about. The taken socket is not offered to it,
+/// and is refused.
 #[test]
 fn a_socket_that_is_taken_is_not_offered_to_a_part() {
     let boxes = |second: &str| {
@@ -999,13 +1003,13 @@ fn a_socket_that_is_taken_is_not_offered_to_a_part() {
     assert_eq!(refused.map_err(|reject| reject.key), Err("choice"));
     machine.answer(Input::Answer("none".into())).expect("the only choice");
     assert_eq!(machine.question().key, "review");
-    // Three in two sockets, and two.
+    // Three cords do not fit in two sockets, and two do.
     let cord = |n: u8| format!("[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n");
     assert_eq!(opened(&(cord(1) + &cord(2) + &cord(3))).question().key, "gear.3.from");
     assert_eq!(opened(&(cord(1) + &cord(2))).question().key, "review");
 }
 
-/// What is suggested for the cord that is plugged into one of several, whose outlets are these.
+/// Returns where a cord is suggested to be plugged in, if the generator also has these outlets.
 fn suggested(outlets: &[(&str, bool)]) -> Suggestion {
     let outlet = |(id, gfci): &(&str, bool)| {
         format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = {gfci}\n")
@@ -1022,8 +1026,8 @@ fn suggested(outlets: &[(&str, bool)]) -> Suggestion {
     machine.question().default
 }
 
-/// Enter alone plugs in where a GFCI works and the breaker is known, nearest the generator; never at the end of a
-/// cord, or where nobody knows.
+/// Enter alone plugs into the outlet nearest the generator that has a working GFCI and a known breaker, never into the
+/// end of a cord. Without such an outlet it answers "I don't know".
 #[test]
 fn enter_alone_plugs_in_where_a_gfci_works() {
     let at = |n: u8| Suggestion::Said(Said::Is(format!("outlet {n}")));
@@ -1032,7 +1036,7 @@ fn enter_alone_plugs_in_where_a_gfci_works() {
     assert_eq!(suggested(&[("a", false), ("b", false)]), Suggestion::Said(Said::Unknown));
 }
 
-/// So it is with loads, as far as they are on at one time, and with both together.
+/// The same holds for loads that are on at the same time, and for loads together with gear.
 #[test]
 fn a_socket_that_is_taken_is_not_offered_to_a_load() {
     let load = |id: &str, hours: &str| {
@@ -1046,14 +1050,14 @@ fn a_socket_that_is_taken_is_not_offered_to_a_load() {
     assert_eq!(choices(&machine), ["any"]);
     machine.answer(Input::Answer("any".into())).expect("the only choice");
     assert_eq!(machine.question().key, "review");
-    // One after the other in the same socket.
+    // Loads that are on one after the other share a socket.
     assert_eq!(opened(&three("19:00-20:00")).question().key, "review");
     let cord = "[[cord]]\nid = \"c\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n";
     let with_cord = cord.to_owned() + &load("a", "18:00-19:00") + &load("b", "18:00-19:00");
     assert_eq!(opened(&with_cord).question().key, "load.2.on");
 }
 
-/// Of two alike each is named, by a color or a word of one's own; one alone is not asked for.
+/// Each of two cords alike needs a name, a color or any word. A cord without a twin is not asked for one.
 #[test]
 fn two_cords_alike_are_told_apart() {
     let two = COMMON.replacen("twist-30, box-twist-30", "2 x extension, twist-30, box-twist-30", 1);
@@ -1073,7 +1077,8 @@ fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {
     said.map_err(|refusal| refusal.key)
 }
 
-/// Marked over and over a list still has room, and nothing is plugged into what came in the place of another.
+/// A list can be answered over and over without running out of room, and nothing stays plugged into an outlet that was
+/// replaced.
 #[test]
 fn a_list_can_be_corrected_any_number_of_times() {
     let (_, kept, _) = answers(&script(COMMON));
@@ -1095,7 +1100,7 @@ fn a_list_can_be_corrected_any_number_of_times() {
     }
 }
 
-/// The question of the watts takes two figures, shows both again, and one that differs is alone.
+/// The question about watts accepts two figures and shows both again. A different single figure replaces both.
 #[test]
 fn another_figure_leaves_nothing_of_those_before() {
     let rated = "generator.rated";
@@ -1118,7 +1123,7 @@ fn another_figure_leaves_nothing_of_those_before() {
     assert_eq!(told(&machine, "generator.figure"), None);
 }
 
-/// A list without anything is none, but where it comes beside what is there.
+/// An empty answer is refused for a new list, and accepted for adding to an existing one.
 #[test]
 fn nothing_is_marked_where_something_is_there_already() {
     let mut machine = Machine::new(drafted(&[("generator.rated", "2000 W")]));
@@ -1140,7 +1145,8 @@ fn nothing_is_marked_where_something_is_there_already() {
     }
 }
 
-/// What a list of changes marks: those named, however many of each; those marked already by Enter; and nothing else.
+/// An answer to a list of changes marks the named changes, whatever their counts. Enter keeps the marked ones, and
+/// unknown ones are refused.
 #[test]
 fn what_a_list_marks() {
     let row =
@@ -1165,7 +1171,7 @@ fn what_a_list_marks() {
     assert_eq!(marked("300 x change 1"), None);
 }
 
-/// A question about several outlets of a box names them, on paper too.
+/// A question about several outlets of a box names them, in line mode too.
 #[test]
 fn a_question_about_several_outlets_names_them() {
     let (_, _, said) = answers(&script(COMMON));
@@ -1175,7 +1181,7 @@ fn a_question_about_several_outlets_names_them() {
     assert!(said.contains("box-1 … box-5: TEST and RESET"), "{said}");
 }
 
-/// Keys are named where they are: below a list at the terminal, not in what a pipe shows too.
+/// Keys are named below the list at the terminal, not in the questions, which a pipe shows too.
 #[test]
 fn no_question_speaks_of_keys() {
     for tag in ["en", "es", "es-ES", "fr", "de"] {
@@ -1191,8 +1197,8 @@ fn no_question_speaks_of_keys() {
     }
 }
 
-/// A row of the review page is marked where its own questions leave something open. How many that are is said once, at the
-/// row that asks them.
+/// A review line is marked if its own questions leave something open. The number of such questions is shown once, at
+/// the row that asks them.
 #[test]
 fn the_review_page_marks_what_its_questions_leave_open() {
     let words = Words::english();
@@ -1215,15 +1221,15 @@ fn the_review_page_marks_what_its_questions_leave_open() {
     let mut counted = rows(people::LENT_BOX);
     counted.retain(|row| row.contains("not know ("));
     assert_eq!(counted.len(), 1, "{counted:?}");
-    // What is plugged in without a question stands there as what it is in.
+    // A part plugged in without a question shows where it is plugged in.
     assert!(rows(COMMON).iter().any(|row| row.ends_with("in cord")));
-    // Those that have a GFCI, and not that somebody told which.
+    // The outlets that have a GFCI are named, instead of "some".
     let some = COMMON.replacen("none           # no shock", "some\nyes\nno    # no shock", 1);
     let all = rows(&some);
     assert!(all.contains(&"GFCIs: regular".to_owned()), "{all:#?}");
 }
 
-/// How many plugs the outlets of a box take can be told on the review page, of all alike at once.
+/// On the review page, the number of plugs that a box outlet takes can be answered once for all outlets alike.
 #[test]
 fn the_plugs_of_a_box_are_counted_on_the_review_page() {
     let (_, kept, _) = answers(&script(COMMON));
@@ -1238,7 +1244,7 @@ fn the_plugs_of_a_box_are_counted_on_the_review_page() {
     for line in ["gear.2.out.1", "gear.2.out.1.sockets"] {
         say(&mut machine, line).expect(line);
     }
-    // Until somebody counts, as many as are planned for.
+    // Until then, the number that the plan assumes is suggested.
     assert_eq!(machine.question().default, Suggestion::Said(Said::is("2")));
     say(&mut machine, "1").expect("one");
     assert_eq!(counted(&machine), [Some(1), Some(1)]);

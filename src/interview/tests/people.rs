@@ -1,11 +1,11 @@
-//! Whole interviews of different people, from the first question to the plan: what each is asked
-//! and told, as it stands on the screen, is a snapshot.
+//! Whole interviews of different people, from the first question to the plan. A snapshot holds everything each is asked
+//! and told, as shown on the screen.
 
 use super::*;
 use crate::plan::{Answer, Draw};
 use crate::quantity::Power;
 
-/// How many questions came in their turn.
+/// Returns how many questions were asked in turn.
 fn in_turn(kept: &Kept) -> usize {
     let asked = kept.0.iter().map(|draft| Machine::new(draft.clone()).question());
     let asked: std::collections::BTreeSet<String> =
@@ -13,7 +13,7 @@ fn in_turn(kept: &Kept) -> usize {
     asked.len()
 }
 
-/// The interview of one person, who must end on the review page.
+/// Runs the interview of one person, which must end on the review page, and returns the plan.
 pub(super) fn person(name: &str, text: &str) -> Plan {
     let typed = script(text);
     let (_, kept, said) = answers(&typed);
@@ -21,7 +21,7 @@ pub(super) fn person(name: &str, text: &str) -> Plan {
     let report = crate::judge::build(&plan);
     let dangers = report.count(crate::report::Signal::Danger);
     let looks = report.figures.looks.len();
-    // What the person had to press.
+    // The keys the person had to press.
     let keys = typed.chars().count();
     let count = format!("{} questions, {keys} keys; {dangers} dangers, {looks} looks", in_turn(&kept));
     insta::assert_snapshot!(name, format!("{count}\n\n{said}\n{}", plan::write(&plan)));
@@ -161,7 +161,7 @@ unknown
 check
 ",
     );
-    // What is left of both together.
+    // What both sets together have left.
     let (.., said) =
         answers(&script("2200 W, 2800 W\nfloating\n5-20R 20 A\n120\n2\nyes\nyes\n60 A\nall\nmicrowave, kettle\n"));
     assert!(said.contains("3,100\u{a0}W of 4,400\u{a0}W"), "{said}");
@@ -379,13 +379,13 @@ check
     );
     let fed: Vec<_> = plan.boxes.iter().map(|holder| holder.from.as_ref().map(ToString::to_string)).collect();
     assert_eq!(fed, [Some("four-wire-cord".into()), Some("camper-cord".into())]);
-    // One letter is for all of them; a box for a camper's outlet has one half only.
+    // A single letter applies to all outlets. A box on a camper outlet has just one leg, so it has no such answer.
     let legs = |holder: &plan::DistributionBox| -> Vec<_> { holder.outlets.iter().map(|it| it.leg).collect() };
     assert_eq!(legs(&plan.boxes[0]), [Answer::Known(plan::Leg::B); 4]);
     assert_eq!(legs(&plan.boxes[1]), [Answer::Missing; 2]);
 }
 
-/// Who has a camper, with what runs inside: few questions more.
+/// A camper and the loads in it add only a few questions.
 #[test]
 fn comes_in_a_camper() {
     let plan = person(
@@ -476,7 +476,7 @@ check
     );
     assert_eq!(plan.cords[0].ends().len(), 6);
     assert_eq!(plan.cords[0].wire, Answer::Unknown);
-    // The one number, of which nobody knew what it is, is the peak.
+    // A single figure of unknown kind is the peak.
     assert_eq!(plan.generator.rated, Answer::Unknown);
     let watts = Power::from_milliwatts(2_000_000);
     assert_eq!(plan.generator.peak, Answer::Known(watts));
@@ -558,7 +558,7 @@ fn resumes_twice() {
         )
         .unwrap();
         said.extend(b"\n--- the answers end here ---\n");
-        // Through the file, as the next run of the program would have it.
+        // Through the file format, as the next run of the program would read it.
         draft = Draft::from_text(&kept.0.last().unwrap().to_text()).unwrap();
         last = Some(outcome);
     }
@@ -567,7 +567,7 @@ fn resumes_twice() {
     insta::assert_snapshot!("resumes_twice", String::from_utf8(said).unwrap());
 }
 
-/// Six things at one stroke, beside what was marked, and one of them taken out again.
+/// An occasion adds six loads at once, beside those marked by hand, and each can be unmarked again.
 #[test]
 fn a_usual_list() {
     let listed = |line: &str| {
@@ -580,7 +580,7 @@ fn a_usual_list() {
     assert_eq!(person("a_usual_list", &text).loads.len(), 2);
 }
 
-/// A first-time camper with a lent box: what nobody knows is said to be unknown, wherever such a person would say it.
+/// A first-time camper with a borrowed box, who answers "I don't know" wherever such a person would.
 pub(super) const LENT_BOX: &str = "\
 3500 W          # the number in its name
 unknown         # which of the two it is
@@ -609,8 +609,7 @@ box 2 1 2       # the orange cord is in the box
 check
 ";
 
-/// Nobody is asked what changes nothing: of each question that a person was asked in turn some other answer makes
-/// another report.
+/// Every question asked in turn has another answer that changes the report.
 #[test]
 fn every_question_that_is_asked_matters() {
     let told = |draft: &Draft| {
@@ -643,7 +642,7 @@ fn every_question_that_is_asked_matters() {
     }
 }
 
-/// What is not asked in its turn is not known until somebody says it: each is assumed, and said so.
+/// A question left to the review page is unknown until answered. Its assumption is listed.
 #[test]
 fn what_waits_for_the_review_page_is_assumed() {
     let (_, kept, _) = answers(&script(LENT_BOX));
@@ -654,7 +653,7 @@ fn what_waits_for_the_review_page_is_assumed() {
     }
 }
 
-/// The bar: a usual camp, and one of which somebody knows next to nothing. None of it is asked for nothing.
+/// A usual camp and that of a user who knows next to nothing take at most 25 questions, all of which make a difference.
 #[test]
 fn at_most_twenty_five_questions() {
     for text in [COMMON, LENT_BOX] {
@@ -666,12 +665,12 @@ fn at_most_twenty_five_questions() {
     }
     let plan = person("lent_box", LENT_BOX);
     assert_eq!(plan.cords[0].from, crate::plan::Id::reference("box-right"));
-    // A sheet of at most six lines takes such a person to the answers.
+    // A look sheet of at most six lines is enough to find the answers.
     let looks = crate::judge::build(&plan).figures.looks;
     assert!((1..=6).contains(&looks.len()), "{looks:#?}");
 }
 
-/// At home, with a cord that is still to be bought: one answer, and its package is on the list of what to look at.
+/// At home, with a cord still to be bought: one answer says so, and its package is on the list of things to look at.
 #[test]
 fn before_arriving() {
     let text = COMMON.replacen("SJTW 10/3\n75 ft\nno             # not coiled", "not bought\nunknown", 1);
@@ -683,6 +682,6 @@ fn before_arriving() {
     let keys: Vec<&str> = package.buy.iter().map(|it| it.key).collect();
     let wanted = ["plug", "ends", "outdoor", "wire", "conductors", "length", "reach"];
     assert_eq!(keys, wanted);
-    // Nothing can be read on what is not there; how it will lie is told.
+    // A cord that is not there has nothing else to look at.
     assert!(looks.iter().all(|it| it.at != package.at || it == package));
 }

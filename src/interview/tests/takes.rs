@@ -1,12 +1,11 @@
-//! Whatever the interview takes, the reader takes: nobody is asked thirty-five questions and then
-//! sent out for the answer to one of them.
+//! The plan reader accepts whatever the interview accepts. Nobody should answer thirty-five questions and then be sent
+//! away over one of them.
 
 use proptest::prelude::*;
 
 use super::*;
 
-/// What people may type, at any question: what fits it, what is a little beyond, what means
-/// something elsewhere.
+/// What people may type at any question: valid answers, values just out of bounds, and answers to other questions.
 const TYPED: &[&str] = &[
     "2800 W",
     "1500 W",
@@ -78,16 +77,16 @@ const TYPED: &[&str] = &[
     "turned \u{202e}about",
 ];
 
-/// Answers as the numbers say, and then whatever it takes to come to the review page.
+/// Gives answers chosen by the numbers, and then whatever leads to the review page.
 fn walk(draws: &[u32]) -> Machine {
     walk_and(draws, &mut |_| ())
 }
 
-/// The same, with something done after each answer that is taken.
+/// Does the same, and calls `after` for each accepted answer.
 fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
     let mut machine = Machine::new(Draft::new("walk"));
     let mut draws = draws.iter().map(|draw| *draw as usize);
-    // Once they are over, Enter; and where that is refused, one after the other.
+    // After the last number, press Enter, and where that is refused, try one answer after another.
     let mut tries = 0..2000_usize;
     loop {
         let question = machine.question();
@@ -111,7 +110,7 @@ fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
             }
             continue;
         };
-        // Lists come to an end soon, or nothing but lists would be looked at.
+        // End lists early, or the walk would see nothing but lists.
         let ends = matches!(question.id, "gear-list" | "out-list" | "load-list" | "outlet-list");
         let input = match draw % 8 {
             0 | 1 if !matches!(question.kind, Kind::Page(_)) => usual,
@@ -120,14 +119,14 @@ fn walk_and(draws: &[u32], after: &mut dyn FnMut(&Machine)) -> Machine {
             3 if question.allows(&Input::Skip) => Input::Skip,
             _ => any_of(&question, draw / 8),
         };
-        // What is refused is asked again.
+        // A refused answer is asked again.
         if machine.answer(input).is_ok() {
             after(&machine);
         }
     }
 }
 
-/// An answer of the kind that the question takes.
+/// Returns an answer of the kind that the question takes.
 fn any_of(question: &Question, at: usize) -> Input {
     Input::Answer(match &question.kind {
         Kind::Choice(rows) | Kind::Page(rows) => {
@@ -160,8 +159,10 @@ proptest! {
     }
 }
 
-/// Dangers that were told to be gone and are there again, though every answer that was there then still stands: what
-/// came since only answers what was still open. And how often one was told to be gone.
+/// Returns the dangers that were reported as gone and came back although every answer from then still stands, so that
+/// only open questions were answered since.
+///
+/// Also returns how often a danger was reported as gone.
 fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
     let mut told = live::Told::default();
     let mut gone: Vec<(crate::report::Finding, Draft)> = Vec::new();
@@ -192,7 +193,7 @@ fn back_again(draws: &[u32]) -> (Vec<String>, usize) {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(24))]
 
-    /// "That danger is gone" is told of none that an answer to come brings back: only a changed one does.
+    /// A danger reported as gone comes back only if an answer changes, never by answering an open question.
     #[test]
     fn what_is_told_to_be_gone_comes_back_by_a_change_only(
         draws in prop::collection::vec(any::<u32>(), 0..120)
@@ -202,7 +203,7 @@ proptest! {
     }
 }
 
-/// Walks on which dangers go: without them the property above would look at nothing.
+/// On some walks a danger goes. Otherwise the property above would test nothing.
 #[test]
 fn on_some_walks_dangers_go() {
     let mut seed = 1_u32;

@@ -1,9 +1,9 @@
-//! Where nobody knows, has not bought, or has nothing to plug into.
+//! Interviews of users who do not know, have not bought yet, or have nowhere to plug in.
 
 use super::*;
 
-/// A machine after these answers, with the keys of the questions that they answered; "unknown" and "not bought" are said,
-/// not typed.
+/// Gives these answers, where "unknown" and "not bought" stand for the inputs. Returns the machine, the keys of the
+/// questions answered, and the last notes.
 fn after(lines: &[&str]) -> (Machine, Vec<String>, Vec<Note>) {
     let mut machine = Machine::new(Draft::new("t"));
     let (mut asked, mut notes) = (Vec::new(), Vec::new());
@@ -20,7 +20,7 @@ fn after(lines: &[&str]) -> (Machine, Vec<String>, Vec<Note>) {
     (machine, asked, notes)
 }
 
-/// A generator with one household outlet, and all up to the list of cords and boxes.
+/// Returns the answers for a generator with one household outlet, up to the list of gear, followed by `more`.
 fn up_to_gear<'a>(more: &[&'a str]) -> Vec<&'a str> {
     let set = ["2800 W, 3300 W", "unknown", "5-20R 20 A", "120", "1", "all"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
@@ -31,8 +31,8 @@ fn plan(machine: &Machine) -> Plan {
     plan_of(machine.draft(), &|key| key.to_owned())
 }
 
-/// Somebody did not know a plug or outlets, went to look, and opened the plan again: what was not asked of the part is
-/// asked now, and the plan is that of somebody who knew at once.
+/// After an unknown plug or unknown outlets are looked up and the plan is reopened, the rest of the part's questions
+/// are asked, and the plan is the same as if everything had been known at once.
 #[test]
 fn a_part_of_unknown_shape_waits_until_it_is_known() {
     let words = Words::english();
@@ -79,7 +79,7 @@ fn a_part_of_unknown_shape_waits_until_it_is_known() {
     }
 }
 
-/// What runs in a camper stays in it when nobody lines its plug any more; what was plugged into a cord is in nothing.
+/// A load stays in its camper when the camper's plug becomes unknown. What was plugged into a cord is unplugged.
 #[test]
 fn nothing_is_plugged_into_a_part_of_unknown_shape() {
     let lines = up_to_gear(&["camper", "5-15P", "unknown", "kettle"]);
@@ -104,7 +104,7 @@ fn nothing_is_plugged_into_a_part_of_unknown_shape() {
     assert_eq!(plan::read(&plan::write(&left)), Ok(left));
 }
 
-/// Where something goes is taken as unknown too, by Enter where no place is good: it stays unplugged.
+/// "I don't know" is an answer to where a part goes, and so is Enter if no place is good. The part stays unplugged.
 #[test]
 fn what_goes_nobody_knows_where_stays_unplugged() {
     let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "number", "120", "1", "none"];
@@ -118,7 +118,8 @@ fn what_goes_nobody_knows_where_stays_unplugged() {
     }
 }
 
-/// Enter, or "I don't know", or a row that says what to do instead: no question holds anybody who does not know.
+/// No question holds up a user who does not know. Each accepts Enter or "I don't know", or has a row that says what to
+/// do instead.
 #[test]
 fn every_question_has_a_way_on_for_who_does_not_know() {
     let mut draft = Draft::new("t");
@@ -138,8 +139,8 @@ fn every_question_has_a_way_on_for_who_does_not_know() {
         !step.unknown && !suggested && !step.none
     });
     let stuck: Vec<&str> = stuck.map(|step| step.id).collect();
-    // A line of the review page, where the part can be removed; lists of what is there, which Enter ends; whether a thing
-    // was hot, which nobody has to answer; and what the program cannot go on without.
+    // The exceptions: lines of the review page, where the part can be removed; a list that Enter ends; whether a thing
+    // got hot, which needs no answer; and what no plan works without.
     let others = ["outlet-face", "load-what", "gear-what", "out-face", "gear-inside", "hot"];
     let needed = ["outlet-list", "load-list"];
     for id in stuck {
@@ -151,7 +152,7 @@ fn every_question_has_a_way_on_for_who_does_not_know() {
     assert!(rows.iter().any(|row| row.input == Input::Quit && row.text.contains("don’t know")));
 }
 
-/// Of what is not bought yet only what somebody chooses is asked, and nobody is sent to look at it.
+/// For a thing that is not bought yet, only its buyer's choices are asked, and nobody is sent to look at it.
 #[test]
 fn what_is_not_bought_is_asked_for_what_one_chooses() {
     let (machine, asked, _) = after(&[
@@ -194,8 +195,8 @@ fn what_is_not_bought_is_asked_for_what_one_chooses() {
     }
 }
 
-/// Who has yet to buy the generator need not know its outlets: the plan goes on without them, to what its package has to
-/// say.
+/// The outlets of a generator that is still to be bought may stay open. The plan goes on without them, and lists what
+/// its package must say.
 #[test]
 fn the_outlets_of_a_generator_to_buy_may_be_open() {
     let words = Words::english();
@@ -216,7 +217,7 @@ fn the_outlets_of_a_generator_to_buy_may_be_open() {
     let report = crate::judge::build(&before);
     let buy = report.figures.looks.iter().flat_map(|look| &look.buy).map(|it| it.key).collect::<Vec<_>>();
     assert!(buy.contains(&"rated") && !buy.contains(&"outlet"), "{buy:?}");
-    // One that is there has outlets to look at.
+    // A generator that is there has outlets to look at.
     let (mut machine, ..) = after(&["2800 W", "running", "unknown"]);
     assert!(machine.answer(Input::NotBought).is_err());
     let (mut machine, ..) = after(&["not bought", "5-20R 20 A", "kettle"]);
@@ -225,7 +226,7 @@ fn the_outlets_of_a_generator_to_buy_may_be_open() {
     assert_eq!(plan(&machine).generator.outlets, []);
 }
 
-/// Whatever else is planned, a generator to buy whose outlets are open is judged, kept and opened again.
+/// With any other parts, a plan with an unbought generator and open outlets can be judged, saved, and reopened.
 #[test]
 fn any_plan_is_judged_without_the_outlets_of_its_generator() {
     use proptest::strategy::{Strategy as _, ValueTree as _};
@@ -252,7 +253,7 @@ fn any_plan_is_judged_without_the_outlets_of_its_generator() {
     assert!(judged > 12, "{judged}");
 }
 
-/// No danger sends anybody to read the print on a cord that nobody has.
+/// No danger asks for the print on a cord that is not bought yet.
 #[test]
 fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {
     let lines = up_to_gear(&["extension", "not bought", "50 ft"]);
@@ -265,7 +266,7 @@ fn no_danger_is_told_of_the_print_on_a_cord_to_buy() {
     assert!(!told(&machine).is_empty());
 }
 
-/// "Some of them", and of none whether it has one: nothing was told, and the line says so.
+/// "Some of them" without saying which is shown as not known, rather than none.
 #[test]
 fn some_of_which_nobody_knows_is_not_none() {
     let words = Words::english();
@@ -282,7 +283,8 @@ fn some_of_which_nobody_knows_is_not_none() {
     assert!(!none.starts_with("! ") && !none.ends_with("not known"), "{none}");
 }
 
-/// What goes into one place only is said to be there, and for what goes in nowhere the adapter that would do is named.
+/// A part that fits one place is reported as plugged in there. For a part that fits nowhere, the adapter that would
+/// help is named.
 #[test]
 fn where_a_part_goes_is_told_when_nobody_is_asked() {
     let keys = |notes: &[Note]| notes.iter().map(|note| note.key).collect::<Vec<_>>();
@@ -293,7 +295,7 @@ fn where_a_part_goes_is_told_when_nobody_is_asked() {
     assert_eq!(adapters.map(|(_, value)| value), Some(&home));
     let (.., notes) = after(&up_to_gear(&["box-50"]));
     assert_eq!(keys(&notes), ["fits-nowhere"]);
-    // The cord's plug fits one outlet, which is told when all is answered of it.
+    // The cord fits one outlet, which is reported once all its questions are answered.
     let set = ["2800 W", "running", "unknown", "5-20R 20 A, L5-30R 30 A", "120", "1", "none"];
     let site = ["kettle", "dry", "60 ft", "open", "yes", "no", "unknown"];
     let cord = ["twist-30", "a yellow cord, SJTW 10/3, 300 V", "25 ft"];
@@ -307,7 +309,7 @@ fn problem_words(keys: &[&str]) -> Value {
     Value::Words(keys.iter().map(|key| (*key).to_owned()).collect())
 }
 
-/// Whatever was typed beside it, what was read on a cord is said.
+/// What was read from the print on a cord is echoed, whatever else was typed.
 #[test]
 fn what_was_read_on_a_cord_is_said_back() {
     for (typed, told) in [
@@ -323,7 +325,7 @@ fn what_was_read_on_a_cord_is_said_back() {
     }
 }
 
-/// A camper in which nothing runs is rare, and Enter is pressed soon.
+/// A camper in which nothing runs is rare, and Enter is easily pressed, so it is asked twice.
 #[test]
 fn that_nothing_runs_in_a_camper_is_asked_once_more() {
     let (mut machine, ..) = after(&up_to_gear(&["camper", "5-15P", "unknown"]));
@@ -335,7 +337,7 @@ fn that_nothing_runs_in_a_camper_is_asked_once_more() {
     assert_ne!(machine.question().key, "gear.1.inside");
 }
 
-/// Esc on the first page of a plan that was opened again leaves, and asks whether to.
+/// Esc on the first page of a reopened plan asks whether to quit.
 #[test]
 fn back_on_a_plan_that_was_opened_again_leaves() {
     let (made, ..) = after(&up_to_gear(&["done"]));
@@ -351,7 +353,7 @@ fn back_on_a_plan_that_was_opened_again_leaves() {
     assert_eq!(machine.question().key, "review");
 }
 
-/// What is not bought is assumed like what nobody knows, whether or not it is plugged in yet.
+/// What is assumed about an unknown answer is shown before the cord is plugged in.
 #[test]
 fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
     let set = ["2800 W", "running", "unknown", "2 x 5-20R 20 A", "number", "120", "1", "none"];
@@ -362,7 +364,7 @@ fn what_is_assumed_is_told_before_a_cord_is_plugged_in() {
     }
 }
 
-/// The best known first, and of those that are found alike the smaller.
+/// The best match comes first, and of equal matches the smaller load.
 #[test]
 fn what_is_typed_finds_what_it_names_first() {
     let words = Words::english();
@@ -383,7 +385,7 @@ fn what_is_typed_finds_what_it_names_first() {
     assert!(as_they_stand.into_iter().eq(0..rows.len()));
     let fridge = first(&machine, "fridge");
     assert!(!fridge.contains("Kitchen"), "{fridge}");
-    // A word for its size beside the thing, in whichever row it stands; of one that no row has, the thing alone counts.
+    // A size word beside the thing counts wherever a row has it. If no row has the word, only the thing counts.
     for (typed, text) in [
         ("mini fridge", "Small refrigerator"),
         ("small fridge", "Small refrigerator"),
@@ -396,7 +398,7 @@ fn what_is_typed_finds_what_it_names_first() {
         let found = first(&machine, typed);
         assert!(found.starts_with(text), "{typed}: {found}");
     }
-    // And what is in no list stands below.
+    // The catch-all row comes below.
     let found = super::super::view::Found::of(&all, "enormous toaster");
     assert!(!found.whole && !found.lost);
     assert_eq!(found.rows.last().and_then(|at| rows[*at].value()), Some("own"));

@@ -1,4 +1,4 @@
-//! What the bytes of a terminal mean.
+//! Decoding of terminal bytes into events.
 
 use std::collections::VecDeque;
 use std::time::Duration;
@@ -7,13 +7,14 @@ use crossterm::event::{Event, KeyCode, KeyEvent, KeyModifiers};
 
 use super::SILENCE;
 
-/// A paste may come over a slow line.
+/// The silence after which an unfinished paste is taken as complete. It is long, because a paste may come over a slow
+/// line.
 const PASTE_SILENCE: Duration = Duration::from_secs(1);
 
-/// What ends a paste.
+/// The bytes that end a paste.
 const PASTE_ENDS: &[u8] = b"\x1b[201~";
 
-/// Bytes that came and what they mean.
+/// The bytes received and not yet decoded.
 #[derive(Debug, Default)]
 pub(super) struct Decoder {
     pub(super) bytes: VecDeque<u8>,
@@ -21,16 +22,16 @@ pub(super) struct Decoder {
 
 /// What the first bytes mean.
 enum Read {
-    /// So many bytes are this.
+    /// This many bytes are this event.
     Is(usize, Event),
-    /// So many bytes mean nothing here.
+    /// This many bytes mean nothing here.
     Nothing(usize),
-    /// More of it has to come.
+    /// More bytes have to come.
     Begun,
 }
 
 impl Decoder {
-    /// The next of what came, so long after the last byte.
+    /// Returns the next event, given how long the terminal has been silent.
     pub(super) fn next(&mut self, silent: Duration) -> Option<Event> {
         loop {
             let bytes: &[u8] = self.bytes.make_contiguous();
@@ -68,7 +69,7 @@ fn read(bytes: &[u8], silent: Duration) -> Read {
     }
 }
 
-/// The letter that these bytes begin with.
+/// Decodes the character at the beginning of these bytes.
 fn letter(bytes: &[u8]) -> Option<char> {
     let bytes = &bytes[..bytes.len().min(4)];
     let whole = match std::str::from_utf8(bytes) {
@@ -95,7 +96,7 @@ fn escape(bytes: &[u8], silent: Duration) -> Read {
             };
             let (told, last, count) = (&rest[..at], rest[at], at + 3);
             match (told, last) {
-                // It never ended, and this is something else.
+                // The sequence never ended, and this byte begins something else.
                 (_, 0..0x40 | 0x7f..) => Read::Nothing(count - 1),
                 (b"200", b'~') => {
                     let pasted = &bytes[count..];
@@ -107,7 +108,7 @@ fn escape(bytes: &[u8], silent: Duration) -> Read {
                         None => Read::Is(bytes.len(), text(pasted.len())),
                     }
                 }
-                // A mouse of the oldest kind: three bytes follow.
+                // An X10 mouse report, which has three more bytes.
                 (b"", b'M') if bytes.len() < count + 3 => open(SILENCE),
                 (b"", b'M') => Read::Nothing(count + 3),
                 _ => {
@@ -123,7 +124,7 @@ fn escape(bytes: &[u8], silent: Duration) -> Read {
                 }
             }
         }
-        // With Alt held.
+        // An escape byte before a key means that Alt was held.
         Some(_) => match read(&bytes[1..], silent) {
             Read::Is(count, Event::Key(mut with)) => {
                 with.modifiers.insert(KeyModifiers::ALT);
@@ -136,7 +137,7 @@ fn escape(bytes: &[u8], silent: Duration) -> Read {
     }
 }
 
-/// The key of a sequence: its first number and its last byte.
+/// Returns the key of a sequence, given its first number and its last byte.
 fn named(first: &[u8], last: u8) -> Option<KeyCode> {
     Some(match (first, last) {
         (_, b'A') => KeyCode::Up,
@@ -157,7 +158,7 @@ fn named(first: &[u8], last: u8) -> Option<KeyCode> {
 mod tests {
     use super::*;
 
-    /// What these bytes mean, each key by its code, once the terminal is silent.
+    /// Decodes these bytes after a silence, and returns the keys as text.
     fn keys(bytes: &[u8]) -> Vec<String> {
         let mut decoder = Decoder::default();
         decoder.bytes.extend(bytes);
@@ -188,7 +189,7 @@ mod tests {
         assert_eq!(keys(b"\x1b[200~a\x1b[A\r\x1b[201~b"), ["Paste(\"a\\u{1b}[A\\r\")", "Char('b')"]);
     }
 
-    /// Bytes that end in the middle of something, and a key after the silence. It is read.
+    /// A key that comes after an incomplete sequence and a silence is read.
     #[test]
     fn nothing_that_is_cut_off_swallows_a_key() {
         let halves: [&[u8]; 9] = [
@@ -211,7 +212,7 @@ mod tests {
             let key = Event::Key(KeyEvent::from(KeyCode::Char('y')));
             assert_eq!(decoder.next(Duration::ZERO), Some(key), "{half:?}");
         }
-        // What no sequence may hold ends it at once.
+        // A byte that no sequence may contain ends it at once.
         assert_eq!(keys(b"\x1b[<0;10\ry"), ["Enter", "Char('y')"]);
         assert_eq!(keys(b"\x1b[<0;10;5My"), ["Char('y')"]);
         assert_eq!(keys(b"\x1b[M!!!y"), ["Char('y')"]);
@@ -219,7 +220,7 @@ mod tests {
     }
 
     proptest::proptest! {
-        /// Whatever comes, after a silence nothing is left of it.
+        /// Whatever bytes come, nothing is left undecoded after a silence.
         #[test]
         fn nothing_stays_half_read(bytes in proptest::collection::vec(proptest::prelude::any::<u8>(), 0..40)) {
             keys(&bytes);

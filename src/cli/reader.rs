@@ -51,7 +51,7 @@ impl Reader {
     /// Sets the languages of the prints.
     ///
     /// # Errors
-    /// When one of them is not available.
+    /// Returns an error if one of them is not available.
     pub(super) fn printing(mut self, tags: &[String]) -> Result<Self, NoLanguage> {
         for tag in tags {
             let Some(words) = speak(tag, self.units) else {

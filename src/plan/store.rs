@@ -109,7 +109,7 @@ impl StoreError {
 /// Reads a plan file: UTF-8 of limited size, without the byte order mark that some editors put first.
 ///
 /// # Errors
-/// When there is no such file, or it is not text or too large.
+/// Returns an error if there is no such file, or it is not text or too large.
 pub fn read_text(path: &Path) -> Result<String, StoreError> {
     let file = open(path)?;
     if file.metadata().is_ok_and(|about| about.is_dir()) {
@@ -125,7 +125,7 @@ const BEGINS: Duration = Duration::from_secs(5);
 /// Opens a file for reading. A named pipe opens only when somebody writes to it, so it is given up after five seconds.
 ///
 /// # Errors
-/// When the file does not exist or cannot be read, or nobody writes to the pipe.
+/// Returns an error if the file does not exist or cannot be read, or nobody writes to the pipe.
 pub fn open(path: &Path) -> Result<File, StoreError> {
     let fail = |error| StoreError::read(path, Fault::System(error));
     #[cfg(unix)]
@@ -143,7 +143,7 @@ pub fn open(path: &Path) -> Result<File, StoreError> {
 /// Reads text from any reader, such as standard input, as [`read_text`] does. `path` is its name in errors.
 ///
 /// # Errors
-/// When it cannot be read, or is not text or too large.
+/// Returns an error if it cannot be read, or is not text or too large.
 pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
     let mut bytes = Vec::new();
     reader
@@ -168,7 +168,7 @@ pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
 /// with `/` as the separator.
 ///
 /// # Errors
-/// When the folder or one of these files cannot be read.
+/// Returns an error if the folder or one of these files cannot be read.
 pub fn read_folder(dir: &Path, end: &str) -> Result<BTreeMap<String, String>, StoreError> {
     // Deeper than anyone keeps templates, and a limit for links that lead back up.
     const DEEPEST: usize = 4;
@@ -198,7 +198,7 @@ pub fn read_folder(dir: &Path, end: &str) -> Result<BTreeMap<String, String>, St
 /// replaced. Only for files that belong to this program.
 ///
 /// # Errors
-/// When the file cannot be written. Its old contents are then unchanged.
+/// Returns an error if the file cannot be written. Its old contents are then unchanged.
 pub(crate) fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     let path = &real(path);
     let _held = hold(folder_of(path));
@@ -211,7 +211,7 @@ pub(crate) fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> 
 /// Replaces a text file in full or not at all, provided that it still holds `read` or is gone.
 ///
 /// # Errors
-/// When it holds something else by now, or cannot be written.
+/// Returns an error if it holds something else by now, or cannot be written.
 pub fn rewrite(path: &Path, read: &str, now: &str) -> Result<(), StoreError> {
     let stands = match read_text(path) {
         Err(StoreError { fault: Fault::System(error), .. }) if error.kind() == ErrorKind::NotFound => true,
@@ -226,7 +226,7 @@ pub fn rewrite(path: &Path, read: &str, now: &str) -> Result<(), StoreError> {
 /// Checks that nothing exists at the path, not even a link.
 ///
 /// # Errors
-/// When something does, or when that cannot be determined.
+/// Returns an error if something does, or if that cannot be determined.
 pub fn is_free(path: &Path) -> Result<(), StoreError> {
     match path.symlink_metadata() {
         Ok(_) => Err(StoreError::write(path, Fault::Exists)),
@@ -238,7 +238,7 @@ pub fn is_free(path: &Path) -> Result<(), StoreError> {
 /// Writes a new file in full or not at all. Anything that appears there in the meantime, even a link, is left alone.
 ///
 /// # Errors
-/// When something of that name exists, or the file cannot be written.
+/// Returns an error if something of that name exists, or the file cannot be written.
 pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     let _held = hold(folder_of(path));
     let waiting = prepare_new(path, bytes)?;
@@ -250,7 +250,7 @@ pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
 /// Writes a set of new files into a folder, which is created if necessary. Writes none of them if one already exists.
 ///
 /// # Errors
-/// When a file exists or cannot be written. The error has its path.
+/// Returns an error if a file exists or cannot be written. The error has its path.
 pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     dir: &Path,
     files: impl IntoIterator<Item = (N, B)>,
@@ -297,8 +297,8 @@ pub struct Set<'a> {
 /// never holds files of two different sets.
 ///
 /// # Errors
-/// When a file cannot be written or removed, or exists and is not what this program wrote. The error has its path, and
-/// the old set is then complete.
+/// Returns an error if a file cannot be written or removed, or exists and is not what this program wrote. The error has
+/// its path, and the old set is then complete.
 pub fn write_set(dir: &Path, set: Set<'_>) -> Result<Vec<String>, StoreError> {
     write_set_seen(dir, set, &mut || ())
 }
@@ -638,7 +638,7 @@ impl Drafts {
     /// Lists all drafts, last saved first.
     ///
     /// # Errors
-    /// When the folder exists and cannot be read.
+    /// Returns an error if the folder exists and cannot be read.
     pub fn list(&self) -> Result<Vec<DraftEntry>, StoreError> {
         let fail = |error| StoreError::read(&self.folder, Fault::System(error));
         drop(hold(&self.folder));
@@ -663,7 +663,7 @@ impl Drafts {
     /// Begins a draft that only this run has open, under a free name: the stem, or the stem with a number appended.
     ///
     /// # Errors
-    /// When the folder cannot be created.
+    /// Returns an error if the folder cannot be created.
     pub fn begin(&self, stem: &Id) -> Result<Draft, StoreError> {
         let head: String = stem.as_str().chars().take(Id::LONGEST - 8).collect();
         let numbered = (2_usize..).filter_map(|number| Id::new(&format!("{head}-{number}")));
@@ -681,7 +681,7 @@ impl Drafts {
     /// Opens a new or existing draft for this run only.
     ///
     /// # Errors
-    /// When another run has it open, or the folder cannot be created.
+    /// Returns an error if another run has it open, or the folder cannot be created.
     #[allow(clippy::disallowed_methods)] // a lock file is empty
     pub fn open(&self, name: &Id) -> Result<Draft, StoreError> {
         let path = self.folder.join(format!("{name}.toml"));
@@ -720,7 +720,7 @@ impl Draft {
     /// Returns its text, or `None` if it was never saved.
     ///
     /// # Errors
-    /// When there is a file that cannot be read.
+    /// Returns an error if there is a file that cannot be read.
     pub fn load(&self) -> Result<Option<String>, StoreError> {
         match read_text(&self.path) {
             Err(StoreError { fault: Fault::System(error), .. }) if error.kind() == ErrorKind::NotFound => Ok(None),
@@ -731,7 +731,7 @@ impl Draft {
     /// Saves its text.
     ///
     /// # Errors
-    /// When it cannot be written. What was saved before is then unchanged.
+    /// Returns an error if it cannot be written. What was saved before is then unchanged.
     pub fn save(&self, text: &str) -> Result<(), StoreError> {
         write_atomic(&self.path, text.as_bytes())
     }
@@ -739,7 +739,7 @@ impl Draft {
     /// Removes its file for good.
     ///
     /// # Errors
-    /// When the file exists and cannot be removed.
+    /// Returns an error if the file exists and cannot be removed.
     pub fn remove(self) -> Result<(), StoreError> {
         match fs::remove_file(&self.path) {
             Err(error) if error.kind() != ErrorKind::NotFound => {

@@ -46,7 +46,7 @@ const MAY_FOLLOW: &[&str] = &[
 /// Reads a plan.
 ///
 /// # Errors
-/// Everything that is wrong with the text, in the order of the text.
+/// Returns everything that is wrong with the text, in the order of the text.
 pub fn read(text: &str) -> Result<Plan, Problems> {
     let sink = Sink::default();
     let (root, errors) = DeTable::parse_recoverable(text);

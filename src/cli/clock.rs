@@ -76,7 +76,7 @@ mod tests {
         assert_eq!(date(UNIX_EPOCH - Duration::from_secs(1)), None);
     }
 
-    /// Every day of 800 years follows from the lengths of the months.
+    /// Every day for 800 years agrees with the lengths of the months.
     #[test]
     fn no_day_is_left_out_or_comes_twice() {
         let (mut year, mut month, mut day) = (1970, 1, 1);

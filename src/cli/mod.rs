@@ -124,7 +124,7 @@ fn say(text: &str, words: &Words) -> Result<(), Failure> {
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
-/// Returns the candidate most like `text`, or `None` if none is alike enough. Of equals, the first.
+/// Returns the candidate most similar to `text`, the first of equals, or `None` if none is similar enough.
 fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Option<&'c str> {
     const ALIKE: f64 = 0.5;
     let wanted = text.trim().to_lowercase();

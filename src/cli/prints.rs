@@ -1,4 +1,4 @@
-//! `print`: makes the paper. Everything is rendered and checked in memory before a file is touched.
+//! `print`: makes the prints. Everything is rendered and checked in memory before a file is touched.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;

@@ -26,8 +26,8 @@ pub(super) struct Reader {
 pub(super) struct NoLanguage(pub(super) String);
 
 impl Reader {
-    /// Creates the reader from the arguments and the locale. If the requested language is not available, the reader
-    /// uses the locale's and that language is returned beside it.
+    /// Creates the reader from the arguments and the locale. A requested language that is not available is returned
+    /// beside a reader in the locale's language.
     pub(super) fn of(arguments: &[OsString]) -> (Self, Option<NoLanguage>) {
         let units = value_of(arguments, UNITS).and_then(|name| units_named(&name));
         let asked = value_of(arguments, LANGUAGE);
@@ -86,7 +86,7 @@ fn speak(tag: &str, units: Option<Units>) -> Option<Rc<Words>> {
     Some(Rc::new(Words::of(&chain, units)))
 }
 
-/// Returns the first available language of the system's. "C" and "POSIX" name no language.
+/// Returns the first of the system's languages that is available. "C" and "POSIX" are not languages.
 fn of_locale(units: Option<Units>) -> Option<Rc<Words>> {
     sys_locale::get_locales()
         .take_while(|tag| !matches!(tag.as_str(), "C" | "POSIX"))

@@ -5,7 +5,7 @@
 //!
 //! No work of the user's is lost. A file is written where there is none ([`write_new`]), over the text that was read
 //! from it ([`rewrite`]), or into a folder of prints over unchanged files that this program wrote there
-//! ([`write_set`]). Nothing outside the crate can write over a file in another way.
+//! ([`write_set`]). Code outside this crate has no other way to write over a file.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -53,7 +53,7 @@ pub enum Fault {
     Changed,
     /// It is a named pipe that nobody writes to.
     Silent,
-    /// Its name is no valid file name here.
+    /// Its name is not a valid file name here.
     Name,
     /// It is larger than [`LARGEST_PLAN`].
     TooLarge,
@@ -106,7 +106,8 @@ impl StoreError {
     }
 }
 
-/// Reads a plan file: UTF-8 of limited size, without the byte order mark that some editors put first.
+/// Reads a text file such as a plan: UTF-8, at most [`LARGEST_PLAN`] bytes, without the byte order mark that some
+/// editors add.
 ///
 /// # Errors
 /// Returns an error if there is no such file, or it is not text or too large.
@@ -277,7 +278,7 @@ pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     Ok(())
 }
 
-/// What a folder of prints is to hold.
+/// What to write into a folder of prints, and what to remove from it.
 #[derive(Clone, Copy, Debug)]
 pub struct Set<'a> {
     /// The files, by name.
@@ -339,7 +340,7 @@ fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Ve
             gone.push(name.clone());
         }
     }
-    // Until the swap is done, the folder may hold files of either set.
+    // Until the swap is done, the folder may hold files of either set, so the list has both.
     before.with(&after).write(&list)?;
     swap(waiting, old, seen)?;
     after.write(&list)?;
@@ -997,7 +998,7 @@ mod tests {
         assert_eq!((error.key(), &error.path), ("store-exists", &path));
         assert_eq!(fs::read(&path).unwrap(), b"first");
         assert_eq!(names(dir.path()), ["plan.toml"]);
-        // None of a set is written, not even in part.
+        // No file of the set is written, not even in part.
         let error = write_new_set(dir.path(), [("a", b"x"), ("plan.toml", b"x")]).unwrap_err();
         assert_eq!(error.key(), "store-exists");
         assert_eq!(names(dir.path()), ["plan.toml"]);

@@ -574,7 +574,7 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     let said = text(&output.stdout);
     let words: Vec<&str> = said.split_whitespace().collect();
     assert!(words.join(" ").contains("Nothing is changed"), "{said}");
-    // An unchanged plan is neither written again nor said to be changed.
+    // An unchanged plan is not written, and the output does not call it changed.
     let output = tallywatt(&["mend", "mended.toml", "--into", "new.toml"], dir.path());
     assert_eq!(output.status.code(), Some(0));
     let said = text(&output.stdout);

@@ -722,7 +722,7 @@ fn control_c_ends_it_while_it_prints() {
     assert!(!home.path().join("prints").exists());
 }
 
-/// Keys typed before the first question is open, some of them erased, are no answer to it.
+/// Keys typed before the first question opens, some of them erased, do not answer it.
 #[test]
 fn what_was_typed_while_nothing_was_asked_is_no_answer() {
     let home = tempfile::tempdir().unwrap();
@@ -760,7 +760,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
         .filter(|name| !name.starts_with('.'))
         .count();
     assert_eq!(left, 0);
-    // A file that is no plan is refused, and the message shows the place.
+    // A file that is not a plan is refused, and the message shows the place.
     std::fs::write(&plan, b"format = 1\nspeed = 3\n").unwrap();
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\n");
     assert_eq!(status, Some(65), "{said}");
@@ -771,7 +771,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
 fn control_c_behind_an_answer_and_between_questions() {
     let home = tempfile::tempdir().unwrap();
     let file = home.path().join("data/drafts/plan.toml");
-    // Ctrl-C in one burst with the answer.
+    // Ctrl-C arrives together with the answer.
     let mut person = Person::sits_down(home.path(), 80);
     person.is_asked("How many watts does the generator");
     person.types("2800 W\r\u{3}");
@@ -879,7 +879,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
     }
 }
 
-/// At the very first question, too, a signal restores the terminal.
+/// A signal restores the terminal even at the very first question.
 #[test]
 fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     let home = tempfile::tempdir().unwrap();
@@ -973,7 +973,7 @@ wanted = "must"
     let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\nall\ncheck\nmend\ntake\n\ncheck\nsave\n";
     let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
     assert_eq!(status, Some(0), "{said}");
-    // Six answers, one for each line of the sheet. None requires opening anything.
+    // Six answers, one for each line of the sheet. None of them requires opening the box.
     for question in [
         "What is above and around the generator?",
         "Is the box factory made, with a test lab’s mark?",

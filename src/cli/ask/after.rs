@@ -21,7 +21,7 @@ pub(super) enum After {
     Go(Then),
 }
 
-/// How the interview goes on.
+/// What the interview does next.
 pub(super) enum Then {
     /// The plan is written.
     Written(Done),

@@ -34,7 +34,7 @@ const DATA: &str = "TALLYWATT_DATA";
 /// The name of a new draft on disk.
 const STEM: &str = "plan";
 
-/// A prompter and the words it speaks. Turns errors of the terminal into failures of the program.
+/// A prompter and the words for it. Turns terminal errors into failures.
 struct Asker<'a> {
     prompter: &'a mut dyn Prompter,
     words: &'a Words,
@@ -140,7 +140,7 @@ fn hold(
         Opened::Draft(kept, draft) => (kept, draft),
         Opened::Stopped(stopped) => return Ok(stopped),
     };
-    // A draft that changes a file goes on with that file.
+    // A draft of changes to a file resumes with that file.
     let edited = match (in_file, &draft.plan) {
         (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
         (in_file, None) => in_file,

@@ -123,7 +123,7 @@ fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
     }
 }
 
-/// Returns the candidate most like the text, if any is like it at all.
+/// Returns the candidate most similar to `text`, or `None` if none is similar enough.
 fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<&'c str> {
     /// The least similarity that counts.
     const ALIKE: f64 = 0.55;
@@ -153,7 +153,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
     };
     let wanted = squeeze(text);
     let meant = MEANT.iter().find(|(written, _)| *written == wanted).map(|(_, meant)| *meant);
-    // A different number is a different thing, no matter how alike the rest is: 230 V is no typo for 120 V.
+    // A different number is a different thing, no matter how similar the rest is: 230 V is not a typo for 120 V.
     let digits = |text: &str| -> String { text.chars().filter(char::is_ascii_digit).collect() };
     let number = digits(text);
     candidates
@@ -167,7 +167,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
             (likeness, candidate)
         })
         .filter(|(likeness, _)| *likeness >= ALIKE)
-        // Of equals, the first, so that the answer is always the same.
+        // Ties go to the first, so that the answer is always the same.
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, candidate)| candidate)
 }
@@ -222,8 +222,8 @@ shape = "5-20R"
         }
     }
 
-    /// Tests 20 ft and 15 ft to the millimeter, written with a decimal comma. Read as thousands, nobody would seem to
-    /// sleep near the generator.
+    /// Tests 20 ft and 15 ft to the millimeter, written with a decimal comma. If the comma marked thousands, nobody
+    /// would seem to sleep near the generator.
     #[test]
     fn a_number_with_two_readings_in_bounds_is_refused() {
         let keys = |rest: &str| -> Vec<&'static str> {
@@ -277,7 +277,8 @@ shape = "5-20R"
         assert_eq!(power.milliwatts(), 1);
     }
 
-    /// A name with such a character could look like another on a terminal or a label.
+    /// A character that changes direction or breaks the line could make one name look like another on a terminal or a
+    /// label.
     #[test]
     fn a_name_that_turns_the_writing_round_is_refused() {
         for sign in ['\u{202e}', '\u{2066}', '\u{200f}', '\u{61c}', '\u{2028}'] {
@@ -333,7 +334,7 @@ shape = "5-20R"
         hold::<Load>();
     }
 
-    /// A field without a row would be neither read, written nor drawn.
+    /// A field without a row would not be read, written or generated.
     #[test]
     fn every_field_has_a_row() {
         fn hold<P: Part>(in_tables: &[&str]) {

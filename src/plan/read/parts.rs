@@ -11,8 +11,8 @@ use crate::tables::shape::Plug;
 
 pub(super) const ROOT: &[&str] = &["format", "region", "language", "site", "generator", "cord", "box", "load"];
 
-/// Reads the whole plan. Values that could not be read are replaced and reported, so the result is valid only if
-/// nothing was reported.
+/// Reads the whole plan. A value that cannot be read is reported and replaced by a placeholder, so the result is valid
+/// only if nothing was reported.
 pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
     let region = root.optional("region", Field::choice);
     let site = root.optional("site", |field| field.table(&Site::keys()));

@@ -1,4 +1,4 @@
-//! Why something is refused, in a plan file or as an answer in the interview, as a message key and values. The text is
+//! The reasons to refuse a plan file or an answer in the interview, each a message key with values. The text is
 //! in the messages `plan-KEY` and `reject-KEY`; [`crate::words::problem`] joins the two.
 
 use std::ops::Range;

@@ -1,5 +1,5 @@
-//! Cargo follows the files that were built in, not those that are added later to the same folders:
-//! a new label sheet, or a new message file, would wait for the next change of a source.
+//! Tells Cargo to rebuild when a label sheet or a message file is added. Cargo follows the files that were built in,
+//! but not files added to their folders.
 
 // Cargo is told by printing.
 #![allow(clippy::disallowed_macros)]

@@ -1,7 +1,6 @@
-//! The program as a person meets it: its commands, its paper, and its questions in a real
-//! terminal.
+//! The program as users meet it: its commands, its prints, and its questions in a real terminal.
 
-// Tests set the stage with plain files, and say what they counted.
+// Tests prepare plain files and print what they counted.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 #[path = "program/commands.rs"]

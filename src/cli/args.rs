@@ -1,4 +1,4 @@
-//! The arguments. Their help is in the language files, like every other sentence.
+//! Command-line arguments. Their help is in the language files, like every other message.
 
 use std::fmt::Write as _;
 use std::path::PathBuf;
@@ -13,10 +13,10 @@ use super::clock;
 pub(super) struct Arguments {
     #[command(flatten)]
     pub(super) how: How,
-    /// Taken from the arguments before they are parsed; here for its help.
+    /// Read before the arguments are parsed. Declared here for its help.
     #[arg(long, global = true, display_order = 900, value_name = "LANGUAGE")]
     pub(super) language: Option<String>,
-    /// Likewise.
+    /// Also read before the arguments are parsed.
     #[arg(long, global = true, display_order = 902, value_enum)]
     pub(super) units: Option<UnitsName>,
     #[arg(long, global = true, display_order = 901, value_name = "LANGUAGE", value_delimiter = ',')]
@@ -27,7 +27,7 @@ pub(super) struct Arguments {
     pub(super) command: Option<Command>,
 }
 
-/// Whether what is said has colors.
+/// Whether the output is colored.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum Color {
     Auto,
@@ -61,7 +61,7 @@ pub(super) enum Command {
     Help(Help),
 }
 
-/// How the questions are asked.
+/// Options for how the interview asks its questions.
 #[derive(Debug, Args)]
 pub(super) struct How {
     #[arg(long, value_name = "FILE")]
@@ -71,13 +71,13 @@ pub(super) struct How {
 }
 
 impl How {
-    /// Whether anything was said about it.
+    /// Whether any of these options was given.
     pub(super) const fn given(&self) -> bool {
         self.answers.is_some() || self.plain
     }
 }
 
-/// Feet or metres.
+/// Feet or meters.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum UnitsName {
     Us,
@@ -112,7 +112,7 @@ pub(super) struct Check {
     pub(super) fail_on: Option<FailOn>,
 }
 
-/// From which signal on the exit status tells of a finding.
+/// The mildest signal that makes `check` exit with a nonzero status.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum FailOn {
     Danger,
@@ -166,7 +166,7 @@ pub(super) struct PaperOptions {
 
 fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
     let today = text.eq_ignore_ascii_case("today").then(clock::today);
-    // The argument parser says which argument and which value; what is right is a hint.
+    // The parser names the argument and the value. This is the expected format.
     today.as_deref().unwrap_or(text).parse().map_err(|()| "YYYY-MM-DD")
 }
 
@@ -174,7 +174,7 @@ fn offset(text: &str) -> Result<tallywatt::print::Offset, &'static str> {
     text.parse().map_err(|()| "\"1 mm, -0.5 mm\"")
 }
 
-/// How large the card is.
+/// The size of the card.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum CardSize {
     Sheet,
@@ -190,7 +190,7 @@ pub(super) enum Ink {
     Black,
 }
 
-/// One of the prints.
+/// A document to print.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum Only {
     Labels,
@@ -276,7 +276,8 @@ pub(super) struct Help {
     pub(super) command: Option<String>,
 }
 
-/// Calls that help shows, by the command; of the program itself first. Tests run them all on the demo plan.
+/// Example calls for the help, by command. Those under the empty name are for the program itself. Tests run all of them
+/// on the demo plan.
 pub(super) const EXAMPLES: [(&str, &[&str]); 13] = [
     ("", &["tallywatt demo", "tallywatt check plan.toml", "tallywatt print plan.toml --into prints"]),
     ("ask", &["tallywatt ask plan.toml", "tallywatt ask plan.toml --answers answers.txt"]),
@@ -307,7 +308,7 @@ pub(super) const EXAMPLES: [(&str, &[&str]); 13] = [
     ("help", &["tallywatt help check"]),
 ];
 
-/// What the exit status of a command tells when it went well, and what that of every one does when it did not.
+/// Returns the exit statuses of a command with their message keys: its own, then those that any command can fail with.
 fn statuses(name: &str) -> impl Iterator<Item = (u8, &'static str)> {
     let well: &[(u8, &str)] = match name {
         "check" | "learned" | "mend" => &[(0, "clear"), (1, "warning"), (2, "danger")],
@@ -319,7 +320,7 @@ fn statuses(name: &str) -> impl Iterator<Item = (u8, &'static str)> {
     well.iter().copied().chain(not)
 }
 
-/// What the whole help of a command says below the options: examples, and what its exit status tells.
+/// Returns the part of the long help below the options: examples and exit statuses.
 fn more(name: &str, words: &words::Words) -> String {
     let mut out = words.text("cli-heading-examples");
     for call in EXAMPLES.iter().filter(|(command, _)| *command == name).flat_map(|(_, calls)| *calls) {
@@ -332,8 +333,8 @@ fn more(name: &str, words: &words::Words) -> String {
     out
 }
 
-/// The parser, with its words in, and with its whole help or in short. An argument without a message is a fault that a
-/// test finds.
+/// Builds the parser with its texts in the reader's language. `whole` selects the long help. A test finds arguments
+/// without a message.
 pub(super) fn command(words: &words::Words, whole: bool) -> clap::Command {
     let below = |name: &str| {
         let help =
@@ -358,7 +359,7 @@ pub(super) fn command(words: &words::Words, whole: bool) -> clap::Command {
         );
     for sub in command.get_subcommands_mut() {
         let name = sub.get_name().to_owned();
-        // Under a heading of one's own the parser sorts them by their names.
+        // Under a custom heading, the parser would sort positional arguments by name.
         let mut order = 0;
         *sub = std::mem::take(sub)
             .about(words.text(&format!("cli-{name}")))
@@ -372,7 +373,7 @@ pub(super) fn command(words: &words::Words, whole: bool) -> clap::Command {
             })
             .arg(help_flag(words));
     }
-    // The parser's own word for it is English.
+    // The parser's own heading is in English.
     let usage =
         format!("{{about-with-newline}}\n{} {{usage}}\n\n{{all-args}}{{after-help}}", words.text("cli-heading-usage"));
     command.build();
@@ -387,10 +388,10 @@ pub(super) fn command(words: &words::Words, whole: bool) -> clap::Command {
     })
 }
 
-/// The command and each of its subcommands, changed.
+/// Applies `change` to the command and each of its subcommands.
 fn in_all(mut command: clap::Command, change: &dyn Fn(clap::Command) -> clap::Command) -> clap::Command {
     for sub in command.get_subcommands_mut() {
-        // What every command takes stands in the help of the whole, once.
+        // Global options appear once, in the help of the program itself.
         let own = std::mem::take(sub).mut_args(|arg| {
             let everywhere = arg.is_global_set();
             arg.hide(everywhere)
@@ -400,8 +401,7 @@ fn in_all(mut command: clap::Command, change: &dyn Fn(clap::Command) -> clap::Co
     change(command)
 }
 
-/// An argument with its help, what stands for its value, and the values it can have, which the
-/// parser would put in its own words.
+/// Sets the help, the value name and the possible values of an argument, which the parser would word in English.
 fn spoken(arg: clap::Arg, of: &str, words: &words::Words) -> clap::Arg {
     let key = format!("cli-{of}-{}", arg.get_id().as_str().replace('_', "-"));
     let heading = if arg.is_positional() { "cli-heading-arguments" } else { "cli-heading-options" };
@@ -444,7 +444,7 @@ fn help_flag(words: &words::Words) -> clap::Arg {
 mod tests {
     use super::*;
 
-    /// Each command has its examples.
+    /// Every command has examples, and every example belongs to a command.
     #[test]
     fn every_command_has_examples() {
         let words = words::Words::english();
@@ -454,7 +454,7 @@ mod tests {
         assert_eq!(names.collect::<std::collections::BTreeSet<_>>(), shown.collect());
     }
 
-    /// No sentence tells of an option or a command that there is not.
+    /// No message in any language names an option that does not exist.
     #[test]
     fn every_option_that_is_told_of_is_there() {
         let all = command(&words::Words::english(), true);
@@ -470,7 +470,7 @@ mod tests {
                     let option = &text[at + 2..];
                     let end = option.find(|c: char| !c.is_ascii_lowercase() && c != '-').unwrap_or(option.len());
                     let option = &option[..end];
-                    // A drawing has more of them.
+                    // Longer runs of dashes belong to drawings.
                     let named = option.starts_with(|c: char| c.is_ascii_lowercase());
                     seen += usize::from(named);
                     assert!(!named || known.iter().any(|it| it == option), "{tag}/{file}: --{option}");
@@ -487,12 +487,13 @@ mod tests {
         assert_eq!(words.faults(), Vec::<String>::new());
     }
 
-    /// In twice as long words that no program has of its own.
+    /// Renders the help in a marked language with every sentence doubled, to find words that come from no language
+    /// folder.
     #[test]
     fn all_of_the_help_comes_from_a_language_folder() {
         let words = words::language::marked(2);
         let all = command(&words, true);
-        // What is typed, and is the same in every language.
+        // What users type is the same in every language.
         let calls = EXAMPLES.iter().flat_map(|(_, calls)| *calls).copied();
         let mut known = calls.collect::<Vec<_>>().join(" ");
         for each in [&all].into_iter().chain(all.get_subcommands()) {

@@ -1,4 +1,4 @@
-//! `check`: what is wrong with a plan.
+//! `check`: reports what is wrong with a plan.
 
 use std::path::Path;
 
@@ -45,7 +45,7 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     Ok(Done { output, status })
 }
 
-/// A report for other programs: each finding in words too, and where in the plan file it is about something.
+/// A report for other programs. Each finding also has its text and its place in the plan file.
 #[derive(Serialize)]
 struct Told<'a> {
     format: u32,
@@ -62,26 +62,26 @@ struct ToldFinding<'a> {
     place: Option<Place>,
 }
 
-/// In the reader's language.
+/// A finding in the reader's language.
 #[derive(Serialize)]
 struct Sentences {
     title: String,
     why: String,
-    /// The remedy.
+    /// What to do about it.
     todo: String,
-    /// What was only assumed in it, and where to look.
+    /// What was assumed, and where to look for the fact.
     look: Vec<String>,
 }
 
-/// Where the plan file tells of what it is about first.
+/// The first place in the plan file that describes what a finding is about.
 #[derive(Serialize)]
 struct Place {
     part: String,
-    /// Counted from one.
+    /// The line number, counting from 1.
     line: usize,
 }
 
-/// The report of a plan with this text.
+/// Returns the report of the plan in `text` as JSON. `alone` is passed to [`json`].
 pub(super) fn told(report: &Report, text: &str, alone: bool, words: &Words) -> Result<String, Failure> {
     let lines = plan::lines(text);
     let loads = &report.figures.loads;
@@ -90,7 +90,7 @@ pub(super) fn told(report: &Report, text: &str, alone: bool, words: &Words) -> R
         let Some(first) = finding.about.first() else {
             return line(if finding.area == "fuel" { "generator" } else { "site" }).or_else(|| line("generator"));
         };
-        // One of several of a kind, or one end of a cord.
+        // For one of several identical loads or one end of a cord, fall back to its part in the file.
         let of = loads.iter().find(|load| load.id == *first).map(|load| load.of.as_str());
         let end = first.as_str().rsplit_once('.').map(|(cord, _)| cord);
         [Some(first.as_str()), of, end].into_iter().flatten().find_map(line)
@@ -104,7 +104,7 @@ pub(super) fn told(report: &Report, text: &str, alone: bool, words: &Words) -> R
     json(&Told { format: report.format, findings: findings.collect(), figures: &report.figures }, alone, words)
 }
 
-/// What to do, for people.
+/// Returns the short report, which says what to do.
 pub(super) fn brief(report: &Report, words: &Words) -> String {
     let width = width();
     let line = |key| textwrap::fill(&words.text(key), wrapping(width));
@@ -117,10 +117,10 @@ pub(super) fn brief(report: &Report, words: &Words) -> String {
     )
 }
 
-/// The whole report for people: why, and what each outlet can carry.
+/// Returns the full report, with reasons and with what each outlet can carry.
 pub(super) fn text(report: &Report, words: &Words) -> String {
     let width = width();
-    // Where nothing was found there is no rule to ask about.
+    // Without findings there is no rule to ask about.
     let more = if report.findings.is_empty() {
         String::new()
     } else {
@@ -141,14 +141,14 @@ fn heading(path: &Path, words: &Words) -> String {
     format!("{}\n\n", words.with("check-plan", [("name", path.display().to_string().into())]))
 }
 
-/// One report or answer: laid out for reading when it is alone, one a line when there are several.
+/// Serializes a report or an answer: indented if it is alone, on one line if there are several.
 pub(super) fn json(told: &impl Serialize, alone: bool, words: &Words) -> Result<String, Failure> {
     let text = if alone { serde_json::to_string_pretty(told) } else { serde_json::to_string(told) };
     text.map(|text| text + "\n")
         .map_err(|error| Failure::new(Kind::CannotWrite, anyhow::Error::new(error).context(words.text("failure-json"))))
 }
 
-/// 0 nothing above a caution, 1 a warning, 2 a danger.
+/// Returns 2 for a danger, 1 for a warning and 0 for anything milder.
 pub(super) const fn status(worst: Option<Signal>) -> u8 {
     match worst {
         Some(Signal::Danger) => 2,

@@ -1,17 +1,17 @@
-//! The clock and the calendar, which the shell alone reads: days as they are written, and how long ago something was.
+//! The clock and the calendar, which only the shell reads.
 
 use std::time::{SystemTime, UNIX_EPOCH};
 
 use tallywatt::words::Words;
 
-/// Today.
-#[allow(clippy::disallowed_methods)] // the shell's clock
+/// Returns today's date in UTC, as [`date`] formats it.
+#[allow(clippy::disallowed_methods)] // only the shell reads the clock
 pub(super) fn today() -> String {
     date(SystemTime::now()).unwrap_or_default()
 }
 
-/// How long ago something was saved.
-#[allow(clippy::disallowed_methods)] // the shell tells how old a draft is
+/// Says how long ago something was saved.
+#[allow(clippy::disallowed_methods)] // only the shell tells how old a draft is
 pub(super) fn age(saved: SystemTime, words: &Words) -> String {
     let minutes = saved.elapsed().map_or(0, |passed| passed.as_secs() / 60);
     let (key, count) = match minutes {
@@ -22,20 +22,21 @@ pub(super) fn age(saved: SystemTime, words: &Words) -> String {
     words.with(key, [("count", count.into())])
 }
 
-/// The day of a moment, as ISO 8601 writes it in every language: `2001-09-09`. It is the
-/// day in UTC, for the standard library knows no time zones, so late in an evening it may be the
-/// next; how long ago it was stands beside it. `None` before 1970.
+/// Returns the UTC date of a moment in ISO 8601, the same in every language: `2001-09-09`. `None` before 1970.
+///
+/// The standard library knows no time zones, so late in the evening the date may be the next day. A draft's age is
+/// shown beside it.
 pub(super) fn date(saved: SystemTime) -> Option<String> {
     let seconds = saved.duration_since(UNIX_EPOCH).ok()?.as_secs();
     let (year, month, day) = civil(seconds / 86_400);
     Some(format!("{year:04}-{month:02}-{day:02}"))
 }
 
-/// Year, month and day of the Gregorian calendar, so many days after 1970-01-01.
+/// Returns the Gregorian year, month and day that lie `days` after 1970-01-01.
 ///
-/// Years are counted from March, so that the day a leap year adds is the last of its year, and
-/// the months before it have lengths that repeat: 153 days in five of them. A cycle of 400 years
-/// has 146,097 days; 719,468 are from 0000-03-01 to 1970-01-01.
+/// Years count from March, so that a leap day is the last of its year and the lengths of the months before it repeat:
+/// 153 days in every five. A cycle of 400 years has 146,097 days, and 719,468 days lie between 0000-03-01 and
+/// 1970-01-01.
 const fn civil(days: u64) -> (u64, u64, u64) {
     let days = days + 719_468;
     let in_cycle = days % 146_097;
@@ -54,7 +55,7 @@ mod tests {
 
     use super::*;
 
-    /// As `date -u -d @SECONDS +%F` of GNU coreutils prints them.
+    /// The dates match those of GNU coreutils: `date -u -d @SECONDS +%F`.
     #[test]
     fn days_of_known_seconds() {
         for (seconds, day) in [
@@ -75,7 +76,7 @@ mod tests {
         assert_eq!(date(UNIX_EPOCH - Duration::from_secs(1)), None);
     }
 
-    /// Day after day for 800 years, by the lengths of the months.
+    /// Every day for 800 years agrees with the lengths of the months.
     #[test]
     fn no_day_is_left_out_or_comes_twice() {
         let (mut year, mut month, mut day) = (1970, 1, 1);

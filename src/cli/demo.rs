@@ -1,4 +1,4 @@
-//! `demo`: every print of a made-up weekend, with no question asked.
+//! `demo`: makes every print of a made-up weekend without asking a question.
 
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};

@@ -1,4 +1,4 @@
-//! `explain`: a rule's page, or the list of rules.
+//! `explain`: shows a rule's page, or lists the rules.
 
 use std::fmt::Write as _;
 
@@ -29,7 +29,7 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     Err(failure.near(near, words).hint(words.text("failure-no-rule-hint")))
 }
 
-/// A page as a terminal shows it: headings bold, each paragraph and item wrapped.
+/// Formats a page for a terminal, with bold headings and wrapped paragraphs and list items.
 fn laid_out(page: &Page, width: usize) -> String {
     let bold = Style::new().bold();
     let mut out = format!("{bold}{}{bold:#}\n", page.title);

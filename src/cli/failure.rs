@@ -1,4 +1,4 @@
-//! What can go wrong at the edge, and the exit status each kind has.
+//! Failures of the shell and their exit statuses.
 
 use std::fmt::Write as _;
 use std::io::Write as _;
@@ -6,17 +6,17 @@ use std::process::ExitCode;
 
 use tallywatt::words::Words;
 
-/// The kinds of failure. Their numbers are those of the C library's `sysexits.h` where it has
-/// one, so that scripts can tell them apart; 1 and 2 are left for what `check` finds.
+/// The kinds of failure. Their exit statuses follow the C library's `sysexits.h` where it has one, so that scripts can
+/// tell them apart. 1 and 2 are left for the findings of `check`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Kind {
-    /// The call was wrong.
+    /// The command line was wrong.
     Usage,
-    /// A plan could not be understood.
+    /// A plan could not be read or understood.
     BadPlan,
-    /// Something could not be written, or not printed without loss.
+    /// Something could not be written, or could not be printed without loss.
     CannotWrite,
-    /// The user broke off.
+    /// The user interrupted the program.
     Interrupted,
 }
 
@@ -36,7 +36,7 @@ impl Kind {
 pub(super) struct Failure {
     kind: Kind,
     error: anyhow::Error,
-    /// Shown without a lead-in, because it explains itself (a plan's problems, in place).
+    /// Whether the message is shown without a lead-in because it explains itself, as a plan's problems do in place.
     whole: bool,
     hints: Vec<String>,
 }
@@ -46,7 +46,7 @@ impl Failure {
         Self { kind, error: error.into(), whole: false, hints: Vec::new() }
     }
 
-    /// A failure whose text is finished.
+    /// Creates a failure from a finished message.
     pub(super) fn text(kind: Kind, text: String) -> Self {
         Self::new(kind, anyhow::Error::msg(text))
     }
@@ -61,7 +61,7 @@ impl Failure {
         self
     }
 
-    /// With what was meant, perhaps.
+    /// Adds a hint with the nearest valid name, if there is one.
     pub(super) fn near(self, nearest: Option<&str>, words: &Words) -> Self {
         let Some(nearest) = nearest else {
             return self;
@@ -69,12 +69,12 @@ impl Failure {
         self.hint(words.with("usage-nearest", [("nearest", nearest.into())]))
     }
 
-    /// Its exit status.
+    /// Returns the exit status.
     pub(super) const fn status(&self) -> u8 {
         self.kind.status()
     }
 
-    /// What is said on standard error.
+    /// Returns the text for standard error.
     pub(super) fn shown(&self, words: &Words) -> String {
         let mut text = if self.whole {
             format!("{}\n", self.error.to_string().trim_end())
@@ -87,10 +87,10 @@ impl Failure {
         text
     }
 
-    /// Says it and gives the exit status.
+    /// Prints the failure to standard error and returns its exit status.
     pub(super) fn report(self, words: &Words) -> ExitCode {
         let text = self.shown(words);
-        // There is nowhere left to complain to.
+        // If standard error fails too, there is nowhere left to report it.
         let _ = anstream::stderr().lock().write_all(text.as_bytes());
         self.status().into()
     }

@@ -1,4 +1,4 @@
-//! `learned`: what somebody saw at camp, taken into the plan.
+//! `learned`: adds what somebody saw at camp to the plan.
 
 use std::fmt::Write as _;
 
@@ -17,7 +17,7 @@ use super::{Done, check, prints, width};
 
 pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure> {
     let path = &arguments.plan;
-    // It is written again: no standard input.
+    // The file is written back, so it cannot be standard input.
     let text = store::read_text(path).map_err(|error| prints::stored(&error, Kind::BadPlan, &reader.words))?;
     let before = prints::read(&text, path, &reader.words)?;
     let words = &*reader.of_plan(&before);
@@ -26,7 +26,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
         let (why, instead) = words.unclear(unclear, &path.display().to_string());
         Failure::text(Kind::Usage, why).hint(instead)
     };
-    // A number with two readings is none.
+    // An ambiguous number counts as none.
     let typed = |text: &str| words.plain_numbers(text).ok();
     let seen = learned::understand(&before, &said, &words.vocabulary(), typed).map_err(|error| unclear(&error))?;
     let report = judge::build(&before);
@@ -37,7 +37,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     let today = today.unwrap_or_else(clock::today);
     let line: String = said.chars().filter(|c| !plan::hides(*c)).collect();
     let _ = writeln!(merged, "# {today} {line}");
-    // What this program writes and cannot read would be its own fault; better said now.
+    // A plan that cannot be read back would be this program's own fault, and is better found here.
     let after = prints::read(&merged, path, words)?;
     store::rewrite(path, &text, &merged).map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     let now = judge::build(&after);
@@ -50,12 +50,12 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     };
     say(&words.learned(&learned, &report.figures.loads));
     say("");
-    // Of what the plan cannot know, nobody is told that the prints are still good.
+    // Bad news may change nothing in the plan. Then nobody should hear that the prints are still good.
     let bad_news = learned.signal.is_some() && outdated.is_empty();
     say(&if bad_news { words.text("learned-same") } else { again(&outdated, words) });
     let path = path.display().to_string();
     say(&words.with("learned-wrote", [("path", path.into())]));
-    // Beside a bad reading nothing else counts, and of a plan without dangers nothing is said that sounds like leave.
+    // After a bad reading nothing else counts. With nothing serious left, say nothing that sounds like permission.
     let worst = now.worst();
     let serious = worst.is_some_and(|signal| signal <= Signal::Warning);
     if learned.signal.is_none() && serious {
@@ -64,7 +64,7 @@ pub(super) fn run(arguments: &Learned, reader: &Reader) -> Result<Done, Failure>
     Ok(Done { output, status: check::status(worst).max(check::status(learned.signal)) })
 }
 
-/// Which prints are to be made again.
+/// Says which prints to make again.
 pub(super) fn again(outdated: &print::Outdated, words: &Words) -> String {
     let labels = |key: &str, names: &[String]| {
         let quoted = words.quoted(names.iter().map(String::as_str));

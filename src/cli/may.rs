@@ -1,4 +1,4 @@
-//! `may`: whether some loads may be switched on now.
+//! `may`: says whether some loads may be switched on now.
 
 use std::path::Path;
 
@@ -28,7 +28,7 @@ pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
     Ok(Done { output, status: u8::from(!answer.may) })
 }
 
-/// That the plan comes first, where somebody gave it behind a load.
+/// Adds a hint that the plan comes first, if it was given after a load.
 fn plan_first(arguments: &May, failure: Failure, reader: &Reader) -> Failure {
     let at = arguments.loads.iter().position(|it| !arguments.plan.exists() && Path::new(it).is_file());
     let Some(at) = at else {

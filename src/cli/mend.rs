@@ -1,4 +1,4 @@
-//! `mend`: the cheapest changes that clear a plan, and the changed plan in a new file.
+//! `mend`: finds the cheapest changes that clear a plan, and writes the changed plan to a new file.
 
 use std::fmt::Write as _;
 use std::path::Path;
@@ -16,16 +16,16 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     let (text, plan) = prints::load_text(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
     let unwritten = |error| prints::stored(&error, Kind::CannotWrite, words);
-    // Said before the search, which takes its time, and held to when the file is written.
+    // Checked before the slow search, and again when the file is written.
     arguments.into.as_deref().map_or(Ok(()), store::is_free).map_err(unwritten)?;
     let (report, mended) = mend::advised(&plan, arguments.warnings);
 
     let mut wrote = None;
-    // A plan that nothing is changed in is there already.
+    // A plan that did not change is already in its file.
     let changed = !mended.steps.is_empty();
     if let Some(into) = arguments.into.as_ref().filter(|_| changed) {
         let text = prints::changed(&text, &plan, &mended.plan);
-        // What this program writes and cannot read would be its own fault; better said now.
+        // A plan that cannot be read back would be this program's own fault, and is better found here.
         prints::read(&text, into, words)?;
         store::write_new(into, text.as_bytes()).map_err(unwritten)?;
         wrote = Some(into.display().to_string());

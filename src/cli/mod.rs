@@ -1,7 +1,7 @@
 //! The shell: the only part of the program that reads the environment, prints and exits.
 //!
-//! A command returns what it has to say and an exit status, or a [`Failure`] whose kind decides
-//! the status. Nothing in here computes a number that reaches a label.
+//! A command returns its output and an exit status, or a [`Failure`] whose kind sets the status. Nothing here computes
+//! a number that reaches a label.
 
 mod args;
 mod ask;
@@ -33,11 +33,11 @@ use args::{Arguments, Command};
 use failure::{Failure, Kind};
 use reader::Reader;
 
-/// What a command leaves behind when it went well.
+/// The result of a command that succeeded.
 struct Done {
-    /// For standard output, all at once.
+    /// The text for standard output.
     output: String,
-    /// Exit status.
+    /// The exit status.
     status: u8,
 }
 
@@ -47,8 +47,8 @@ impl Done {
     }
 }
 
-/// Runs the program.
-#[allow(clippy::disallowed_methods)] // the shell's arguments
+/// Runs the program and returns its exit status.
+#[allow(clippy::disallowed_methods)] // only the shell reads the arguments
 pub(crate) fn run() -> ExitCode {
     let raw: Vec<OsString> = std::env::args_os().collect();
     let (reader, lost) = Reader::of(&raw);
@@ -62,7 +62,7 @@ pub(crate) fn run() -> ExitCode {
     };
     let arguments = match arguments {
         Ok(arguments) => arguments,
-        // Help and version are asked for, and are no mistake.
+        // Help and version are not errors.
         Err(error) if !error.use_stderr() => {
             let said = say(&error.render().ansi().to_string(), &words);
             return said.map_or_else(|failure| failure.report(&words), |()| ExitCode::SUCCESS);
@@ -108,7 +108,7 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
     }
 }
 
-/// Writes to standard output. A reader that has seen enough (`| head`) is no mistake.
+/// Writes to standard output. A reader that closes the pipe early (`| head`) is not an error.
 fn say(text: &str, words: &Words) -> Result<(), Failure> {
     let mut out = anstream::stdout().lock();
     let text = match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
@@ -120,11 +120,11 @@ fn say(text: &str, words: &Words) -> Result<(), Failure> {
     Err(Failure::text(Kind::CannotWrite, text))
 }
 
-/// Columns to write in: the terminal's, within what is comfortable to read.
+/// Returns the number of columns to wrap text to: the terminal's, but from 36 to 92.
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
-/// What is most like a text, if anything is like it at all; the first of equals.
+/// Returns the candidate most similar to `text`, the first of equals, or `None` if none is similar enough.
 fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Option<&'c str> {
     const ALIKE: f64 = 0.5;
     let wanted = text.trim().to_lowercase();
@@ -138,7 +138,7 @@ fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Opt
     alike.reduce(|best, next| if next.0 > best.0 { next } else { best }).map(|(_, nearest)| nearest)
 }
 
-/// A command as somebody types it: what has more than plain signs stands in quotation marks.
+/// Formats a command as a user types it, with quotation marks around words that need them.
 fn command(words: &[&str]) -> String {
     let plain = |c: char| c.is_alphanumeric() || "-_./:\\".contains(c);
     let quoted = |word: &&str| match word {
@@ -162,7 +162,7 @@ mod tests {
         assert_eq!(near(""), None);
     }
 
-    /// What is told can be typed as it is told.
+    /// A suggested command can be typed exactly as it is shown.
     #[cfg(unix)]
     #[test]
     fn a_command_is_quoted_where_it_must_be() {

@@ -1,4 +1,4 @@
-//! `print`: the paper. Everything is rendered and checked in memory before a file is touched.
+//! `print`: makes the prints. Everything is rendered and checked in memory before a file is touched.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -41,8 +41,8 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     Ok(Done::saying(output))
 }
 
-/// Writes a set of prints, those of `new` over nothing, and takes out what an earlier one left and this one has no need
-/// of; says so of each.
+/// Writes a set of prints and removes files of an earlier set that this one does not need. Files named in `new` never
+/// replace anything. Returns a message for each file removed.
 pub(super) fn write(
     into: &Path,
     files: &[(String, Vec<u8>)],
@@ -56,7 +56,7 @@ pub(super) fn write(
     Ok(told.map(|name| words.with("print-look-gone", [("file", name.into())])).collect())
 }
 
-/// Says which files were written where, one a line.
+/// Lists the files that were written to a folder, one per line.
 pub(super) fn wrote<N: std::fmt::Display>(into: &Path, names: impl IntoIterator<Item = N>, words: &Words) -> String {
     let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
     let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
@@ -67,8 +67,7 @@ pub(super) fn wrote<N: std::fmt::Display>(into: &Path, names: impl IntoIterator<
     output
 }
 
-/// What there is to tell of the paper: that the card takes more than one sheet, where it does, and how many labels
-/// are used.
+/// Returns what to say about the paper: that the card takes several sheets, if it does, and how many labels are used.
 pub(super) fn told(prints: &Prints, size: print::CardSize, words: &Words) -> Vec<String> {
     let labels = prints.labels.map(|used| {
         let next = used.next.unwrap_or_default();
@@ -78,7 +77,7 @@ pub(super) fn told(prints: &Prints, size: print::CardSize, words: &Words) -> Vec
     sheets.into_iter().chain(labels).collect()
 }
 
-/// That the card takes more than one sheet, and what to do about it, where it does.
+/// Says that the card takes several sheets and what to do about it. `None` if one sheet is enough.
 fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -> Option<String> {
     let key = match size {
         print::CardSize::Sheet | print::CardSize::Phone => "print-card-sheets",
@@ -88,30 +87,30 @@ fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -> Option<St
     (sheets > 1).then(|| words.with(key, [("count", sheets.into())]))
 }
 
-/// That the plan on paper still has dangers, and what to do about it, where it has.
+/// Says that the printed plan still has dangers and what to do about them. `None` if it has none.
 pub(super) fn dangers_left(report: &Report, words: &Words) -> Option<String> {
     let dangers = report.count(Signal::Danger);
     (dangers > 0).then(|| words.with("print-dangers-left", [("count", dangers.into())]))
 }
 
-/// Renders the prints in each of their languages, or says which text does not fit. With the report that
-/// they tell of. `own` is the folder that the templates in `options` are from.
+/// Renders the prints in each of their languages, and returns them with the report they show. Fails if a text does not
+/// fit. `own` is the folder of the templates in `options`.
 pub(super) fn render(
     plan: &Plan,
     reader: &Reader,
     options: &Options,
     own: Option<&Path>,
 ) -> Result<(Prints, Report), Failure> {
-    // The worksheet tells what would clear the plan.
+    // The worksheet shows what would clear the plan.
     let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let mut all = Prints::default();
     for (mark, words) in sets {
         let set = print::prints(plan, &report, &words, options).map_err(|error| refused(&error, own, &screen))?;
-        // Of several languages the one that takes most.
+        // Of several languages, the one that takes the most sheets counts.
         all.card_sheets = all.card_sheets.max(set.card_sheets);
-        // Each language begins at the same label, and has as many.
+        // Every language starts at the same label and has the same number of them.
         all.labels = set.labels;
         let marked = |name: String| {
             let with_tag = mark.as_ref().and_then(|tag| {
@@ -127,7 +126,7 @@ pub(super) fn render(
     Ok((all, report))
 }
 
-/// Letter paper, plain labels with cut marks.
+/// Returns the default options: Letter paper, and plain labels with cut marks.
 pub(super) fn defaults() -> Options {
     Options::default()
 }
@@ -165,7 +164,7 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
     })
 }
 
-/// The user's own templates. A folder with none of those that print is a slip of the pen.
+/// Reads the user's own templates. A folder without any of the templates that are printed is refused as a mistake.
 fn templates(folder: &Path, words: &Words) -> Result<BTreeMap<String, String>, Failure> {
     let own = store::read_folder(folder, "typ").map_err(|error| stored(&error, Kind::Usage, words))?;
     if print::templates().iter().any(|(path, _)| own.contains_key(*path)) {
@@ -186,7 +185,7 @@ const fn document(only: Only) -> Document {
     }
 }
 
-/// A stock that comes with the program, or the user's own file.
+/// Finds a built-in stock by name, or reads the user's own stock from a `.toml` file.
 fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
     let named = if Path::new(name).extension().is_some_and(|extension| extension == "toml") {
         let text = store::read_text(Path::new(name)).map_err(|error| stored(&error, Kind::Usage, words))?;
@@ -204,7 +203,7 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
     })
 }
 
-/// A folder for the prints of the plan in this file, as it is told.
+/// Suggests a folder for the prints of a plan file.
 pub(super) fn folder_for(path: &Path) -> String {
     let stem = path.file_stem().unwrap_or_default();
     format!("tallywatt-{}", interview::stem(&stem.to_string_lossy()))
@@ -216,7 +215,7 @@ fn refused(error: &PrintError, own: Option<&Path>, words: &Words) -> Failure {
         _ => Kind::CannotWrite,
     };
     let failure = Failure::text(kind, error.in_words(words));
-    // Those of another version ask for what is not in the data, or leave out what is.
+    // Templates of another version may ask for data that is missing, or leave out data that is there.
     match own.filter(|_| matches!(error, PrintError::Template { .. })) {
         Some(folder) => {
             let path = folder.display().to_string();
@@ -226,12 +225,12 @@ fn refused(error: &PrintError, own: Option<&Path>, words: &Words) -> Failure {
     }
 }
 
-/// A plan file; `-` is standard input.
+/// Reads a plan file, or standard input for `-`.
 pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
     load_text(path, words).map(|(_, plan)| plan)
 }
 
-/// The same, with its text.
+/// Reads a plan as [`load`] does, and returns its text too.
 pub(super) fn load_text(path: &Path, words: &Words) -> Result<(String, Plan), Failure> {
     let text =
         if path.as_os_str() == "-" { store::read_from(std::io::stdin().lock(), path) } else { store::read_text(path) };
@@ -240,20 +239,20 @@ pub(super) fn load_text(path: &Path, words: &Words) -> Result<(String, Plan), Fa
     Ok((text, plan))
 }
 
-/// The plan of a text that this file has.
+/// Parses the text of the plan file at `path`.
 pub(super) fn read(text: &str, path: &Path, words: &Words) -> Result<Plan, Failure> {
     plan::read(text).map_err(|problems| bad_plan(&problems, text, path, words))
 }
 
-/// The text of a plan file with what was changed in its plan: comments and order stay as they are, as long as that
-/// says the same.
+/// Returns the text of a plan file with the changes from `before` to `after`. Keeps comments and order if the result
+/// still reads as `after`, and writes the plan anew otherwise.
 pub(super) fn changed(text: &str, before: &Plan, after: &Plan) -> String {
     let merged = interview::merge(text, before, after);
     let merged = merged.filter(|merged| plan::read(merged).is_ok_and(|read| read == *after));
     merged.unwrap_or_else(|| plan::write(after))
 }
 
-/// Every problem of a plan, each in its place.
+/// Returns a failure that shows every problem of a plan in place.
 fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
     let path = path.display().to_string();
     let choice = anstream::AutoStream::choice(&std::io::stderr());
@@ -262,7 +261,7 @@ fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Fail
     Failure::text(Kind::BadPlan, text).whole()
 }
 
-/// A file that could not be read or written.
+/// Returns the failure for a file that could not be read or written.
 pub(super) fn stored(error: &StoreError, kind: Kind, words: &Words) -> Failure {
     Failure::text(kind, problem::store(words, error)).whole()
 }

@@ -1,4 +1,4 @@
-//! Who reads: the language of the screen, that of the prints, and the units.
+//! The reader: the language of the screen, the languages of the prints, and the units.
 
 use std::ffi::OsString;
 use std::rc::Rc;
@@ -6,31 +6,28 @@ use std::rc::Rc;
 use tallywatt::plan::Plan;
 use tallywatt::words::{Library, Units, Words};
 
-/// The options that must be known before the arguments are taken apart, because the parser
-/// itself speaks.
+/// An option that is looked up before the arguments are parsed, because the parser's own messages depend on it.
 const LANGUAGE: &str = "--language";
 const UNITS: &str = "--units";
 
-/// The reader.
+/// The languages and units of the person who reads the output.
 pub(super) struct Reader {
-    /// What is said as long as no plan has a language of its own.
+    /// The words for output that does not depend on a plan's language.
     pub(super) words: Rc<Words>,
-    /// Whether the language was asked for, so that no plan changes it.
+    /// Whether the user asked for the language, which then overrides a plan's.
     asked: bool,
     units: Option<Units>,
     /// The languages of the prints, each with its tag.
     prints: Vec<(String, Rc<Words>)>,
 }
 
-/// A language that was asked for and is not there.
+/// A requested language that is not available.
 #[derive(Debug)]
 pub(super) struct NoLanguage(pub(super) String);
 
 impl Reader {
-    /// The reader as the arguments and the locale tell.
-    ///
-    /// # Errors
-    /// With the reader that the locale tells, when the language that was asked for is not there.
+    /// Creates the reader from the arguments and the locale. A requested language that is not available is returned
+    /// beside a reader in the locale's language.
     pub(super) fn of(arguments: &[OsString]) -> (Self, Option<NoLanguage>) {
         let units = value_of(arguments, UNITS).and_then(|name| units_named(&name));
         let asked = value_of(arguments, LANGUAGE);
@@ -51,10 +48,10 @@ impl Reader {
         (reader, lost)
     }
 
-    /// With the languages of the prints.
+    /// Sets the languages of the prints.
     ///
     /// # Errors
-    /// When one of them is not there.
+    /// Returns an error if one of them is not available.
     pub(super) fn printing(mut self, tags: &[String]) -> Result<Self, NoLanguage> {
         for tag in tags {
             let Some(words) = speak(tag, self.units) else {
@@ -67,14 +64,13 @@ impl Reader {
         Ok(self)
     }
 
-    /// The words for what is said about a plan: as asked for, else as the plan says, else those
-    /// of the locale.
+    /// Returns the words for output about a plan: in the requested language, else the plan's, else the locale's.
     pub(super) fn of_plan(&self, plan: &Plan) -> Rc<Words> {
         let own = plan.language.as_deref().filter(|_| !self.asked);
         own.and_then(|tag| speak(tag, self.units)).unwrap_or_else(|| Rc::clone(&self.words))
     }
 
-    /// The words of each set of prints, and what its files are marked with if there are several.
+    /// Returns the words of each set of prints, with a tag for its file names if there are several sets.
     pub(super) fn sets(&self, plan: &Plan) -> Vec<(Option<&str>, Rc<Words>)> {
         match self.prints.as_slice() {
             [] => vec![(None, self.of_plan(plan))],
@@ -90,7 +86,7 @@ fn speak(tag: &str, units: Option<Units>) -> Option<Rc<Words>> {
     Some(Rc::new(Words::of(&chain, units)))
 }
 
-/// The first language of the system's that is there. "C" is the standard's name for none.
+/// Returns the first of the system's languages that is available. "C" and "POSIX" are not languages.
 fn of_locale(units: Option<Units>) -> Option<Rc<Words>> {
     sys_locale::get_locales()
         .take_while(|tag| !matches!(tag.as_str(), "C" | "POSIX"))
@@ -105,7 +101,7 @@ pub(super) fn units_named(name: &str) -> Option<Units> {
     }
 }
 
-/// The value of an option, wherever it stands before a lone `--`.
+/// Returns the value of an option that stands anywhere before a lone `--`.
 fn value_of(arguments: &[OsString], option: &str) -> Option<String> {
     let mut rest = arguments.iter().map(|argument| argument.to_string_lossy()).take_while(|argument| argument != "--");
     while let Some(argument) = rest.next() {

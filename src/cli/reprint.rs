@@ -1,4 +1,4 @@
-//! `reprint`: what was printed of one plan and says something else in another.
+//! `reprint`: lists the prints of one plan that another plan makes outdated.
 
 use tallywatt::judge;
 use tallywatt::print;

@@ -1,4 +1,4 @@
-//! `templates`: what the prints are made with, in a folder, to be changed and printed with.
+//! `templates`: writes the templates of the prints into a folder, to be changed and printed with.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -16,7 +16,7 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure>
     let unwritten = |error| prints::stored(&error, Kind::CannotWrite, words);
     let mut folders: BTreeMap<&Path, Vec<(&str, &str)>> = BTreeMap::new();
     for (path, text) in print::templates() {
-        // Never over a file: it may be the template that somebody changed.
+        // Never replace a file: it may be a template that the user changed.
         store::is_free(&arguments.into.join(path)).map_err(unwritten)?;
         let path = Path::new(path);
         if let (Some(folder), Some(name)) = (path.parent(), path.file_name().and_then(|n| n.to_str())) {

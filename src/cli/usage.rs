@@ -1,4 +1,4 @@
-//! A call that cannot be understood, in the reader's words.
+//! Command lines that cannot be understood, explained in the reader's language.
 
 use std::ffi::OsStr;
 use std::path::Path;
@@ -11,7 +11,7 @@ use super::failure::{Failure, Kind};
 use super::reader::NoLanguage;
 use super::{Done, args, command, nearest};
 
-/// What the parser found wrong with a call.
+/// Turns an error of the argument parser into a failure with hints.
 pub(super) fn failure(error: &clap::Error, call: &[impl AsRef<OsStr>], words: &Words) -> Failure {
     let of = |kind| error.get(kind).map(plain).unwrap_or_default();
     let mut argument = of(ContextKind::InvalidArg);
@@ -66,14 +66,14 @@ pub(super) fn failure(error: &clap::Error, call: &[impl AsRef<OsStr>], words: &W
     if let Some(nearest) = nearest {
         return failure.near(Some(&nearest), words);
     }
-    // Its own options stand on the page of the command.
+    // The options of a command are listed on its own help page.
     let known = |word: &&str| EXAMPLES.iter().any(|(name, _)| name == word);
     let called = call.iter().skip(1).filter_map(|word| word.as_ref().to_str()).find(known);
     let help: Vec<&str> = ["tallywatt"].into_iter().chain(called).chain(["--help"]).collect();
     failure.hint(words.with("usage-help", [("help", help.join(" ").into())]))
 }
 
-/// The help of a command, or of the whole.
+/// Returns the help of a command, or of the program itself.
 pub(super) fn help(asked: Option<&str>, words: &Words) -> Result<Done, Failure> {
     let mut all = args::command(words, true);
     let Some(name) = asked else {
@@ -87,14 +87,14 @@ pub(super) fn help(asked: Option<&str>, words: &Words) -> Result<Done, Failure> 
     Err(failure.near(near, words))
 }
 
-/// A language that is not there.
+/// Returns the failure for a language that is not available.
 pub(super) fn no_language(lost: &NoLanguage, words: &Words) -> Failure {
     let allowed = Library::built_in().offered().collect::<Vec<_>>().join(", ");
     Failure::text(Kind::Usage, words.with("usage-no-language", [("tag", lost.0.as_str().into())]))
         .hint(words.with("usage-allowed", [("allowed", allowed.into())]))
 }
 
-/// Answers for a command that asks nothing.
+/// Returns the failure for answers given to a command that asks nothing.
 pub(super) fn answers_elsewhere(words: &Words) -> Failure {
     Failure::text(Kind::Usage, words.text("usage-answers"))
 }
@@ -117,7 +117,7 @@ fn plain(value: &ContextValue) -> String {
 mod tests {
     use super::*;
 
-    /// The options of a command stand on its own page of help. Near miss: of none.
+    /// The hint names the help page of the command. Near miss: without a command, it names the program's.
     #[test]
     fn the_hint_names_the_page_that_has_the_options() {
         let words = Words::english();

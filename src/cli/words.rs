@@ -1,5 +1,5 @@
-//! `words`: for those who translate. The sheet on which a native speaker sees every message side
-//! by side, and what is wrong with a language as far as a program can tell.
+//! `words`: helps translators. Makes the sheet on which a native speaker sees every message side by side, and checks a
+//! language as far as a program can.
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
@@ -36,8 +36,8 @@ pub(super) fn run(arguments: &Arguments, words: &Words) -> Result<Done, Failure>
     }
 }
 
-/// Every problem on a line of its own. What is only missing is counted by file: a draft lacks
-/// much, and nobody reads a thousand lines.
+/// Lists each problem on a line of its own. Missing messages are only counted by file, because a draft lacks many and
+/// nobody reads a thousand lines.
 fn check(library: &Library, tags: &[&str], words: &Words) -> Done {
     let mut output = String::new();
     let mut status = 0;
@@ -73,7 +73,7 @@ fn check(library: &Library, tags: &[&str], words: &Words) -> Done {
     Done { output, status }
 }
 
-/// The language folders of a folder on disk.
+/// Reads the language folders in a folder on disk.
 fn read(folder: &Path, words: &Words) -> Result<Library, Failure> {
     let unreadable = |error| stored(&StoreError::read(folder, Fault::System(error)), Kind::Usage, words);
     let mut library = Library::default();

@@ -562,7 +562,7 @@ impl Cord {
     /// The length up to which a cord counts as uncoiled: nobody coils 2 m.
     pub const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 
-    /// Whether it is used coiled, or on its reel. A cord that is too short to coil never is, whatever the plan says.
+    /// Whether the cord is used coiled or on its reel. A cord too short to coil never is, whatever the plan says.
     #[must_use]
     pub fn is_coiled(&self) -> Answer<bool> {
         let short = self.length.known().is_some_and(|length| *length <= Self::TOO_SHORT_TO_COIL);

@@ -1,12 +1,11 @@
 //! Plans, prints and drafts on disk. Part of the shell: the only place that writes files.
 //!
-//! A file is first written whole under another name beside its place, brought to the disk, and
-//! then renamed into place, so that whoever looks, and whatever fails, there is the old file or
-//! the new one and never half of either.
+//! A file is first written in full under a temporary name beside its destination, synced to disk, and then renamed into
+//! place. At any moment, and whatever fails, the destination is the old file or the new one and never half of either.
 //!
-//! Nothing of the user's is lost: a file is written where nothing stands ([`write_new`]), over what
-//! was read from it ([`rewrite`]), or into a folder of prints over what this program wrote there
-//! itself, as it is now ([`write_set`]). Nobody else can write over a file.
+//! No work of the user's is lost. A file is written where there is none ([`write_new`]), over the text that was read
+//! from it ([`rewrite`]), or into a folder of prints over unchanged files that this program wrote there
+//! ([`write_set`]). Code outside this crate has no other way to write over a file.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -20,15 +19,14 @@ use tempfile::{Builder, NamedTempFile, TempPath};
 
 use super::Id;
 
-/// The largest plan file that is read, in bytes. A plan with every part it may have is far
-/// smaller.
+/// The largest plan file that is read, in bytes. A plan with the most parts it may have is far smaller.
 pub const LARGEST_PLAN: u64 = 4 * 1024 * 1024;
 
-/// How the name begins and ends of a file that is being written.
+/// The prefix and suffix of the name of a file that is being written.
 const HALF: (&str, &str) = (".tallywatt-", ".part");
 
-/// Why a file could not be read or written. The words are the message [`StoreError::key`], given
-/// `path`, `reason` and `line`; see [`crate::words::problem::store`].
+/// Why a file could not be read or written. The text is the message [`StoreError::key`] with the values `path`,
+/// `reason` and `line`; see [`crate::words::problem::store`].
 #[derive(Debug, thiserror::Error)]
 #[error("{}: {}", self.path.display(), self.key())]
 pub struct StoreError {
@@ -36,32 +34,32 @@ pub struct StoreError {
     pub path: PathBuf,
     /// Whether it was to be written.
     pub writing: bool,
-    /// What is the matter with it.
+    /// What is wrong with it.
     pub fault: Fault,
 }
 
-/// What is the matter with a file.
+/// What is wrong with a file.
 #[derive(Debug)]
 pub enum Fault {
-    /// The system refused.
+    /// The system reported an error.
     System(io::Error),
     /// It is a folder.
     Folder,
-    /// There is something of that name, which was to be new.
+    /// Something of that name exists, but the file was to be new.
     Exists,
     /// It is not what this program wrote there.
     NotOurs,
-    /// It is not what was read from it any more.
+    /// It no longer holds what was read from it.
     Changed,
-    /// It is a pipe, and nobody writes to it.
+    /// It is a named pipe that nobody writes to.
     Silent,
-    /// Its name cannot be that of a file here.
+    /// Its name is not a valid file name here.
     Name,
     /// It is larger than [`LARGEST_PLAN`].
     TooLarge,
-    /// It is no UTF-8 text from this line on.
+    /// It is not UTF-8 text.
     NotText {
-        /// Counted from one.
+        /// The first line that is not, counting from 1.
         line: usize,
     },
     /// Another run of the program has this draft open.
@@ -69,7 +67,7 @@ pub enum Fault {
 }
 
 impl StoreError {
-    /// It could not be read.
+    /// Creates the error of a file that could not be read.
     #[must_use]
     pub fn read(path: &Path, fault: Fault) -> Self {
         Self { path: path.to_owned(), writing: false, fault }
@@ -79,7 +77,7 @@ impl StoreError {
         Self { path: path.to_owned(), writing: true, fault }
     }
 
-    /// Its message key.
+    /// Returns the message key.
     #[must_use]
     pub fn key(&self) -> &'static str {
         match &self.fault {
@@ -99,7 +97,7 @@ impl StoreError {
                 ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-full",
                 ErrorKind::IsADirectory => "store-is-a-folder",
                 ErrorKind::NotADirectory => "store-not-a-folder",
-                // Where a folder is to be made.
+                // A file stands where a folder was to be made.
                 ErrorKind::AlreadyExists if self.writing => "store-not-a-folder",
                 _ if self.writing => "store-cannot-write",
                 _ => "store-cannot-read",
@@ -108,11 +106,11 @@ impl StoreError {
     }
 }
 
-/// The text of a plan file: bounded, UTF-8, without the byte order mark that some editors put
-/// before it.
+/// Reads a text file such as a plan: UTF-8, at most [`LARGEST_PLAN`] bytes, without the byte order mark that some
+/// editors add.
 ///
 /// # Errors
-/// When there is no such file, or it is no text or too large.
+/// Returns an error if there is no such file, or it is not text or too large.
 pub fn read_text(path: &Path) -> Result<String, StoreError> {
     let file = open(path)?;
     if file.metadata().is_ok_and(|about| about.is_dir()) {
@@ -121,21 +119,21 @@ pub fn read_text(path: &Path) -> Result<String, StoreError> {
     read_from(file, path)
 }
 
-/// How long somebody may take to begin to write to a pipe with a name.
+/// How long to wait for a writer to open a named pipe.
 #[cfg(unix)]
 const BEGINS: Duration = Duration::from_secs(5);
 
-/// The file, to be read. A pipe with a name opens once somebody writes to it, which may be never.
+/// Opens a file for reading. A named pipe opens only when somebody writes to it, so it is given up after five seconds.
 ///
 /// # Errors
-/// When it is not there, or cannot be read.
+/// Returns an error if the file does not exist or cannot be read, or nobody writes to the pipe.
 pub fn open(path: &Path) -> Result<File, StoreError> {
     let fail = |error| StoreError::read(path, Fault::System(error));
     #[cfg(unix)]
     if fs::metadata(path).is_ok_and(|about| std::os::unix::fs::FileTypeExt::is_fifo(&about.file_type())) {
         let (send, opened) = std::sync::mpsc::channel();
         let pipe = path.to_owned();
-        // It waits on where nobody comes; the program does not.
+        // If nobody writes, this thread waits on but the program does not.
         thread::spawn(move || send.send(File::open(pipe)));
         let opened = opened.recv_timeout(BEGINS).map_err(|_| StoreError::read(path, Fault::Silent))?;
         return opened.map_err(fail);
@@ -143,10 +141,10 @@ pub fn open(path: &Path) -> Result<File, StoreError> {
     File::open(path).map_err(fail)
 }
 
-/// The same from any reader, such as the standard input; `path` is what errors call it.
+/// Reads text from any reader, such as standard input, as [`read_text`] does. `path` is its name in errors.
 ///
 /// # Errors
-/// When it cannot be read, or is no text or too large.
+/// Returns an error if it cannot be read, or is not text or too large.
 pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
     let mut bytes = Vec::new();
     reader
@@ -167,13 +165,13 @@ pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
     })
 }
 
-/// The text of every file below a folder whose name ends in `.` and `end`, by its path in the
-/// folder, with `/` between its parts.
+/// Reads every file below a folder whose name ends in `.` and `end`. Returns the texts by their paths in the folder,
+/// with `/` as the separator.
 ///
 /// # Errors
-/// When the folder or one of these files cannot be read.
+/// Returns an error if the folder or one of these files cannot be read.
 pub fn read_folder(dir: &Path, end: &str) -> Result<BTreeMap<String, String>, StoreError> {
-    // Deeper than anybody keeps templates, and than a link that leads back up can lead astray.
+    // Deeper than anyone keeps templates, and a limit for links that lead back up.
     const DEEPEST: usize = 4;
     let mut texts = BTreeMap::new();
     let mut folders = vec![(dir.to_owned(), String::new(), 0)];
@@ -197,11 +195,11 @@ pub fn read_folder(dir: &Path, end: &str) -> Result<BTreeMap<String, String>, St
     Ok(texts)
 }
 
-/// Writes a file whole or not at all. A file that was there keeps its permissions; a link stays
-/// a link and what it points to is replaced. For files that are nobody else's.
+/// Writes a file in full or not at all. An existing file keeps its permissions. A link stays a link, and its target is
+/// replaced. Only for files that belong to this program.
 ///
 /// # Errors
-/// When the file cannot be written; what was there is then unchanged.
+/// Returns an error if the file cannot be written. Its old contents are then unchanged.
 pub(crate) fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     let path = &real(path);
     let _held = hold(folder_of(path));
@@ -211,10 +209,10 @@ pub(crate) fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> 
     Ok(())
 }
 
-/// The same, of a text file that holds what was read from it, or is gone.
+/// Replaces a text file in full or not at all, provided that it still holds `read` or is gone.
 ///
 /// # Errors
-/// When it holds something else by now, or cannot be written.
+/// Returns an error if it holds something else by now, or cannot be written.
 pub fn rewrite(path: &Path, read: &str, now: &str) -> Result<(), StoreError> {
     let stands = match read_text(path) {
         Err(StoreError { fault: Fault::System(error), .. }) if error.kind() == ErrorKind::NotFound => true,
@@ -226,10 +224,10 @@ pub fn rewrite(path: &Path, read: &str, now: &str) -> Result<(), StoreError> {
     write_atomic(path, now.as_bytes())
 }
 
-/// Whether nothing stands there, a link neither.
+/// Checks that nothing exists at the path, not even a link.
 ///
 /// # Errors
-/// When something does, or nobody can tell.
+/// Returns an error if something does, or if that cannot be determined.
 pub fn is_free(path: &Path) -> Result<(), StoreError> {
     match path.symlink_metadata() {
         Ok(_) => Err(StoreError::write(path, Fault::Exists)),
@@ -238,11 +236,10 @@ pub fn is_free(path: &Path) -> Result<(), StoreError> {
     }
 }
 
-/// Writes a file that is not there yet, whole or not at all. Whatever comes to stand there
-/// meanwhile, a link too, is left as it is.
+/// Writes a new file in full or not at all. Anything that appears there in the meantime, even a link, is left alone.
 ///
 /// # Errors
-/// When there is something of that name, or the file cannot be written.
+/// Returns an error if something of that name exists, or the file cannot be written.
 pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     let _held = hold(folder_of(path));
     let waiting = prepare_new(path, bytes)?;
@@ -251,11 +248,10 @@ pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
-/// Writes a set of new files into a folder, which is made if it is not there: all of them, or none
-/// if one of them is there already.
+/// Writes a set of new files into a folder, which is created if necessary. Writes none of them if one already exists.
 ///
 /// # Errors
-/// When one of them is there, or cannot be written, with its path.
+/// Returns an error if a file exists or cannot be written. The error has its path.
 pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     dir: &Path,
     files: impl IntoIterator<Item = (N, B)>,
@@ -270,7 +266,7 @@ pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     let mut written = Vec::new();
     for (file, path) in waiting {
         if let Err(error) = settle_new(file, &path) {
-            // They are ours, of this moment.
+            // This call created these files.
             for path in written {
                 let _ = fs::remove_file(path);
             }
@@ -282,30 +278,33 @@ pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
     Ok(())
 }
 
-/// What a folder of prints is to hold.
+/// What to write into a folder of prints, and what to remove from it.
 #[derive(Clone, Copy, Debug)]
 pub struct Set<'a> {
-    /// The files, by their names.
+    /// The files, by name.
     pub files: &'a [(String, Vec<u8>)],
-    /// Those of them that are written over nothing: they may hold somebody's work even if this program wrote them.
+    /// The names of files that never replace anything, because a file there may hold someone's work even if this
+    /// program wrote it.
     pub new: &'a [&'a str],
-    /// What an earlier set may have left, and this one has no need of.
+    /// The names of files that an earlier set may have left and this one does not need.
     pub needless: &'a [String],
 }
 
-/// Writes a set of files into a folder, which is made if it is not there. Every one is written under another name
-/// first, so that a full disk leaves the old set whole; then those of the old set that it replaces are taken away,
-/// and then the new ones get their names. Whoever stops it at any moment finds no two of different sets. Gives the
-/// names of what was needless and is gone.
+/// Writes a set of files into a folder, which is created if necessary. Returns the names of the needless files that
+/// were removed.
+///
+/// Every file is first written under a temporary name, so that a full disk leaves the old set complete. Then the old
+/// files that are replaced are moved away, and the new ones get their names. Whenever the run is stopped, the folder
+/// never holds files of two different sets.
 ///
 /// # Errors
-/// When one of them stands there and is not what this program wrote, or cannot be written or taken away; with its
-/// path. The old set is then whole.
+/// Returns an error if a file cannot be written or removed, or exists and is not what this program wrote. The error has
+/// its path, and the old set is then complete.
 pub fn write_set(dir: &Path, set: Set<'_>) -> Result<Vec<String>, StoreError> {
     write_set_seen(dir, set, &mut || ())
 }
 
-/// As [`write_set`], seen after every step that changes a name.
+/// Does the work of [`write_set`], and calls `seen` after every step that changes a name.
 fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Vec<String>, StoreError> {
     fs::create_dir_all(dir).map_err(|error| StoreError::write(dir, Fault::System(error)))?;
     let _held = hold(dir);
@@ -317,14 +316,14 @@ fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Ve
         let path = file_in(dir, name)?;
         let new = set.new.contains(&name.as_str());
         match stands(&path)? {
-            // Word for word what it is to be: it may be somebody's own, and stays at every moment.
+            // A file that already has the right contents may be someone's own, and is never touched.
             Some(found) if found == *bytes => continue,
             Some(_) if new => return Err(StoreError::write(&path, Fault::Exists)),
             Some(found) if before.has(name, &found) => old.push(path.clone()),
             Some(_) => return Err(StoreError::write(&path, Fault::NotOurs)),
             None => {}
         }
-        // What may hold somebody's work is never this program's to replace.
+        // A file that may hold someone's work is never listed as this program's, so it is never replaced.
         if !new {
             after.put(name, bytes);
         }
@@ -341,7 +340,7 @@ fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Ve
             gone.push(name.clone());
         }
     }
-    // Until all of it is done, what stands there is of either.
+    // Until the swap is done, the folder may hold files of either set, so the list has both.
     before.with(&after).write(&list)?;
     swap(waiting, old, seen)?;
     after.write(&list)?;
@@ -349,7 +348,7 @@ fn write_set_seen(dir: &Path, set: Set<'_>, seen: &mut dyn FnMut()) -> Result<Ve
     Ok(gone)
 }
 
-/// Takes the old ones away and puts the new ones there; or else leaves the old ones as they were.
+/// Moves the old files away and renames the new ones into place. If that fails, restores the old ones.
 fn swap(new: Vec<(NamedTempFile, PathBuf)>, old: Vec<PathBuf>, seen: &mut dyn FnMut()) -> Result<(), StoreError> {
     let mut away: Vec<(TempPath, PathBuf)> = Vec::new();
     let mut there: Vec<PathBuf> = Vec::new();
@@ -380,16 +379,16 @@ fn swap(new: Vec<(NamedTempFile, PathBuf)>, old: Vec<PathBuf>, seen: &mut dyn Fn
     done
 }
 
-/// The bytes of a file that is no link; nothing where none is.
+/// Returns the contents of a regular file, or `None` if nothing is there. Refuses links.
 fn stands(path: &Path) -> Result<Option<Vec<u8>>, StoreError> {
-    /// More than any print takes.
+    /// More than any print needs.
     const MOST: u64 = 64 << 20;
     let fail = |error| StoreError::write(path, Fault::System(error));
     match fs::symlink_metadata(path) {
         Err(error) if error.kind() == ErrorKind::NotFound => return Ok(None),
         Err(error) => return Err(fail(error)),
         Ok(about) if about.is_dir() => return Err(StoreError::write(path, Fault::Folder)),
-        // A link is somebody's own, and leads out of the folder.
+        // A link is someone's own and leads out of the folder.
         Ok(about) if !about.is_file() || about.len() > MOST => return Err(StoreError::write(path, Fault::NotOurs)),
         Ok(_) => {}
     }
@@ -398,14 +397,14 @@ fn stands(path: &Path) -> Result<Option<Vec<u8>>, StoreError> {
     read.map(|_| Some(bytes)).map_err(fail)
 }
 
-/// The list of what this program wrote into a folder of prints, in that folder.
+/// The name of the file, in a folder of prints, that lists what this program wrote there.
 const LIST: &str = ".tallywatt";
 
-/// Its first line.
+/// The first line of the list.
 const HEAD: &str =
     "# What tallywatt wrote here: it writes over nothing else, and over nothing that was changed since.\n";
 
-/// What this program wrote into a folder: sums of the bytes of files, with their names.
+/// The files that this program wrote into a folder, as checksums of their contents with their names.
 #[derive(Clone, Default)]
 struct Written(BTreeSet<(String, String)>);
 
@@ -433,7 +432,7 @@ impl Written {
         self.0.contains(&(sum(bytes), name.to_owned()))
     }
 
-    /// This is what stands under that name.
+    /// Records the current contents of a file.
     fn put(&mut self, name: &str, bytes: &[u8]) {
         self.0.retain(|(_, it)| it != name);
         self.0.insert((sum(bytes), name.to_owned()));
@@ -444,14 +443,14 @@ impl Written {
     }
 }
 
-/// Tells bytes from any that somebody made of them, and is the same in every build: Fowler, Noll and Vo, FNV-1a,
-/// 64 bits, and how many there are.
+/// Returns a checksum that detects a user's changes and is the same in every build: the 64-bit Fowler-Noll-Vo hash
+/// FNV-1a, and the number of bytes.
 fn sum(bytes: &[u8]) -> String {
     let step = |hash: u64, byte: &u8| (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
     format!("{:016x}-{}", bytes.iter().fold(0xcbf2_9ce4_8422_2325, step), bytes.len())
 }
 
-/// The path of a file right in a folder.
+/// Returns the path of a file directly in a folder.
 fn file_in(dir: &Path, name: &str) -> Result<PathBuf, StoreError> {
     let path = dir.join(name);
     let parts = Path::new(name).components().count();
@@ -462,7 +461,7 @@ fn file_in(dir: &Path, name: &str) -> Result<PathBuf, StoreError> {
     }
 }
 
-/// Where a write to this path ends up, links followed.
+/// Returns the path that a write ends up at, with links followed.
 fn real(path: &Path) -> PathBuf {
     match fs::symlink_metadata(path) {
         Ok(about) if about.is_symlink() => fs::canonicalize(path).unwrap_or_else(|_| path.to_owned()),
@@ -477,7 +476,7 @@ fn folder_of(path: &Path) -> &Path {
     }
 }
 
-/// The bytes in a file of another name beside the path, on the disk.
+/// Writes the bytes to a temporary file beside the path and syncs it to disk.
 fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     let fail = |error| StoreError::write(path, Fault::System(error));
     let before = fs::metadata(path).ok();
@@ -488,7 +487,7 @@ fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
         return Err(StoreError::write(path, Fault::Name));
     }
     if before.as_ref().is_some_and(|about| about.permissions().readonly()) {
-        // Renaming over it would succeed, but its owner has said that it is not to be changed.
+        // Renaming over the file would succeed, but its owner made it read-only.
         return Err(fail(ErrorKind::PermissionDenied.into()));
     }
     let mut file = half().tempfile_in(folder_of(path)).map_err(fail)?;
@@ -500,14 +499,14 @@ fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     Ok(file)
 }
 
-/// A file of another name.
+/// Returns a builder for temporary files.
 fn half() -> Builder<'static, 'static> {
     let mut builder = Builder::new();
     builder.prefix(HALF.0).suffix(HALF.1);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
-        // As any new file: the user's mask takes away from it.
+        // The permissions of any new file, from which the user's umask is taken.
         builder.permissions(fs::Permissions::from_mode(0o666));
     }
     builder
@@ -517,14 +516,14 @@ fn settle(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
     file.persist(path).map(drop).map_err(|failed| StoreError::write(path, Fault::System(failed.error)))
 }
 
-/// As [`prepare`], for a path where nothing stands: seen before anything is written, so that the
-/// usual case needs no room on the disk to be refused.
+/// Does the same as [`prepare`] for a path where nothing exists. Checks that first, so that refusing an existing file
+/// usually needs no disk space.
 fn prepare_new(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     is_free(path)?;
     prepare(path, bytes)
 }
 
-#[allow(clippy::disallowed_methods)] // takes a name; what is written goes over it as a whole
+#[allow(clippy::disallowed_methods)] // only takes the name: the contents replace it as a whole
 fn settle_new(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
     let exists = |error: &io::Error| error.kind() == ErrorKind::AlreadyExists;
     let failed = match file.persist_noclobber(path) {
@@ -534,8 +533,8 @@ fn settle_new(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
         }
         Err(failed) => failed,
     };
-    // Some file systems can neither rename to a free name only nor have two names for a file, as
-    // those of memory cards. There the name is taken first, which any can do for one alone.
+    // Some file systems, such as those of memory cards, can neither rename without replacing nor create hard links.
+    // Creating an empty file takes the name on any of them.
     match File::create_new(path) {
         Ok(_) => settle(failed.file, path).inspect_err(|_| {
             let _ = fs::remove_file(path);
@@ -545,8 +544,8 @@ fn settle_new(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
     }
 }
 
-/// Brings the renaming itself to the disk. Not every system can, and the file is whole either
-/// way, so a refusal is no error.
+/// Syncs the rename to disk. Not every system can do this, and the file is complete either way, so a failure is not an
+/// error.
 fn sync_folder(folder: &Path) {
     #[cfg(unix)]
     if let Ok(folder) = File::open(folder) {
@@ -556,9 +555,11 @@ fn sync_folder(folder: &Path) {
     let _ = folder;
 }
 
-/// Has a folder to itself until it is dropped, or the process ends in whatever way, and sweeps up what runs that were
-/// killed left half written. Another run writes for a moment, which is waited for. Without a lock, as on some shared
-/// file systems, it is written all the same, and what is an hour old is nobody's.
+/// Locks a folder and removes partial files that killed runs left there. The lock lasts until the returned file is
+/// dropped or the process ends.
+///
+/// Waits about a second for another run to finish writing. Without the lock, as on some shared file systems, writing
+/// goes on, and only partial files older than an hour are removed.
 #[allow(clippy::disallowed_methods)] // the age of a file on disk, which no plan depends on
 fn hold(folder: &Path) -> Option<File> {
     let held = lock(folder);
@@ -570,14 +571,14 @@ fn hold(folder: &Path) -> Option<File> {
     for half in halves {
         let age = || half.metadata().ok()?.modified().ok()?.elapsed().ok();
         if held.is_some() || age().is_some_and(|age| age.as_secs() > 3600) {
-            // If it cannot be removed, it does no harm.
+            // A file that cannot be removed does no harm.
             let _ = fs::remove_file(half.path());
         }
     }
     held
 }
 
-/// The folder, locked for this process, where the system can do that.
+/// Locks the folder for this process. `None` if the system cannot, or if another run keeps the lock for a second.
 fn lock(folder: &Path) -> Option<File> {
     let folder = File::open(folder).ok()?;
     for _ in 0..100 {
@@ -599,14 +600,14 @@ pub struct Drafts {
 /// A draft in the list.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct DraftEntry {
-    /// Its name.
+    /// The name of the draft.
     pub name: Id,
-    /// When it was last saved, if the system tells.
+    /// When it was last saved, if the system knows.
     pub saved: Option<SystemTime>,
 }
 
-/// A draft that this run of the program has to itself. Another run that opens it is refused until
-/// this is dropped, or the process ends in whatever way: the lock is the system's.
+/// A draft that only this run of the program has open. Other runs cannot open it until this is dropped or the process
+/// ends, because the lock is the operating system's.
 #[derive(Debug)]
 pub struct Draft {
     name: Id,
@@ -616,29 +617,29 @@ pub struct Draft {
 }
 
 impl Drafts {
-    /// Drafts under this folder for application data.
+    /// Returns the drafts under this folder for application data.
     #[must_use]
     pub fn at(data: &Path) -> Self {
         Self { folder: data.join("drafts") }
     }
 
-    /// Drafts where the platform keeps application data. `None` if it has no such place, as for a
-    /// user without a home.
+    /// Returns the drafts where the platform keeps application data. `None` if there is no such place, as for a user
+    /// without a home directory.
     #[must_use]
     pub fn usual() -> Option<Self> {
         directories::ProjectDirs::from("", "", "tallywatt").map(|dirs| Self::at(dirs.data_dir()))
     }
 
-    /// The folder.
+    /// Returns the folder.
     #[must_use]
     pub fn folder(&self) -> &Path {
         &self.folder
     }
 
-    /// All drafts, the last saved first.
+    /// Lists all drafts, last saved first.
     ///
     /// # Errors
-    /// When the folder is there and cannot be read.
+    /// Returns an error if the folder exists and cannot be read.
     pub fn list(&self) -> Result<Vec<DraftEntry>, StoreError> {
         let fail = |error| StoreError::read(&self.folder, Fault::System(error));
         drop(hold(&self.folder));
@@ -660,17 +661,16 @@ impl Drafts {
         Ok(drafts)
     }
 
-    /// Begins a draft for this run alone, under a name that no draft has: the stem itself, or
-    /// with a number after it.
+    /// Begins a draft that only this run has open, under a free name: the stem, or the stem with a number appended.
     ///
     /// # Errors
-    /// When the folder cannot be made.
+    /// Returns an error if the folder cannot be created.
     pub fn begin(&self, stem: &Id) -> Result<Draft, StoreError> {
         let head: String = stem.as_str().chars().take(Id::LONGEST - 8).collect();
         let numbered = (2_usize..).filter_map(|number| Id::new(&format!("{head}-{number}")));
         for name in std::iter::once(stem.clone()).chain(numbered) {
             match self.open(&name) {
-                // Another run may begin at the same moment and be first to a name.
+                // Another run may begin a draft at the same moment and take the name first.
                 Err(StoreError { fault: Fault::InUse, .. }) => {}
                 Ok(draft) if draft.path.exists() => {}
                 other => return other,
@@ -679,11 +679,11 @@ impl Drafts {
         self.open(stem)
     }
 
-    /// Opens a draft, new or old, for this run alone.
+    /// Opens a new or existing draft for this run only.
     ///
     /// # Errors
-    /// When another run has it open, or the folder cannot be made.
-    #[allow(clippy::disallowed_methods)] // a lock is empty
+    /// Returns an error if another run has it open, or the folder cannot be created.
+    #[allow(clippy::disallowed_methods)] // a lock file is empty
     pub fn open(&self, name: &Id) -> Result<Draft, StoreError> {
         let path = self.folder.join(format!("{name}.toml"));
         let fail = |error| StoreError::write(&path, Fault::System(error));
@@ -695,7 +695,7 @@ impl Drafts {
             .open(self.folder.join(format!(".{name}.lock")))
             .map_err(fail)?;
         match lock.try_lock() {
-            // A file system without locks, as some shared ones: better no lock than no draft.
+            // Some shared file systems have no locks. A draft without a lock is better than no draft.
             Ok(()) | Err(fs::TryLockError::Error(_)) => {}
             Err(fs::TryLockError::WouldBlock) => {
                 return Err(StoreError::write(&path, Fault::InUse));
@@ -706,22 +706,22 @@ impl Drafts {
 }
 
 impl Draft {
-    /// Its name.
+    /// Returns the name of the draft.
     #[must_use]
     pub const fn name(&self) -> &Id {
         &self.name
     }
 
-    /// Its file.
+    /// Returns the path of its file.
     #[must_use]
     pub fn path(&self) -> &Path {
         &self.path
     }
 
-    /// Its text; `None` if it was never saved.
+    /// Returns its text, or `None` if it was never saved.
     ///
     /// # Errors
-    /// When there is a file that cannot be read.
+    /// Returns an error if there is a file that cannot be read.
     pub fn load(&self) -> Result<Option<String>, StoreError> {
         match read_text(&self.path) {
             Err(StoreError { fault: Fault::System(error), .. }) if error.kind() == ErrorKind::NotFound => Ok(None),
@@ -729,18 +729,18 @@ impl Draft {
         }
     }
 
-    /// Saves it.
+    /// Saves its text.
     ///
     /// # Errors
-    /// When it cannot be written; what was saved before is then unchanged.
+    /// Returns an error if it cannot be written. What was saved before is then unchanged.
     pub fn save(&self, text: &str) -> Result<(), StoreError> {
         write_atomic(&self.path, text.as_bytes())
     }
 
-    /// Removes it for good.
+    /// Removes its file for good.
     ///
     /// # Errors
-    /// When it is there and cannot be removed.
+    /// Returns an error if the file exists and cannot be removed.
     pub fn remove(self) -> Result<(), StoreError> {
         match fs::remove_file(&self.path) {
             Err(error) if error.kind() != ErrorKind::NotFound => {
@@ -760,7 +760,7 @@ mod tests {
         tempfile::tempdir().unwrap()
     }
 
-    /// The names in a folder, hidden ones too.
+    /// Returns the names in a folder, including hidden ones.
     fn names(folder: &Path) -> Vec<String> {
         let mut names: Vec<String> =
             fs::read_dir(folder).unwrap().map(|entry| entry.unwrap().file_name().into_string().unwrap()).collect();
@@ -814,7 +814,7 @@ mod tests {
         assert_eq!(names(dir.path()), ["fixed.toml"]);
     }
 
-    /// Files of a set, each of so many letters.
+    /// Returns the files of a set from their names and texts.
     fn files(all: &[(&str, &str)]) -> Vec<(String, Vec<u8>)> {
         all.iter().map(|(name, text)| ((*name).to_owned(), text.as_bytes().to_vec())).collect()
     }
@@ -829,7 +829,7 @@ mod tests {
         let into = dir.path().join("prints").join("sunday");
         put(&into, &[("a.pdf", "one"), ("b.pdf", "two")]).unwrap();
         assert_eq!(names(&into), [LIST, "a.pdf", "b.pdf"]);
-        // The second cannot be written, so the first is not replaced.
+        // The second file cannot be written, so the first is not replaced.
         fs::remove_file(into.join("b.pdf")).unwrap();
         fs::create_dir(into.join("b.pdf")).unwrap();
         let error = put(&into, &[("a.pdf", "new"), ("b.pdf", "new")]).unwrap_err();
@@ -840,13 +840,13 @@ mod tests {
             let error = put(&into, &[(name, "x")]).unwrap_err();
             assert_eq!(error.key(), "store-bad-name", "{name}");
         }
-        // A file where the folder would be.
+        // A file stands in place of the folder.
         let error = put(&into.join("a.pdf"), &[("c.pdf", "new")]).unwrap_err();
         assert_eq!(error.key(), "store-not-a-folder");
     }
 
-    /// What this program wrote is replaced as long as it is as it was written. Whatever somebody changed, wrote or
-    /// linked there stays, the whole set with it.
+    /// Files that this program wrote are replaced if they are unchanged. A file that someone changed, wrote or linked
+    /// there stays, and so does the whole old set.
     #[test]
     fn a_set_replaces_only_what_was_written_here() {
         let dir = folder();
@@ -869,18 +869,18 @@ mod tests {
                 fs::write(into.join(name), before).unwrap();
             }
         }
-        // What is there already, word for word, is nobody's loss.
+        // Writing what is already there loses nothing.
         fs::write(into.join("d.pdf"), "same").unwrap();
         put(into, &[("d.pdf", "same")]).unwrap();
-        // It is theirs all the same.
+        // The file is still theirs.
         assert_eq!(put(into, &[("d.pdf", "new")]).unwrap_err().key(), "store-not-ours");
-        // A file that may hold somebody's work is never replaced, by this kind of set or another.
+        // A file that may hold someone's work is never replaced, whether or not the set names it in `new`.
         let work = |text| write_set(into, Set { files: &files(&[("plan", text)]), new: &["plan"], needless: &[] });
         work("work").unwrap();
         work("work").unwrap();
         assert_eq!(work("other").unwrap_err().key(), "store-exists");
         assert_eq!(put(into, &[("plan", "other")]).unwrap_err().key(), "store-not-ours");
-        // A list that somebody else calls so.
+        // Someone else's file may have the name of the list.
         fs::write(into.join(LIST), "mine").unwrap();
         refused(LIST);
     }
@@ -905,13 +905,13 @@ mod tests {
         Set { files, new: &[], needless: &[] }
     }
 
-    /// Wherever a run is killed, no sheet of the new set lies beside one of the old; and the next run, which may be of
-    /// a third set, finds what it left to be its own, and sweeps up.
+    /// Wherever a run is killed, the folder never holds sheets of both sets. The next run, even of a third set,
+    /// recognizes what was left as its own and cleans up.
     #[test]
     fn no_moment_has_sheets_of_two_sets() {
         let dir = folder();
         let into = dir.path();
-        // One of them is the same in all sets.
+        // One sheet is the same in all sets.
         let text = |name: &str, set: &str| if name == "same" { "same".to_owned() } else { set.to_owned() };
         let whole =
             |set: &str| ["a", "b", "c", "d", "same"].map(|name| (name.to_owned(), text(name, set).into_bytes()));
@@ -936,7 +936,7 @@ mod tests {
         }
     }
 
-    /// What cannot get its name leaves the old set as it was.
+    /// If a new file cannot get its name, the old set is restored.
     #[test]
     fn a_swap_that_fails_is_taken_back() {
         let dir = folder();
@@ -949,7 +949,7 @@ mod tests {
         assert_eq!((names(dir.path()), fs::read(path("a")).unwrap()), (vec!["a".into(), "b".into()], b"old".to_vec()));
     }
 
-    /// What an earlier set left goes; what somebody else wrote under that name stays, and so does a link.
+    /// Files left by an earlier set are removed. A file that someone else wrote under such a name stays.
     #[test]
     fn a_set_takes_out_what_it_has_no_more() {
         let dir = folder();
@@ -971,7 +971,7 @@ mod tests {
         assert_eq!((error.key(), fs::read(&path).unwrap()), ("store-changed", b"two".to_vec()));
     }
 
-    /// A pipe with a name that nobody writes to. Near miss: one that somebody does.
+    /// Tests a named pipe that nobody writes to. Near miss: one with a writer.
     #[cfg(unix)]
     #[test]
     fn a_pipe_without_a_writer_is_given_up() {
@@ -998,7 +998,7 @@ mod tests {
         assert_eq!((error.key(), &error.path), ("store-exists", &path));
         assert_eq!(fs::read(&path).unwrap(), b"first");
         assert_eq!(names(dir.path()), ["plan.toml"]);
-        // Of a set, none is written, nor left half written.
+        // No file of the set is written, not even in part.
         let error = write_new_set(dir.path(), [("a", b"x"), ("plan.toml", b"x")]).unwrap_err();
         assert_eq!(error.key(), "store-exists");
         assert_eq!(names(dir.path()), ["plan.toml"]);
@@ -1007,7 +1007,7 @@ mod tests {
         assert_eq!(names(&into), ["a", "b"]);
     }
 
-    /// What comes there between looking and writing stays too.
+    /// A file that appears between the check and the write stays too.
     #[test]
     fn what_came_meanwhile_is_never_written_over() {
         let dir = folder();
@@ -1052,13 +1052,13 @@ mod tests {
         let name = Id::new("camp").unwrap();
         let draft = drafts.begin(&name).unwrap();
         assert_eq!(draft.load().unwrap(), None);
-        // Not on the disk yet, it has its name already.
+        // A draft has its name even before it is saved.
         assert_eq!(drafts.begin(&name).unwrap().name().as_str(), "camp-2");
         draft.save("format = 1\n").unwrap();
         assert_eq!(draft.load().unwrap().as_deref(), Some("format = 1\n"));
         assert_eq!(drafts.begin(&name).unwrap().name().as_str(), "camp-2");
 
-        // Another run is refused while this one has it, and has it afterwards.
+        // Another run is refused while this one has the draft open, and can open it afterward.
         assert_eq!(drafts.open(&name).unwrap_err().key(), "store-in-use");
         drop(draft);
         let draft = drafts.open(&name).unwrap();
@@ -1077,7 +1077,8 @@ mod tests {
         assert_ne!(*drafts.begin(&stem).unwrap().name(), stem);
     }
 
-    /// What a killed run left goes at once, for whoever is alive holds the folder; where one does, what is old.
+    /// Partial files of killed runs are removed at once if the folder can be locked, and otherwise only when they are
+    /// old.
     #[test]
     fn what_a_killed_run_left_is_swept_up() {
         let dir = folder();

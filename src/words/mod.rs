@@ -705,7 +705,7 @@ impl Words {
         });
         let property = |it: &Property| {
             let value = match &it.value {
-                // A lower limit, then upper ones, in either unit.
+                // `reach` is a lower limit. `length` and `long` are upper limits.
                 Value::Amount(amount) if it.key == "reach" => self.amount(*amount, Show::AtLeast),
                 Value::Amount(amount) if matches!(it.key, "length" | "long") => self.amount(*amount, Show::AtMost),
                 value => self.value(value),
@@ -754,7 +754,7 @@ impl Words {
     /// steps already cover.
     pub fn without_outlet(&self, report: &Report) -> Vec<[String; 2]> {
         let figures = &report.figures;
-        // A trouble is told in the words of its gravest.
+        // A trouble is worded by its first finding, the gravest.
         let told = |at: usize| {
             let mut next = figures.next.iter();
             next.any(|next| matches!(next, Next::Trouble(it) if figures.troubles[*it].findings.first() == Some(&at)))

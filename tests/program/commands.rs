@@ -1,4 +1,4 @@
-//! Commands that ask nothing: what they say, what they write, and their exit status.
+//! Commands that ask nothing: their output, their files and their exit statuses.
 
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
@@ -7,7 +7,7 @@ use std::process::Output;
 use assert_cmd::Command;
 use tallywatt::plan::demo::{MENDED, WEEKEND};
 
-/// What is written to a disk that is full is told, in words and by the exit status: help too.
+/// A full disk is reported by a message and by exit status 73, even when the output is help.
 #[cfg(target_os = "linux")]
 #[test]
 fn a_full_disk_is_told() {
@@ -29,7 +29,7 @@ fn a_full_disk_is_told() {
     }
 }
 
-/// Colors as asked for, whatever the output is.
+/// `--color` decides about colors. `auto` means none here, because the output is not a terminal.
 #[test]
 fn colors_are_there_when_asked_for() {
     let dir = folder();
@@ -44,7 +44,7 @@ fn colors_are_there_when_asked_for() {
     }
 }
 
-/// Names of files and arguments are written out where they would steer the terminal.
+/// Names of files and arguments are escaped where they would steer the terminal.
 #[test]
 fn nothing_that_is_named_steers_the_terminal() {
     let dir = folder();
@@ -76,7 +76,7 @@ fn nothing_that_is_named_steers_the_terminal() {
     }
 }
 
-/// The program in an environment of its own: no colour, no home, a fixed width.
+/// Runs the program without color, with its own data folder and 80 columns wide.
 fn tallywatt(arguments: &[&str], within: &Path) -> Output {
     Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .args(arguments)
@@ -98,21 +98,21 @@ fn text(bytes: &[u8]) -> String {
     String::from_utf8(bytes.to_vec()).expect("the program writes UTF-8")
 }
 
-/// A plan file of this text.
+/// Writes a plan file.
 fn plan(within: &Path, name: &str, text: &str) -> PathBuf {
     let path = within.join(name);
     std::fs::write(&path, text).expect("the folder can be written");
     path
 }
 
-/// The weekend with one value changed.
+/// Returns the weekend plan with one value changed.
 fn weekend_with(from: &str, to: &str) -> String {
     assert!(WEEKEND.contains(from), "the demo plan has {from}");
     WEEKEND.replacen(from, to, 1)
 }
 
-/// Usual plans: eleven sound (`s`), twelve with one usual fault (`b`). A sound one has no danger, no warning
-/// and at most three cautions and notices, and `check` of it fits on the screen of a small laptop.
+/// Usual plans: eleven sound ones (`s`) and twelve with one usual fault (`b`). A sound plan has no danger, no warning
+/// and at most three cautions and notices, and its `check` fits on a small laptop's screen of 48 lines.
 #[test]
 fn a_sound_plan_has_little_to_say() {
     const SCREEN: usize = 48;
@@ -131,7 +131,7 @@ fn a_sound_plan_has_little_to_say() {
         let troubles = report["troubles"].as_array().expect("a list");
         let counts = ["danger", "warning", "caution", "notice"]
             .map(|signal| troubles.iter().filter(|it| it["signal"] == signal).count());
-        // Each trouble by the rules that its deed clears, the first of them the one it is told by.
+        // Each trouble by the rules that its remedy clears. Its text comes from the first of them.
         let codes = |trouble: &serde_json::Value| -> String {
             let findings = trouble["findings"].as_array().expect("a list").iter();
             let codes = findings.map(|at| {
@@ -141,7 +141,7 @@ fn a_sound_plan_has_little_to_say() {
             codes.collect::<Vec<String>>().join("+")
         };
         let told: Vec<String> = troubles.iter().map(codes).collect();
-        // At most one entry for each thing to do: no two say the same, word for word.
+        // No two remedies have the same text.
         let long = text(&tallywatt(&["check", "--long", &of], dir.path()).stdout);
         let mut deeds: Vec<&str> =
             long.split("\n  Do ").skip(1).map(|rest| rest.split("\n\n").next().unwrap_or_default().trim()).collect();
@@ -178,7 +178,7 @@ fn the_demo_writes_everything_and_says_what_matters() {
     let lines = ["  1. ", "  2. ", "  3. "]
         .map(|start| said.lines().find(|line| line.starts_with(start)).unwrap_or_else(|| panic!("{start} in {said}")));
     assert!(lines[0].contains("Exhaust is only"), "{}", lines[0]);
-    // The plan that is written is the plan that was printed: it gives the same report.
+    // The written plan is the printed plan: it gives the same report.
     let again = tallywatt(&["check", "--format", "json", "tallywatt-demo/plan.toml"], dir.path());
     assert_eq!(again.status.code(), Some(2), "the weekend has a danger");
     assert_eq!(again.stdout, std::fs::read(into.join("report.json")).expect("it was written"));
@@ -223,7 +223,7 @@ fn check_says_what_why_do_and_by_what_authority_worst_first() {
     insta::assert_snapshot!(text(&output.stdout));
 }
 
-/// What the page shows is what is printed today, word for word.
+/// The README shows the current output word for word.
 #[test]
 fn the_readme_shows_what_check_and_mend_print() {
     let dir = folder();
@@ -274,16 +274,16 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     plan(dir.path(), "mended.toml", MENDED);
     let output = tallywatt(&["print", "mended.toml", "--into", "paper"], dir.path());
     assert!(output.status.success());
-    // What is left of the last sheet of labels is told.
+    // The message says what is left of the last label sheet.
     let said = text(&output.stdout);
     let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(said.contains("There are 17 labels") && said.contains("--start-at 6"), "{said}");
     let before = std::fs::read(dir.path().join("paper/card.pdf")).expect("written");
-    // A label that the sheet does not have is a slip in the call, not of the paper.
+    // A label past the end of the sheet is a usage error, not a print error.
     let past = ["print", "mended.toml", "--into", "paper", "--start-at", "9"];
     let output = tallywatt(&past, dir.path());
     assert_eq!(output.status.code(), Some(64));
-    // A name that no font here can show.
+    // No built-in font can show this name.
     let bad = weekend_with("name = \"Kettle\"", "name = \"水壶\"");
     plan(dir.path(), "bad-name.toml", &bad);
     let output = tallywatt(&["print", "bad-name.toml", "--into", "paper"], dir.path());
@@ -293,7 +293,8 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
     assert_eq!(before, std::fs::read(dir.path().join("paper/card.pdf")).expect("still there"));
 }
 
-/// Templates that ask for what this version does not tell are of another: the folder is named, and how to begin anew.
+/// Templates that ask for data unknown to this version come from another one. The error names their folder and says how
+/// to start over.
 #[test]
 fn templates_of_another_version_are_told_with_their_folder() {
     let dir = folder();
@@ -314,13 +315,13 @@ fn json_amounts_are_exact_numbers_with_units() {
     plan(dir.path(), "weekend.toml", WEEKEND);
     let output = tallywatt(&["check", "--format", "json", "weekend.toml"], dir.path());
     let report: serde_json::Value = serde_json::from_slice(&output.stdout).expect("JSON");
-    // The contract's fields, all there.
+    // Every field that the format promises is there.
     for field in ["format", "findings", "limits", "usable", "drops", "sharing", "energy", "noise", "assumed"] {
         assert!(report.get(field).is_some(), "{field}");
     }
     let front = &report["limits"][0];
     assert_eq!(front["id"], "front");
-    // A breaker seen to trip at 17 A: 17 A for a short time, 80 % of it for hours.
+    // A breaker seen to trip at 17 A allows 17 A for a short time and 80 % of that for hours.
     assert_eq!(front["short_amps"]["amount"].to_string(), "17");
     assert_eq!(front["continuous_amps"]["amount"].to_string(), "13.6");
     assert_eq!(front["continuous_watts"]["amount"].to_string(), "1632");
@@ -341,7 +342,7 @@ fn several_plans_give_one_report_a_line() {
     }
 }
 
-/// A finding stands alone: its sentences in the reader's language, its place in the file, its remedy.
+/// Each finding has its sentences in the reader's language, its place in the file and its remedy.
 #[test]
 fn findings_for_programs_are_told_and_placed() {
     let dir = folder();
@@ -366,7 +367,7 @@ fn findings_for_programs_are_told_and_placed() {
         let heading = lines[line - 1];
         assert!(heading == format!("[{part}]") || lines[line..line + 3].contains(&&*own), "{place}: {heading}");
     }
-    // The end of a cord, a load, the camp.
+    // The end of a cord, a load, the site and the generator.
     let part = |code: &str| findings.iter().find(|it| it["code"] == code).map(|it| it["place"]["part"].clone());
     assert_eq!(part("SHOCK001"), Some("tents".into()));
     assert_eq!(part("HEALTH001"), Some("cpap".into()));
@@ -374,7 +375,7 @@ fn findings_for_programs_are_told_and_placed() {
     assert_eq!(part("FUEL001"), Some("generator".into()));
 }
 
-/// From which signal on the exit status tells of a finding. Without it, cautions pass.
+/// `--fail-on` sets the mildest signal that makes the exit status nonzero.
 #[test]
 fn a_check_fails_on_what_it_is_told_to() {
     let dir = folder();
@@ -389,7 +390,7 @@ fn a_check_fails_on_what_it_is_told_to() {
     }
 }
 
-/// Every call that help or the README shows works on the demo plan, typed as it stands there.
+/// Every call shown in the help or the README works on the demo plan exactly as it is shown.
 #[test]
 fn the_examples_of_help_work() {
     let dir = folder();
@@ -400,7 +401,7 @@ fn the_examples_of_help_work() {
     let names: Vec<&str> = names.filter_map(|line| line.split_whitespace().next()).collect();
     assert!(names.len() > 10, "{all}");
     let pages = names.iter().map(|name| {
-        // The same page by either way, with the exit status; the short one has neither.
+        // Both ways give the same long page. Only the long page lists exit statuses.
         let long = page(&["help", name]);
         assert_eq!(long, page(&[name, "--help"]), "{name}");
         let short = page(&[name, "-h"]);
@@ -439,7 +440,7 @@ fn the_examples_of_help_work() {
     }
 }
 
-/// What was nearly right is told with what would be right.
+/// Near misses are reported with what was probably meant.
 #[test]
 fn slips_are_told_with_what_was_meant() {
     let dir = folder();
@@ -493,9 +494,9 @@ fn a_rule_is_explained_by_code_and_by_name() {
     assert!(by_code.status.success());
     assert_eq!(by_code.stdout, by_name.stdout);
     let said = text(&by_code.stdout);
-    // Laid out for a terminal, without the signs of the page.
+    // The page is formatted for a terminal, without Markdown marks.
     assert!(said.contains("\nSources\n") && !said.contains('#'), "{said}");
-    // In the reader's units, and only in those.
+    // Figures are in the reader's units only.
     assert!(said.contains("25 ft") && !said.contains(" m)"), "{said}");
 }
 
@@ -507,13 +508,13 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     let said = text(&output.stdout);
     let words = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(words.contains("With all of it done no dangers"), "{said}");
-    // What is only wished for and has no socket is named.
+    // A wish without an outlet is named.
     assert!(words.contains("No outlet for Fan every outlet"), "{said}");
     assert!(said.contains("new.toml"), "{said}");
     assert!(words.contains("Your gear is not changed yet"), "{said}");
     let old = std::fs::read_to_string(dir.path().join("weekend.toml")).expect("still there");
     assert_eq!(old, WEEKEND);
-    // Whatever somebody noted beside what stays as it is.
+    // Comments beside unchanged values are kept.
     let new = std::fs::read_to_string(dir.path().join("new.toml")).expect("written");
     let notes = |text: &str| text.lines().filter(|line| line.trim_start().starts_with('#')).count();
     assert!(notes(WEEKEND) > 3);
@@ -522,12 +523,12 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert_eq!(check.status.code(), output.status.code());
     assert_ne!(check.status.code(), Some(2), "no danger is left");
     let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
-    // All that must run has its place; the fan and the air pump are wishes.
+    // Every load that must run has its place. The fan and the air pump are wishes.
     let unplaced = report["sharing"]["unplaced"].as_array().expect("a list");
     let wish = |lost: &serde_json::Value| lost["load"] == "fan" || lost["load"] == "pump";
     assert!(unplaced.iter().all(wish), "{unplaced:?}");
 
-    // Never over a file, the old plan or another.
+    // No file is replaced, neither the old plan nor another.
     let before = std::fs::read(dir.path().join("new.toml")).expect("written");
     for taken in ["new.toml", "weekend.toml"] {
         let again = tallywatt(&["mend", "weekend.toml", "--into", taken], dir.path());
@@ -558,7 +559,7 @@ fn mend_says_all_of_it_and_gives_the_same_as_json() {
         .map(|repair| repair["cost"].as_u64().expect("a cost"))
         .sum();
     assert_eq!(mended["cost"], costs);
-    // The check itself looks for no repairs.
+    // `check` itself looks for no repairs.
     let check = tallywatt(&["check", "weekend.toml", "--format", "json"], dir.path());
     let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
     assert_eq!(report["sharing"]["repairs"], serde_json::json!([]));
@@ -573,7 +574,7 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     let said = text(&output.stdout);
     let words: Vec<&str> = said.split_whitespace().collect();
     assert!(words.join(" ").contains("Nothing is changed"), "{said}");
-    // A plan that is as it was is there already, and is not said to be changed.
+    // An unchanged plan is not written, and the output does not call it changed.
     let output = tallywatt(&["mend", "mended.toml", "--into", "new.toml"], dir.path());
     assert_eq!(output.status.code(), Some(0));
     let said = text(&output.stdout);
@@ -582,8 +583,8 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     assert!(!dir.path().join("new.toml").exists());
 }
 
-/// The demo's own output says to change its plan: once changed, it is the user's. One that is as it was written, in
-/// another language too, is written again.
+/// A demo plan that the user changed is theirs and is kept. An unchanged one is replaced, even by one in another
+/// language.
 #[test]
 fn a_changed_demo_plan_is_never_written_over() {
     let dir = folder();
@@ -604,7 +605,7 @@ fn a_changed_demo_plan_is_never_written_over() {
     assert_eq!(card, b"a card");
 }
 
-/// Whatever lies in the folder named and is not as this program wrote it stays, and so does all beside it.
+/// A file that is not as this program wrote it is kept, and so is everything else in its folder.
 #[test]
 fn prints_are_written_over_nothing_of_the_users() {
     let dir = folder();
@@ -616,7 +617,7 @@ fn prints_are_written_over_nothing_of_the_users() {
     };
     assert_eq!(print("paper"), (Some(0), String::new()));
     assert_eq!(print("paper"), (Some(0), String::new()));
-    // With a note on it, from another program.
+    // Another program adds a note to the file.
     let path = into.join("cautions.pdf");
     let noted = [std::fs::read(&path).expect("the cautions"), b"% a note".to_vec()].concat();
     std::fs::write(&path, &noted).expect("a note");
@@ -624,7 +625,7 @@ fn prints_are_written_over_nothing_of_the_users() {
     assert_eq!(status, Some(73));
     assert!(said.contains("cautions.pdf is not as we wrote it") && said.contains("Name another folder"), "{said}");
     assert_eq!(std::fs::read(&path).expect("the cautions"), noted);
-    // A folder that somebody else filled, and a file that is no folder.
+    // A folder that somebody else filled, and a file in place of a folder.
     plan(dir.path(), "cautions.pdf", "theirs");
     assert_eq!(print(".").0, Some(73));
     assert_eq!(std::fs::read(dir.path().join("cautions.pdf")).expect("there"), b"theirs");
@@ -633,8 +634,8 @@ fn prints_are_written_over_nothing_of_the_users() {
     assert!(said.contains("is a file, not a folder") && !said.contains("os error"), "{said}");
 }
 
-/// A trip, learned: the file keeps its comments and has a dated line, the labels to print again are named, and they are
-/// those that two plans differ in.
+/// A trip at 13 A goes into the plan. The file keeps its comments and gains a dated line, and the labels to print again
+/// are those that differ between the old and new plans.
 #[test]
 fn what_was_learned_goes_into_the_plan() {
     let dir = folder();
@@ -658,11 +659,11 @@ fn what_was_learned_goes_into_the_plan() {
     assert!(again.contains("“front”") && !again.contains("“twist”") && again.contains("the card"), "{again}");
     let output = tallywatt(&["reprint", "old.toml", "old.toml"], dir.path());
     assert!(text(&output.stdout).contains("do not need to print"));
-    // Standard input cannot be changed.
+    // Standard input cannot be written back.
     let output = tallywatt(&["learned", "-", "front", "hot"], dir.path());
     assert_eq!(output.status.code(), Some(65));
     assert!(!dir.path().join("-").exists());
-    // A danger, a bad reading, and what nobody understands, which changes nothing.
+    // A danger, a bad reading, and words that are not understood and change nothing.
     assert_eq!(learn(&["long", "hot"]).0, Some(2));
     assert_eq!(learn(&["box-left 109 V"]).0, Some(2));
     let before = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
@@ -689,7 +690,7 @@ fn may_says_yes_or_no_and_why() {
     let (no, said) = ask(&["mended.toml", "kettle", "griddle", "--while", "coolbox"]);
     assert_eq!(no, Some(1));
     insta::assert_snapshot!("may_no", said);
-    // However little it asks: not while there is a danger.
+    // No load is allowed while there is a danger, however small.
     let (danger, said) = ask(&["weekend.toml", "lamps"]);
     assert_eq!(danger, Some(1));
     assert!(said.starts_with("NO:") && said.contains("AIR001"), "{said}");

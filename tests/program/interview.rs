@@ -1,5 +1,5 @@
-//! The questions in a real terminal: the program runs in a pseudo-terminal, and what it shows is
-//! read from the screen a terminal would draw.
+//! The interview in a real terminal: the program runs in a pseudo-terminal, and its output is read from the screen that
+//! a terminal would draw.
 
 use std::io::{Read, Write};
 use std::path::Path;
@@ -8,20 +8,20 @@ use std::time::Duration;
 
 use portable_pty::{Child, CommandBuilder, PtySize, native_pty_system};
 
-/// How long a screen may take to show what is waited for: long, for a machine that is busy.
+/// How long to wait for text on the screen. Long, because the machine may be busy.
 const PATIENCE: Duration = Duration::from_mins(1);
 
 struct Person {
     child: Box<dyn Child + Send + Sync>,
     keys: Box<dyn Write + Send>,
     shown: Receiver<Vec<u8>>,
-    /// Every byte that was shown.
+    /// Every byte that the program wrote.
     raw: Vec<u8>,
-    /// The screens that were to be read before a question.
+    /// The pages that were shown before a question.
     pages: Vec<String>,
     screen: vt100::Parser,
     columns: u16,
-    /// Held open: the terminal goes when it is dropped.
+    /// Kept open, because the terminal closes when this is dropped.
     master: Box<dyn portable_pty::MasterPty + Send>,
 }
 
@@ -72,13 +72,13 @@ impl Person {
         }
     }
 
-    /// Waits until the screen holds the text.
+    /// Waits until the screen shows the text.
     fn sees(&mut self, text: &str) {
         self.waits(text, |screen| screen.contains(text));
     }
 
-    /// Waits until a prompt stands below the text: only then does the program read keys. The
-    /// prompt before may still be redrawn above it.
+    /// Waits until a prompt stands below the text, because only then does the program read keys. The previous prompt
+    /// may still be redrawn above it.
     fn is_asked(&mut self, text: &str) {
         self.waits(text, |screen| screen.rfind(text).is_some_and(|at| screen[at..].contains("Esc: back")));
     }
@@ -90,7 +90,7 @@ impl Person {
             if there(&screen) {
                 return;
             }
-            // What has no room above the question is read first.
+            // Text that does not fit above the question is shown on a page before it.
             let page = screen.contains("Enter: go on");
             if page && !read {
                 self.pages.push(screen.clone());
@@ -112,7 +112,7 @@ impl Person {
         self.keys.flush().unwrap();
     }
 
-    /// Waits for a question, forgets the screen, and answers it.
+    /// Waits for a question, clears the screen and answers the question.
     fn answers(&mut self, question: &str, keys: &str) {
         self.is_asked(question);
         self.screen = blank(self.columns);
@@ -120,7 +120,7 @@ impl Person {
         self.types("\r");
     }
 
-    /// Waits for the end; gives the exit status.
+    /// Waits for the program to end and returns its exit status.
     fn ends(&mut self) -> u32 {
         let status = self.child.wait().unwrap();
         while let Ok(bytes) = self.shown.recv_timeout(Duration::from_millis(500)) {
@@ -130,8 +130,10 @@ impl Person {
         status.exit_code()
     }
 
-    /// Asked a question, ends by the signal, saying so much, with the terminal as it was found.
+    /// Sends a signal while a question is open. Checks the exit status and the message, and that the terminal is
+    /// restored.
     fn is_ended_by(&mut self, signal: &str, said: &str) {
+        // New terminals start alike, but the person's own may have been changed already.
         let other = native_pty_system().openpty(PtySize::default()).unwrap();
         let untouched = other.master.get_termios().unwrap();
         assert_ne!(self.master.get_termios().unwrap(), untouched);
@@ -144,7 +146,8 @@ impl Person {
     }
 }
 
-/// Enter marks what was typed, Tab goes to the row that ends the list, and Enter takes it.
+/// Questions about the generator, with the keys that answer them. In a list, Enter marks the row that was typed, Tab
+/// moves to the row that ends the list, and the last Enter selects that row.
 const GENERATOR: &[(&str, &str)] = &[
     ("How many watts does the generator", "2800 W, 3300 W"),
     ("or “bonded neutral”?", ""),
@@ -176,7 +179,7 @@ fn a_whole_interview_ends_in_paper() {
         person.answers(question, keys);
     }
     person.answers("Is this right?", "");
-    // Enter shows what would clear the dangers first.
+    // Enter alone would first show what would clear the dangers.
     person.answers("to do now?", "Print");
     person.answers("Which folder", "prints");
     assert_eq!(person.ends(), 0, "{}", person.screen.screen().contents());
@@ -197,7 +200,7 @@ fn a_whole_interview_ends_in_paper() {
         let bytes = std::fs::read(home.path().join("prints").join(print)).unwrap();
         assert!(bytes.starts_with(b"%PDF"), "{print}");
     }
-    // The plan holds it all now, and no draft is left to go on with.
+    // The plan holds everything, so no draft is left.
     let left: Vec<_> = std::fs::read_dir(home.path().join("data/drafts"))
         .unwrap()
         .filter_map(|entry| entry.unwrap().file_name().into_string().ok())
@@ -214,12 +217,12 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.is_asked("Is that number its running");
     person.screen = blank(40);
     person.types("\u{1b}");
-    // Asked again, with what was answered as what Enter takes.
+    // The question is asked again, and Enter takes the earlier answer.
     person.sees("How many watts does the generator");
     person.sees("2000 W");
     person.answers("How many watts does the generator", "2.8");
     person.is_asked("“2.8” has no unit.");
-    // The keys of a shell: word back, and all of the line.
+    // Shell keys: Ctrl-W erases the last word, and Ctrl-U the whole line.
     person.answers("How many watts does the generator", "9 kW\u{17}\u{15}2200 W");
     person.is_asked("Is that number its running");
     person.types("\u{3}");
@@ -229,7 +232,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     assert!(!draft.contains("generator.figure"), "{draft}");
 }
 
-/// Who asks for help in the middle of a list, or does not know one of its things, keeps what is marked.
+/// Asking for help in the middle of a list keeps what is marked.
 #[test]
 fn help_in_a_list_keeps_what_is_marked() {
     let home = tempfile::tempdir().unwrap();
@@ -325,7 +328,7 @@ fn answers_from_a_file_make_the_same_plan() {
     assert!(plan.contains("ground = \"wet\"") && plan.contains("length = \"50 ft\""));
 }
 
-/// Where all that is not known is of a cord to buy, the last page has nothing to look at.
+/// If the only unknown is about a cord to buy, the last page has nothing to look at.
 #[test]
 fn nobody_is_sent_to_look_at_what_is_to_be_bought() {
     let home = tempfile::tempdir().unwrap();
@@ -358,7 +361,7 @@ fn killed_outright_it_has_lost_nothing_that_was_answered() {
             person.answers("Go on with an unfinished plan?", "");
         }
         person.answers(question, keys);
-        // The next question is up: by then the answer must be on the disk.
+        // When the next question is up, the answer must be on disk.
         person.is_asked(GENERATOR[at + 1].0);
         person.child.kill().unwrap();
         person.child.wait().unwrap();
@@ -379,7 +382,7 @@ fn killed_outright_it_has_lost_nothing_that_was_answered() {
 fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
     let home = tempfile::tempdir().unwrap();
     let file = home.path().join("data/drafts/plan.toml");
-    // Somewhere to start from: everything about the set, and nothing to run.
+    // The starting point: everything about the generator, and no loads.
     let mut person = Person::sits_down(home.path(), 80);
     for (question, keys) in GENERATOR {
         person.answers(question, keys);
@@ -388,17 +391,17 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
     person.child.kill().unwrap();
     person.child.wait().unwrap();
     let start = std::fs::read(&file).unwrap();
-    // What stands in the file once each of the next questions is answered.
+    // The keys that the draft holds once each of the next questions is answered.
     let marks = ["load.1.what", "site.ground", "site.sleepers_at", "site.stands"];
     let marks = marks.iter().chain(&["site.alarm", "site.feeds_building", "site.altitude"]);
     let answered = |text: &str| marks.clone().filter(|key| text.contains(**key)).count();
     let mut random = 20_u64;
     let mut next = |below: u64| {
-        // Knuth's linear congruential generator, MMIX.
+        // Knuth's linear congruential generator for MMIX.
         random = random.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
         (random >> 33) % below
     };
-    // A write that was under way leaves its half behind, under another name.
+    // An interrupted write leaves a partial file under a temporary name.
     let halves = || {
         std::fs::read_dir(home.path().join("data/drafts"))
             .unwrap()
@@ -417,7 +420,7 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
         let mut person = Person::sits_down(home.path(), 80);
         let mut sent = 0;
         let confirmed = usize::try_from(next(3)).unwrap();
-        // Now and then before the first question is even up.
+        // In one run of ten, the kill comes before the first question is answered.
         if next(10) > 0 {
             person.answers("Go on with an unfinished plan?", "");
             for (question, keys) in &REST[kept..kept + confirmed] {
@@ -448,7 +451,7 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
     }
     println!("killed 200 times: {} in the middle of a write, {in_flight} with an answer on its way", halves());
     assert!(confirmed_in_all > 100, "{confirmed_in_all}");
-    // And the last of them goes on to a plan.
+    // The last draft can still become a plan.
     let mut person = Person::sits_down(home.path(), 80);
     person.answers("Go on with an unfinished plan?", "");
     for (question, keys) in &REST[kept..] {
@@ -465,7 +468,7 @@ fn two_runs_at_once_do_not_share_a_draft() {
     let mut one = Person::sits_down(home.path(), 80);
     one.answers("How many watts does the generator", "2000 W");
     one.is_asked("Is that number its running");
-    // The other is not offered what the first is at, and begins its own.
+    // The other run is not offered the draft that the first one has open, and begins its own.
     let mut other = Person::sits_down(home.path(), 80);
     other.answers("How many watts does the generator", "1000 W");
     other.is_asked("Is that number its running");
@@ -478,7 +481,7 @@ fn two_runs_at_once_do_not_share_a_draft() {
         let rated = if name == "plan" { "2000 W" } else { "1000 W" };
         assert!(draft.unwrap().contains(rated));
     }
-    // Both are offered to the next, each with its day and age.
+    // The next run is offered both, each with its date and age.
     let old = std::fs::File::options().append(true).open(home.path().join("data/drafts/plan-2.toml")).unwrap();
     old.set_modified(std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000)).unwrap();
     for columns in [80, 40] {
@@ -494,7 +497,7 @@ fn two_runs_at_once_do_not_share_a_draft() {
     }
 }
 
-/// Pastes at the first question: its first line is the answer, and no other question has one.
+/// Pastes text at the first question. Its first line is the answer, and the other lines answer nothing.
 fn pastes(bytes: &str) {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
@@ -531,11 +534,11 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
     person.master.resize(size).unwrap();
     person.columns = 40;
     person.screen = blank(40);
-    // Nobody types in the very moment in which the window changes.
+    // Nobody types at the very moment the window changes.
     std::thread::sleep(std::time::Duration::from_millis(300));
     person.types("something else\r\t\r");
     person.is_asked("What is it called?");
-    // Wide letters, and an accent that combines.
+    // Wide characters, and a combining accent.
     person.answers("What is it called?", "電気毛布 cafe\u{301}");
     person.is_asked("What kind of appliance is it?");
     for row in person.screen.screen().rows(0, 80) {
@@ -550,7 +553,7 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
 #[test]
 fn without_colour_nothing_is_bold_or_coloured() {
     let home = tempfile::tempdir().unwrap();
-    // Whatever sets a color or bold ends in m; what moves the cursor does not.
+    // A sequence that sets a color or bold ends in m. One that moves the cursor does not.
     let styled = |person: &Person| {
         let raw = String::from_utf8_lossy(&person.raw).into_owned();
         raw.split("\u{1b}[").skip(1).any(|code| {
@@ -627,14 +630,14 @@ fn piped_answers_need_no_option() {
     assert!(said.contains("tallywatt check PLAN"), "{said}");
 }
 
-/// Where no draft can be kept, that is said once, and the plan is made all the same.
+/// If no draft can be kept, the user is told once and can still make the plan.
 #[test]
 fn without_room_for_a_draft_there_is_still_a_plan() {
     let home = tempfile::tempdir().unwrap();
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::MENDED;
     std::fs::write(&plan, text.as_bytes()).unwrap();
-    // A file stands where the folder would.
+    // A file stands in place of the folder.
     std::fs::write(home.path().join("data"), b"no folder").unwrap();
     let change = "site\nsite.sleepers_at\n80 ft\n";
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], change);
@@ -648,7 +651,7 @@ fn without_room_for_a_draft_there_is_still_a_plan() {
     assert!(text.contains("sleepers_at = \"80 ft\""), "{text}");
 }
 
-/// A draft that nobody can read is named and kept.
+/// A draft that cannot be read is named and kept.
 #[test]
 fn a_spoilt_draft_is_named_and_kept() {
     let home = tempfile::tempdir().unwrap();
@@ -663,7 +666,7 @@ fn a_spoilt_draft_is_named_and_kept() {
     assert_eq!(std::fs::read(&spoilt).unwrap(), b"format = 999\n[answers\n");
 }
 
-/// What cannot be printed is told, and the last page asks again; the other answers are still there.
+/// A print that fails is reported, and the last page asks again with the other choices still there.
 #[test]
 fn a_print_that_fails_is_told_and_asked_again() {
     let home = tempfile::tempdir().unwrap();
@@ -676,12 +679,12 @@ fn a_print_that_fails_is_told_and_asked_again() {
     assert!(said.contains("card.pdf is not as we wrote it"), "{said}");
     assert_eq!(std::fs::read(home.path().join("taken/card.pdf")).unwrap(), b"theirs");
     assert!(home.path().join("free/card.pdf").exists() && !home.path().join("taken/labels.pdf").exists());
-    // Whoever has no more answers is told by the exit status.
+    // If the answers end there, the exit status tells of the failure.
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\nprint\ntaken\n");
     assert_eq!(status, Some(73), "{said}");
 }
 
-/// Whatever a terminal sends, and half of it, keys are still read; and Ctrl-C ends it at every moment.
+/// Keys are still read after any escape sequence, even an incomplete one, and Ctrl-C always ends the program.
 #[test]
 fn the_terminal_never_goes_deaf() {
     let halves = ["\u{1b}[<0;10;5", "\u{1b}[M", "\u{1b}[M ", "\u{1b}[200~never ended", "\u{1b}[", "\u{1b}O"];
@@ -693,7 +696,7 @@ fn the_terminal_never_goes_deaf() {
         std::thread::sleep(Duration::from_millis(1500));
         person.answers("How many watts does the generator", "\u{15}2000 W");
         person.is_asked("Is that number its running");
-        // And at once behind it.
+        // Once more, with Ctrl-C right behind it.
         person.types(half);
         person.types("\u{3}");
         assert_eq!(person.ends(), 130, "{half:?}");
@@ -702,7 +705,7 @@ fn the_terminal_never_goes_deaf() {
     }
 }
 
-/// Ctrl-C while nothing is asked and much is being done ends it, with nothing written and the answers kept.
+/// Ctrl-C during long work between questions ends the program with nothing written.
 #[test]
 fn control_c_ends_it_while_it_prints() {
     let home = tempfile::tempdir().unwrap();
@@ -719,7 +722,7 @@ fn control_c_ends_it_while_it_prints() {
     assert!(!home.path().join("prints").exists());
 }
 
-/// Pasted and erased while no question is open: before the first one is.
+/// Keys typed before the first question opens, some of them erased, do not answer it.
 #[test]
 fn what_was_typed_while_nothing_was_asked_is_no_answer() {
     let home = tempfile::tempdir().unwrap();
@@ -737,7 +740,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let plan = home.path().join("ours.toml");
     let text = tallywatt::plan::demo::WEEKEND;
     std::fs::write(&plan, text.as_bytes()).unwrap();
-    // Broken off after a change, the file is as it was, and the change is kept.
+    // After an interruption the file is unchanged, and the draft keeps the change.
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "site\nsite.sleepers_at\n80 ft\n");
     assert_eq!(status, Some(130), "{said}");
     assert!(said.contains("Is this right?") && said.contains("danger is gone"), "{said}");
@@ -748,7 +751,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let now = std::fs::read_to_string(&plan).unwrap();
     assert!(text.contains("\"12 ft\"") && text.contains('#'));
     assert_eq!(now, text.replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1));
-    // Looked at and left, nothing is kept; and no draft is left of what was saved.
+    // Leaving without a change keeps no draft, and neither does saving.
     let (status, _) = piped(home.path(), &["ask", "ours.toml"], "check\n");
     assert!(matches!(status, Some(0..=2)), "{status:?}");
     let drafts = std::fs::read_dir(home.path().join("data/drafts")).unwrap();
@@ -757,7 +760,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
         .filter(|name| !name.starts_with('.'))
         .count();
     assert_eq!(left, 0);
-    // A file that is no plan is refused with the place.
+    // A file that is not a plan is refused, and the message shows the place.
     std::fs::write(&plan, b"format = 1\nspeed = 3\n").unwrap();
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\n");
     assert_eq!(status, Some(65), "{said}");
@@ -768,16 +771,14 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
 fn control_c_behind_an_answer_and_between_questions() {
     let home = tempfile::tempdir().unwrap();
     let file = home.path().join("data/drafts/plan.toml");
-    // In one burst with the answer.
+    // Ctrl-C arrives together with the answer.
     let mut person = Person::sits_down(home.path(), 80);
     person.is_asked("How many watts does the generator");
     person.types("2800 W\r\u{3}");
     assert_eq!(person.ends(), 130);
     person.sees("Your answers are kept");
     assert!(std::fs::read_to_string(&file).unwrap().contains("2800 W"));
-    // Each starts alike. This one nobody sits at: a person's own may have been touched already.
-    // As a signal, which is what it is while no question reads the keys; the terminal is given
-    // back as it was.
+    // As a signal, which is how Ctrl-C arrives while no question reads the keys.
     for signal in ["INT", "TERM"] {
         let mut person = Person::sits_down(home.path(), 80);
         person.answers("Go on with an unfinished plan?", "");
@@ -800,7 +801,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
         one.types(&format!("{line}\n"));
     }
     one.sees("to do now?");
-    // Meanwhile another does the same, from what stood there, and is done first.
+    // Meanwhile, someone else changes the same original file and saves first.
     let (status, said) = piped(home.path(), &["ask", "ours.toml"], "site\nsite.ground\ndry\nback\ncheck\nsave\n");
     assert_eq!(status, Some(0), "{said}");
     one.screen = blank(80);
@@ -835,11 +836,10 @@ fn the_effect_of_a_change_is_told() {
     assert!(said.contains("- the findings are the same as before"), "{said}");
 }
 
-/// Which plan to go on with is never guessed: help is help, and what means no row is asked again.
+/// The plan to resume is never guessed: help selects nothing, and input that matches no row is asked again.
 #[test]
 fn line_by_line_only_a_row_goes_on_with_a_plan() {
-    // By its number in the list, which is no place in the code; by its name; and a
-    // new one.
+    // By the row's number, counting from one; by its name; and a new plan.
     for (typed, rated) in [("2", "3000 W"), ("plan-2", "2000 W"), ("1", "1000 W"), ("4", "unknown")] {
         let home = tempfile::tempdir().unwrap();
         let folder = home.path().join("data/drafts");
@@ -855,7 +855,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
         let mut person = Person::sits_down_at(home.path(), 40, 80, &[], &["--plain"]);
         for (keys, said) in [
             ("zzz", "pick one from the list"),
-            // A part of every day.
+            // Every row's date contains a 0.
             ("0", "3. plan-2"),
             ("99999", "pick one from the list"),
             ("?", "by its number or the start of its row"),
@@ -879,7 +879,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
     }
 }
 
-/// The first question of all reads the keys as any other does.
+/// A signal restores the terminal even at the very first question.
 #[test]
 fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     let home = tempfile::tempdir().unwrap();
@@ -895,7 +895,7 @@ fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     }
 }
 
-/// Bounds are told with the question whose answer is beyond them, not at the end of it all.
+/// A value out of bounds is refused at its own question, not at the end.
 #[test]
 fn an_answer_that_no_plan_can_have_is_refused_when_it_is_given() {
     let home = tempfile::tempdir().unwrap();
@@ -905,8 +905,8 @@ fn an_answer_that_no_plan_can_have_is_refused_when_it_is_given() {
     assert!(draft.contains("2800 W") && !draft.contains("\"20 W"), "{draft}");
 }
 
-/// Somebody who knew little about a lent box and an orange cord looks at what is asked again, takes what would
-/// clear the rest, and has a plan without a danger. Nothing was bought and nothing left at home.
+/// Somebody who knows little about a lent box and an orange cord looks up what is asked again, takes the changes that
+/// clear the rest, and has a plan without dangers. Nothing is bought or left at home.
 #[test]
 fn who_knew_little_looks_and_ends_without_a_danger() {
     const LENT: &str = r#"
@@ -973,7 +973,7 @@ wanted = "must"
     let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\nall\ncheck\nmend\ntake\n\ncheck\nsave\n";
     let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
     assert_eq!(status, Some(0), "{said}");
-    // Six answers, one for each line of the sheet, and none of them about what one has to open something for.
+    // Six answers, one for each line of the sheet. None of them requires opening the box.
     for question in [
         "What is above and around the generator?",
         "Is the box factory made, with a test lab’s mark?",
@@ -986,8 +986,8 @@ wanted = "must"
     assert_eq!(dangers(), 0);
 }
 
-/// Dangers that one answer makes certain are seen whole on the smallest screen, each with what to do, before the question is
-/// asked.
+/// Dangers that one answer makes certain are shown in full on the smallest screen, each with what to do, before the
+/// next question.
 #[test]
 fn dangers_told_at_once_stay_on_a_small_screen() {
     let home = tempfile::tempdir().unwrap();
@@ -1022,7 +1022,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
     assert_eq!(person.ends(), 130);
 }
 
-/// With nothing found there is nothing above to do first, and the last page does not say so.
+/// If nothing is found, no steps stand above the last page, and it does not refer to any.
 #[test]
 fn the_last_page_speaks_of_what_is_above_it() {
     let home = tempfile::tempdir().unwrap();
@@ -1050,7 +1050,7 @@ fn the_last_page_speaks_of_what_is_above_it() {
         let screen = person.screen.screen().contents();
         let flat = screen.replace('\n', " ");
         assert!(flat.contains(wanted) && !flat.contains(other), "{screen}");
-        // The first step is seen with the question.
+        // The first step is visible together with the question.
         let lines: Vec<&str> = screen.lines().collect();
         let step = lines.iter().position(|line| line.starts_with("1. "));
         assert_eq!(step.is_some(), name == "bad.toml", "{screen}");

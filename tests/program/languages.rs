@@ -1,5 +1,4 @@
-//! Every language that is offered, as a person meets it: which one is spoken, and that nothing of
-//! English is left in what is said and printed.
+//! Every offered language as users meet it: which one is chosen, and that no English is left in messages and prints.
 
 use std::path::Path;
 use std::process::Output;
@@ -26,12 +25,12 @@ fn words(tag: &str) -> Words {
     Words::new(tag, Units::Metric).expect("an offered language")
 }
 
-/// The languages but English.
+/// Returns the offered languages other than English.
 fn others() -> impl Iterator<Item = &'static str> {
     Library::built_in().offered().filter(|tag| *tag != FIRST_LANGUAGE)
 }
 
-/// What was asked for, then what the plan says, then what the system says, then English.
+/// The requested language counts first, then the plan's, then the system's, then English.
 #[test]
 fn the_language_is_chosen_in_that_order() {
     let dir = tempfile::tempdir().expect("a temporary folder");
@@ -50,7 +49,7 @@ fn the_language_is_chosen_in_that_order() {
         tallywatt(&arguments, locale, dir.path())
     };
     signal(&check(&[], "C"), "en");
-    // There is no such language.
+    // No such language is offered.
     signal(&check(&[], "tlh_AQ.UTF-8"), "en");
     for tag in others() {
         let locale = format!("{}.UTF-8", tag.replace('-', "_"));
@@ -70,7 +69,7 @@ fn the_language_is_chosen_in_that_order() {
     assert!(said.contains("tlh") && said.contains("en"), "{said}");
 }
 
-/// The plain text of a message in pieces long enough to be told from other words.
+/// Splits a message into pieces of plain text long enough to be distinctive.
 fn pieces(written: &str) -> impl Iterator<Item = String> + '_ {
     written
         .split(['{', '}', '\n', '[', ']', '*'])
@@ -78,7 +77,7 @@ fn pieces(written: &str) -> impl Iterator<Item = String> + '_ {
         .filter(|piece| piece.len() > 14 && !piece.contains(['$', '"', '-']))
 }
 
-/// Without blanks: lines break anywhere.
+/// Removes white space, because lines break anywhere.
 fn squeezed(text: &str) -> String {
     text.chars().filter(|c| !c.is_whitespace()).collect()
 }
@@ -89,7 +88,7 @@ fn no_english_is_left_in_the_prints_of_another_language() {
     let english = Catalog::of(library.folder(FIRST_LANGUAGE).expect("English"));
     let dir = tempfile::tempdir().expect("a temporary folder");
     let mut tags: Vec<&str> = others().collect();
-    // The first one stands for the test itself: English is found in English.
+    // English comes first to check the test itself: English must be found in English.
     tags.insert(0, FIRST_LANGUAGE);
     for tag in tags {
         let into = dir.path().join(tag);
@@ -125,7 +124,7 @@ fn no_english_is_left_in_the_prints_of_another_language() {
     }
 }
 
-/// A host who reads one language prints cards for guests who read others.
+/// A host who reads one language can print cards for guests who read others.
 #[test]
 fn prints_in_several_languages_at_once() {
     let dir = tempfile::tempdir().expect("a temporary folder");
@@ -145,7 +144,7 @@ fn prints_in_several_languages_at_once() {
     assert!(said.contains(&words("en").text("check-next")), "{said}");
 }
 
-/// On every label sheet and tape, and on every size of card, in whatever language.
+/// Nothing overflows on any label sheet or tape, or on a half or pocket card, in any language.
 #[test]
 fn nothing_printed_overflows_in_any_language() {
     use tallywatt::print::{CardSize, Document, Options, Stock, render};
@@ -173,7 +172,7 @@ fn nothing_printed_overflows_in_any_language() {
     }
 }
 
-/// The rules' pages and their list are in the reader's language, in metres and not in feet.
+/// The pages and the list of the rules are in the reader's language, with meters and without feet.
 #[test]
 fn rules_are_explained_in_every_language() {
     let dir = tempfile::tempdir().expect("a temporary folder");
@@ -204,7 +203,7 @@ fn rules_are_explained_in_every_language() {
         let theirs = lines(&list);
         let own = say(&["explain"], tag);
         let same = lines(&own).into_iter().filter(|it| theirs.contains(it));
-        // Codes and names are the same.
+        // Codes and names are the same in every language.
         let same: Vec<String> = same.filter(|line| line.starts_with(' ')).collect();
         assert_eq!(same, Vec::<String>::new(), "{tag}");
         assert_eq!(words.faults(), Vec::<String>::new(), "{tag}");

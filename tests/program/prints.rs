@@ -1,4 +1,4 @@
-//! The paper that `demo` writes, read back as text and held against the report beside it.
+//! The prints that `demo` writes, read back as text and compared with the report beside them.
 
 use std::path::Path;
 
@@ -60,8 +60,7 @@ fn every_receptacle_of_the_report_has_a_label_and_a_place_on_the_card() {
     }
 }
 
-/// A card that takes more than one sheet is said to, once, with as many as its file has; one that
-/// does not, is not.
+/// A card of several sheets is announced once, with the number of sheets in its file. A card of one sheet is not.
 #[test]
 fn a_card_of_several_sheets_is_said_to_be() {
     let dir = tempfile::tempdir().expect("a temporary folder");
@@ -93,7 +92,7 @@ fn a_card_of_several_sheets_is_said_to_be() {
     assert_eq!((pages, said.contains("The card takes")), (2, false), "{said}");
 }
 
-/// What the worksheet says would clear the dangers is what `mend` says of the same plan, in its order.
+/// The worksheet lists the changes that `mend` suggests for the same plan, in the same order.
 #[test]
 fn the_worksheet_has_the_changes_that_mend_tells() {
     let dir = tempfile::tempdir().expect("a temporary folder");
@@ -104,7 +103,7 @@ fn the_worksheet_has_the_changes_that_mend_tells() {
     mend.env("LC_ALL", "C").env_remove("LANGUAGE");
     let output = mend.output().expect("it runs");
     let said = String::from_utf8(output.stdout).expect("text");
-    // From "  1. " to the empty line before the tally.
+    // The numbered list ends at the empty line before the tally.
     let (list, _) = said.split_once("\n\n").expect("a list and what it does");
     let mut changes: Vec<String> = Vec::new();
     for line in list.lines().skip(1) {

@@ -1,4 +1,4 @@
-//! What comes after the check: save, print, change or leave.
+//! The choices after the check: save, print, change or leave.
 
 use std::path::{Path, PathBuf};
 
@@ -16,28 +16,28 @@ use crate::cli::{Done, check, prints, say, width};
 
 /// What to do with a plan that has been checked.
 pub(super) enum After {
-    /// Write it, and print it into this folder.
+    /// Write the plan, and print it into this folder if there is one.
     Write(Option<PathBuf>),
     Go(Then),
 }
 
-/// How it goes on.
+/// What the interview does next.
 pub(super) enum Then {
-    /// It is written.
+    /// The plan is written.
     Written(Done),
-    /// Ask and check again: somebody else changed the file.
+    /// Ask and check again, because someone else changed the file.
     Again,
     Change,
-    /// Ask again what nobody knew.
+    /// Ask again what the user did not know.
     Look,
-    /// Go on with this plan, which was mended.
+    /// Go on with this mended plan.
     Take(Box<Plan>),
     Leave,
     Interrupted,
     Ended,
 }
 
-/// Asks for it, below what to do first.
+/// Says what to do first, then asks what to do with the plan.
 pub(super) fn after(
     asker: &mut Asker<'_>,
     plan: &Plan,
@@ -51,7 +51,7 @@ pub(super) fn after(
     };
     let mut mended: Option<(Report, Mended)> = None;
     let tally = mend::tally(plan, report);
-    // Nobody can look at what is not bought yet.
+    // Something not bought yet cannot be looked at.
     let looks = report.figures.looks.iter().any(|look| look.read != Marking::Package);
     let offered = [
         ("save", edited.is_some()),
@@ -64,13 +64,13 @@ pub(super) fn after(
     ];
     let offered = offered.into_iter().filter(|(_, there)| *there);
     let mut rows: Vec<Row> = offered.map(|(value, _)| row(value)).collect();
-    // Enter alone does not print what must not be started. Looking costs nothing.
+    // Pressing Enter must not print a plan that is unsafe to start. Looking costs nothing.
     let first = if looks { "look" } else { "mend" };
     let first = rows.iter().position(|row| row.value() == Some(first));
     let mut start = first.filter(|_| tally.dangers > 0);
     let steps = words.next_steps(report);
     let mut why = if steps.is_empty() { words.text("interview-after.none") } else { words.text("interview-after.why") };
-    // Read first, so that what to do first stands with the question.
+    // Given before the next steps, so that the steps stay beside the question.
     let unserved = words.without_outlet(report);
     if !unserved.is_empty() {
         asker.give(unserved.iter().map(|it| it.join(" ")).collect())?;
@@ -81,7 +81,7 @@ pub(super) fn after(
     )?;
     loop {
         let list = Shape::List { rows: rows.clone(), start: start.or(Some(0)), marks: None };
-        // Once it is answered, something else stands above.
+        // The reason is for the first question only. Later ones follow other output.
         let what = View::plain(words.text("interview-after"), std::mem::take(&mut why), list);
         match asker.ask(&what)? {
             Answered::Ended => return Ok(After::Go(Then::Ended)),
@@ -95,7 +95,7 @@ pub(super) fn after(
                 }
                 "mend" => {
                     mended = say_repairs(plan, words)?;
-                    // What is told can be taken, in the place of what told it.
+                    // Repairs that have been shown can be taken, so the row changes.
                     let at = rows.iter().position(|row| row.value() == Some("mend"));
                     if let Some(at) = at.filter(|_| mended.is_some()) {
                         rows[at] = row("take");
@@ -122,8 +122,8 @@ pub(super) fn after(
     }
 }
 
-/// Says what would clear the dangers. Gives the plan after it, if there is anything to do and the interview can go on with
-/// that plan.
+/// Says what would clear the dangers. Returns the report and the mended plan if something changed and the interview can
+/// go on with that plan.
 fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, Failure> {
     let (report, advised) = mend::advised(plan, false);
     let width = width();
@@ -139,7 +139,7 @@ fn say_repairs(plan: &Plan, words: &Words) -> Result<Option<(Report, Mended)>, F
     Ok(goes_on.then_some((report, advised)))
 }
 
-/// Asks which of the changes somebody takes; nothing when the reader goes back.
+/// Asks which changes to take. Returns `None` if the user goes back.
 fn take(asker: &mut Asker<'_>, plan: &Plan, (report, mended): &(Report, Mended)) -> Result<Option<After>, Failure> {
     let words = asker.words;
     let value = |at: usize| format!("change {at}");
@@ -176,7 +176,7 @@ fn take(asker: &mut Asker<'_>, plan: &Plan, (report, mended): &(Report, Mended))
     }
 }
 
-/// Asks for the folder of the prints; nothing when the reader goes back.
+/// Asks for the folder for the prints. Returns `None` if the user goes back.
 fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result<Option<After>, Failure> {
     let words = asker.words;
     let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
@@ -197,7 +197,7 @@ fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result
             Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
             Answered::Input(_) => PathBuf::from(&usual),
         };
-        // Another plan may live there, and writing would lose it.
+        // The folder may hold another plan, which writing would destroy.
         let own = edited.is_some_and(|edited| edited.is(&into.join("plan.toml")));
         if !own && into.join("plan.toml").exists() || into.is_file() {
             let path = into.display().to_string();
@@ -208,7 +208,7 @@ fn folder(asker: &mut Asker<'_>, plan: &Plan, edited: Option<&Edited>) -> Result
     }
 }
 
-/// The prints, the report and the plan in one folder.
+/// Writes the prints, the report and the plan into one folder.
 pub(super) fn print(
     into: &Path,
     plan: &Plan,
@@ -223,7 +223,7 @@ pub(super) fn print(
     let mut files = prints.files;
     files.push(("report.json".to_owned(), check::told(report, text, true, words)?.into_bytes()));
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
-    // Another plan that lies there is somebody's work.
+    // Another plan in that folder is someone's work and must not be replaced.
     let gone = prints::write(into, &files, &["plan.toml"], &prints.needless, words)?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
     for text in gone.into_iter().chain(told).chain(prints::dangers_left(report, words)) {

@@ -1,4 +1,4 @@
-//! Drafts on disk: which to go on with, and keeping each answer.
+//! Drafts on disk: which one to resume, and saving each answer.
 
 use std::collections::BTreeMap;
 use std::io;
@@ -15,11 +15,11 @@ use super::{Answered, Asker, STEM};
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::{Done, clock, prints};
 
-/// Keeps the draft, but for one that changes nothing in the plan file it was made from.
+/// Saves the draft after each answer, but not before the first change to the plan file it was made from.
 pub(super) struct Keeper<'a> {
     pub(super) kept: Kept,
     pub(super) unchanged: Option<BTreeMap<String, Said>>,
-    /// What is said when somebody breaks off between questions, and in which words.
+    /// The message for an interrupt between questions.
     pub(super) breaking_off: interrupt::Said,
     pub(super) words: &'a Words,
 }
@@ -37,14 +37,14 @@ impl Keep for Keeper<'_> {
     }
 }
 
-/// A draft on disk; none where there can be none.
+/// A draft on disk. `draft` is `None` where drafts cannot be stored.
 pub(super) struct Kept {
     draft: Option<store::Draft>,
-    /// What was answered last is not in it.
+    /// Whether the last save failed.
     behind: bool,
-    /// Something was answered.
+    /// Whether there are answers that the plan file may lack.
     holds: bool,
-    /// That something could not be saved was told.
+    /// Whether a failed save was reported.
     told: bool,
 }
 
@@ -53,7 +53,7 @@ impl Kept {
         Self { draft, behind: false, holds: false, told: false }
     }
 
-    /// The plan file holds all of it now.
+    /// Removes the draft, because the plan file holds all of it.
     pub(super) fn remove(self, words: &Words) -> Result<(), Failure> {
         let Some(draft) = self.draft else {
             return Ok(());
@@ -61,17 +61,17 @@ impl Kept {
         draft.remove().map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
     }
 
-    /// Whether what was answered is still there when the program has ended.
+    /// Whether every answer is on disk.
     pub(super) const fn is_kept(&self) -> bool {
         self.draft.is_some() && !self.behind
     }
 
-    /// Whether nothing was answered that is not in the plan file.
+    /// Whether no answer needs keeping: there are none, or the plan file holds them all.
     pub(super) const fn is_empty(&self) -> bool {
         !self.holds
     }
 
-    /// What the draft is called.
+    /// Returns the name of the draft, or `stem` if there is no draft.
     fn name(&self, stem: &str) -> String {
         let name = self.draft.as_ref().map(|draft| draft.name().as_str());
         name.unwrap_or(stem).to_owned()
@@ -79,7 +79,7 @@ impl Kept {
 }
 
 impl Keep for Kept {
-    /// A disk that was full may have room again: each answer is tried, and a failure is told once.
+    /// Tries to save every answer, because a full disk may have room again. Reports only the first failure.
     fn keep(&mut self, draft: &Draft) -> io::Result<()> {
         self.holds = !draft.answers.is_empty();
         let Some(kept) = &self.draft else {
@@ -94,7 +94,7 @@ impl Keep for Kept {
     }
 }
 
-/// A draft for what is asked now, where there can be one; else says why there is none.
+/// Begins a draft for this interview. Where there can be none, tells the user why.
 fn begin(asker: &mut Asker<'_>, drafts: Option<&Drafts>, stem: &str) -> Result<Kept, Failure> {
     let words = asker.words;
     let begun = Id::new(stem).zip(drafts).map(|(stem, drafts)| drafts.begin(&stem));
@@ -112,7 +112,7 @@ pub(super) enum Opened {
     Stopped(Done),
 }
 
-/// Goes on with changes to a file that were not saved, else begins with what is in it.
+/// Resumes unsaved changes to a plan file, or begins with the contents of the file.
 pub(super) fn open_file(asker: &mut Asker<'_>, drafts: Option<&Drafts>, edited: &Edited) -> Result<Opened, Failure> {
     for (kept, draft, _) in unfinished(asker, drafts)? {
         if draft.plan == edited.draft.plan {
@@ -128,14 +128,14 @@ pub(super) fn open_file(asker: &mut Asker<'_>, drafts: Option<&Drafts>, edited: 
     Ok(Opened::Draft(kept, draft))
 }
 
-/// A draft that may be gone on with, and when it was saved.
+/// A draft that can be resumed, and when it was saved.
 type Unfinished = (store::Draft, Draft, Option<SystemTime>);
 
-/// The drafts that may be gone on with, the last saved first. One that another run has open is left alone, and so is
-/// one that cannot be read, which is said.
+/// Returns the drafts that can be resumed, last saved first. Skips drafts that another run has open, and reports and
+/// skips those that cannot be read.
 fn unfinished(asker: &mut Asker<'_>, drafts: Option<&Drafts>) -> Result<Vec<Unfinished>, Failure> {
     let mut unfinished = Vec::new();
-    // Without a folder there are none; why is said when one is begun.
+    // Without a folder there are no drafts. `begin` reports why.
     let Some((drafts, all)) = drafts.and_then(|drafts| Some((drafts, drafts.list().ok()?))) else {
         return Ok(unfinished);
     };
@@ -156,7 +156,7 @@ fn unfinished(asker: &mut Asker<'_>, drafts: Option<&Drafts>) -> Result<Vec<Unfi
         };
         entry.name.as_str().clone_into(&mut draft.name);
         if draft.answers.is_empty() {
-            // Left before the first answer: nothing to go on with, so nothing to pile up.
+            // A draft without answers has nothing to resume, and would only pile up.
             let _ = kept.remove();
         } else {
             unfinished.push((kept, draft, entry.saved));
@@ -165,7 +165,7 @@ fn unfinished(asker: &mut Asker<'_>, drafts: Option<&Drafts>) -> Result<Vec<Unfi
     Ok(unfinished)
 }
 
-/// Offers to go on with an unfinished plan, else begins a new one.
+/// Offers to resume an unfinished plan, or begins a new one.
 pub(super) fn open(asker: &mut Asker<'_>, drafts: Option<&Drafts>, resume: bool) -> Result<Opened, Failure> {
     let words = asker.words;
     let new = |asker: &mut Asker<'_>| {
@@ -177,7 +177,7 @@ pub(super) fn open(asker: &mut Asker<'_>, drafts: Option<&Drafts>, resume: bool)
     if unfinished.is_empty() {
         return new(asker);
     }
-    // No value is a number, for a number typed is that of a row.
+    // A typed number selects a row, so no value may be a number.
     let value = |draft: &Draft| format!("draft {}", draft.name);
     let row = |(_, draft, saved): &Unfinished| {
         let name = called(draft);
@@ -199,7 +199,7 @@ pub(super) fn open(asker: &mut Asker<'_>, drafts: Option<&Drafts>, resume: bool)
         words.text("interview-resume-why"),
         Shape::List { rows, start: Some(0), marks: None },
     );
-    // Until a row is meant: going on with the wrong plan would be found out many answers later.
+    // Asks until the answer is a row: the wrong plan would be noticed only many answers later.
     loop {
         let key = match asker.ask(&view)? {
             Answered::Input(Input::Answer(text)) => {
@@ -225,7 +225,8 @@ pub(super) fn open(asker: &mut Asker<'_>, drafts: Option<&Drafts>, resume: bool)
     }
 }
 
-/// What the user calls the weekend or the set of a draft, or else how large the set is.
+/// Returns what the user calls the weekend or the generator, or else the generator's rated power. Empty if none is
+/// known.
 fn called(draft: &Draft) -> String {
     ["site.name", "generator.name", "generator.rated"]
         .into_iter()
@@ -238,7 +239,7 @@ fn called(draft: &Draft) -> String {
 mod tests {
     use super::*;
 
-    /// A disk that is full for a while: told once, and what is answered later is kept.
+    /// With a disk that is full for a while, the failure is reported once and later answers are saved.
     #[test]
     fn what_could_not_be_saved_is_tried_again_and_told_once() {
         let home = tempfile::tempdir().unwrap();
@@ -248,7 +249,7 @@ mod tests {
         let mut kept = Kept::of(Some(begun));
         let mut draft = Draft::new("plan");
         kept.keep(&draft).unwrap();
-        // A file stands where the folder was.
+        // A file in place of the folder makes saving fail.
         std::fs::remove_dir_all(drafts.folder()).unwrap();
         store::write_new(drafts.folder(), b"").unwrap();
         let tries: Vec<bool> = (0..3).map(|_| kept.keep(&draft).is_err()).collect();

@@ -10,28 +10,28 @@ use super::STEM;
 use crate::cli::failure::{Failure, Kind};
 use crate::cli::{command, prints};
 
-/// A plan file, and what the interview made of it. Somebody else may change the file meanwhile:
-/// what is changed here is put into whatever stands there at the end.
+/// A plan file and the interview's view of it. Someone else may change the file meanwhile, so the changes are merged
+/// into whatever it holds at the end.
 pub(super) struct Edited {
-    /// The file.
+    /// The path of the file.
     pub(super) path: PathBuf,
-    /// The answers that make it.
+    /// The answers that produce the plan.
     pub(super) draft: Draft,
-    /// Its text when the changes began.
+    /// The text of the file when editing began.
     base: String,
-    /// Its plan then, as the interview knows it.
+    /// The plan at that time, as the interview represents it.
     before: Plan,
 }
 
 impl Edited {
-    /// Begins with what stands in the file.
+    /// Opens a plan file with its current contents.
     pub(super) fn open(path: &Path, words: &Words) -> Result<Self, Failure> {
         let text = read(path, words)?;
         let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
         Self::from_text(path, text, words)
     }
 
-    /// Goes on with a draft that changes a file.
+    /// Resumes a draft that changes a file.
     pub(super) fn resume(draft: &Draft, path: &str, words: &Words) -> Result<Self, Failure> {
         let base = draft.base.clone();
         let base = base.map_or_else(|| read(Path::new(path), words), Ok)?;
@@ -52,7 +52,7 @@ impl Edited {
         Ok(Self { before: interview::plan_of(&draft, &|key| words.text(key)), path, draft, base })
     }
 
-    /// What stands in the file now, which must be a plan; what stood there, if it is gone.
+    /// Returns the current text of the file, which must be a plan, or the original text if the file is gone.
     pub(super) fn now(&self, words: &Words) -> Result<String, Failure> {
         if !self.path.exists() {
             return Ok(self.base.clone());
@@ -61,12 +61,12 @@ impl Edited {
         prints::read(&text, &self.path, words).map(|_| text)
     }
 
-    /// This text of the file with the changes in it.
+    /// Returns `text` with the changes merged in, or the plan written anew if they cannot be merged.
     pub(super) fn changed(&self, text: &str, plan: &Plan) -> String {
         interview::merge(text, &self.before, plan).unwrap_or_else(|| plan::write(plan))
     }
 
-    /// Whether this is the file.
+    /// Whether `other` is the same file.
     pub(super) fn is(&self, other: &Path) -> bool {
         let real = std::fs::canonicalize(&self.path);
         real.is_ok_and(|real| std::fs::canonicalize(other).is_ok_and(|other| real == other))

@@ -1,13 +1,13 @@
-//! Ctrl-C between questions, where it is a signal and not a key.
+//! Ctrl-C between questions, where it arrives as a signal instead of a key.
 
 use std::sync::{Arc, Mutex, PoisonError};
 
-/// What is said when somebody breaks off.
+/// The message to print on an interrupt.
 #[derive(Clone)]
 pub(super) struct Said(Arc<Mutex<String>>);
 
 impl Said {
-    /// From now on this.
+    /// Replaces the message.
     pub(super) fn set(&self, said: String) {
         *self.0.lock().unwrap_or_else(PoisonError::into_inner) = said;
     }
@@ -18,8 +18,8 @@ impl Said {
     }
 }
 
-/// On an interrupt, or when asked to end: gives the terminal back as it was, says this and ends.
-/// From before the first question, for any question may be the one in which it comes.
+/// Starts to watch for SIGINT and SIGTERM, which restore the terminal, print the message and exit. Called before the
+/// first question, because a signal may arrive during any of them.
 pub(super) fn watch(said: String) -> Said {
     let said = Said(Arc::new(Mutex::new(said)));
     #[cfg(unix)]
@@ -29,16 +29,16 @@ pub(super) fn watch(said: String) -> Said {
         use signal_hook::consts::{SIGINT, SIGTERM};
         use tallywatt::interview::terminal;
 
-        /// What is under way may take so long.
+        /// How long to wait at a time for an open question to end.
         const STEP: std::time::Duration = std::time::Duration::from_millis(250);
         let said = said.clone();
-        // Without it, Ctrl-C still ends the program, and the answers are kept all the same.
+        // If this fails, Ctrl-C still ends the program and the answers are still kept.
         if let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT, SIGTERM]) {
             std::thread::spawn(move || {
                 if let Some(signal) = signals.forever().next() {
                     if signal == SIGINT && terminal::interrupt() {
-                        // Whoever is asked says it; and an answer that was just given is kept. Whatever does not end by
-                        // that, this ends.
+                        // An open question prints the message itself and keeps an answer just given. If it does not end
+                        // the program, this thread does.
                         let mut steps = 0..4;
                         std::thread::sleep(STEP);
                         while terminal::is_asking() && steps.next().is_some() {

@@ -1,4 +1,4 @@
-//! The interview: with no command, questions until there is a plan; then its check and its
+//! The interview, which runs without a command or as `ask`: questions until there is a plan, then its check and its
 //! prints.
 
 mod after;
@@ -28,19 +28,19 @@ use super::failure::{Failure, Kind};
 use super::reader::Reader;
 use super::{Done, check, command, prints, width};
 
-/// Where tests and people with a bin of their own keep drafts.
+/// The environment variable that moves the drafts to another folder, for tests and for users who keep them elsewhere.
 const DATA: &str = "TALLYWATT_DATA";
 
-/// What a new draft is called on disk.
+/// The name of a new draft on disk.
 const STEM: &str = "plan";
 
-/// Somebody who is asked, and the words for it: what goes wrong in that is a failure of the program.
+/// A prompter and the words for it. Turns terminal errors into failures.
 struct Asker<'a> {
     prompter: &'a mut dyn Prompter,
     words: &'a Words,
 }
 
-/// What came of a question.
+/// The outcome of a question.
 enum Answered {
     Input(Input),
     Interrupted,
@@ -53,7 +53,7 @@ impl Asker<'_> {
         told.map_err(|error| terminal_failed(&error, self.words))
     }
 
-    /// Tells it, and gives its exit status.
+    /// Reports a failure to the user and returns its exit status.
     fn tell_failure(&mut self, failure: &Failure) -> Result<Option<u8>, Failure> {
         self.tell(&failure.shown(self.words))?;
         Ok(Some(failure.status()))
@@ -80,8 +80,8 @@ impl Asker<'_> {
     }
 }
 
-/// Interviews for a new plan, or about the one in a file.
-#[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
+/// Runs the interview for a new plan, or for the plan in a file.
+#[allow(clippy::disallowed_methods)] // only the shell asks what kind of terminal this is
 pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Result<Done, Failure> {
     let words = &*language(file, reader);
     let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
@@ -95,7 +95,7 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
         }
         None if io::stdin().is_terminal() && plain => (Box::new(Lines::at_a_terminal(typed, said(), words)), true),
         None if terminal::present() => (Box::new(Terminal::new(words)), true),
-        // Piped answers, if there are any.
+        // Answers may come through a pipe.
         None if !io::stdin().is_terminal() && typed.fill_buf().is_ok_and(|it| !it.is_empty()) => {
             (Box::new(Lines::new(typed, said())), false)
         }
@@ -107,15 +107,15 @@ pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Resu
     hold(&mut *prompter, resume, file, words, reader)
 }
 
-/// The language of the questions: that of the plan that is being changed, if it says one.
+/// Returns the words for the questions: those of the plan being changed if it names a language, else the reader's.
 fn language(file: Option<&Path>, reader: &Reader) -> Rc<Words> {
     file.and_then(|path| store::read_text(path).ok())
         .and_then(|text| plan::read(&text).ok())
         .map_or_else(|| Rc::clone(&reader.words), |plan| reader.of_plan(&plan))
 }
 
-/// The whole of it. `resume`: whether to offer unfinished plans.
-#[allow(clippy::disallowed_methods)] // the shell asks where drafts are kept
+/// Runs the whole interview. `resume` says whether to offer unfinished plans.
+#[allow(clippy::disallowed_methods)] // only the shell asks where drafts are kept
 fn hold(
     prompter: &mut dyn Prompter,
     resume: bool,
@@ -140,7 +140,7 @@ fn hold(
         Opened::Draft(kept, draft) => (kept, draft),
         Opened::Stopped(stopped) => return Ok(stopped),
     };
-    // A draft of changes to a file goes on with that file.
+    // A draft of changes to a file resumes with that file.
     let edited = match (in_file, &draft.plan) {
         (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
         (in_file, None) => in_file,
@@ -149,7 +149,7 @@ fn hold(
         Keeper { kept, unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()), breaking_off, words };
     let mut before: Option<Report> = None;
     let mut start = Start::First;
-    // The status of what could not be written last.
+    // The exit status of the last write that failed.
     let mut failed = None;
     loop {
         let outcome = interview::run(asker.prompter, &mut kept, words, draft, start)
@@ -170,8 +170,7 @@ fn hold(
             (Some(edited), Some(stands)) => edited.changed(stands, &plan),
             _ => plan::write(&plan),
         };
-        // A plan that this program made and cannot read back would be its own fault; better
-        // said now than found at the camp.
+        // A plan that cannot be read back would be this program's own fault, and is better found here than at camp.
         let plan = prints::read(&text, Path::new("plan.toml"), words)?;
         let report = judge::build(&plan);
         if let Some(before) = &before {
@@ -207,19 +206,19 @@ fn hold(
     }
 }
 
-/// A plan that has been checked, and the file that it changes.
+/// A plan that has been checked, and the file that it changes, if any.
 struct Checked<'a> {
     plan: &'a Plan,
     report: &'a Report,
     text: &'a str,
     edited: Option<&'a Edited>,
-    /// What stands in that file.
+    /// The current text of that file.
     stands: Option<String>,
 }
 
 impl Checked<'_> {
-    /// Asks what to do with it until that is done. What cannot be written is told, with its status, and something else
-    /// may be done then.
+    /// Asks what to do with the plan until that is done. Reports a failed write, puts its exit status in `failed` and
+    /// asks again.
     fn settle(mut self, asker: &mut Asker<'_>, reader: &Reader, failed: &mut Option<u8>) -> Result<Then, Failure> {
         let words = asker.words;
         loop {
@@ -253,7 +252,7 @@ impl Checked<'_> {
     }
 }
 
-/// Saved, and how to print it.
+/// Says that the plan was saved and how to print it.
 fn saved(path: &str, words: &Words) -> Done {
     let folder = prints::folder_for(Path::new(path));
     let print = command(&["tallywatt", "print", path, "--into", &folder]);
@@ -262,7 +261,7 @@ fn saved(path: &str, words: &Words) -> Done {
     Done::saying(textwrap::fill(&saved, wrapping(width()).break_words(false)) + "\n")
 }
 
-/// What a change has done to the findings.
+/// Describes how a change affected the findings.
 fn effect(before: &Report, now: &Report, words: &Words) -> String {
     let without = |all: &Report, others: &Report, key: &str| -> Vec<String> {
         all.findings
@@ -287,18 +286,18 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
     lines.join("\n")
 }
 
-/// Nothing can be asked or said any more, and why.
+/// Returns the failure for a terminal that can no longer be used.
 fn terminal_failed(error: &io::Error, words: &Words) -> Failure {
     because("interview-terminal", error, words)
 }
 
-/// A failure in the reader's words, with the system's reason in its own.
+/// Returns a failure in the reader's language, with the system's reason as the system words it.
 fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure {
     let reason = reason.to_string();
     Failure::text(Kind::CannotWrite, words.with(key, [("reason", reason.into())]))
 }
 
-/// Broken off in the middle: the draft of this name goes on, if it was kept.
+/// Returns the failure for an interrupted interview. Says how to resume the named draft, if it was kept.
 fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
     if kept.is_empty() {
         return Failure::text(Kind::Interrupted, words.text("interview-stopped"));
@@ -311,7 +310,7 @@ fn stopped(draft: &str, kept: &Kept, words: &Words) -> Failure {
         .hint(words.text("interview-resume"))
 }
 
-/// Left, likewise.
+/// Returns the result of leaving the interview, with the same message as [`stopped`].
 fn left(draft: &str, kept: &Kept, words: &Words) -> Done {
     if kept.is_empty() {
         return Done::saying(words.text("interview-stopped") + "\n");
@@ -331,7 +330,7 @@ mod tests {
     use super::*;
     use tallywatt::words::Units;
 
-    /// Not a word of the code's own, and why it was.
+    /// The failure is in the reader's language and includes the system's reason.
     #[test]
     fn a_failing_terminal_is_told_in_the_readers_language() {
         for tag in ["en", "es", "fr", "de"] {

@@ -1,5 +1,5 @@
-//! Taking a table apart: which keys are there, what kind of value each has, and what is wrong
-//! with it. Nothing here knows what a generator is.
+//! Takes a table apart: which keys it has, the type of each value, and what is wrong with it. Nothing here knows what a
+//! generator is.
 
 use std::cell::RefCell;
 use std::ops::Range;
@@ -15,10 +15,10 @@ use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire};
 use crate::tables::motors::code_letter;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
-/// The word for "I don't know".
+/// The word that stands for "I don't know".
 const UNKNOWN: &str = "unknown";
 
-/// Where problems are put.
+/// Collects the problems of a plan file.
 #[derive(Debug, Default)]
 pub(crate) struct Sink(RefCell<Vec<Problem>>);
 
@@ -28,7 +28,7 @@ impl Sink {
         self.0.borrow_mut().push(Problem { span, why, first });
     }
 
-    /// Reports the second of two, which cannot both be.
+    /// Reports the second of two items that cannot both be there.
     pub(crate) fn put_second(&self, span: Range<usize>, why: Refusal, first: Range<usize>) {
         let first = Some(first);
         self.0.borrow_mut().push(Problem { span, why, first });
@@ -39,30 +39,30 @@ impl Sink {
     }
 }
 
-/// A table of the file.
+/// A table of the plan file.
 pub(crate) struct Fields<'t> {
     pub(super) sink: &'t Sink,
     pub(super) span: Range<usize>,
     table: &'t DeTable<'t>,
 }
 
-/// One value with its key, under which to report what is wrong with it.
+/// A value and its key, which appears in reports about the value.
 pub(crate) struct Field<'t> {
     pub(super) sink: &'t Sink,
     pub(super) key: &'static str,
     pub(super) span: Range<usize>,
-    /// Whether "unknown" is an answer here.
+    /// Whether "unknown" is accepted as an answer.
     pub(crate) or_unknown: bool,
     value: &'t DeValue<'t>,
 }
 
 impl<'t> Fields<'t> {
-    /// A table, after every key without a meaning here was reported.
+    /// Opens a table and reports every key that is not allowed in it.
     pub(crate) fn open(sink: &'t Sink, table: &'t DeTable<'t>, span: Range<usize>, allowed: &[&'static str]) -> Self {
         for (key, value) in table {
             let found = key.get_ref().as_ref();
             if !allowed.contains(&found) {
-                // A heading's span is that of its brackets, and holds its key.
+                // The span of a heading is that of its brackets, which enclose its key.
                 let heading = value.span().start < key.span().start;
                 let why = Refusal::new(if heading { "unknown-heading" } else { "unknown-key" });
                 let why = why.near("nearest", nearest(found, allowed.iter().copied()));
@@ -73,17 +73,17 @@ impl<'t> Fields<'t> {
         Self { sink, span, table }
     }
 
-    /// A table whose keys are another's business.
+    /// Opens a table without checking its keys.
     pub(crate) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
         Self { sink, span: 0..0, table }
     }
 
-    /// Reports something about the table as a whole.
+    /// Reports a problem with the table as a whole.
     pub(crate) fn put(&self, why: Refusal) {
         self.sink.put(self.span.clone(), why);
     }
 
-    /// The value of a key, if the key is there.
+    /// Returns the value of a key, if the key is there.
     pub(crate) fn get(&self, key: &'static str) -> Option<Field<'t>> {
         self.table.get(key).map(|value| Field {
             sink: self.sink,
@@ -94,7 +94,7 @@ impl<'t> Fields<'t> {
         })
     }
 
-    /// Reports every key but the first of those that say the same.
+    /// Reports all but the first of the given keys that are present, since they say the same thing.
     pub(crate) fn one_of(&self, keys: &[&'static str]) {
         let mut given = keys.iter().filter_map(|key| self.get(key));
         if let Some(Field { key: first, .. }) = given.next() {
@@ -105,7 +105,7 @@ impl<'t> Fields<'t> {
         }
     }
 
-    /// A value that may be left out or unknown.
+    /// Reads a value that may be missing or unknown.
     pub(crate) fn answer<T>(&self, key: &'static str, read: impl FnOnce(&Field<'t>) -> Option<T>) -> Answer<T> {
         match self.get(key) {
             None => Answer::Missing,
@@ -114,7 +114,7 @@ impl<'t> Fields<'t> {
         }
     }
 
-    /// A value that may be left out but not be unknown.
+    /// Reads a value that may be missing but not unknown.
     pub(crate) fn optional<T>(&self, key: &'static str, read: impl FnOnce(&Field<'t>) -> Option<T>) -> Option<T> {
         self.known(key, true, read)
     }
@@ -128,7 +128,7 @@ impl<'t> Fields<'t> {
         read(&field)
     }
 
-    /// A value that must be there.
+    /// Reads a required value. `example` is shown if the key is missing.
     pub(crate) fn required<T>(
         &self,
         key: &'static str,
@@ -141,7 +141,7 @@ impl<'t> Fields<'t> {
         self.known(key, false, read)
     }
 
-    /// The tables under a heading in two square brackets.
+    /// Returns the tables under a heading in double square brackets.
     pub(crate) fn tables(&self, key: &'static str, allowed: &[&'static str]) -> Vec<Fields<'t>> {
         let Some(field) = self.get(key) else {
             return Vec::new();
@@ -161,7 +161,7 @@ impl<'t> Fields<'t> {
 }
 
 impl<'t> Field<'t> {
-    /// Reports what is wrong with this value.
+    /// Reports a problem with this value.
     pub(crate) fn put(&self, why: Refusal) {
         self.sink.put(self.span.clone(), why.with("key", self.key));
     }
@@ -170,7 +170,7 @@ impl<'t> Field<'t> {
         self.value.as_str().is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
     }
 
-    /// The kind of value that it is: message `plan-type-KIND`.
+    /// Returns the type of the value, as used in the message key `plan-type-KIND`.
     fn found(&self) -> &'static str {
         match self.value {
             DeValue::String(_) => "text",
@@ -186,7 +186,7 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// Whether it is a whole number, as it should be; else that is reported.
+    /// Whether the value is a whole number. Reports it if not.
     pub(crate) fn is_whole(&self) -> bool {
         matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>("whole").is_some()
     }
@@ -198,7 +198,7 @@ impl<'t> Field<'t> {
         None
     }
 
-    /// A number without quotes, as it is written.
+    /// Returns an unquoted number as it is written.
     fn bare_number(&self) -> Option<String> {
         match self.value {
             DeValue::Integer(whole) => Some(whole.to_string()),
@@ -207,7 +207,7 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// A table in its own right.
+    /// Reads the value as a table.
     pub(crate) fn table(&self, allowed: &[&'static str]) -> Option<Fields<'t>> {
         match self.value {
             DeValue::Table(table) => Some(Fields::open(self.sink, table, self.span.clone(), allowed)),
@@ -215,7 +215,7 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// A list, item by item.
+    /// Reads the value as a list with `read` for each item. Reads every item, so that all problems are reported.
     pub(crate) fn list<T>(&self, wanted: &'static str, mut read: impl FnMut(&Self) -> Option<T>) -> Option<Vec<T>> {
         let Some(items) = self.value.as_array() else {
             return self.wrong(wanted);
@@ -225,7 +225,7 @@ impl<'t> Field<'t> {
         read.into_iter().collect()
     }
 
-    /// A text.
+    /// Reads a non-empty text and trims it.
     pub(crate) fn text(&self) -> Option<&'t str> {
         match self.value.as_str() {
             Some(text) if text.trim().is_empty() => {
@@ -237,7 +237,7 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// What was read of it; where that is nothing, why.
+    /// Returns `value`, and reports the refusal if it is `None`.
     fn read<T>(&self, value: Option<T>, why_not: impl FnOnce() -> Refusal) -> Option<T> {
         if value.is_none() {
             self.put(why_not());
@@ -245,7 +245,7 @@ impl<'t> Field<'t> {
         value
     }
 
-    /// The text of what has a unit in it.
+    /// Returns the text of a value that has a unit. A bare number is refused with `no_unit`.
     fn text_with_unit(&self, no_unit: impl FnOnce(&str) -> Refusal) -> Option<&'t str> {
         match self.bare_number() {
             Some(found) => self.read(None, || no_unit(&found)),
@@ -253,13 +253,13 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// A text that is printed: one line, not endless.
+    /// Reads a text that is printed: one line of limited length.
     pub(crate) fn name(&self) -> Option<String> {
         let bad = || Refusal::new("bad-text").with("most", LONGEST_NAME.to_string());
         self.read(crate::plan::name(self.text()?), bad)
     }
 
-    /// Yes or no.
+    /// Reads a yes or no.
     pub(crate) fn yes_no(&self) -> Option<bool> {
         match self.value {
             DeValue::Boolean(yes) => Some(*yes),
@@ -267,7 +267,7 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// A whole number within bounds.
+    /// Reads a whole number within bounds.
     pub(crate) fn whole(&self, bounds: Whole) -> Option<u8> {
         let DeValue::Integer(whole) = self.value else {
             return self.wrong("whole");
@@ -283,7 +283,7 @@ impl<'t> Field<'t> {
         })
     }
 
-    /// A quantity within bounds.
+    /// Reads a quantity within bounds.
     pub(crate) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         self.quantity_of(self.text_with_unit(|found| bounds.no_unit(found))?, bounds)
     }
@@ -300,7 +300,7 @@ impl<'t> Field<'t> {
         bounds.read(text).map_err(refused).ok()
     }
 
-    /// A ratio: a number without a unit, and here without quotes.
+    /// Reads a ratio: a number with neither unit nor quotes.
     pub(crate) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let Some(found) = self.bare_number() else {
             return self.wrong("number");
@@ -314,7 +314,7 @@ impl<'t> Field<'t> {
         self.read(number, || bounds.refusal("out-of-range", &found))
     }
 
-    /// A ratio that may be a fraction and so stands in quotes: "1/2". A bare number will do.
+    /// Reads a ratio that may be a fraction in quotes, such as "1/2". A bare number works too.
     pub(crate) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         if self.bare_number().is_some() {
             return self.number(bounds);
@@ -324,7 +324,7 @@ impl<'t> Field<'t> {
         self.quantity_of(text, bounds)
     }
 
-    /// The size of a wire.
+    /// Reads a wire size.
     pub(crate) fn wire(&self) -> Option<Wire> {
         let no_unit = |found: &str| {
             let why = Refusal::new("no-unit").found(found);
@@ -345,7 +345,7 @@ impl<'t> Field<'t> {
         None
     }
 
-    /// One of a few words.
+    /// Reads one of a few words. Ignores case, spaces, hyphens and underscores.
     pub(crate) fn choice<C: Choice>(&self) -> Option<C> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
@@ -364,18 +364,18 @@ impl<'t> Field<'t> {
         })
     }
 
-    /// The tag of a language, as `es` or `fr-CA`.
+    /// Reads a language tag such as `es` or `fr-CA`.
     pub(crate) fn language(&self) -> Option<String> {
         let text = self.text()?;
         let tag = text.parse::<unic_langid::LanguageIdentifier>().ok();
         self.read(tag.map(|tag| tag.to_string()), || Refusal::new("not-a-language").found(text))
     }
 
-    /// The shape of a receptacle.
+    /// Reads the shape of a receptacle.
     pub(crate) fn receptacle(&self) -> Option<Receptacle> {
         let text = self.text()?;
         self.read(Receptacle::named(text), || match Plug::named(text) {
-            // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
+            // A cord with blades at both ends kills, even if it is only a typing mistake.
             Some(plug) => wrong_half(
                 if self.key == "ends" { "two-plugs" } else { "wrong-half-receptacle" },
                 text,
@@ -385,7 +385,7 @@ impl<'t> Field<'t> {
         })
     }
 
-    /// The shape of a plug.
+    /// Reads the shape of a plug.
     pub(crate) fn plug(&self) -> Option<Plug> {
         let text = self.text()?;
         self.read(Plug::named(text), || match Receptacle::named(text) {
@@ -394,37 +394,37 @@ impl<'t> Field<'t> {
         })
     }
 
-    /// A new id.
+    /// Reads a new id.
     pub(crate) fn id(&self) -> Option<Id> {
         let text = self.text()?;
         self.read(Id::new(text), || Refusal::new("bad-id").found(text).near("nearest", mend_id(text)))
     }
 
-    /// Whether it stands in square brackets.
+    /// Whether the value is a list.
     pub(crate) fn is_list(&self) -> bool {
         self.value.is_array()
     }
 
-    /// The letter of a motor that says what it draws while its rotor is locked.
+    /// Reads the code letter of a motor, which says what it draws with a locked rotor.
     pub(crate) fn motor_code(&self) -> Option<char> {
         let text = self.text()?;
         self.read(code_letter(text), || Refusal::new("motor-code").found(text))
     }
 
-    /// The text of a reference that cannot be the name of anything.
+    /// Returns the text of a reference that cannot be the name of anything.
     pub(super) fn stray(&self) -> Option<&'t str> {
         let text = self.value.as_str()?.trim();
         (!text.is_empty() && Id::reference(text).is_none()).then_some(text)
     }
 
-    /// A part of the day: "22:00-06:00".
+    /// Reads a part of the day, such as "22:00-06:00".
     pub(crate) fn hours(&self) -> Option<Span> {
         let text = self.text()?;
         self.read(span_of_day(text), || Refusal::new("bad-hours").found(text))
     }
 }
 
-/// An id as near as may be to the text: "big cord" gives "big-cord".
+/// Returns a valid id close to the text: "big cord" gives "big-cord".
 fn mend_id(text: &str) -> Option<String> {
     let mut mended = String::new();
     for c in text.chars().take(Id::LONGEST) {
@@ -445,7 +445,7 @@ fn span_of_day(text: &str) -> Option<Span> {
     (from < Span::DAY).then_some(Span { from, to })
 }
 
-/// "07:20", "7:20", "7" and "24:00" as minutes after midnight.
+/// Reads "07:20", "7:20", "7" or "24:00" as minutes after midnight.
 fn minute(text: &str) -> Option<u16> {
     let text = text.trim();
     let (hour, minute) = text.split_once(':').unwrap_or((text, "00"));
@@ -458,18 +458,18 @@ fn minute(text: &str) -> Option<u16> {
     (minute < 60 && total <= Span::DAY).then_some(total)
 }
 
-/// A key that must be there is not.
+/// Returns the refusal for a required key that is missing.
 pub(crate) fn missing(key: &'static str, example: &'static str) -> Refusal {
     let why = Refusal::new("missing-key").with("key", key);
     why.with("example", example)
 }
 
-/// What cannot be unknown, and may be left out or not.
+/// Returns the refusal for a value that cannot be unknown. `optional` says whether it may be left out.
 pub(crate) fn not_unknown(optional: bool) -> Refusal {
     Refusal { near: optional, ..Refusal::new("unknown-not-allowed") }
 }
 
-/// Whether the unit that was found is that of apparent power.
+/// Whether the unit found is one of apparent power.
 fn of_volt_amperes(why: &Refusal) -> bool {
     why.values.iter().any(|(name, value)| {
         *name == "found" && matches!(value, Value::Text(found) if found.to_ascii_uppercase().ends_with("VA"))
@@ -491,7 +491,7 @@ fn no_shape(found: &str, name: impl Fn(Configuration) -> String) -> Refusal {
     why.near("nearest", near).with("allowed", Value::Any(allowed))
 }
 
-/// A line with this key, for keys whose values are more than one text or number.
+/// Returns an example line for a key whose values are more than one text or number.
 fn example_of(key: &str) -> Option<&'static str> {
     Some(match key {
         "runtime" => r#"runtime = [{ load = "25 %", lasts = "8.5 h" }]"#,

@@ -1,7 +1,7 @@
-//! Plan file text to [`Plan`], or everything that is wrong with it at once.
+//! Reads the text of a plan file into a [`Plan`], or returns everything that is wrong with it at once.
 //!
-//! Reading is lenient about what has one meaning (blanks, case, "ft" or "feet") and strict about
-//! what could have two: a number without a unit is refused, never guessed.
+//! Reading is lenient where there is only one meaning (spaces, case, "ft" or "feet") and strict where there could be
+//! two: a number without a unit is refused, never guessed.
 
 mod fields;
 mod parts;
@@ -21,14 +21,13 @@ pub use places::lines;
 pub use problem::{Problem, Problems, Refusal, Value};
 use refs::Names;
 
-/// The most parts (outlets, boxes, cords with each of their ends) that a plan may have: as many as are judged
-/// within a second.
+/// The most parts (outlets, boxes, and every end of a cord) in a plan. This many are judged within a second.
 pub const MOST_PARTS: usize = 250;
 
-/// The most loads that a plan may have, counting every one of several: as many as are judged within a second.
+/// The most loads in a plan, counting several identical loads one by one. This many are judged within a second.
 pub const MOST_LOADS: usize = 300;
 
-/// What may be only the consequence of a line that could not be read.
+/// Problems that may only follow from a line that could not be read.
 const MAY_FOLLOW: &[&str] = &[
     "empty",
     "no-format",
@@ -47,7 +46,7 @@ const MAY_FOLLOW: &[&str] = &[
 /// Reads a plan.
 ///
 /// # Errors
-/// With everything that is wrong with the text, in the order of the text.
+/// Returns everything that is wrong with the text, in the order of the text.
 pub fn read(text: &str) -> Result<Plan, Problems> {
     let sink = Sink::default();
     let (root, errors) = DeTable::parse_recoverable(text);
@@ -62,8 +61,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
         let mut read = parts::plan(&fields, &mut names);
         too_many(&sink, "parts", names.parts(), MOST_PARTS);
         too_many(&sink, "loads", names.loads, MOST_LOADS);
-        // What refers to what is only looked at in plans of a size that can be right: it takes
-        // the square of it.
+        // Checking references takes quadratic time, so it is done only for plans of a plausible size.
         if names.parts() <= MOST_PARTS && names.loads <= 100 * MOST_LOADS {
             names.check(&sink);
         }
@@ -71,8 +69,8 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
         plan = Some(read);
     }
     let mut problems = sink.into_problems();
-    // What stands on a line that could not be read is seldom what its owner wrote, and what
-    // seems to be missing may be there. The lines themselves were reported first.
+    // What stands on an unreadable line is seldom what its owner wrote, and what seems to be missing may be on that
+    // line. The unreadable lines themselves were reported first.
     let mut at = 0;
     problems.retain(|problem| {
         at += 1;
@@ -84,12 +82,12 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     problems.dedup();
     match plan {
         Some(plan) if problems.is_empty() => Ok(plan),
-        // What could not be read was put.
+        // Every value that could not be read was reported.
         _ => Err(Problems(problems)),
     }
 }
 
-/// Whether the rest of the file means what this program takes it to mean.
+/// Whether this program understands the format of the file. Reports a format that is not its own.
 fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
     let Some(value) = root.get("format") else {
         sink.put(0..0, Refusal::new("no-format"));
@@ -109,7 +107,7 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
             other("no-such-format");
             true
         }
-        // The keys of a later format are not this program's to judge.
+        // This program cannot judge the keys of a later format.
         _ => {
             other("newer-format");
             false
@@ -125,11 +123,11 @@ fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
     }
 }
 
-/// The candidate most like the text, if one is like it at all.
+/// Returns the candidate most similar to `text`, or `None` if none is similar enough.
 fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<&'c str> {
-    /// How much of it must be right.
+    /// The least similarity that counts.
     const ALIKE: f64 = 0.55;
-    /// What people write for what is meant.
+    /// Words that people write, and the keys or values they mean.
     const MEANT: &[(&str, &str)] = &[
         ("amps", "current"),
         ("battery", "electronic"),
@@ -155,7 +153,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
     };
     let wanted = squeeze(text);
     let meant = MEANT.iter().find(|(written, _)| *written == wanted).map(|(_, meant)| *meant);
-    // Another number is another thing, however alike the rest: 230 V is no slip for 120 V.
+    // A different number is a different thing, no matter how similar the rest is: 230 V is not a typo for 120 V.
     let digits = |text: &str| -> String { text.chars().filter(char::is_ascii_digit).collect() };
     let number = digits(text);
     candidates
@@ -169,7 +167,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
             (likeness, candidate)
         })
         .filter(|(likeness, _)| *likeness >= ALIKE)
-        // The first of equals, so that the answer is always the same.
+        // Ties go to the first, so that the answer is always the same.
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, candidate)| candidate)
 }
@@ -224,8 +222,8 @@ shape = "5-20R"
         }
     }
 
-    /// 20 ft and 15 ft to the millimetre, written with a comma before the decimals: taken for
-    /// thousands, nobody would sleep near the set.
+    /// Tests 20 ft and 15 ft to the millimeter, written with a decimal comma. If the comma marked thousands, nobody
+    /// would seem to sleep near the generator.
     #[test]
     fn a_number_with_two_readings_in_bounds_is_refused() {
         let keys = |rest: &str| -> Vec<&'static str> {
@@ -251,7 +249,7 @@ shape = "5-20R"
             // The other reading is out of bounds.
             &format!("{load}current = \"12.125 A\""),
             &format!("{load}running = \"1.234 kW\""),
-            // One reading only.
+            // There is only one reading.
             "[site]\nsleepers_at = \"6.0960 m\"",
             "[site]\nsleepers_at = \"6096 mm\"",
             "[site]\nsleepers_at = \"0,914 m\"",
@@ -279,7 +277,8 @@ shape = "5-20R"
         assert_eq!(power.milliwatts(), 1);
     }
 
-    /// Shown on a terminal or a label, it could make a name look like another.
+    /// A character that changes direction or breaks the line could make one name look like another on a terminal or a
+    /// label.
     #[test]
     fn a_name_that_turns_the_writing_round_is_refused() {
         for sign in ['\u{202e}', '\u{2066}', '\u{200f}', '\u{61c}', '\u{2028}'] {
@@ -291,13 +290,12 @@ shape = "5-20R"
             let said = crate::words::problem::render(&words, "p", &text, &problems, look);
             assert!(!said.contains(sign), "{sign:?}: {said}");
         }
-        // What joins letters within a word is part of how some languages are written.
+        // Characters that join letters within a word belong to the spelling of some languages.
         let text = format!("{SMALLEST}[site]\nname = \"a\u{200d}b\u{200c}c\"\n");
         assert!(read(&text).is_ok());
     }
 
-    /// Each field, over all that it may be and not only where plans mostly are: what is written is
-    /// read, as the same, and by nobody as another.
+    /// Draws each field from its whole range, not only from common values. What is written reads back the same.
     #[test]
     fn every_field_reads_back_the_same() {
         fn hold<P: Part + PartialEq>() {
@@ -306,7 +304,7 @@ shape = "5-20R"
                     let Some((key, value)) = row.write(&part) else {
                         return Ok(());
                     };
-                    // A name that only a whole plan can give.
+                    // Only a whole plan can give this name.
                     if value == "\"\"" {
                         return Ok(());
                     }
@@ -336,11 +334,11 @@ shape = "5-20R"
         hold::<Load>();
     }
 
-    /// A field without a row would be neither read nor written nor drawn.
+    /// A field without a row would not be read, written or generated.
     #[test]
     fn every_field_has_a_row() {
         fn hold<P: Part>(in_tables: &[&str]) {
-            // A line for each field, not so far in as what is in it.
+            // In the debug output, each field is a line with one level of indentation.
             let told = format!("{:#?}", P::default());
             let fields = told.lines().filter_map(|line| line.strip_prefix("    "));
             let fields = fields.filter(|line| line.starts_with(char::is_alphabetic));
@@ -348,7 +346,7 @@ shape = "5-20R"
             let rows = P::ROWS.iter().map(|row| row.keys()[0]);
             let rows = rows.chain(in_tables.iter().copied());
             assert_eq!(fields.collect::<BTreeSet<_>>(), rows.collect());
-            // The best answer is one.
+            // The best answer is a known one.
             let best = P::best();
             for row in P::ROWS.iter().filter(|row| row.best().is_some()) {
                 assert!(row.text(&best).is_known(), "{:?}", row.keys());
@@ -373,7 +371,7 @@ shape = "5-20R"
         assert_eq!(plan.generator.neutral, Answer::Missing);
     }
 
-    /// Of a cord and a box; the generator has outlets that somebody knows, and nothing is plugged into what nobody does.
+    /// Tests a cord and a box. A generator needs known outlets, and nothing can be plugged into an unknown receptacle.
     #[test]
     fn a_part_of_unknown_shape_is_read() {
         let cord = "[[cord]]\nid = \"c\"\nplug = \"unknown\"\nends = \"unknown\"\n";

@@ -1,5 +1,5 @@
-//! The parts of a plan one after the other: what they say against one another, what they are called
-//! and what they refer to. What may be said of each is in [`crate::plan::table`].
+//! Reads the parts of a plan one by one: how their values agree, what the parts are called and what they refer to. The
+//! fields of each part are in [`crate::plan::table`].
 
 use super::fields::{Field, Fields};
 use super::problem::{Refusal, Value};
@@ -11,8 +11,8 @@ use crate::tables::shape::Plug;
 
 pub(super) const ROOT: &[&str] = &["format", "region", "language", "site", "generator", "cord", "box", "load"];
 
-/// The whole plan. Of what could not be read it holds something else, and that was reported: it is
-/// one only where nothing was.
+/// Reads the whole plan. A value that cannot be read is reported and replaced by a placeholder, so the result is valid
+/// only if nothing was reported.
 pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
     let region = root.optional("region", Field::choice);
     let site = root.optional("site", |field| field.table(&Site::keys()));
@@ -49,7 +49,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     let mut set = Generator::read(fields);
     at_least(fields, ("peak", set.peak), ("rated", set.rated));
     let place = fields.get("bonding_plug_in");
-    // Who names the place of one says that it is in, and cannot say that it is not.
+    // Naming the place of a bonding plug says that it is plugged in, and contradicts an answer that it is not.
     if let Some(place) = &place {
         match set.bonding_plug {
             Answer::Missing => set.bonding_plug = Answer::Known(true),
@@ -60,10 +60,10 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
             Answer::Known(true) | Answer::Unknown => {}
         }
     }
-    // Only the wiring of boxes is asked for.
+    // Only boxes are asked for the wire of their outlets.
     let mut keys = Outlet::keys();
     keys.retain(|key| *key != "wire");
-    // Those of one that is not bought yet are not chosen yet.
+    // A generator that is not bought yet may have no outlets yet.
     let none = (set.bought != Some(false)).then_some("no-outlets-generator");
     set.outlets = outlets(fields, &keys, &Owner::Generator, none, names);
     if let Some(place) = place
@@ -86,7 +86,7 @@ fn outlets(
     none: Option<&'static str>,
     names: &mut Names,
 ) -> Vec<Outlet> {
-    // Nobody knows them: of a box alone.
+    // Only the outlets of a box may be unknown.
     if !matches!(owner, Owner::Generator) && fields.get("outlet").is_some_and(|field| field.is_unknown()) {
         return Vec::new();
     }
@@ -121,7 +121,7 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Outlet {
 
 fn cord(fields: &Fields<'_>, names: &mut Names) -> Cord {
     let cord = Cord::read(fields);
-    // Nothing is plugged into what nobody knows; of what could not be read nobody can tell.
+    // Nothing can be plugged into unknown ends. Ends that could not be read may be anything.
     let ends = match &cord.ends {
         Answer::Known(ends) => Some(ends.len()).filter(|ends| *ends > 0),
         Answer::Unknown => Some(0),
@@ -169,7 +169,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Load {
     load
 }
 
-/// Notes what a part is called; `None` where that could not be read.
+/// Records the id of a part and returns it. `None` if it could not be read.
 fn define(fields: &Fields<'_>, id: &Id, owner: Owner, names: &mut Names) -> Option<Id> {
     let field = fields.get("id")?;
     if *id == Id::default() {
@@ -179,8 +179,7 @@ fn define(fields: &Fields<'_>, id: &Id, owner: Owner, names: &mut Names) -> Opti
     Some(id.clone())
 }
 
-/// Notes what a key refers to, which is looked up when everything was read; gives the key, if it
-/// is there.
+/// Records what a key refers to, to be looked up after everything is read. Returns the field, if it is there.
 fn refer<'t>(
     fields: &Fields<'t>,
     key: &'static str,
@@ -197,7 +196,7 @@ fn refer<'t>(
     Some(field)
 }
 
-/// Reports a figure that is less than one it cannot be less than.
+/// Reports a figure that is less than its lower limit, the figure of another key.
 fn at_least<Q: Quantity>(
     fields: &Fields<'_>,
     (key, figure): (&'static str, Answer<Q>),

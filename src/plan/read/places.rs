@@ -1,11 +1,12 @@
-//! Where the parts of a plan stand in its file.
+//! Finds the lines of a plan file where its parts begin.
 
 use std::collections::BTreeMap;
 
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 
-/// On which line, from one, each part of a plan file begins: by its id; the generator and the site by these words.
+/// Returns the line, counting from 1, where each part of a plan file begins. Parts are named by their ids, the site and
+/// the generator by the keys "site" and "generator".
 #[must_use]
 pub fn lines(text: &str) -> BTreeMap<String, usize> {
     let (root, _) = DeTable::parse_recoverable(text);
@@ -40,7 +41,7 @@ mod tests {
     use super::*;
     use crate::plan::demo::WEEKEND;
 
-    /// Each line is the heading of the part, and every part has one.
+    /// Each line is the heading of its part, and every part has one.
     #[test]
     fn parts_stand_where_they_are_said_to() {
         let lines = lines(WEEKEND);

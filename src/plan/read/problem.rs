@@ -1,5 +1,5 @@
-//! Why something is not taken, in a plan file or as an answer in the interview: a key and values. The
-//! words are messages `plan-KEY` and `reject-KEY`; [`crate::words::problem`] joins the two.
+//! The reasons to refuse a plan file or an answer in the interview, each a message key with values. The text is
+//! in the messages `plan-KEY` and `reject-KEY`; [`crate::words::problem`] joins the two.
 
 use std::ops::Range;
 
@@ -10,7 +10,7 @@ use crate::quantity::{Amount, Unit};
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problems(pub Vec<Problem>);
 
-/// For logs and tests: codes and places. People get [`crate::words::problem::render`].
+/// Lists keys and byte ranges, for logs and tests. [`crate::words::problem::render`] is for people.
 impl std::fmt::Display for Problems {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         for (at, problem) in self.0.iter().enumerate() {
@@ -27,45 +27,45 @@ impl std::error::Error for Problems {}
 /// One thing that is wrong, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Problem {
-    /// The bytes of the text it is about; empty at the start for the file as a whole.
+    /// The byte range in the text. Empty and at the start if the problem is about the whole file.
     pub span: Range<usize>,
-    /// What it is.
+    /// The reason.
     pub why: Refusal,
-    /// Where the other one of two stands.
+    /// The byte range of the first item, if this is the second of two that cannot both be there.
     pub first: Option<Range<usize>>,
 }
 
-/// Why something is not taken.
+/// A reason why something is refused.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Refusal {
-    /// The message that says it, without what comes before it for a file or for an answer.
+    /// The message key, without the prefix for a file or for an answer.
     pub key: &'static str,
-    /// The values that its words need.
+    /// The values that the message needs.
     pub values: Vec<(&'static str, Value)>,
-    /// Whether one of them is a guess at what was meant.
+    /// Whether one of the values is a guess at what was meant.
     pub near: bool,
 }
 
 impl Refusal {
-    /// A reason without values.
+    /// Creates a reason without values.
     #[must_use]
     pub const fn new(key: &'static str) -> Self {
         Self { key, values: Vec::new(), near: false }
     }
 
-    /// The reason with one value more.
+    /// Adds a value to the reason.
     #[must_use]
     pub fn with(mut self, name: &'static str, value: impl Into<Value>) -> Self {
         self.values.push((name, value.into()));
         self
     }
 
-    /// The reason with the beginning of what was found, fit to be shown.
+    /// Adds the beginning of what was found, safe to show.
     pub(crate) fn found(self, text: &str) -> Self {
         self.with("found", shorten(text.trim()))
     }
 
-    /// The reason with a guess, if there is one.
+    /// Adds a guess, if there is one.
     pub(crate) fn near(mut self, name: &'static str, guess: Option<impl Into<Value>>) -> Self {
         self.near = guess.is_some();
         self.values.extend(guess.map(|guess| (name, guess.into())));
@@ -73,34 +73,34 @@ impl Refusal {
     }
 }
 
-/// A value of a message. What a user typed is never taken for the key of another message.
+/// A value of a message. What a user typed is never taken for a message key.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Value {
-    /// As it stands: numbers, ids, what was typed.
+    /// Shown as it is: numbers, ids, what was typed.
     Text(String),
-    /// The text of this message.
+    /// The text of the message with this key.
     Word(String),
-    /// The texts of these messages, as a list.
+    /// The texts of the messages with these keys, as a list.
     Words(Vec<String>),
-    /// All of these, as they stand.
+    /// All of these, shown as they are.
     All(Vec<String>),
-    /// Any one of these, as they stand.
+    /// Any one of these, shown as they are.
     Any(Vec<String>),
-    /// Numbers with their units as plans keep them, as the reader would type them.
+    /// Numbers with their units as plans store them, shown as the reader would type them.
     Numbers(String),
-    /// An amount, as the reader writes it.
+    /// An amount, shown as the reader writes it.
     Amount(Amount),
-    /// The units in which the reader may give it.
+    /// The units in which the reader may give the value.
     Units(Unit),
 }
 
 impl Value {
-    /// The text of a message.
+    /// Creates a value that shows the message with this key.
     pub fn word(key: impl Into<String>) -> Self {
         Self::Word(key.into())
     }
 
-    /// Any one of these.
+    /// Creates a value that shows any one of the given texts.
     pub(crate) fn any(all: impl IntoIterator<Item: Into<String>>) -> Self {
         Self::Any(all.into_iter().map(Into::into).collect())
     }
@@ -130,7 +130,7 @@ impl From<Amount> for Value {
     }
 }
 
-/// What was found, short enough for a message.
+/// Returns the beginning of what was found, short and clean enough for a message.
 pub(crate) fn shorten(text: &str) -> String {
     const LONGEST: usize = 40;
     let clean = |c: char| if hides(c) { ' ' } else { c };

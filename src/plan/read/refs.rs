@@ -1,4 +1,4 @@
-//! Names and what they refer to: the same id twice, plugs into nothing, rings.
+//! Ids and references to them. Finds duplicate ids, plugs into nothing, and loops.
 
 use std::collections::BTreeMap;
 use std::ops::Range;
@@ -14,35 +14,35 @@ use crate::quantity::Current;
 pub(super) enum Owner {
     /// The generator, as the owner of outlets.
     Generator,
-    /// A box that has no usable id, as the owner of outlets.
+    /// A box without a usable id, as the owner of outlets.
     Nobody,
     /// A box, as the owner of outlets.
     OutletOf {
-        /// The box.
+        /// The id of the box.
         box_id: Id,
     },
     /// An outlet.
     Outlet {
-        /// The box it is part of; `None` at the generator.
+        /// The box it belongs to. `None` for an outlet of the generator or of a box without a usable id.
         of: Option<Id>,
-        /// Whether it shares another's breaker.
+        /// Whether it shares the breaker of another outlet.
         shares: bool,
     },
-    /// A cord; `ends` is unknown when its ends could not be read.
+    /// A cord.
     Cord {
-        /// How many receptacles it has.
+        /// The number of receptacles. `None` if the ends could not be read.
         ends: Option<usize>,
     },
     /// A box.
     Box,
-    /// A camper, which takes loads and no cord.
+    /// A camper. A load may refer to it by this id, but a cord may not.
     Camper,
     /// A load.
     Load,
 }
 
 impl Owner {
-    /// An outlet of this owner.
+    /// Returns an outlet of this owner.
     pub(super) fn outlet(&self, shares: bool) -> Self {
         Self::Outlet {
             of: match self {
@@ -54,11 +54,11 @@ impl Owner {
     }
 }
 
-/// A use of a name.
+/// A reference to an id.
 #[derive(Clone, Debug)]
 pub(super) struct Reference {
     key: &'static str,
-    /// The part that is plugged in; `None` for a load.
+    /// The part that is plugged in. `None` for a load.
     part: Option<Id>,
     to: Id,
     span: Range<usize>,
@@ -71,7 +71,7 @@ struct Share {
     span: Range<usize>,
 }
 
-/// All names of a plan and their uses.
+/// All ids of a plan and the references to them.
 #[derive(Default)]
 pub(super) struct Names {
     defined: BTreeMap<Id, (Range<usize>, Owner)>,
@@ -80,13 +80,13 @@ pub(super) struct Names {
     strays: Vec<(&'static str, String, Range<usize>)>,
     shares: Vec<Share>,
     breakers: BTreeMap<Id, Current>,
-    /// How many loads there are, counting every one of several.
+    /// The number of loads, counting several identical loads one by one.
     pub(super) loads: usize,
     duplicates: usize,
     text: String,
 }
 
-/// The most ids given twice that are reported, so that a file of nothing else is refused soon.
+/// The most duplicate ids that are reported, so that a file full of them is refused quickly.
 const MOST_DUPLICATES: usize = 100;
 
 impl Names {
@@ -96,7 +96,7 @@ impl Names {
 
     pub(super) fn define(&mut self, sink: &Sink, id: Id, span: Range<usize>, owner: Owner) {
         if let Some((first, _)) = self.defined.get(&id) {
-            // Finding the line of each takes a walk through the text.
+            // Finding the line of a duplicate takes a scan of the text.
             self.duplicates += 1;
             if self.duplicates > MOST_DUPLICATES {
                 return;
@@ -119,7 +119,7 @@ impl Names {
         self.references.push(Reference { key, part, to, span });
     }
 
-    /// A reference that cannot be the name of anything.
+    /// Records a reference that cannot be the name of anything.
     pub(super) fn stray(&mut self, key: &'static str, text: &str, span: Range<usize>) {
         self.strays.push((key, text.to_owned(), span));
     }
@@ -132,7 +132,7 @@ impl Names {
         self.breakers.entry(id).or_insert(breaker);
     }
 
-    /// How many parts there are: outlets, cords with each of their ends, boxes.
+    /// Returns the number of parts: outlets, boxes, and every end of a cord.
     pub(super) fn parts(&self) -> usize {
         self.defined
             .values()
@@ -144,12 +144,12 @@ impl Names {
             .sum()
     }
 
-    /// Whether this names a camper.
+    /// Whether the id names a camper.
     pub(super) fn is_camper(&self, id: &Id) -> bool {
         matches!(self.defined.get(id), Some((_, Owner::Camper)))
     }
 
-    /// Every receptacle there is, as `from` and `on` name it, in the order of the file.
+    /// Returns every receptacle, as `from` and `on` name it, in the order of the file.
     fn receptacles(&self) -> impl Iterator<Item = Id> {
         self.order.iter().flat_map(|id| match self.defined.get(id).map(|(_, owner)| owner) {
             Some(Owner::Outlet { .. }) => vec![id.clone()],
@@ -158,7 +158,7 @@ impl Names {
         })
     }
 
-    /// The one form of a reference: a cord with one end has no end numbers.
+    /// Returns the canonical form of a reference: a cord with one end has no end numbers.
     fn canonical(&self, reference: &Id) -> Id {
         if let Some((base, number)) = split_end(reference)
             && let Some((_, Owner::Cord { ends: Some(1) })) = self.defined.get(&base)
@@ -169,7 +169,7 @@ impl Names {
         reference.clone()
     }
 
-    /// Reports what refers to nothing.
+    /// Reports references to nothing, loops, and outlets that cannot share a breaker.
     pub(super) fn check(&self, sink: &Sink) {
         let receptacles: Vec<Id> = self.receptacles().collect();
         for reference in &self.references {
@@ -202,13 +202,13 @@ impl Names {
         self.check_shares(sink);
     }
 
-    /// Whether it is a cord whose ends could not be read, so that nobody can tell what it has.
+    /// Whether the reference is to a cord whose ends could not be read, so that any end may be there.
     fn ends_unknown(&self, reference: &Id) -> bool {
         let base = split_end(reference).map_or_else(|| reference.clone(), |(base, _)| base);
         matches!(self.defined.get(&base), Some((_, Owner::Cord { ends: None })))
     }
 
-    /// The receptacles of a part, by the id of the part.
+    /// Returns the names of the receptacles of a part.
     fn receptacles_of(&self, part: &Id) -> Vec<String> {
         let ids: Vec<Id> = match self.defined.get(part).map(|(_, owner)| owner) {
             Some(Owner::Cord { ends }) => ends_of(part, *ends),
@@ -221,7 +221,7 @@ impl Names {
         ids.iter().map(ToString::to_string).collect()
     }
 
-    /// The part that a receptacle belongs to: its cord or its box. `None` at the generator.
+    /// Returns the cord or box that a receptacle belongs to. `None` at the generator.
     fn part_of(&self, receptacle: &Id) -> Option<Id> {
         let base = split_end(receptacle).map_or_else(|| receptacle.clone(), |(base, _)| base);
         match self.defined.get(&base) {
@@ -296,7 +296,7 @@ impl Names {
         }
     }
 
-    /// Writes every reference in its one form.
+    /// Rewrites every reference in its canonical form.
     pub(super) fn settle(&self, plan: &mut Plan) {
         let from = plan.cords.iter_mut().map(|cord| &mut cord.from);
         let boxes = plan.boxes.iter_mut().map(|part| &mut part.from);
@@ -308,7 +308,7 @@ impl Names {
     }
 }
 
-/// What is said of a name that nothing has.
+/// Returns the message key for a reference to a name that nothing has.
 fn unknown(key: &str) -> &'static str {
     if key == "shares" { "unknown-share" } else { "unknown-reference" }
 }
@@ -320,7 +320,7 @@ fn ends_of(cord: &Id, ends: Option<usize>) -> Vec<Id> {
     }
 }
 
-/// The cord and the number of "long.2".
+/// Splits "long.2" into the cord and the number of its end.
 fn split_end(reference: &Id) -> Option<(Id, usize)> {
     let (base, number) = reference.as_str().rsplit_once('.')?;
     Some((Id::new(base)?, number.parse().ok()?))

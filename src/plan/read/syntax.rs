@@ -1,24 +1,23 @@
-//! What the TOML parser refuses, in our own kinds. The parser tells its errors apart by English
-//! text alone; whatever a later version calls otherwise becomes `syntax`, which is less helpful but
-//! never wrong.
+//! Sorts the errors of the TOML parser into kinds. Only their English text tells them apart, so wording that changes in
+//! a later version becomes `syntax`, which is less helpful but never wrong.
 
 use std::ops::Range;
 
 use super::fields::Sink;
 use super::problem::Refusal;
 
-/// Reports the errors and gives the lines that they damage, one for each.
+/// Reports the first error on each damaged line and returns these lines.
 pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec<Range<usize>> {
-    /// More than this is no slip of the pen, and each takes a look for its line.
+    /// A file with more errors is not merely mistyped, and each one takes a scan for its line.
     const MOST: usize = 100;
     let mut damaged = Vec::new();
     for error in errors.iter().take(MOST) {
         let span = inside(text, error.span().unwrap_or(0..0));
         let line = line_of(text, &span);
-        // The first error of a line is the one to mend; others are its echo.
+        // The first error on a line is the one to fix. The others follow from it.
         if !damaged.contains(&line) {
             let kind = match kind(error.message()) {
-                // A value of nothing at all.
+                // There is no value at all.
                 "unquoted" if span.is_empty() => "no-value",
                 kind => kind,
             };
@@ -29,7 +28,7 @@ pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec
     damaged
 }
 
-/// The span with both ends inside the text and on whole characters.
+/// Returns the span with both ends inside the text and on character boundaries.
 fn inside(text: &str, span: Range<usize>) -> Range<usize> {
     let floor = |at: usize| {
         let mut at = at.min(text.len());
@@ -48,12 +47,12 @@ fn line_of(text: &str, span: &Range<usize>) -> Range<usize> {
     start..end
 }
 
-/// How messages begin, and what they are to us. Of two that fit the first counts.
+/// The beginnings of the parser's messages and the kinds they stand for. The first match counts.
 const KINDS: &[(&str, &str)] = &[
     ("duplicate key", "duplicate-key"),
     ("cannot extend", "duplicate-key"),
     ("string values must be quoted", "unquoted"),
-    // Whatever begins as true, false, nan or inf do.
+    // Any value that begins like true, false, nan or inf.
     ("invalid boolean", "unquoted"),
     ("invalid float, expected `nan`", "unquoted"),
     ("invalid float, expected `inf`", "unquoted"),
@@ -121,8 +120,8 @@ mod tests {
 
     use super::*;
 
-    /// A parser that says it in other words is noticed here: each beginning is still met, and no text
-    /// gives a message that has none.
+    /// Catches a parser that changes its wording: each beginning still occurs, and no text causes a message that is not
+    /// listed.
     #[test]
     fn the_parser_still_says_it_in_these_words() {
         let deep = [format!("a = {}", "[".repeat(200)), format!("{}a = 1", "a.".repeat(300))];

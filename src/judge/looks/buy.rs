@@ -76,12 +76,7 @@ fn all_to_buy(plan: &Plan) -> Vec<String> {
 /// Returns the looks at packages, each with what has to be on it, and what goes away with it once the looks before it
 /// have the best answers. Completes `packages` to one for each thing not bought yet. If anything is bought and there is
 /// no carbon monoxide alarm, one is added.
-pub(super) fn purchases(
-    plan: &Plan,
-    report: &Report,
-    looks: &[Look],
-    mut packages: Vec<Look>,
-) -> Vec<Look> {
+pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packages: Vec<Look>) -> Vec<Look> {
     let things = all_to_buy(plan);
     if things.is_empty() {
         return packages;

@@ -80,7 +80,7 @@ struct Row {
 #[derive(Debug, Default, Serialize)]
 struct Together {
     title: String,
-    /// A sentence in place of the table if there is only one set.
+    /// A sentence in place of the table, if everything may run together or there is only one set to show.
     all: Option<String>,
     /// How to read the table.
     how: String,

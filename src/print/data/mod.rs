@@ -170,8 +170,8 @@ fn shown(plan: &Plan) -> Vec<(String, String)> {
     shown
 }
 
-/// The number of letters from which a word may be divided. Every line has room for a shorter one, and real words rarely
-/// get this long.
+/// The number of letters from which a word may be divided. Every line has room for shorter words, and longer ones are
+/// typed, not spoken.
 const LONG: usize = 17;
 
 /// Marks where each long word of a name may be divided: after its hyphens, underscores and dots if that is enough,
@@ -230,8 +230,8 @@ fn show_names(value: &mut serde_json::Value, names: &[(String, String)]) {
     }
 }
 
-/// Adds a code to every document, label and card side. It depends on what is said, and tells an old print from a new
-/// one.
+/// Adds a code to every document, label and card side. The code depends only on the content, so it tells an old print
+/// from a new one.
 fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
     // How and when something is printed is not part of what it says.
     let mut said = value.clone();
@@ -338,27 +338,27 @@ impl<'a> Context<'a> {
         self.say(key, &[])
     }
 
-    /// Writes what something can carry, rounded down.
+    /// Formats what something can carry, rounded down.
     fn capacity(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Capacity)
     }
 
-    /// Writes a figure to the nearest, with up to two decimals, or four for ohms.
+    /// Formats a figure to the nearest, with up to two decimals, or four for ohms.
     fn exact(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Exact)
     }
 
-    /// Writes an actual length or distance, rounded down.
+    /// Formats an actual length or distance, rounded down.
     fn at_most(&self, length: Length) -> String {
         self.words.amount(length, Show::AtMost)
     }
 
-    /// Writes a required distance, rounded up.
+    /// Formats a required distance, rounded up.
     fn at_least(&self, length: Length) -> String {
         self.words.amount(length, Show::AtLeast)
     }
 
-    /// Writes what something demands, rounded up.
+    /// Formats what something demands, rounded up.
     fn demand(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Demand)
     }
@@ -410,7 +410,7 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// Writes the current of a part that these legs feed.
+    /// Formats the current of a part that these legs feed.
     fn amps_on(&self, amps: Current, legs: &[Leg]) -> String {
         self.words.amps_on(amps, legs, Show::Capacity)
     }
@@ -427,7 +427,8 @@ impl<'a> Context<'a> {
         self.say("set-by-two", &[("hours", &hours), ("past", &past)])
     }
 
-    /// Returns what to do if nothing acts past a limit, naming what acts too late. `None` if something acts.
+    /// Returns what to do if nothing acts past a limit, naming what acts too late. `None` unless
+    /// [`Feed::unwatched`].
     fn unwatched(&self, feed: &Feed) -> Option<String> {
         let limit = feed.unwatched().then(|| self.amps_on(feed.short_amps, feed.legs))?;
         let (key, acts) = match &feed.acts {
@@ -620,7 +621,7 @@ impl<'a> Context<'a> {
         Some(self.say(key, &[("id", why.at.as_str())]))
     }
 
-    /// Writes how far exhaust must be from people. All prints give one figure, the larger of the two published ones.
+    /// Formats how far exhaust must be from people. All prints give one figure, the larger of the two published ones.
     fn ample(&self) -> String {
         self.at_least(AMPLE)
     }

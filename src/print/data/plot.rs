@@ -103,10 +103,10 @@ fn volts(context: &Context<'_>, farther: &Farther<'_>, places: &[Place], here: &
         }
     });
     let lowest = places.iter().map(|place| place.volts).min();
-    // Where the cord has lost nearly everything, the curve leaves the scale.
+    // Losses beyond 20 % are off the scale.
     let bottom = farther.left(Percent::from_millipercent(20_000));
     let low = lowest.unwrap_or(bottom).max(bottom).min(farther.left(MUCH));
-    // A whole volt below the lowest.
+    // The whole volt that is at least one volt below the lowest.
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
     let mark = |volts: Voltage| Mark { at: place(volts), text: context.capacity(volts) };
     Curve {

@@ -161,7 +161,7 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     }
     let protected: Vec<&Proof> = testers.iter().copied().filter(|proof| proof.protected_by.is_some()).collect();
     let button = |proof: &Proof| proof.tester_button.unwrap_or(Button::Either);
-    // As on labels, which describe a GFCI with the part that must stay unplugged plugged in.
+    // As on labels: a GFCI blinded by a part that must stay unplugged does not count as working.
     let works = |proof: &&Proof| {
         let works = matches!(button(proof), Button::Trips | Button::NoWayBack);
         works && proof.without.is_none()

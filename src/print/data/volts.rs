@@ -9,7 +9,7 @@ use crate::supply::NodeIx;
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 
-/// Writes the current through each cord times its resistance, cord by cord.
+/// Formats the current through each cord times its resistance, cord by cord.
 pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> String {
     let terms: Vec<String> = cords
         .iter()

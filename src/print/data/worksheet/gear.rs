@@ -18,7 +18,7 @@ use crate::tables::shape;
 use crate::tables::source::Source;
 use crate::words::Units;
 
-/// Writes a published figure in the reader's units, to a tenth. `zero` is the Fahrenheit temperature at 0 °C: 32 for a
+/// Formats a published figure in the reader's units, to a tenth. `zero` is the Fahrenheit temperature at 0 °C: 32 for a
 /// temperature, and 0 for a difference.
 fn own_units(context: &Context<'_>, count: Decimal, unit: &str, zero: Decimal) -> String {
     let (foot, degree) = (Decimal::new(3048, 4), Decimal::new(18, 1));

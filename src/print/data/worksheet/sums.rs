@@ -13,19 +13,19 @@ use crate::supply::NodeKind;
 /// The most steps of switching on that are listed.
 const MOST_STEPS: usize = 40;
 
-/// Writes the volt-amperes that the calculation uses. Amps would have to be rounded, and their sums would not add up.
+/// Formats the volt-amperes that the calculation uses. Amps would have to be rounded, and their sums would not add up.
 fn volt_amps(context: &Context<'_>, apparent: ApparentPower) -> String {
     format!("{}\u{a0}VA", context.words.number(apparent.amount()))
 }
 
-/// Writes what a sum may come to: whole volt-amperes as on labels, unless rounding would change whether the sum fits.
+/// Formats what a sum may come to: whole volt-amperes as on labels, unless rounding would change whether the sum fits.
 fn limit(context: &Context<'_>, limit: ApparentPower, asks: ApparentPower) -> String {
     let whole = ApparentPower::from_millivolt_amps(limit.millivolt_amps() / 1000 * 1000);
     let same = (asks <= whole) == (asks <= limit);
     volt_amps(context, if same { whole } else { limit })
 }
 
-/// Writes a term: "Kettle 1500 VA", "Lamps 3 × 12 VA", "Fridge 480 VA ÷ 80 %".
+/// Formats a term: "Kettle 1500 VA", "Lamps 3 × 12 VA", "Fridge 480 VA ÷ 80 %".
 fn term(context: &Context<'_>, term: &Term) -> String {
     let mut text = context.load_name(&term.load);
     if !text.is_empty() {

@@ -180,7 +180,7 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
     sheet.section("mend", formulas, &[], &[("change", 8), ("#points", 1)], rows)
 }
 
-/// Writes hours and minutes, such as "0:40 h", rounded to the minute, so that thirds of an hour stay exact.
+/// Formats hours and minutes, such as "0:40 h", rounded to the minute, so that thirds of an hour stay exact.
 fn clock(hours: Hours) -> String {
     minutes((hours.amount() * Decimal::from(60)).round())
 }

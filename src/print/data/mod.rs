@@ -1,5 +1,4 @@
-//! Turns plan, report and words into what the templates draw: finished sentences, and the few bare numbers that drawing
-//! needs.
+//! Turns plan, report and words into what the templates draw: finished sentences and a few bare numbers.
 
 mod alignment;
 mod card;

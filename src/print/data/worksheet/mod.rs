@@ -250,8 +250,7 @@ impl Sheet<'_> {
         Some(self.context.words.value(&found.value))
     }
 
-    /// Returns an answer, or what was assumed for it, marked as such, with the source of the assumption if there is
-    /// one.
+    /// Returns an answer, or what was assumed for it, marked as such and with its source if it has one.
     fn answered<T>(
         &self,
         answer: &Answer<T>,

@@ -1,5 +1,4 @@
-//! The noise section: the published level, the level at the places that matter, and what the busiest minute of the plan
-//! adds.
+//! The noise section: the published level, the level where it matters, and what the busiest minute of the plan adds.
 
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Noise};

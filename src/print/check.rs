@@ -1,5 +1,5 @@
-//! The last look at a laid-out document, before it becomes paper: nothing beyond its page or its
-//! label, nothing without a glyph, nothing that the template could not fit.
+//! The final check of a laid-out document before it is exported: nothing extends past its page or label, every
+//! character has a glyph, and the template could fit everything.
 
 use typst::foundations::{Label, Selector, Value};
 use typst::introspection::{Introspector, MetadataElem};
@@ -12,20 +12,19 @@ use super::error::Misfit;
 use super::stock::millimetres;
 use super::{Document, Offset, PrintError, Stock};
 
-/// Layout is in floating point; a thousandth of an inch is no cut.
+/// Tolerance for floating-point layout: a thousandth of an inch cuts nothing off.
 const SLACK_PT: f64 = 0.072;
 
-/// What templates call a block that holds all of its text, as `#block[..]<cell>`.
+/// The Typst label of a block that must contain all of its text, as in `#block[..]<cell>`.
 const CELL: &str = "cell";
 
-/// How far glyphs hang below the last line of such a block, or stand above its first: lines are
-/// measured from capitals to baseline, and what is left round them is wider than that. In sizes
-/// of type.
+/// How far glyphs may extend below the last line of such a block, or above its first, in multiples of the type size.
+/// Lines are measured from cap height to baseline, and the padding around them is wider than this.
 const HANGING: f64 = 0.3;
 
-/// Millimetres to the eye of whoever reads a document, and of that the least height of a capital
-/// letter: ANSI Z535.2-1998 9.2.3, from a secondary copy. Labels are read at arm's length; all else is
-/// held in the hand or lies on a table before whoever fills it in.
+/// The distance from the reader's eye to a document, in millimeters. It sets the minimum cap height: ANSI Z535.2-1998
+/// 9.2.3, from a secondary copy. Labels and the card are read at arm's length. The others are held in the hand or lie
+/// on a table in front of the reader.
 pub(super) const fn reading_distance(document: Document) -> f64 {
     match document {
         Document::Labels | Document::Card => 600.0,
@@ -33,13 +32,13 @@ pub(super) const fn reading_distance(document: Document) -> f64 {
     }
 }
 
-/// The share of the reading distance that a capital letter is high at least.
+/// The minimum cap height, as a share of the reading distance.
 pub(super) const MESSAGE: f64 = 1.0 / 300.0;
 
-/// How far some letters (J, f) reach beside their place, likewise.
+/// How far some letters (J, f) extend beside their advance width, in multiples of the type size.
 const LEANING: f64 = 0.1;
 
-/// What has a place of its own on a sheet, in points from its upper left corner.
+/// A rectangle on a page, in points from its upper left corner.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Cell {
     left: f64,
@@ -49,7 +48,7 @@ pub(super) struct Cell {
 }
 
 impl Cell {
-    /// The labels of a sheet, from the stock's own millimetres: the template has no say in it.
+    /// Returns the labels of a sheet. They come from the stock, not from the template under test.
     pub(super) fn labels(stock: &Stock, offset: Offset) -> Vec<Self> {
         let points = |micrometres: i64| millimetres(micrometres) * 72.0 / 25.4;
         stock
@@ -64,8 +63,8 @@ impl Cell {
             .collect()
     }
 
-    /// What a frame of this size covers. A turned one has its corners elsewhere, so all four are
-    /// looked at.
+    /// Returns the bounding box of a frame of this size. A rotated frame has its corners elsewhere, so all four are
+    /// used.
     fn of(size: Size, transform: Transform) -> Self {
         Self::between(Point::zero(), size.to_point(), transform)
     }
@@ -107,8 +106,7 @@ impl Cell {
     }
 }
 
-/// Checks the whole document. `cells` are the labels of a sheet; a text must lie in one of them
-/// or beside all of them.
+/// Checks the whole document. `cells` are the labels of a sheet. Each text must be inside one of them or clear of all.
 pub(super) fn check(document: Document, paged: &PagedDocument, cells: &[Cell]) -> Result<(), PrintError> {
     let misfits = misfits(paged);
     if !misfits.is_empty() {
@@ -129,7 +127,7 @@ pub(super) fn check(document: Document, paged: &PagedDocument, cells: &[Cell]) -
     Ok(())
 }
 
-/// What the templates' fitting left behind: `metadata((text: .., percent: ..)) <misfit>`.
+/// Returns what the templates' fitting recorded as `metadata((text: .., percent: ..)) <misfit>`.
 fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
     let Some(label) = Label::new(PicoStr::intern("misfit")) else {
         return Vec::new();
@@ -155,14 +153,13 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
     misfits
 }
 
-/// A text without the places where it may be divided.
+/// Returns the text without its possible line breaks.
 fn as_typed(text: &str) -> String {
     text.replace('\u{200b}', "")
 }
 
-/// How high a capital of this text is, in millimetres, were it not scaled: its H as it is drawn, since
-/// the height that these fonts state for their capitals is more than that. A face without one is
-/// taken to be as high as it says.
+/// Returns the cap height of this text before any scaling, in millimeters, measured on the drawn H. The cap height that
+/// these fonts declare is greater than what they draw. For a face without an H, the declared height is used.
 pub(super) fn capital(text: &TextItem) -> f64 {
     let face = text.font.ttf();
     let drawn = face.glyph_index('H').and_then(|letter| face.glyph_bounding_box(letter)).map(|bounds| bounds.y_max);
@@ -175,7 +172,7 @@ struct Walk<'a> {
     page: usize,
     sheet: Cell,
     cells: &'a [Cell],
-    /// The blocks of the template round the place where the walk is.
+    /// The template's blocks around the current position.
     within: Vec<Cell>,
     cell: Option<Label>,
 }
@@ -203,7 +200,7 @@ impl Walk<'_> {
         Ok(())
     }
 
-    /// How high the capitals of a text are on paper, in per cent of the least that its reader needs.
+    /// Returns the cap height on paper, in percent of the minimum for the reading distance.
     fn percent_of_legible(&self, text: &TextItem, transform: Transform) -> u32 {
         let up = Point::new(Abs::zero(), Abs::mm(capital(text)));
         let (from, to) = (Point::zero().transform(transform), up.transform(transform));
@@ -232,7 +229,7 @@ impl Walk<'_> {
                 percent,
             });
         }
-        // The frame's y runs down, and so does that of the box.
+        // In the frame and in the text's box alike, y points down.
         let bounds = text.bbox();
         let drawn = Cell::between(bounds.min, bounds.max, transform);
         let size = text.size.to_pt();

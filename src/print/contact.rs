@@ -1,17 +1,17 @@
-//! All prints on one picture, to look over before paper is spent.
+//! The contact sheet: all pages in one image, to look over before using paper.
 
 use typst::foundations::{Content, Smart};
 use typst::layout::{Abs, Axes, Frame, FrameItem, GroupItem, Point, Ratio, Sides, Size, Transform};
 use typst::visualize::{Color, FixedStroke, Geometry, Paint};
 use typst_layout::Page;
 
-/// The room for one page.
+/// The space for one page, in points.
 const ROOM: Axes<f64> = Axes { x: 200.0, y: 260.0 };
 const GAP: f64 = 16.0;
-/// Pages beside each other.
+/// The most pages in a row.
 const COLUMNS: usize = 5;
 
-/// A page with all of these on it, row by row, each as large as its room and none enlarged.
+/// Returns a page with all of these on it, row by row, each scaled down to its space. None is enlarged.
 pub(super) fn sheet(pages: &[Page]) -> Page {
     let columns = COLUMNS.min(pages.len()).max(1);
     let rows = pages.len().div_ceil(columns);

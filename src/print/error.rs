@@ -1,5 +1,4 @@
-//! What can keep paper from being printed: a code and its data. The words are the messages
-//! `print-error-CODE` of the language files.
+//! Reasons not to print: a code and its data. The text is the message `print-error-CODE` of the language files.
 
 use fluent_bundle::FluentValue;
 
@@ -7,25 +6,25 @@ use super::Document;
 use crate::plan::Plan;
 use crate::words::Words;
 
-/// A text that does not fit its place at the legible minimum.
+/// A text that does not fit its place at the smallest legible size.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Misfit {
     /// The text.
     pub text: String,
-    /// The words that would fit are at most this share of its length, in per cent.
+    /// How much of the text would fit, in percent of its length.
     pub percent: u32,
 }
 
-/// Why there is no paper.
+/// Why nothing is printed.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
 pub enum PrintError {
-    /// Messages are missing or lack a value: a label with a hole in it is not printed.
+    /// Messages are missing or lack a value. A label with a gap in it is not printed.
     #[error("words-incomplete: {}", faults.join("; "))]
     WordsIncomplete {
-        /// Each of them.
+        /// Each fault in words.
         faults: Vec<String>,
     },
-    /// No face has a glyph for some characters of a text.
+    /// Some characters of a text have no glyph in some face, or hide or reorder text.
     #[error("no-glyph: {text:?} has {characters:?}")]
     NoGlyph {
         /// The whole text.
@@ -33,83 +32,83 @@ pub enum PrintError {
         /// The characters that cannot be printed.
         characters: String,
     },
-    /// Texts that do not fit at the legible minimum.
+    /// Texts do not fit at the smallest legible size.
     #[error("too-long: in {document:?}: {misfits:?}")]
     TooLong {
-        /// On which document.
+        /// The document that they are in.
         document: Document,
-        /// The texts, in the order of the paper.
+        /// The texts, in the order of the pages.
         misfits: Vec<Misfit>,
     },
-    /// A text was laid out beyond its page or its cell.
+    /// A text extends past its page or its cell.
     #[error("off-page: {text:?} on page {page} of {document:?}")]
     OffPage {
-        /// On which document.
+        /// The document that it is in.
         document: Document,
         /// The text.
         text: String,
         /// The page, counting from one.
         page: usize,
     },
-    /// A text in letters too small for the distance that the document is read from: in a template of
-    /// the user's own, or a fault of one of ours.
+    /// A text is too small for the reading distance of its document. The template at fault is the user's or a built-in
+    /// one.
     #[error("too-small: {text:?} on page {page} of {document:?} at {percent} %")]
     TooSmall {
-        /// On which document.
+        /// The document that it is in.
         document: Document,
         /// The text.
         text: String,
         /// The page, counting from one.
         page: usize,
-        /// Its height in per cent of the least.
+        /// Its height, in percent of the required minimum.
         percent: u32,
     },
-    /// There is no label stock of that name.
+    /// There is no label stock with this name.
     #[error("unknown-stock: {name:?}")]
     UnknownStock {
-        /// What was asked for.
+        /// The name asked for.
         name: String,
-        /// What there is.
+        /// The names that exist.
         known: Vec<String>,
     },
-    /// A stock file cannot be used.
+    /// A stock file is invalid.
     #[error("bad-stock: {name:?}: {message}")]
     BadStock {
-        /// The stock.
+        /// The stock's name.
         name: String,
-        /// What is wrong, from the TOML reader or naming the field.
+        /// The TOML parser's message, or the field at fault.
         message: String,
     },
-    /// The sheet has no such position.
+    /// The start position is not on the sheet.
     #[error("bad-start: {start_at} of {count}")]
     BadStart {
         /// The position asked for, counting from one.
         start_at: usize,
-        /// How many labels a sheet has.
+        /// The number of labels on a sheet.
         count: usize,
     },
-    /// The typesetter refused a template.
+    /// The typesetter rejected a template.
     #[error("template: {file}:{line}:{column}: {message}")]
     Template {
         /// The template's file.
         file: String,
-        /// Line, counting from one; 0 when it is not known.
+        /// The line, counting from one. 0 if unknown.
         line: usize,
-        /// Column, counting from one; 0 when it is not known.
+        /// The column, counting from one. 0 if unknown.
         column: usize,
-        /// What the typesetter says.
+        /// The typesetter's message.
         message: String,
     },
 }
 
 impl PrintError {
-    /// With the whole text that the owner wrote in place of the piece of it that stood out: only
-    /// the whole can be found in a plan and shortened there.
+    /// Replaces the fragment that extends past its cell with the whole text that the user wrote, since only that can be
+    /// found in the plan and shortened.
     pub(super) fn of_whole(self, plan: &Plan) -> Self {
         match self {
             Self::OffPage { document, text, page } => {
                 let loads = plan.loads.iter().map(|load| &load.name);
-                // In a list it has the list's comma.
+                // In a list, the fragment ends in the list's comma.
                 let piece = text.trim_end().trim_end_matches(',');
                 let whole = loads
                     .chain([&plan.site.name, &plan.generator.name])
@@ -121,7 +120,7 @@ impl PrintError {
         }
     }
 
-    /// Its stable code.
+    /// The stable code.
     #[must_use]
     pub const fn code(&self) -> &'static str {
         match self {
@@ -137,7 +136,7 @@ impl PrintError {
         }
     }
 
-    /// The error in words: one line for each text it names.
+    /// Describes the error: one line for each text at fault.
     #[must_use]
     pub fn in_words(&self, words: &Words) -> String {
         let key = format!("print-error-{}", self.code());

@@ -1,7 +1,7 @@
-//! Paper: labels, card, cautions and worksheet, typeset in memory from a report.
+//! Paper: labels, card, cautions, look sheet and worksheet, typeset in memory from a report.
 //!
-//! Nothing here works anything out: every number is the report's own. [`data`] words it, a
-//! closed [`world`] typesets it, [`check`] looks at the result before anybody prints it.
+//! Nothing is calculated here: every number comes from the report. [`data`] puts it into words, a closed [`world`]
+//! typesets it, and [`check`] inspects the result before anyone prints it.
 
 mod check;
 mod contact;
@@ -28,12 +28,12 @@ use crate::words::Words;
 pub use error::{Misfit, PrintError};
 pub use stock::{Offset, Stock};
 
-/// Pixels a point for pictures: 150 a inch, enough to read the smallest type on a screen.
+/// Pixels per point for PNG pages: 150 per inch, enough to read the smallest type on a screen.
 const PIXELS_PER_POINT: f64 = 150.0 / 72.0;
-/// And on a phone, whose screen shows 360 points in some thousand pixels.
+/// Pixels per point for the phone card. A phone screen shows 360 points in about 1,000 pixels.
 const PIXELS_ON_A_PHONE: f64 = 3.0;
 
-/// A size of sheet.
+/// A paper size.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Paper {
@@ -45,7 +45,7 @@ pub enum Paper {
 }
 
 impl Paper {
-    /// Width and height.
+    /// Width and height, in micrometers.
     pub(crate) const fn micrometres(self) -> (i64, i64) {
         match self {
             Self::Letter => (215_900, 279_400),
@@ -54,7 +54,7 @@ impl Paper {
     }
 }
 
-/// A day, as printed on the documents and set as their date.
+/// A day, printed on the documents and set as their date.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Date {
     /// The year.
@@ -77,7 +77,7 @@ impl FromStr for Date {
             month: part()?.parse().map_err(|_| ())?,
             day: part()?.parse().map_err(|_| ())?,
         };
-        // The library knows the length of months.
+        // Typst knows the length of months.
         date.datetime().map(|_| date).ok_or(())
     }
 }
@@ -94,92 +94,90 @@ impl Date {
     }
 }
 
-/// How to print.
+/// Print options.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Options {
-    /// The sheet of card, cautions and worksheet, and of the labels when `stock` is not given.
+    /// The sheet for card, cautions, look sheet and worksheet, and for the labels if `stock` is `None`.
     pub paper: Paper,
-    /// What the labels are printed on. `None`: plain paper with cut marks.
+    /// The label stock. `None` means plain paper with cut marks.
     pub stock: Option<Stock>,
-    /// The first position to print on a part-used sheet, counting from one; 0 counts as one.
+    /// The first position to print on a partly used sheet, counting from one. 0 counts as one.
     pub start_at: usize,
-    /// How many of each label; 0 counts as one.
+    /// The number of copies of each label. 0 counts as one.
     pub copies: usize,
-    /// How far labels are moved on their sheet, for a printer that feeds askew.
+    /// How far labels are moved on their sheet, for a printer that feeds off-center.
     pub offset: Offset,
-    /// Whether to print the sheet that shows where the labels fall.
+    /// Whether to print the alignment sheet, which shows where the labels fall.
     pub alignment: bool,
-    /// The documents to print; none given, all.
+    /// The documents to print. If empty, all that the plan needs.
     pub only: Vec<Document>,
     /// The size of the card.
     pub card: CardSize,
-    /// What colours there are.
+    /// The available colors.
     pub ink: Ink,
-    /// A date to print. Never taken from the clock. With it the files are fit for archives, too
-    /// (PDF/A-2a).
+    /// The date to print, never taken from the clock. If given, the PDFs also conform to PDF/A-2a, for archiving.
     pub date: Option<Date>,
-    /// Whether to make pictures of the pages too, and one of all of them.
+    /// Whether to also write each page, and a contact sheet of all pages, as PNG.
     pub png: bool,
-    /// Templates that stand in for those that come with the program: their text by their path in
-    /// the folder of templates, as `lib/tree.typ`.
+    /// Templates that replace or extend the built-in ones: text by path in the template folder, such as `lib/tree.typ`.
     pub templates: BTreeMap<String, String>,
 }
 
-/// A size of card.
+/// A card size.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum CardSize {
-    /// A whole sheet for each side.
+    /// One whole sheet for each side.
     #[default]
     Sheet,
-    /// Half a sheet, both sides on one sheet with a fold between them: A5 or half letter.
+    /// Half a sheet: A5 or half letter. Both sides are on one sheet with a fold between them.
     Half,
-    /// 99 by 142 mm, folded as the half is.
+    /// 99 by 142 mm, folded like [`Self::Half`].
     Pocket,
-    /// Each side one narrow page as long as it takes, to be read on a phone; with its pictures.
+    /// For a phone: each side is one narrow page, as long as needed, and is also written as PNG.
     Phone,
 }
 
-/// What the printer prints with.
+/// The colors that the printer has.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Ink {
-    /// Signal words on their colours.
+    /// Signal words on their standard colors.
     #[default]
     Colour,
-    /// Black on white, without a grey.
+    /// Black on white, without gray.
     Black,
 }
 
 impl Options {
-    /// The stock the labels are printed on.
+    /// Returns the stock that the labels are printed on.
     fn labels_on(&self) -> Result<Stock, PrintError> {
         self.stock.clone().map_or_else(|| Stock::plain(self.paper), Ok)
     }
 }
 
-/// One of the prints.
+/// A kind of printed document.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Document {
     /// One label for each receptacle, cord and box, and one for the generator.
     Labels,
     /// Two sides to laminate.
     Card,
-    /// A list to tick at each set-up.
+    /// A checklist for each setup.
     Cautions,
-    /// What to go and look at, with room to write; only where something is to be looked at, or when it is asked for.
+    /// What to go and look at, with room to write. Printed if anything needs a look, or on request.
     Look,
-    /// Every number, to be worked out again by hand.
+    /// Every number, with what is needed to recalculate it by hand.
     Worksheet,
-    /// Where the labels ought to be on their sheet: only when it is asked for.
+    /// Where the labels should be on their sheet. Printed only on request.
     Alignment,
 }
 
 impl Document {
-    /// All that belong to a plan.
+    /// All documents about a plan, in print order.
     pub const ALL: [Self; 5] = [Self::Look, Self::Labels, Self::Card, Self::Cautions, Self::Worksheet];
 
-    /// Its name in files and messages.
+    /// The name in file names and messages.
     #[must_use]
     pub const fn name(self) -> &'static str {
         match self {
@@ -192,7 +190,7 @@ impl Document {
         }
     }
 
-    /// The file it is written to.
+    /// The name of the PDF file.
     #[must_use]
     pub const fn file_name(self) -> &'static str {
         match self {
@@ -206,49 +204,49 @@ impl Document {
     }
 }
 
-/// The templates and the label stock that come with the program, by their path.
+/// Returns the built-in templates and label stocks as path and text.
 #[must_use]
 pub fn templates() -> Vec<(&'static str, &'static str)> {
     world::embedded()
 }
 
-/// The finished prints.
+/// The finished files, with facts about them for the user.
 #[derive(Clone, Debug, Default)]
 pub struct Prints {
     /// File names and contents.
     pub files: Vec<(String, Vec<u8>)>,
-    /// The files of documents that belong to a plan and that this one has no need of: what an earlier set left under
-    /// these names tells of another plan.
+    /// The files of plan documents that this plan does not need. A file that an earlier run left under one of these
+    /// names describes another plan.
     pub needless: Vec<String>,
-    /// How many sheets of paper, printed on both sides where it is not folded, the card takes; 0
-    /// where there is none.
+    /// The sheets of paper that the card takes, printed on both sides unless folded. 0 if there is no card or it is for
+    /// a phone.
     pub card_sheets: usize,
-    /// What the labels took of their sheets; none where there are no labels, or each is a piece of tape.
+    /// What the labels used of their sheets. `None` if there are no labels, or if each is a piece of tape.
     pub labels: Option<LabelsUsed>,
 }
 
-/// How much of sheets of labels is used.
+/// How much of the label sheets is used.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct LabelsUsed {
-    /// The labels.
+    /// The number of labels.
     pub count: usize,
-    /// The first free one of the last sheet, counting from one; none where that is full.
+    /// The first free position on the last sheet, counting from one. `None` if that sheet is full.
     pub next: Option<usize>,
 }
 
 impl LabelsUsed {
-    /// So many labels from this position of a sheet on.
+    /// Returns what `count` labels use, beginning at position `start_at`.
     fn of(count: usize, stock: &Stock, start_at: usize) -> Option<Self> {
         let used = (start_at.max(1) - 1 + count) % stock.count();
         (count > 0 && stock.paper.is_some()).then_some(Self { count, next: (used > 0).then_some(used + 1) })
     }
 }
 
-/// Typesets all the documents in memory. Gives file names and contents: the four PDFs and, if
-/// asked for, their pages as `labels-1.png` and so on, and `contact.png` with all of them.
+/// Typesets all documents in memory. Returns file names and contents: one PDF for each document, PNG pages named
+/// `labels-1.png` and so on where requested or for the phone card, and `contact.png` with all pages if requested.
 ///
 /// # Errors
-/// When a message is missing, a character has no glyph, or a text does not fit.
+/// If a message is missing, a character has no glyph, or a text does not fit. See [`PrintError`].
 pub fn render(
     plan: &Plan,
     report: &Report,
@@ -258,7 +256,7 @@ pub fn render(
     prints(plan, report, words, options).map(|prints| prints.files)
 }
 
-/// The same with what there is to tell of them.
+/// Like [`render`], and also returns facts about the files for the user.
 ///
 /// # Errors
 /// As [`render`].
@@ -283,7 +281,7 @@ pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) ->
             };
         }
         files.push((document.file_name().to_owned(), alone(pool.as_ref(), || export(document, &paged, options))?));
-        // A phone shows pictures without being asked to.
+        // The phone card is read as images, so they need no request.
         let for_phone = document == Document::Card && options.card == CardSize::Phone;
         if options.png || for_phone {
             for (index, page) in paged.pages().iter().enumerate() {
@@ -295,8 +293,8 @@ pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) ->
         if options.png {
             seen.extend_from_slice(paged.pages());
         }
-        // What the typesetter remembers of one document is of little use to the next, and
-        // together it is several times the size of any of them.
+        // The typesetter's cache of one document hardly helps with the next, and together the caches are several times
+        // the size of any document.
         drop(paged);
         typst::comemo::evict(0);
     }
@@ -308,11 +306,10 @@ pub fn prints(plan: &Plan, report: &Report, words: &Words, options: &Options) ->
     Ok(Prints { needless: needless.map(|it| it.file_name().to_owned()).collect(), files, card_sheets, labels })
 }
 
-/// What the templates read as `data.json`: for whoever writes templates, and for comparing with
-/// the typesetter alone.
+/// Returns what each template reads as `data.json`, for template authors and for comparison with standalone Typst.
 ///
 /// # Errors
-/// When a message is missing or a character has no glyph.
+/// If a message is missing or a character has no glyph.
 pub fn template_data(
     plan: &Plan,
     report: &Report,
@@ -322,31 +319,31 @@ pub fn template_data(
     data::all(plan, report, words, options)
 }
 
-/// The prints of which two plans give others: the labels by their names, and the documents.
+/// The prints that differ between two plans: labels by name, sides of the card, and other documents.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Outdated {
-    /// The names on the labels that are new or say something else now.
+    /// The names on labels that are new or changed.
     pub labels: Vec<String>,
-    /// The names on the labels that there are none of any more.
+    /// The names on labels that no longer exist.
     pub gone: Vec<String>,
-    /// The sides of the card that do, counting from one.
+    /// The changed sides of the card, counting from one.
     pub sides: Vec<usize>,
-    /// Whatever else says something else now.
+    /// The other changed documents.
     pub documents: Vec<Document>,
 }
 
 impl Outdated {
-    /// Whether all prints are still good.
+    /// Whether all labels and all documents other than the card are still good. Does not consider [`Self::sides`].
     #[must_use]
     pub fn is_empty(&self) -> bool {
         self.labels.is_empty() && self.gone.is_empty() && self.documents.is_empty()
     }
 }
 
-/// What was printed of a plan and is to be printed again of another.
+/// Compares the prints of an old plan with those of a new one.
 ///
 /// # Errors
-/// When a message is missing or a character has no glyph.
+/// If a message is missing or a character has no glyph.
 pub fn outdated(old: (&Plan, &Report), new: (&Plan, &Report), words: &Words) -> Result<Outdated, PrintError> {
     let options = Options::default();
     let data = |(plan, report)| -> Result<BTreeMap<_, _>, PrintError> {
@@ -380,7 +377,7 @@ pub fn outdated(old: (&Plan, &Report), new: (&Plan, &Report), words: &Words) -> 
     Ok(outdated)
 }
 
-/// Runs the job on the pool's only thread: more threads gain the typesetter little, and each keeps memory of its own.
+/// Runs the job on the pool's only thread. More threads speed up typesetting little, and each keeps its own memory.
 fn alone<T: Send>(pool: Option<&rayon::ThreadPool>, job: impl FnOnce() -> T + Send) -> T {
     match pool {
         Some(pool) => pool.install(job),
@@ -393,10 +390,10 @@ fn typeset(document: Document, data: String, options: &Options) -> Result<PagedD
     let today = options.date.and_then(Date::datetime);
     let world = world::PrintWorld::new(&main, data, today, &options.templates);
     let compiled = typst::compile::<PagedDocument>(&world);
-    // What the typesetter remembers of the layout is larger than the layout, and of no use to the export.
+    // The cached layout is larger than the layout itself, and the export does not use it.
     typst::comemo::evict(0);
     let paged = compiled.output.map_err(|errors| diagnosed(&world, &errors))?;
-    // A warning from the typesetter is always a fault of a template here.
+    // A warning from the typesetter always means a faulty template here.
     if !compiled.warnings.is_empty() {
         return Err(diagnosed(&world, &compiled.warnings));
     }
@@ -415,8 +412,7 @@ fn export(document: Document, paged: &PagedDocument, options: &Options) -> Resul
         column: 0,
         message,
     };
-    // For people who cannot see it; and to be kept, which asks for a date, and the only date there
-    // is has been given.
+    // PDF/UA for accessibility. PDF/A as well only with a date, which it requires.
     let standards: &[PdfStandard] =
         if options.date.is_some() { &[PdfStandard::Ua_1, PdfStandard::A_2a] } else { &[PdfStandard::Ua_1] };
     let standards = PdfStandards::new(standards).map_err(|error| fault(error.message().to_string()))?;
@@ -441,9 +437,9 @@ fn export(document: Document, paged: &PagedDocument, options: &Options) -> Resul
     Ok(pdf)
 }
 
-/// The viewer preference that printing turns the sheet about its long edge (ISO 32000-1, table 150), which the exporter
-/// cannot write. Its catalog is the last object of the file: what is added there moves nothing but the table of places
-/// behind it, and where that begins is told at the end. A file that is not so is left as it is.
+/// Asks the printer to flip the sheet on its long edge (ISO 32000-1, table 150), which the exporter cannot do. The
+/// catalog is the last object in the file, so inserting there moves only the cross-reference table after it, and its
+/// position is updated at the end. A file with another structure is left unchanged.
 fn ask_for_both_sides(pdf: &mut Vec<u8>) {
     const PREFERENCES: &[u8] = b"/ViewerPreferences<<";
     const DUPLEX: &[u8] = b"/Duplex/DuplexFlipLongEdge";
@@ -464,9 +460,8 @@ fn ask_for_both_sides(pdf: &mut Vec<u8>) {
     pdf.splice(at..at, DUPLEX.iter().copied());
 }
 
-/// The exporter writes that there is nothing suspect about the tags, which is what a reader takes
-/// for granted; some readers (poppler to 22.12 at least) call the word itself a syntax error. It
-/// becomes as many blanks, so that everything else stays where the file says it is.
+/// Blanks out `/Suspects false`, which is the default. Some readers (poppler to 22.12 at least) report it as a syntax
+/// error. It is overwritten with the same number of spaces, so that all offsets in the file stay valid.
 fn leave_out_default(pdf: &mut [u8]) {
     const MARKED: &[u8] = b"/MarkInfo<</Marked true/Suspects false>>";
     const WORD: &[u8] = b"/Suspects false";
@@ -475,7 +470,7 @@ fn leave_out_default(pdf: &mut [u8]) {
         .enumerate()
         .filter(|(_, bytes)| *bytes == MARKED)
         .map(|(at, _)| at + MARKED.len() - WORD.len() - b">>".len());
-    // Twice would mean that somebody's title says so.
+    // A second match would be text that happens to say so, such as a title.
     if let (Some(at), None) = (found.next(), found.next()) {
         pdf[at..at + WORD.len()].fill(b' ');
     }
@@ -492,7 +487,7 @@ fn picture(name: String, page: &Page, density: f64) -> Result<(String, Vec<u8>),
     Ok((name, png))
 }
 
-/// The first error, or else warning, with its place.
+/// Returns the first error, or else the first warning, with its position.
 fn diagnosed(world: &world::PrintWorld, diagnostics: &[SourceDiagnostic]) -> PrintError {
     let worst = diagnostics.iter().find(|diagnostic| diagnostic.severity == Severity::Error).or(diagnostics.first());
     let Some(worst) = worst else {

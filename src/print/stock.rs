@@ -1,5 +1,5 @@
-//! Label stock: where the labels stand on a sheet or tape. One TOML file each in
-//! `label-templates/stock/`, named by paper and count, or by the width of the tape.
+//! Label stock: where the labels are on a sheet or tape. Each stock is a TOML file in `label-templates/stock/`, named
+//! after paper and label count, or after the width of the tape.
 
 use std::str::FromStr;
 
@@ -9,32 +9,32 @@ use serde::{Deserialize, Serialize};
 
 use super::{Paper, PrintError, world};
 
-/// One kind of label sheet. Lengths are in micrometres.
+/// One kind of label sheet or tape. Lengths are in micrometers.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Stock {
-    /// Its name.
+    /// The name, which is that of its file.
     pub name: String,
-    /// The sheet; `None` for a tape, which is cut after every page.
+    /// The sheet. `None` for a tape, which is cut after every page.
     pub paper: Option<Paper>,
-    /// Labels from left to right.
+    /// The number of labels from left to right.
     pub columns: usize,
-    /// Labels from top to bottom.
+    /// The number of labels from top to bottom.
     pub rows: usize,
-    /// Size of one label.
+    /// The width of one label.
     pub width: i64,
-    /// Size of one label.
+    /// The height of one label.
     pub height: i64,
-    /// From the sheet's left edge to the first label.
+    /// The distance from the sheet's left edge to the first label.
     pub left: i64,
-    /// From the sheet's top edge to the first label.
+    /// The distance from the sheet's top edge to the first label.
     pub top: i64,
-    /// From one label's left edge to the next one's.
+    /// The distance from one label's left edge to that of the next.
     pub across: i64,
-    /// From one label's top edge to the next one's.
+    /// The distance from one label's top edge to that of the next.
     pub down: i64,
-    /// Radius of the labels' corners.
+    /// The radius of the label corners.
     pub corner: i64,
-    /// Whether it is plain paper, to be cut along marks.
+    /// Whether this is plain paper, to be cut along marks.
     pub cut_marks: bool,
 }
 
@@ -64,7 +64,7 @@ struct File {
     cut_marks: bool,
 }
 
-/// What the template reads. Millimetres.
+/// What the template reads, in millimeters.
 #[derive(Debug, Serialize)]
 pub(super) struct StockData {
     tape: bool,
@@ -83,16 +83,16 @@ pub(super) struct StockData {
 }
 
 impl Stock {
-    /// The names of the stock that comes with the program.
+    /// Returns the names of the built-in stocks.
     #[must_use]
     pub fn names() -> Vec<String> {
         world::embedded_in("stock").into_iter().map(|(name, _)| name.to_owned()).collect()
     }
 
-    /// The stock of this name.
+    /// Returns the built-in stock with this name.
     ///
     /// # Errors
-    /// When there is none, or its file cannot be used.
+    /// If there is none, or its file is invalid.
     pub fn named(name: &str) -> Result<Self, PrintError> {
         let text = world::embedded_in("stock")
             .into_iter()
@@ -102,10 +102,10 @@ impl Stock {
         Self::read(name, text)
     }
 
-    /// Plain paper with cut marks.
+    /// Returns plain paper with cut marks.
     ///
     /// # Errors
-    /// Never for the stock that comes with the program, which a test reads whole.
+    /// Never: a test reads every built-in stock.
     pub fn plain(paper: Paper) -> Result<Self, PrintError> {
         Self::named(match paper {
             Paper::Letter => "letter-plain-6",
@@ -113,11 +113,10 @@ impl Stock {
         })
     }
 
-    /// Stock from the text of its file.
+    /// Parses stock from the text of its file.
     ///
     /// # Errors
-    /// When a field is missing, unknown or no length, or when the labels overlap or leave the
-    /// sheet.
+    /// If a field is missing, unknown or not a length, or if labels overlap or extend past the sheet.
     pub fn read(name: &str, text: &str) -> Result<Self, PrintError> {
         let bad = |message: String| PrintError::BadStock { name: name.to_owned(), message };
         let file: File = toml::from_str(text).map_err(|error| bad(error.to_string()))?;
@@ -147,7 +146,7 @@ impl Stock {
         Ok(stock)
     }
 
-    /// The field that makes the sheet impossible, if one does.
+    /// Returns an error with the field that makes the sheet impossible.
     fn check(&self) -> Result<(), &'static str> {
         let (paper_width, paper_height) = self.sheet();
         let span = |count: usize, pitch: i64, size: i64| Some(span(count, pitch, size));
@@ -173,7 +172,7 @@ impl Stock {
         Ok(())
     }
 
-    /// Width and height of a page: of the sheet, or of a tape's one piece with its margins.
+    /// Width and height of a page: the sheet, or one piece of tape with its margins.
     #[must_use]
     pub fn sheet(&self) -> (i64, i64) {
         self.paper.map_or_else(
@@ -187,7 +186,7 @@ impl Stock {
         )
     }
 
-    /// The upper left corner of each label, row by row.
+    /// Returns the upper left corner of each label, row by row.
     pub fn corners(&self) -> impl Iterator<Item = (i64, i64)> + '_ {
         let along = |from: i64, pitch: i64, index: usize| from + pitch * i64::try_from(index).unwrap_or_default();
         (0..self.rows).flat_map(move |row| {
@@ -196,7 +195,7 @@ impl Stock {
         })
     }
 
-    /// How many labels a sheet has.
+    /// The number of labels on a sheet.
     #[must_use]
     pub const fn count(&self) -> usize {
         self.columns * self.rows
@@ -222,30 +221,30 @@ impl Stock {
     }
 }
 
-/// So many labels from the first one's near edge to the last one's far edge.
+/// Returns the distance from the first label's near edge to the last one's far edge.
 fn span(count: usize, pitch: i64, size: i64) -> i64 {
     let gaps = i64::try_from(count).unwrap_or(i64::MAX).saturating_sub(1);
     gaps.saturating_mul(pitch).saturating_add(size)
 }
 
-/// How far a print is moved on its sheet: to the right and down, in micrometres.
+/// How far a print is moved on its sheet, in micrometers.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Offset {
-    /// To the right.
+    /// Rightward.
     pub across: i64,
-    /// Down.
+    /// Downward.
     pub down: i64,
 }
 
 impl Offset {
-    /// Farther than this is another position, not a printer that feeds askew.
+    /// The largest offset. Anything more is another position, not a printer that feeds off-center.
     const MOST: i64 = 10_000;
 }
 
 impl FromStr for Offset {
     type Err = ();
 
-    /// Reads "1 mm, -0.5 mm": to the right, then down.
+    /// Parses "1 mm, -0.5 mm": rightward, then downward.
     fn from_str(text: &str) -> Result<Self, ()> {
         let (across, down) = text.split_once(',').ok_or(())?;
         let signed = |text: &str| {
@@ -257,7 +256,7 @@ impl FromStr for Offset {
     }
 }
 
-/// "101.6 mm", "4 in" or "2.5 cm", in whole micrometres.
+/// Parses "101.6 mm", "4 in" or "2.5 cm" to whole micrometers.
 fn micrometres(text: &str) -> Option<i64> {
     let text = text.trim();
     let end = text.find(|c: char| c.is_alphabetic())?;
@@ -269,11 +268,11 @@ fn micrometres(text: &str) -> Option<i64> {
         "in" => 25_400,
         _ => return None,
     };
-    // A metre is more than any sheet here.
+    // No sheet here is longer than a meter.
     (number.checked_mul(Decimal::from(scale))?).round().to_i64().filter(|length| (0..=1_000_000).contains(length))
 }
 
-/// For drawing only.
+/// Converts to millimeters, for drawing only.
 pub(super) fn millimetres(micrometres: i64) -> f64 {
     Decimal::new(micrometres, 3).to_f64().unwrap_or_default()
 }

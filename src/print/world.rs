@@ -1,6 +1,5 @@
-//! The closed world the templates are compiled in: the embedded templates, one data file and a
-//! fixed set of fonts. There is no disk, network, clock or environment in it, so that the same
-//! data gives the same paper everywhere.
+//! The closed world that the templates are compiled in: templates, one data file and a fixed set of fonts. It has no
+//! disk, network, clock or environment, so the same data gives the same paper everywhere.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
@@ -14,13 +13,12 @@ use typst::text::{Font, FontBook};
 use typst::utils::LazyHash;
 use typst::{Feature, Library, LibraryExt, World};
 
-/// The only file that is not a template. Whatever a user typed comes in through it, as data:
-/// nothing in it is ever read as markup.
+/// The only file that is not a template. Everything a user typed is passed in it as data and is never parsed as markup.
 const DATA: &str = "data.json";
 
 static TEMPLATES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/label-templates");
 
-/// With the heads of a table's rows, for people who cannot see it.
+/// The standard library, with accessible table row headers.
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| {
     let features = [Feature::A11yExtras].into_iter().collect();
     LazyHash::new(Library::builder().with_features(features).build())
@@ -41,7 +39,7 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
         dejavu::sans_condensed::regular(),
         dejavu::sans_condensed::bold(),
         dejavu::sans_condensed::bold_oblique(),
-        // Formulas only.
+        // For formulas only.
         dejavu::serif::italic(),
         dejavu::serif::regular(),
     ];
@@ -50,10 +48,11 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
     Fonts { book, fonts }
 });
 
-/// How many of the faces set whatever a user wrote: the first ones.
+/// The number of faces, from the first, that text typed by users may be set in.
 const TEXT_FACES: usize = 5;
 
-/// The characters that each of these has a glyph for. A face itself is read from its beginning for each question.
+/// The characters that all of these faces have a glyph for. Kept as a set, since a face is scanned from its beginning
+/// for each lookup.
 static GLYPHS: LazyLock<BTreeSet<u32>> = LazyLock::new(|| {
     let faces = FONTS.fonts.iter().take(TEXT_FACES);
     let glyphs = faces.map(|font| font.info().coverage.iter().collect::<BTreeSet<u32>>());
@@ -66,7 +65,7 @@ struct Fonts {
     fonts: Vec<Font>,
 }
 
-/// Every embedded file, by its path below `label-templates/`.
+/// Returns every embedded file as its path below `label-templates/` and its text.
 pub(super) fn embedded() -> Vec<(&'static str, &'static str)> {
     fn all(folder: &'static Dir<'_>, into: &mut Vec<(&'static str, &'static str)>) {
         into.extend(folder.files().filter_map(|file| Some((file.path().to_str()?, file.contents_utf8()?))));
@@ -80,7 +79,7 @@ pub(super) fn embedded() -> Vec<(&'static str, &'static str)> {
     files
 }
 
-/// The embedded files in this folder below `label-templates/`, in the order of their names.
+/// Returns the embedded files of this folder below `label-templates/` as file stem and text, sorted by name.
 pub(super) fn embedded_in(folder: &str) -> Vec<(&'static str, &'static str)> {
     let mut files: Vec<_> = TEMPLATES
         .get_dir(folder)
@@ -97,15 +96,13 @@ fn id(path: &str) -> FileId {
     RootedPath::new(VirtualRoot::Project, path).intern()
 }
 
-/// Whether a character may be printed: every face that prints use has a glyph for it, and it
-/// does not turn the text round it about, as the marks of writing direction do. A line break
-/// inside a message is a space.
+/// Whether a character may be printed: every text face has a glyph for it, and it is not one that hides or reorders
+/// text, such as a direction mark. A line break inside a message prints as a space.
 pub(super) fn can_print(character: char) -> bool {
     character == '\n' || (!crate::plan::hides(character) && GLYPHS.contains(&u32::from(character)))
 }
 
-/// Whether a character belongs to a script that runs from right to left: the blocks that Unicode
-/// sets apart for them.
+/// Whether a character belongs to a right-to-left script, by the blocks that Unicode reserves for them.
 pub(super) const fn runs_left(character: char) -> bool {
     matches!(character, '\u{590}'..='\u{8ff}' | '\u{fb1d}'..='\u{fdff}' | '\u{fe70}'..='\u{feff}'
         | '\u{10800}'..='\u{10fff}' | '\u{1e800}'..='\u{1efff}')
@@ -117,13 +114,13 @@ pub(super) struct PrintWorld {
     main: FileId,
     data: Bytes,
     today: Option<Datetime>,
-    /// What the user put in the place of templates, or beside them.
+    /// The user's templates, which replace or extend the built-in ones.
     own: BTreeMap<String, Source>,
 }
 
 impl PrintWorld {
-    /// `template` names the document's template; `data` is the JSON it reads; `today` is the
-    /// only date there is; `own` are templates that stand in for the embedded ones.
+    /// Creates the world of the document whose main template is `template`. The JSON in `data` is what it reads,
+    /// `today` is the only date it can see, and templates in `own` replace the embedded ones.
     pub(super) fn new(template: &str, data: String, today: Option<Datetime>, own: &BTreeMap<String, String>) -> Self {
         let source = |(path, text): (&String, &String)| {
             let inside = VirtualPath::new(path.as_str()).ok()?;

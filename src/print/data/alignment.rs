@@ -1,4 +1,4 @@
-//! The sheet that shows where a printer puts what it is told to print.
+//! The alignment sheet, which shows where a printer places its print.
 
 use serde::Serialize;
 

@@ -1,4 +1,4 @@
-//! What the card says: the supply drawn as a tree, what may run together, and what to do.
+//! The card: the supply drawn as a tree, what may run together, and what to do.
 
 use serde::Serialize;
 
@@ -17,87 +17,89 @@ use crate::words::told_apart;
 pub(super) struct Card {
     common: Common,
     size: CardSize,
-    /// The signal word of what kills first, its distance, and what warns of it.
+    /// The exhaust warning: its signal word, its distance, and the alarm that warns of it.
     exhaust: [String; 3],
     /// What to do at once when the alarm sounds.
     now: String,
-    /// What stands over a plan with dangers in it.
+    /// The heading of a plan with dangers.
     danger: Option<String>,
     rows: Vec<Row>,
-    /// What hangs on nothing.
+    /// Cords and boxes that are not plugged in.
     loose: Vec<String>,
-    /// What no outlet can run, what a life depends on first.
+    /// What no outlet can run, first of all what a life depends on.
     unplaced: Option<String>,
     /// What to look at.
     looks: Vec<String>,
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
-    /// What stays off for what a life depends on.
+    /// What stays off for the sake of what a life depends on.
     off: Option<String>,
-    /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
+    /// Loads that may fail to start although there is enough power, in the same words as answers to questions.
     warned: Vec<String>,
     turns: Vec<String>,
-    /// Whom to call, and what to have written down for that.
+    /// Whom to call.
     call: String,
+    /// What to write down in advance for that call.
     blanks: Vec<String>,
     setup: Vec<String>,
     test: Vec<String>,
     stop: Vec<String>,
-    /// What a meter reads once all of it is on.
+    /// What a meter reads once everything is on.
     meters: Vec<String>,
     emergencies: Vec<Emergency>,
 }
 
-/// One point of the tree, in the order it is drawn.
+/// One point of the tree, in drawing order.
 #[derive(Debug, Default, Serialize)]
 struct Row {
     kind: &'static str,
     id: String,
     face: Option<String>,
-    /// What it is, small.
+    /// What it is, in small type.
     facts: Vec<String>,
     long: Option<String>,
-    /// The same power for an appliance whose plate says watts.
+    /// The same power in watts, for appliances whose nameplate gives watts.
     watts: Option<String>,
-    /// None where as much holds no matter how long.
+    /// `None` if `long` holds for any length of time.
     short: Option<String>,
     loads: Vec<String>,
-    /// What does not act past its amps: nothing below some figure, or nothing.
+    /// A warning if nothing trips past the amps, or nothing below some higher figure.
     unwatched: Option<String>,
-    /// Whether nothing that the plan has may be plugged in, and the words for it.
+    /// Whether nothing that the plan has may be plugged in.
     stopped: bool,
+    /// The words for that. `None` if a row above says them.
     stop: Option<String>,
-    /// What alone may be plugged in here.
+    /// The only things that may be plugged in here.
     only: Option<String>,
-    /// For each level above: whether its line goes on below this row.
+    /// For each level above, whether its line continues below this row.
     rails: Vec<bool>,
 }
 
-/// Loads down, sets across.
+/// The table of what may run together, with a row for each load and a column for each set.
 #[derive(Debug, Default, Serialize)]
 struct Together {
     title: String,
-    /// In place of a table, where there is one set.
+    /// A sentence in place of the table, if everything may run together or there is only one set to show.
     all: Option<String>,
-    /// How to read it.
+    /// How to read the table.
     how: String,
     names: Vec<String>,
     sets: Vec<Choice>,
     more: Option<String>,
 }
 
-/// One set.
+/// One set that may run together.
 #[derive(Debug, Serialize)]
 struct Choice {
     number: String,
     /// When the plan needs it.
     times: String,
-    /// What stands beside each name: nothing, a dot, or how many.
+    /// The cell for each name: empty, a dot, or a count.
     has: Vec<String>,
 }
 
-/// What stands on side 2.
+/// The fields shown on side 2.
 pub(super) const SIDE_TWO: &[&str] = &["call", "blanks", "setup", "test", "stop", "meters", "emergencies"];
 
 const KEYS: &[&str] = &[
@@ -164,12 +166,12 @@ pub(super) fn data(context: &Context<'_>) -> Card {
     }
 }
 
-/// How many there are that are not shown.
+/// Says how many items are not shown, if any.
 fn more(context: &Context<'_>, key: &str, hidden: usize) -> Option<String> {
     (hidden > 0).then(|| context.say(key, &[("count", &hidden.to_string())]))
 }
 
-/// What to do before the engine stops; first of all for what somebody's health depends on.
+/// Returns the steps for stopping the engine, beginning with what someone's health depends on.
 fn stop(context: &Context<'_>) -> Vec<String> {
     let rest = match context.plan.generator.fuel {
         Answer::Known(Fuel::Propane) => ["stop-1", "stop-2-propane", "stop-3-propane"],
@@ -194,7 +196,8 @@ fn warned(context: &Context<'_>) -> Vec<String> {
     told.collect()
 }
 
-/// What to look at: all of it where the card tells of dangers, which most of it may clear; else what comes first.
+/// Returns what to look at: everything if the card reports dangers, since looking may clear most of them, and otherwise
+/// the first item.
 fn looks(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
     let all = report.figures.looks.iter();
@@ -202,21 +205,21 @@ fn looks(context: &Context<'_>) -> Vec<String> {
     all.take(most).map(|look| context.words.look_line(report, look)).collect()
 }
 
-/// Conflicts that the card shows at most: what must not run together belongs on it, and not elsewhere.
+/// The most conflicts that the card shows. What must not run together belongs on the card itself.
 const NEVER_SHOWN: usize = 16;
 
-/// What no outlet can run, in one sentence, what none may be used for, what none that is free can run, and what must
-/// not be plugged in where the plan has it.
+/// Returns what cannot be run: loads kept out by danger, loads too large for any outlet or for their own, loads without
+/// a free or permitted outlet, and loads that must move from where the plan has them.
 fn unplaced(context: &Context<'_>) -> Option<String> {
     let load_of = |unit: &Id| {
         let of = &context.load(unit)?.of;
         context.plan.load(of)
     };
     let planned = |unit: &Id| load_of(unit).is_some_and(|load| load.on.is_some());
-    // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
+    // If the plan places a load, nobody checked whether other outlets could run it if they were free.
     let key_of = |lost: &Unplaced| match lost.reason {
         _ if !lost.free.is_empty() => "misplaced",
-        // Not power, but danger keeps it out.
+        // Kept out by danger, not by lack of power.
         "hot" => "felt-hot",
         "refused" => "refused",
         "no-room" => "none-free",
@@ -228,7 +231,7 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
         let unplaced = sharing.unplaced.iter().filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
         if key == "too-large" {
-            // The plan says where these are, and they are too much there even by themselves, and not for hours only.
+            // The plan places these where they are too large even by themselves, and not only for hours.
             let placed = sharing.placed.iter().map(|placed| &placed.load);
             let rests = |load: &Id| {
                 let mut found = context.report.findings.iter();
@@ -268,7 +271,7 @@ fn together(context: &Context<'_>) -> Together {
     let shown = choices::shown(context);
     let listed = sharing.together.len() <= worksheet::MOST_SETS;
     let more = more(context, if listed { "more" } else { "more-left-out" }, sharing.together.len() - shown.len());
-    // Where there is nothing to choose from there is no table.
+    // With a single set there is nothing to choose, so there is no table.
     let one = match &*shown {
         [one] => {
             let names = context.words.set_names(context.report, one.set).join(", ");
@@ -277,7 +280,7 @@ fn together(context: &Context<'_>) -> Together {
         _ => None,
     };
     let all = context.words.all_together(context.report).or(one);
-    // What could run while the engine must stay off is no leave to run it.
+    // In a plan with dangers the engine must stay off, so the title must not read as permission.
     let danger = context.report.count(Signal::Danger) > 0;
     let title = context.say(if danger { "together-title-danger" } else { "together-title" }, &[]);
     if all.is_some() {
@@ -286,7 +289,7 @@ fn together(context: &Context<'_>) -> Together {
     let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
     for placed in &sharing.placed {
         let mut name = context.load_name(&placed.load);
-        // Those at another receptacle are not just as good, and get a row of their own.
+        // Loads of the same name at another receptacle are not interchangeable, so they get their own row.
         if let Some(at) = told_apart(context.report, &placed.load) {
             let words = context.words;
             name = words.with("load-at", [("loads", name.into()), ("at", at.as_str().into())]);
@@ -307,7 +310,7 @@ fn together(context: &Context<'_>) -> Together {
         has: groups.iter().map(|(_, ids)| cell(it.set, ids)).collect(),
     };
     let sets: Vec<Choice> = shown.into_iter().map(column).collect();
-    // Only what this table has is explained.
+    // Explain only the cells that this table has.
     let mut cells = sets.iter().flat_map(|set| &set.has);
     let counted = cells.any(|cell| cell.parse::<usize>().is_ok());
     let how = [Some("together-pick"), Some("together-how"), counted.then_some("together-number")];
@@ -322,12 +325,12 @@ fn together(context: &Context<'_>) -> Together {
     }
 }
 
-/// Walks the plan from the generator outwards.
+/// Walks the plan downstream from the generator.
 struct Tree<'a> {
     context: Context<'a>,
 }
 
-/// The rails of each of so many below: its own goes on while another follows.
+/// Returns the rails of each of `count` children. A child's own rail continues if another child follows.
 fn below(rails: &[bool], count: usize) -> impl Iterator<Item = Vec<bool>> {
     (1..=count).map(move |at| [rails, &[at < count]].concat())
 }
@@ -358,7 +361,7 @@ impl Tree<'_> {
         rows
     }
 
-    /// Small cards have less on them: neither what a part is nor what it carries for a short time.
+    /// Whether the card has room for everything. Small cards omit what a part is and what it carries for a short time.
     fn large(&self) -> bool {
         matches!(self.context.options.card, CardSize::Sheet | CardSize::Phone)
     }
@@ -396,7 +399,7 @@ impl Tree<'_> {
             }
             let long = limit.continuous_amps;
             if context.report.idle(&limit.id) {
-                // No figure draws the eye to it.
+                // In the facts, since a figure in the column would invite use.
                 row.facts.push(context.amps_on(long, limit.legs));
             } else {
                 self.amps(&mut row, long, limit.short_amps, limit.legs);
@@ -406,18 +409,19 @@ impl Tree<'_> {
         row
     }
 
-    /// Nobody relies on the buttons of a GFCI that sees no fault, or might not.
+    /// Returns what the row says about its GFCI. One that sees no fault, or might not, counts as none, so that nobody
+    /// relies on its buttons.
     fn gfci(&self, limit: &Limit) -> Option<String> {
         let context = &self.context;
         let key = match limit.shock.state {
             ShockState::Works => "row-gfci",
             ShockState::Blind | ShockState::Doubtful => "tiny-no-gfci",
             ShockState::None => {
-                // Where a thing is plugged in, silence would look better than that.
+                // If a load is plugged in here, silence would look safer than "no GFCI".
                 context.report.verdict(&limit.id).filter(|it| !it.loads.is_empty())?;
                 match gfci_unknown(context, limit) {
                     true => "tiny-gfci-unknown",
-                    // It has its own, of which nobody is asked.
+                    // A camper has its own GFCI, which the plan does not ask about.
                     false if limit.inside => return None,
                     false => "tiny-no-gfci",
                 }
@@ -426,7 +430,8 @@ impl Tree<'_> {
         Some(context.say(key, &[]))
     }
 
-    /// Of what both legs feed, the amps of each are a fact: the column has room for one figure.
+    /// Fills in the amps. If both legs feed the row, a fact gives the amps of each, since the column has room for one
+    /// figure.
     fn amps(&self, row: &mut Row, long: Current, short: Current, legs: &[Leg]) {
         let context = &self.context;
         row.long = Some(context.capacity(long));
@@ -436,7 +441,7 @@ impl Tree<'_> {
         row.facts.extend(both);
     }
 
-    /// The row of an outlet where appliances go in, with its figure in watts too: that is what their plates have.
+    /// Adds watts to the row of an outlet that takes appliances, since nameplates give watts.
     fn in_watts(&self, row: Row, limit: Option<&Limit>) -> Row {
         let free = |limit: &&Limit| self.context.plan.gear().all(|it| it.from != Some(&limit.id));
         let shown = limit.filter(|_| row.long.is_some() && self.large()).filter(free);
@@ -444,7 +449,7 @@ impl Tree<'_> {
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
-        // What alone may be plugged in is named in the row.
+        // If only some things may be plugged in, the row names them already.
         let verdict = self.context.report.verdict(id);
         let named = verdict.is_some_and(|it| it.admits == Admits::Named);
         if named { Vec::new() } else { self.context.plugged_in(id) }
@@ -461,10 +466,10 @@ impl Tree<'_> {
         self.fed(&outlet.id, rails, rows);
     }
 
-    /// Everything plugged into a receptacle.
+    /// Adds rows for everything plugged into a receptacle.
     fn fed(&self, at: &Id, rails: &[bool], rows: &mut Vec<Row>) {
         let plan = self.context.plan;
-        // What hangs on nothing is told of by itself.
+        // Parts that are not plugged in are listed separately.
         let fed = plan.gear().filter(|it| it.from == Some(at) && self.context.feed(it.id).is_some());
         let fed: Vec<&Id> = fed.map(|it| it.id).collect();
         for (below, id) in below(rails, fed.len()).zip(fed) {
@@ -517,7 +522,7 @@ impl Tree<'_> {
         }
     }
 
-    /// The limit of a splitter's cord or a box's inlet: that of everything on it together.
+    /// Adds the limit of a splitter's cord or a box's inlet, which everything on it shares.
     fn all_together(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
         let usable = context.report.usable(id);
@@ -529,7 +534,8 @@ impl Tree<'_> {
     }
 }
 
-/// What holds of a part and of its ends alike stands beside the part; what stops one stops all that it feeds.
+/// Removes what a row above already says: an order not to use a part covers everything it feeds, and a warning about a
+/// part covers its ends. Large cards also get the most that a GFCI cord may draw.
 fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
     let mut above: Vec<[Option<String>; 3]> = Vec::new();
     for row in rows {
@@ -547,8 +553,8 @@ fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
     }
 }
 
-/// On a small card what must not be used has one row: it stands for the outlets of which there is nothing else to say, and
-/// which feed nothing.
+/// On a small card, gives a part that must not be used a single row. The rows of its outlets go if they say nothing
+/// else and feed nothing.
 fn without_silent_ends(rows: &mut Vec<Row>) {
     let mut at = 0;
     while at < rows.len() {
@@ -567,12 +573,12 @@ fn without_silent_ends(rows: &mut Vec<Row>) {
     }
 }
 
-/// Cords and boxes are joined while nothing is live, and all that they feed is off before the engine
-/// starts and comes on one at a time: advice of a power authority, from a secondary copy.
+/// Returns the setup steps. Cords and boxes are connected while nothing is live, all loads are off before the engine
+/// starts, and they come on one at a time: advice of a power authority, from a secondary copy.
 fn setup(context: &Context<'_>) -> Vec<String> {
     let site = &context.plan.site;
     let alarm = if site.co_alarm == Answer::Known(true) { "setup-alarm-test" } else { "setup-alarm" };
-    // In the order of the cautions: exhaust, then what warns of it.
+    // In the order of the cautions: exhaust, then the alarm that warns of it.
     let place = context.say("setup-place", &[("ample", &context.ample())]);
     let alarm = site.sleeps().then(|| context.say(alarm, &[]));
     let steps = [
@@ -587,7 +593,7 @@ fn setup(context: &Context<'_>) -> Vec<String> {
     std::iter::once(place).chain(alarm).chain(steps).collect()
 }
 
-/// How to join cords and boxes, with what the words on labels mean, as far as a label has them.
+/// Returns how to connect cords and boxes, and what the orders on labels mean if any label has one.
 fn setup_plug(context: &Context<'_>) -> String {
     let report = context.report;
     let ids = || report.figures.verdicts.iter().map(|it| &it.id);

@@ -1,4 +1,4 @@
-//! What to tick at each set-up, worst first.
+//! The checklist for each setup, most severe first.
 
 use serde::Serialize;
 
@@ -11,14 +11,14 @@ use crate::report::{Finding, Next, Signal};
 pub(super) struct Cautions {
     common: Common,
     summary: String,
-    /// What to do next, unless it is no more than the dangers right below it say.
+    /// What to do next. Empty if the dangers right below say the same.
     next: Vec<String>,
-    /// What keeps the engine off, with the signal word for all of it.
+    /// The signal word for all dangers, which keep the engine off.
     danger: String,
     dangers: Vec<Caution>,
-    /// The rest, by where one stands.
+    /// The other cautions, by the place where they are dealt with.
     groups: Vec<Group>,
-    /// What to do with what was only assumed, where something was.
+    /// What to do about assumptions, if any are listed.
     look: Option<String>,
     emergencies: Vec<Emergency>,
 }
@@ -27,7 +27,7 @@ pub(super) struct Cautions {
 #[derive(Debug, Serialize)]
 struct Group {
     title: String,
-    /// At every set-up, whatever the plan says.
+    /// What to do at every setup, whatever the plan says.
     always: Vec<String>,
     findings: Vec<Caution>,
 }
@@ -36,25 +36,25 @@ struct Group {
 struct Caution {
     signal: &'static str,
     word: String,
-    /// Of all its findings.
+    /// The codes of all its findings.
     codes: String,
-    /// The warning sign, and its name for whoever cannot see it; none with what hurts nobody.
+    /// The warning sign and its alternative text. `None` for a notice, which is not about injury.
     symbol: Option<(&'static str, String)>,
     title: String,
-    /// Of dangers; empty where another has said so already.
+    /// The reason for a danger. Empty for anything else, and if an earlier danger gives the same reason.
     why: String,
     fix: String,
-    /// What was only assumed: where on the look sheet it stands, or where to look.
+    /// Where to look for what was only assumed: lines of the look sheet, or the places themselves.
     look: String,
 }
 
 const KEYS: &[&str] =
     &["cautions-stop", "cautions-always", "next-title", "look", "emergency-title", "defer", "none-found"];
 
-/// Where one stands, and the messages `always-NUMBER` of what is done there at every set-up.
+/// The places, each with the numbers of the messages `always-NUMBER` for what is done there at every setup.
 const PLACES: [(&str, &[usize]); 4] = [("generator", &[1, 5]), ("people", &[2]), ("gear", &[3, 4]), ("fuel", &[6])];
 
-/// Where one stands to do something about it.
+/// Returns the place where someone deals with a finding.
 fn place(code: &str, area: &str) -> &'static str {
     match (code, area) {
         ("AIR002" | "AIR006" | "NOISE002", _) | (_, "health") => "people",
@@ -128,8 +128,8 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
     }
 }
 
-/// Where to look for what a finding rests on: the lines of the look sheet that clear it, or, where it is on none of them,
-/// the sentences themselves.
+/// Returns where to look for what a finding rests on: the lines of the look sheet that clear it, or the sentences
+/// themselves if there are none.
 fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
     let looks = context.report.figures.looks.iter().zip(1_usize..);
     let lines = looks.filter(|(look, _)| {
@@ -144,11 +144,10 @@ fn look(context: &Context<'_>, finding: &Finding, told: &[String]) -> String {
     context.words.with("print-look-see", [("lines", context.words.list(&lines).into()), ("count", count.into())])
 }
 
-/// The published warning sign for what a rule's area is about: what the current, the heat or the
-/// exhaust does to somebody.
+/// Returns the published warning sign for a finding: what the current, the heat or the exhaust does to someone.
 fn symbol(finding: &Finding) -> Option<&'static str> {
     (finding.signal != Signal::Notice).then_some(match (finding.code, finding.area) {
-        // Rain on the set is a matter of the air round it, and hurts by shock.
+        // Rain belongs to the area of air around the generator, but its danger is a shock.
         ("AIR004", _) | (_, "shock") => "electric",
         (_, "overcurrent" | "cord") => "hot",
         (_, "air") => "toxic",

@@ -1,17 +1,17 @@
-//! What the sets that may run together are called, on card and worksheet alike: by number, and by the times of day
-//! for which the plan needs them.
+//! Names for the sets of loads that may run together, the same on card and worksheet: a number, and the times of day at
+//! which the plan needs the set.
 
 use super::Context;
 use crate::plan::Id;
 
-/// Sets and conflicts that the card shows at most; the worksheet has them all.
+/// The most sets that the card shows.
 pub(super) const SHOWN: usize = 8;
 
-/// One set of those that may run together.
+/// One set of loads that may run together.
 pub(super) struct Choice<'a> {
     pub number: usize,
     pub set: &'a [Id],
-    /// When the plan needs it.
+    /// When the plan needs it. Empty if the plan does not say.
     pub times: String,
 }
 
@@ -26,8 +26,9 @@ fn all<'a>(context: &Context<'a>) -> impl Iterator<Item = Choice<'a>> {
     })
 }
 
-/// Those that the card shows: the first, by what it leaves a meter is read; whatever else it takes for each thing that
-/// may run to be in one of them; and, where the plan says when things run, those that it needs then, else the next.
+/// Returns the sets that the card shows, by number. The first is always shown, since meter readings are given for it.
+/// Then come sets with loads not shown yet, until each load that may run is in one. If the plan says when loads run,
+/// the rest are sets needed at some time, and otherwise the next ones.
 pub(super) fn shown<'a>(context: &Context<'a>) -> Vec<Choice<'a>> {
     let mut left: Vec<Choice<'_>> = all(context).collect();
     let timed = left.iter().any(|it| !it.times.is_empty());
@@ -35,7 +36,7 @@ pub(super) fn shown<'a>(context: &Context<'a>) -> Vec<Choice<'a>> {
     while shown.len() < SHOWN {
         let is_new = |id: &&Id| shown.iter().all(|it| !it.set.contains(id));
         let adds = |it: &Choice<'_>| it.set.iter().filter(is_new).count();
-        // Of those that add something, one that is needed at some hour; of equals the first.
+        // Of the sets that add a load, prefer one needed at some time, then the one that adds most, then the first.
         let most = left.iter().enumerate().filter(|(_, it)| adds(it) > 0);
         let most = most.max_by_key(|(at, it)| (!it.times.is_empty(), adds(it), std::cmp::Reverse(*at)));
         let Some(at) = most.map(|(at, _)| at) else {
@@ -50,7 +51,7 @@ pub(super) fn shown<'a>(context: &Context<'a>) -> Vec<Choice<'a>> {
     shown
 }
 
-/// The numbers of the sets that have times, each with them.
+/// Returns number and times of each set that has times.
 pub(super) fn titles(context: &Context<'_>) -> Vec<String> {
     let wanted = all(context).filter(|it| !it.times.is_empty());
     let title = |it: Choice<'_>| {

@@ -1,4 +1,4 @@
-//! What to do when something goes wrong: the same on the card and on the cautions.
+//! What to do in an emergency, the same on card and cautions.
 
 use serde::Serialize;
 
@@ -12,7 +12,7 @@ pub(super) struct Emergency {
     steps: Vec<String>,
 }
 
-/// All that there are.
+/// Returns all emergencies in order.
 pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
     let say = |key: &str| context.say(&format!("emergency-{key}"), &[]);
     EMERGENCIES
@@ -21,7 +21,7 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
             let mut steps: Vec<String> = emergency.steps.iter().map(|step| say(step)).collect();
             match emergency.battery_after {
                 Some(0) => steps = life_first(context).into_iter().chain(steps).collect(),
-                // On the line of the step before it: cards have little room.
+                // On the line of the step before it, since cards have little room.
                 Some(after) => {
                     let then = to_battery(context, "stopped-life");
                     steps[after - 1].extend(then.map(|then| format!(" {then}")));
@@ -33,12 +33,12 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
         .collect()
 }
 
-/// What comes before the engine stops: of what somebody's health depends on.
+/// Returns the step before the engine is stopped: a device that someone's health depends on goes on its battery.
 pub(super) fn life_first(context: &Context<'_>) -> Option<String> {
     to_battery(context, "stop-life")
 }
 
-/// That what somebody's health depends on goes on its battery; none where no such thing may be plugged in.
+/// Says that devices someone's health depends on go on their batteries. `None` if no such device may be plugged in.
 fn to_battery(context: &Context<'_>, key: &str) -> Option<String> {
     let life = context.lives(true);
     let names = context.words.set_quoted(context.report, &life);

@@ -1,4 +1,4 @@
-//! What each label says.
+//! The text of each label.
 
 use serde::Serialize;
 
@@ -14,9 +14,9 @@ use crate::supply::NodeIx;
 pub(super) struct Labels {
     common: Common,
     stock: StockData,
-    /// Positions to leave empty on the first sheet.
+    /// The number of positions to leave empty on the first sheet.
     skip: usize,
-    /// Millimetres to move everything by.
+    /// How far to move everything, in millimeters.
     offset_across: f64,
     offset_down: f64,
     items: Vec<Label>,
@@ -32,21 +32,22 @@ enum Label {
     Box(Part),
 }
 
-/// A receptacle or part that must not be used.
+/// A receptacle or part that must not be used, or only with one kind of cord.
 #[derive(Clone, Debug, Serialize)]
 struct Refusal {
     id: String,
-    /// Its outlets, which it speaks for.
+    /// The outlets of this part, if the label speaks for them too.
     ends: Option<String>,
     alt: String,
     shape: Option<String>,
-    /// The colours of the panel.
+    /// The panel's color scheme.
     level: &'static str,
     signal: String,
-    /// Not to be used, or only in one way; and the same for a label with little room.
+    /// The order: not to be used, or only in one way.
     stop: String,
+    /// The order for a label with little room.
     stop_brief: String,
-    /// Whether the drawing is struck through: not where one thing may go in.
+    /// Whether to draw a prohibition sign. False if one thing may be plugged in.
     forbidden: bool,
     title: String,
     why: String,
@@ -62,47 +63,50 @@ struct Socket {
     double: bool,
     alt: String,
     volts: String,
-    /// None where nothing goes in that draws anything.
+    /// `None` if nothing that draws current may be plugged in.
     long: Option<Flow>,
-    /// None where as much holds no matter how long.
+    /// `None` if `long` holds for any length of time.
     short: Option<Flow>,
-    /// The legs that feed it, where the generator has two, and the same where there is little room.
+    /// The legs that feed it. `None` if the generator has only one.
     leg: Option<String>,
+    /// The legs in fewer words, for a label with little room.
     leg_brief: Option<String>,
     set_by: Option<String>,
-    /// What does not act past it.
+    /// A warning if nothing trips past the limit.
     unwatched: Option<String>,
     gfci: bool,
-    /// Whether there is shock protection, and where its button is.
+    /// Whether there is shock protection, and where its test button is.
     shock: Option<String>,
-    /// With what it shares an amount.
+    /// The amounts that it shares with other receptacles.
     shared: Vec<Share>,
-    /// What plugs in here; and where there is no room for all of it, ever less, with how much more there is.
+    /// What plugs in here.
     plugs: Vec<String>,
+    /// Shorter and shorter versions of that for labels without room, each with how many more there are.
     plugs_first: Vec<String>,
-    /// What alone may, and the same where there is little room.
+    /// The only things that may be plugged in.
     only: Option<String>,
+    /// The same for a label with little room.
     only_brief: Option<String>,
-    /// What may go in, where the plan has nothing for it and no GFCI works there.
+    /// What may be plugged in, if the plan has nothing for it and no GFCI works there.
     idle: Option<String>,
-    /// From the generator to here, here not counted.
+    /// From the generator to this receptacle, which is not included.
     path: Vec<String>,
 }
 
-/// An amount that several receptacles have between them.
+/// An amount that several receptacles share.
 #[derive(Clone, Debug, Serialize)]
 struct Share {
     sentence: String,
     /// The same for a label with little room.
     brief: String,
-    /// Whether something trips past it. What nothing watches stands on every label, however small.
+    /// Whether something trips past it. If not, it is on every label, however small.
     enforced: bool,
 }
 
-/// An amount of current and the power it carries, or a power alone.
+/// A current with the power that it carries, or a power alone.
 #[derive(Clone, Debug, Default, Serialize)]
 struct Flow {
-    /// The larger figure.
+    /// The main figure, which is watts if this is a power alone.
     amps: String,
     watts: Option<String>,
     how_long: String,
@@ -112,41 +116,43 @@ struct Flow {
 #[derive(Clone, Debug, Default, Serialize)]
 struct Part {
     id: String,
-    /// What people call it, by the key of the word: a cord may be an adapter, and a box a camper.
+    /// The key of the word for it: a cord may be an adapter, and a box a camper.
     word: &'static str,
     /// The largest line under the name.
     headline: Option<String>,
-    /// The signal word of what kills first, and that.
+    /// The signal word of the generator's exhaust warning.
     signal: Option<String>,
+    /// The exhaust warning in brief.
     brief: Option<String>,
     long: Option<Flow>,
     short: Option<Flow>,
     set_by: Option<String>,
     unwatched: Option<String>,
     unwatched_brief: Option<String>,
-    /// What alone may be plugged into its only receptacle, or what must hold for it to be used; and the same where
-    /// there is little room.
+    /// The only things that may be plugged into its one receptacle, or the condition for using it.
     only: Option<String>,
+    /// The same for a label with little room.
     only_brief: Option<String>,
-    /// What may go into that receptacle, where the plan has nothing for it and no GFCI works there.
+    /// What may be plugged into its one receptacle, if the plan has nothing for it and no GFCI works there.
     idle: Option<String>,
-    /// Of its only receptacle: whether there is shock protection, and where its button is.
+    /// Whether a GFCI works at its one receptacle or inside a camper.
     gfci: bool,
+    /// Whether there is shock protection there, and where its test button is.
     shock: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
-    /// Name and value.
+    /// Names and values.
     facts: Vec<(String, String)>,
 }
 
-/// A receptacle on the label of what it belongs to.
+/// A receptacle listed on the label of its generator or box.
 #[derive(Clone, Debug, Serialize)]
 struct Own {
     id: String,
     shape: String,
     alt: String,
     amps: String,
-    /// What stands there instead, where it has none.
+    /// What is printed instead of amps if it must not be used, admits one kind of cord, or is idle.
     stop: Option<String>,
 }
 
@@ -190,7 +196,7 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
     })
 }
 
-/// In the order of the supply: the generator and its outlets, cords, boxes and their outlets.
+/// Returns labels in supply order: the generator and its outlets, cords with their ends, boxes with their outlets.
 fn labels(context: &Context<'_>) -> Vec<Label> {
     let plan = context.plan;
     let mut labels = vec![Label::Generator(generator(context))];
@@ -201,7 +207,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     }
     for cord in &plan.cords {
         let own = refusal(context, &cord.id, None);
-        // A cord's only end is labelled by the cord's own flag.
+        // The flag of a cord with one end also labels that end.
         let many = if cord.ends().len() > 1 { cord.ends().len() } else { 0 };
         let ends = (0..many).map(|index| cord.end_id(index));
         let ends = ends.filter_map(|end| socket(context, &end, Some(&cord.id), None));
@@ -218,8 +224,8 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
-/// The label of a part, then those of its ends. One that must not be used speaks for them, too, where all are told the
-/// same.
+/// Returns the label of a part, then those of its ends. If the part must not be used and all its ends say the same, its
+/// label speaks for them.
 fn with_ends(
     context: &Context<'_>,
     own: Option<Label>,
@@ -243,8 +249,8 @@ fn with_ends(
     ends
 }
 
-/// The label that keeps generators apart that must not run in parallel, or of which nobody knows: as a pair they are a
-/// part that is not to be used, and each by itself is as its own label says.
+/// Returns the label that keeps generators apart if they must not run in parallel, or if nobody knows. As a pair they
+/// must not be used, and each by itself is used as its own label says.
 fn apart(context: &Context<'_>) -> Option<Label> {
     let report = context.report;
     let keeps_apart =
@@ -255,7 +261,7 @@ fn apart(context: &Context<'_>) -> Option<Label> {
     Some(forbidden(context, told, id, stop))
 }
 
-/// The label of each load that is plugged in nowhere because it got hot or gave a shock.
+/// Returns a label for each load that is kept unplugged because it got hot or gave a shock.
 fn hot_loads(context: &Context<'_>) -> Vec<Label> {
     let findings = context.report.findings.iter();
     let hot = findings.filter(|it| (it.code, it.fix.key) == ("CORD009", "load"));
@@ -268,7 +274,7 @@ fn hot_loads(context: &Context<'_>) -> Vec<Label> {
     labels.collect()
 }
 
-/// The label of something that must not be used, in the words of the finding that says so.
+/// Returns the label of something that must not be used, in the words of the finding that says so.
 fn forbidden(context: &Context<'_>, told: &Finding, name: &str, stop: [String; 2]) -> Label {
     let mut finding = told.clone();
     finding.signal = context.report.signal_of(told);
@@ -290,21 +296,21 @@ fn forbidden(context: &Context<'_>, told: &Finding, name: &str, stop: [String; 2
     })
 }
 
-/// The label of what must not be used, or only for a cord with protection built in, in the words of the finding
-/// that says why. Of what hangs on something that must not be used, that thing is named.
+/// Returns the label of a part that must not be used, or only with a GFCI cord, in the words of the finding that says
+/// why. If the cause is upstream or downstream, the label names that part.
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Label> {
     let report = context.report;
     let forbidden = report.refused(id).is_some();
     let why = report.refused(id).or_else(|| report.guarded(id))?;
     let told = report.told_by(why)?;
     let mut finding = told.clone();
-    // As grave as the trouble that it is part of: there is one deed for all of that.
+    // As severe as the trouble that the finding belongs to, since one fix clears all of it.
     finding.signal = report.signal_of(told);
-    // A label speaks of what it is on.
+    // Such a finding lists unrelated parts. The label is about its own.
     if Report::ONE_BY_ONE.contains(&finding.code) {
         let it = if forbidden { &why.at } else { id };
         finding.about = vec![it.clone()];
-        // And of what was assumed on the way to it first.
+        // Assumptions about the way to this part come first.
         let verdict = context.report.verdict(id)?;
         let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
         finding.rests_on.sort_by_key(elsewhere);
@@ -313,7 +319,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         finding.fix.key = "free";
     }
     let text = context.words.finding(&finding, &context.report.figures.loads);
-    // Beside what it says of one cord alone, nobody is to pull the bonding plug out.
+    // The label admits one kind of cord, but nobody is to pull out the bonding plug for it.
     let plug = !forbidden && context.report.verdict(id)?.bonding_plug;
     let title = if plug { context.say("bonding-plug-stays", &[("title", &text.title)]) } else { text.title };
     let fix = if !forbidden && context.guarded_key(id) == "guarded-cord" {
@@ -332,7 +338,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         stop_brief: stop_briefly(context, id)?,
         forbidden,
         title: context.behind(id).unwrap_or(title),
-        // Where to look comes before what a guess would mean.
+        // Where to look is more useful than what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
         fix: match context.guarded_most(id) {
             Some(amps) => context.say("guarded-do", &[("fix", &fix), ("amps", &amps)]),
@@ -341,7 +347,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     }))
 }
 
-/// What stands in the place of amps where nothing that the plan has may be plugged in.
+/// Returns what is printed instead of amps if nothing that the plan has may be plugged in.
 fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let report = context.report;
     let refused = report.refused(id).map(|_| "do-not-use");
@@ -349,12 +355,12 @@ fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     Some(context.say(key, &[]))
 }
 
-/// The same in fewer words.
+/// The short form of [`stop`].
 fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
     context.guarded_briefly(id).or_else(|| stop(context, id))
 }
 
-/// The label of a receptacle; none if nothing feeds it.
+/// Returns the label of a receptacle, or `None` if nothing feeds it.
 fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Outlet>) -> Option<Label> {
     let limit = context.limit(id)?;
     if let Some(label) = refusal(context, id, Some(limit.shape.to_string())) {
@@ -392,7 +398,7 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
 }
 
 fn idle(context: &Context<'_>, id: &Id) -> Option<String> {
-    // What the plan has there already has something wrong with it, and putting it in again mends nothing.
+    // What the plan plugs in here has something wrong with it, and plugging it in again would not help.
     let key = if context.plan.takes(id) { "idle-planned" } else { "idle-how" };
     context.report.idle(id).then(|| context.say(key, &[]))
 }
@@ -407,14 +413,14 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
     )
 }
 
-/// What holds for a short time, where that is more.
+/// Returns what holds for a short time, if that is more.
 fn short(context: &Context<'_>, limit: &Limit) -> Option<Flow> {
     let watts = Some(limit.short_watts);
     let more = limit.short_amps > limit.continuous_amps;
     more.then(|| flow(context, limit.short_amps, watts, limit.legs, "for-short"))
 }
 
-/// The same of everything on a cord or a box together.
+/// Returns what everything on a cord or box may draw together, for hours and for a short time.
 fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     let more = limit.short_amps > limit.continuous_amps;
     let long = if more { "all-for-hours" } else { "all-for-any" };
@@ -424,12 +430,12 @@ fn all_on(context: &Context<'_>, limit: &Feed) -> (Flow, Option<Flow>) {
     )
 }
 
-/// Whether something trips at a limit.
+/// Whether something trips at the limit.
 const fn trips(acts: &Acts) -> bool {
     matches!(acts, Acts::AtLimit { .. })
 }
 
-/// The legs that feed a receptacle, where the generator has two.
+/// Returns the legs that feed a receptacle, or `None` if the generator has only one.
 pub(super) fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
     if context.supply.node(NodeIx(0)).legs.all().len() < 2 {
         return None;
@@ -442,21 +448,21 @@ pub(super) fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
     })
 }
 
-/// Whether it is known which leg feeds a receptacle, or what it is plugged into.
+/// Whether it is known which leg feeds a receptacle or what it is plugged into.
 fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
     let figures = &context.report.figures;
     let mut assumed = figures.assumed.iter();
     !assumed.any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
 }
 
-/// Whether nobody knows if anything on the way to a receptacle has a GFCI.
+/// Whether nobody knows if anything upstream of a receptacle has a GFCI.
 pub(super) fn gfci_unknown(context: &Context<'_>, limit: &Limit) -> bool {
     let verdict = context.report.verdict(&limit.id);
     let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
     verdict.is_some_and(|it| it.assumed.iter().any(of_gfci))
 }
 
-/// Whether shock protection works at a receptacle, and where the button to try it is.
+/// Returns whether shock protection works at a receptacle, and where its test button is.
 fn shock(context: &Context<'_>, limit: &Limit) -> String {
     let at = limit.shock.by.as_ref().map_or("", |by| by.as_str());
     match limit.shock.state {
@@ -465,13 +471,13 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
         ShockState::Blind => joined(context, limit, ["shock-blind", "shock-blind-plug"]),
         ShockState::Doubtful => joined(context, limit, ["shock-doubtful", "shock-doubtful-plug"]),
         ShockState::None if gfci_unknown(context, limit) => context.say("shock-unknown", &[]),
-        // It has its own, of which nobody is asked.
+        // A camper has its own GFCI, which the plan does not ask about.
         ShockState::None if limit.inside => context.say("shock-camper", &[]),
         ShockState::None => context.say("shock-no", &[]),
     }
 }
 
-/// With what plugged in a device sees no fault: a box that joins neutral and ground, or a bonding plug.
+/// Returns what blinds a GFCI: a box that bonds neutral to ground, or a bonding plug.
 fn joined(context: &Context<'_>, limit: &Limit, [of_box, of_plug]: [&str; 2]) -> String {
     let joint = limit.shock.joint.as_ref();
     let is_box = context.plan.boxes.iter().any(|it| Some(&it.id) == joint);
@@ -479,7 +485,8 @@ fn joined(context: &Context<'_>, limit: &Limit, [of_box, of_plug]: [&str; 2]) ->
     context.say(key, &[("joint", joint.map_or("", Id::as_str))])
 }
 
-/// Of what both legs feed, the amps of each are told, so that nobody takes one figure for a sum.
+/// Returns an amount and how long it holds. If both legs feed it, the text gives the amps of each, so that nobody takes
+/// the figure for a sum.
 fn flow(context: &Context<'_>, first: impl Into<Amount>, watts: Option<Power>, legs: &[Leg], how_long: &str) -> Flow {
     let amps = context.capacity(first);
     let how_long = context.say(how_long, &[]);
@@ -493,7 +500,7 @@ fn flow(context: &Context<'_>, first: impl Into<Amount>, watts: Option<Power>, l
     }
 }
 
-/// The receptacles of a box or of the generator that are fed.
+/// Returns those receptacles of a box or generator that are fed.
 fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
     outlets
         .iter()
@@ -519,15 +526,15 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
         .collect()
 }
 
-/// Several sockets behind one breaker, ends of one cord and receptacles of one box are a trap for
-/// beginners: each looks as if it had the whole.
+/// Returns what a receptacle shares. Sockets behind one breaker, ends of one cord and receptacles of one box are a trap
+/// for beginners, since each looks as if it had the full amount.
 fn shared(context: &Context<'_>, limit: &Limit, owner: Option<&Id>, outlet: Option<&Outlet>) -> Vec<Share> {
     let brief = |amps: &str, at: &str| context.say("short-shared", &[("amps", amps), ("at", at)]);
     let mut shares = Vec::new();
     if let Some(outlet) = outlet {
         let mut sentences = Vec::new();
         let (fewest, sockets) = outlet.plugs();
-        // Of what nobody counted the rules assume the worst for each purpose, so no label gives a number.
+        // If nobody counted the sockets, each rule assumes its own worst case, so the label gives no number.
         if fewest < sockets {
             sentences.push(context.say("shared-plugs", &[]));
         } else if sockets > 1 {
@@ -546,7 +553,7 @@ fn shared(context: &Context<'_>, limit: &Limit, owner: Option<&Id>, outlet: Opti
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
             shares.push(Share {
                 sentence: sentences.join(" "),
-                // Of its own sockets the figure is right above.
+                // If only its own sockets share it, the figure is right above.
                 brief: match all.as_slice() {
                     [_] => context.say("short-shared-here", &[]),
                     _ => brief(&context.amps_on(limit.continuous_amps, limit.legs), &context.words.list(&all)),
@@ -573,7 +580,7 @@ fn shared(context: &Context<'_>, limit: &Limit, owner: Option<&Id>, outlet: Opti
     shares
 }
 
-/// The generator's name, then the parts in between.
+/// Returns the generator's name, then the parts between it and the receptacle.
 fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
     let mut names = vec![context.plan.generator.name.clone()];
     names.extend(limit.path.iter().filter(|id| **id != limit.id).map(Id::to_string));
@@ -583,7 +590,7 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    // The first of them is the last to go where a label has no room for all.
+    // Without room for all of them, a label drops the last one first.
     let mut facts = vec![
         (context.say("air", &[]), context.say("air-value", &[("ample", &context.ample())])),
         (context.say("refuel", &[]), context.say("refuel-value", &[])),
@@ -600,7 +607,7 @@ fn generator(context: &Context<'_>) -> Part {
         };
         facts.insert(1, (context.say("rated-guessed", &[]), value));
     }
-    // Nothing is told of legs that were only assumed.
+    // Legs that were only assumed are not mentioned.
     if set.voltage.is_known() && context.supply.node(NodeIx(0)).legs.all().len() > 1 {
         facts.insert(2, (context.say("legs", &[]), context.say("legs-value", &[])));
     }
@@ -646,14 +653,14 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let ends: Vec<Id> = cord.end_ids().collect();
     let mut facts = vec![fed_by(context, &cord.id, cord.from.as_ref())];
     let feeds = context.plugged_into(&ends);
-    // Several ends have labels of their own, which say it.
+    // If there are several ends, their own labels say it.
     if ends.len() == 1 && !feeds.is_empty() {
         facts.push((context.say("feeds", &[]), context.words.list(&feeds)));
     }
     let part = Part {
         id: cord.id.to_string(),
         word: if cord.is_adapter() { "adapter" } else { "cord" },
-        // A flag has no room for more than the marking.
+        // A flag has room only for the wire's marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
         only: context.only(&cord.id),
         only_brief: context.only_briefly(&cord.id),
@@ -661,8 +668,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         facts,
         ..Part::default()
     };
-    // A cord's only receptacle is labelled by the cord's own flag; of several each has its own
-    // label, and the flag says what they share.
+    // The flag of a cord with one end also labels that end. If there are several, each has its own label, and the flag
+    // says what they share.
     if let [end] = ends.as_slice()
         && let Some(limit) = context.limit(end)
     {
@@ -681,7 +688,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     }
 }
 
-/// The part with what everything on it has between it, what sets that, and what acts past it.
+/// Adds what everything on a part shares, what sets that, and a warning if nothing trips past it.
 fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
     let Some(limit) = context.feed(id) else {
         return part;
@@ -697,10 +704,10 @@ fn fed(context: &Context<'_>, id: &Id, part: Part) -> Part {
     }
 }
 
-/// Where a cord or box plugs in, and with what it shares the amps there.
+/// Returns where a cord or box plugs in, and what shares the amps there.
 fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String) {
     let name = context.say("plug-into", &[]);
-    // What hangs on nothing has no figures.
+    // A part that is not plugged in has no figures.
     let Some(from) = from.filter(|_| context.feed(id).is_some()) else {
         return (name, context.say("plug-into-nothing", &[]));
     };
@@ -722,7 +729,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
     (name, value)
 }
 
-/// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.
+/// Returns wire and length as far as they are known, such as "10 AWG · 75 ft". `sized` writes the wire.
 pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord, sized: impl Fn(&Wire) -> String) -> String {
     // A narrow flag has no room for "unknown" twice.
     if !cord.wire.is_known() && !cord.length.is_known() {
@@ -739,7 +746,7 @@ pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord, sized: impl Fn(&Wir
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])
 }
 
-/// What a box is, by its inlet, which is known of one in use.
+/// Returns what a box is, described by its inlet, which is known for any box in use.
 pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> String {
     let inlet = part.inlet.known().map_or_else(String::new, ToString::to_string);
     let key = if part.is_camper() { "camper-headline" } else { "box-headline" };
@@ -749,7 +756,7 @@ pub(super) fn box_headline(context: &Context<'_>, part: &DistributionBox) -> Str
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let mut facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let inside = context.limit(&part.id).filter(|it| it.inside);
-    // What runs inside has no label of its own.
+    // What runs inside a camper has no label of its own.
     let loads = context.loads_at(&part.id).filter(|_| inside.is_some());
     facts.extend(loads.map(|loads| (context.say("inside", &[]), loads)));
     let label = Part {

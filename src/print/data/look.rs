@@ -1,4 +1,4 @@
-//! What to go and look at, with room to write down what is found.
+//! The look sheet: what to go and look at, with room to write down what is found.
 
 use serde::Serialize;
 
@@ -10,20 +10,20 @@ use crate::report::{self, Marking};
 #[derive(Debug, Serialize)]
 pub(super) struct Sheet {
     common: Common,
-    /// Which one of several that are alike is meant, where any is asked about.
+    /// How to count similar outlets, if any are asked about.
     count: Option<String>,
     looks: Vec<Look>,
 }
 
 #[derive(Debug, Serialize)]
 struct Look {
-    /// The thing to go to; none where it is the place or its people.
+    /// The thing to look at. `None` for the place or its people.
     what: Option<String>,
-    /// What is read there, of which there may be a drawing: of a face the buttons are drawn, and nothing else.
+    /// What is read there, if there is a drawing of it. For a face, only buttons are drawn.
     drawn: Option<Marking>,
-    /// What to look for there.
+    /// What to look for.
     ask: String,
-    /// What that may clear.
+    /// The findings that the look may clear.
     clears: Option<String>,
     /// What to write down: the questions that the interview will ask again.
     questions: Vec<Question>,
@@ -32,14 +32,14 @@ struct Look {
 #[derive(Debug, Serialize)]
 struct Question {
     text: String,
-    /// To tick; without them there is a line to write on.
+    /// The answers to tick. If empty, there is a line to write on.
     answers: Vec<Answer>,
 }
 
 #[derive(Debug, Serialize)]
 struct Answer {
     text: String,
-    /// Whether there is more to write: which of them it is.
+    /// Whether to also write down which ones are meant.
     which: bool,
 }
 
@@ -74,8 +74,8 @@ fn drawn(look: &report::Look) -> Option<Marking> {
     Some(look.read).filter(|read| *read != Marking::Face || buttons)
 }
 
-/// Whether somebody has to know which of several outlets is meant that are alike: names that the interview gives end in
-/// a number.
+/// Whether a look is about one of several similar outlets, so that the reader must know which is meant. The interview
+/// gives such outlets names that end in a number.
 fn is_counted(look: &report::Look) -> bool {
     let outlets = look.fields.iter().filter_map(|it| it.split_once(".outlet."));
     let mut names = outlets.filter_map(|(_, it)| it.split('.').next()?.rsplit_once('-'));
@@ -85,11 +85,11 @@ fn is_counted(look: &report::Look) -> bool {
 
 fn question(context: &Context<'_>, question: &interview::Question) -> Question {
     let view = interview::view(context.words, question);
-    // What nobody knows is left empty.
+    // "I don't know" gets no box: the reader ticks nothing.
     let answers = match view.shape {
         Shape::List { rows, .. } => rows
             .into_iter()
-            // That there are no more is not to be ticked.
+            // "No more" ends a list on the screen. On paper there is nothing to tick.
             .filter(|row| matches!(row.input, Input::Answer(_)) && row.value() != Some("done"))
             .map(|row| Answer { which: row.value() == Some("some"), text: row.text })
             .collect(),

@@ -1,5 +1,4 @@
-//! From plan, report and words to what the templates draw: finished sentences, and the few bare
-//! numbers that drawing needs.
+//! Turns plan, report and words into what the templates draw: finished sentences and a few bare numbers.
 
 mod alignment;
 mod card;
@@ -28,7 +27,7 @@ use crate::supply::{LimitReason, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
 
-/// The data of each document as JSON, checked.
+/// Returns the data of each document as JSON, after checking that all messages exist and all characters can be printed.
 pub(super) fn all(
     plan: &Plan,
     report: &Report,
@@ -37,7 +36,7 @@ pub(super) fn all(
 ) -> Result<Vec<(Document, String)>, PrintError> {
     let plan = &*with_names(plan, words);
     let context = Context { plan, report, words, options, supply: &Supply::build(plan) };
-    // Where all is known there is nothing to look at.
+    // If everything is known, there is nothing to look at.
     let usual = |document: &Document| *document != Document::Look || !report.figures.looks.is_empty();
     let wanted = |document: &Document| options.only.contains(document) || options.only.is_empty() && usual(document);
     let mut documents = Vec::new();
@@ -56,7 +55,7 @@ pub(super) fn all(
         ));
     }
     for (document, value) in &mut documents {
-        // That page is of a label sheet, and of no plan.
+        // The alignment sheet is about a label sheet, not a plan.
         if *document != Document::Alignment {
             codes(*document, value, words);
         }
@@ -73,17 +72,17 @@ pub(super) fn all(
     Ok(documents.into_iter().map(|(document, value)| (document, value.to_string())).collect())
 }
 
-/// The labels in their data: the name on each, and all that it says.
+/// Returns the labels in the data of `labels.typ`: the name on each, and all of its content.
 pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     let mut data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
     let items = data["items"].as_array_mut().map(std::mem::take);
     let items = items.unwrap_or_default();
-    // As somebody typed it, without the places where it may be divided.
+    // As the user typed it, without the possible line breaks.
     let id = |label: &serde_json::Value| {
         let shown = label["id"].as_str().unwrap_or_default();
         shown.replace('\u{200b}', "")
     };
-    // Generators that must run apart have a label beside their own.
+    // Generators that must run apart have a second label of the same name.
     let name = |label: &serde_json::Value| {
         let others = items.iter().filter(|other| id(other) == id(label)).count();
         let stop = label["stop"].as_str().filter(|_| others > 1);
@@ -93,7 +92,7 @@ pub(super) fn labels_in(data: &str) -> Vec<(String, serde_json::Value)> {
     named.into_iter().zip(items).collect()
 }
 
-/// The codes of the sides of the card in its data.
+/// Returns the codes of the card's sides from the data of `card.typ`.
 pub(super) fn side_codes(data: &str) -> Vec<String> {
     let data: serde_json::Value = serde_json::from_str(data).unwrap_or_default();
     let codes = data["codes"].as_array().cloned().unwrap_or_default();
@@ -101,8 +100,8 @@ pub(super) fn side_codes(data: &str) -> Vec<String> {
     codes.into_iter().filter_map(text).collect()
 }
 
-/// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
-/// needs a heading: it gets the one that the interview would have suggested.
+/// Returns the plan with a name for its site and its generator. A plan may omit them, but a label or card needs a
+/// heading, so it gets the name that the interview suggests.
 fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {
     let mut plan = Cow::Borrowed(plan);
     if plan.site.name.trim().is_empty() {
@@ -114,8 +113,8 @@ fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {
     plan
 }
 
-/// Numbers go as text, which templates read with `int` and `float`: with the exact numbers this
-/// program asks of its JSON library, the typesetter's own reader would see dictionaries.
+/// Converts data to JSON with numbers as strings, which templates parse with `int` and `float`. With the
+/// `arbitrary_precision` feature of `serde_json`, the typesetter would read plain numbers as dictionaries.
 fn json(data: &impl Serialize) -> serde_json::Value {
     let mut value =
         serde_json::to_value(data).unwrap_or_else(|_| unreachable!("texts, finite numbers and lists of them"));
@@ -134,7 +133,7 @@ fn numbers_to_text(value: &mut serde_json::Value) {
     }
 }
 
-/// Refuses the first text with a character that some face lacks, and names the whole of it.
+/// Rejects the first text with a character that cannot be printed, and returns the whole text in the error.
 fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
     match value {
         serde_json::Value::String(text) => {
@@ -147,9 +146,9 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
     }
 }
 
-/// The names in the plan that are not shown letter by letter as somebody typed them, the longest first, and how they are:
-/// a name in a script that runs from right to left is set apart, so that figures and marks beside it keep their places
-/// (Unicode's first strong isolate, U+2068, and its end, U+2069), and a word that few lines hold may be divided.
+/// Returns the names in the plan that are not printed exactly as typed, longest first, each with its printed form. A
+/// name in a right-to-left script is isolated, so that figures and punctuation beside it keep their places (Unicode's
+/// first strong isolate, U+2068, and its end, U+2069). A long word gets possible line breaks.
 fn shown(plan: &Plan) -> Vec<(String, String)> {
     let loads = plan.loads.iter().map(|load| load.name.clone());
     let ids = plan.gear().map(|it| it.id).chain(plan.outlets().map(|outlet| &outlet.id));
@@ -170,11 +169,12 @@ fn shown(plan: &Plan) -> Vec<(String, String)> {
     shown
 }
 
-/// Letters of a word that any line here has room for. Longer ones are typed, not spoken.
+/// The number of letters from which a word may be divided. Every line has room for shorter words, and longer ones are
+/// typed, not spoken.
 const LONG: usize = 17;
 
-/// A name in which each word longer than that may be divided: after its hyphens, underscores and dots where that is
-/// enough, else anywhere but ahead of a mark that stands on the letter before it.
+/// Marks where each long word of a name may be divided: after its hyphens, underscores and dots if that is enough,
+/// otherwise anywhere except before a combining mark.
 fn divided(name: &str) -> String {
     let word = |word: &str| {
         let at_joints: Vec<&str> = word.split_inclusive(['-', '_', '.']).collect();
@@ -197,7 +197,7 @@ fn divided(name: &str) -> String {
     words.join(" ")
 }
 
-/// Puts the names into all texts as they are shown.
+/// Replaces the names in all texts with their printed forms.
 fn show_names(value: &mut serde_json::Value, names: &[(String, String)]) {
     match value {
         serde_json::Value::String(text) => {
@@ -229,10 +229,10 @@ fn show_names(value: &mut serde_json::Value, names: &[(String, String)]) {
     }
 }
 
-/// Gives every piece the code of what it says, by which an old print is told from a new one: a document, each label, and
-/// each side of the card.
+/// Adds a code to every document, label and card side. The code depends only on the content, so it tells an old print
+/// from a new one.
 fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
-    // How and when it is printed is nothing that it says.
+    // How and when something is printed is not part of what it says.
     let mut said = value.clone();
     for how in ["size", "stock", "skip", "offset_across", "offset_down"] {
         said[how].take();
@@ -263,16 +263,16 @@ fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
     value["common"]["code"] = say(all).into();
 }
 
-/// Five digits for what is said. Digits spell nothing in any language.
+/// Returns a code of five digits for this content. Digits spell nothing in any language.
 fn code(said: &[&serde_json::Value]) -> String {
-    // Fowler, Noll and Vo, FNV-1a, 64 bits: the same in every build.
+    // FNV-1a (Fowler, Noll and Vo), 64 bits: the same in every build.
     let bytes = said.iter().flat_map(|value| value.to_string().into_bytes());
     let hash =
         bytes.fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
     format!("{:05}", hash % 100_000)
 }
 
-/// What is the same on every document.
+/// What every document has.
 #[derive(Debug, Serialize)]
 struct Common {
     lang: String,
@@ -285,19 +285,20 @@ struct Common {
     w: BTreeMap<&'static str, String>,
 }
 
-/// Everything the data is made from.
+/// Everything that the data is made from.
 #[derive(Clone, Copy)]
 struct Context<'a> {
     plan: &'a Plan,
     report: &'a Report,
     words: &'a Words,
     options: &'a Options,
-    /// The tree the report was made from: the same plan gives the same tree.
+    /// The supply tree, which is the same as the report's because it is built from the same plan.
     supply: &'a Supply,
 }
 
 impl<'a> Context<'a> {
-    /// `keys` are the template's fixed words: key `x` is the message `print-x`.
+    /// Returns the common data. `title` is the key of the title, and `keys` are the template's fixed words: key `x` is
+    /// the message `print-x`.
     fn common(&self, title: &str, keys: &[&'static str]) -> Common {
         Common {
             lang: self.words.language().language.to_string(),
@@ -310,7 +311,7 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// A message `print-KEY` with texts in it.
+    /// Returns the message `print-KEY` with these texts in it.
     fn say(&self, key: &str, args: &[(&'static str, &str)]) -> String {
         self.words.with(
             &format!("print-{key}"),
@@ -318,12 +319,12 @@ impl<'a> Context<'a> {
         )
     }
 
-    /// Messages `print-KEY` without texts in them.
+    /// Returns the messages `print-KEY`, which take no texts.
     fn sentences(&self, keys: &[&str]) -> Vec<String> {
         keys.iter().map(|key| self.say(key, &[])).collect()
     }
 
-    /// How neutral and ground are joined at the generator.
+    /// Returns how neutral and ground are connected at the generator.
     fn neutral(&self) -> String {
         let set = &self.plan.generator;
         let key = match (set.neutral, set.bonding_plug) {
@@ -336,27 +337,27 @@ impl<'a> Context<'a> {
         self.say(key, &[])
     }
 
-    /// What a thing can carry.
+    /// Formats what something can carry, rounded down.
     fn capacity(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Capacity)
     }
 
-    /// A figure to its last digit.
+    /// Formats a figure to the nearest, with up to two decimals, or four for ohms.
     fn exact(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Exact)
     }
 
-    /// A length or distance as it is.
+    /// Formats an actual length or distance, rounded down.
     fn at_most(&self, length: Length) -> String {
         self.words.amount(length, Show::AtMost)
     }
 
-    /// A distance as it must be.
+    /// Formats a required distance, rounded up.
     fn at_least(&self, length: Length) -> String {
         self.words.amount(length, Show::AtLeast)
     }
 
-    /// What a thing asks.
+    /// Formats what something demands, rounded up.
     fn demand(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Demand)
     }
@@ -369,8 +370,8 @@ impl<'a> Context<'a> {
         self.report.figures.load(id)
     }
 
-    /// What somebody's health depends on: of that, what has a place to plug in, if only another than planned, or what
-    /// has none.
+    /// Returns the loads that someone's health depends on. With `placed`, those that have somewhere to plug in, even if
+    /// not where planned. Otherwise those that have nowhere.
     fn lives(&self, placed: bool) -> Vec<Id> {
         let figures = &self.report.figures;
         let free = |life: &Id| match figures.sharing.without_place(life) {
@@ -382,12 +383,12 @@ impl<'a> Context<'a> {
         lives
     }
 
-    /// The name of a load; its id where the report does not know it.
+    /// Returns the name of a load, or its id if the report does not know it.
     fn load_name(&self, id: &Id) -> String {
         self.load(id).map_or_else(|| id.to_string(), |load| load.name.clone())
     }
 
-    /// Names of loads, those of the same name counted together, in the order given.
+    /// Returns the names of loads in the order given. Loads with the same name are counted together.
     fn load_names<'b>(&self, ids: impl IntoIterator<Item = &'b Id>) -> Vec<String> {
         let mut names: Vec<(String, usize)> = Vec::new();
         for id in ids {
@@ -400,7 +401,7 @@ impl<'a> Context<'a> {
         names.into_iter().map(|(name, count)| self.counted(name, count)).collect()
     }
 
-    /// The name of several alike, with how many there are.
+    /// Adds the count to a name if there is more than one.
     fn counted(&self, name: String, count: usize) -> String {
         match count {
             1 => name,
@@ -408,12 +409,12 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// What is carried by a part that these legs feed.
+    /// Formats the current of a part that these legs feed.
     fn amps_on(&self, amps: Current, legs: &[Leg]) -> String {
         self.words.amps_on(amps, legs, Show::Capacity)
     }
 
-    /// What sets both figures of a limit: one sentence where one part does, else one for each.
+    /// Returns what sets both figures of a limit: one sentence if the same part sets both, otherwise one for each.
     fn limit_set_by(&self, limit: &Limit) -> String {
         let past = self.set_by(&limit.set_by);
         let same =
@@ -425,7 +426,8 @@ impl<'a> Context<'a> {
         self.say("set-by-two", &[("hours", &hours), ("past", &past)])
     }
 
-    /// What to do where nothing acts past a limit, in words, with what acts too late.
+    /// Returns what to do if nothing acts past a limit, naming what acts too late. `None` unless
+    /// [`Feed::unwatched`].
     fn unwatched(&self, feed: &Feed) -> Option<String> {
         let limit = feed.unwatched().then(|| self.amps_on(feed.short_amps, feed.legs))?;
         let (key, acts) = match &feed.acts {
@@ -437,14 +439,13 @@ impl<'a> Context<'a> {
         Some(self.say(key, &[("limit", &limit), ("amps", &acts)]))
     }
 
-    /// The same in a few words.
+    /// The short form of [`Self::unwatched`].
     fn unwatched_briefly(&self, feed: &Feed) -> Option<String> {
         let limit = feed.unwatched().then(|| self.amps_on(feed.short_amps, feed.legs))?;
         Some(self.say("no-breaker", &[("limit", &limit)]))
     }
 
-    /// What is to be plugged in at a receptacle beside cords and boxes, in words: the bonding plug that stays in, then
-    /// the loads.
+    /// Returns what to plug in at a receptacle besides cords and boxes: the bonding plug that stays in, then the loads.
     fn plugged_in(&self, id: &Id) -> Vec<String> {
         let bonded = |it: &Verdict| it.bonding_plug && self.report.refused(id).is_none();
         let plug = self.report.verdict(id).is_some_and(bonded);
@@ -452,12 +453,12 @@ impl<'a> Context<'a> {
         plug.into_iter().chain(self.loads_at(id)).collect()
     }
 
-    /// The loads there: those that may run there, and whether all at once.
+    /// Returns the loads that may run at a receptacle, and whether all at once.
     fn loads_at(&self, id: &Id) -> Option<String> {
         self.first_loads_at(id, usize::MAX)
     }
 
-    /// The first so many of them, and how many more there are.
+    /// Like [`Self::loads_at`], but names only the first `most` loads and says how many more there are.
     fn first_loads_at(&self, id: &Id, most: usize) -> Option<String> {
         let verdict = self.report.verdict(id)?;
         let names = self.load_names(&verdict.loads);
@@ -488,8 +489,8 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// Where a label has no room for all that is plugged in at a receptacle: what stands first, ever less of it. Parts come
-    /// before loads.
+    /// Returns what is plugged in at a receptacle for a label without room for all of it: shorter and shorter lists,
+    /// each with how many more there are. Parts come before loads.
     fn first_plugged_in(&self, id: &Id) -> Vec<String> {
         const MOST: usize = 4;
         let all = self.plugged_into(std::slice::from_ref(id));
@@ -507,8 +508,9 @@ impl<'a> Context<'a> {
         (1..total.min(MOST + 1)).rev().map(first).collect()
     }
 
-    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of
-    /// its far end, and are not at it. Where it goes in nearer the generator, they say so.
+    /// Returns the key of the message that only a GFCI cord may be plugged in. A cord's label and its card row are not
+    /// at the far end that they describe, so they have their own wording. If the GFCI cord goes in upstream, that is
+    /// said instead.
     fn guarded_key(&self, id: &Id) -> &'static str {
         if self.report.guarded_ahead(id) {
             "guarded-ahead"
@@ -519,14 +521,15 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// The same in fewer words, where only such a cord may.
+    /// The short form of that message. `None` if other things may be plugged in too.
     fn guarded_briefly(&self, id: &Id) -> Option<String> {
         self.report.guarded(id)?;
         let key = if self.report.guarded_ahead(id) { "guarded-ahead-brief" } else { "guarded-brief" };
         Some(self.say(key, &[]))
     }
 
-    /// What alone may be plugged in at a receptacle, in words, where not everything may, and what must hold there.
+    /// Returns the only things that may be plugged in at a receptacle, and the condition that must hold there. `None`
+    /// if there is no restriction.
     fn only(&self, id: &Id) -> Option<String> {
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
         let only_if = only_if.map(|it| self.words.only_if(it));
@@ -534,7 +537,7 @@ impl<'a> Context<'a> {
         (!both.is_empty()).then(|| both.join(" "))
     }
 
-    /// The same in a few words.
+    /// The short form of [`Self::only`].
     fn only_briefly(&self, id: &Id) -> Option<String> {
         let key = if self.report.idle(id) { "idle" } else { "short-only" };
         let these = self.only_these(id).map(|_| self.say(key, &[]));
@@ -562,7 +565,7 @@ impl<'a> Context<'a> {
         named.or_else(|| self.report.idle(id).then(|| self.say("idle", &[])))
     }
 
-    /// How much may be drawn where only a cord with a GFCI may go in.
+    /// Returns how much may be drawn where only a GFCI cord may be plugged in.
     fn guarded_most(&self, id: &Id) -> Option<String> {
         self.report.guarded(id)?;
         let of_limit = self.limit(id).map(|it| (it.continuous_amps, it.legs));
@@ -571,7 +574,7 @@ impl<'a> Context<'a> {
         Some(self.amps_on(amps, legs))
     }
 
-    /// What hangs on any of these receptacles: parts, then what else is plugged in.
+    /// Returns what is plugged into any of these receptacles: parts, then everything else.
     fn plugged_into(&self, ids: &[Id]) -> Vec<String> {
         let there = self.plan.gear().filter(|it| it.from.is_some_and(|from| ids.contains(from)));
         let parts = there.filter(|it| self.feed(it.id).is_some() && self.report.usable(it.id));
@@ -580,7 +583,7 @@ impl<'a> Context<'a> {
         parts.chain(others).collect()
     }
 
-    /// What sets a figure, as a sentence; of what was only taken for the worst, that.
+    /// Returns the sentence on what sets a figure. It says so if the worst case was only assumed.
     fn set_by(&self, by: &SetBy) -> String {
         let (id, reason) = (&by.id, by.reason);
         if by.share {
@@ -598,17 +601,17 @@ impl<'a> Context<'a> {
         )
     }
 
-    /// The limit of a cord or of a box's inlet: of everything on it together.
+    /// Returns the limit of everything on a cord or a box's inlet together.
     fn feed(&self, id: &Id) -> Option<Feed> {
         Feed::of(self.supply, id)
     }
 
-    /// What must not be used between the generator and this part, in words: the nearest to it. Or that
-    /// nothing beyond it may be used.
+    /// Names the nearest part upstream of this one that must not be used. If the part to avoid is downstream instead,
+    /// says that nothing beyond it may be used.
     fn behind(&self, id: &Id) -> Option<String> {
         let why = self.report.refused(id).filter(|why| why.at != *id)?;
         let supply = self.supply;
-        // What is plugged into nothing is past nothing.
+        // A part that is not plugged in has nothing upstream.
         supply.nodes.iter().find(|node| node.id == *id)?;
         let beyond = supply
             .points()
@@ -617,7 +620,7 @@ impl<'a> Context<'a> {
         Some(self.say(key, &[("id", why.at.as_str())]))
     }
 
-    /// How far exhaust stays from people, on paper: one figure, the larger of the two.
+    /// Formats how far exhaust must be from people. All prints give one figure, the larger of the two published ones.
     fn ample(&self) -> String {
         self.at_least(AMPLE)
     }

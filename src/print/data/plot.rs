@@ -1,5 +1,4 @@
-//! The two small curves of the worksheet: volts and noise, the longer the cord and the farther the
-//! generator.
+//! The two small plots of the worksheet: volts and noise, for a longer cord and a more distant generator.
 
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
@@ -10,18 +9,18 @@ use crate::report::{Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
 use crate::words::Units;
 
-/// Points of a curve to each step of its scale.
+/// Points of a curve per step of its scale.
 const TO_A_STEP: i64 = 8;
 
-/// What `lib/plot.typ` draws. Bare numbers are places on a scale; what is read is text.
+/// What `lib/plot.typ` draws. Numbers are positions on a scale. Anything to be read is text.
 #[derive(Debug, Serialize)]
 pub(super) struct Plot {
     how: String,
     alt: String,
     length: f64,
-    /// The marks of the scale of lengths.
+    /// The marks on the scale of lengths.
     lengths: Vec<Mark>,
-    /// What that scale is of.
+    /// The title of that scale.
     along: String,
     curves: Vec<Curve>,
 }
@@ -31,21 +30,21 @@ struct Curve {
     title: String,
     low: f64,
     high: f64,
-    /// Both ends of the scale in words.
+    /// Both ends of the scale.
     ends: Vec<Mark>,
     points: Vec<(f64, f64)>,
     bounds: Vec<Bound>,
-    /// This plan's own point.
+    /// The point of this plan.
     here: Mark,
 }
 
-/// A line across.
+/// A horizontal line across the plot.
 #[derive(Debug, Serialize)]
 struct Bound {
     at: f64,
-    /// On the scale.
+    /// The figure on the scale.
     text: String,
-    /// What it means.
+    /// The meaning of the line.
     name: String,
 }
 
@@ -55,7 +54,7 @@ struct Mark {
     text: String,
 }
 
-/// For drawing only.
+/// Converts to a position on a scale, for drawing only.
 fn place<Q: Quantity>(quantity: Q) -> f64 {
     quantity.amount().to_f64().unwrap_or_default()
 }
@@ -104,10 +103,10 @@ fn volts(context: &Context<'_>, farther: &Farther<'_>, places: &[Place], here: &
         }
     });
     let lowest = places.iter().map(|place| place.volts).min();
-    // A line that carries nothing at all any more is off the scale.
+    // Losses beyond 20 % are off the scale.
     let bottom = farther.left(Percent::from_millipercent(20_000));
     let low = lowest.unwrap_or(bottom).max(bottom).min(farther.left(MUCH));
-    // The whole volt below the lowest.
+    // The whole volt that is at least one volt below the lowest.
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
     let mark = |volts: Voltage| Mark { at: place(volts), text: context.capacity(volts) };
     Curve {
@@ -130,7 +129,7 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
     let points: Vec<(f64, f64)> =
         places.iter().filter_map(|there| Some((place(there.length), place(there.noise?)))).collect();
     let levels = || places.iter().filter_map(|there| there.noise);
-    // Whole decibels with a little room above and below.
+    // Whole decibels, with a little room above and below.
     let whole = |level: SoundLevel, more: i64| {
         SoundLevel::from_millidecibels((level.millidecibels().div_euclid(1000) + more) * 1000)
     };
@@ -142,15 +141,15 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         high: place(ends[1]),
         ends: ends.map(mark).into(),
         points,
-        // No limit: parks measure at a fixed distance, wherever the generator stands.
+        // No bounds: parks measure at a fixed distance, wherever the generator is.
         bounds: Vec::new(),
         here: mark(level),
     })
 }
 
-/// A step that is round in the reader's units, and how many of them take in twice the cord.
+/// Returns a step that is round in the reader's units, and how many steps cover twice the cord's length.
 fn scale(length: Length, units: Units) -> (Length, i64) {
-    // In tenths of a millimetre, in which a foot is a whole number.
+    // In tenths of a millimeter, where a foot is a whole number.
     let (unit, steps): (i64, [i64; 6]) = match units {
         Units::Customary => (3_048, [5, 10, 25, 50, 100, 250]),
         Units::Metric => (10_000, [2, 5, 10, 20, 50, 100]),
@@ -158,7 +157,7 @@ fn scale(length: Length, units: Units) -> (Length, i64) {
     let wanted = (2 * length.millimetres()).max(1);
     let steps = steps.map(|step| step * unit / 10);
     let step = steps.into_iter().find(|step| wanted <= 5 * step).unwrap_or(wanted);
-    // Never fewer than two, or there would be no scale.
+    // A scale needs at least two steps.
     let count = ((wanted + step - 1) / step).max(2);
     (Length::from_millimetres(step), count)
 }

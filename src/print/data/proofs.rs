@@ -1,5 +1,4 @@
-//! What each test of a receptacle shows and proves, in words: a section of the worksheet and the
-//! test steps of the card.
+//! What each test of a receptacle shows and proves: a section of the worksheet, and the test steps of the card.
 
 use super::Context;
 use super::worksheet::{Section, Sheet};
@@ -10,10 +9,10 @@ use crate::rules;
 use crate::tables::gfci;
 use crate::tables::source::{Mark, Source};
 
-/// Ground wires of cord sets are tested with a meter.
+/// The source for testing the ground wires of cord sets with a meter.
 const METER: Source = Source::new("29 CFR", "1926.404(b)(1)(iii)", "", Mark::Confirmed);
-/// Leakage for which the longest time to trip is told: where a GFCI must trip, a wet hand, a short
-/// to ground.
+/// The leakage currents in milliamps for which the longest trip time is given: a GFCI's trip threshold, a wet hand, a
+/// short to ground.
 const LEAKS: [i64; 3] = [6, 30, 264];
 
 fn reads_key(reads: Reads) -> &'static str {
@@ -42,7 +41,7 @@ fn sure_key(sure: Sure) -> &'static str {
     }
 }
 
-/// The worksheet's section.
+/// Returns the worksheet's section on tests.
 pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let proofs = &context.report.figures.tests;
@@ -77,7 +76,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
             ]
         })
         .collect();
-    // Neighbours of which all is the same stand together.
+    // Neighbors with the same results share a row.
     let with_ids: Vec<(&Proof, Vec<String>)> = proofs.iter().zip(facts).collect();
     let rows = with_ids
         .chunk_by(|one, other| one.1 == other.1)
@@ -101,7 +100,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What each result that this set-up gives proves, each told once.
+/// Returns what each result that occurs in this setup proves, each once.
 fn proved(context: &Context<'_>, proofs: &[Proof]) -> Vec<String> {
     let mut keys: Vec<String> = Vec::new();
     let mut tell = |key: String| {
@@ -120,13 +119,13 @@ fn proved(context: &Context<'_>, proofs: &[Proof]) -> Vec<String> {
     keys.iter().map(|key| context.say(key, &[])).collect()
 }
 
-/// "6 mA within 5.6 s" and so on.
+/// Lists the longest trip times, such as "6 mA within 5.6 s".
 fn times(context: &Context<'_>) -> String {
     let times: Vec<String> = LEAKS
         .into_iter()
         .filter_map(|leak| {
             let micros = gfci::longest_trip_micros(Current::from_milliamps(leak))?;
-            // To the millisecond, up.
+            // Rounded up to the millisecond.
             let seconds = rust_decimal::Decimal::from(micros.div_ceil(1_000));
             let seconds = seconds / rust_decimal::Decimal::ONE_THOUSAND;
             Some(context.say("trip-time", &[("leak", &leak.to_string()), ("seconds", &context.words.number(seconds))]))
@@ -135,7 +134,7 @@ fn times(context: &Context<'_>) -> String {
     context.words.list(&times)
 }
 
-/// The card's test steps.
+/// Returns the card's test steps.
 pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     let proofs = &context.report.figures.tests;
     let say = |key: &str| context.say(key, &[]);
@@ -162,7 +161,7 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     }
     let protected: Vec<&Proof> = testers.iter().copied().filter(|proof| proof.protected_by.is_some()).collect();
     let button = |proof: &Proof| proof.tester_button.unwrap_or(Button::Either);
-    // As their labels say: those speak of what must stay unplugged as if it were in.
+    // As on labels: a GFCI blinded by a part that must stay unplugged does not count as working.
     let works = |proof: &&Proof| {
         let works = matches!(button(proof), Button::Trips | Button::NoWayBack);
         works && proof.without.is_none()
@@ -174,14 +173,14 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         protected.iter().all(works).then_some("test-protected")
     };
     steps.extend(grouped(context, &protected, all, |proof| match button(proof) {
-        // The TEST button cuts the power, and a fault might not.
+        // The TEST button cuts the power, but an actual fault may not.
         Button::Either if !proof.works => "test-tester-doubtful".to_owned(),
         button => format!("test-tester-{}", button_key(button)),
     }));
     steps
 }
 
-/// What must stay unplugged, and which GFCIs see no fault while it is in: their labels name it.
+/// Returns what must stay unplugged, and which GFCIs see no fault while it is plugged in. Their labels name it.
 fn without(context: &Context<'_>) -> Vec<String> {
     let mut joints: Vec<(&Id, Vec<&str>)> = Vec::new();
     for proof in &context.report.figures.tests {
@@ -202,8 +201,8 @@ fn without(context: &Context<'_>) -> Vec<String> {
     told.collect()
 }
 
-/// One sentence for each key, with the receptacles it holds for; where it is one for all of them, in the words of
-/// `all`.
+/// Returns one sentence for each key, with the receptacles that it holds for. If there is only one key, the message
+/// `all` stands for all of them.
 fn grouped(context: &Context<'_>, of: &[&Proof], all: Option<&str>, key: impl Fn(&Proof) -> String) -> Vec<String> {
     let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
     for proof in of {

@@ -1,5 +1,4 @@
-//! Volts on paper: what a meter should read at each step, the worst of them, and how long each cord
-//! might be.
+//! Voltage drop on paper: what a meter should read at each step, the worst drops, and how long each cord may be.
 
 use super::worksheet::{Section, Sheet, ohms_per, ohms_per_thousand};
 use super::{Context, choices};
@@ -10,7 +9,7 @@ use crate::supply::NodeIx;
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 
-/// What passes each cord times its resistance, cord by cord.
+/// Formats the current through each cord times its resistance, cord by cord.
 pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> String {
     let terms: Vec<String> = cords
         .iter()
@@ -22,8 +21,8 @@ pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> Strin
     if terms.is_empty() { "–".to_owned() } else { terms.join(" + ") }
 }
 
-/// The worksheet's section on voltage drop: the worst, running and in a moment of starting; then the most that
-/// is lost at each other receptacle.
+/// Returns the worksheet's section on voltage drop: the worst while running and at a moment of starting, then the most
+/// that is lost at each other receptacle.
 pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let figures = &context.report.figures;
@@ -80,7 +79,7 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What runs beside a load: the number of the set, where it is one of those told.
+/// Returns what runs beside a load: the number of its set, or the names if the set is not listed.
 fn beside(context: &Context<'_>, drop: &Drop) -> String {
     let names = |ids: &[Id]| context.words.set_names(context.report, ids);
     let own = names(&drop.beside);
@@ -91,10 +90,10 @@ fn beside(context: &Context<'_>, drop: &Drop) -> String {
     }
 }
 
-/// Gauges that cords are sold in, thinnest first; the report has others too.
+/// Gauges that cords are sold in, thinnest first. The report has others too.
 const SOLD: [Wire; 5] = [Wire::Awg(16), Wire::Awg(14), Wire::Awg(12), Wire::Awg(10), Wire::Awg(8)];
 
-/// The worksheet's section on how long each cord might be, of each gauge that carries what passes it.
+/// Returns the worksheet's section on how long each cord may be, for each gauge that carries the cord's current.
 pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let all = &context.report.figures.volts.longest;
@@ -138,14 +137,14 @@ pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What a plug-in meter should read when all of the card's start order is on: at each box; where there
-/// is none at all, at the receptacle of the last. The worksheet has every place and every step.
+/// Returns what a plug-in meter should read once everything in the card's start order is on: at each box, or at the
+/// last load's receptacle if the plan has no box. The worksheet has every place and every step.
 pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
     let volts = &context.report.figures.volts.steps;
     let Some(last): Option<&StepVolts> = volts.last() else {
         return Vec::new();
     };
-    // Where it shows one set the card has no columns.
+    // If the card shows a single set, it has no columns.
     let on = match *choices::shown(context) {
         [_] => "all",
         _ => "column",
@@ -157,14 +156,14 @@ pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
         context.say(key, &values)
     };
     if context.plan.boxes.is_empty() {
-        // A plug-in meter goes into nothing else.
+        // A plug-in meter fits only household receptacles.
         let household = |limit: &Limit| limit.shape.0.household();
         let takes_meter = context.limit(&last.receptacle).is_some_and(household);
         return takes_meter.then(|| say("start-meter-outlet", &last.receptacle, last.volts)).into_iter().collect();
     }
     let boxes = last.boxes.iter();
     let boxes = boxes.filter(|reading| context.report.usable(&reading.at));
-    // What is lost in a camper's own cord and wires nobody knows.
+    // Nobody knows what is lost in a camper's own cord and wiring.
     let boxes = boxes.filter(|reading| context.plan.camper(&reading.at).is_none());
     boxes.map(|reading| say("start-meter", &reading.at, reading.volts)).collect()
 }

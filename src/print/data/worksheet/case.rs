@@ -1,5 +1,5 @@
-//! The whole case on one page: the one-line diagram with what protects and limits each point, the
-//! generator here, neutral and ground, what is dangerous and what was assumed.
+//! The whole case on one page: the one-line diagram with what protects and limits each point, the generator's power at
+//! this site, neutral and ground, the dangers, and the assumptions.
 
 use std::collections::BTreeMap;
 
@@ -14,33 +14,34 @@ use crate::quantity::{Power, Quantity};
 use crate::report::{ShockState, Signal, Trouble};
 use crate::supply::{Node, NodeIx, NodeKind};
 
-/// The most assumptions that stand on this page; the others are told in a section of their own.
+/// The most assumptions on this page. The others have a section of their own.
 pub(super) const SHORT: usize = 6;
 
-/// The letters of them that it has room for, with those who sign below: one that names forty loads is told there, too.
+/// The most characters of assumptions that this page has room for above the signature. One that is longer than what is
+/// left is omitted.
 const ROOM: usize = 1_000;
 
 #[derive(Debug, Serialize)]
 pub(super) struct Case {
-    /// Each with its heading.
+    /// Headings and values.
     facts: Vec<(String, String)>,
     points: Vec<Point>,
-    /// The codes of each, and its title.
+    /// The codes and the title of each danger.
     dangers: Vec<(String, String)>,
     assumed: Vec<String>,
-    /// That there are more of them.
+    /// Says how many more there are.
     more: Option<String>,
 }
 
-/// A part of the plan: one line of the diagram.
+/// A part of the plan, which is one line of the diagram.
 #[derive(Debug, Serialize)]
 struct Point {
     id: String,
-    /// The diagram in words.
+    /// The line of the diagram in words.
     alt: String,
-    /// For each level above, whether its line goes on below; the last is the line that arrives here.
+    /// For each level above, whether its line continues below. The last is the line that arrives here.
     rails: Vec<bool>,
-    /// What is drawn from left to right.
+    /// What to draw, from left to right.
     symbols: Vec<&'static str>,
     /// Whether it must not be used.
     refused: bool,
@@ -48,7 +49,7 @@ struct Point {
     breaker: String,
     gfci: String,
     wire: Cell,
-    /// Amps for hours and for a short time, then watts.
+    /// Amps for hours and for a short time, then watts for each.
     limits: [String; 4],
 }
 
@@ -98,16 +99,16 @@ fn facts(sheet: &Sheet<'_>) -> Vec<(String, String)> {
     facts
 }
 
-/// Whether both are the same part of the plan: a breaker, its wiring and its receptacle share a line.
+/// Whether both nodes are the same part of the plan: a breaker, its wiring and its receptacle share a line.
 fn one_line(node: &Node, above: &Node) -> bool {
     node.id == above.id && !matches!(above.kind, NodeKind::Source)
 }
 
 /// A line of the diagram.
 pub(super) struct Line {
-    /// The line that feeds it.
+    /// The index of the line that feeds it.
     pub(super) fed_by: Option<usize>,
-    /// From the generator on.
+    /// Its nodes, from the generator outward.
     pub(super) nodes: Vec<NodeIx>,
 }
 
@@ -121,7 +122,7 @@ impl Line {
     }
 }
 
-/// The lines in the order that they are drawn in: each followed by all that it feeds.
+/// Returns the lines in drawing order: each is followed by everything that it feeds.
 pub(super) fn lines(nodes: &[Node]) -> Vec<Line> {
     let mut below: Vec<Vec<NodeIx>> = vec![Vec::new(); nodes.len()];
     for (at, node) in nodes.iter().enumerate() {
@@ -174,7 +175,7 @@ fn wire(sheet: &Sheet<'_>, id: &Id) -> Cell {
 
 fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
     let context = sheet.context;
-    // Of a box with a main breaker the last is past that.
+    // If a box has a main breaker, the last match is downstream of that.
     let mut proofs = context.report.figures.protection.iter();
     let proof = proofs.rfind(|proof| proof.id == *id && proof.breaker.is_some());
     proof.map_or_else(
@@ -191,7 +192,7 @@ fn breaker(sheet: &Sheet<'_>, id: &Id) -> String {
 
 fn gfci(sheet: &Sheet<'_>, id: &Id) -> String {
     let context = sheet.context;
-    // As on its label: what may be plugged in there, then whether anything cuts off a shock.
+    // As on its label: what may be plugged in there, then whether a GFCI works.
     if let Some(only) = context.guarded_briefly(id) {
         return only;
     }
@@ -210,7 +211,7 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     let supply = context.supply;
     let lines = lines(&supply.nodes);
     let name = |line: usize| lines[line].name(context);
-    // Whether a line with the same feed comes later.
+    // The last line of each feed, to tell whether another line with the same feed follows.
     let mut last = BTreeMap::new();
     for (at, line) in lines.iter().enumerate() {
         last.insert(line.fed_by, at);
@@ -264,7 +265,7 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
 pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     let context = sheet.context;
     let (report, words) = (context.report, context.words);
-    // As the card and the cautions count them; the title is of the gravest, the codes are of all.
+    // Counted as on card and cautions. The title is that of the most severe finding, and the codes are those of all.
     let told = |trouble: &Trouble| {
         let title = words.trouble(report, trouble)?.title;
         Some((report.codes_of(trouble), title))

@@ -1,4 +1,4 @@
-//! What the gear can do: the generator, every point of the supply, cords, and what protects them.
+//! What the equipment can do: the generator, every point of the supply, cords, and what protects them.
 
 use std::fmt::Write as _;
 
@@ -18,8 +18,8 @@ use crate::tables::shape;
 use crate::tables::source::Source;
 use crate::words::Units;
 
-/// A published figure in the reader's units, to a tenth. `zero` is what is added to degrees Fahrenheit: for a
-/// place on the scale, and not for a step of it.
+/// Formats a published figure in the reader's units, to a tenth. `zero` is the Fahrenheit temperature at 0 °C: 32 for a
+/// temperature, and 0 for a difference.
 fn own_units(context: &Context<'_>, count: Decimal, unit: &str, zero: Decimal) -> String {
     let (foot, degree) = (Decimal::new(3048, 4), Decimal::new(18, 1));
     let (count, unit) = match (context.words.units(), unit) {
@@ -38,7 +38,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let (set, site) = (&context.plan.generator, &context.plan.site);
     let usable = &context.report.figures.usable;
     let line = |key: &str, value: Cell| vec![context.say(key, &[]).into(), value];
-    // Whole watts: what they are worked out from is no finer.
+    // Whole watts, since the inputs are no finer.
     let gives = |power: Power| Cell::from(context.capacity(power));
     let formula = |key: &str, method: &Method| {
         let step = |(count, unit): Told| own_units(context, count, unit, Decimal::ZERO);
@@ -95,23 +95,23 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// Whether this is the main breaker of a camper which nobody has read.
+/// Whether this is a camper's main breaker whose rating nobody has read.
 fn guessed_main(context: &Context<'_>, node: &Node) -> bool {
     let camper = context.plan.camper(&node.id);
     camper.is_some_and(|it| !it.breaker.is_known())
 }
 
-/// What a point of the tree carries, with where that is from.
+/// Returns what a point of the tree carries, with the origin of that figure.
 fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     let context = sheet.context;
     let text = context.exact(node.rating);
     match node.kind {
-        // Worked out: here, and in the section on cords.
+        // Calculated: here, and in the section on cords.
         NodeKind::Source | NodeKind::Cord { .. } => text.into(),
         _ if node.reason == LimitReason::NotFed => text.into(),
         NodeKind::Breaker { .. } if guessed_main(context, node) => sheet.assumed_to_be(text, Some(&rules::CAMPER_MAIN)),
         NodeKind::Breaker { .. } if node.reason != LimitReason::Receptacle => sheet.planned(text),
-        // Nobody knows the breaker: the receptacles are all there is to go by.
+        // The breaker is unknown, and the receptacles are all there is to go by.
         NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
         NodeKind::Wiring => {
             let outlets = context.plan.boxes.iter().flat_map(|holder| &holder.outlets);
@@ -123,8 +123,8 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     }
 }
 
-/// Every line of the diagram, parents first: each limit is the smallest of what is in that line and of that of
-/// what feeds it, so that one line at a time can be worked out again.
+/// Returns every line of the diagram, parents first. Each limit is the smallest of those in its line and that of its
+/// feed, so that the reader can recalculate one line at a time.
 pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let supply = context.supply;
@@ -151,7 +151,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
                 if refused { "–".to_owned() } else { context.capacity(amps) }
             };
             let fed_by = line.fed_by.map(|above| lines[above].name(context));
-            // Inside a camper its inlet is what limits.
+            // The limit inside a camper is that of its inlet.
             let drawn = line.nodes.iter().filter(|ix| !supply.inside(**ix));
             let carries: Vec<String> = drawn.map(carries).collect();
             vec![
@@ -172,7 +172,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// Ohms of one conductor in the reader's thousand.
+/// Returns the resistance of one conductor per thousand feet or meters, depending on the reader's units.
 pub(in crate::print::data) fn ohms_per_thousand(sheet: &Sheet<'_>, wire: Wire) -> Cell {
     let context = sheet.context;
     let length = match context.words.units() {
@@ -186,7 +186,7 @@ pub(in crate::print::data) fn ohms_per_thousand(sheet: &Sheet<'_>, wire: Wire) -
     sheet.sourced(context.exact(one_way(wire, length)), source)
 }
 
-/// What [`ohms_per_thousand`] is of: the key of a message.
+/// Returns the message key for the unit of [`ohms_per_thousand`].
 pub(in crate::print::data) fn ohms_per(context: &Context<'_>) -> &'static str {
     match context.words.units() {
         Units::Customary => "ws-column-ohms-kilofoot",
@@ -216,7 +216,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
         })
         .collect();
     let ohms_column = &ohms_per(context).replace("ws-column-", "#");
-    // The degrees of the tables.
+    // The temperatures of the tables.
     let degrees = |told: &str| {
         let told = told.split_once(' ').unwrap_or_default();
         let count = told.0.parse().unwrap_or_default();
@@ -279,8 +279,8 @@ fn cord_row(sheet: &Sheet<'_>, cord: &Cord, plug: String, ohms: String, carries:
     ]
 }
 
-/// The parts that need no breaker as small as they are, by the allowance that they rest on. Page 1 has the
-/// breaker of each.
+/// Returns the parts that need no breaker as small as their own rating, by the allowance that they rely on. Page 1 has
+/// the breaker of each.
 pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let dash = || "–".to_owned();
@@ -291,7 +291,7 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
         let by = context.say(&format!("ws-by-{}", proof.by), &[]);
         let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
         let mut part = context.load_name(&proof.id);
-        // Of what is not to be used no amps are told that somebody could plan with.
+        // A part that must not be used gets no amps that someone could plan with.
         if proof.by != "nothing" {
             let _ = write!(part, "\u{a0}{}", amps(proof.rating));
         }

@@ -1,9 +1,7 @@
-//! Every number with its formula, inputs and source, so that somebody else can work it out again
-//! by hand.
+//! The worksheet: every number with its formula, inputs and source, so that someone else can recalculate it by hand.
 //!
-//! Behind a figure stands where it is from: the plan, a source by its number with how that was
-//! checked, or that nobody knew and it was assumed. A figure without a mark is worked out, by the
-//! formulas of its section, from figures that have one.
+//! A mark behind a figure says where it comes from: the plan, a numbered source with how that was verified, or an
+//! assumption. A figure without a mark is calculated from marked figures by the formulas of its section.
 
 mod case;
 mod gear;
@@ -29,16 +27,16 @@ use crate::tables::source::{Mark, Source};
 pub(super) struct Worksheet {
     common: Common,
     case: case::Case,
-    /// What the marks behind figures mean: the mark and its words.
+    /// The marks behind figures, each with its meaning.
     marks: Vec<(String, String)>,
     sections: Vec<Section>,
     plot: Option<Plot>,
     rules: Vec<Cited>,
-    /// Every source by its number, once.
+    /// Every source once, by its number.
     sources: Vec<(String, String)>,
 }
 
-/// A rule that found something, with the numbers of what it rests on.
+/// A rule with findings, and the numbers of the sources that it rests on.
 #[derive(Debug, Serialize)]
 struct Cited {
     code: &'static str,
@@ -48,14 +46,14 @@ struct Cited {
 
 #[derive(Debug, Serialize)]
 pub(super) struct Section {
-    /// Which; names the formulas of `lib/formula.typ`.
+    /// The section's key, which selects its formulas in `lib/formula.typ`.
     key: String,
     title: String,
-    /// What the letters of those formulas are.
+    /// The meaning of the letters in those formulas.
     symbols: Option<String>,
-    /// How the figures are worked out.
+    /// How the figures are calculated.
     formulas: Vec<String>,
-    /// The numbers of the sources that its formulas go by.
+    /// The numbers of the sources for its formulas.
     sources: String,
     columns: Vec<Column>,
     rows: Vec<Vec<Cell>>,
@@ -64,17 +62,17 @@ pub(super) struct Section {
 #[derive(Debug, Serialize)]
 struct Column {
     title: String,
-    /// Whether it holds figures, which stand at the right.
+    /// Whether it holds figures, which are right-aligned.
     figures: bool,
-    /// Share of the width.
+    /// Its share of the width.
     share: u8,
 }
 
-/// What stands in one place of a table.
+/// One cell of a table.
 #[derive(Debug, Default, Serialize)]
 pub(super) struct Cell {
     pub(super) text: String,
-    /// Where it is from; empty where it is worked out.
+    /// Where the text comes from. Empty if it is calculated.
     mark: String,
 }
 
@@ -84,7 +82,7 @@ impl From<String> for Cell {
     }
 }
 
-/// The sections that have formulas in letters.
+/// The sections with formulas in letters.
 const LETTERED: [&str; 10] =
     ["power", "limits", "cords", "loads", "drops", "longest", "sums", "starts", "energy", "noise"];
 
@@ -166,7 +164,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
     }
 }
 
-/// The rules that found something, in the order of what they found: each once.
+/// Returns the rules with findings, each once, in the order of the findings.
 fn rules(sheet: &Sheet<'_>) -> Vec<Cited> {
     let (report, words) = (sheet.context.report, sheet.context.words);
     let mut rules: Vec<Cited> = Vec::new();
@@ -182,7 +180,7 @@ fn rules(sheet: &Sheet<'_>) -> Vec<Cited> {
     rules
 }
 
-/// How a source was checked, as a sign: the fuller, the better.
+/// Returns the sign for how a source was verified: the fuller, the better.
 const fn sign(mark: Mark) -> &'static str {
     match mark {
         Mark::Confirmed => "●",
@@ -192,15 +190,15 @@ const fn sign(mark: Mark) -> &'static str {
     }
 }
 
-/// The worksheet while it is put together.
+/// The worksheet under construction.
 pub(super) struct Sheet<'a> {
     pub(super) context: &'a Context<'a>,
-    /// Every source so far: its place is its number, counting from one.
+    /// The sources cited so far. The index is the source's number, counting from one.
     cited: RefCell<Vec<Source>>,
 }
 
 impl Sheet<'_> {
-    /// The number of a source with its sign.
+    /// Cites a source: returns its number with its sign.
     fn cite(&self, source: &Source) -> String {
         let mut cited = self.cited.borrow_mut();
         let at = cited.iter().position(|known| known == source);
@@ -211,13 +209,13 @@ impl Sheet<'_> {
         format!("{}{}", at + 1, sign(source.mark))
     }
 
-    /// The numbers of some sources.
+    /// Cites some sources.
     fn numbers<'s>(&self, sources: impl Iterator<Item = &'s Source>) -> String {
         let numbers: Vec<String> = sources.map(|source| self.cite(source)).collect();
         numbers.join(", ")
     }
 
-    /// Every source that was cited, with its number.
+    /// Returns every cited source with its number.
     fn sources(&self) -> Vec<(String, String)> {
         let cited = self.cited.borrow();
         let numbered = cited.iter().enumerate().map(|(at, source)| {
@@ -235,25 +233,24 @@ impl Sheet<'_> {
         self.context.say("ws-mark-assumed", &[])
     }
 
-    /// A figure of a source.
+    /// Returns a figure from a source.
     pub(super) fn sourced(&self, text: String, source: &Source) -> Cell {
         Cell { text, mark: self.cite(source) }
     }
 
-    /// A figure of the plan.
+    /// Returns a figure from the plan.
     fn planned(&self, text: String) -> Cell {
         Cell { text, mark: self.plan_mark() }
     }
 
-    /// What was taken for this field of the plan, if nobody knew it.
+    /// Returns what was assumed for this field of the plan, if it was unknown.
     fn taken(&self, field: &str) -> Option<String> {
         let assumed = &self.context.report.figures.assumed;
         let found = assumed.iter().find(|taken| taken.field == field)?;
         Some(self.context.words.value(&found.value))
     }
 
-    /// An answer, or what was taken for it, marked so; with the source of what was taken, where there
-    /// is one.
+    /// Returns an answer, or what was assumed for it, marked as such and with its source if it has one.
     fn answered<T>(
         &self,
         answer: &Answer<T>,
@@ -270,15 +267,15 @@ impl Sheet<'_> {
         }
     }
 
-    /// A figure that was taken because nobody knew it.
+    /// Returns a figure that was assumed because nobody knew it.
     fn assumed_to_be(&self, text: String, source: Option<&Source>) -> Cell {
         let source = source.map_or_else(String::new, |source| self.cite(source));
         Cell { text, mark: format!("{}{source}", self.assumed_mark()) }
     }
 
-    /// A section; its words are `ws-KEY` and, for each column, `ws-column-NAME`. A column's name that
-    /// begins with `#` holds figures; the number is its share of the width. `sources` are those that
-    /// its formulas go by; those of its figures stand in the marks of their cells.
+    /// Returns a section. Its words are `ws-KEY` and, for each column, `ws-column-NAME`. A column whose name begins
+    /// with `#` holds figures, and its number is its share of the width. `sources` are those of the formulas. Those of
+    /// figures are in the marks of their cells.
     pub(super) fn section<C: Into<Cell>>(
         &self,
         key: &str,

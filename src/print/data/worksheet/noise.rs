@@ -1,4 +1,4 @@
-//! Noise: as published, at the places that matter, and what the busiest minute of the plan adds.
+//! The noise section: the published level, the level where it matters, and what the busiest minute of the plan adds.
 
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Noise};
@@ -7,7 +7,7 @@ use crate::report::noise::{MEASURED_AT, more_of_several};
 use crate::tables::sound::{ALL, UNKNOWN_LOAD};
 use crate::tables::source::Source;
 
-/// Three columns: what, at which distance, and the level.
+/// Rows of three columns: what, at which distance, and the level.
 struct Rows<'a> {
     sheet: &'a Sheet<'a>,
     rows: Vec<Vec<Cell>>,
@@ -19,7 +19,7 @@ impl Rows<'_> {
         self.rows.push(vec![what, distance, level]);
     }
 
-    /// What the set's maker says, and what the plan makes of it.
+    /// Adds what the generator's maker publishes, and how the plan changes it.
     fn published(&mut self, noise: Noise) {
         let (sheet, context) = (self.sheet, self.sheet.context);
         let practice = &Source::common_practice();
@@ -53,7 +53,7 @@ impl Rows<'_> {
         }
     }
 
-    /// The figures for one load: that of the published level, or that of the busiest minute.
+    /// Adds the levels where people sleep and where parks measure, for the published load or the busiest minute.
     fn places(&mut self, keys: [&str; 2], sleepers: Option<SoundLevel>, at_50ft: Option<SoundLevel>) {
         let (sheet, context) = (self.sheet, self.sheet.context);
         let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());

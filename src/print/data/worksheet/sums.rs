@@ -1,4 +1,4 @@
-//! The sums behind who runs together and behind the peaks of switching on, term by term.
+//! The sums that decide what runs together, and the peaks of switching on, term by term.
 
 use std::fmt::Write as _;
 
@@ -10,22 +10,22 @@ use crate::report::StepVolts;
 use crate::report::sums::{Adder, StartSum, Sum, Term};
 use crate::supply::NodeKind;
 
-/// The most steps of switching on.
+/// The most steps of switching on that are listed.
 const MOST_STEPS: usize = 40;
 
-/// As it was counted with: amps would have to be rounded, and sums of them would not come out.
+/// Formats the volt-amperes that the calculation uses. Amps would have to be rounded, and their sums would not add up.
 fn volt_amps(context: &Context<'_>, apparent: ApparentPower) -> String {
     format!("{}\u{a0}VA", context.words.number(apparent.amount()))
 }
 
-/// What a sum may come to: whole volt-amperes as on the labels, but where the sum is within the last of them.
+/// Formats what a sum may come to: whole volt-amperes as on labels, unless rounding would change whether the sum fits.
 fn limit(context: &Context<'_>, limit: ApparentPower, asks: ApparentPower) -> String {
     let whole = ApparentPower::from_millivolt_amps(limit.millivolt_amps() / 1000 * 1000);
     let same = (asks <= whole) == (asks <= limit);
     volt_amps(context, if same { whole } else { limit })
 }
 
-/// "Kettle 1500 VA", "Lamps 3 × 12 VA", "Fridge 480 VA ÷ 80 %".
+/// Formats a term: "Kettle 1500 VA", "Lamps 3 × 12 VA", "Fridge 480 VA ÷ 80 %".
 fn term(context: &Context<'_>, term: &Term) -> String {
     let mut text = context.load_name(&term.load);
     if !text.is_empty() {
@@ -54,7 +54,7 @@ fn on_leg(context: &Context<'_>, text: String, leg: Option<Leg>) -> String {
     }
 }
 
-/// The point that a sum is of.
+/// Names the point of a sum.
 fn part(context: &Context<'_>, sum: &Sum) -> String {
     let node = context.supply.node(sum.at);
     let name = match node.kind {
@@ -68,7 +68,8 @@ fn part(context: &Context<'_>, sum: &Sum) -> String {
     on_leg(context, format!("{name}, {what}"), sum.leg)
 }
 
-/// `above` is the sum of the row before, of the same set.
+/// Returns the row of a sum. `above` is the total of the row before: if this sum is that total plus one start, it
+/// begins with the total instead of repeating its terms.
 fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPower>) -> Vec<String> {
     let mut terms: Vec<String> = sum.terms.iter().map(|it| term(context, it)).collect();
     if let (Some(starts), Some(above)) = (&sum.starts, above)
@@ -89,12 +90,12 @@ fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPowe
     vec![set, part(context, sum), adds, volt_amps(context, sum.asks), limit(context, sum.limit, sum.asks)]
 }
 
-/// The sums that decide, each with the number of its set.
+/// The sums that decide, each with the index of its set.
 pub(super) struct Deciding {
-    /// At each point that of the fullest set that may run together. Those of the other sets are farther from the
+    /// For each point, the sum of the fullest set that may run together. Those of the other sets are farther from the
     /// limit there.
     pub fullest: Vec<(usize, Sum)>,
-    /// At each point that of the set that is the least too much.
+    /// For each point, the sum that is over the limit by the least.
     least: Vec<(usize, Sum)>,
 }
 
@@ -147,7 +148,7 @@ pub(super) fn sets(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
     )
 }
 
-/// The rows of one step: one for each leg, what a meter then reads in the first.
+/// Returns the rows of one step, one for each leg. The first also says what a meter then reads.
 fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
     let names = context.words.set_names(context.report, &step.loads);
     let name = names.join(" + ");
@@ -181,7 +182,7 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
     rows.collect()
 }
 
-/// Each step of switching on.
+/// Returns the section on each step of switching on.
 pub(super) fn starts(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let steps = Adder::new(context.report, context.supply).of_start();

@@ -1,5 +1,4 @@
-//! What the loads ask: each of them, the volts they lose, who runs together, and energy; and
-//! what was found and assumed.
+//! What the loads demand: each of them, who runs together, and energy. Also repairs and assumptions.
 
 use rust_decimal::Decimal;
 
@@ -14,7 +13,7 @@ use crate::report::LoadFacts;
 use crate::tables::kinds;
 use crate::tables::motors::MOTORS;
 
-/// What one load asks, with where each figure is from.
+/// Returns what one load demands, with the origin of each figure.
 fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let context = sheet.context;
     let kind = kinds::of_kind(load.kind);
@@ -22,9 +21,9 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let at = context.report.figures.sharing.place(&facts.id).map_or_else(|| "–".to_owned(), Id::to_string);
     let number = |ratio: Ratio| context.words.number(ratio.amount());
     let (watts, amps) = (context.exact(facts.running_watts), context.exact(facts.running_amps));
-    // Watts and amps: the one is given and the other worked out.
+    // Of watts and amps, one is given and the other is calculated.
     let (watts, amps) = match &load.running {
-        // Fewer count than are on the plate of a heater that goes by 125 V.
+        // A heater that is rated for 125 V draws fewer watts here than its nameplate says.
         Answer::Known(Draw::Power(power)) if *power != facts.running_watts => {
             let plate = context.exact(*power);
             (sheet.planned(format!("{plate} → {watts}")), amps.into())
@@ -36,7 +35,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     };
     let factor = match (&load.power_factor, &load.running) {
         (Answer::Known(factor), _) => sheet.planned(number(*factor)),
-        // Volt-amperes are counted as watts: what they are at most.
+        // Volt-amperes count as watts, which is the most that they can be.
         (_, Answer::Known(Draw::Current(_) | Draw::Motor { .. })) => number(Ratio::from_permille(1000)).into(),
         (_, Answer::Missing | Answer::Unknown) if fills_its_plug(load.kind) => {
             number(Ratio::from_permille(1000)).into()
@@ -51,7 +50,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let times = |text: String| format!("×\u{a0}{text}");
     let (times, start_watts) = match (&load.starting, &load.running) {
         (Answer::Known(_), _) => (dash(), sheet.planned(start_watts)),
-        // Amps are the plan's, and their watts worked out.
+        // The amps are from the plan, and the watts are calculated.
         _ if load.starting_current.is_known() => (dash(), start_watts.into()),
         (_, Answer::Known(Draw::Motor { code: Some(_), .. })) => {
             let kva = "kVA".to_owned();
@@ -84,7 +83,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     ]
 }
 
-/// Whether all of a load with a neutral was put on one leg, for want of knowing better.
+/// Whether all of a load with a neutral was put on one leg because nobody knows better.
 fn on_one_leg(sheet: &Sheet<'_>, load: &Load) -> bool {
     let field = |name: &str| format!("load.{}.{name}", load.id);
     let mut fields = ["voltage", "legs"].into_iter();
@@ -120,7 +119,7 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// The most sets that may run together, but for those whose sums decide.
+/// The most sets that are listed, apart from those whose sums decide.
 pub(in super::super) const MOST_SETS: usize = 12;
 
 pub(super) fn sharing(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
@@ -156,7 +155,7 @@ pub(super) fn sharing(sheet: &Sheet<'_>, deciding: &Deciding) -> Section {
     sheet.section("sharing", formulas, &[], &[("what", 2), ("which", 5)], rows)
 }
 
-/// What would help, where that was asked for, with before and after.
+/// Returns the section on what would help, with before and after. Empty if nobody asked for repairs.
 pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let sharing = &context.report.figures.sharing;
@@ -181,12 +180,12 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
     sheet.section("mend", formulas, &[], &[("change", 8), ("#points", 1)], rows)
 }
 
-/// Hours and minutes, as "0:40 h": thirds of an hour stay what they are.
+/// Formats hours and minutes, such as "0:40 h", rounded to the minute, so that thirds of an hour stay exact.
 fn clock(hours: Hours) -> String {
     minutes((hours.amount() * Decimal::from(60)).round())
 }
 
-/// The same, and no more than there is.
+/// Like [`clock`], but rounded down.
 fn lasts(hours: Hours) -> String {
     minutes((hours.amount() * Decimal::from(60)).floor())
 }
@@ -214,7 +213,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             context.exact(one.watt_hours).into(),
         ]);
     }
-    // Nothing to add up.
+    // A row without a calculation.
     let line = |key: &str, args: &[(&'static str, &str)], figure: Cell| {
         vec![context.say(key, args).into(), String::new().into(), figure]
     };
@@ -247,7 +246,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     if let Some(hours) = energy.hours_per_tank {
         rows.push(line("ws-energy-tank", &[], lasts(hours).into()));
     }
-    // Without a running time nothing above leads to it.
+    // Without burn rows, nothing above leads to it.
     if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
         let (span, burns) = (context.words.span(stretch.span), context.demand(stretch.burns));
         rows.push(line("ws-energy-stretch", &[("span", &span)], burns.into()));
@@ -266,7 +265,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What was assumed, but for what page 1 tells.
+/// Returns the section on assumptions after the first [`SHORT`], which page 1 lists.
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let all = sheet.context.words.assumptions(sheet.context.report, |_| true, false);
     let rows: Vec<Vec<String>> = all.into_iter().skip(SHORT).map(|(value, text)| vec![value, text]).collect();

@@ -333,10 +333,10 @@ pub struct Outdated {
 }
 
 impl Outdated {
-    /// Whether all labels and all documents other than the card are still good. Does not consider [`Self::sides`].
+    /// Whether every print is still good.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.labels.is_empty() && self.gone.is_empty() && self.documents.is_empty()
+        self.labels.is_empty() && self.gone.is_empty() && self.sides.is_empty() && self.documents.is_empty()
     }
 }
 

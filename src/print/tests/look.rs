@@ -24,6 +24,28 @@ fn pages(text: &str) -> usize {
     paged.pages().len()
 }
 
+/// What is not bought yet is under a heading of its own. Nothing is if all of it is bought.
+#[test]
+fn what_to_buy_has_a_heading() {
+    let headed = |bought: &str| {
+        let wire = format!("wire = \"unknown\"\n{bought}");
+        let text = crate::plan::demo::WEEKEND.replacen("wire = \"10 AWG\"", &wire, 1);
+        assert_ne!(text, crate::plan::demo::WEEKEND);
+        let (plan, report) = demo(&text);
+        let options = Options { only: vec![Document::Look], ..Options::default() };
+        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+        let paged = typeset(Document::Look, data[0].1.clone(), &options).expect("typeset");
+        let mut found = Vec::new();
+        for page in paged.pages() {
+            super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
+        }
+        let words: Vec<String> = found.into_iter().map(|(_, _, _, text)| text.replace('\u{a0}', " ")).collect();
+        words.concat().contains("Not bought yet")
+    };
+    assert!(headed("bought = false"));
+    assert!(!headed("bought = true"));
+}
+
 /// Two outlets of one shape have unread breakers. Names are not written on the gear, so each question names its outlet
 /// and the sheet says how outlets are counted.
 #[test]

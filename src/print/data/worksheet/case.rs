@@ -15,7 +15,7 @@ use crate::report::{ShockState, Signal, Trouble};
 use crate::supply::{Node, NodeIx, NodeKind};
 
 /// The most assumptions on this page. The others have a section of their own.
-pub(super) const SHORT: usize = 6;
+const SHORT: usize = 6;
 
 /// The most characters of assumptions that this page has room for above the signature. One that is longer than what is
 /// left is omitted.
@@ -262,6 +262,19 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     (0..lines.len()).map(point).collect()
 }
 
+/// Returns the assumptions, as value and sentence, that page 1 has room for, and the others.
+pub(super) fn assumptions(context: &Context<'_>) -> (Vec<(String, String)>, Vec<(String, String)>) {
+    let mut places = SHORT;
+    let mut room = ROOM;
+    context.words.assumptions(context.report, |_| true, false).into_iter().partition(|(_, text)| {
+        let left = room.checked_sub(text.chars().count()).filter(|_| places > 0);
+        if let Some(left) = left {
+            (places, room) = (places - 1, left);
+        }
+        left.is_some()
+    })
+}
+
 pub(super) fn data(sheet: &Sheet<'_>) -> Case {
     let context = sheet.context;
     let (report, words) = (context.report, context.words);
@@ -271,22 +284,13 @@ pub(super) fn data(sheet: &Sheet<'_>) -> Case {
         Some((report.codes_of(trouble), title))
     };
     let dangers = report.figures.troubles.iter().filter(|it| it.signal == Signal::Danger);
-    let mut assumed: Vec<String> =
-        words.assumptions(report, |_| true, false).into_iter().map(|(_, text)| text).collect();
-    let all = assumed.len();
-    let mut room = ROOM;
-    assumed.retain(|text| {
-        let left = room.checked_sub(text.chars().count());
-        room = left.unwrap_or(room);
-        left.is_some()
-    });
-    assumed.truncate(SHORT);
-    let more = all - assumed.len();
+    let (assumed, more) = assumptions(context);
+    let more = more.len();
     Case {
         facts: facts(sheet),
         points: points(sheet),
         dangers: dangers.filter_map(told).collect(),
-        assumed,
+        assumed: assumed.into_iter().map(|(_, text)| text).collect(),
         more: (more > 0).then(|| context.say("ws-assumed-more", &[("count", &more.to_string())])),
     }
 }

@@ -3,7 +3,6 @@
 use rust_decimal::Decimal;
 
 use super::super::choices;
-use super::case::SHORT;
 use super::sums::Deciding;
 use super::{Cell, Section, Sheet};
 use crate::loads::fills_its_plug;
@@ -265,10 +264,10 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// Returns the section on assumptions after the first [`SHORT`], which page 1 lists.
+/// Returns the section on the assumptions that page 1 has no room for.
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
-    let all = sheet.context.words.assumptions(sheet.context.report, |_| true, false);
-    let rows: Vec<Vec<String>> = all.into_iter().skip(SHORT).map(|(value, text)| vec![value, text]).collect();
+    let (_, others) = super::case::assumptions(sheet.context);
+    let rows: Vec<Vec<String>> = others.into_iter().map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
         sheet.context.sentences(&["ws-assumed-how"]),

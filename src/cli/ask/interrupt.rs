@@ -35,7 +35,9 @@ pub(super) fn watch(said: String) -> Said {
         // If this fails, Ctrl-C still ends the program and the answers are still kept.
         if let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT, SIGTERM]) {
             std::thread::spawn(move || {
-                if let Some(signal) = signals.forever().next() {
+                if let Some(first) = signals.forever().next() {
+                    // A menu that any signal wakes sends a SIGINT of its own.
+                    let signal = if signals.pending().any(|it| it == SIGTERM) { SIGTERM } else { first };
                     if signal == SIGINT && terminal::interrupt() {
                         // An open question prints the message itself and keeps an answer just given. If it does not end
                         // the program, this thread does.

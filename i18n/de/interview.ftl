@@ -932,7 +932,7 @@ interview-folder = In welchen Ordner sollen sie?
 interview-folder-taken = In { $dir } ist schon ein Plan. Bitte nennen Sie einen anderen Ordner.
 
 id-regular = normal
-id-camper = camper
+id-camper = camper-dose
 id-twist = dreh
 id-large = gross
 id-outlet = dose

@@ -77,7 +77,7 @@ label-row = { $title }: { $shown }
 # kind, that for a camper, that which is twisted, the large ones. “our-camper” is the camper itself, and has a
 # number only if there are two.
 id-regular = regular
-id-camper = camper
+id-camper = camper-outlet
 id-twist = twist
 id-large = large
 id-outlet = outlet

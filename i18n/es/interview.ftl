@@ -944,7 +944,7 @@ interview-folder = ¿En qué carpeta van?
 interview-folder-taken = Ya hay un plan en { $dir }. Indique otra carpeta.
 
 id-regular = normal
-id-camper = camper
+id-camper = toma-camper
 id-twist = giro
 id-large = grande
 id-outlet = toma

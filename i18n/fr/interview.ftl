@@ -73,7 +73,7 @@ label-row = { $title } : { $shown }
 # word in small letters, without spaces. The first four are outlets by their shape: the household
 # kind, that for a camper, that which is twisted, the large ones.
 id-regular = normale
-id-camper = { -camper }
+id-camper = prise-{ -camper }
 id-twist = tournante
 id-large = grosse
 id-outlet = prise

@@ -4,6 +4,8 @@
 //! by point for what is exceeded and by how much. A plan with a danger never gets a yes: an uncleared danger means that
 //! the engine stays off.
 
+use std::collections::BTreeSet;
+
 use serde::Serialize;
 
 use crate::judge::unknowns;
@@ -140,7 +142,8 @@ pub struct NoSuchLoad {
     pub nearest: Option<String>,
 }
 
-/// Returns the loads that somebody means: one by its id, or all units of a load by its id or name. Ignores case.
+/// Returns the loads that somebody means: one by its id, or all units of a load by its id, its name, or words that only
+/// its name has. Ignores case.
 ///
 /// # Errors
 /// When nothing matches, with the nearest name.
@@ -158,6 +161,16 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
         if !found.is_empty() {
             return Ok(found);
         }
+    }
+    let holds = |text: &str| {
+        let text = text.to_lowercase();
+        let has = |word: &str| text.split(|c: char| !c.is_alphanumeric()).any(|it| it == word);
+        !wanted.is_empty() && wanted.split_whitespace().all(has)
+    };
+    let entries: BTreeSet<&Id> =
+        loads.iter().filter(|load| holds(&load.name) || holds(load.of.as_str())).map(|load| &load.of).collect();
+    if let (Some(only), 1) = (entries.first(), entries.len()) {
+        return Ok(pick(&|load| load.of == **only));
     }
     let nearest = loads
         .iter()
@@ -687,6 +700,12 @@ mod tests {
         let (_, report) = of(MENDED);
         assert_eq!(named(&report, "COOLER"), Ok(vec![id("coolbox")]));
         assert_eq!(named(&report, "KETTLE"), Ok(vec![id("kettle")]));
+        // A word is enough if only one load has it.
+        assert_eq!(named(&report, "blanket"), Ok(vec![id("blanket")]));
+        assert_eq!(named(&report, "phone chargers").map(|found| found.len()), Ok(1));
+        let two = MENDED.replacen("name = \"Fan\"", "name = \"Kettle fan\"", 1);
+        assert_eq!(named(&of(&two).1, "Kettle"), Ok(vec![id("kettle")]), "a whole name comes first");
+        assert!(named(&of(&two.replacen("\"Kettle\"", "\"Tea kettle\"", 1)).1, "kettles").is_err());
         let lost = named(&report, "ketle").expect_err("no such load");
         assert_eq!(lost.nearest.as_deref(), Some("kettle"));
         assert_eq!(named(&report, "zzzz").expect_err("none").nearest, None);

@@ -231,6 +231,7 @@ print-none-free = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die benut
 print-refused = NICHT EINSTECKEN: { $loads }. Keine freie Steckdose, die Sie benutzen dürfen, passt.
 print-misplaced = NICHT EINSTECKEN, wo dieser Plan es vorsieht: { $loads }. Für jedes reicht eine andere Steckdose.
 # Of what someone’s health depends on.
+print-life-battery = { $life }: Eine dafür gemachte Batterie bereithalten, die die ganze Nacht reicht.
 print-unplaced-life = { $life } nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
 print-unplaced-life-maybe = Hängt jemandes Gesundheit von { $life } ab: nur mit einer dafür gemachten Batterie betreiben, die die ganze Nacht reicht.
 print-together-title = Zusammen

@@ -235,6 +235,7 @@ print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use wi
 print-refused = DO NOT PLUG IN: { $loads }. No free outlet that you may use fits.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
+print-life-battery = { $life }: have a battery ready that is made for it and lasts all night.
 print-unplaced-life = Run { $life } only on a battery made for it that lasts all night.
 print-unplaced-life-maybe = If someone’s health depends on { $life }: run that only on a battery made for it that lasts all night.
 print-together-title = Together

@@ -232,6 +232,7 @@ print-none-free = NO ENCHUFE: { $loads }. No sirve ningún { -receptacle } libre
 print-refused = NO ENCHUFE: { $loads }. Ningún { -receptacle } libre que se pueda usar sirve.
 print-misplaced = NO ENCHUFE donde lo pone este plan: { $loads }. Otra toma puede con ello.
 # Of what someone’s health depends on.
+print-life-battery = { $life }: tenga lista una batería hecha para eso que dure toda la noche.
 print-unplaced-life = Haga funcionar { $life } solo con una batería hecha para eso que dure toda la noche.
 print-unplaced-life-maybe = Si la salud de alguien depende de { $life }, hágalo funcionar solo con una batería hecha para eso que dure toda la noche.
 print-together-title = A la vez

@@ -235,6 +235,7 @@ print-none-free = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et permise n
 print-refused = NE BRANCHEZ PAS : { $loads }. Aucune prise libre et utilisable ne convient.
 print-misplaced = NE BRANCHEZ PAS CECI là où le plan le met : { $loads }. Une autre prise convient à chacun.
 # Of what someone’s health depends on.
+print-life-battery = { $life } : gardez prête une batterie prévue pour cela et qui dure toute la nuit.
 print-unplaced-life = Faites marcher { $life } uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-unplaced-life-maybe = Si la santé de quelqu’un dépend de { $life } : à faire marcher uniquement sur une batterie prévue pour cela et qui dure toute la nuit.
 print-together-title = Ensemble

@@ -182,8 +182,17 @@ fn stop(context: &Context<'_>) -> Vec<String> {
     first.into_iter().chain(rest).collect()
 }
 
+/// Returns what to know before anything is switched on: which motors may not start, and which devices need a battery
+/// of their own because someone's health depends on them.
 fn warned(context: &Context<'_>) -> Vec<String> {
     let report = context.report;
+    let needs_battery = |id: &&Id| {
+        let mut of_device = report.findings.iter().filter(|it| (it.code, it.fix.key) == ("HEALTH001", "battery"));
+        of_device.any(|it| report.figures.load(id).is_some_and(|load| it.about.contains(&load.of)))
+    };
+    let life: Vec<Id> = context.lives(true).iter().filter(needs_battery).cloned().collect();
+    let names = context.words.set_quoted(report, &life);
+    let battery = (!life.is_empty()).then(|| context.say("life-battery", &[("life", &names)]));
     let starts = report
         .findings
         .iter()
@@ -193,7 +202,7 @@ fn warned(context: &Context<'_>) -> Vec<String> {
         let named = [("title", title.into()), ("code", finding.code.into()), ("signal", finding.signal.name().into())];
         context.words.with("may-but", named)
     });
-    told.collect()
+    battery.into_iter().chain(told).collect()
 }
 
 /// Returns what to look at: everything if the card reports dangers, since looking may clear most of them, and otherwise

@@ -252,6 +252,7 @@ fn a_breathing_machine_without_a_place_runs_on_its_battery_alone() {
     let placed = crate::plan::demo::MENDED.replacen("kind = \"lamp\"", "kind = \"medical\"", 1);
     let [one, two] = sides(&placed);
     assert!(!one.contains("only on a battery") && two.contains("to battery power"), "{two}");
+    assert!(one.contains("have a battery ready"), "{one}");
 }
 
 /// All emergencies are on one leaf in every language, however much room the first side takes.

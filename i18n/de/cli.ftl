@@ -216,6 +216,7 @@ reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter schützt es
 reason-wiring = die Leitung des Kastens
 reason-not-fed = falsche Spannung für ihre Form; wie unter Spannung behandeln
 
+demo-purpose = Dieses Beispiel hat absichtlich Fehler. Wäre es Ihres, wäre das zu tun:
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
 demo-file-card = die Karte zum Laminieren, zwei Seiten

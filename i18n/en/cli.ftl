@@ -156,7 +156,7 @@ check-plan = { $name }
 check-none = We found no problems in this plan. We can miss some.
 check-dangers = Clear these before you start the engine:
 check-next = What to do next
-next-none = No rule found a danger or a warning. Local codes (electrical law) still decide.
+next-none = We found no dangers or warnings. Local codes (electrical law) still decide.
 next-trouble = { $title }.
 check-looks = Look at these too, in this order. Do not guess.
 check-buy = Not bought yet
@@ -224,6 +224,7 @@ reason-hot-cord = the cord in air this hot; no breaker protects it
 reason-wiring = the box’s wiring
 reason-not-fed = wrong voltage for its shape; treat it as live
 
+demo-purpose = This example has mistakes in it on purpose. If it were yours, this is what to do:
 demo-wrote = Written to { $dir }:
 demo-file-labels = a label for each outlet, cord, box and the generator
 demo-file-card = the card to laminate, two sides

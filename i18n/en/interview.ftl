@@ -210,7 +210,7 @@ ask-generator-inverter = Is it an inverter generator?
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
-ask-generator-sets = One generator, or two joined by a kit?
+ask-generator-sets = One generator, or two linked by a parallel kit?
     .why = Joined (in parallel), two share the work. Not joined: a plan for each.
     .help =
         Only some inverter generators can be joined, and only by the kit that their manufacturer sells for them.
@@ -276,8 +276,8 @@ ask-outlet-list = Which outlets does the generator have?
     .row = Outlets
 pick-outlet-list-done = Those are all of its outlets
 
-ask-outlets-places = How are the outlets that look alike arranged?
-    .why = Labels and card then say left and right, not 1 and 2.
+ask-outlets-places = How are the matching outlets laid out?
+    .why = We use this on the labels and the card.
     .help = If they are side by side, we call them left and right. If one is above another, top and bottom. With numbers, you choose which is 1 when you put the labels on.
     .row = Alike outlets
 pick-outlets-places-across = { pick-out-places-across }
@@ -693,7 +693,7 @@ ask-out-gfci = { $about }: TEST and RESET buttons?
     .row = GFCI
 
 ask-out-places = How are its outlets arranged?
-    .why = { $about }. Labels and card then say left, right.
+    .why = { $about }. We use this on the labels and the card.
     .help = If they are side by side, we call them left and right. If one is above another, top and bottom. With numbers, you choose which is 1 when you put the labels on.
     .row = Arranged
 pick-out-places-across = Side by side: left, right

@@ -90,7 +90,7 @@ mend-title = { $how ->
     }
 mend-nothing = There is no danger to clear, and everything that must run has an outlet. Nothing is changed.
 mend-before = As it is now
-mend-after = With all of it done
+mend-after = After these steps
 mend-tally = { $dangers ->
         [0] no dangers
         [one] 1 danger
@@ -109,7 +109,7 @@ mend-tally = { $dangers ->
        *[other] , { $home } things stay at home
     }
 mend-turns = Not everything can run whenever you want it. The new card shows what runs when.
-mend-proven = We know no easier way.
+mend-proven = We found no easier way.
 mend-unproven = There might be an easier way: we did not try everything.
 mend-left = We know of no change that clears the rest.
 mend-stopped = We stopped before we had tried everything: there might be an easier way, or a change that clears the rest.{ $changed ->
@@ -125,7 +125,7 @@ mend-try = To save the changed plan as a new file: { $command }
 
 print-ws-mend = Changes that would clear the dangers
 print-ws-mend-before = As it is now: { $tally }.
-print-ws-mend-after = With all of it done: { $tally }.
+print-ws-mend-after = After these steps: { $tally }.
 print-ws-mend-all = All of it
 print-ws-column-change = Change
 print-ws-column-points = Points

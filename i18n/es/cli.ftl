@@ -221,6 +221,7 @@ reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo pro
 reason-wiring = el cableado de la caja
 reason-not-fed = tensión equivocada para su forma; trátelo como si tuviera tensión
 
+demo-purpose = Este ejemplo tiene errores a propósito. Si fuera suyo, habría que hacer esto:
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
 demo-file-card = la tarjeta para plastificar, dos caras

@@ -225,6 +225,7 @@ reason-wiring = le câblage du coffret
 reason-not-fed = mauvaise tension pour sa forme ; traitez-la comme sous tension
 reason-parallel-kit = le kit qui joint les { -generator(form: "many") }
 
+demo-purpose = Cet exemple contient des erreurs exprès. S’il était à vous, voici quoi faire :
 demo-wrote = Écrit dans { $dir } :
 demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
 demo-file-card = la carte à plastifier, deux faces

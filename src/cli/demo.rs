@@ -41,6 +41,10 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         let line = format!("{name:<14} {}", words.text(&format!("demo-file-{stem}")));
         let _ = writeln!(output, "{}", textwrap::fill(&line, options));
     }
+    if !arguments.fixed {
+        let purpose = words.text("demo-purpose");
+        let _ = writeln!(output, "\n{}", textwrap::fill(&purpose, wrapping(width())));
+    }
     let _ = write!(output, "\n{}", words.next_list(&report, width()));
     if !arguments.fixed {
         let _ = writeln!(output, "\n{}", textwrap::fill(&words.text("demo-other"), wrapping(width())));

@@ -203,11 +203,6 @@ impl Prompt for List<'_> {
                 self.at = self.start;
             }
             (KeyCode::Enter, Some(row)) => return self.enter(row),
-            (KeyCode::Char('?'), _) => {
-                if let Some(help) = self.rows.iter().find(|row| row.input == Input::Explain) {
-                    return Then::Done(Input::Explain, help.text.clone());
-                }
-            }
             (KeyCode::Up, _) if self.at == 0 => self.at = found.len().saturating_sub(1),
             (KeyCode::Tab, _) if self.many => self.go_to_end(),
             (KeyCode::Down, _) if self.at + 1 >= found.len() => self.at = 0,

@@ -5,9 +5,10 @@
 //! user is asked again.
 
 use crate::plan::{Cord, Id, Plan, Runtime, bounds};
-use crate::quantity::{Current, Hours, Percent, Quantity as _, Round, Voltage};
+use crate::quantity::{Current, Hours, Percent, Power, Quantity as _, Round, Voltage};
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
+use crate::tables::shape::Circuit;
 use crate::tables::volts::{HIGH, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, at_nominal};
 
 /// Something seen at camp.
@@ -221,6 +222,15 @@ pub fn understand(
     let volts = figures(&words, |text| Voltage::parse(&typed(text)?, Round::Down).ok());
     let hours = figures(&words, |text| bounds::LASTS.read(&typed(text)?).ok());
     let tripped = says(&vocabulary.trip);
+    // Watts are amps where an outlet has one leg. At less than nominal volts there were more amps, so this is careful.
+    let one_leg = |id: &Id| plan.outlet(id).is_some_and(|it| it.shape.0.circuit() == Circuit::OneLeg);
+    let millivolts = plan.region.line_to_neutral().millivolts();
+    let of_watts = figures(&words, |text| {
+        let watts = Power::parse(&typed(text)?, Round::Down).ok()?;
+        bounds::TRIPS_AT.read(&format!("{} mA", watts.milliwatts() * 1000 / millivolts)).ok()
+    });
+    let of_watts = of_watts.into_iter().filter(|_| tripped && part.as_ref().is_ok_and(one_leg));
+    let amps: Vec<Current> = amps.into_iter().chain(of_watts).collect();
     // Of several trips or run times, take the most cautious.
     match (amps.into_iter().min(), volts.as_slice(), hours.into_iter().min()) {
         (Some(amps), _, _) if tripped => part.map(|at| Seen::Tripped { at, amps }),
@@ -420,6 +430,17 @@ mod tests {
         let seen = understood(text).expect(text);
         let learned = learn(&plan, &judge::build(&plan), &seen).expect(text);
         (learned.key, learned.plan)
+    }
+
+    /// 1560 W at 120 V is 13 A. On a twist outlet with both legs, watts do not say how many amps one leg had.
+    #[test]
+    fn watts_are_amps_where_an_outlet_has_one_leg() {
+        let (at, amps) = (id("front"), Current::from_milliamps(13_000));
+        assert_eq!(understood("front tripped at 1560 W"), Ok(Seen::Tripped { at, amps }));
+        let mut two = plan();
+        let twist = two.outlet_mut("twist").expect("an outlet");
+        twist.shape = crate::tables::shape::Receptacle::named("L14-30R").expect("a shape");
+        assert_eq!(said(&two, "twist tripped at 1560 W", &Words::english()), Err(Unclear::NoAmps(id("twist"))));
     }
 
     #[test]

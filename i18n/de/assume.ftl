@@ -83,7 +83,7 @@ assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit
 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Kaufen Sie eines, auf dessen Packung all das steht: { $list }.
-buy-another = Nehmen Sie etwas anderes: Selbst das beste dieser Art ist hier eine Gefahr.
+buy-another = Nicht so kaufen, wie es im Plan steht: So ist es hier eine Gefahr.
 buy-plug = Stecker { $value }
 buy-inlet = Einspeisung { $value } (wo der Strom hineingeht)
 buy-ends = Ende { $value }

@@ -17,6 +17,7 @@ cli-status-done = fertig
 cli-status-clear = nichts Schlimmeres als „Vorsicht“
 cli-status-warning = eine Warnung, und keine Gefahr
 cli-status-danger = eine Gefahr
+cli-status-danger-or-lost = eine Gefahr, oder etwas Nötiges hat keine Steckdose
 cli-status-yes = ja
 cli-status-no = nein
 cli-status-right = nichts ist falsch

@@ -84,7 +84,7 @@ assume-rated-on = On propane a generator gives about a tenth less than on gasoli
 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Buy one with all of this on the package: { $list }.
-buy-another = Choose another kind: even the best of this kind is a danger here.
+buy-another = Do not buy it as the plan has it: like that, it is a danger here.
 buy-plug = plug { $value }
 buy-inlet = inlet { $value } (where power goes in)
 buy-ends = outlet end { $value }

@@ -15,6 +15,7 @@ cli-status-done = done
 cli-status-clear = nothing is worse than a caution
 cli-status-warning = a warning, and no danger
 cli-status-danger = a danger
+cli-status-danger-or-lost = a danger, or something that you need has no outlet
 cli-status-yes = yes
 cli-status-no = no
 cli-status-right = nothing is wrong

@@ -84,7 +84,7 @@ assume-rated-on = Con propano, un generador da cerca de una décima parte menos 
 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Compre uno con todo esto en el paquete: { $list }.
-buy-another = Elija otro tipo: hasta lo mejor de este tipo es un peligro aquí.
+buy-another = No lo compre tal como está en el plan: así es un peligro aquí.
 buy-plug = clavija { $value }
 buy-inlet = entrada { $value } (por donde llega la corriente)
 buy-ends = extremo { $value }

@@ -17,6 +17,7 @@ cli-status-done = hecho
 cli-status-clear = nada es peor que una precaución
 cli-status-warning = una advertencia, y ningún peligro
 cli-status-danger = un peligro
+cli-status-danger-or-lost = un peligro, o algo necesario no tiene { -receptacle }
 cli-status-yes = sí
 cli-status-no = no
 cli-status-right = nada está mal

@@ -84,7 +84,7 @@ look-clears-warnings = { $warnings ->
 
 # What is not bought yet: $list is what has to be on its package, from the messages below.
 look-buy = Achetez-en un avec tout ceci sur l’emballage : { $list }.
-buy-another = Choisissez autre chose : même le meilleur de ce genre est un danger ici.
+buy-another = Ne l’achetez pas tel que dans le plan : ainsi, c’est un danger ici.
 buy-plug = fiche { $value }
 buy-inlet = entrée { $value } (où le courant arrive)
 buy-ends = bout { $value }

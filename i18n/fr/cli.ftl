@@ -14,6 +14,7 @@ cli-status-done = c’est fait
 cli-status-clear = rien de pire qu’un point d’attention
 cli-status-warning = un avertissement, et aucun danger
 cli-status-danger = un danger
+cli-status-danger-or-lost = un danger, ou un appareil indispensable sans prise
 cli-status-yes = oui
 cli-status-no = non
 cli-status-right = rien n’est faux

@@ -311,7 +311,8 @@ pub(super) const EXAMPLES: [(&str, &[&str]); 13] = [
 /// Returns the exit statuses of a command with their message keys: its own, then those that any command can fail with.
 fn statuses(name: &str) -> impl Iterator<Item = (u8, &'static str)> {
     let well: &[(u8, &str)] = match name {
-        "check" | "learned" | "mend" => &[(0, "clear"), (1, "warning"), (2, "danger")],
+        "check" | "learned" => &[(0, "clear"), (1, "warning"), (2, "danger")],
+        "mend" => &[(0, "clear"), (1, "warning"), (2, "danger-or-lost")],
         "may" => &[(0, "yes"), (1, "no")],
         "words" => &[(0, "right"), (1, "wrong")],
         _ => &[(0, "done")],

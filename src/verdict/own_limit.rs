@@ -34,7 +34,8 @@ impl OwnLimit {
 /// is the worse case that the page of rule OVER001 describes.
 pub(crate) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
     let set = &plan.generator;
-    if set.inverter != Answer::Known(true) {
+    // One that is not bought yet may turn out larger.
+    if set.inverter != Answer::Known(true) || set.bought == Some(false) {
         return None;
     }
     // As marked, not derated. The electronics limit the current, not the engine: thin or hot air and another fuel stop
@@ -75,6 +76,7 @@ mod tests {
         // If the sustained power is unknown, it is taken for the peak.
         assert_eq!(own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]), Some((37_500, 37_500)));
         assert_eq!(own(&[("peak = \"4500 W\"", "")]), None);
+        assert_eq!(own(&[("peak = \"4500 W\"", "peak = \"4500 W\"\nbought = false")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = \"unknown\"")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = false")]), None);
     }

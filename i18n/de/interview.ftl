@@ -230,7 +230,7 @@ ask-outlet-list = Welche Steckdosen hat der Generator?
 pick-outlet-list-done = Das sind alle seine Steckdosen
 
 ask-outlets-places = Wie sind die ähnlichen Steckdosen angeordnet?
-    .why = Etiketten und Karte sagen dann links und rechts, nicht 1 und 2.
+    .why = So steht es dann auf Etiketten und Karte.
     .help = Nebeneinander heißen sie links und rechts, übereinander oben und unten. Bei Nummern wählen Sie beim Aufkleben der Etiketten, welche die 1 ist.
     .row = Ähnliche Steckdosen
 pick-outlets-places-across = { pick-out-places-across }

@@ -20,7 +20,7 @@ FUEL002 = Sparks can set the dry ground on fire
     .why = Sparks leave the exhaust, and a hot muffler lights grass that touches it. During a fire ban, engines might be forbidden.
     .fix-arrester = Ask the campground host or a ranger if there is a fire ban, and if generators may run. Put the generator on bare soil or rock, { $clear } clear on all sides, with water or an extinguisher there. See in its manual if the exhaust has an approved spark arrester.
 
-FUEL003 = You will burn more than one tank a day
+FUEL003 = You burn more than one tank a day
     .why = { $fix ->
         [store-propane] A full tank is 100%, and this plan burns { $burns } each day: you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
        *[other] A full tank is 100%, and this plan burns { $burns } each day: you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.

@@ -239,7 +239,7 @@ ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
 pick-outlet-list-done = No tiene más
 
 ask-outlets-places = ¿Cómo están dispuestos los que se parecen?
-    .why = Así las etiquetas y la tarjeta dicen izquierda y derecha, no 1 y 2.
+    .why = Así aparecen en las etiquetas y en la tarjeta.
     .help = Si están uno junto al otro, se llaman izquierda y derecha. Si uno está encima del otro, arriba y abajo. Con números, usted elige cuál es el 1 al pegar las etiquetas.
     .row = Los que se parecen
 pick-outlets-places-across = { pick-out-places-across }

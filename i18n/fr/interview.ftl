@@ -271,7 +271,7 @@ ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
 pick-outlet-list-done = Ce sont toutes ses prises
 
 ask-outlets-places = Comment sont disposées les prises semblables ?
-    .why = Étiquettes et carte diront gauche et droite, et non 1 et 2.
+    .why = Les étiquettes et la carte le diront ainsi.
     .help = Côte à côte, elles s’appellent gauche et droite. L’une au-dessus de l’autre, haut et bas. Avec des numéros, vous choisissez laquelle est la 1 en collant les étiquettes.
     .row = Prises semblables
 pick-outlets-places-across = { pick-out-places-across }

@@ -322,7 +322,8 @@ mod tests {
         // A typed match is not marked until Enter, and the first Esc clears it.
         assert_eq!(marked("kettle esc enter"), answer("that is all"));
         assert_eq!(marked("kettle esc esc"), Some(Input::Back));
-        assert_eq!(marked("ket ?"), Some(Input::Explain));
+        // Help takes Enter, as where an answer is typed.
+        assert_eq!(marked("? enter"), Some(Input::Explain));
         let many = "right ".repeat(40);
         assert_eq!(marked(&format!("down {many}tab enter")), answer("12 × kettle"));
     }

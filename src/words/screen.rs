@@ -42,7 +42,7 @@ impl Words {
         if report.findings.is_empty() {
             paragraph(&mut out, "", &self.text("check-none"), width);
         }
-        for trouble in report.figures.troubles.iter() {
+        for trouble in &report.figures.troubles {
             self.one_trouble(&mut out, report, trouble, width);
         }
         let last = report.figures.troubles.iter().last();

@@ -507,7 +507,7 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     let output = tallywatt(&["mend", "weekend.toml", "--into", "new.toml"], dir.path());
     let said = text(&output.stdout);
     let words = said.split_whitespace().collect::<Vec<_>>().join(" ");
-    assert!(words.contains("With all of it done no dangers"), "{said}");
+    assert!(words.contains("After these steps no dangers"), "{said}");
     // A wish without an outlet is named.
     assert!(words.contains("No outlet for Fan every outlet"), "{said}");
     assert!(said.contains("new.toml"), "{said}");

@@ -191,8 +191,8 @@ fn warned(context: &Context<'_>) -> Vec<String> {
         of_device.any(|it| report.figures.load(id).is_some_and(|load| it.about.contains(&load.of)))
     };
     let life: Vec<Id> = context.lives(true).iter().filter(needs_battery).cloned().collect();
-    let names = context.words.set_quoted(report, &life);
-    let battery = (!life.is_empty()).then(|| context.say("life-battery", &[("life", &names)]));
+    let devices = context.words.set_quoted(report, &life);
+    let battery = (!life.is_empty()).then(|| context.say("life-battery", &[("life", &devices)]));
     let starts = report
         .findings
         .iter()

@@ -71,16 +71,4 @@ mod tests {
         assert_eq!(signal(&[holder, no_box]), Some(Signal::Caution));
         assert_eq!(signal(&[no_cord, no_box]), None);
     }
-
-    /// A plug that is in a hot outlet now got as hot as one that the plan puts there.
-    #[test]
-    fn what_is_in_a_hot_outlet_now_is_not_used_elsewhere() {
-        let front = ("gfci = true # front", "gfci = true\nhot = true");
-        let kettle = crate::plan::Id::new("kettle").expect("an id");
-        for place in ["on = \"front\"", "now = \"front\""] {
-            let report = report(&[front, ("on = \"left\" # kettle", place)]);
-            let lost = report.figures.sharing.without_place(&kettle);
-            assert_eq!(lost.map(|it| it.reason), Some("hot"), "{place}");
-        }
-    }
 }

@@ -262,8 +262,11 @@ fn points(sheet: &Sheet<'_>) -> Vec<Point> {
     (0..lines.len()).map(point).collect()
 }
 
-/// Returns the assumptions, as value and sentence, that page 1 has room for, and the others.
-pub(super) fn assumptions(context: &Context<'_>) -> (Vec<(String, String)>, Vec<(String, String)>) {
+/// An assumption as value and sentence.
+type Assumed = (String, String);
+
+/// Returns the assumptions that page 1 has room for, and the others.
+pub(super) fn assumptions(context: &Context<'_>) -> (Vec<Assumed>, Vec<Assumed>) {
     let mut places = SHORT;
     let mut room = ROOM;
     context.words.assumptions(context.report, |_| true, false).into_iter().partition(|(_, text)| {

@@ -153,7 +153,7 @@ const GENERATOR: &[(&str, &str)] = &[
     ("or “bonded neutral”?", ""),
     ("Which outlets does the generator", "Regular T\r\t"),
     ("What voltage", "120 V only"),
-    ("joined by a kit?", ""),
+    ("linked by a parallel kit?", ""),
     ("a TEST and a RESET button?", ""),
 ];
 
@@ -997,7 +997,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
         ("“bonded neutral”?", ""),
         ("Which outlets does the generator", "Regular T\r\t"),
         ("What voltage", "120 V only"),
-        ("joined by a kit?", ""),
+        ("linked by a parallel kit?", ""),
         ("TEST and a RESET", "All of"),
         ("What will you plug in?", "phone\r\t"),
         ("How wet", ""),

@@ -210,7 +210,7 @@ ask-generator-inverter = Is it an inverter generator?
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
-ask-generator-sets = One generator, or two linked by a parallel kit?
+ask-generator-sets = One generator, or two linked by a kit?
     .why = Joined (in parallel), two share the work. Not joined: a plan for each.
     .help =
         Only some inverter generators can be joined, and only by the kit that their manufacturer sells for them.

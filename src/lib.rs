@@ -48,6 +48,7 @@ pub mod judge;
 pub mod learned;
 pub mod loads;
 pub mod mend;
+pub mod nearest;
 pub mod plan;
 pub mod print;
 pub mod quantity;

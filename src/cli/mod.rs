@@ -124,6 +124,7 @@ fn say(text: &str, words: &Words) -> Result<(), Failure> {
 fn width() -> usize {
     textwrap::termwidth().clamp(36, 92)
 }
+
 /// Returns the candidate most similar to `text`, the first of equals, or `None` if none is similar enough.
 fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Option<&'c str> {
     const ALIKE: f64 = 0.5;
@@ -131,11 +132,9 @@ fn nearest<'c>(text: &str, candidates: impl IntoIterator<Item = &'c str>) -> Opt
     let likeness = |candidate: &str| {
         let candidate = candidate.to_lowercase();
         let part = wanted.chars().count() > 2 && candidate.contains(&wanted);
-        if part { 1.0 } else { strsim::normalized_damerau_levenshtein(&wanted, &candidate) }
+        if part { 1.0 } else { tallywatt::nearest::likeness(&wanted, &candidate) }
     };
-    let all = candidates.into_iter().map(|candidate| (likeness(candidate), candidate));
-    let alike = all.filter(|(likeness, _)| *likeness >= ALIKE);
-    alike.reduce(|best, next| if next.0 > best.0 { next } else { best }).map(|(_, nearest)| nearest)
+    tallywatt::nearest::nearest(candidates, ALIKE, likeness)
 }
 
 /// Formats a command as a user types it, with quotation marks around words that need them.

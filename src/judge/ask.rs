@@ -10,6 +10,7 @@ use serde::Serialize;
 
 use crate::judge::unknowns;
 use crate::loads::{LoadUnit, units};
+use crate::nearest::{likeness, nearest};
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::{Assumption, Finding, Report, Signal, Trouble, leg_names};
@@ -172,16 +173,9 @@ pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
     if let (Some(only), 1) = (entries.first(), entries.len()) {
         return Ok(pick(&|load| load.of == **only));
     }
-    let nearest = loads
-        .iter()
-        .flat_map(|load| [load.of.as_str(), load.name.as_str()])
-        .map(|text| (strsim::normalized_damerau_levenshtein(&wanted, &text.to_lowercase()), text))
-        .filter(|(likeness, _)| *likeness >= NEAR)
-        // The first of equals.
-        .rev()
-        .max_by(|a, b| a.0.total_cmp(&b.0))
-        .map(|(_, text)| text.to_owned());
-    Err(NoSuchLoad { asked: asked.to_owned(), nearest })
+    let names = loads.iter().flat_map(|load| [load.of.as_str(), load.name.as_str()]);
+    let nearest = nearest(names, NEAR, |name| likeness(&wanted, &name.to_lowercase()));
+    Err(NoSuchLoad { asked: asked.to_owned(), nearest: nearest.map(str::to_owned) })
 }
 
 /// Answers whether `wanted` may be switched on while `running` is on. `report` is the plan's own. Ids that are no load

@@ -10,11 +10,13 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
 use std::fs::{self, File};
+use std::hash::Hasher as _;
 use std::io::{self, ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
 use std::thread;
 use std::time::{Duration, SystemTime};
 
+use fnv::FnvHasher;
 use tempfile::{Builder, NamedTempFile, TempPath};
 
 use super::Id;
@@ -443,11 +445,12 @@ impl Written {
     }
 }
 
-/// Returns a checksum that detects a user's changes and is the same in every build: the 64-bit Fowler-Noll-Vo hash
-/// FNV-1a, and the number of bytes.
+/// Returns a checksum that detects a user's changes and is the same in every build: the 64-bit FNV-1a hash, and the
+/// number of bytes.
 fn sum(bytes: &[u8]) -> String {
-    let step = |hash: u64, byte: &u8| (hash ^ u64::from(*byte)).wrapping_mul(0x0100_0000_01b3);
-    format!("{:016x}-{}", bytes.iter().fold(0xcbf2_9ce4_8422_2325, step), bytes.len())
+    let mut hash = FnvHasher::default();
+    hash.write(bytes);
+    format!("{:016x}-{}", hash.finish(), bytes.len())
 }
 
 /// Returns the path of a file directly in a folder.

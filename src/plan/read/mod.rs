@@ -15,6 +15,7 @@ use std::ops::Range;
 use toml::de::DeTable;
 
 use super::{FORMAT, Plan};
+use crate::nearest;
 use fields::Sink;
 pub(crate) use fields::{Field, Fields, missing, not_unknown};
 pub use places::lines;
@@ -156,20 +157,10 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
     // A different number is a different thing, no matter how similar the rest is: 230 V is not a typo for 120 V.
     let digits = |text: &str| -> String { text.chars().filter(char::is_ascii_digit).collect() };
     let number = digits(text);
-    candidates
-        .filter(|candidate| digits(candidate) == number)
-        .map(|candidate| {
-            let likeness = if meant == Some(candidate) {
-                1.0
-            } else {
-                strsim::normalized_damerau_levenshtein(&wanted, &squeeze(candidate))
-            };
-            (likeness, candidate)
-        })
-        .filter(|(likeness, _)| *likeness >= ALIKE)
-        // Ties go to the first, so that the answer is always the same.
-        .reduce(|best, next| if next.0 > best.0 { next } else { best })
-        .map(|(_, candidate)| candidate)
+    let likeness = |candidate: &str| {
+        if meant == Some(candidate) { 1.0 } else { nearest::likeness(&wanted, &squeeze(candidate)) }
+    };
+    nearest::nearest(candidates.filter(|candidate| digits(candidate) == number), ALIKE, likeness)
 }
 
 #[cfg(test)]

@@ -397,23 +397,26 @@ impl Tree<'_> {
         Row { kind, id: id.to_string(), rails: rails.to_vec(), stopped: stop.is_some(), stop, only, ..Row::default() }
     }
 
-    fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
+    fn with_limit(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
         let report = context.report;
-        let draws = |limit: &&Limit| report.usable(&limit.id) && !report.only_bonding_plug(&limit.id);
-        if let Some(limit) = limit.filter(draws) {
+        let draws = report.usable(id) && !report.only_bonding_plug(id);
+        if let Some(limit) = context.limit(id).filter(|_| draws) {
             row.unwatched = self.unwatched(&limit.into());
             if limit.legs.len() == 1 {
                 row.facts.extend(leg(context, limit));
             }
             let long = limit.continuous_amps;
-            if context.report.idle(&limit.id) {
+            if report.idle(id) {
                 // In the facts, since a figure in the column would invite use.
                 row.facts.push(context.amps_on(long, limit.legs));
             } else {
                 self.amps(&mut row, long, limit.short_amps, limit.legs);
             }
             row.facts.extend(self.gfci(limit));
+            // Nameplates give watts, so an outlet that takes appliances gives them too.
+            let free = context.plan.gear().all(|it| it.from != Some(id));
+            row.watts = (free && row.long.is_some() && self.large()).then(|| context.capacity(limit.continuous_watts));
         }
         row
     }
@@ -450,13 +453,6 @@ impl Tree<'_> {
         row.facts.extend(both);
     }
 
-    /// Adds watts to the row of an outlet that takes appliances, since nameplates give watts.
-    fn in_watts(&self, row: Row, limit: Option<&Limit>) -> Row {
-        let free = |limit: &&Limit| self.context.plan.gear().all(|it| it.from != Some(&limit.id));
-        let shown = limit.filter(|_| row.long.is_some() && self.large()).filter(free);
-        Row { watts: shown.map(|limit| self.context.capacity(limit.continuous_watts)), ..row }
-    }
-
     fn loads(&self, id: &Id) -> Vec<String> {
         // If only some things may be plugged in, the row names them already.
         let verdict = self.context.report.verdict(id);
@@ -470,8 +466,7 @@ impl Tree<'_> {
         row.face = Some(outlet.shape.to_string());
         row.facts = self.small(outlet.shape.to_string());
         row.loads = self.loads(&outlet.id);
-        let limit = self.context.limit(&outlet.id);
-        rows.push(self.in_watts(self.with_limit(row, limit), limit));
+        rows.push(self.with_limit(row, &outlet.id));
         self.fed(&outlet.id, rails, rows);
     }
 
@@ -496,8 +491,7 @@ impl Tree<'_> {
         if let [end] = cord.ends() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
-            let limit = self.context.limit(&cord.id);
-            rows.push(self.in_watts(self.with_limit(row, limit), limit));
+            rows.push(self.with_limit(row, &cord.id));
             self.fed(&cord.id, rails, rows);
             return;
         }
@@ -509,8 +503,7 @@ impl Tree<'_> {
             row.face = Some(end.to_string());
             row.facts = self.small(end.to_string());
             row.loads = self.loads(&id);
-            let limit = self.context.limit(&id);
-            rows.push(self.in_watts(self.with_limit(row, limit), limit));
+            rows.push(self.with_limit(row, &id));
             self.fed(&id, &below, rows);
         }
     }

@@ -69,7 +69,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
     let figures = &report.figures;
     let mut dangers = Vec::new();
     let mut others: Vec<(&'static str, Caution)> = Vec::new();
-    for trouble in &report.figures.troubles {
+    for trouble in &figures.troubles {
         let (Some(lead), Some(text)) = (report.findings_of(trouble).next(), context.words.trouble(report, trouble))
         else {
             continue;

@@ -14,8 +14,10 @@ mod worksheet;
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;
+use std::hash::Hasher as _;
 
 use fluent_bundle::FluentValue;
+use fnv::FnvHasher;
 use serde::Serialize;
 use unicode_width::UnicodeWidthChar as _;
 
@@ -265,11 +267,12 @@ fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
 
 /// Returns a code of five digits for this content. Digits spell nothing in any language.
 fn code(said: &[&serde_json::Value]) -> String {
-    // FNV-1a (Fowler, Noll and Vo), 64 bits: the same in every build.
-    let bytes = said.iter().flat_map(|value| value.to_string().into_bytes());
-    let hash =
-        bytes.fold(0xcbf2_9ce4_8422_2325, |hash: u64, byte| (hash ^ u64::from(byte)).wrapping_mul(0x0100_0000_01b3));
-    format!("{:05}", hash % 100_000)
+    // FNV-1a is the same in every build.
+    let mut hash = FnvHasher::default();
+    for value in said {
+        hash.write(value.to_string().as_bytes());
+    }
+    format!("{:05}", hash.finish() % 100_000)
 }
 
 /// What every document has.
@@ -463,30 +466,24 @@ impl<'a> Context<'a> {
         let verdict = self.report.verdict(id)?;
         let names = self.load_names(&verdict.loads);
         let hidden = names.len().saturating_sub(most);
-        let names = names[..names.len() - hidden].join(", ");
+        let mut names = names[..names.len() - hidden].join(", ");
         if names.is_empty() {
-            None
-        } else if hidden > 0 {
-            let names = self.say("plugs-more", &[("loads", &names), ("count", &hidden.to_string())]);
-            Some(if !verdict.not_together.is_empty() {
-                self.say("not-all-at-once", &[("loads", &names)])
-            } else if verdict.one_at_a_time {
-                self.say("one-at-a-time", &[("loads", &names)])
-            } else {
-                names
-            })
-        } else if matches!(&*verdict.not_together, [set] if set.len() == verdict.loads.len()) {
-            Some(self.say("not-all-at-once", &[("loads", &names)]))
-        } else if !verdict.not_together.is_empty() {
-            let sets = verdict.not_together.iter();
-            let sets: Vec<String> = sets.map(|set| self.words.one_set(self.report, set)).collect();
-            let sets = sets.join("; ");
-            Some(self.say("not-together", &[("loads", &names), ("sets", &sets)]))
-        } else if verdict.one_at_a_time {
-            Some(self.say("one-at-a-time", &[("loads", &names)]))
-        } else {
-            Some(names)
+            return None;
         }
+        if hidden > 0 {
+            names = self.say("plugs-more", &[("loads", &names), ("count", &hidden.to_string())]);
+        }
+        // With some loads hidden, sets would name loads that the list does not.
+        let whole = |sets: &[Vec<Id>]| matches!(sets, [set] if set.len() == verdict.loads.len());
+        Some(match &*verdict.not_together {
+            [] if verdict.one_at_a_time => self.say("one-at-a-time", &[("loads", &names)]),
+            [] => names,
+            sets if hidden > 0 || whole(sets) => self.say("not-all-at-once", &[("loads", &names)]),
+            sets => {
+                let sets: Vec<String> = sets.iter().map(|set| self.words.one_set(self.report, set)).collect();
+                self.say("not-together", &[("loads", &names), ("sets", &sets.join("; "))])
+            }
+        })
     }
 
     /// Returns what is plugged in at a receptacle for a label without room for all of it: shorter and shorter lists,

@@ -296,17 +296,7 @@ fn emergencies_stay_on_one_leaf() {
 
 /// Returns the text of each page of a card as drawn.
 fn pages(text: &str, card: CardSize) -> Vec<String> {
-    let (plan, report) = demo(text);
-    let options = Options { card, only: vec![Document::Card], ..Options::default() };
-    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
-    let paged = typeset(Document::Card, data[0].1.clone(), &options).expect("typeset");
-    let of_page = |page: &typst_layout::Page| {
-        let mut found = Vec::new();
-        super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
-        let words: Vec<String> = found.into_iter().map(|(_, _, _, text)| text.replace('\u{a0}', " ")).collect();
-        words.join(" ").split_whitespace().collect::<Vec<_>>().join(" ")
-    };
-    paged.pages().iter().map(of_page).collect()
+    super::legible::pages(text, Document::Card, &Options { card, ..Options::default() })
 }
 
 /// Side 1 gives the first thing to do when the alarm sounds, and says where the rest is.

@@ -260,6 +260,21 @@ pub(super) fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64
     }
 }
 
+/// Returns the words on each page of a document as drawn.
+pub(super) fn pages(text: &str, document: Document, options: &Options) -> Vec<String> {
+    let (plan, report) = demo(text);
+    let options = Options { only: vec![document], ..options.clone() };
+    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+    let paged = typeset(document, data[0].1.clone(), &options).expect("typeset");
+    let of_page = |page: &typst_layout::Page| {
+        let mut found = Vec::new();
+        drawn(&page.frame, (0.0, 0.0), &mut found);
+        let words: Vec<String> = found.into_iter().map(|(_, _, _, text)| text.replace('\u{a0}', " ")).collect();
+        words.join(" ").split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    paged.pages().iter().map(of_page).collect()
+}
+
 /// Returns all texts on a page after checking that none overlaps another.
 fn apart(frame: &Frame, what: &str) -> Vec<String> {
     let mut found = Vec::new();

@@ -15,13 +15,9 @@ fn questions(text: &str) -> Vec<Vec<String>> {
     lines.map(of_line).collect()
 }
 
-/// Returns the number of pages of the sheet.
-fn pages(text: &str) -> usize {
-    let (plan, report) = demo(text);
-    let options = Options { only: vec![Document::Look], ..Options::default() };
-    let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
-    let paged = typeset(Document::Look, data[0].1.clone(), &options).expect("typeset");
-    paged.pages().len()
+/// Returns the words on each page of the sheet.
+fn pages(text: &str) -> Vec<String> {
+    super::legible::pages(text, Document::Look, &Options::default())
 }
 
 /// What is not bought yet is under a heading of its own. Nothing is if all of it is bought.
@@ -31,16 +27,7 @@ fn what_to_buy_has_a_heading() {
         let wire = format!("wire = \"unknown\"\n{bought}");
         let text = crate::plan::demo::WEEKEND.replacen("wire = \"10 AWG\"", &wire, 1);
         assert_ne!(text, crate::plan::demo::WEEKEND);
-        let (plan, report) = demo(&text);
-        let options = Options { only: vec![Document::Look], ..Options::default() };
-        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
-        let paged = typeset(Document::Look, data[0].1.clone(), &options).expect("typeset");
-        let mut found = Vec::new();
-        for page in paged.pages() {
-            super::legible::drawn(&page.frame, (0.0, 0.0), &mut found);
-        }
-        let words: Vec<String> = found.into_iter().map(|(_, _, _, text)| text.replace('\u{a0}', " ")).collect();
-        words.concat().contains("Not bought yet")
+        pages(&text).concat().contains("Not bought yet")
     };
     assert!(headed("bought = false"));
     assert!(!headed("bought = true"));
@@ -141,7 +128,7 @@ fn the_lent_box_is_looked_at_on_one_page() {
     let (_, report) = demo(&before);
     assert!(report.count(Signal::Danger) > 0);
     assert!((1..=6).contains(&report.figures.looks.len()));
-    assert_eq!(pages(&before), 1);
+    assert_eq!(pages(&before).len(), 1);
     assert_eq!(demo(looked).1.count(Signal::Danger), 0);
 }
 

@@ -227,7 +227,8 @@ pub fn understand(
     let millivolts = plan.region.line_to_neutral().millivolts();
     let of_watts = figures(&words, |text| {
         let watts = Power::parse(&typed(text)?, Round::Down).ok()?;
-        bounds::TRIPS_AT.read(&format!("{} mA", watts.milliwatts() * 1000 / millivolts)).ok()
+        Some(Current::from_milliamps(watts.milliwatts() * 1000 / millivolts))
+            .filter(|amps| bounds::TRIPS_AT.hold(*amps))
     });
     let of_watts = of_watts.into_iter().filter(|_| tripped && part.as_ref().is_ok_and(one_leg));
     let amps: Vec<Current> = amps.into_iter().chain(of_watts).collect();

@@ -74,11 +74,10 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
-    let looks = looks::looks(plan, &report, |answered, fields| {
+    report.figures.looks = looks::looks(plan, &report, |answered, fields| {
         let changes = Changes::of_all(fields);
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
-    report.figures.looks = looks;
     // A label says of each outlet on an unknown leg that its leg is unknown.
     let told = report.figures.assumed.iter();
     let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));

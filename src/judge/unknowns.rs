@@ -72,7 +72,7 @@ pub(super) struct Changes {
 
 impl Changes {
     /// Everything.
-    pub(super) const ALL: Self = Self { supply: true, loads: true };
+    const ALL: Self = Self { supply: true, loads: true };
 
     /// Returns what answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {

@@ -459,6 +459,11 @@ impl Look {
     pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
         Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
     }
+
+    /// Whether to buy another kind of thing, since this one is a danger even as the best of its kind.
+    pub(crate) fn wrong_anyway(&self) -> bool {
+        self.buy.iter().any(|it| it.key == Property::ANOTHER)
+    }
 }
 
 /// Something that a package must say.
@@ -468,6 +473,11 @@ pub struct Property {
     pub key: &'static str,
     /// The value required, or better.
     pub value: Value,
+}
+
+impl Property {
+    /// The key of [`Look::wrong_anyway`]. It is alone in its list.
+    pub(crate) const ANOTHER: &str = "another";
 }
 
 /// A thing to do next.

@@ -714,8 +714,8 @@ impl Words {
             self.with(&format!("buy-{}", it.key), value)
         };
         let list: Vec<String> = look.buy.iter().map(property).collect();
-        let another = look.buy.iter().any(|it| it.key == "another");
-        let ask = if another { list.concat() } else { self.with("look-buy", [("list", list.join("; ").into())]) };
+        let ask =
+            if look.wrong_anyway() { list.concat() } else { self.with("look-buy", [("list", list.join("; ").into())]) };
         LookText { what, ask, clears: self.clears(look) }
     }
 

@@ -45,7 +45,7 @@ impl Words {
         for trouble in &report.figures.troubles {
             self.one_trouble(&mut out, report, trouble, width);
         }
-        let last = report.figures.troubles.iter().last();
+        let last = report.figures.troubles.last();
         if last.is_some_and(|trouble| trouble.signal == Signal::Notice) {
             out.push('\n');
         }
@@ -112,13 +112,13 @@ impl Words {
             let looked_at = |field: &String| figures.looks.iter().any(|it| it.fields.contains(field));
             lead.is_some_and(|lead| lead.rests_on.iter().any(|it| looked_at(&it.field)))
         };
-        let troubles: Vec<(usize, &Trouble)> = figures.troubles.iter().enumerate().collect();
+        let troubles = &figures.troubles;
         if !troubles.is_empty() {
             paragraph(&mut out, "", &self.text("check-found"), width);
-            if troubles.iter().any(|(_, trouble)| rests(trouble)) {
+            if troubles.iter().any(rests) {
                 paragraph(&mut out, "", &self.text("check-guessed"), width);
             }
-            for (at, trouble) in troubles {
+            for (at, trouble) in troubles.iter().enumerate() {
                 let told = rests(trouble) || figures.next.contains(&Next::Trouble(at));
                 self.short_trouble(&mut out, report, trouble, !told, width);
             }

@@ -99,11 +99,14 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
     for look in &packages {
         take(&mut listed, &bought, look.at.as_ref());
     }
+    // Nobody should buy what is a danger even as the best of its kind.
+    let mut wrong = judge(&bought).findings;
+    wrong.retain(|it| it.signal == Signal::Danger);
     for to_buy in &things {
         let at = thing(&format!("{to_buy}.bought"));
         if let Some(look) = packages.iter_mut().find(|it| it.at == at) {
-            if is_wrong_anyway(&bought, look.at.as_ref()) {
-                look.buy = vec![Property { key: "another", value: Value::yes_no(true) }];
+            if at.is_some_and(|id| wrong.iter().any(|it| it.about.contains(&id))) {
+                look.buy = vec![Property { key: Property::ANOTHER, value: Value::yes_no(true) }];
                 continue;
             }
             look.buy = properties(plan, &bought, to_buy);
@@ -119,7 +122,7 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
     let mut then = seen;
     let mut left = vec![Wrong::of(&then)];
     for look in &packages {
-        if look.buy.iter().all(|it| it.key != "another") {
+        if !look.wrong_anyway() {
             take(&mut then, &bought, look.at.as_ref());
         }
         left.push(Wrong::of(&then));
@@ -136,12 +139,6 @@ pub(super) fn purchases(plan: &Plan, report: &Report, looks: &[Look], mut packag
         look.warnings = pair[0].warnings - pair[1].warnings;
     }
     packages
-}
-
-/// Whether a thing is a danger even as the best of its kind: nobody should buy such a thing.
-fn is_wrong_anyway(bought: &Plan, thing: Option<&Id>) -> bool {
-    let dangers = judge(bought).findings.into_iter().filter(|it| it.signal == Signal::Danger);
-    thing.is_some_and(|id| dangers.into_iter().any(|it| it.about.contains(id)))
 }
 
 /// Whether the length of this cord is still open.

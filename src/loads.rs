@@ -370,7 +370,7 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
 /// wrong (rule POWER009).
 fn barred(plan: &Plan, load: &Load) -> Option<&'static str> {
     let felt_hot = |at: &Id| plan.outlets().any(|it| it.id == *at && it.hot == Some(true));
-    let in_hot = || load.on.as_ref().is_some_and(felt_hot);
+    let in_hot = || load.plugged_into().is_some_and(felt_hot);
     if load.hot.unwrap_or_else(in_hot) { Some("hot") } else { exceeds_its_plug(load).then_some("impossible") }
 }
 

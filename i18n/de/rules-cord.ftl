@@ -90,4 +90,5 @@ CORD009 = { $fix ->
     .fix-cord = Stecken Sie { $first } aus, und benutzen Sie es nicht mehr: Nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
     .fix-box = Stecken Sie { $first } aus, und benutzen Sie den Kasten nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
+    .fix-outlet-in-use = Stecken Sie aus: { $plugged }. Benutzen Sie { $first } nicht, und auch keinen Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
     .fix-load = Stecken Sie { $first } aus, und benutzen Sie es nicht. Lassen Sie es prüfen, oder nehmen Sie ein anderes Gerät. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.

@@ -90,4 +90,5 @@ CORD009 = { $fix ->
     .fix-cord = Unplug { $first }, and do not use it again: use another cord. If a plug or outlet it touched is brown, soft or loose, do not use that either.
     .fix-box = Unplug { $first }, and do not use it. Have a licensed electrician look at it.
     .fix-outlet = Do not use { $first }, or the plug that was in it. Have a licensed electrician look at it.
+    .fix-outlet-in-use = Unplug { $plugged }. Do not use { $first }, or any plug that was in it. Have a licensed electrician look at it.
     .fix-load = Unplug { $first }, and do not use it. Have it looked at, or use another. If the outlet it was in is brown, soft or loose, do not use that either.

@@ -90,4 +90,5 @@ CORD009 = { $fix ->
     .fix-cord = Desenchufe { $first } y no lo use más: use otro cable. Si una clavija o un { -receptacle } que tocó está marrón, blando o flojo, tampoco lo use.
     .fix-box = Desenchufe { $first } y no lo use. Haga que lo revise un { -electrician }.
     .fix-outlet = No use { $first } ni la clavija que estaba en él. Haga que lo revise un { -electrician }.
+    .fix-outlet-in-use = Desenchufe { $plugged }. No use { $first } ni ninguna clavija que estaba en él. Haga que lo revise un { -electrician }.
     .fix-load = Desenchufe { $first } y no lo use. Hágalo revisar o use otro. Si el { -receptacle } donde estaba está marrón, blando o flojo, tampoco lo use.

@@ -90,4 +90,5 @@ CORD009 = { $fix ->
     .fix-cord = Débranchez { $first } et ne vous en servez plus : prenez une autre rallonge. Si une fiche ou une prise qui y touchait est brunie, molle ou lâche, ne vous en servez pas non plus.
     .fix-box = Débranchez { $first } et ne vous en servez pas. Faites-le vérifier par un { -electrician }.
     .fix-outlet = Ne vous servez pas de { $first }, ni de la fiche qui y était. Faites vérifier le tout par un { -electrician }.
+    .fix-outlet-in-use = Débranchez { $plugged }. Ne vous servez pas de { $first }, ni d’aucune fiche qui y était. Faites vérifier le tout par un { -electrician }.
     .fix-load = Débranchez { $first } et ne vous en servez pas. Faites examiner cet appareil, ou prenez-en un autre. Si sa prise est brunie, molle ou lâche, ne vous en servez pas non plus.

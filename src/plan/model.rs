@@ -995,7 +995,7 @@ impl Plan {
             return Vec::new();
         }
         let gear = self.gear().map(|it| (it.id, it.from, it.hot));
-        let loads = self.loads.iter().map(|it| (&it.id, it.on.as_ref(), it.hot));
+        let loads = self.loads.iter().map(|it| (&it.id, it.plugged_into(), it.hot));
         let there = gear.chain(loads).filter_map(|(id, at, said)| Some((id, at?, said)));
         let there = there.filter(|(_, at, said)| said.is_none() && hot.contains(at));
         there.map(|(id, at, _)| (id.clone(), at.clone())).collect()

@@ -93,7 +93,7 @@ fn reached(text: &str) -> BTreeSet<String> {
 /// The rooms of the core from the bottom up. Each may use itself and those below it. Two in a row use each other: a
 /// table says what a plan may contain, and a plan contains what tables list.
 const LADDER: &[&[&str]] = &[
-    &["quantity"],
+    &["quantity", "nearest"],
     &["tables", "plan"],
     &["value"],
     &["supply"],

@@ -261,15 +261,15 @@ fn apart(context: &Context<'_>) -> Option<Label> {
     Some(forbidden(context, told, id, stop))
 }
 
-/// Returns a label for each load that is kept unplugged because it got hot or gave a shock.
+/// Returns a label for each load that is kept unplugged because it or its outlet got hot or gave a shock.
 fn hot_loads(context: &Context<'_>) -> Vec<Label> {
-    let findings = context.report.findings.iter();
-    let hot = findings.filter(|it| (it.code, it.fix.key) == ("CORD009", "load"));
-    let labels = hot.filter_map(|told| {
-        let mut loads = context.plan.loads.iter();
-        let load = loads.find(|load| told.about.contains(&load.id))?;
-        let stop = ["do-not-use"; 2].map(|key| context.say(key, &[]));
-        Some(forbidden(context, told, &load.name, stop))
+    let hot = context.report.findings.iter().filter(|it| it.code == "CORD009");
+    let labels = hot.flat_map(|told| {
+        let loads = context.plan.loads.iter().filter(|load| told.about.contains(&load.id));
+        loads.map(|load| {
+            let stop = ["do-not-use"; 2].map(|key| context.say(key, &[]));
+            forbidden(context, told, &load.name, stop)
+        })
     });
     labels.collect()
 }

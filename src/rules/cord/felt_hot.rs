@@ -9,7 +9,7 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     worst: Signal::Danger,
     sources: &[cite::CPSC_CORDS],
-    fixes: &["cord", "box", "outlet", "load"],
+    fixes: &["cord", "box", "outlet", "outlet-in-use", "load"],
     check,
     #[cfg(test)]
     fires: &[
@@ -27,26 +27,36 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let plan = facts.plan;
-    let mut tell = |signal, id: &Id, fix| {
-        found.add(signal, vec![id.clone()], values([]), fix, values([]));
-    };
     for id in plan.felt_hot() {
-        let (used, fix) = match plan.gear_of(id) {
-            Some(gear) => (gear.from.is_some(), if plan.cord(id).is_some() { "cord" } else { "box" }),
-            None => (plan.takes(id), "outlet"),
-        };
         // If it is not in use, its label is enough to keep people from plugging in.
-        tell(if used { Signal::Danger } else { Signal::Caution }, id, fix);
+        let signal = |used| if used { Signal::Danger } else { Signal::Caution };
+        if let Some(gear) = plan.gear_of(id) {
+            let fix = if plan.cord(id).is_some() { "cord" } else { "box" };
+            found.add(signal(gear.from.is_some()), vec![id.clone()], values([]), fix, values([]));
+            continue;
+        }
+        let gear = plan.gear().filter(|it| it.from == Some(id)).map(|it| it.id);
+        let loads = plan.loads.iter().filter(|load| load.plugged_into() == Some(id));
+        // A plug got as hot as its outlet unless the plan says that it did not. That load runs nowhere.
+        let as_hot = loads.clone().filter(|load| load.hot.is_none()).map(|load| &load.id);
+        let about = std::iter::once(id).chain(as_hot).cloned().collect();
+        let plugged: Vec<Id> = gear.chain(loads.map(|load| &load.id)).cloned().collect();
+        if plugged.is_empty() {
+            found.add(signal(false), about, values([]), "outlet", values([]));
+        } else {
+            let plugged = values([("plugged", Value::Parts(plugged))]);
+            found.add(signal(true), about, values([]), "outlet-in-use", plugged);
+        }
     }
     for load in plan.loads.iter().filter(|load| load.hot == Some(true)) {
-        tell(Signal::Danger, &load.id, "load");
+        found.add(Signal::Danger, vec![load.id.clone()], values([]), "load", values([]));
     }
 }
 
 #[cfg(test)]
 mod tests {
     use crate::report::Signal;
-    use crate::rules::testing::report;
+    use crate::rules::testing::{id, report};
 
     /// A hot outlet in use is a danger, because what is in it has to come out. One that nobody uses is only a caution.
     #[test]
@@ -62,6 +72,9 @@ mod tests {
         assert_eq!(signal(&[front]), Some(Signal::Caution));
         let kettle = ("on = \"left\" # kettle", "on = \"front\"");
         assert_eq!(signal(&[front, kettle]), Some(Signal::Danger));
+        // What may leave it has to come out too.
+        let fan = ("on = \"left\" # kettle", "now = \"front\"");
+        assert_eq!(signal(&[front, fan]), Some(Signal::Danger));
         // The same for a cord or a box that is plugged into nothing.
         let cord = ("coiled = false # long", "coiled = false\nhot = true");
         let holder = ("bond = false", "bond = false\nhot = true");
@@ -70,5 +83,16 @@ mod tests {
         assert_eq!(signal(&[cord, no_cord]), Some(Signal::Caution));
         assert_eq!(signal(&[holder, no_box]), Some(Signal::Caution));
         assert_eq!(signal(&[no_cord, no_box]), None);
+    }
+
+    /// The plug of what is in a hot outlet got as hot, even if it may leave that outlet.
+    #[test]
+    fn what_is_in_a_hot_outlet_runs_nowhere() {
+        for key in ["on", "now"] {
+            let front = ("gfci = true # front", "gfci = true\nhot = true");
+            let report = report(&[front, ("on = \"left\" # kettle", &format!("{key} = \"front\""))]);
+            let lost = report.figures.sharing.without_place(&id("kettle")).expect("no place");
+            assert_eq!(lost.reason, "hot", "{key}");
+        }
     }
 }

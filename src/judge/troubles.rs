@@ -35,26 +35,49 @@ const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
     Deed { clears, also: &[], of: Of::All }
 }
 
+/// What the action clears within its own parts. `also` is cleared by no remedy of its own.
+const fn of_within(
+    clears: &'static [(&'static str, &'static str)],
+    also: &'static [(&'static str, &'static str)],
+) -> Deed {
+    Deed { clears, also, of: Of::Within }
+}
+
+/// Remedies of a cord: use another, or none.
+const OTHER_CORD: &[(&str, &str)] = &[
+    ("CORD001", "thicker"),
+    ("CORD001", "unwind-less"),
+    ("CORD001", "plug"),
+    ("CORD001", "tag"),
+    ("CORD002", "replace"),
+    ("CORD004", "replace"),
+    ("CORD005", "*"),
+    ("CORD006", "less"),
+    ("OVER001", "cord"),
+    ("OVER001", "thicker"),
+    ("OVER001", "splitter"),
+    ("OVER003", "*"),
+    ("VOLT001", "thicker"),
+    ("VOLT001", "range-b"),
+    ("VOLT001", "below-b"),
+    ("VOLT001", "start-alone"),
+];
+
+/// Remedies of a box or its outlets: use another, or none.
+const OTHER_BOX: &[(&str, &str)] = &[
+    ("OVER001", "receptacle"),
+    ("OVER001", "no-breaker"),
+    ("OVER001", "wiring"),
+    ("SHOCK004", "box"),
+    ("SHOCK005", "known"),
+    ("SHOCK006", "home-made"),
+    ("SHOCK013", "box"),
+];
+
 const DEEDS: &[Deed] = &[
     // Use another cord, or none.
-    of_part(&[
-        ("CORD001", "thicker"),
-        ("CORD001", "unwind-less"),
-        ("CORD001", "plug"),
-        ("CORD001", "tag"),
-        ("CORD002", "replace"),
-        ("CORD004", "replace"),
-        ("CORD005", "*"),
-        ("CORD006", "less"),
-        ("OVER001", "cord"),
-        ("OVER001", "thicker"),
-        ("OVER001", "splitter"),
-        ("OVER003", "*"),
-        ("VOLT001", "thicker"),
-        ("VOLT001", "range-b"),
-        ("VOLT001", "below-b"),
-        ("VOLT001", "start-alone"),
-    ]),
+    of_part(OTHER_CORD),
+    of_within(OTHER_CORD, &[("FIT004", "refused")]),
     // Use another cord with as many wires as it needs. It may be just as thin and unprotected.
     of_part(&[("SHOCK011", "leave"), ("CORD004", "replace")]),
     // Read the print on the cord.
@@ -65,17 +88,9 @@ const DEEDS: &[Deed] = &[
     of_all(&[("OVER003", "*")]),
     // Lay the cord out.
     of_part(&[("CORD003", "unwind"), ("CORD001", "unwind"), ("CORD006", "unwind")]),
-    // Use another box, or none.
-    of_part(&[
-        ("OVER001", "receptacle"),
-        ("OVER001", "no-breaker"),
-        ("OVER001", "wiring"),
-        ("SHOCK004", "box"),
-        ("SHOCK005", "known"),
-        ("SHOCK006", "home-made"),
-        ("SHOCK013", "box"),
-        ("FIT004", "too-large"),
-    ]),
+    // Use another box, or none. Nothing else about its outlets needs to be done then.
+    Deed { clears: OTHER_BOX, also: &[("FIT004", "too-large")], of: Of::Common },
+    of_within(OTHER_BOX, &[("SHOCK001", "protect"), ("SHOCK001", "better"), ("FIT004", "refused")]),
     // Look for the mark on the box.
     of_part(&[
         ("SHOCK004", "find-out"),
@@ -171,31 +186,43 @@ const UNUSED: &[(&str, &str)] = &[
 /// Returns the troubles of these findings, in the order of the findings.
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
-    let all: Vec<Cleared<'_>> = (findings.iter()).map(|finding| Cleared::of(plan, finding)).collect();
-    for (at, finding) in findings.iter().enumerate() {
+    // Only what the remedy of the most severe finding clears, since that is the one reported.
+    let mut leads: Vec<Cleared<'_>> = Vec::new();
+    // Findings come worst first. Of those alike, a part that comes out clears what else is wrong with it.
+    let mut order: Vec<usize> = (0..findings.len()).collect();
+    let comes_out = |it: &Finding| [OTHER_CORD, OTHER_BOX].iter().any(|these| is_among(these, it));
+    order.sort_by_key(|at| (findings[*at].signal, !comes_out(&findings[*at])));
+    for at in order {
+        let finding = &findings[at];
+        let next = Cleared::of(plan, finding);
         // If several would clear it, it goes with the first: the most severe is done first, and in two it would count
         // twice.
-        let same = troubles.iter_mut().find(|trouble| {
-            // Only what the remedy of the most severe finding clears, since that is the one reported.
-            let lead = trouble.findings.first();
-            lead.is_some_and(|lead| one_deed(&all[*lead], &all[at]))
-        });
-        match same {
-            Some(trouble) => {
-                trouble.findings.push(at);
-                let more = finding.about.iter().filter(|id| !trouble.about.contains(id));
-                let more: Vec<Id> = more.cloned().collect();
-                trouble.about.extend(more);
-            }
-            None => troubles.push(Trouble {
-                // Findings come worst first.
-                signal: finding.signal,
-                about: finding.about.clone(),
-                findings: vec![at],
-            }),
+        let same = leads.iter().position(|lead| one_deed(lead, &next));
+        let Some(same) = same else {
+            leads.push(next);
+            troubles.push(Trouble { signal: finding.signal, about: finding.about.clone(), findings: vec![at] });
+            continue;
+        };
+        let trouble = &mut troubles[same];
+        trouble.findings.push(at);
+        let more = finding.about.iter().filter(|id| !trouble.about.contains(id));
+        let more: Vec<Id> = more.cloned().collect();
+        trouble.about.extend(more);
+        // Equipment with the same remedy, such as two outlets of a box, is named in it together.
+        let lead = &mut leads[same];
+        let of_gear = lead.named.first().is_some_and(|id| plan.load(id).is_none());
+        if of_gear && (lead.finding.code, lead.finding.fix.key) == (finding.code, finding.fix.key) {
+            lead.named.extend(next.named);
+            lead.owners.extend(next.owners);
         }
     }
+    troubles.sort_by_key(|trouble| trouble.findings.iter().min().copied());
     troubles
+}
+
+/// Whether a finding has one of these remedies.
+fn is_among(these: &[(&str, &str)], finding: &Finding) -> bool {
+    these.iter().any(|it| it.0 == finding.code && (it.1 == "*" || it.1 == finding.fix.key))
 }
 
 /// Returns the box or cord that a receptacle belongs to. For anything else, itself.
@@ -204,7 +231,7 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
 }
 
 /// Returns the parts and loads that a finding is about, then those that its remedy acts on. If a box is left out for
-/// its effect on other parts, only that box.
+/// its effect on other parts, only that box. If loads are refused everywhere, only the parts that refuse them.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
@@ -218,8 +245,8 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
         Some(Value::Parts(more)) => more.as_slice(),
         _ => &[],
     };
-    let of_box = finding.code == "SHOCK013" && matches!(finding.fix.key, "box" | "box-look");
-    let about = if of_box && !more.is_empty() { &[] } else { finding.about.as_slice() };
+    let only = matches!((finding.code, finding.fix.key), ("SHOCK013", "box" | "box-look") | ("FIT004", "refused"));
+    let about = if only && !more.is_empty() { &[] } else { finding.about.as_slice() };
     about.iter().chain(more)
 }
 
@@ -234,7 +261,9 @@ fn off(finding: &Finding) -> &[Id] {
 /// A finding and what clears it.
 struct Cleared<'a> {
     finding: &'a Finding,
-    /// The owners of what it names.
+    /// What it names.
+    named: Vec<&'a Id>,
+    /// The owners of that.
     owners: Vec<&'a Id>,
     /// The entries of [`DEEDS`] whose remedy is its own, as bits.
     by: u32,
@@ -244,15 +273,13 @@ struct Cleared<'a> {
 
 impl<'a> Cleared<'a> {
     fn of(plan: &'a Plan, finding: &'a Finding) -> Self {
-        let is_among = |these: &[(&str, &str)]| {
-            let fix = finding.fix.key;
-            (these.iter()).any(|it| it.0 == finding.code && (it.1 == "*" || it.1 == fix))
-        };
+        let named: Vec<&Id> = named(finding).collect();
         Self {
             finding,
-            owners: named(finding).map(|id| owner(plan, id)).collect(),
-            by: deeds(|deed| is_among(deed.clears)),
-            also: deeds(|deed| is_among(deed.also)),
+            owners: named.iter().map(|id| owner(plan, id)).collect(),
+            named,
+            by: deeds(|deed| is_among(deed.clears, finding)),
+            also: deeds(|deed| is_among(deed.also, finding)),
         }
     }
 }
@@ -267,7 +294,10 @@ fn deeds(wanted: impl Fn(&Deed) -> bool) -> u32 {
 fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     let (one, other) = (lead.finding, with.finding);
     let in_common = || lead.owners.iter().any(|part| with.owners.contains(part));
-    let within = || with.owners.iter().all(|part| lead.owners.contains(part));
+    let within = || {
+        let mut all = with.named.iter().zip(&with.owners);
+        all.all(|(id, owner)| lead.named.contains(id) || lead.named.contains(owner))
+    };
     // If a cord is not used, nothing else about it needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
@@ -518,6 +548,40 @@ mod tests {
         assert_eq!(codes(&far, "CORD008"), ["CORD008"]);
         let alone = [far[0], far[1], far[2], ("on = \"right\" # fan", "on = \"front\"")];
         assert_eq!(codes(&alone, "CORD008"), ["CORD008", "VOLT001"]);
+    }
+
+    /// Returns the codes of each trouble, in its own order.
+    fn codes_of(edits: &[(&str, &str)]) -> Vec<Vec<&'static str>> {
+        let report = report(edits);
+        let codes = |trouble: &Trouble| report.findings_of(trouble).map(|it| it.code).collect();
+        report.figures.troubles.iter().map(codes).collect()
+    }
+
+    /// An outlet that must not be used needs no GFCI, so nobody is sent to plug a GFCI cord into it. Another outlet of
+    /// the same box still needs one.
+    #[test]
+    fn what_is_not_used_needs_no_gfci() {
+        let left = [("breaker = \"15 A\" # left", "breaker = \"30 A\""), ("gfci = true # left", "gfci = false")];
+        let bare = ("gfci = true # right", "gfci = false");
+        let one = codes_of(&[&left[..], &[bare]].concat());
+        assert!(one.contains(&vec!["OVER001"]), "{one:?}");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"30 A\"");
+        let both = codes_of(&[&left[..], &[bare, right]].concat());
+        assert!(both.contains(&vec!["OVER001", "OVER001", "SHOCK001"]), "{both:?}");
+    }
+
+    /// A load that only a bad cord keeps from every outlet is served once that cord is replaced. If another outlet that
+    /// takes its plug may not be used either, that is not all there is to do.
+    #[test]
+    fn what_a_bad_cord_keeps_off_is_cleared_with_it() {
+        let thin = ("wire = \"10 AWG\" # long", "wire = \"18 AWG\"");
+        let twist = ("gfci = true # front", "gfci = false");
+        let told = codes_of(&[thin, twist]);
+        assert!(told[0].contains(&"FIT004"), "{told:?}");
+        let kettle = ("on = \"left\" # kettle", "");
+        let hot = ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nhot = true");
+        let told = codes_of(&[thin, twist, kettle, hot]);
+        assert!(told.contains(&vec!["OVER001"]), "{told:?}");
     }
 
     /// A cord that got hot is a fact, and no print on it needs to be read. It is a trouble of its own, apart from

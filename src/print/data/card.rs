@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
-use super::{Common, Context, choices, proofs, volts, worksheet};
+use super::{Common, Context, choices, proofs, reachable, volts, worksheet};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, LoadKind, Outlet};
 use crate::quantity::Current;
 use crate::report::{Admits, Feed, Limit, LoadFacts, ShockState, Signal, Unplaced};
@@ -348,18 +348,12 @@ impl Tree<'_> {
     fn rows(&self) -> Vec<Row> {
         let set = &self.context.plan.generator;
         let usable = &self.context.report.figures.usable;
-        let mut rows = vec![Row {
-            kind: "generator",
-            id: set.name.clone(),
-            facts: vec![self.context.say(
-                if usable.peak_watts > usable.rated_watts { "generator-headline" } else { "generator-headline-one" },
-                &[
-                    ("rated", &self.context.capacity(usable.rated_watts)),
-                    ("peak", &self.context.capacity(usable.peak_watts)),
-                ],
-            )],
-            ..Row::default()
-        }];
+        let headline =
+            if usable.peak_watts > usable.rated_watts { "generator-headline" } else { "generator-headline-one" };
+        let (rated, peak) = (self.context.capacity(usable.rated_watts), self.context.capacity(usable.peak_watts));
+        let mut facts = vec![self.context.say(headline, &[("rated", &rated), ("peak", &peak)])];
+        facts.extend(reachable(&self.context).map(|(name, value)| format!("{name}: {value}")).filter(|_| self.large()));
+        let mut rows = vec![Row { kind: "generator", id: set.name.clone(), facts, ..Row::default() }];
         for (below, outlet) in below(&[], set.outlets.len()).zip(&set.outlets) {
             self.outlet(outlet, None, &below, &mut rows);
         }

@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::super::stock::{StockData, millimetres};
-use super::{Common, Context, PrintError};
+use super::{Common, Context, PrintError, reachable};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet};
 use crate::quantity::{Amount, Power, Wire};
 use crate::report::{Acts, Assumption, Feed, Finding, Limit, Report, Shared, ShockState, Signal};
@@ -611,18 +611,7 @@ fn generator(context: &Context<'_>) -> Part {
     if set.voltage.is_known() && context.supply.node(NodeIx(0)).legs.all().len() > 1 {
         facts.insert(2, (context.say("legs", &[]), context.say("legs-value", &[])));
     }
-    if usable.stranded_watts > Power::ZERO {
-        facts.push((
-            context.say("reachable", &[]),
-            context.say(
-                "reachable-value",
-                &[
-                    ("reachable", &context.capacity(usable.reachable_watts)),
-                    ("rated", &context.capacity(usable.rated_watts)),
-                ],
-            ),
-        ));
-    }
+    facts.extend(reachable(context));
     if let Some(hours) = context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
         let by = context.report.figures.energy.busiest_by.as_ref();

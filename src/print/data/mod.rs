@@ -23,7 +23,7 @@ use unicode_width::UnicodeWidthChar as _;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Answer, Id, Leg, Neutral, Plan};
-use crate::quantity::{Amount, Current, Length};
+use crate::quantity::{Amount, Current, Length, Power};
 use crate::report::{Acts, Admits, Feed, Limit, LoadFacts, OnlyIf, Report, SetBy, Verdict};
 use crate::supply::{LimitReason, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -297,6 +297,17 @@ struct Context<'a> {
     options: &'a Options,
     /// The supply tree, which is the same as the report's because it is built from the same plan.
     supply: &'a Supply,
+}
+
+/// Returns how much of the generator's power the outlets in use can carry, with its name, unless it is all of it.
+fn reachable(context: &Context<'_>) -> Option<(String, String)> {
+    let usable = &context.report.figures.usable;
+    if usable.stranded_watts == Power::ZERO {
+        return None;
+    }
+    let [reachable, rated] = [usable.reachable_watts, usable.rated_watts].map(|watts| context.capacity(watts));
+    let value = context.say("reachable-value", &[("reachable", &reachable), ("rated", &rated)]);
+    Some((context.say("reachable", &[]), value))
 }
 
 impl<'a> Context<'a> {

@@ -31,6 +31,25 @@ fn config() -> ProptestConfig {
     config
 }
 
+/// Returns each name of a load, and whether a load of that name is in the set. A name that is part of another is left
+/// out, because nobody could tell which of them a line names.
+fn names_among<'a>(report: &'a Report, set: &'a [Id]) -> impl Iterator<Item = (&'a str, bool)> {
+    let loads = &report.figures.loads;
+    let names: BTreeSet<&str> = loads.iter().map(|load| &*load.name).collect();
+    let clear = |name: &&str| names.iter().all(|other| other == name || !named(other, name));
+    let clear: Vec<&str> = names.iter().copied().filter(clear).collect();
+    clear.into_iter().map(|name| (name, loads.iter().any(|load| load.name == name && set.contains(&load.id))))
+}
+
+/// Whether a line has this name as words of its own.
+fn named(line: &str, name: &str) -> bool {
+    let within = |c: char| c.is_alphanumeric() || c == '-';
+    line.match_indices(name).any(|(at, _)| {
+        let (before, after) = (&line[..at], &line[at + name.len()..]);
+        !before.ends_with(within) && !after.starts_with(within)
+    })
+}
+
 proptest! {
     #![proptest_config(config())]
 
@@ -166,6 +185,25 @@ proptest! {
         let Some(card) = data_of(&plan, &report, Document::Card) else {
             return Ok(());
         };
+        // What is printed as never together and as together names those loads and no others.
+        let lines: Vec<&str> = card["never"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
+        let hidden = sharing.never.len() - lines.len();
+        prop_assert_eq!(hidden > 0, card["never_more"].as_str().is_some_and(|more| more.contains(&hidden.to_string())));
+        for (line, set) in lines.iter().zip(&sharing.never) {
+            for (name, among) in names_among(&report, set) {
+                prop_assert_eq!(named(line, name), among, "{}: {}", name, line);
+            }
+        }
+        let table = &card["together"];
+        let rows: Vec<&str> = table["names"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
+        for column in table["sets"].as_array().into_iter().flatten() {
+            let number: usize = text_of(column, "number").parse().expect("a number");
+            let cells = column["has"].as_array().into_iter().flatten().filter_map(Json::as_str);
+            let on: Vec<&str> = rows.iter().zip(cells).filter(|(_, cell)| !cell.is_empty()).map(|(row, _)| *row).collect();
+            for (name, among) in names_among(&report, &sharing.together[number - 1]) {
+                prop_assert_eq!(on.iter().any(|row| named(row, name)), among, "{}: {:?}", name, on);
+            }
+        }
         let steps: Vec<Id> = sharing.start_order.iter().map(|step| step.load.clone()).collect();
         let within = |set: &Vec<Id>| steps.iter().all(|load| set.contains(load));
         prop_assert!(steps.is_empty() || sharing.together.iter().any(within), "{steps:?}");

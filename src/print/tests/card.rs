@@ -49,6 +49,18 @@ fn the_exhaust_stands_first_and_can_be_read_from_two_metres() {
     assert!(row.windows(2).all(|two| two[0] > two[1]), "{row:?}");
 }
 
+/// If the outlets in use cannot carry all of the generator's power, the card says so beside its watts.
+#[test]
+fn what_the_outlets_in_use_cannot_carry_is_told() {
+    let one = |edits: &[(&str, &str)]| sides(&crate::rules::testing::edited(edits))[0].clone();
+    // Everything hangs on the 30 A outlet, which gives 3,600 W at 120 V.
+    let larger = [("rated = \"3600 W\"", "rated = \"7000 W\""), ("peak = \"4500 W\"", "peak = \"8000 W\"")];
+    let told = one(&larger);
+    assert!(told.contains("Through the outlets you use: 3,600 W of 7,000 W"), "{told}");
+    let told = one(&[]);
+    assert!(!told.contains("Through the outlets"), "{told}");
+}
+
 /// The three-way cord on a 20 A breaker and the splitter that must not be used are each described once.
 #[test]
 fn what_holds_for_a_part_and_its_ends_is_said_once() {

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::loads::exceeds_its_plug;
 use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
 use crate::report::Limit;
@@ -19,8 +20,8 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // 18.3 A on 15 A.
-        &[("running = \"1500 W\"", "running = \"2200 W\"")],
+        // 12.5 A on 10 A.
+        &[("breaker = \"15 A\" # left", "breaker = \"10 A\"")],
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\""), ("on = \"right\" # fan", "")],
         // A breathing aid, required or only wished for.
         &[("kind = \"heater\" # kettle", "kind = \"medical\""), ("running = \"1500 W\"", "running = \"2200 W\"")],
@@ -38,6 +39,8 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // 15 A on 15 A, for half an hour.
         &[("running = \"1500 W\"", "running = \"1800 W\"")],
+        // More than its plug is rated for, and than the outlet gives.
+        &[("running = \"1500 W\"", "running = \"2200 W\"")],
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""), ("on = \"right\" # fan", "")],
     ],
 };
@@ -73,6 +76,10 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Li
 /// Returns what the best receptacle carries, if the load draws more, and that receptacle's id if it must not be used,
 /// because replacing that part clears both.
 fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(Current, Option<&'a Id>)> {
+    // More than its own plug is rated for is for rule POWER009, which does not say what to do about a life.
+    if exceeds_its_plug(need.load) && !need.life() {
+        return None;
+    }
     // A load that the generator cannot run anywhere is for rule POWER001.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
@@ -92,6 +99,18 @@ fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>)
     // Once the load has a place, rule OVER002 watches the long hours.
     let limit = if !need.placed() && need.continuous() { best.continuous_amps } else { best.short_amps };
     (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
+}
+
+/// Returns the parts that keep these loads from every receptacle they may use.
+fn refusing(facts: &Facts<'_>, needs: &[&Need<'_>]) -> Vec<Id> {
+    let mut parts: Vec<Id> = Vec::new();
+    for (at, node, shape, _) in facts.supply.receptacles() {
+        let theirs = |need: &&Need<'_>| need.load.on.as_ref().map_or_else(|| need.fits(shape), |on| *on == node.id);
+        let refusal = facts.verdicts.no_loads(at).filter(|_| needs.iter().any(theirs));
+        let part = refusal.map(|refusal| &facts.supply.node(refusal.at).id).filter(|part| !parts.contains(part));
+        parts.extend(part.cloned());
+    }
+    parts
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -163,7 +182,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let signal = if can_wait { Signal::Caution } else { Signal::Warning };
         let fix = if free.is_empty() { "refused" } else { "refused-here" };
         let planned = Value::yes_no(planned);
-        let shown = values([("free", Value::Parts(free)), ("planned", planned)]);
+        let mut shown = values([("free", Value::Parts(free)), ("planned", planned)]);
+        // Clearing what is wrong there clears this too. What somebody's health depends on is always reported apart.
+        if can_wait && fix == "refused" {
+            shown.insert("refused", Value::Parts(refusing(facts, &needs)));
+        }
         found.add(signal, ids(needs), shown, fix, values([]));
     }
     if !life.is_empty() {

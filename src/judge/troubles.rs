@@ -4,7 +4,7 @@
 //! trouble of its own. A trouble is explained in the words of its most severe finding, and names what else the action
 //! clears.
 
-use crate::plan::{Id, Plan};
+use crate::plan::{Answer, Id, Plan};
 use crate::report::{Finding, Trouble, Value};
 
 /// One action, and the findings it clears.
@@ -88,9 +88,9 @@ const DEEDS: &[Deed] = &[
     of_all(&[("OVER003", "*")]),
     // Lay the cord out.
     of_part(&[("CORD003", "unwind"), ("CORD001", "unwind"), ("CORD006", "unwind")]),
-    // Use another box, or none. Nothing else about its outlets needs to be done then.
+    // Use another box, or none.
     Deed { clears: OTHER_BOX, also: &[("FIT004", "too-large")], of: Of::Common },
-    of_within(OTHER_BOX, &[("SHOCK001", "protect"), ("SHOCK001", "better"), ("FIT004", "refused")]),
+    of_within(OTHER_BOX, &[("FIT004", "refused")]),
     // Look for the mark on the box.
     of_part(&[
         ("SHOCK004", "find-out"),
@@ -188,13 +188,12 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     // Only what the remedy of the most severe finding clears, since that is the one reported.
     let mut leads: Vec<Cleared<'_>> = Vec::new();
-    // Findings come worst first. Of those alike, a part that comes out clears what else is wrong with it.
-    let mut order: Vec<usize> = (0..findings.len()).collect();
-    let comes_out = |it: &Finding| [OTHER_CORD, OTHER_BOX].iter().any(|these| is_among(these, it));
-    order.sort_by_key(|at| (findings[*at].signal, !comes_out(&findings[*at])));
-    for at in order {
-        let finding = &findings[at];
-        let next = Cleared::of(plan, finding);
+    // Findings come worst first. Of those alike, one that keeps a box from use clears what else is wrong there.
+    let all = findings.iter().map(|finding| Cleared::of(plan, finding));
+    let mut all: Vec<(usize, Cleared<'_>)> = all.enumerate().collect();
+    all.sort_by_key(|(_, it)| (it.finding.signal, !it.home_made));
+    for (at, next) in all {
+        let finding = next.finding;
         // If several would clear it, it goes with the first: the most severe is done first, and in two it would count
         // twice.
         let same = leads.iter().position(|lead| one_deed(lead, &next));
@@ -265,6 +264,8 @@ struct Cleared<'a> {
     named: Vec<&'a Id>,
     /// The owners of that.
     owners: Vec<&'a Id>,
+    /// Whether it keeps boxes from use that are known to be home-made, so that no answer makes them usable.
+    home_made: bool,
     /// The entries of [`DEEDS`] whose remedy is its own, as bits.
     by: u32,
     /// The entries that clear it too, as bits.
@@ -274,9 +275,12 @@ struct Cleared<'a> {
 impl<'a> Cleared<'a> {
     fn of(plan: &'a Plan, finding: &'a Finding) -> Self {
         let named: Vec<&Id> = named(finding).collect();
+        let owners: Vec<&Id> = named.iter().map(|id| owner(plan, id)).collect();
+        let home_made = |id: &&Id| plan.holder(id).is_some_and(|it| it.listed == Answer::Known(false));
         Self {
             finding,
-            owners: named.iter().map(|id| owner(plan, id)).collect(),
+            home_made: is_among(OTHER_BOX, finding) && owners.iter().all(home_made),
+            owners,
             named,
             by: deeds(|deed| is_among(deed.clears, finding)),
             also: deeds(|deed| is_among(deed.also, finding)),
@@ -308,6 +312,8 @@ fn one_deed(lead: &Cleared<'_>, with: &Cleared<'_>) -> bool {
     let both = lead.by & (with.by | with.also);
     let any = |of: Of| both & deeds(|deed| deed.of == of) != 0;
     let same = || any(Of::All) || any(Of::Common) && in_common() || any(Of::Within) && within();
+    // Nor does a box that stays out of use need a GFCI.
+    let unused = unused || lead.home_made && other.code == "SHOCK001" && within();
     unused || both != 0 && same() && as_much()
 }
 
@@ -557,17 +563,21 @@ mod tests {
         report.figures.troubles.iter().map(codes).collect()
     }
 
-    /// An outlet that must not be used needs no GFCI, so nobody is sent to plug a GFCI cord into it. Another outlet of
-    /// the same box still needs one.
+    /// A home-made box stays out of use, so nobody is sent to plug a GFCI cord into its outlets. A factory-made one may
+    /// turn out well, and then needs one.
     #[test]
-    fn what_is_not_used_needs_no_gfci() {
-        let left = [("breaker = \"15 A\" # left", "breaker = \"30 A\""), ("gfci = true # left", "gfci = false")];
-        let bare = ("gfci = true # right", "gfci = false");
-        let one = codes_of(&[&left[..], &[bare]].concat());
-        assert!(one.contains(&vec!["OVER001"]), "{one:?}");
-        let right = ("breaker = \"15 A\" # right", "breaker = \"30 A\"");
-        let both = codes_of(&[&left[..], &[bare, right]].concat());
-        assert!(both.contains(&vec!["OVER001", "OVER001", "SHOCK001"]), "{both:?}");
+    fn a_home_made_box_needs_no_gfci() {
+        let bare = [("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")];
+        let thick =
+            [("breaker = \"15 A\" # left", "breaker = \"30 A\""), ("breaker = \"15 A\" # right", "breaker = \"30 A\"")];
+        let edits = [&bare[..], &thick].concat();
+        let told = codes_of(&edits);
+        assert!(told.contains(&vec!["OVER001", "OVER001"]), "{told:?}");
+        let told = codes_of(&[&edits[..], &[("listed = true", "listed = false")]].concat());
+        assert_eq!(told[0][..3], ["OVER001", "OVER001", "SHOCK001"], "{told:?}");
+        // The outlet on the right is only home-made, which is a warning.
+        let told = codes_of(&[&edits[..3], &[("listed = true", "listed = false")]].concat());
+        assert!(told.iter().any(|codes| codes[0] == "SHOCK001"), "{told:?}");
     }
 
     /// A load that only a bad cord keeps from every outlet is served once that cord is replaced. If another outlet that

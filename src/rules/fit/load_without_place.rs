@@ -101,14 +101,20 @@ fn too_large<'a>(facts: &Facts<'_>, live: &[(bool, &'a Limit)], need: &Need<'_>)
     (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
 }
 
-/// Returns the parts that keep these loads from every receptacle they may use.
+/// Returns the parts that keep these loads from every receptacle they may use, if nothing else does.
 fn refusing(facts: &Facts<'_>, needs: &[&Need<'_>]) -> Vec<Id> {
     let mut parts: Vec<Id> = Vec::new();
     for (at, node, shape, _) in facts.supply.receptacles() {
         let theirs = |need: &&Need<'_>| need.load.on.as_ref().map_or_else(|| need.fits(shape), |on| *on == node.id);
-        let refusal = facts.verdicts.no_loads(at).filter(|_| needs.iter().any(theirs));
-        let part = refusal.map(|refusal| &facts.supply.node(refusal.at).id).filter(|part| !parts.contains(part));
-        parts.extend(part.cloned());
+        if !needs.iter().any(theirs) {
+            continue;
+        }
+        // A part in its place brings no GFCI.
+        if facts.verdicts.bare(at) {
+            return Vec::new();
+        }
+        let part = facts.verdicts.refused(at).map(|refusal| &facts.supply.node(refusal.at).id);
+        parts.extend(part.filter(|part| !parts.contains(part)).cloned());
     }
     parts
 }
@@ -184,8 +190,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let planned = Value::yes_no(planned);
         let mut shown = values([("free", Value::Parts(free)), ("planned", planned)]);
         // Clearing what is wrong there clears this too. What somebody's health depends on is always reported apart.
-        if can_wait && fix == "refused" {
-            shown.insert("refused", Value::Parts(refusing(facts, &needs)));
+        let refusing = if can_wait && fix == "refused" { refusing(facts, &needs) } else { Vec::new() };
+        if !refusing.is_empty() {
+            shown.insert("refused", Value::Parts(refusing));
         }
         found.add(signal, ids(needs), shown, fix, values([]));
     }

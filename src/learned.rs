@@ -276,9 +276,9 @@ pub fn understand(
     let part_or_load = || match &part {
         Err(Unclear::NoPart) => {
             let loads = plan.loads.iter();
-            let names =
+            let said =
                 loads.flat_map(|load| [load.id.to_string(), load.name.clone()].map(|name| (load.id.clone(), name)));
-            one_of(&pieces.named(names))
+            one_of(&pieces.named(said))
         }
         named => named.clone(),
     };
@@ -407,21 +407,18 @@ fn tripped(
     let mut proofs = report.figures.protection.iter();
     let ahead = proofs.find_map(|proof| proof.breaker_at.clone().filter(|_| proof.id == *at));
     let outlet = ahead.unwrap_or_else(|| at.clone());
-    let planned = || planned_at(plan, report, &outlet);
-    let had = match said {
-        None if plan.outlet(&outlet).is_some() => Some(planned().ok_or_else(|| Unclear::NoAmps(at.clone()))?),
-        _ => None,
-    };
+    let planned = if said.is_none() { planned_at(plan, report, &outlet) } else { None };
     let outlet = plan.outlet_mut(&outlet).ok_or_else(|| Unclear::NoBreaker(at.clone()))?;
     // What the plan has there must not fit any more.
-    let amps = said.or_else(|| had.map(below)).ok_or_else(|| Unclear::NoAmps(at.clone()))?;
+    let counted_on = planned.map(below).filter(|amps| bounds::TRIPS_AT.hold(*amps));
+    let amps = said.or(counted_on).ok_or_else(|| Unclear::NoAmps(at.clone()))?;
     let marked = outlet.breaker.known().copied();
     // As far as we know, no receptacle has a breaker larger than its own rating.
     let most = marked.unwrap_or_else(|| outlet.shape.0.rating());
     let counted = outlet.trips_at.map_or(most, |known| known.min(most));
     let told = |counted: Current| {
         let part = ("part", named(&outlet.id));
-        values([part, ("amps", amps.into()), ("marked", counted.into()), ("had", had.unwrap_or(amps).into())])
+        values([part, ("amps", amps.into()), ("marked", counted.into()), ("demand", planned.unwrap_or(amps).into())])
     };
     Ok(match marked {
         Some(_) if most <= amps => ("tripped-made", told(most)),
@@ -430,7 +427,7 @@ fn tripped(
         _ => {
             let told = told(counted);
             outlet.trips_at = Some(amps);
-            (if had.is_some() { "tripped-planned" } else { "tripped" }, told)
+            (if planned.is_some() { "tripped-planned" } else { "tripped" }, told)
         }
     })
 }
@@ -679,7 +676,7 @@ mod tests {
             let mut after = learned.plan;
             let trips = after.outlet_mut(id("box-left")).expect("an outlet").trips_at.expect("a limit");
             assert_eq!(trips.milliamps(), 12_400, "{text}");
-            assert_eq!(learned.values.get("had"), Some(&Current::from_milliamps(12_500).into()));
+            assert_eq!(learned.values.get("demand"), Some(&Current::from_milliamps(12_500).into()));
             // Whatever drew that much may not be on any more.
             let now = judge::build(&after);
             let drawn = planned_at(&after, &now, &id("box-left"));

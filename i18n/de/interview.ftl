@@ -225,7 +225,7 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 # ---- Seine Steckdosen
 
 ask-outlet-list = Seine Steckdosen: Wie sehen die Löcher aus?
-    .why = Löcher, Name (5-20R), Schutzschalter vergleichen. Suchen: dick, 4 Schlitze.
+    .why = Löcher und Name (5-20R) vergleichen. Suchen: dick, 4 Schlitze. ?: Bilder.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
         Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.

@@ -14,8 +14,8 @@ learned-word-trip = ausgelöst löst löste flog
 learned-word-number = ein/eine/einer/eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig dreißig/dreissig vierzig
 learned-word-half = halb halbe halben halber anderthalb
 learned-tripped = Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
-# $had: what the plan runs there at once.
-learned-tripped-planned = Der Plan hat dort { $had }, und der Schutzschalter hat ausgelöst. Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = Der Plan hat dort { $demand }, und der Schutzschalter hat ausgelöst. Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
 learned-tripped-known = Der Plan lässt schon nur { $marked } durch { $part }. Nichts ändert sich.
 learned-tripped-made = Auf dem Schutzschalter von { $part } steht { $marked }. Bei { $amps } tat er, wozu er da ist: Es war zu viel an. Schalten Sie weniger zugleich ein.
 learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker von dem, was heiß ist. Im Plan steht jetzt: { $part } nicht benutzen.

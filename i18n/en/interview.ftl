@@ -275,7 +275,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 # ---- Its outlets
 
 ask-outlet-list = Its outlets: what do the holes look like?
-    .why = Match holes, name (like 5-20R) and breaker. To search, type: fat, 4 slots.
+    .why = Match holes, name (5-20R) and breaker. Type: fat, 4 slots; ? for drawings.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
         Look at the holes and at the name molded next to them. A side-by-side pair on one breaker counts as one. If it is on two breakers, mark 2.

@@ -14,8 +14,8 @@ learned-word-trip = trip trips tripped tripping popped
 learned-word-number = one/an two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty
 learned-word-half = half
 learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
-# $had: what the plan runs there at once.
-learned-tripped-planned = The plan has { $had } there, and the breaker tripped. From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = The plan has { $demand } there, and the breaker tripped. From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
 learned-hot = Stop the engine, and unplug what is hot. The plan now says: do not use { $part }.

@@ -234,7 +234,7 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 # ---- Its outlets
 
 ask-outlet-list = Sus { -receptacle(form: "many") }: ¿cómo son los orificios?
-    .why = Compare orificios, nombre (5-20R) y { -breaker }. Buscar: gordo, 4 ranuras.
+    .why = Compare orificios y nombre (5-20R). Buscar: gordo, 4 ranuras. ?: dibujos.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
         Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.

@@ -14,8 +14,8 @@ learned-word-trip = disparó dispara disparado saltó salta
 learned-word-number = un/una/uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis/dieciseis diecisiete dieciocho diecinueve veinte treinta cuarenta
 learned-word-half = media medio
 learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
-# $had: what the plan runs there at once.
-learned-tripped-planned = El plan tiene ahí { $had }, y el { -breaker } se disparó. Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = El plan tiene ahí { $demand }, y el { -breaker } se disparó. Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
 learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
 learned-hot = Pare el motor y desenchufe lo que está caliente. El plan dice ahora: no use { $part }.

@@ -304,7 +304,7 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 # ---- Its outlets
 
 ask-outlet-list = Ses prises : à quoi ressemblent les trous ?
-    .why = Comparez trous, nom (5-20R) et disjoncteur. Chercher : grosse, 4 fentes.
+    .why = Comparez trous et nom (5-20R). Chercher : grosse, 4 fentes. ? : dessins.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.

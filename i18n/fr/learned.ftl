@@ -14,8 +14,8 @@ learned-word-trip = déclenché déclenchée déclenche disjoncté disjoncte sau
 learned-word-number = un/une deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize dix-sept dix-huit dix-neuf vingt trente quarante
 learned-word-half = demi demie demi-heure demi-heures
 learned-tripped = Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
-# $had: what the plan runs there at once.
-learned-tripped-planned = Le plan y a { $had }, et le disjoncteur s’est déclenché. Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = Le plan y a { $demand }, et le disjoncteur s’est déclenché. Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
 learned-tripped-known = Le plan ne laisse déjà passer que { $marked } par { $part }. Rien ne change.
 learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À { $amps }, il a fait son travail : trop d’appareils marchaient. Mettez-en moins en marche à la fois.
 learned-hot = Arrêtez le moteur et débranchez ce qui est chaud. Le plan dit maintenant de ne plus se servir de { $part }.

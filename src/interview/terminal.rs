@@ -588,6 +588,21 @@ mod tests {
         assert_eq!(shown(5), None);
     }
 
+    /// In every language, the drawings have room beside the list of outlets in a window of 80 columns.
+    #[test]
+    fn drawings_fit_beside_the_outlets() {
+        use crate::interview::{Draft, Machine, view};
+        use crate::words::Units;
+        for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {
+            let words = Words::new(tag, Units::Customary).expect(tag);
+            let mut machine = Machine::new(Draft::new("t"));
+            machine.went_back_for_tests("outlets.faces");
+            let view = view(&words, &machine.question());
+            let drawing: Vec<&str> = view.drawing.lines().collect();
+            assert!(drawing.len() > 9 && list::goes_beside(&drawing, &view.shape, 79), "{tag}");
+        }
+    }
+
     #[test]
     fn long_rows_are_cut_and_wide_letters_counted() {
         assert_eq!(cut("kettle", 6), "kettle");

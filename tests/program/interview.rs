@@ -151,7 +151,7 @@ impl Person {
 const GENERATOR: &[(&str, &str)] = &[
     ("How many watts does the generator", "2800 W, 3300 W"),
     ("or “bonded neutral”?", ""),
-    ("what do the holes look like?", "Regular T\r\t"),
+    ("what do the holes look", "Regular T\r\t"),
     ("What voltage", "120 V only"),
     ("linked by a kit?", ""),
     ("a TEST and a RESET button?", ""),
@@ -248,7 +248,7 @@ fn help_in_a_list_keeps_what_is_marked() {
     for (question, keys) in &GENERATOR[..2] {
         person.answers(question, keys);
     }
-    let list = "what do the holes look like?";
+    let list = "what do the holes look";
     for keys in ["Regular T\r?\r", "L5-30\r?\r"] {
         person.is_asked(list);
         person.screen = blank(80);
@@ -590,7 +590,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.types("1\n");
         person.sees("4. I don’t know");
         person.types("4\n");
-        person.sees("what do the holes look like?");
+        person.sees("what do the holes look");
         person.screen = blank(40);
         person.types("2 x 3, l5-30r 30 a\n");
         person.sees("3. By number");
@@ -1003,7 +1003,7 @@ fn the_drawings_are_there_where_there_is_room() {
         let mut person = Person::sits_down_at(&home.path().join(format!("{rows}x{columns}")), rows, columns, &[], &[]);
         person.answers("How many watts does the generator", "2800 W, 3300 W");
         person.answers("“bonded neutral”?", "");
-        person.is_asked("what do the holes look like?");
+        person.is_asked("what do the holes look");
         person.sees("Those are all of its outlets");
         let screen = person.screen.screen().contents();
         assert_eq!(screen.contains("L5-30R  L14-30R 14-50R"), drawn, "{screen}");
@@ -1024,7 +1024,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
     for (question, keys) in [
         ("How many watts does the generator", "3500 W, 4000 W"),
         ("“bonded neutral”?", ""),
-        ("what do the holes look like?", "Regular T\r\t"),
+        ("what do the holes look", "Regular T\r\t"),
         ("What voltage", "120 V only"),
         ("linked by a kit?", ""),
         ("TEST and a RESET", "All of"),

@@ -2,6 +2,9 @@
 # Antwort liest; `.help` ist, was `?` sagt; `.row` der Name der Frage auf der Übersicht.
 
 progress = Teil { $number } von { $total }: { $part }
+# The same for the things to look at. “More”: what earlier answers led to.
+progress-look = Nachsehen: { $number } von { $total }
+progress-look-more = Noch nachsehen: { $number } von { $total }
 part-asked-generator = der Generator
 part-asked-outlets = seine Steckdosen
 part-asked-loads = was Sie anschließen
@@ -221,8 +224,8 @@ ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
 
 # ---- Seine Steckdosen
 
-ask-outlet-list = Welche Steckdosen hat der Generator?
-    .why = Löcher, Name (5-20R) und Zahl am Schutzschalter vergleichen. Suchen: Dreh.
+ask-outlet-list = Seine Steckdosen: Wie sehen die Löcher aus?
+    .why = Löcher und Name (5-20R) vergleichen. Suchen: dick, 4 Schlitze. ?: Bilder.
     .help =
         Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, der abschaltet, wenn zu viel an ist. Er hat eine Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
         Sehen Sie sich die Löcher an und den Namen, der daneben eingeprägt ist. Zwei nebeneinander hinter einem Schutzschalter zählen als eine. Gibt es zwei gleiche hinter zwei Schutzschaltern, kreuzen Sie 2 an.
@@ -599,8 +602,24 @@ ask-gear-from = Woran ist es angeschlossen?
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Wir benutzen es nicht
 
-ask-gear-name = Welche Farbe hat es, oder wie nennen Sie es?
-    .why = { $about }. Das steht auf dem Etikett, zum Unterscheiden: orange.
+ask-gear-color = Welche Farbe hat es?
+    .why = { $about }. Sie steht auf dem Etikett.
+    .help = Auf einem Platz liegen viele Kabel. An der Farbe findet jeder das richtige. Hat es keine klare Farbe, kleben Sie Band in einer Farbe um beide Enden, und wählen Sie diese. Oder wählen Sie „Etwas anderes“, und tippen Sie ein eigenes Wort.
+    .row = Farbe
+pick-gear-color-orange = Orange
+pick-gear-color-yellow = Gelb
+pick-gear-color-green = Grün
+pick-gear-color-black = Schwarz
+pick-gear-color-blue = Blau
+pick-gear-color-red = Rot
+pick-gear-color-gray = Grau
+pick-gear-color-white = Weiß
+pick-gear-color-brown = Braun
+pick-gear-color-own = Etwas anderes: Ich tippe es ein
+pick-gear-color-none = Keine davon: kein Name
+
+ask-gear-name = Wie nennen Sie es?
+    .why = { $about }. Das steht auf dem Etikett, zum Unterscheiden: gestreift.
     .help = Buchstaben und Ziffern, - und _. Der Name steht auf dem Etikett, damit Sie wissen, welches welches ist.
     .row = Name
 
@@ -656,19 +675,19 @@ face-5-15R = Haushalt
 face-5-20R = Haushalt, T
     .also = normal wand quer
 face-TT-30R = Wohnwagen
-    .also = wohnmobil anhänger
+    .also = wohnmobil anhänger dick
 face-L5-20R = Dreh, 3
-    .also = rund verriegelt
+    .also = rund verriegelt drei schlitze 3 schlitze
 face-L5-30R = Dreh, 3
-    .also = rund verriegelt
+    .also = rund verriegelt drei schlitze 3 schlitze
 face-L14-20R = Dreh, 4
-    .also = rund verriegelt
+    .also = rund verriegelt vier schlitze 4 schlitze
 face-L14-30R = Dreh, 4
-    .also = rund verriegelt
+    .also = rund verriegelt vier schlitze 4 schlitze
 face-14-30R = Gerade, 4
-    .also = groß eckig trockner
+    .also = groß eckig trockner dick vier schlitze 4 schlitze
 face-14-50R = Gerade, 4
-    .also = groß eckig wohnmobil
+    .also = groß eckig wohnmobil dick vier schlitze 4 schlitze
 face-6-20R = Nur 240 V
     .also = quer
 face-1-15R = Ohne Erde
@@ -804,8 +823,11 @@ picture-unplaced = Bis jetzt keine Steckdose für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }
 
 note-unknown = Als nicht bekannt notiert.
-# Safety. $part: the id of a cord or box, and what it is.
-note-unplugged = { $part }: Im Plan bleibt es ausgesteckt, und was danach kommt, haben wir nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Dann wählen Sie seine Zeile auf der letzten Seite.
+# Safety. $part: the id of a cord or box, and what it is; $rest: what is plugged in past it, and $count how many.
+note-unplugged = { $part }: Im Plan bleibt es ausgesteckt{ $count ->
+        [0] {""}
+       *[other] , und nichts danach hat Strom: { $rest }
+    }. Deshalb haben wir es nicht geprüft. Benutzen Sie es nicht, bis Sie es wissen. Dann wählen Sie seine Zeile auf der letzten Seite.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = „{ $part }“ steckt in „{ $place }“: Keine andere freie Steckdose passt.
 # Safety.
@@ -840,7 +862,7 @@ reject-ready-made = Eine fertige Liste zählt einmal. Haben Sie etwas zweimal, k
 reject-yes-no = Bitte antworten Sie ja oder nein.
 reject-empty-text = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
-reject-no-unit = { $found } was? Tippen Sie es mit einer dieser Einheiten: { $units }.
+reject-no-unit = { $found } was? Ergänzen Sie die Einheit: { $units }.
 reject-unknown-unit = „{ $found }“ passt hier nicht. Nehmen Sie: { $units }.
 reject-two-readings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
 reject-out-of-range = { $field }: Möglich ist { $least } bis { $most }. Sehen Sie nach, ob eine Ziffer verrutscht oder die Einheit falsch ist.
@@ -962,3 +984,16 @@ id-twist-box = dreh-kasten
 id-four-wire-box = vierader-kasten
 id-camper-box = camper-kasten
 id-large-box = gross-kasten
+# A cord or box named by its color. $color and $word are English words, such as red and box, for the ending of the
+# color; $called: what it is called without one.
+id-colored = { $called }-{ $color ->
+    [orange] orange
+    [yellow] gelb
+    [green] grün
+    [black] schwarz
+    [blue] blau
+    [red] rot
+    [gray] grau
+    [white] weiß
+   *[brown] braun
+}

@@ -9,7 +9,13 @@ learned-word-warm = warm
 learned-word-very = sehr zu
 learned-word-not = nicht nie nichts kein keine ohne
 learned-word-trip = ausgelöst löst löste flog
+# The numbers from one to twenty, then thirty and forty, each with its other forms after a slash. A half makes another
+# number of what comes with it.
+learned-word-number = ein/eine/einer/eins zwei drei vier fünf sechs sieben acht neun zehn elf zwölf dreizehn vierzehn fünfzehn sechzehn siebzehn achtzehn neunzehn zwanzig dreißig/dreissig vierzig
+learned-word-half = halb halbe halben halber anderthalb
 learned-tripped = Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = Der Plan hat dort { $demand }, und der Schutzschalter hat ausgelöst. Der Plan lässt ab jetzt höchstens { $amps } durch { $part }. Stellen Sie den Motor ab, dann tasten Sie Schutzschalter und Stecker ab. Ist etwas heiß, braun oder riecht es, benutzen Sie es nicht.
 learned-tripped-known = Der Plan lässt schon nur { $marked } durch { $part }. Nichts ändert sich.
 learned-tripped-made = Auf dem Schutzschalter von { $part } steht { $marked }. Bei { $amps } tat er, wozu er da ist: Es war zu viel an. Schalten Sie weniger zugleich ein.
 learned-hot = Stellen Sie den Motor ab, und ziehen Sie den Stecker von dem, was heiß ist. Im Plan steht jetzt: { $part } nicht benutzen.
@@ -40,10 +46,10 @@ learned-wrote = Wir haben es in { $path } vermerkt.
 learned-no-part = Wir wissen nicht, welches Teil Sie meinen. Nennen Sie Steckdose, Kabel oder Kasten wie auf dem Etikett. Ist etwas heiß oder riecht es, stellen Sie zuerst den Motor ab, und stecken Sie es aus.
 learned-parts = Sie haben mehrere Teile genannt: { $parts }. Nennen Sie eines.
 learned-no-figure = Wir haben keine Ampere, Volt oder Stunden gefunden, die wir verstehen, oder zwei von einer Sorte.
-learned-no-amps = Wir müssen wissen, bei wie viel Ampere { $parts } ausgelöst hat. Zählen Sie die Ampere von allem zusammen, was dort an war.
+learned-no-amps = Der Plan hat an { $parts } nichts an. Deshalb müssen wir wissen, bei wie viel Ampere es ausgelöst hat. Zählen Sie die Ampere von allem zusammen, was dort an war.
 learned-say-amps = Geben Sie es dann so ein: tallywatt learned { $plan } { $id } ausgelöst bei 13 A
 learned-no-breaker = Der Plan hat für { $parts } keinen Schutzschalter. Nennen Sie die Steckdose, zu der er gehört.
-learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst bei 13 A“, mit den Ampere von allem, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
+learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst“, oder „front ausgelöst bei 13 A“, wenn Sie die Ampere von allem kennen, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
 learned-tripped-unknown = Wir wissen nicht, welche Zahl auf dem Schutzschalter von { $part } steht, darum ändern { $amps } nichts. Sehen Sie nach, und schreiben Sie die Zahl in den Plan.
 learned-meter-compare = Sie haben an { $part } { $volts } abgelesen. Wir hatten { $least } oder mehr erwartet, wenn alles an ist. Messen Sie jetzt an einer Steckdose des Generators, mit denselben Dingen an. Zeigt sie mehr als { $more }, ist ein Stecker, Kabel oder Kasten auf dem Weg schadhaft: Stellen Sie den Motor ab, und tasten Sie alles ab.
 learned-meter-source = Sie haben an { $part } { $volts } abgelesen. Unter { $least } ist der Generator überlastet oder nicht in Ordnung. Schalten Sie etwas aus. Bleibt es niedrig, lassen Sie den Generator prüfen.

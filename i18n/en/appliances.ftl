@@ -231,7 +231,7 @@ appliance-oxygen = Oxygen concentrator
 appliance-nebulizer = Nebulizer
     .also = breathing asthma
 appliance-medicine-fridge = Medicine cooler
-    .also = insulin fridge
+    .also = insulin
 
 # Occasions, with the things people usually plug in. Under 24 columns.
 occasion-tent = Weekend in a tent

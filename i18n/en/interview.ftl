@@ -6,6 +6,9 @@
 # those. `typed-` words and `pick-yes.also` are the reader's own; the English ones always work too.
 
 progress = Part { $number } of { $total }: { $part }
+# The same for the things to look at. “More”: what earlier answers led to.
+progress-look = Look { $number } of { $total }
+progress-look-more = More to look at: { $number } of { $total }
 part-asked-generator = the generator
 part-asked-outlets = its outlets
 part-asked-loads = what you plug in
@@ -107,6 +110,9 @@ id-twist-box = twist-box
 id-four-wire-box = four-wire-box
 id-camper-box = camper-box
 id-large-box = large-box
+# A cord or box named by its color. $color and $word are English words, such as red and box, for the ending of the
+# color; $called: what it is called without one.
+id-colored = { $color }-{ $called }
 
 shown-unknown = not known
 shown-open-one = not asked
@@ -268,8 +274,8 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 
 # ---- Its outlets
 
-ask-outlet-list = Which outlets does the generator have?
-    .why = Match holes, name (like 5-20R) and breaker number. To search, type: twist.
+ask-outlet-list = Its outlets: what do the holes look like?
+    .why = Match holes, name (5-20R) and breaker. Type: fat, 4 slots; ? for drawings.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet’s shape. If it is another one, or you cannot read it, pick “other number”.
         Look at the holes and at the name molded next to them. A side-by-side pair on one breaker counts as one. If it is on two breakers, mark 2.
@@ -658,8 +664,24 @@ ask-gear-from = What is it plugged into?
     .row = Plugged into
 pick-gear-from-none = Nothing: we do not use it
 
-ask-gear-name = What color is it, or what do you call it?
-    .why = { $about }. Its label says that, to tell it apart: orange.
+ask-gear-color = What color is it?
+    .why = { $about }. It goes on its label.
+    .help = A camp has many cords. By its color, everyone finds the right one. If it has no clear color, wrap tape of one color around both ends, and pick that. Or pick “Something else”, and type your own word.
+    .row = Color
+pick-gear-color-orange = Orange
+pick-gear-color-yellow = Yellow
+pick-gear-color-green = Green
+pick-gear-color-black = Black
+pick-gear-color-blue = Blue
+pick-gear-color-red = Red
+pick-gear-color-gray = Gray
+pick-gear-color-white = White
+pick-gear-color-brown = Brown
+pick-gear-color-own = Something else: I will type it
+pick-gear-color-none = None of these: no name
+
+ask-gear-name = What do you call it?
+    .why = { $about }. Its label says that, to tell it apart: striped.
     .help = Letters and digits, - and _. It goes on its label, so that you know which is which.
     .row = Name
 
@@ -718,19 +740,19 @@ face-5-15R = Regular outlet
 face-5-20R = Regular T slot
     .also = household wall sideways
 face-TT-30R = Camper (RV)
-    .also = motorhome trailer
+    .also = motorhome trailer fat
 face-L5-20R = 3-slot twist
-    .also = round twisty locking
+    .also = round twisty locking three slots 3 slots
 face-L5-30R = 3-slot twist
-    .also = round twisty locking
+    .also = round twisty locking three slots 3 slots
 face-L14-20R = 4-slot twist
-    .also = round twisty locking
+    .also = round twisty locking four slots 4 slots
 face-L14-30R = 4-slot twist
-    .also = round twisty locking
+    .also = round twisty locking four slots 4 slots
 face-14-30R = 4-slot large
-    .also = big square dryer
+    .also = big square dryer fat four slots 4 slots
 face-14-50R = 4-slot large
-    .also = big square motorhome
+    .also = big square motorhome fat four slots 4 slots
 face-6-20R = 240 V only
     .also = sideways
 face-1-15R = No ground
@@ -868,8 +890,11 @@ picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
 note-unknown = Noted: “I don’t know”.
-# Safety. $part: the id of a cord or box, and what it is.
-note-unplugged = { $part }: we leave it unplugged in the plan, and have not checked what is past it. Do not use it until you know. Then pick its line on the last page.
+# Safety. $part: the id of a cord or box, and what it is; $rest: what is plugged in past it, and $count how many.
+note-unplugged = { $part }: in the plan it stays unplugged{ $count ->
+        [0] {""}
+       *[other] , and nothing past it has power: { $rest }
+    }. So we have not checked it. Do not use it until you know. Then pick its line on the last page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.
 # Safety.
@@ -904,7 +929,7 @@ reject-ready-made = A ready-made list counts once. For two of one thing, mark 2 
 reject-yes-no = Please answer yes or no.
 reject-empty-text = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = “{ $found }” has no unit. Type it again with its unit: { $units }.
+reject-no-unit = “{ $found }” has no unit. Add one: { $units }.
 reject-unknown-unit = “{ $found }” does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-readings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.

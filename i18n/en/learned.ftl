@@ -9,7 +9,13 @@ learned-word-warm = warm
 learned-word-very = too very really
 learned-word-not = not no never nothing without didn’t didn't don’t don't wasn’t wasn't won’t won't
 learned-word-trip = trip trips tripped tripping popped
+# The numbers from one to twenty, then thirty and forty, each with its other forms after a slash. A half makes another
+# number of what comes with it.
+learned-word-number = one/an two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty
+learned-word-half = half
 learned-tripped = From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = The plan has { $demand } there, and the breaker tripped. From now on, the plan lets { $amps } at most through { $part }. Stop the engine, then feel the breaker and the plugs. If anything is hot, brown or smells, do not use it.
 learned-tripped-known = The plan already lets only { $marked } through { $part }. Nothing changes.
 learned-tripped-made = The breaker of { $part } is marked { $marked }. At { $amps } it did its job: too much was on. Switch on less at once.
 learned-hot = Stop the engine, and unplug what is hot. The plan now says: do not use { $part }.
@@ -40,10 +46,10 @@ learned-wrote = We noted it in { $path }.
 learned-no-part = We cannot tell which part you mean. Name an outlet, cord or box as its label does. If anything is hot or smells, stop the engine and unplug it first.
 learned-parts = You named several parts: { $parts }. Name one.
 learned-no-figure = We found no amps, volts or hours that we understand, or two of a kind.
-learned-no-amps = We need to know at how many amps { $parts } tripped. Add up the amps of all that was on there.
+learned-no-amps = The plan runs nothing at { $parts }, so we need to know at how many amps it tripped. Add up the amps of all that was on there.
 learned-say-amps = Then type it like this: tallywatt learned { $plan } { $id } tripped at 13 A
 learned-no-breaker = The plan has no breaker for { $parts }. Name the outlet that the breaker is for.
-learned-say = Say it like one of these. A breaker: “front tripped at 13 A”, with the amps of all that was on. A meter: “box-left 109 V”. A full tank: “ran 7 h”. Heat or smell: “tents hot”. Also: “GFCI front tripped”, “CO alarm”, “shock at front”.
+learned-say = Say it like one of these. A breaker: “front tripped”, or “front tripped at 13 A” if you know the amps of all that was on. A meter: “box-left 109 V”. A full tank: “ran 7 h”. Heat or smell: “tents hot”. Also: “GFCI front tripped”, “CO alarm”, “shock at front”.
 learned-tripped-unknown = We do not know what number is on the breaker of { $part }, so { $amps } changes nothing. Look at it, and put that number into the plan.
 learned-meter-compare = You read { $volts } at { $part }. We expected { $least } or more with everything on. Now put the meter into an outlet of the generator, with the same things on. If it shows more than { $more }, a plug, cord or box on the way is bad. Then stop the engine, and feel each one.
 learned-meter-source = You read { $volts } at { $part }. Below { $least }, the generator is overloaded, or something is wrong with it. Switch things off. If it stays low, have the generator checked.

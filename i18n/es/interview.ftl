@@ -2,6 +2,9 @@
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
 progress = Parte { $number } de { $total }: { $part }
+# The same for the things to look at. “More”: what earlier answers led to.
+progress-look = Mirar: { $number } de { $total }
+progress-look-more = Algo más que mirar: { $number } de { $total }
 part-asked-generator = el generador
 part-asked-outlets = sus { -receptacle(form: "many") }
 part-asked-loads = lo que enchufa
@@ -230,8 +233,8 @@ ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
 
 # ---- Its outlets
 
-ask-outlet-list = ¿Qué { -receptacle(form: "many") } tiene el generador?
-    .why = Compare orificios, nombre (5-20R) y número del { -breaker }. Buscar: giro.
+ask-outlet-list = Sus { -receptacle(form: "many") }: ¿cómo son los orificios?
+    .why = Compare orificios y nombre (5-20R). Buscar: gordo, 4 ranuras. ?: dibujos.
     .help =
         Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle } que lo corta cuando hay demasiado encendido. Tiene un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
         Mire los orificios y el nombre moldeado al lado. Un par, uno junto al otro, con un solo { -breaker } cuenta como uno. Si hay dos iguales con dos { -breaker(form: "many") }, marque 2.
@@ -609,8 +612,24 @@ ask-gear-from = ¿En qué se enchufa?
     .row = Se enchufa en
 pick-gear-from-none = En nada: no lo usamos
 
-ask-gear-name = ¿De qué color es, o cómo lo llama?
-    .why = { $about }. Va en su etiqueta, para distinguirlo: naranja.
+ask-gear-color = ¿De qué color es?
+    .why = { $about }. Va en su etiqueta.
+    .help = En un campamento hay muchos cables. Por su color, todos encuentran el correcto. Si no tiene un color claro, ponga cinta de un solo color en los dos extremos y elija ese. O elija “Otra cosa” y escriba su propia palabra.
+    .row = Color
+pick-gear-color-orange = Naranja
+pick-gear-color-yellow = Amarillo
+pick-gear-color-green = Verde
+pick-gear-color-black = Negro
+pick-gear-color-blue = Azul
+pick-gear-color-red = Rojo
+pick-gear-color-gray = Gris
+pick-gear-color-white = Blanco
+pick-gear-color-brown = Marrón
+pick-gear-color-own = Otra cosa: la escribiré
+pick-gear-color-none = Ninguno de estos: sin nombre
+
+ask-gear-name = ¿Cómo lo llama?
+    .why = { $about }. Va en su etiqueta, para distinguirlo: rayado.
     .help = Letras y cifras, - y _. Va en su etiqueta, para que sepa cuál es cuál.
     .row = Nombre
 
@@ -666,19 +685,19 @@ face-5-15R = Doméstico
 face-5-20R = Doméstico T
     .also = normal casa pared
 face-TT-30R = { -camper(form: "One") }
-    .also = autocaravana remolque
+    .also = autocaravana remolque gordo
 face-L5-20R = Giro, 3
-    .also = redondo gira bloqueo
+    .also = redondo gira bloqueo tres ranuras 3 ranuras
 face-L5-30R = Giro, 3
-    .also = redondo gira bloqueo
+    .also = redondo gira bloqueo tres ranuras 3 ranuras
 face-L14-20R = Giro, 4
-    .also = redondo gira bloqueo
+    .also = redondo gira bloqueo cuatro ranuras 4 ranuras
 face-L14-30R = Giro, 4
-    .also = redondo gira bloqueo
+    .also = redondo gira bloqueo cuatro ranuras 4 ranuras
 face-14-30R = Grande, 4
-    .also = cuadrado secadora
+    .also = cuadrado secadora gordo cuatro ranuras 4 ranuras
 face-14-50R = Grande, 4
-    .also = cuadrado motorhome
+    .also = cuadrado motorhome gordo cuatro ranuras 4 ranuras
 face-6-20R = Solo 240 V
     .also = ranura acostada
 face-1-15R = Sin tierra
@@ -818,8 +837,11 @@ picture-loose = Sin enchufar: { $ids }
 note-first-line = De eso tomamos solo la primera línea.
 note-not-bought = Al final le decimos qué buscar cuando lo compre.
 note-unknown = Anotado: “No lo sé”.
-# Safety. $part: the id of a cord or box, and what it is.
-note-unplugged = { $part }: en el plan queda desenchufado, y no hemos comprobado lo que va después. No lo use hasta saberlo. Entonces elija su línea en la última página.
+# Safety. $part: the id of a cord or box, and what it is; $rest: what is plugged in past it, and $count how many.
+note-unplugged = { $part }: en el plan queda desenchufado{ $count ->
+        [0] {""}
+       *[other] , y nada de lo que va después tiene corriente: { $rest }
+    }. Así que no lo hemos comprobado. No lo use hasta saberlo. Entonces elija su línea en la última página.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = “{ $part }” va enchufado en “{ $place }”: no hay otro libre donde entre.
 # Safety.
@@ -851,7 +873,7 @@ reject-ready-made = Una lista ya hecha cuenta una vez. Si hay dos iguales de alg
 reject-yes-no = Responda sí o no.
 reject-empty-text = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
-reject-no-unit = A “{ $found }” le falta la unidad. Escríbalo con una de estas: { $units }.
+reject-no-unit = A “{ $found }” le falta la unidad. Añádala: { $units }.
 # $decimals is the one reading, $thousands the other.
 reject-two-readings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
@@ -974,3 +996,32 @@ id-twist-box = caja-giro
 id-four-wire-box = caja-cuatro-hilos
 id-camper-box = caja-camper
 id-large-box = caja-grande
+# A cord or box named by its color. $color and $word are English words, such as red and box, for the ending of the
+# color; $called: what it is called without one.
+id-colored = { $called }-{ $color ->
+    [orange] naranja
+    [yellow] { $word ->
+        [box] amarilla
+        [strip] amarilla
+       *[other] amarillo
+    }
+    [green] verde
+    [black] { $word ->
+        [box] negra
+        [strip] negra
+       *[other] negro
+    }
+    [blue] azul
+    [red] { $word ->
+        [box] roja
+        [strip] roja
+       *[other] rojo
+    }
+    [gray] gris
+    [white] { $word ->
+        [box] blanca
+        [strip] blanca
+       *[other] blanco
+    }
+   *[brown] marrón
+}

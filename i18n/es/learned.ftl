@@ -9,7 +9,13 @@ learned-word-warm = tibio tibia
 learned-word-very = muy demasiado
 learned-word-not = no nunca nada sin
 learned-word-trip = disparó dispara disparado saltó salta
+# The numbers from one to twenty, then thirty and forty, each with its other forms after a slash. A half makes another
+# number of what comes with it.
+learned-word-number = un/una/uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis/dieciseis diecisiete dieciocho diecinueve veinte treinta cuarenta
+learned-word-half = media medio
 learned-tripped = Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = El plan tiene ahí { $demand }, y el { -breaker } se disparó. Desde ahora el plan deja pasar por { $part } { $amps } como máximo. Pare el motor y luego toque el { -breaker } y las clavijas. Si algo está caliente, marrón o huele, no lo use.
 learned-tripped-known = El plan ya deja pasar solo { $marked } por { $part }. Nada cambia.
 learned-tripped-made = El { -breaker } de { $part } está marcado { $marked }. A { $amps } hizo su trabajo: había demasiado encendido. Encienda menos a la vez.
 learned-hot = Pare el motor y desenchufe lo que está caliente. El plan dice ahora: no use { $part }.
@@ -40,10 +46,10 @@ learned-wrote = Lo anotamos en { $path }.
 learned-no-part = No sabemos a qué parte se refiere. Nombre un { -receptacle }, un cable o una caja como dice su etiqueta. Si algo está caliente o huele, primero pare el motor y desenchúfelo.
 learned-parts = Nombró varias partes: { $parts }. Nombre una.
 learned-no-figure = No encontramos amperios, voltios ni horas que entendamos, o hay dos iguales.
-learned-no-amps = Necesitamos saber a cuántos amperios se disparó { $parts }. Sume los amperios de todo lo que estaba encendido ahí.
+learned-no-amps = El plan no usa nada en { $parts }, así que necesitamos saber a cuántos amperios se disparó. Sume los amperios de todo lo que estaba encendido ahí.
 learned-say-amps = Después escríbalo así: tallywatt learned { $plan } { $id } se disparó a 13 A
 learned-no-breaker = El plan no tiene { -breaker } para { $parts }. Nombre el { -receptacle } al que sirve.
-learned-say = Dígalo como uno de estos. Un { -breaker }: “front se disparó a 13 A”, con los amperios de todo lo encendido. Un medidor: “box-left 109 V”. El { -tank } lleno: “7 h”. Calor u olor: “tents caliente”. También: “GFCI front”, “alarma de CO”, “descarga en front”.
+learned-say = Dígalo como uno de estos. Un { -breaker }: “front se disparó”, o “front se disparó a 13 A” si sabe los amperios de todo lo encendido. Un medidor: “box-left 109 V”. El { -tank } lleno: “7 h”. Calor u olor: “tents caliente”. También: “GFCI front”, “alarma de CO”, “descarga en front”.
 learned-tripped-unknown = No sabemos qué número lleva el { -breaker } de { $part }, así que { $amps } no cambia nada. Mírelo y anote ese número en el plan.
 learned-meter-compare = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Mida ahora un { -receptacle } del generador, con lo mismo encendido. Si marca más de { $more }, una clavija, un cable o una caja en el camino está mal. Entonces pare el motor y toque cada una.
 learned-meter-source = Usted leyó { $volts } en { $part }. Por debajo de { $least }, el generador está sobrecargado o tiene algo mal. Apague cosas. Si sigue bajo, haga revisar el generador.

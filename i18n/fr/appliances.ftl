@@ -231,7 +231,7 @@ appliance-oxygen = Concentrateur d’oxygène
 appliance-nebulizer = Nébuliseur
     .also = respirer asthme
 appliance-medicine-fridge = Glacière à médicaments
-    .also = insuline frigo
+    .also = insuline
 
 # Occasions, with the things people usually plug in. Under 24 columns.
 occasion-tent = Sortie sous la tente

@@ -2,6 +2,9 @@
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
 progress = Partie { $number } sur { $total } : { $part }
+# The same for the things to look at. “More”: what earlier answers led to.
+progress-look = À vérifier : { $number } sur { $total }
+progress-look-more = Encore à vérifier : { $number } sur { $total }
 part-asked-generator = { -generator(form: "the") }
 part-asked-outlets = ses prises
 part-asked-loads = ce que vous branchez
@@ -103,6 +106,44 @@ id-twist-box = coffret-tournant
 id-four-wire-box = coffret-quatre-fils
 id-camper-box = coffret-{ -camper }
 id-large-box = gros-coffret
+# A cord or box named by its color. $color and $word are English words, such as red and box, for the ending of the
+# color; $called: what it is called without one.
+id-colored = { $called }-{ $color ->
+    [orange] orange
+    [yellow] jaune
+    [green] { $word ->
+        [cord] verte
+        [three-way] verte
+        [strip] verte
+       *[other] vert
+    }
+    [black] { $word ->
+        [cord] noire
+        [three-way] noire
+        [strip] noire
+       *[other] noir
+    }
+    [blue] { $word ->
+        [cord] bleue
+        [three-way] bleue
+        [strip] bleue
+       *[other] bleu
+    }
+    [red] rouge
+    [gray] { $word ->
+        [cord] grise
+        [three-way] grise
+        [strip] grise
+       *[other] gris
+    }
+    [white] { $word ->
+        [cord] blanche
+        [three-way] blanche
+        [strip] blanche
+       *[other] blanc
+    }
+   *[brown] marron
+}
 
 shown-unknown = inconnu
 shown-open-one = non demandé
@@ -262,8 +303,8 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 
 # ---- Its outlets
 
-ask-outlet-list = Quelles prises a { -generator(form: "the") } ?
-    .why = Comparez trous, nom (5-20R) et nombre du disjoncteur. Chercher : tourner.
+ask-outlet-list = Ses prises : à quoi ressemblent les trous ?
+    .why = Comparez trous et nom (5-20R). Chercher : grosse, 4 fentes. ? : dessins.
     .help =
         Un disjoncteur est le petit bouton ou interrupteur près de la prise, qui la coupe quand trop d’appareils marchent. Il porte un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises côte à côte sur un seul disjoncteur comptent pour une. S’il y en a deux pareilles sur deux disjoncteurs, cochez-en 2.
@@ -641,8 +682,24 @@ ask-gear-from = À quoi est-ce branché ?
     .row = Branché à
 pick-gear-from-none = Rien : cela ne sert pas
 
-ask-gear-name = Quelle est sa couleur, ou son nom pour vous ?
-    .why = { $about }. Son étiquette le dit, pour la reconnaître : orange.
+ask-gear-color = Quelle est sa couleur ?
+    .why = { $about }. Elle va sur son étiquette.
+    .help = Un camp a beaucoup de rallonges. À sa couleur, chacun trouve la bonne. Si elle n’a pas de couleur nette, mettez du ruban d’une seule couleur aux deux bouts, et choisissez celle-là. Ou choisissez « Autre chose », et tapez votre propre mot.
+    .row = Couleur
+pick-gear-color-orange = Orange
+pick-gear-color-yellow = Jaune
+pick-gear-color-green = Vert
+pick-gear-color-black = Noir
+pick-gear-color-blue = Bleu
+pick-gear-color-red = Rouge
+pick-gear-color-gray = Gris
+pick-gear-color-white = Blanc
+pick-gear-color-brown = Marron
+pick-gear-color-own = Autre chose : je vais le taper
+pick-gear-color-none = Aucune de celles-ci : pas de nom
+
+ask-gear-name = Comment l’appelez-vous ?
+    .why = { $about }. Son étiquette le dit, pour la reconnaître : rayée.
     .help = Lettres et chiffres, - et _. Ce nom va sur son étiquette, pour savoir laquelle est laquelle.
     .row = Nom
 
@@ -698,19 +755,19 @@ face-5-15R = Ordinaire
 face-5-20R = Ordinaire, en T
     .also = normale maison mur
 face-TT-30R = { -camper(form: "One") }
-    .also = autocaravane roulotte
+    .also = autocaravane roulotte grosse
 face-L5-20R = À tourner, 3
-    .also = ronde tourne verrouillage
+    .also = ronde tourne verrouillage trois fentes 3 fentes
 face-L5-30R = À tourner, 3
-    .also = ronde tourne verrouillage
+    .also = ronde tourne verrouillage trois fentes 3 fentes
 face-L14-20R = À tourner, 4
-    .also = ronde tourne verrouillage
+    .also = ronde tourne verrouillage quatre fentes 4 fentes
 face-L14-30R = À tourner, 4
-    .also = ronde tourne verrouillage
+    .also = ronde tourne verrouillage quatre fentes 4 fentes
 face-14-30R = Grosse, 4
-    .also = carrée sécheuse
+    .also = carrée sécheuse quatre fentes 4 fentes
 face-14-50R = Grosse, 4
-    .also = carrée autocaravane
+    .also = carrée autocaravane quatre fentes 4 fentes
 face-6-20R = 240 V seul
     .also = fente couchée
 face-1-15R = Sans terre
@@ -848,8 +905,11 @@ picture-unplaced = Pas de prise jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }
 
 note-unknown = Noté comme inconnu.
-# Safety. $part: the id of a cord or box, and what it is.
-note-unplugged = { $part } : non branché dans le plan, et nous n’avons pas vérifié ce qui suit. Ne l’utilisez pas avant de savoir. Choisissez alors sa ligne à la dernière page.
+# Safety. $part: the id of a cord or box, and what it is; $rest: what is plugged in past it, and $count how many.
+note-unplugged = { $part } : non branché dans le plan{ $count ->
+        [0] {""}
+       *[other] , et rien de ce qui suit n’a de courant : { $rest }
+    }. Nous ne l’avons donc pas vérifié. Ne l’utilisez pas avant de savoir. Choisissez alors sa ligne à la dernière page.
 # It fits one place, and nobody is asked. $part, $place: ids.
 note-plugged = « { $part } » se branche dans « { $place } » : aucune autre prise libre ne convient.
 # Safety.
@@ -883,7 +943,7 @@ reject-ready-made = Une liste toute faite compte une fois. S’il y a deux fois 
 reject-yes-no = Répondez oui ou non.
 reject-empty-text = Tapez un nombre avec son unité ({ $units }).
 reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
-reject-no-unit = « { $found } » n’a pas d’unité. Tapez-le encore avec son unité : { $units }.
+reject-no-unit = « { $found } » n’a pas d’unité. Ajoutez-la : { $units }.
 reject-unknown-unit = « { $found } » ne va pas ici. Prenez l’une de ces unités : { $units }.
 reject-out-of-range = { $field } : il faut de { $least } à { $most }. Cherchez une faute de frappe ou une mauvaise unité.
 reject-zero = Il faut plus que zéro.

@@ -9,7 +9,13 @@ learned-word-warm = tiède tièdes tiede
 learned-word-very = très trop
 learned-word-not = pas jamais rien sans ni aucun aucune
 learned-word-trip = déclenché déclenchée déclenche disjoncté disjoncte sauté saute declenche
+# The numbers from one to twenty, then thirty and forty, each with its other forms after a slash. A half makes another
+# number of what comes with it.
+learned-word-number = un/une deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize dix-sept dix-huit dix-neuf vingt trente quarante
+learned-word-half = demi demie demi-heure demi-heures
 learned-tripped = Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
+# $demand: what the plan runs there at once.
+learned-tripped-planned = Le plan y a { $demand }, et le disjoncteur s’est déclenché. Désormais, le plan ne laisse passer que { $amps } par { $part }. Arrêtez le moteur, puis tâtez le disjoncteur et les fiches. Si quelque chose est chaud, bruni ou sent, ne vous en servez pas.
 learned-tripped-known = Le plan ne laisse déjà passer que { $marked } par { $part }. Rien ne change.
 learned-tripped-made = Le disjoncteur de { $part } est marqué { $marked }. À { $amps }, il a fait son travail : trop d’appareils marchaient. Mettez-en moins en marche à la fois.
 learned-hot = Arrêtez le moteur et débranchez ce qui est chaud. Le plan dit maintenant de ne plus se servir de { $part }.
@@ -40,10 +46,10 @@ learned-wrote = Nous l’avons noté dans { $path }.
 learned-no-part = Nous ne savons pas de quelle pièce vous parlez. Nommez une prise, une rallonge ou un coffret comme son étiquette. Si quelque chose est chaud ou sent, arrêtez d’abord le moteur, puis débranchez cela.
 learned-parts = Vous avez nommé plusieurs pièces : { $parts }. Nommez-en une.
 learned-no-figure = Nous ne trouvons ni ampères, ni volts, ni heures que nous comprenions, ou il y en a deux.
-learned-no-amps = Nous devons savoir à combien d’ampères le disjoncteur de { $parts } s’est déclenché. Additionnez les ampères de tout ce qui y marchait.
+learned-no-amps = Le plan ne fait rien marcher sur { $parts } : nous devons savoir à combien d’ampères le disjoncteur s’est déclenché. Additionnez les ampères de tout ce qui y marchait.
 learned-say-amps = Tapez-le ensuite ainsi : tallywatt learned { $plan } { $id } déclenché à 13 A
 learned-no-breaker = Le plan n’a pas de disjoncteur pour { $parts }. Nommez la prise à laquelle il sert.
-learned-say = Dites-le comme ceci. Un disjoncteur : « front déclenché à 13 A », avec les ampères de tout ce qui marchait. Un voltmètre : « box-left 109 V ». Un réservoir plein : « 7 h ». Chaleur ou odeur : « tents chaud ». Et aussi : « GFCI front », « alarme CO », « choc à front ».
+learned-say = Dites-le comme ceci. Un disjoncteur : « front déclenché », ou « front déclenché à 13 A » si vous savez les ampères de tout ce qui marchait. Un voltmètre : « box-left 109 V ». Un réservoir plein : « 7 h ». Chaleur ou odeur : « tents chaud ». Et aussi : « GFCI front », « alarme CO », « choc à front ».
 learned-tripped-unknown = Nous ne savons pas ce qui est marqué sur le disjoncteur de { $part }, donc { $amps } ne change rien. Regardez, et mettez ce nombre dans le plan.
 learned-meter-compare = Vous avez lu { $volts } à { $part }. Nous attendions { $least } ou plus, tout étant en marche. Mesurez maintenant à une prise { -generator(form: "of") }, avec les mêmes choses en marche. Si elle montre plus de { $more }, une fiche, une rallonge ou un coffret du chemin est mauvais. Arrêtez alors le moteur et tâtez-les un à un.
 learned-meter-source = Vous avez lu { $volts } à { $part }. Au-dessous de { $least }, il y a surcharge, ou { -generator(form: "the") } a un défaut. Arrêtez des appareils. Si cela reste bas, faites vérifier { -generator(form: "the") }.

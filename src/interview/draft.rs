@@ -61,7 +61,7 @@ pub struct Draft {
 
 /// Words for the ids of parts and loads, by the word in the code, which stands in for any that is missing.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Called(BTreeMap<&'static str, String>);
+pub struct Called(BTreeMap<String, String>);
 
 impl Called {
     /// Returns the word to use for this one.
@@ -71,8 +71,8 @@ impl Called {
     }
 }
 
-impl FromIterator<(&'static str, String)> for Called {
-    fn from_iter<I: IntoIterator<Item = (&'static str, String)>>(words: I) -> Self {
+impl FromIterator<(String, String)> for Called {
+    fn from_iter<I: IntoIterator<Item = (String, String)>>(words: I) -> Self {
         Self(words.into_iter().collect())
     }
 }

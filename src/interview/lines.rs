@@ -294,6 +294,8 @@ mod tests {
         let view = View {
             progress: "Part 1 of 3".into(),
             dots: String::new(),
+            drawing: String::new(),
+            refused: String::new(),
             question: "Which?".into(),
             why: "Because.".into(),
             shape: Shape::List {

@@ -28,7 +28,7 @@ use crate::words::{Words, problem};
 pub use build::plan as plan_of;
 pub use draft::{Draft, DraftError, Said};
 pub use form::Form;
-pub use machine::{Input, Kind, Machine, Note, Question};
+pub use machine::{Input, Kind, LookAt, Machine, Note, Question};
 pub use merge::merge;
 pub use reopen::draft_of;
 pub use steps::{Group, Item, Label, Suggestion};
@@ -170,13 +170,15 @@ pub fn run(
     }
     let mut told = live::Told::already(machine.dangers(judge::judge), machine.told_parts());
     let mut explained = None;
+    // The typed text that was refused last, to be completed.
+    let mut refused = String::new();
     loop {
         let question = machine.question();
         let finished = |machine: &Machine| Outcome::Finished {
             plan: Box::new(plan_of(machine.draft(), &|key| words.text(key))),
             draft: machine.draft().clone(),
         };
-        let shown = view(words, &question);
+        let shown = View { refused: refused.clone(), ..view(words, &question) };
         let input = match prompter.ask(&shown) {
             Ok(input) => input,
             Err(PromptError::Ended) if question.key == "review" => return Ok(finished(&machine)),
@@ -195,14 +197,19 @@ pub fn run(
             prompter.tell(&live::picture(words, &plan))?;
             continue;
         }
+        let typed = input.clone();
+        let input = completed(words, &question, &shown, input);
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
+        // That a part stays unplugged is told once, with what it leaves without power.
+        let is_news = question.id != "gear-from" || machine.draft().get(&question.key) != Some(&Said::Unknown);
+        let past = if question.id == "gear-from" { machine.past(&question.key) } else { Vec::new() };
         let readable = readable(words, &question, &shown, input.clone());
-        let completed = readable.as_ref().ok();
-        let completed = completed.and_then(|whole| completed_with_unit(&input, whole));
+        let with_unit = readable.as_ref().ok().and_then(|whole| completed_with_unit(&typed, whole));
         match readable.and_then(|input| machine.answer(input)) {
             Ok(notes) => {
+                refused.clear();
                 keep(keeper, prompter, words, machine.draft())?;
-                if let Some(whole) = completed {
+                if let Some(whole) = with_unit {
                     let answer = [("answer", Value::Numbers(whole))];
                     prompter.tell(&words.with("note-unit", words.spoken(&answer)))?;
                 }
@@ -213,9 +220,9 @@ pub fn run(
                 let unknown = may_change && machine.draft().get(&question.key) == Some(&Said::Unknown);
                 if unknown && machine.asks_of_thing_to_buy(&question.key) {
                     prompter.tell(&words.text("note-not-bought"))?;
-                } else if unknown {
+                } else if unknown && is_news {
                     let again = explained.as_ref() == Some(&question.key);
-                    prompter.tell(&not_known(words, &machine, &question, again))?;
+                    prompter.tell(&not_known(words, &machine, &question, &past, again))?;
                 }
                 if may_change {
                     let mut news = told.update(machine.findings(judge::judge), machine.told_parts());
@@ -234,6 +241,10 @@ pub fn run(
                 }
             }
             Err(reject) => {
+                refused = match (&question.kind, input) {
+                    (Kind::Text(_), Input::Answer(text)) => text,
+                    _ => String::new(),
+                };
                 // Instructions go below the drawings, where they are still on screen.
                 if reject.key == "unknown-shape" {
                     prompter.tell(&words.text(view::drawing(&question)))?;
@@ -276,13 +287,30 @@ fn called(words: &Words) -> draft::Called {
         // The words in the code are already in this language.
         return draft::Called::default();
     }
-    let parts = parts::WORDS.into_iter().map(|word| (word, words.text(&format!("id-{word}"))));
+    let text = |word: &str| words.text(&format!("id-{word}"));
+    let parts = parts::WORDS.into_iter().map(|word| (word.to_owned(), text(word)));
+    let gear = parts::GEAR_WORDS.into_iter().flat_map(|(alone, among)| {
+        let each = std::iter::once(&alone).chain(among).flat_map(|word| {
+            let colored = parts::COLORS.into_iter().map(|color| {
+                // Its plain word decides the ending of the color.
+                let values = [("color", color.into()), ("word", alone.into()), ("called", text(word).into())];
+                (parts::colored(color, word), words.with("id-colored", values))
+            });
+            colored.chain([((*word).to_owned(), text(word))]).collect::<Vec<_>>()
+        });
+        each.collect::<Vec<_>>()
+    });
     let loads = crate::tables::appliances::all().iter().map(|appliance| {
         let name = words.text(&format!("appliance-{}", appliance.key));
         let short = name.split(',').next().unwrap_or_default().to_owned();
-        (appliance.key.as_str(), short)
+        (appliance.key.clone(), short)
     });
-    parts.chain(loads).map(|(word, text)| (word, parts::slug(&text, word))).collect()
+    let all = parts.chain(gear).chain(loads);
+    let slug = |(word, text): (String, String)| {
+        let slug = parts::slug(&text, &word);
+        (word, slug)
+    };
+    all.map(slug).collect()
 }
 
 /// Converts the numbers in a typed answer to the notation plans use.
@@ -316,6 +344,22 @@ fn readable(words: &Words, question: &Question, shown: &View, input: Input) -> R
         .with("found", two.found)
         .with("decimals", two.decimals)
         .with("thousands", two.thousands))
+}
+
+/// Adds the typed unit to the number that was refused without one, where answers are whole lines.
+fn completed(words: &Words, question: &Question, shown: &View, input: Input) -> Input {
+    let (Kind::Text(form), Input::Answer(unit)) = (&question.kind, &input) else {
+        return input;
+    };
+    let number = form.has_numbers() && shown.refused.starts_with(|c: char| c.is_ascii_digit());
+    if !number || unit.is_empty() || !unit.chars().all(char::is_alphabetic) {
+        return input;
+    }
+    let whole = Input::Answer(format!("{} {unit}", shown.refused));
+    match readable(words, question, shown, whole.clone()) {
+        Ok(Input::Answer(plain)) if form.check(&plain).is_ok() => whole,
+        _ => input,
+    }
 }
 
 /// Returns the answer to echo when it got a unit or its number was rewritten, and `None` otherwise.

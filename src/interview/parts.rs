@@ -132,6 +132,38 @@ fn gear_word(draft: &Draft, n: u8) -> &'static str {
     if told_apart { among } else { alone }
 }
 
+/// The colors by which cords and boxes are named.
+pub(super) const COLORS: [&str; 9] = ["orange", "yellow", "green", "black", "blue", "red", "gray", "white", "brown"];
+
+/// Returns the color that a cord or box is named by.
+fn gear_color(draft: &Draft, n: u8) -> Option<&'static str> {
+    let said = draft.text(&format!("gear.{n}.color"))?;
+    COLORS.into_iter().find(|color| *color == said)
+}
+
+/// Whether a cord or box would be named by this color and the same word as another.
+pub(super) fn has_color_of_other(draft: &Draft, n: u8, color: &str) -> bool {
+    let word = gear_word(draft, n);
+    gear(draft).any(|other| other != n && gear_color(draft, other) == Some(color) && gear_word(draft, other) == word)
+}
+
+/// Returns what a cord or box without a typed name is called, in the words of the code: its color, if it is named by
+/// one, and its word. The color is enough unless other gear has both.
+fn gear_called(draft: &Draft, n: u8) -> String {
+    let Some(color) = gear_color(draft, n) else {
+        return gear_word(draft, n).to_owned();
+    };
+    let [alone, among] = gear_words(draft, n);
+    let mut others = gear(draft).filter(|other| *other != n && gear_color(draft, *other) == Some(color));
+    let word = if others.any(|other| gear_words(draft, other)[0] == alone) { among } else { alone };
+    colored(color, word)
+}
+
+/// Returns the name of a word and a color, in the words of the code.
+pub(super) fn colored(color: &str, word: &str) -> String {
+    format!("{color}-{word}")
+}
+
 /// Whether only a name can tell a cord or box from another.
 pub(super) fn has_twin(draft: &Draft, n: u8) -> bool {
     let word = gear_word(draft, n);
@@ -563,44 +595,41 @@ pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
     Layout::new(draft).feeds(draft, n).into_iter().find(|(other, _)| *other == n).and_then(|(_, place)| place)
 }
 
+/// Returns what is plugged in past a part, directly or not: gear and loads, by their numbers.
+pub(super) fn past(draft: &Draft, n: u8) -> (BTreeSet<u8>, BTreeSet<u8>) {
+    let layout = Layout::new(draft);
+    let feeds = layout.feeds(draft, u8::MAX);
+    let mut past = BTreeSet::from([n]);
+    let fed_from = |past: &BTreeSet<u8>, place: Place| place.part().is_some_and(|part| past.contains(&part));
+    // Each round adds what is one plug further.
+    for _ in &feeds {
+        let fed = feeds.iter().filter(|(_, place)| place.is_some_and(|place| fed_from(&past, place)));
+        let fed: Vec<u8> = fed.map(|(part, _)| *part).collect();
+        past.extend(fed);
+    }
+    let loads = layout.loads.iter().filter(|load| fed_from(&past, load.place)).map(|load| load.n).collect();
+    past.remove(&n);
+    (past, loads)
+}
+
 /// Returns the only free place a part fits, if nothing needs to be asked.
 pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
     sole(&free_feeds(draft, n), n)
 }
 
-/// The words in the code for parts and loads without a name. Their messages are `id-WORD`.
-pub(super) const WORDS: [&str; 31] = [
-    "regular",
-    "camper",
-    "twist",
-    "large",
-    "outlet",
-    "cord",
-    "box",
-    "load",
-    "left",
-    "right",
-    "top",
-    "bottom",
-    "middle",
-    "our-camper",
-    "regular-cord",
-    "twist-cord",
-    "four-wire-cord",
-    "camper-cord",
-    "three-way",
-    "strip",
-    "splitter",
-    "twist-splitter",
-    "four-wire-splitter",
-    "adapter",
-    "camper-adapter",
-    "regular-adapter",
-    "twist-adapter",
-    "twist-box",
-    "four-wire-box",
-    "camper-box",
-    "large-box",
+/// The words in the code for outlets and loads without a name. Their messages are `id-WORD`.
+pub(super) const WORDS: [&str; 11] =
+    ["regular", "camper", "twist", "large", "outlet", "load", "left", "right", "top", "bottom", "middle"];
+
+/// The same for cords and boxes: the plain word, and the words that tell its shapes apart.
+pub(super) const GEAR_WORDS: [(&str, &[&str]); 7] = [
+    ("our-camper", &[]),
+    ("cord", &["regular-cord", "twist-cord", "four-wire-cord", "camper-cord"]),
+    ("three-way", &[]),
+    ("strip", &[]),
+    ("splitter", &["twist-splitter", "four-wire-splitter"]),
+    ("adapter", &["camper-adapter", "regular-adapter", "twist-adapter"]),
+    ("box", &["twist-box", "four-wire-box", "camper-box", "large-box"]),
 ];
 
 /// Returns the word for the position of one of several outlets, given how they are arranged.
@@ -664,7 +693,8 @@ impl Ids {
             }
         }
         for n in gear(draft) {
-            if let Some(name) = name(&format!("gear.{n}.name"))
+            let own = draft.text(&format!("gear.{n}.color")).is_none_or(|color| color == "own");
+            if let Some(name) = name(&format!("gear.{n}.name")).filter(|_| own)
                 && self.taken.insert(name.clone())
             {
                 self.gear.insert(n, name);
@@ -704,7 +734,8 @@ impl Ids {
     fn name_gear(&mut self, draft: &Draft) {
         for n in gear(draft) {
             if !self.gear.contains_key(&n) {
-                let own = draft.called.word(gear_word(draft, n));
+                let own = gear_called(draft, n);
+                let own = draft.called.word(&own);
                 // Without a hyphen, which the outlets of a box have before their number.
                 let id = self.free(1, |number| match number {
                     1 => own.to_owned(),

@@ -89,10 +89,10 @@ enum Then {
 trait Prompt {
     /// Returns the lines to draw, each with whether it is bold, and the column of the cursor in the first line.
     ///
-    /// They are at most `width` columns wide and about `height` lines high.
+    /// They are at most `width` columns wide, those of the window, and about `height` lines high.
     fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>);
-    /// Returns how many rows it has to show.
-    fn rows(&self) -> usize {
+    /// Returns how many lines it needs in a window of this width, even where messages scroll away for it.
+    fn needs(&self, _width: usize) -> usize {
         0
     }
     /// Handles a key.
@@ -241,7 +241,7 @@ impl<'a> Terminal<'a> {
         let hidden = Hidden::new(&self.keys)?;
         let mut drawn = Drawn::default();
         let answered = loop {
-            drawn.draw(prompt, |rows| self.room(rows), self.colour)?;
+            drawn.draw(prompt, |lines| self.room(lines), self.colour)?;
             match self.next() {
                 Ok(Event::Key(key)) => {
                     if let Then::Done(input, left) = prompt.key(key) {
@@ -285,7 +285,7 @@ impl<'a> Terminal<'a> {
         let picked = Select::new("", shown)
             .with_render_config(look)
             .with_help_message(&hint)
-            .with_page_size(self.room(rows.len()).saturating_sub(2))
+            .with_page_size(self.room(short(rows.len())).saturating_sub(2))
             .with_starting_cursor(start.unwrap_or(0))
             .raw_prompt();
         match picked {
@@ -300,12 +300,10 @@ impl<'a> Terminal<'a> {
         }
     }
 
-    /// Returns the number of lines for a prompt with this many rows: the free lines below the messages, or else enough
-    /// for a short list.
-    fn room(&self, rows: usize) -> usize {
+    /// Returns the number of lines for a prompt: the free lines below the messages, or else as many as it needs.
+    fn room(&self, needs: usize) -> usize {
         let below = usize::from(size().1).saturating_sub(self.seen + 1);
-        let wanted = (rows + 2).min(SHORT_LIST);
-        let free = below.saturating_sub(self.told).max(wanted);
+        let free = below.saturating_sub(self.told).max(needs);
         free.min(below).clamp(SHORTEST_LIST, 40)
     }
 
@@ -354,7 +352,7 @@ impl Drawn {
     fn draw(&mut self, prompt: &dyn Prompt, room: impl Fn(usize) -> usize, bold: bool) -> std::io::Result<()> {
         use unicode_width::UnicodeWidthStr;
         self.clear()?;
-        let (lines, caret) = prompt.lines(columns(), room(prompt.rows()));
+        let (lines, caret) = prompt.lines(window(), room(prompt.needs(window())));
         let mut out = std::io::stderr();
         for (at, (line, strong)) in lines.iter().enumerate() {
             if at > 0 {
@@ -388,6 +386,11 @@ const SHORTEST_LIST: usize = 6;
 /// The lines in which a short list is seen whole.
 const SHORT_LIST: usize = 10;
 
+/// Returns the lines in which a list of this many rows is seen, whole if it is short.
+fn short(rows: usize) -> usize {
+    (rows + 2).min(SHORT_LIST)
+}
+
 /// Fits notices into this many lines, each after a blank line, shortening the last ones first.
 ///
 /// `None` if they do not fit even with all detail dropped.
@@ -404,8 +407,18 @@ fn fitted(kept: &[Notice], room: usize) -> Option<Vec<String>> {
     (tall(&texts) <= room).then_some(texts)
 }
 
+/// Returns the columns of the window that can be written to.
+fn window() -> usize {
+    textwrap::termwidth().saturating_sub(1).max(*COLUMNS.start())
+}
+
 fn columns() -> usize {
-    (textwrap::termwidth() - 1).clamp(*COLUMNS.start(), *COLUMNS.end())
+    text_width(window())
+}
+
+/// Returns the width of text in a window of this width.
+fn text_width(window: usize) -> usize {
+    window.min(*COLUMNS.end())
 }
 
 /// Wraps a text into lines that fit. A line with runs of spaces or a leading space belongs to a drawing, and stays as
@@ -471,7 +484,7 @@ impl Prompter for Terminal<'_> {
         let head: Vec<&(&str, bool)> = head.map(|(_, line)| line).collect();
         let below = match &view.shape {
             Shape::Line { .. } => 3,
-            Shape::List { rows, .. } => SHORT_LIST.min(rows.len() + 2),
+            Shape::List { rows, .. } => short(rows.len()),
         };
         let lines = head.iter().map(|(text, _)| wrap(text).len().max(1));
         let lines = lines.sum::<usize>();
@@ -485,6 +498,12 @@ impl Prompter for Terminal<'_> {
         for (text, bold) in head {
             self.write(text, *bold)?;
         }
+        let drawing: Vec<&str> = view.drawing.lines().collect();
+        let room = usize::from(size().1).saturating_sub(self.seen + SHORT_LIST + 1);
+        if !drawing.is_empty() && !list::goes_beside(&drawing, &view.shape, window()) && drawing.len() < room {
+            self.write("", false)?;
+            self.write(&view.drawing, false)?;
+        }
         let marked = self.marked.take();
         let marked = marked.filter(|(question, _)| *question == view.question);
         let input = match &view.shape {
@@ -492,7 +511,7 @@ impl Prompter for Terminal<'_> {
                 let keys = self.words.text("hint-keys");
                 let hint =
                     if hint.is_empty() { keys } else { [hint.as_str(), &keys].join(&self.words.text("hint-between")) };
-                let mut editor = Editor::new(default.as_deref(), hint);
+                let mut editor = Editor::new(default.as_deref(), hint).with(&view.refused);
                 match self.hold(&mut editor)? {
                     Input::Answer(text) => typed(&text, &view.spoken),
                     other => other,
@@ -502,12 +521,12 @@ impl Prompter for Terminal<'_> {
             Shape::List { rows, start, marks: None } if view.progress.is_empty() => self.pick(rows, *start)?,
             Shape::List { rows, start, marks: None } => {
                 let [keys, nothing] = ["hint-list", "list-nothing"].map(|key| self.words.text(key));
-                self.hold(&mut List::of_one(rows, *start, keys, nothing))?
+                self.hold(&mut List::of_one(rows, *start, keys, nothing).beside(&view.drawing))?
             }
             Shape::List { rows, marks: Some(marks), .. } => {
                 let marks = marked.map_or_else(|| marks.clone(), |(_, marks)| marks);
                 let [keys, nothing] = ["hint-many", "list-nothing"].map(|key| self.words.text(key));
-                let mut list = List::new(rows, marks, keys, nothing);
+                let mut list = List::new(rows, marks, keys, nothing).beside(&view.drawing);
                 let input = self.hold(&mut list)?;
                 if input != Input::Back {
                     self.marked = Some((view.question.clone(), list.marks));
@@ -567,6 +586,21 @@ mod tests {
         assert_eq!(shown(7), Some(format!("{whole}|DANGER: two Do: Stop the engine.")));
         assert_eq!(shown(6).as_deref(), Some("DANGER: one Do: Stop the engine.|DANGER: two Do: Stop the engine."));
         assert_eq!(shown(5), None);
+    }
+
+    /// In every language, the drawings have room beside the list of outlets in a window of 80 columns.
+    #[test]
+    fn drawings_fit_beside_the_outlets() {
+        use crate::interview::{Draft, Machine, view};
+        use crate::words::Units;
+        for tag in ["en", "es", "es-ES", "fr", "fr-FR", "de"] {
+            let words = Words::new(tag, Units::Customary).expect(tag);
+            let mut machine = Machine::new(Draft::new("t"));
+            machine.went_back_for_tests("outlets.faces");
+            let view = view(&words, &machine.question());
+            let drawing: Vec<&str> = view.drawing.lines().collect();
+            assert!(drawing.len() > 9 && list::goes_beside(&drawing, &view.shape, 79), "{tag}");
+        }
     }
 
     #[test]

@@ -23,6 +23,10 @@ pub struct View {
     pub why: String,
     /// The kind of input it takes.
     pub shape: Shape,
+    /// Drawings of what the list names, a line each, with blank lines between those that belong together. Empty if none.
+    pub drawing: String,
+    /// The typed answer that was refused, to be completed. Empty if none.
+    pub refused: String,
     /// The words that stand for an input when typed, such as "unknown" or "none". The plan file's own words always
     /// work, in every language.
     pub spoken: Vec<(String, Input)>,
@@ -160,7 +164,16 @@ impl View {
     /// Creates a question outside any part of the interview.
     #[must_use]
     pub const fn plain(question: String, why: String, shape: Shape) -> Self {
-        Self { progress: String::new(), dots: String::new(), question, why, shape, spoken: Vec::new() }
+        Self {
+            progress: String::new(),
+            dots: String::new(),
+            question,
+            why,
+            shape,
+            drawing: String::new(),
+            refused: String::new(),
+            spoken: Vec::new(),
+        }
     }
 
     /// Returns the values that an answer to a list of several marks. An empty answer keeps the marked ones.
@@ -248,29 +261,36 @@ pub fn outlet(words: &Words, question: &Question) -> Option<String> {
 pub fn view(words: &Words, question: &Question) -> View {
     let about = question.about.as_ref().map(|about| label(words, about)).unwrap_or_default();
     let text = |part: &str| words.with(&format!("ask-{}{part}", question.id), [("about", about.as_str().into())]);
-    let at = section(question).filter(|_| question.in_turn);
-    let progress = at.map(|at| {
-        let number = [
-            ("number", (at + 1).to_string().into()),
-            ("total", SECTIONS.len().to_string().into()),
-            ("part", words.text(SECTIONS[at]).into()),
-        ];
-        words.with("progress", number)
-    });
-    let dot = |at: usize, other: usize| match other.cmp(&at) {
+    let (progress, dots) = progress(words, question).unwrap_or_default();
+    let drawing = if question.drawn() { words.text(drawing(question)) } else { String::new() };
+    View {
+        progress,
+        dots,
+        question: text(""),
+        why: text(".why"),
+        shape: shape(words, question),
+        drawing,
+        refused: String::new(),
+        spoken: key_words(words, question),
+    }
+}
+
+/// Returns the position of a question in words and in dots: among the parts of the interview, or among the things to
+/// look at.
+fn progress(words: &Words, question: &Question) -> Option<(String, String)> {
+    let section = section(question).filter(|_| question.in_turn);
+    let (key, at, total) = match (question.look, section) {
+        (Some(look), _) => (if look.more { "progress-look-more" } else { "progress-look" }, look.at, look.total),
+        (None, at) => ("progress", at?, SECTIONS.len()),
+    };
+    let mut values = vec![("number", (at + 1).to_string().into()), ("total", total.to_string().into())];
+    values.extend(section.map(|at| ("part", words.text(SECTIONS[at]).into())));
+    let dot = |other: usize| match other.cmp(&at) {
         Ordering::Less => "●",
         Ordering::Equal => "◉",
         Ordering::Greater => "○",
     };
-    let dots = at.map(|at| (0..SECTIONS.len()).map(|other| dot(at, other)).collect());
-    View {
-        progress: progress.unwrap_or_default(),
-        dots: dots.unwrap_or_default(),
-        question: text(""),
-        why: text(".why"),
-        shape: shape(words, question),
-        spoken: key_words(words, question),
-    }
+    Some((words.with(key, values), (0..total).map(dot).collect()))
 }
 
 /// The parts of the interview in order, as the progress line names them.
@@ -437,11 +457,21 @@ pub(super) fn drawing(question: &Question) -> &'static str {
 }
 
 /// Returns what follows from an unknown answer, or how to find out the answer.
-pub(super) fn not_known(words: &Words, machine: &Machine, question: &Question, explained: bool) -> String {
+///
+/// `past` names what was plugged in past the part before the answer.
+pub(super) fn not_known(
+    words: &Words,
+    machine: &Machine,
+    question: &Question,
+    past: &[Label],
+    explained: bool,
+) -> String {
     let about = question.about.as_ref().map(|about| label(words, about));
-    let part = [("part", about.unwrap_or_default().into())];
     if question.id == "gear-from" {
-        return words.with("note-unplugged", part);
+        let past: Vec<String> = past.iter().map(|it| label(words, it)).collect();
+        let rest = words.quoted(past.iter().map(String::as_str));
+        let values = [("part", about.unwrap_or_default().into()), ("count", past.len().into()), ("rest", rest.into())];
+        return words.with("note-unplugged", values);
     }
     let taken = machine.taken(&question.key);
     if !taken.is_empty() {

@@ -22,6 +22,8 @@ impl Words {
             very: all("very"),
             not: all("not"),
             trip: all("trip"),
+            numbers: all("number").iter().map(|forms| forms.split('/').map(str::to_owned).collect()).collect(),
+            half: all("half"),
         }
     }
 

@@ -136,7 +136,7 @@ impl Words {
             }
             Value::All(items) => self.list(items),
             Value::Any(items) => self.joined(items, "list-or"),
-            Value::Numbers(text) => self.typed_numbers(text),
+            Value::Numbers(text) => self.said_numbers(text),
             Value::Units(unit) => self.units_for(*unit),
             // An actual distance rounds down: 19.99 ft is not 20.
             Value::Amount(amount) if amount.unit == Unit::Metre => self.amount(*amount, Show::AtMost),

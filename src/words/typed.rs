@@ -100,6 +100,17 @@ impl Words {
         out
     }
 
+    /// Converts an answer from the form that plans keep to how the reader's texts show numbers.
+    pub(super) fn said_numbers(&self, text: &str) -> String {
+        let each = pieces(text).into_iter().map(|piece| match piece.parse() {
+            Ok(number) => self.numbers.digits(number),
+            // A number is never separated from its unit at the end of a line.
+            Err(_) if piece.starts_with(' ') => piece.replacen(' ', "\u{a0}", 1),
+            Err(_) => piece.to_owned(),
+        });
+        each.collect()
+    }
+
     fn plain_units(&self, text: &str) -> String {
         let at = self.text("typed-at");
         let mut out = String::new();
@@ -309,6 +320,14 @@ mod tests {
         assert_eq!(metric.plain_numbers("40 Schritte"), Ok("24 m".to_owned()));
         assert_eq!(words.plain_numbers("58 dBA at 23 ft"), Ok("58 dBA at 23 ft".to_owned()));
         assert_eq!(words.typed_numbers("12.5 A"), "12.5 A");
+        for (kept, english, german) in [
+            ("12.5 A", "12.5\u{a0}A", "12,5\u{a0}A"),
+            // A German reads "4.000" as a guest would not.
+            ("4000 W, 12500 W", "4,000\u{a0}W, 12,500\u{a0}W", "4000\u{a0}W, 12500\u{a0}W"),
+            ("1 1/2 hp", "1\u{a0}1/2\u{a0}hp", "1\u{a0}1/2\u{a0}hp"),
+        ] {
+            assert_eq!((words.said_numbers(kept), metric.said_numbers(kept)), (english.into(), german.into()));
+        }
         assert_eq!(words.faults(), Vec::<String>::new());
     }
 }

@@ -663,6 +663,12 @@ fn what_was_learned_goes_into_the_plan() {
     let output = tallywatt(&["learned", "-", "front", "hot"], dir.path());
     assert_eq!(output.status.code(), Some(65));
     assert!(!dir.path().join("-").exists());
+    // Nobody has an ammeter at camp.
+    let (_, said) = learn(&["box left tripped after twenty minutes"]);
+    let told = said.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(told.starts_with("The plan has 12.5 A there, and the breaker tripped."), "{said}");
+    let file = std::fs::read_to_string(dir.path().join("new.toml")).expect("the plan");
+    assert!(file.contains("trips_at = \"12.4 A\""), "{file}");
     // A danger, a bad reading, and words that are not understood and change nothing.
     assert_eq!(learn(&["long", "hot"]).0, Some(2));
     assert_eq!(learn(&["box-left 109 V"]).0, Some(2));

@@ -151,7 +151,7 @@ impl Person {
 const GENERATOR: &[(&str, &str)] = &[
     ("How many watts does the generator", "2800 W, 3300 W"),
     ("or “bonded neutral”?", ""),
-    ("Which outlets does the generator", "Regular T\r\t"),
+    ("what do the holes look", "Regular T\r\t"),
     ("What voltage", "120 V only"),
     ("linked by a kit?", ""),
     ("a TEST and a RESET button?", ""),
@@ -166,6 +166,7 @@ const REST: &[(&str, &str)] = &[
     ("wiring of a house", "no"),
     ("the elevation", "4200 ft"),
     ("What cords, adapters", "Extension\r\t"),
+    ("What color is it?", "Orange"),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
     ("stay coiled", ""),
@@ -173,8 +174,14 @@ const REST: &[(&str, &str)] = &[
 
 #[test]
 fn a_whole_interview_ends_in_paper() {
+    for columns in [80, 120] {
+        ends_in_paper(columns);
+    }
+}
+
+fn ends_in_paper(columns: u16) {
     let home = tempfile::tempdir().unwrap();
-    let mut person = Person::sits_down(home.path(), 80);
+    let mut person = Person::sits_down(home.path(), columns);
     for (question, keys) in GENERATOR.iter().chain(REST) {
         person.answers(question, keys);
     }
@@ -190,6 +197,7 @@ fn a_whole_interview_ends_in_paper() {
         "id = \"fridge-small\"",
         "wire = \"14 AWG\"",
         "outdoor = true",
+        "id = \"orange-cord\"",
         "from = \"regular\"",
         "neutral = \"unknown\"",
         "peak = \"3300 W\"",
@@ -240,7 +248,7 @@ fn help_in_a_list_keeps_what_is_marked() {
     for (question, keys) in &GENERATOR[..2] {
         person.answers(question, keys);
     }
-    let list = "Which outlets does the generator";
+    let list = "what do the holes look";
     for keys in ["Regular T\r?\r", "L5-30\r?\r"] {
         person.is_asked(list);
         person.screen = blank(80);
@@ -582,7 +590,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.types("1\n");
         person.sees("4. I don’t know");
         person.types("4\n");
-        person.sees("Which outlets does the generator");
+        person.sees("what do the holes look");
         person.screen = blank(40);
         person.types("2 x 3, l5-30r 30 a\n");
         person.sees("3. By number");
@@ -986,6 +994,27 @@ wanted = "must"
     assert_eq!(dangers(), 0);
 }
 
+/// The drawings stand beside the first list of outlets, above it on a narrow screen with room for both, and otherwise in
+/// the help. The question stays in view.
+#[test]
+fn the_drawings_are_there_where_there_is_room() {
+    let home = tempfile::tempdir().unwrap();
+    for (rows, columns, drawn) in [(24, 80, true), (40, 40, true), (24, 40, false)] {
+        let mut person = Person::sits_down_at(&home.path().join(format!("{rows}x{columns}")), rows, columns, &[], &[]);
+        person.answers("How many watts does the generator", "2800 W, 3300 W");
+        person.answers("“bonded neutral”?", "");
+        person.is_asked("what do the holes look");
+        person.sees("Those are all of its outlets");
+        let screen = person.screen.screen().contents();
+        assert_eq!(screen.contains("L5-30R  L14-30R 14-50R"), drawn, "{screen}");
+        let lines: Vec<&str> = screen.lines().collect();
+        let question = lines.iter().position(|line| line.contains("what do the holes")).expect("the question");
+        assert!(lines.len() - question <= usize::from(rows), "{screen}");
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+    }
+}
+
 /// Dangers that one answer makes certain are shown in full on the smallest screen, each with what to do, before the
 /// next question.
 #[test]
@@ -995,7 +1024,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
     for (question, keys) in [
         ("How many watts does the generator", "3500 W, 4000 W"),
         ("“bonded neutral”?", ""),
-        ("Which outlets does the generator", "Regular T\r\t"),
+        ("what do the holes look", "Regular T\r\t"),
         ("What voltage", "120 V only"),
         ("linked by a kit?", ""),
         ("TEST and a RESET", "All of"),
@@ -1007,6 +1036,7 @@ fn dangers_told_at_once_stay_on_a_small_screen() {
         ("wiring of a house", "no"),
         ("the elevation", "0 ft"),
         ("What cords, adapters", "Extension\r\t"),
+        ("What color is it?", ""),
         ("printed along the cord?", ""),
         ("How long is it?", ""),
         ("stay coiled", ""),

@@ -1,6 +1,6 @@
 //! Going through the things to look up: the questions about them, one after another.
 
-use super::{Cursor, Machine, Place, Question};
+use super::{Cursor, LookAt, Machine, Place, Question};
 use crate::interview::{build, live};
 use crate::judge;
 use crate::plan::Plan;
@@ -82,22 +82,27 @@ impl Machine {
         };
         let open: Vec<String> = judge::judge(&self.plan()).figures.assumed.into_iter().map(|it| it.field).collect();
         let open_keys = self.ask_for(open.iter());
-        let waits = |key: &String, asked: &[String]| open_keys.contains(key) && !asked.contains(key);
-        let listed = looking.list.iter().find(|key| waits(key, &looking.asked)).cloned();
-        let next = listed.or_else(|| {
+        let waits = |key: &String, asked: &[(String, LookAt)]| {
+            open_keys.contains(key) && asked.iter().all(|(other, _)| other != key)
+        };
+        let next = |looking: &Looking| looking.list.iter().position(|key| waits(key, &looking.asked));
+        let at = next(&looking).or_else(|| {
             let line_of = self.lines();
             let in_vain = |field: &String| {
                 let key = self.asks_for(field, &line_of);
-                key.is_some_and(|key| looking.asked.contains(&key))
+                key.is_some_and(|key| looking.asked.iter().any(|(other, _)| *other == key))
             };
             let in_vain: Vec<String> = open.iter().filter(|field| in_vain(field)).cloned().collect();
             looking.list = self.looks(&judge::looks_beside(&self.plan(), &in_vain));
-            looking.list.iter().find(|key| waits(key, &looking.asked)).cloned()
+            looking.list.retain(|key| waits(key, &looking.asked));
+            looking.lists += 1;
+            next(&looking)
         });
-        let Some(key) = next else {
+        let Some(at) = at else {
             return Cursor::Front;
         };
-        looking.asked.push(key.clone());
+        let key = looking.list[at].clone();
+        looking.asked.push((key.clone(), LookAt { at, total: looking.list.len(), more: looking.lists > 1 }));
         self.looking = Some(looking);
         Cursor::At { key, from_page: Some("review".into()) }
     }
@@ -106,9 +111,15 @@ impl Machine {
     pub(super) fn look_back(&mut self) -> Option<Cursor> {
         let mut looking = self.looking.take()?;
         looking.asked.pop();
-        let key = looking.asked.last()?.clone();
+        let (key, _) = looking.asked.last()?.clone();
         self.looking = Some(looking);
         Some(Cursor::At { key, from_page: Some("review".into()) })
+    }
+
+    /// Returns the place of a question among the things to look at, if it is the one the user is at.
+    pub(super) fn look_at(&self, key: &str) -> Option<LookAt> {
+        let (asked, at) = self.looking.as_ref()?.asked.last()?;
+        (asked == key).then_some(*at)
     }
 
     /// Starts going through the things to look up.
@@ -123,8 +134,10 @@ impl Machine {
 pub(super) struct Looking {
     /// The keys of the questions to ask.
     list: Vec<String>,
-    /// The keys of the questions already asked.
-    asked: Vec<String>,
+    /// How many lists there were so far.
+    lists: usize,
+    /// The keys of the questions already asked, each with its place in its list.
+    asked: Vec<(String, LookAt)>,
 }
 
 #[cfg(test)]

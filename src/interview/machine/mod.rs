@@ -69,6 +69,19 @@ pub struct Question {
     pub besides: Vec<Input>,
     /// Whether the question comes in its turn, rather than from a page the user opened.
     pub in_turn: bool,
+    /// Its place among the things to look at, while the user goes through them.
+    pub look: Option<LookAt>,
+}
+
+/// The place of a question among the things to look at.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct LookAt {
+    /// The number of questions ahead of it.
+    pub at: usize,
+    /// The number of questions in all. Answers never raise it.
+    pub total: usize,
+    /// Whether answers to the first list led to this one.
+    pub more: bool,
 }
 
 impl Question {
@@ -216,6 +229,12 @@ impl Machine {
     #[cfg(test)]
     pub(super) fn asked_for_tests(&self) -> Vec<String> {
         self.flow().into_iter().map(|place| place.key()).collect()
+    }
+
+    /// Returns the keys of the questions about a part.
+    #[cfg(test)]
+    pub(super) fn of_part_for_tests(&self, part: &str) -> Vec<String> {
+        self.of_part(part).iter().map(Place::key).collect()
     }
 
     /// Whether the user declared the plan ready to check.
@@ -378,6 +397,7 @@ impl Machine {
             },
             default: self.usual(place).map_or(Suggestion::Nothing, Suggestion::Said),
             besides: self.besides(place),
+            look: self.look_at(&key),
             key,
             in_turn,
         }
@@ -645,10 +665,10 @@ impl Machine {
                 let text = text.trim();
                 match step.takes {
                     Takes::YesNo => Ok(Said::is(text.to_lowercase())),
-                    // An id is one word, so "orange cord" becomes "orange-cord".
+                    // An id is one word, so "Dad’s cord" becomes "Dads-cord".
                     Takes::Typed(Form::Ident) => {
                         let words: Vec<&str> = text.split_whitespace().collect();
-                        Ok(Said::Is(words.join("-")))
+                        Ok(Said::Is(words.join("-").replace(['\'', '’'], "")))
                     }
                     _ => Ok(Said::is(text)),
                 }
@@ -656,6 +676,8 @@ impl Machine {
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
             Input::Unknown if self.may_be_unknown(place) => Ok(Said::Unknown),
+            // Without a color, it goes by what it is.
+            Input::Unknown if step.id == "gear-color" => default().ok_or_else(|| Refusal::new("no-unknown")),
             // A part whose shape nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "faces" | "outs" | "plug" | "ends") => {
                 Err(Refusal::new("unknown-shape"))
@@ -769,6 +791,7 @@ impl Machine {
             }
             "site-sleepers" => not_zero(form::quantity(text, &bounds::SLEEPERS_AT)?),
             "gear-length" => not_zero(form::quantity(text, &bounds::LENGTH)?),
+            "gear-color" if parts::has_color_of_other(draft, n, text) => Err(Refusal::new("ident-taken")),
             "outlet-name" | "gear-name" => {
                 let own = place.part() + ".";
                 let ids = Ids::new(draft);

@@ -98,6 +98,7 @@ impl Machine {
             default: Suggestion::Said(Said::is(start)),
             besides: Vec::new(),
             in_turn: false,
+            look: None,
         }
     }
 

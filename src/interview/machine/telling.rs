@@ -73,6 +73,17 @@ impl Machine {
         Some(if is_figure { figure.to_owned() } else { key })
     }
 
+    /// Returns what is plugged in past the part that the question with this key is about.
+    pub(in crate::interview) fn past(&self, key: &str) -> Vec<Label> {
+        let Some(n) = key.split('.').nth(1).and_then(|n| n.parse().ok()) else {
+            return Vec::new();
+        };
+        let ids = Ids::new(&self.draft);
+        let (gear, loads) = parts::past(&self.draft, n);
+        let gear = gear.into_iter().map(|n| Label::Plain(ids.gear(n)));
+        gear.chain(loads.into_iter().map(|n| load_label(&self.draft, n))).collect()
+    }
+
     /// Returns where each fully answered part is plugged in without a question, because it fits only one place.
     ///
     /// `None` for a part whose plug fits nowhere yet.

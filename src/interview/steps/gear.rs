@@ -118,6 +118,31 @@ fn things(draft: &Draft, _: At) -> Vec<Item> {
     loads.map(item).collect()
 }
 
+/// Asks for the name of a part that has one from the plan file on the review page.
+fn if_named(draft: &Draft, at: At) -> Ask {
+    if draft.get(&format!("gear.{}.name", at.n)).is_some() { Ask::Later } else { Ask::No }
+}
+
+/// Asks for the color of every cord, and of boxes if there are several: a camp has many cords, and one box is “the box”.
+fn if_colored(draft: &Draft, at: At) -> Ask {
+    let is_box = |n: u8| parts::is_box(draft, n) && !parts::is_camper(draft, n);
+    let color = draft.get(&format!("gear.{}.color", at.n));
+    match if_named(draft, at) {
+        _ if is_camper(draft, at) => Ask::No,
+        // The name from the plan file stays until somebody changes it.
+        Ask::Later if color.is_none() => Ask::No,
+        _ => flow_if(!is_box(at.n) || parts::gear(draft).filter(|n| is_box(*n)).count() > 1),
+    }
+}
+
+/// Returns the colors to name a part by.
+fn colors(draft: &Draft, at: At) -> Vec<Item> {
+    let mut values = parts::COLORS.to_vec();
+    values.push("own");
+    values.extend((!parts::has_twin(draft, at.n)).then_some("none"));
+    words("gear-color", &values)
+}
+
 fn if_cord(draft: &Draft, at: At) -> Ask {
     only_if(!is_box(draft, at))
 }
@@ -128,10 +153,19 @@ pub(in crate::interview) const GEARS: &[Step] =
 
 pub(in crate::interview) const GEAR: &[Step] = &[
     step(Group::Gear, "what", "gear-what", Takes::Pick(|draft, at| or_removed(gear_whats(draft, at)))).later(),
-    // Only the user can tell two alike apart, and a number would not say which is which.
+    step(Group::Gear, "color", "gear-color", Takes::Pick(colors))
+        .chosen()
+        .when(if_colored)
+        // Only the user can tell two alike apart, and a number would not say which is which.
+        .suggest(|draft, at| if parts::has_twin(draft, at.n) { Suggestion::Nothing } else { said("none") }),
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .chosen()
-        .when(|draft, at| flow_if(parts::has_twin(draft, at.n)))
+        .when(|draft, at| match draft.text(&format!("gear.{}.color", at.n)) {
+            Some("own") => Ask::Flow,
+            Some(_) => Ask::No,
+            None if is_camper(draft, at) => flow_if(parts::has_twin(draft, at.n)),
+            None => if_named(draft, at),
+        })
         .suggest(
             |draft, at| {
                 if parts::has_twin(draft, at.n) { Suggestion::Nothing } else { said(Ids::new(draft).gear(at.n)) }

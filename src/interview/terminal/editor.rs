@@ -3,7 +3,7 @@
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 use unicode_width::UnicodeWidthChar;
 
-use super::{Prompt, Then, cut, keys_line};
+use super::{Prompt, Then, cut, keys_line, text_width};
 use crate::interview::Input;
 use crate::plan::hides;
 
@@ -21,6 +21,12 @@ pub(super) struct Editor {
 impl Editor {
     pub(super) fn new(default: Option<&str>, hint: String) -> Self {
         Self { default: default.map(str::to_owned), hint, ..Self::default() }
+    }
+
+    /// Puts a text into the line, with the cursor at its end.
+    pub(super) fn with(mut self, text: &str) -> Self {
+        text.chars().for_each(|c| self.insert(c));
+        self
     }
 
     pub(super) fn text(&self) -> String {
@@ -116,6 +122,7 @@ impl Editor {
 
 impl Prompt for Editor {
     fn lines(&self, width: usize, _: usize) -> (Vec<(String, bool)>, Option<usize>) {
+        let width = text_width(width);
         let (mut line, at) = self.shown(width.saturating_sub(2));
         if let (true, Some(default)) = (self.is_empty(), &self.default) {
             line = format!("({default})");

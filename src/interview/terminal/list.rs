@@ -4,11 +4,11 @@ use std::ops::Range;
 
 use crossterm::event::{KeyCode, KeyEvent, KeyModifiers};
 
-use super::{Prompt, Then, cut, folded, keys_line};
+use super::{Prompt, Then, cut, folded, keys_line, short, text_width};
 use crate::interview::form::MOST_PICKED;
 use crate::interview::terminal::editor::Editor;
 use crate::interview::view::Found;
-use crate::interview::{Input, Row, form};
+use crate::interview::{Input, Row, Shape, form};
 
 /// The longest list that people would scroll through.
 const LONGEST_SCROLLED: usize = 60;
@@ -28,14 +28,55 @@ pub(super) struct List<'a> {
     start: usize,
     hint: String,
     nothing: String,
+    /// The lines of a drawing beside the rows.
+    drawing: Vec<&'a str>,
+}
+
+/// The columns ahead of the text of a row.
+const SIGNS: usize = 3;
+
+/// Returns the width of a list with this drawing beside it, or `None` if one of its rows would not fit on a line.
+fn width_beside(drawing: &[&str], rows: &[&Row], window: usize) -> Option<usize> {
+    let wide = |text: &str| unicode_width::UnicodeWidthStr::width(text);
+    let of_drawing = drawing.iter().map(|line| wide(line)).max()?;
+    let list = text_width(window.checked_sub(of_drawing + 1)?);
+    let fits = list + of_drawing < window && rows.iter().all(|row| wide(&row.text) + SIGNS <= list);
+    fits.then_some(list)
+}
+
+/// Whether a drawing goes beside the list in this window.
+pub(super) fn goes_beside(drawing: &[&str], shape: &Shape, window: usize) -> bool {
+    let Shape::List { rows, .. } = shape else {
+        return false;
+    };
+    let rows: Vec<&Row> = rows.iter().collect();
+    width_beside(drawing, &rows, window).is_some()
+}
+
+/// Returns as many lines of a drawing as have room, and no part of it alone. Without a line that is drawn, none.
+fn whole_parts<'d>(drawing: &[&'d str], room: usize) -> Vec<&'d str> {
+    let mut ends = (0..=drawing.len()).filter(|end| drawing.get(*end).is_none_or(|line| line.trim().is_empty()));
+    let words = ends.next().unwrap_or(0);
+    let end = ends.take_while(|end| *end <= room).last().filter(|end| *end > words);
+    drawing[..end.unwrap_or(0)].to_vec()
 }
 
 impl<'a> List<'a> {
     pub(super) fn new(rows: &'a [Row], marks: Vec<u8>, hint: String, nothing: String) -> Self {
         let rows: Vec<&Row> = rows.iter().collect();
         let order = (0..rows.len()).collect();
-        let mut list =
-            Self { rows, many: true, marks, order, typed: Editor::default(), at: 0, start: 0, hint, nothing };
+        let mut list = Self {
+            rows,
+            many: true,
+            marks,
+            order,
+            typed: Editor::default(),
+            at: 0,
+            start: 0,
+            hint,
+            nothing,
+            drawing: Vec::new(),
+        };
         list.put_marked_first();
         list
     }
@@ -52,6 +93,16 @@ impl<'a> List<'a> {
         list.start = start.unwrap_or(0);
         list.at = list.start;
         list
+    }
+
+    /// Puts a drawing beside the rows, in a window that is wide enough.
+    pub(super) fn beside(self, drawing: &'a str) -> Self {
+        Self { drawing: drawing.lines().collect(), ..self }
+    }
+
+    /// Returns the width of the list with its drawing beside it, if it goes there.
+    fn width_beside(&self, window: usize) -> Option<usize> {
+        width_beside(&self.drawing, &self.rows, window)
     }
 
     fn put_marked_first(&mut self) {
@@ -132,22 +183,27 @@ fn window(rows: &[Vec<String>], at: usize, room: usize) -> Range<usize> {
 }
 
 impl Prompt for List<'_> {
-    fn rows(&self) -> usize {
-        self.rows.len()
+    fn needs(&self, window: usize) -> usize {
+        let drawing = self.width_beside(window).map_or(0, |_| self.drawing.len() + 1);
+        short(self.rows.len()).max(drawing)
     }
 
-    fn lines(&self, width: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>) {
+    fn lines(&self, columns: usize, height: usize) -> (Vec<(String, bool)>, Option<usize>) {
+        let beside = self.width_beside(columns);
+        let width = beside.unwrap_or_else(|| text_width(columns));
         let (typed, at) = self.typed.shown(width.saturating_sub(2));
         let mut lines = vec![(format!("> {typed}"), false)];
         let (found, lost) = self.found();
         if lost {
             lines.extend(folded(&self.nothing, width).into_iter().map(|line| (line, false)));
         }
-        let keys: Vec<_> = keys_line(&self.hint, width).collect();
+        let keys: Vec<_> = keys_line(&self.hint, text_width(columns)).collect();
         let room = height.saturating_sub(lines.len() + keys.len()).max(4);
         // A list too long to scroll is searched by typing, so half the lines are enough.
         let room = if found.len() > LONGEST_SCROLLED { (room / 2).max(4) } else { room };
-        let width = width.saturating_sub(3);
+        let drawing = whole_parts(&self.drawing, beside.map_or(0, |_| height.saturating_sub(keys.len())));
+        let text_at = width;
+        let width = width.saturating_sub(SIGNS);
         let text = |row: &usize| &self.rows[*row].text;
         let texts =
             found.iter().map(|row| if self.many { folded(text(row), width) } else { vec![cut(text(row), width)] });
@@ -183,6 +239,11 @@ impl Prompt for List<'_> {
             for (head, text) in std::iter::once(head.as_str()).chain(rest).zip(&texts[place]) {
                 lines.push((head.to_owned() + text, here));
             }
+        }
+        lines.resize(lines.len().max(drawing.len()), (String::new(), false));
+        for ((line, _), drawn) in lines.iter_mut().zip(drawing) {
+            let blank = (text_at + 1).saturating_sub(unicode_width::UnicodeWidthStr::width(line.as_str()));
+            *line = format!("{line}{}{drawn}", " ".repeat(blank));
         }
         lines.extend(keys);
         (lines, Some(at + 2))
@@ -376,5 +437,36 @@ mod tests {
         assert_eq!(shown(&list, 6).len(), 6);
         press(&mut list, "down down");
         assert!(shown(&list, 6).contains(&"*□ Phone".to_owned()));
+    }
+
+    /// A drawing stands beside the rows where both fit, and as much of it as has lines. Nothing else is pushed off.
+    #[test]
+    fn a_drawing_stands_beside_the_rows() {
+        let drawing = "Match the holes.\n \n |   |\n   o\n \n (   )\n";
+        let rows = rows(&["Regular", "Twist"]);
+        let list = || List::of_one(&rows, Some(0), "Enter".into(), String::new()).beside(drawing);
+        let lines = |width: usize, height: usize| {
+            let lines = list().lines(width, height).0.into_iter().map(|(line, _)| line.trim_end().to_owned());
+            lines.collect::<Vec<_>>()
+        };
+        let beside = lines(39, 9);
+        assert_eq!(
+            beside,
+            [
+                ">                      Match the holes.",
+                "* Regular",
+                "  Twist                 |   |",
+                "  ? Tell me more          o",
+                "",
+                "                        (   )",
+                "[Enter]",
+            ]
+        );
+        assert_eq!(list().needs(39), 7);
+        // Less room: whole rows of the drawing only.
+        assert_eq!(lines(39, 6).last().map(String::as_str), Some("[Enter]"));
+        assert!(lines(39, 6).concat().contains("|   |") && !lines(39, 6).concat().contains("(   )"));
+        // No room beside the rows.
+        assert_eq!(lines(30, 9), [">", "* Regular", "  Twist", "  ? Tell me more", "[Enter]"]);
     }
 }

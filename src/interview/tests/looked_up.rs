@@ -169,7 +169,7 @@ fn what_the_sheet_asks_is_asked_in_its_order() {
 #[test]
 fn the_running_power_is_looked_up_beside_the_peak() {
     let text = "3300 W\npeak\n\n2 x 5-20R 20 A, L5-30R 30 A\nnumber\n120\n1\nnone\nkettle, coffee-maker, coolbox-compressor, phone\n\
-        wet\n40 ft\nopen\nyes\nno\n\ntwist-30, box-twist-30\n\n75 ft\nno\n\n2 x 5-20R 20 A\n\nacross\ncheck\n";
+        wet\n40 ft\nopen\nyes\nno\n\ntwist-30, box-twist-30\n\n\n75 ft\nno\n\n2 x 5-20R 20 A\n\nacross\ncheck\n";
     let (Outcome::Finished { plan, .. }, ..) = answers(&script(text)) else { panic!("not finished") };
     let fields = judge::build(&plan).figures.looks.into_iter().flat_map(|look| look.fields);
     assert!(fields.collect::<Vec<_>>().contains(&"generator.rated".to_owned()));

@@ -99,10 +99,10 @@ fn every_question_matters() {
         let Some(mut draft) = draft_of(&plan, "t") else {
             continue;
         };
-        // Only users without a plan file are asked how outlets that look alike are arranged.
+        // Only users without a plan file are asked how outlets that look alike are arranged, and what color a cord is.
         let named = |key: &str| match key.rsplit_once('.') {
             Some((_, "ids")) => true,
-            Some((part, "name")) => part.starts_with("outlet."),
+            Some((part, "name")) => part.starts_with("outlet.") || part == "gear.1",
             _ => false,
         };
         draft.answers.retain(|key, _| !named(key));

@@ -63,6 +63,7 @@ no
 1300 m
 none            # quiet hours: asked for the sake of the cpap
 cord, box, split-30
+orange          # the only box needs no name
 TT-30P
 TT-30R
 12/3
@@ -74,6 +75,8 @@ no              # the box is not listed
 3 x 5-15R 15 A, 5-20R 20 A
 no
 yes
+own
+Dad’s splitter
 unknown
 3 ft
 outlets         # the review page: what is not asked in turn
@@ -146,6 +149,7 @@ no
 0 ft
 none
 extension
+black
 SJTW 12/3
 50 ft
 no
@@ -197,6 +201,7 @@ unknown
 unknown
 unknown
 extension
+idk             # nor its color
 unknown
 unknown
 unknown
@@ -281,9 +286,11 @@ yes
 no
 unknown
 twist-30-four, four-to-twist, box-twist-30-four
+yellow
 SOOW 10/4
 50 ft
 no
+
 10/3
 1 ft
 yes
@@ -328,10 +335,12 @@ no
 no
 450 m
 extension, strip
+white
 3G1.5
 10 m
 yes
 no
+white
 unknown
 1.5 m
 cord 1 1
@@ -357,15 +366,19 @@ yes
 no
 300 m
 twist-30-four, camper-30, box-twist-30-four, box-camper-30
+black
 SOOW 10/4
 25 ft
 no
+black
 STW 10/3
 25 ft
 no
+gray            # two boxes
 yes
 4 x 5-20R 20 A
 yes
+yellow
 yes
 2 x 5-20R 20 A
 yes
@@ -378,7 +391,7 @@ check
 ",
     );
     let fed: Vec<_> = plan.boxes.iter().map(|holder| holder.from.as_ref().map(ToString::to_string)).collect();
-    assert_eq!(fed, [Some("four-wire-cord".into()), Some("camper-cord".into())]);
+    assert_eq!(fed, [Some("black-four-wire-cord".into()), Some("black-camper-cord".into())]);
     // A single letter applies to all outlets. A box on a camper outlet has just one leg, so it has no such answer.
     let legs = |holder: &plan::DistributionBox| -> Vec<_> { holder.outlets.iter().map(|it| it.leg).collect() };
     assert_eq!(legs(&plan.boxes[0]), [Answer::Known(plan::Leg::B); 4]);
@@ -437,6 +450,7 @@ yes
 no
 unknown
 extension
+orange
 SJTW 14/3
 50 ft
 no
@@ -467,6 +481,7 @@ no
 no
 unknown
 strip
+
 ?
 unknown
 unknown
@@ -598,6 +613,7 @@ no
 unknown
 unknown         # quiet hours
 extension, box-twist-30
+orange
 unknown         # print on the cord
 unknown
 no              # it lies flat

@@ -86,7 +86,7 @@ pub enum Value {
     All(Vec<String>),
     /// Any one of these, shown as they are.
     Any(Vec<String>),
-    /// Numbers with their units as plans store them, shown as the reader would type them.
+    /// Numbers with their units as plans store them, shown as the reader's texts have them.
     Numbers(String),
     /// An amount, shown as the reader writes it.
     Amount(Amount),

@@ -55,8 +55,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
+    use crate::plan::Id;
     use crate::report::Signal;
-    use crate::rules::testing::{id, report};
+    use crate::rules::testing::report;
 
     /// A hot outlet in use is a danger, because what is in it has to come out. One that nobody uses is only a caution.
     #[test]
@@ -91,7 +92,7 @@ mod tests {
         for key in ["on", "now"] {
             let front = ("gfci = true # front", "gfci = true\nhot = true");
             let report = report(&[front, ("on = \"left\" # kettle", &format!("{key} = \"front\""))]);
-            let lost = report.figures.sharing.without_place(&id("kettle")).expect("no place");
+            let lost = report.figures.sharing.without_place(&Id::new("kettle").expect("an id")).expect("no place");
             assert_eq!(lost.reason, "hot", "{key}");
         }
     }

@@ -9,12 +9,13 @@
 use std::collections::BTreeMap;
 
 use super::unknowns::{
-    Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out, is_left_out, lasts,
+    Changes, Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out, is_left_out, lasts,
 };
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
 mod buy;
+mod then;
 
 pub(crate) use self::buy::as_bought;
 
@@ -78,7 +79,8 @@ fn at_hand(field: &str, other: &str) -> bool {
     if powers && (read, read_too) == (Marking::Nameplate, Marking::Nameplate) {
         return thing == of_other;
     }
-    let of_cord = thing.starts_with("cord.") && matches!(name, Some("coiled" | "length" | "outdoor"));
+    let printed = (read, read_too) == (Marking::Print, Marking::Print);
+    let of_cord = thing.starts_with("cord.") && (printed || matches!(name, Some("coiled" | "length")));
     // This excludes a camper, whose inside is its maker's.
     let of_box = thing.starts_with("box.") && other.contains(".outlet.") && name == Some("gfci");
     let mark = thing.starts_with("box.") && read == Marking::Face && name == Some("listed");
@@ -103,14 +105,14 @@ fn thing(field: &str) -> Option<Id> {
 }
 
 /// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
-/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers
-/// to these fields, with everything plugged in where it is. `served` are the findings about loads that get an outlet
+/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers,
+/// which change no more than this. `served` are the findings about loads that get an outlet
 /// with the best answers to these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
     served: &[(usize, Vec<String>)],
-    found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
+    found_with: impl FnMut(&Plan, Changes) -> Vec<Finding>,
 ) -> Vec<Look> {
     let served = served.iter().map(|(at, fields)| (&report.findings[*at], fields.as_slice())).collect();
     let mut trials = Trials { plan, served, found_with, known: BTreeMap::new() };
@@ -164,7 +166,8 @@ pub(super) fn looks(
             (packed || at_hand(&fields[0], more)) && can_be_seen(plan, more)
         };
         let more = more.filter(|more| at_hand(more) && !answered.contains(more));
-        let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
+        let mut more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
+        more.sort_by_key(|it| !together(plan, &fields[0], it));
         fields.extend(more);
         answered.extend(fields.iter().cloned());
         let found = trials.found(&answered);
@@ -190,13 +193,18 @@ pub(super) fn looks(
         (looks.into_iter()).partition(|look| look.read == Marking::Package);
     let mut now = Standing { dangers: report.count(Signal::Danger), warnings: report.count(Signal::Warning) };
     for at in 0..looks.len() {
-        let then = Standing::of(plan, trials.found(&fields_of(&looks[..=at])));
+        let fields = fields_of(&looks[..=at]);
+        let then = Standing::of(plan, trials.found(&fields));
         looks[at].dangers = now.dangers.saturating_sub(then.dangers);
         looks[at].warnings = now.warnings.saturating_sub(then.warnings);
         now = then;
     }
     while looks.len() > ENOUGH && looks.last().is_some_and(|last| last.dangers == 0) {
         looks.pop();
+    }
+    for at in 0..looks.len() {
+        let (before, fields) = (fields_of(&looks[..at]), fields_of(&looks[..=at]));
+        then::tell(report, &mut trials, &before, &fields, &mut looks[at]);
     }
     looks.extend(buy::purchases(plan, report, &looks, packages));
     looks
@@ -234,13 +242,13 @@ struct Trials<'a, F> {
     known: BTreeMap<Vec<String>, Vec<Finding>>,
 }
 
-impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
+impl<F: FnMut(&Plan, Changes) -> Vec<Finding>> Trials<'_, F> {
     fn found(&mut self, fields: &[String]) -> &[Finding] {
         let (plan, served, found_with) = (self.plan, &self.served, &mut self.found_with);
         let known = self.known.entry(fields.to_vec());
         known.or_insert_with(|| {
-            let least = found_with(&all_answered(plan, fields), fields);
-            let most = answered_with_more(plan, fields).map(|more| found_with(&more, fields));
+            let least = found_with(&all_answered(plan, fields), Changes::of_all(fields));
+            let most = answered_with_more(plan, fields).map(|more| found_with(&more, Changes::of_all(fields)));
             let better = |it: &Vec<Finding>| Standing::of(plan, it) < Standing::of(plan, &least);
             let mut found = most.filter(better).unwrap_or(least);
             for (served, _) in served.iter().filter(|(_, by)| by.iter().all(|it| fields.contains(it))) {

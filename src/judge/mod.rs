@@ -82,8 +82,7 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
-    report.figures.looks = looks::looks(plan, &report, &answers.served, |answered, fields| {
-        let changes = Changes::of_all(fields);
+    report.figures.looks = looks::looks(plan, &report, &answers.served, |answered, changes| {
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
     // A label says of each outlet on an unknown leg that its leg is unknown.

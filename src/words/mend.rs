@@ -84,6 +84,9 @@ impl Words {
             let _ = writeln!(out, "{}", textwrap::fill(text, options));
         };
         if sharing.repairs.is_empty() {
+            if !effect.before.clear() {
+                self.look_first(&mut out, report, width);
+            }
             let nothing = effect.before.clear().then(|| self.text("mend-nothing"));
             fill(&mut out, "", "", &nothing.unwrap_or_else(|| self.of_the_rest(effect, false)));
             if effect.turns {
@@ -94,6 +97,8 @@ impl Words {
             }
             return out;
         }
+        // Looking costs nothing, and what is seen may make the rest needless.
+        self.look_first(&mut out, report, width);
         let dangers = effect.before.dangers;
         // Changes of hours are made in the plan, not to the gear. Nobody may go into a closed place to stop an engine.
         let only = |keys: &[&str]| sharing.repairs.iter().all(|it| keys.contains(&it.key));

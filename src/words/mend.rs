@@ -159,6 +159,21 @@ mod tests {
     use crate::plan::Id;
     use crate::words::Units;
 
+    /// What can be looked at comes ahead of any change. Near miss: the elevation is known, and nothing has to change.
+    #[test]
+    fn looking_comes_ahead_of_changing() {
+        use crate::rules::testing::{LENT_BOX, plan};
+        let told = |altitude: &str| {
+            let text = LENT_BOX.replacen("altitude = \"500 ft\"", &format!("altitude = \"{altitude}\""), 1);
+            Words::english().repairs(&crate::mend::advised(&plan(&text), false).0, 400)
+        };
+        let (thin, known) = (told("unknown"), told("500 ft"));
+        let at = |text: &str| thin.find(text).unwrap_or_else(|| panic!("{text}: {thin}"));
+        assert_eq!(at("Look first"), 0);
+        assert!(at("elevation") < at("  1. "));
+        assert!(!known.contains("Look first"), "{known}");
+    }
+
     /// What remains is named as in the changed plan: a replaced load goes by its new name.
     #[test]
     fn what_stays_is_named_as_in_the_changed_plan() {

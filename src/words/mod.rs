@@ -764,8 +764,14 @@ impl Words {
                 }
                 _ => {
                     let key = format!("look-if-{name}");
-                    let key = if self.has(&key) { key.as_str() } else { "look-if-well" };
-                    let value = found.value.as_ref().map_or_else(String::new, |it| self.value(it));
+                    // A height that is enough may not be known.
+                    let known = self.has(&key) && (name != "altitude" || found.value.is_some());
+                    let key = if known { key.as_str() } else { "look-if-well" };
+                    let value = found.value.as_ref().map_or_else(String::new, |value| match (value, name) {
+                        (Value::Amount(amount), "sleepers_at" | "rated") => self.amount(*amount, Show::AtLeast),
+                        (Value::Amount(amount), _) => self.amount(*amount, Show::AtMost),
+                        (value, _) => self.value(value),
+                    });
                     self.with(key, [("value", value.into())])
                 }
             };

@@ -70,7 +70,7 @@ look-at = { $what }: { $ask }
 look-generator = Generator
 # Was nach dem Nachsehen wegfällt: $found besteht aus den Nebensätzen look-if-…, $gone ist eines von look-gone-….
 look-then = Wenn { $found }, { $gone }.
-look-then-cord = Wenn { $found }, verträgt „{ $part }“ { $amps }, und { $gone }.
+look-then-cord = Wenn { $found }, verträgt „{ $part }“ { $amps } und { $gone }.
 look-then-cord-only = Wenn { $found }, verträgt „{ $part }“ { $amps }.
 look-gone-dangers = { $count ->
         [one] fällt diese Gefahr weg: { $titles }
@@ -92,7 +92,7 @@ look-if-sleepers_at = es { $value } oder mehr sind
 look-if-length = es { $value } oder weniger lang ist
 look-if-coiled = es ganz abgerollt ist
 look-if-rated = { $value } oder mehr darauf steht
-look-if-stands = er im Freien oder unter einem hohen Dach steht
+look-if-stands = der Generator im Freien oder unter einem hohen Dach steht
 look-if-co_alarm = überall einer ist, der piept
 look-if-well = alles in Ordnung ist
 look-clears-dangers = { $dangers ->

@@ -735,7 +735,7 @@ impl Words {
             self.with(key, [("count", findings.len().into()), ("titles", titles.into())])
         });
         let part = look.at.as_ref().map_or_else(String::new, ToString::to_string);
-        let carries = look.carries.map(|amps| self.amount(Amount::of(amps), Show::AtMost));
+        let carries = look.carries.map(|amps| self.amount(Amount::of(amps), Show::Capacity));
         let key = match (&carries, &gone) {
             (Some(_), Some(_)) => "look-then-cord",
             (Some(_), None) => "look-then-cord-only",
@@ -758,22 +758,21 @@ impl Words {
             let name = found.field.rsplit('.').next().unwrap_or_default();
             let prints =
                 if look.read == Marking::Print { prints(value("wire"), value("conductors")) } else { Vec::new() };
-            let clause = match (name, prints.as_slice()) {
-                ("wire" | "conductors", [_, ..]) => {
-                    self.with("look-if-print", [("prints", self.joined(&prints, "list-or").into())])
-                }
-                _ => {
-                    let key = format!("look-if-{name}");
-                    // A height that is enough may not be known.
-                    let known = self.has(&key) && (name != "altitude" || found.value.is_some());
-                    let key = if known { key.as_str() } else { "look-if-well" };
-                    let value = found.value.as_ref().map_or_else(String::new, |value| match (value, name) {
-                        (Value::Amount(amount), "sleepers_at" | "rated") => self.amount(*amount, Show::AtLeast),
-                        (Value::Amount(amount), _) => self.amount(*amount, Show::AtMost),
-                        (value, _) => self.value(value),
-                    });
-                    self.with(key, [("value", value.into())])
-                }
+            let printed = matches!(name, "wire" | "conductors") && !prints.is_empty();
+            let clause = if printed {
+                self.with("look-if-print", [("prints", self.joined(&prints, "list-or").into())])
+            } else {
+                let key = format!("look-if-{name}");
+                // A height that is enough may not be known.
+                let known = self.has(&key) && (name != "altitude" || found.value.is_some());
+                let key = if known { key.as_str() } else { "look-if-well" };
+                let value = found.value.as_ref().map_or_else(String::new, |value| match (value, name) {
+                    (Value::Amount(amount), "sleepers_at" | "rated") => self.amount(*amount, Show::AtLeast),
+                    (Value::Amount(amount), "altitude") => self.amount(self.even_height(*amount), Show::AtMost),
+                    (Value::Amount(amount), _) => self.amount(*amount, Show::AtMost),
+                    (value, _) => self.value(value),
+                });
+                self.with(key, [("value", value.into())])
             };
             if !clauses.contains(&clause) {
                 clauses.push(clause);
@@ -783,6 +782,15 @@ impl Words {
             clauses.push(self.text("look-if-well"));
         }
         self.list(&clauses)
+    }
+
+    /// Returns a height in hundreds of meters, never more, for a metric reader. Maps say no more than that.
+    fn even_height(&self, height: Amount) -> Amount {
+        let hundred = rust_decimal::Decimal::ONE_HUNDRED;
+        if self.units() == Units::Metric && height.unit == Unit::Metre {
+            return Amount { amount: (height.amount / hundred).floor() * hundred, ..height };
+        }
+        height
     }
 
     fn clears(&self, look: &Look) -> Option<String> {

@@ -68,6 +68,33 @@ assume-all-day = Wir wissen nicht, wann „{ $part }“ läuft, also haben wir {
 # One thing to look at: $what is looked at, $ask says for what. The sentences after it say what that may clear.
 look-at = { $what }: { $ask }
 look-generator = Generator
+# Was nach dem Nachsehen wegfällt: $found besteht aus den Nebensätzen look-if-…, $gone ist eines von look-gone-….
+look-then = Wenn { $found }, { $gone }.
+look-then-cord = Wenn { $found }, verträgt „{ $part }“ { $amps } und { $gone }.
+look-then-cord-only = Wenn { $found }, verträgt „{ $part }“ { $amps }.
+look-gone-dangers = { $count ->
+        [one] fällt diese Gefahr weg: { $titles }
+       *[other] fallen diese Gefahren weg: { $titles }
+    }
+look-gone-warnings = { $count ->
+        [one] fällt diese Warnung weg: { $titles }
+       *[other] fallen diese Warnungen weg: { $titles }
+    }
+look-gone-cautions = fällt das weg: { $titles }
+look-if-gfci = TEST und RESET da sind
+look-if-listed = das Zeichen eines Prüflabors darauf ist
+look-if-print = { $prints } darauf steht
+look-if-conductors = es { $value } Adern hat
+look-if-outdoor = „W“ oder „outdoor“ darauf steht
+look-if-breaker = { $value } oder weniger darauf steht
+look-if-altitude = der Ort { $value } hoch oder tiefer liegt
+look-if-sleepers_at = es { $value } oder mehr sind
+look-if-length = es { $value } oder weniger lang ist
+look-if-coiled = es ganz abgerollt ist
+look-if-rated = { $value } oder mehr darauf steht
+look-if-stands = der Generator im Freien oder unter einem hohen Dach steht
+look-if-co_alarm = überall einer ist, der piept
+look-if-well = alles in Ordnung ist
 look-clears-dangers = { $dangers ->
         [one] Ist es in Ordnung, fällt eine Gefahr weg.
        *[other] Ist es in Ordnung, fallen { $dangers } Gefahren weg.

@@ -78,6 +78,7 @@ box-shapes = Sein Einspeisestecker: { $plug }. Seine Dosen: { $ends }. Jede Stec
 
 ## tallywatt mend
 
+mend-look = Zuerst nachsehen, bei ausgeschaltetem Motor, bevor Sie etwas kaufen oder ändern. Ändern Sie dann Ihre Antworten, und prüfen Sie neu.
 mend-title = { $how ->
         [plan] Ändern Sie Ihren Plan.
         [closed] Gehen Sie in dieser Reihenfolge vor, bei stehendem Motor. Gehen Sie nie in einen geschlossenen Raum, um ihn abzustellen.

@@ -69,6 +69,33 @@ assume-all-day = We do not know when “{ $part }” runs, so we assumed { $valu
 # One thing to look at: $what is looked at, $ask says for what. The sentences after it say what that may clear.
 look-at = { $what }: { $ask }
 look-generator = The generator
+# What is gone after a look: $found is made of the clauses look-if-…, $gone is one of look-gone-….
+look-then = If { $found }, { $gone }.
+look-then-cord = If { $found }, “{ $part }” carries { $amps }, and { $gone }.
+look-then-cord-only = If { $found }, “{ $part }” carries { $amps }.
+look-gone-dangers = { $count ->
+        [one] this danger is gone: { $titles }
+       *[other] these dangers are gone: { $titles }
+    }
+look-gone-warnings = { $count ->
+        [one] this warning is gone: { $titles }
+       *[other] these warnings are gone: { $titles }
+    }
+look-gone-cautions = this is gone: { $titles }
+look-if-gfci = TEST and RESET are there
+look-if-listed = a testing lab’s mark is on it
+look-if-print = it says { $prints }
+look-if-conductors = it has { $value } wires
+look-if-outdoor = “W” or “outdoor” is there
+look-if-breaker = it says { $value } or less
+look-if-altitude = it is { $value } or lower
+look-if-sleepers_at = it is { $value } or more
+look-if-length = it is { $value } or shorter
+look-if-coiled = it is fully unwound
+look-if-rated = it says { $value } or more
+look-if-stands = it is in the open or under a high roof
+look-if-co_alarm = each has one that beeps
+look-if-well = it turns out well
 look-clears-dangers = { $dangers ->
         [one] If it turns out well, one danger is gone.
        *[other] If it turns out well, { $dangers } dangers are gone.

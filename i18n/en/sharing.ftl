@@ -79,6 +79,7 @@ box-shapes = Its inlet: { $plug }. Its sockets: { $ends }. Each outlet needs a G
 
 ## tallywatt mend
 
+mend-look = Look first, with the engine off, before you buy or change anything. Then change your answers, and check again.
 mend-title = { $how ->
         [plan] Change your plan.
         [closed] Do these steps in this order, with the engine off. Never go into a closed place to stop it.

@@ -69,6 +69,33 @@ assume-all-day = No sabemos cuándo funciona “{ $part }”, así que supusimos
 # One thing to look at: $what is looked at, $ask says for what. The sentences after it say what that may clear.
 look-at = { $what }: { $ask }
 look-generator = El generador
+# Lo que desaparece después de mirar: $found son las frases look-if-…, $gone es una de look-gone-….
+look-then = Si { $found }, { $gone }.
+look-then-cord = Si { $found }, “{ $part }” soporta { $amps } y { $gone }.
+look-then-cord-only = Si { $found }, “{ $part }” soporta { $amps }.
+look-gone-dangers = { $count ->
+        [one] desaparece este peligro: { $titles }
+       *[other] desaparecen estos peligros: { $titles }
+    }
+look-gone-warnings = { $count ->
+        [one] desaparece esta advertencia: { $titles }
+       *[other] desaparecen estas advertencias: { $titles }
+    }
+look-gone-cautions = desaparece esto: { $titles }
+look-if-gfci = tiene TEST y RESET
+look-if-listed = lleva la marca de un laboratorio de pruebas
+look-if-print = dice { $prints }
+look-if-conductors = tiene { $value } hilos
+look-if-outdoor = lleva una “W” o “outdoor”
+look-if-breaker = dice { $value } o menos
+look-if-altitude = la altitud es de { $value } o menos
+look-if-sleepers_at = la distancia es de { $value } o más
+look-if-length = mide { $value } o menos
+look-if-coiled = está del todo desenrollado
+look-if-rated = dice { $value } o más
+look-if-stands = está al aire libre o bajo un techo alto
+look-if-co_alarm = hay uno en cada una y suena
+look-if-well = todo está bien
 look-clears-dangers = { $dangers ->
         [one] Si todo está bien, desaparece un peligro.
        *[other] Si todo está bien, desaparecen { $dangers } peligros.

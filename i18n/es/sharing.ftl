@@ -78,6 +78,7 @@ box-shapes = Su entrada: { $plug }. Sus tomas: { $ends }. Cada { -receptacle } n
 
 ## tallywatt mend
 
+mend-look = Mire primero, con el motor parado, antes de comprar o cambiar algo. Después cambie sus respuestas y revise otra vez.
 mend-title = { $how ->
         [plan] Cambie su plan.
         [closed] Haga estos pasos en este orden, con el motor apagado. Nunca entre en un lugar cerrado a pararlo.

@@ -73,6 +73,33 @@ assume-rated-on = Au propane, { -generator(form: "a") } donne environ un dixièm
 # One thing to look at: $what is looked at, $ask says for what. The sentences after it say what that may clear.
 look-at = { $what } : { $ask }
 look-generator = { -generator(form: "The") }
+# Ce qui disparaît après un coup d’œil : $found est fait des propositions look-if-…, $gone est un des look-gone-….
+look-then = Si { $found }, { $gone }.
+look-then-cord = Si { $found }, « { $part } » supporte { $amps } et { $gone }.
+look-then-cord-only = Si { $found }, « { $part } » supporte { $amps }.
+look-gone-dangers = { $count ->
+        [one] ce danger disparaît : { $titles }
+       *[other] ces dangers disparaissent : { $titles }
+    }
+look-gone-warnings = { $count ->
+        [one] cet avertissement disparaît : { $titles }
+       *[other] ces avertissements disparaissent : { $titles }
+    }
+look-gone-cautions = ceci disparaît : { $titles }
+look-if-gfci = TEST et RESET y sont
+look-if-listed = la marque d’un laboratoire d’essai y est
+look-if-print = on y lit { $prints }
+look-if-conductors = on y compte { $value } fils
+look-if-outdoor = « W » ou « outdoor » y est
+look-if-breaker = on y lit { $value } ou moins
+look-if-altitude = l’altitude est de { $value } ou moins
+look-if-sleepers_at = la distance est de { $value } ou plus
+look-if-length = sa longueur est de { $value } ou moins
+look-if-coiled = tout est déroulé
+look-if-rated = on y lit { $value } ou plus
+look-if-stands = l’endroit est en plein air ou sous un toit haut
+look-if-co_alarm = chaque endroit en a un qui sonne
+look-if-well = tout va bien
 look-clears-dangers = { $dangers ->
         [one] Si tout va bien, un danger disparaît.
        *[other] Si tout va bien, { $dangers } dangers disparaissent.

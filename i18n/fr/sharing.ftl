@@ -81,6 +81,7 @@ box-shapes = Son entrée : { $plug }. Ses prises : { $ends }. Il faut à chaqu
 
 ## tallywatt mend
 
+mend-look = À vérifier d’abord, moteur arrêté, avant d’acheter ou de changer quoi que ce soit. Puis changez vos réponses et vérifiez de nouveau.
 mend-title = { $how ->
         [plan] Changez votre plan.
         [closed] Suivez ces étapes dans cet ordre, moteur arrêté. N’entrez jamais dans un lieu fermé pour l’arrêter.

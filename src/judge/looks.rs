@@ -1,18 +1,21 @@
 //! What to look at, ordered by how much it clears.
 //!
 //! Somebody walks up to one thing, such as the generator, a cord or a box, and reads everything it says: the unknowns
-//! of one such reading are one look. The looks cover what a danger or warning rests on, and then markings on the gear
-//! that a caution rests on. Those that clear a danger of exhaust come first, then those that clear the most dangers,
+//! of one such reading are one look. The looks cover what a danger or warning rests on, or an outlet for what must run,
+//! and then markings on the gear that a caution rests on. Those that clear a danger of exhaust come first, then those that clear the most dangers,
 //! warnings and cautions. Each look carries what goes away once it and all looks before it get the best answers.
 //! Purchases come last, because people look today and buy tomorrow. Looks are numbered in this order.
 
 use std::collections::BTreeMap;
 
-use super::unknowns::{Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out};
+use super::unknowns::{
+    Changes, Standing, all_answered, answered_with_more, cleared, deadly, eased, is_found_out, is_left_out, lasts,
+};
 use crate::plan::{Id, Plan};
 use crate::report::{Finding, Look, Marking, Next, Report, Signal};
 
 mod buy;
+mod then;
 
 pub(crate) use self::buy::as_bought;
 
@@ -67,7 +70,8 @@ fn together(plan: &Plan, one: &str, other: &str) -> bool {
 }
 
 /// Whether somebody who reads one field also sees the other and should act on it. With a cord in hand it costs nothing
-/// to unwind it, at a box one can look for its buttons, and the generator's watts are next to its volts.
+/// to unwind it and pace it off, at a box one can look for its buttons and its mark, and the generator's watts are next
+/// to its volts.
 fn at_hand(field: &str, other: &str) -> bool {
     let ((thing, read), (of_other, read_too)) = (reading(field), reading(other));
     let name = other.rsplit('.').next();
@@ -75,10 +79,12 @@ fn at_hand(field: &str, other: &str) -> bool {
     if powers && (read, read_too) == (Marking::Nameplate, Marking::Nameplate) {
         return thing == of_other;
     }
-    let of_cord = thing.starts_with("cord.") && name == Some("coiled");
+    let printed = (read, read_too) == (Marking::Print, Marking::Print);
+    let of_cord = thing.starts_with("cord.") && (printed || matches!(name, Some("coiled" | "length")));
     // This excludes a camper, whose inside is its maker's.
-    let of_box = other.contains(".outlet.") && thing.starts_with("box.") && name == Some("gfci");
-    thing == of_other && (of_cord || of_box)
+    let of_box = thing.starts_with("box.") && other.contains(".outlet.") && name == Some("gfci");
+    let mark = thing.starts_with("box.") && read == Marking::Face && name == Some("listed");
+    thing == of_other && (of_cord || of_box || mark)
 }
 
 /// Whether it cannot be seen from outside. It has to be asked for, but what the thing itself says may answer it.
@@ -99,14 +105,17 @@ fn thing(field: &str) -> Option<Id> {
 }
 
 /// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
-/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers
-/// to these fields.
+/// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers,
+/// which change no more than this. `served` are the findings about loads that get an outlet
+/// with the best answers to these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
-    found_with: impl FnMut(&Plan, &[String]) -> Vec<Finding>,
+    served: &[(usize, Vec<String>)],
+    found_with: impl FnMut(&Plan, Changes) -> Vec<Finding>,
 ) -> Vec<Look> {
-    let mut trials = Trials { plan, found_with, known: BTreeMap::new() };
+    let served = served.iter().map(|(at, fields)| (&report.findings[*at], fields.as_slice())).collect();
+    let mut trials = Trials { plan, served, found_with, known: BTreeMap::new() };
     let told = report.figures.troubles.iter();
     let told = told.filter_map(|trouble| report.findings_of(trouble).next());
     let refused = |id: &Id| {
@@ -115,7 +124,8 @@ pub(super) fn looks(
     };
     let known = |it: &Finding| !it.about.is_empty() && it.about.iter().all(refused);
     // What remains of the findings that rest on an unknown.
-    let mut left: Vec<&Finding> = told.filter(|it| looked_at(plan, it).next().is_some() && !known(it)).collect();
+    let mut left: Vec<&Finding> =
+        told.filter(|it| looked_at(plan, report, it).next().is_some() && !known(it)).collect();
     let told = left.clone();
     let mut answered: Vec<String> = Vec::new();
     let mut looks: Vec<Look> = Vec::new();
@@ -123,10 +133,8 @@ pub(super) fn looks(
         // In the order in which they were assumed, so that the first wins a tie.
         let mut readings: Vec<(Vec<&str>, Weight)> = Vec::new();
         for finding in &left {
-            // Dry ground is wet after the next rain, while what the gear says lasts.
-            let lasts = |field: &&str| *field != "site.ground";
-            let alone = !looked_at(plan, finding).any(|field| lasts(&field));
-            let fields = looked_at(plan, finding).filter(|field| alone || lasts(field));
+            let alone = !looked_at(plan, report, finding).any(lasts);
+            let fields = looked_at(plan, report, finding).filter(|field| alone || lasts(field));
             let mut counted: Vec<usize> = Vec::new();
             for field in fields.filter(|field| answered.iter().all(|it| it != field)) {
                 let at = readings.iter().position(|(its, _)| together(plan, its[0], field));
@@ -158,7 +166,8 @@ pub(super) fn looks(
             (packed || at_hand(&fields[0], more)) && can_be_seen(plan, more)
         };
         let more = more.filter(|more| at_hand(more) && !answered.contains(more));
-        let more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
+        let mut more: Vec<String> = more.filter(|it| !fields.contains(it)).cloned().collect();
+        more.sort_by_key(|it| !together(plan, &fields[0], it));
         fields.extend(more);
         answered.extend(fields.iter().cloned());
         let found = trials.found(&answered);
@@ -184,13 +193,18 @@ pub(super) fn looks(
         (looks.into_iter()).partition(|look| look.read == Marking::Package);
     let mut now = Standing { dangers: report.count(Signal::Danger), warnings: report.count(Signal::Warning) };
     for at in 0..looks.len() {
-        let then = Standing::of(plan, trials.found(&fields_of(&looks[..=at])));
+        let fields = fields_of(&looks[..=at]);
+        let then = Standing::of(plan, trials.found(&fields));
         looks[at].dangers = now.dangers.saturating_sub(then.dangers);
         looks[at].warnings = now.warnings.saturating_sub(then.warnings);
         now = then;
     }
     while looks.len() > ENOUGH && looks.last().is_some_and(|last| last.dangers == 0) {
         looks.pop();
+    }
+    for at in 0..looks.len() {
+        let (before, fields) = (fields_of(&looks[..at]), fields_of(&looks[..=at]));
+        then::tell(report, &mut trials, &before, &fields, &mut looks[at]);
     }
     looks.extend(buy::purchases(plan, report, &looks, packages));
     looks
@@ -222,19 +236,25 @@ impl Left {
 /// The findings with the best answers to some fields. Each set of fields is tried once.
 struct Trials<'a, F> {
     plan: &'a Plan,
+    /// The findings that go once these fields are answered.
+    served: Vec<(&'a Finding, &'a [String])>,
     found_with: F,
     known: BTreeMap<Vec<String>, Vec<Finding>>,
 }
 
-impl<F: FnMut(&Plan, &[String]) -> Vec<Finding>> Trials<'_, F> {
+impl<F: FnMut(&Plan, Changes) -> Vec<Finding>> Trials<'_, F> {
     fn found(&mut self, fields: &[String]) -> &[Finding] {
-        let (plan, found_with) = (self.plan, &mut self.found_with);
+        let (plan, served, found_with) = (self.plan, &self.served, &mut self.found_with);
         let known = self.known.entry(fields.to_vec());
         known.or_insert_with(|| {
-            let least = found_with(&all_answered(plan, fields), fields);
-            let most = answered_with_more(plan, fields).map(|more| found_with(&more, fields));
+            let least = found_with(&all_answered(plan, fields), Changes::of_all(fields));
+            let most = answered_with_more(plan, fields).map(|more| found_with(&more, Changes::of_all(fields)));
             let better = |it: &Vec<Finding>| Standing::of(plan, it) < Standing::of(plan, &least);
-            most.filter(better).unwrap_or(least)
+            let mut found = most.filter(better).unwrap_or(least);
+            for (served, _) in served.iter().filter(|(_, by)| by.iter().all(|it| fields.contains(it))) {
+                found.retain(|it| cleared(served, std::slice::from_ref(it)));
+            }
+            found
         })
     }
 }
@@ -245,12 +265,14 @@ fn fields_of(looks: &[Look]) -> Vec<String> {
 }
 
 /// Returns the fields to look at among those a finding rests on. For a caution, only those that can be read on the
-/// spot.
-fn looked_at<'f>(plan: &Plan, finding: &'f Finding) -> impl Iterator<Item = &'f str> {
+/// spot, unless something that must run has no outlet.
+fn looked_at<'f>(plan: &Plan, report: &Report, finding: &'f Finding) -> impl Iterator<Item = &'f str> {
+    let left_out = is_left_out(plan, &report.figures, finding);
     let fields = finding.rests_on.iter().map(|it| it.field.as_str());
     let fields = fields.filter(|field| can_be_seen(plan, field));
-    fields.filter(|field| match finding.signal {
+    fields.filter(move |field| match finding.signal {
         Signal::Danger | Signal::Warning => true,
+        Signal::Caution if left_out => true,
         Signal::Caution => reading(field).1 != Marking::Other && !is_inside(field),
         Signal::Notice => false,
     })
@@ -290,9 +312,9 @@ pub(super) fn next(plan: &Plan, report: &Report) -> Vec<Next> {
     let looks = &report.figures.looks;
     let dangers = looks.iter().rposition(|look| look.dangers > 0);
     let serious = report.findings.iter();
-    let serious: Vec<&str> =
-        serious.filter(|it| it.signal <= Signal::Warning).flat_map(|it| looked_at(plan, it)).collect();
-    // A caution can wait.
+    let serious = serious.filter(|it| it.signal <= Signal::Warning || is_left_out(plan, &report.figures, it));
+    let serious: Vec<&str> = serious.flat_map(|it| looked_at(plan, report, it)).collect();
+    // Any other caution can wait.
     let asked = |look: &Look| look.fields.iter().any(|it| serious.contains(&it.as_str()));
     let looks = looks.iter().enumerate().filter(|(_, look)| asked(look));
     let looks = looks.map(|(at, _)| {
@@ -331,7 +353,7 @@ mod tests {
     use crate::loads;
     use crate::plan::arbitrary;
     use crate::report::limits;
-    use crate::rules::testing::report;
+    use crate::rules::testing::{LENT_BOX, lent_box_before, report};
     use crate::rules::{self, Facts};
     use crate::supply::Supply;
     use crate::verdict::Verdicts;
@@ -424,6 +446,52 @@ mod tests {
         assert_eq!(volts, asked("generator.rated"));
     }
 
+    /// In the thin air that is assumed, there is no outlet for the heater. That rests on the elevation, and looking it up
+    /// is the first thing to do. Near misses: the elevation is known, or the heater need not run.
+    #[test]
+    fn what_must_run_has_no_outlet_because_of_the_power() {
+        let look = |edits: &[(&str, &str)]| {
+            let text = edits.iter().fold(LENT_BOX.to_owned(), |text, (from, to)| {
+                assert!(text.contains(from), "{from}");
+                text.replacen(from, to, 1)
+            });
+            let report = build(&crate::rules::testing::plan(&text));
+            let rests = report.findings.iter().filter(|it| it.code == "FIT004").flat_map(|it| &it.rests_on);
+            let rests: Vec<String> = rests.map(|it| it.field.clone()).collect();
+            let looks: Vec<Vec<String>> = report.figures.looks.iter().map(|it| it.fields.clone()).collect();
+            let next = report.figures.next.first() == Some(&Next::Look(0));
+            (report.figures.sharing.unplaced.len(), rests, looks, next)
+        };
+        let thin = ("altitude = \"500 ft\"", "altitude = \"unknown\"");
+        let wish = ("continuous = true\nwanted = \"must\"", "continuous = true\nwanted = \"wish\"");
+        let (heater, wished) = (format!("starting = \"1500 W\"\npower_factor = 1.0\n{}", wish.0), wish.1);
+        let wish = (heater.as_str(), format!("starting = \"1500 W\"\npower_factor = 1.0\n{wished}"));
+        let altitude = || "site.altitude".to_owned();
+        assert_eq!(look(&[thin]), (1, vec![altitude()], vec![vec![altitude()]], true));
+        // Now there is power enough to have it on with the others, which is another matter.
+        assert_eq!(look(&[]), (0, vec![], vec![vec!["generator.peak".to_owned()]], true));
+        assert_eq!(look(&[thin, (wish.0, &wish.1)]), (1, vec![], vec![], false));
+    }
+
+    /// The buttons and the mark of a box are one look, whichever weighs more. With a cord in hand, it is paced off.
+    #[test]
+    fn what_is_read_at_a_box_or_a_cord_is_one_line() {
+        for (field, other, same) in [
+            ("box.b.outlet.a.gfci", "box.b.listed", true),
+            ("box.b.listed", "box.b.outlet.a.gfci", true),
+            ("box.b.outlet.a.gfci", "box.c.listed", false),
+            ("box.b.outlet.a.gfci", "box.b.bond", false),
+            ("cord.long.wire", "cord.long.length", true),
+            ("cord.long.wire", "cord.short.length", false),
+        ] {
+            assert_eq!(at_hand(field, other), same, "{field} {other}");
+        }
+        let looks = build(&crate::rules::testing::plan(&lent_box_before())).figures.looks;
+        let alone: BTreeSet<&Option<Id>> = looks.iter().map(|it| &it.at).filter(|at| at.is_some()).collect();
+        assert_eq!(alone.len(), looks.iter().filter(|it| it.at.is_some()).count(), "{looks:#?}");
+        assert!(looks.iter().any(|it| it.fields == ["site.altitude"]), "{looks:#?}");
+    }
+
     /// One manual says which half feeds each outlet of a box.
     #[test]
     fn the_halves_of_one_box_are_one_look() {
@@ -461,7 +529,7 @@ mod tests {
             let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
             let refused = |id: &Id| report.refused(id).is_some();
             for lead in leads.filter(|it| it.signal <= Signal::Warning && !it.about.iter().any(refused)) {
-                let fields: Vec<&str> = looked_at(&plan, lead).collect();
+                let fields: Vec<&str> = looked_at(&plan, &report, lead).collect();
                 let listed = |field: &&str| looks.iter().any(|it| it.fields.iter().any(|it| it == field));
                 // Counted as the list does: of more and less power the better result, and on a tie less.
                 let with = || {
@@ -486,7 +554,7 @@ mod tests {
             let report = build(&plan);
             let leads = report.figures.troubles.iter();
             let leads = leads.filter_map(|trouble| report.findings_of(trouble).next());
-            let rests: BTreeSet<&str> = leads.flat_map(|it| looked_at(&plan, it)).collect();
+            let rests: BTreeSet<&str> = leads.flat_map(|it| looked_at(&plan, &report, it)).collect();
             let looks = &report.figures.looks;
             let fields: Vec<&str> = looks.iter().flat_map(|it| &it.fields).map(String::as_str).collect();
             let once: BTreeSet<&str> = fields.iter().copied().collect();

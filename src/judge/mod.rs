@@ -19,6 +19,7 @@ use crate::loads;
 use crate::plan::{Id, Plan};
 use crate::report::{FORMAT, Figures, Finding, LoadFacts, Look, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
+use crate::sharing::places;
 use crate::supply::Supply;
 use crate::verdict::Verdicts;
 pub(crate) use looks::as_bought;
@@ -58,6 +59,10 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
             let facts = loads::facts(answered);
             std::mem::replace(&mut trial.loads, facts)
         });
+        let sharing = changes.places.then(|| {
+            let sharing = places(answered, supply, &verdicts, &loads::units(answered).0);
+            std::mem::replace(&mut trial.sharing, sharing)
+        });
         let found = rules::check_some(&Facts::new(answered, supply, &verdicts, trial), wanted);
         let sum = unknowns::sum_of_limits(trial, supply, &verdicts);
         if let Some(limits) = limits {
@@ -66,16 +71,18 @@ fn in_full_beside(plan: &Plan, supply: &Supply, mut report: Report, in_vain: &[S
         if let Some(loads) = loads {
             trial.loads = loads;
         }
+        if let Some(sharing) = sharing {
+            trial.sharing = sharing;
+        }
         (sum, found)
     };
-    let answers = unknowns::answers(plan, figures, findings, now, again);
+    let answers = unknowns::answers(plan, figures, findings, in_vain, now, again);
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.filter(|it| !in_vain.contains(&it.field)).cloned());
     }
     let mut trial = figures.clone();
-    report.figures.looks = looks::looks(plan, &report, |answered, fields| {
-        let changes = Changes::of_all(fields);
+    report.figures.looks = looks::looks(plan, &report, &answers.served, |answered, changes| {
         again(answered, changes, &unknowns::counts, &mut trial).1
     });
     // A label says of each outlet on an unknown leg that its leg is unknown.

@@ -8,7 +8,7 @@ mod answer;
 pub(super) use self::answer::answer_as;
 use self::answer::{answer, answer_low};
 use super::troubles::of_findings;
-use crate::plan::{Id, Plan};
+use crate::plan::{self, Id, LoadKind, Plan};
 use crate::report::{Figures, Finding, Signal};
 use crate::rules::{self, Rule};
 use crate::supply::Supply;
@@ -68,23 +68,30 @@ pub(super) struct Changes {
     pub supply: bool,
     /// What loads draw.
     pub loads: bool,
+    /// Where loads are plugged in. Nearly every answer might, but to place them again takes long.
+    pub places: bool,
 }
 
 impl Changes {
+    /// Everything, with each load where it is.
+    const ALL: Self = Self { supply: true, loads: true, places: false };
     /// Everything.
-    const ALL: Self = Self { supply: true, loads: true };
+    const PLACES: Self = Self { places: true, ..Self::ALL };
 
     /// Returns what answers to these fields can change.
     pub(super) fn of_all(fields: &[String]) -> Self {
-        fields.iter().map(|field| Self::of(field)).fold(Self { supply: false, loads: false }, |all, one| Self {
+        let none = Self { supply: false, loads: false, places: false };
+        fields.iter().map(|field| Self::of(field)).fold(none, |all, one| Self {
             supply: all.supply || one.supply,
             loads: all.loads || one.loads,
+            places: false,
         })
     }
 
     /// Returns what an answer to this field can change.
     fn of(field: &str) -> Self {
-        Self { supply: changes_supply(field), loads: field.starts_with("load.") || field == "generator.voltage" }
+        let loads = field.starts_with("load.") || field == "generator.voltage";
+        Self { supply: changes_supply(field), loads, places: false }
     }
 }
 
@@ -102,9 +109,49 @@ pub(super) struct Answers {
     pub matters: Vec<String>,
     /// Findings, by index, with a field whose answer they rest on.
     pub rests_on: Vec<(usize, String)>,
+    /// Those of them about loads without an outlet, with the fields whose best answers together give them one.
+    pub served: Vec<(usize, Vec<String>)>,
 }
 
 impl Answers {
+    /// Records which unknowns about power keep what must run from an outlet, once all is answered that other findings
+    /// rest on. What a part lacks is told with that part.
+    fn rest_without_outlet(
+        &mut self,
+        findings: &[Finding],
+        left_out: &[usize],
+        fields: &[String],
+        mut found_with: impl FnMut(&[String]) -> Vec<Finding>,
+    ) {
+        let of_power = |field: &&String| left_out.iter().any(|at| is_of_power(field, &findings[*at]));
+        let mut power: Vec<String> = fields.iter().filter(of_power).cloned().collect();
+        if power.is_empty() {
+            return;
+        }
+        let anyway = |field: &&String| self.rests_on.iter().any(|(_, of)| of == *field) && !power.contains(field);
+        let anyway: Vec<String> = fields.iter().filter(anyway).cloned().collect();
+        let mut left_after = |power: &[String]| -> Vec<usize> {
+            let found = found_with(&[&anyway, power].concat());
+            left_out.iter().copied().filter(|at| !cleared(&findings[*at], &found)).collect()
+        };
+        let (least, most) = (left_after(&power), left_out);
+        if least.len() == most.len() {
+            return;
+        }
+        let most = if anyway.is_empty() { most.to_vec() } else { left_after(&[]) };
+        let served: Vec<usize> = most.into_iter().filter(|at| !least.contains(at)).collect();
+        if served.is_empty() {
+            return;
+        }
+        // The height of the place is easiest to find, and holds as long as the place.
+        power.sort_by_key(|field| (lasts(field), field == "site.altitude"));
+        let needed = needed(power, |power| left_after(power).iter().all(|at| !served.contains(at)));
+        for at in served {
+            self.rests_on.extend(needed.iter().map(|field| (at, field.clone())));
+            self.served.push((at, needed.clone()));
+        }
+    }
+
     /// Records which of these unknowns together clear what no single one does.
     fn rest_on_several(
         &mut self,
@@ -140,6 +187,14 @@ impl Answers {
             }
         }
     }
+}
+
+/// Whether a finding is about something that must run, or that somebody's health depends on, and that has no outlet.
+pub(super) fn is_left_out(plan: &Plan, figures: &Figures, finding: &Finding) -> bool {
+    let needed =
+        |id: &Id| plan.load(id).is_some_and(|load| load.wanted == plan::Wanted::Must || load.may_be(LoadKind::Medical));
+    let lost = |id: &Id| figures.units(id).any(|unit| figures.sharing.without_place(&unit.id).is_some());
+    finding.area == "fit" && finding.about.iter().any(|id| needed(id) && lost(id))
 }
 
 /// Whether a finding is gone, milder, or about fewer parts. A new one of the same area in its place counts as the same
@@ -194,6 +249,11 @@ pub(super) fn answered_with_more(plan: &Plan, fields: &[String]) -> Option<Plan>
     })
 }
 
+/// Whether an answer still holds tomorrow. Dry ground is wet after the next rain, while what the gear says lasts.
+pub(super) fn lasts(field: &str) -> bool {
+    !matches!(field, "site.ground" | "site.air")
+}
+
 /// Whether a field is about a cord, a box or a receptacle.
 fn is_of_gear(field: &str) -> bool {
     let tables = ["cord.", "box.", "generator.outlet."];
@@ -203,6 +263,14 @@ fn is_of_gear(field: &str) -> bool {
 /// Whether a field is about one of the finding's subjects, or about the generator or site.
 fn touches(field: &str, finding: &Finding) -> bool {
     field.starts_with("generator.") || field.starts_with("site.") || names(field, finding)
+}
+
+/// Whether a field is about how much power there is, or how much one of the finding's loads needs.
+fn is_of_power(field: &str, finding: &Finding) -> bool {
+    const OF_SUPPLY: [&str; 6] =
+        ["site.altitude", "site.air", "generator.rated", "generator.rated_on", "generator.peak", "generator.voltage"];
+    let of_load = field.starts_with("load.") && names(field, finding);
+    OF_SUPPLY.contains(&field) || field.starts_with("generator.parallel.") || of_load
 }
 
 /// Whether a finding depends on what an answer to this field may change. An outlet without a GFCI is wrong whichever
@@ -277,11 +345,12 @@ pub(super) fn that_suffice(plan: &Plan, mut fields: Vec<String>, helps: impl Fn(
 }
 
 /// Returns what better answers would change. `again` returns the sum of all limits with other answers, and what the
-/// rules in question then find. It leaves the figures as they were.
+/// rules in question then find. It leaves the figures as they were. The fields in `in_vain` could not be found out.
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
+    in_vain: &[String],
     limits_now: i64,
     again: impl Fn(&Plan, Changes, Wanted<'_>, &mut Figures) -> (i64, Vec<Finding>),
 ) -> Answers {
@@ -300,8 +369,8 @@ pub(super) fn answers(
     };
     let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
     // A finding that another's action clears goes with that one, and what it rests on is not worth a look.
-    let leads = figures.troubles.iter().filter_map(|it| it.findings.first());
-    let told: Vec<usize> = leads.copied().filter(|at| *at < serious(findings).len()).collect();
+    let leads: Vec<usize> = figures.troubles.iter().filter_map(|it| it.findings.first()).copied().collect();
+    let told: Vec<usize> = leads.iter().copied().filter(|at| *at < serious(findings).len()).collect();
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
@@ -347,6 +416,18 @@ pub(super) fn answers(
         Signal::Caution | Signal::Notice => false,
     };
     let several: Vec<usize> = asked.into_iter().filter(several).collect();
+    let known = |at: &usize| answers.rests_on.iter().all(|(of, _)| of != at);
+    let left_out = leads.into_iter().filter(|at| is_left_out(plan, figures, &findings[*at]) && known(at));
+    let left_out: Vec<usize> = left_out.collect();
+    if !left_out.is_empty() {
+        let own = |rule: &Rule| left_out.iter().any(|at| findings[*at].code == rule.code);
+        let found_with = |fields: &[String]| {
+            let answered = answered_with_more(plan, fields).unwrap_or_else(|| all_answered(plan, fields));
+            again(&answered, Changes::PLACES, &own, figures).1
+        };
+        let fields: Vec<String> = tried.iter().filter(|field| !in_vain.contains(field)).cloned().collect();
+        answers.rest_without_outlet(findings, &left_out, &fields, found_with);
+    }
     if tried.len() > 1 && !several.is_empty() {
         // A danger's own rule decides whether it is cleared.
         let own = |rule: &Rule| several.iter().any(|at| findings[*at].code == rule.code);
@@ -375,6 +456,7 @@ mod tests {
     use crate::report::{Report, limits};
     use crate::rules::Facts;
     use crate::rules::testing::report;
+    use crate::sharing::places;
     use crate::tables::shape::{Configuration, Receptacle};
 
     proptest! {
@@ -426,12 +508,15 @@ mod tests {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
         let now = sum_of_limits(&figures, &supply, &verdicts);
-        answers(plan, &mut figures, &findings, now, |answered, _, _, figures| {
+        answers(plan, &mut figures, &findings, &[], now, |answered, changes, _, figures| {
             let supply = Supply::build(answered);
             let mut figures = figures.clone();
             let verdicts = Verdicts::of(answered, &supply);
             figures.limits = limits(&supply, &verdicts);
             figures.loads = loads::facts(answered);
+            if changes.places {
+                figures.sharing = places(answered, &supply, &verdicts, &loads::units(answered).0);
+            }
             let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
             (sum_of_limits(&figures, &supply, &verdicts), found)
         })

@@ -449,6 +449,13 @@ pub struct Look {
     pub dangers: usize,
     /// The same for warnings.
     pub warnings: usize,
+    /// The findings that go away then, as indices into `findings`: only the gravest of them.
+    pub gone: Vec<usize>,
+    /// What has to be found for that: of the fields above, those that matter for it.
+    pub find: Vec<Found>,
+    /// What the cord can carry then, if that is more than is assumed now.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub carries: Option<Current>,
     /// What the package must say, for something not bought yet.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub buy: Vec<Property>,
@@ -457,13 +464,32 @@ pub struct Look {
 impl Look {
     /// Creates a look whose effect has not been worked out yet.
     pub(crate) const fn new(at: Option<Id>, read: Marking, fields: Vec<String>) -> Self {
-        Self { at, read, fields, dangers: 0, warnings: 0, buy: Vec::new() }
+        Self {
+            at,
+            read,
+            fields,
+            dangers: 0,
+            warnings: 0,
+            gone: Vec::new(),
+            find: Vec::new(),
+            carries: None,
+            buy: Vec::new(),
+        }
     }
 
     /// Whether to buy another kind of thing, since this one is a danger even as the best of its kind.
     pub(crate) fn wrong_anyway(&self) -> bool {
         self.buy.iter().any(|it| it.key == Property::ANOTHER)
     }
+}
+
+/// What a look has to find.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Found {
+    /// The field of `assumed`.
+    pub field: String,
+    /// The value that is enough, if there is more to it than yes or no.
+    pub value: Option<Value>,
 }
 
 /// Something that a package must say.

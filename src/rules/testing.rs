@@ -112,6 +112,29 @@ pub(crate) fn edited(edits: &[(&str, &str)]) -> String {
     })
 }
 
+/// The gear of a first-time camper with a lent box: the tent moved, and everything read that keeps it from a danger.
+pub(crate) const LENT_BOX: &str = include_str!("../../tests/plans/large/lent-box.toml");
+
+/// Returns the same before anybody looked: the tent is near, and everything that can be looked up is unknown.
+pub(crate) fn lent_box_before() -> String {
+    let unknown = [
+        ("sleepers_at = \"30 ft\"", "sleepers_at = \"15 ft\""),
+        ("altitude = \"500 ft\"", "altitude = \"unknown\""),
+        ("co_alarm = true", "co_alarm = \"unknown\""),
+        ("stands = \"open\"", "stands = \"unknown\""),
+        ("gfci = true", "gfci = \"unknown\""),
+        ("listed = true", "listed = \"unknown\""),
+        ("wire = \"12 AWG\"", "wire = \"unknown\""),
+        ("conductors = 3", "conductors = \"unknown\""),
+        ("length = \"50 ft\"", "length = \"unknown\""),
+        ("outdoor = true", "outdoor = \"unknown\""),
+    ];
+    unknown.iter().fold(LENT_BOX.to_owned(), |text, (from, to)| {
+        assert!(text.contains(from), "{from}");
+        text.replace(from, to)
+    })
+}
+
 /// Reads a plan, panicking on errors.
 pub(crate) fn plan(text: &str) -> Plan {
     match crate::plan::read(text) {

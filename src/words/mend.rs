@@ -84,6 +84,9 @@ impl Words {
             let _ = writeln!(out, "{}", textwrap::fill(text, options));
         };
         if sharing.repairs.is_empty() {
+            if !effect.before.clear() {
+                self.look_first(&mut out, report, width);
+            }
             let nothing = effect.before.clear().then(|| self.text("mend-nothing"));
             fill(&mut out, "", "", &nothing.unwrap_or_else(|| self.of_the_rest(effect, false)));
             if effect.turns {
@@ -94,6 +97,8 @@ impl Words {
             }
             return out;
         }
+        // Looking costs nothing, and what is seen may make the rest needless.
+        self.look_first(&mut out, report, width);
         let dangers = effect.before.dangers;
         // Changes of hours are made in the plan, not to the gear. Nobody may go into a closed place to stop an engine.
         let only = |keys: &[&str]| sharing.repairs.iter().all(|it| keys.contains(&it.key));
@@ -153,6 +158,21 @@ mod tests {
     use super::*;
     use crate::plan::Id;
     use crate::words::Units;
+
+    /// What can be looked at comes ahead of any change. Near miss: the elevation is known, and nothing has to change.
+    #[test]
+    fn looking_comes_ahead_of_changing() {
+        use crate::rules::testing::{LENT_BOX, plan};
+        let told = |altitude: &str| {
+            let text = LENT_BOX.replacen("altitude = \"500 ft\"", &format!("altitude = \"{altitude}\""), 1);
+            Words::english().repairs(&crate::mend::advised(&plan(&text), false).0, 400)
+        };
+        let (thin, known) = (told("unknown"), told("500 ft"));
+        let at = |text: &str| thin.find(text).unwrap_or_else(|| panic!("{text}: {thin}"));
+        assert_eq!(at("Look first"), 0);
+        assert!(at("elevation") < at("  1. "));
+        assert!(!known.contains("Look first"), "{known}");
+    }
 
     /// What remains is named as in the changed plan: a replaced load goes by its new name.
     #[test]

@@ -694,7 +694,7 @@ impl Words {
                 self.quoted(parts.into_iter())
             }
         });
-        LookText { what, ask: asks.join(" "), clears: self.clears(look) }
+        LookText { what, ask: asks.join(" "), clears: self.then(report, look).or_else(|| self.clears(look)) }
     }
 
     /// Formats a look at something not bought yet: everything that its package must say.
@@ -717,6 +717,80 @@ impl Words {
         let ask =
             if look.wrong_anyway() { list.concat() } else { self.with("look-buy", [("list", list.join("; ").into())]) };
         LookText { what, ask, clears: self.clears(look) }
+    }
+
+    /// Formats what is gone after a look, and what has to be found for that.
+    fn then(&self, report: &Report, look: &Look) -> Option<String> {
+        let findings: Vec<&Finding> = look.gone.iter().map(|at| &report.findings[*at]).collect();
+        let gone = findings.first().map(|first| {
+            let key = match first.signal {
+                Signal::Danger => "look-gone-dangers",
+                Signal::Warning => "look-gone-warnings",
+                Signal::Caution | Signal::Notice => "look-gone-cautions",
+            };
+            // Without the remark that it is the worst case.
+            let known = findings.iter().map(|it| Finding { rests_on: Vec::new(), ..(*it).clone() });
+            let titles: Vec<String> = known.map(|it| self.finding(&it, &report.figures.loads).title).collect();
+            let titles = titles.join(&self.text("list-semicolon"));
+            self.with(key, [("count", findings.len().into()), ("titles", titles.into())])
+        });
+        let part = look.at.as_ref().map_or_else(String::new, ToString::to_string);
+        let carries = look.carries.map(|amps| self.amount(Amount::of(amps), Show::Capacity));
+        let key = match (&carries, &gone) {
+            (Some(_), Some(_)) => "look-then-cord",
+            (Some(_), None) => "look-then-cord-only",
+            (None, Some(_)) => "look-then",
+            (None, None) => return None,
+        };
+        let [gone, amps] = [gone, carries].map(Option::unwrap_or_default);
+        let values = [("found", self.found(look)), ("gone", gone), ("part", part), ("amps", amps)];
+        Some(self.with(key, values.map(|(name, text)| (name, text.into()))))
+    }
+
+    /// Formats what has to be found in a look as clauses of a condition.
+    fn found(&self, look: &Look) -> String {
+        let value = |name: &str| {
+            let mut all = look.find.iter().filter(|it| it.field.rsplit('.').next() == Some(name));
+            all.find_map(|it| it.value.as_ref())
+        };
+        let mut clauses: Vec<String> = Vec::new();
+        for found in &look.find {
+            let name = found.field.rsplit('.').next().unwrap_or_default();
+            let prints =
+                if look.read == Marking::Print { prints(value("wire"), value("conductors")) } else { Vec::new() };
+            let printed = matches!(name, "wire" | "conductors") && !prints.is_empty();
+            let clause = if printed {
+                self.with("look-if-print", [("prints", self.joined(&prints, "list-or").into())])
+            } else {
+                let key = format!("look-if-{name}");
+                // A height that is enough may not be known.
+                let known = self.has(&key) && (name != "altitude" || found.value.is_some());
+                let key = if known { key.as_str() } else { "look-if-well" };
+                let value = found.value.as_ref().map_or_else(String::new, |value| match (value, name) {
+                    (Value::Amount(amount), "sleepers_at" | "rated") => self.amount(*amount, Show::AtLeast),
+                    (Value::Amount(amount), "altitude") => self.amount(self.even_height(*amount), Show::AtMost),
+                    (Value::Amount(amount), _) => self.amount(*amount, Show::AtMost),
+                    (value, _) => self.value(value),
+                });
+                self.with(key, [("value", value.into())])
+            };
+            if !clauses.contains(&clause) {
+                clauses.push(clause);
+            }
+        }
+        if clauses.is_empty() {
+            clauses.push(self.text("look-if-well"));
+        }
+        self.list(&clauses)
+    }
+
+    /// Returns a height in hundreds of meters, never more, for a metric reader. Maps say no more than that.
+    fn even_height(&self, height: Amount) -> Amount {
+        let hundred = rust_decimal::Decimal::ONE_HUNDRED;
+        if self.units() == Units::Metric && height.unit == Unit::Metre {
+            return Amount { amount: (height.amount / hundred).floor() * hundred, ..height };
+        }
+        height
     }
 
     fn clears(&self, look: &Look) -> Option<String> {
@@ -786,6 +860,21 @@ impl Words {
         });
         told.collect()
     }
+}
+
+/// Returns the prints of a cord, as "12/3", with this wire or thicker. Empty if the wire does not matter.
+fn prints(wire: Option<&Value>, wires: Option<&Value>) -> Vec<String> {
+    let Some(Value::Name(least)) = wire else {
+        return Vec::new();
+    };
+    let wires = wires.and_then(|it| if let Value::Count(count) = it { Some(*count) } else { None });
+    let sold = ["16 AWG", "14 AWG", "12 AWG", "10 AWG"];
+    let thicker = sold.iter().skip_while(|size| *size != least);
+    let print = |size: &&str| match (wires, size.split_once(' ')) {
+        (Some(wires), Some((gauge, _))) => format!("{gauge}/{wires}"),
+        _ => (*size).to_owned(),
+    };
+    thicker.map(print).collect()
 }
 
 /// Rounds an amount as its name in a finding requires: capacity down, demand up. Other names are left alone.

@@ -81,6 +81,20 @@ impl Words {
         }
     }
 
+    /// Formats what to look at before anything is bought or changed.
+    pub(super) fn look_first(&self, out: &mut String, report: &Report, width: usize) {
+        let looks = report.figures.looks.iter().filter(|look| look.read != Marking::Package);
+        let looks: Vec<String> = looks.map(|look| self.look_line(report, look)).collect();
+        if looks.is_empty() {
+            return;
+        }
+        paragraph(out, "", &self.text("mend-look"), width);
+        for look in &looks {
+            paragraph(out, "  - ", look, width);
+        }
+        out.push('\n');
+    }
+
     /// Formats what to do next as a list of at most three, or says that no rule found anything above a caution.
     pub fn next_list(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();

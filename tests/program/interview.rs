@@ -978,6 +978,15 @@ wanted = "must"
         tallywatt::judge::build(&plan).count(tallywatt::report::Signal::Danger)
     };
     assert!(dangers() >= 5);
+    // Enter looks, even once the changes are shown. Where nothing is left to look at, it takes them.
+    let other = tempfile::tempdir().unwrap();
+    for (name, text, looks) in [("other.toml", LENT, true), ("weekend.toml", tallywatt::plan::demo::WEEKEND, false)] {
+        std::fs::write(other.path().join(name), text.as_bytes()).unwrap();
+        let (_, said) = piped(other.path(), &["ask", name], "check\nmend\n\nopen\n");
+        assert_eq!(said.contains("Look first"), looks, "{said}");
+        assert_eq!(said.contains("What is above and around the generator?"), looks, "{said}");
+        assert_eq!(said.contains("Which changes do you take"), !looks, "{said}");
+    }
     let answers = "look\nopen\nyes\nyes\nSJTW 12/3\nyes\nall\ncheck\nmend\ntake\n\ncheck\nsave\n";
     let (status, said) = piped(home.path(), &["ask", "lent.toml"], answers);
     assert_eq!(status, Some(0), "{said}");

@@ -99,7 +99,8 @@ pub(super) fn after(
                     let at = rows.iter().position(|row| row.value() == Some("mend"));
                     if let Some(at) = at.filter(|_| mended.is_some()) {
                         rows[at] = row("take");
-                        start = Some(at);
+                        // Looking stays first: it may make the changes needless.
+                        start = if looks { first } else { Some(at) };
                     }
                 }
                 "take" => {

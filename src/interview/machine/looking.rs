@@ -74,8 +74,8 @@ impl Machine {
 
     /// Moves to the next thing to look up, or to the review page after the last.
     ///
-    /// The questions of the sheet come first, without those that other answers made needless, then those that the
-    /// answers led to.
+    /// The questions are those of the sheet, without those that other answers made needless. Where something could not be
+    /// found out, what may be easier to find out comes next.
     pub(super) fn look_on(&mut self) -> Cursor {
         let Some(mut looking) = self.looking.take() else {
             return Cursor::Front;
@@ -93,6 +93,9 @@ impl Machine {
                 key.is_some_and(|key| looking.asked.iter().any(|(other, _)| *other == key))
             };
             let in_vain: Vec<String> = open.iter().filter(|field| in_vain(field)).cloned().collect();
+            if in_vain.is_empty() && !looking.asked.is_empty() {
+                return None;
+            }
             looking.list = self.looks(&judge::looks_beside(&self.plan(), &in_vain));
             looking.list.retain(|key| waits(key, &looking.asked));
             looking.lists += 1;

@@ -13,6 +13,7 @@ use crate::interview;
 use crate::judge;
 use crate::plan::{Id, arbitrary};
 use crate::report::{Finding, Marking, Signal};
+use crate::rules::testing::{LENT_BOX as LENT_BOX_LOOKED, lent_box_before};
 
 fn plain(draft: &Draft) -> Plan {
     plan_of(draft, &|key| key.to_owned())
@@ -163,6 +164,37 @@ fn what_the_sheet_asks_is_asked_in_its_order() {
         }
     }
     assert!(asked > 24, "{asked}");
+}
+
+/// Who looks at the lent box answers exactly what is on the sheet. Once the tent is moved too, the plan is as good as
+/// that of someone who knew it all, and whatever must run has an outlet.
+#[test]
+fn the_sheet_of_the_lent_box_is_enough() {
+    let read = |text: &str| plan::read(text).expect("a plan");
+    let (before, after) = (read(&lent_box_before()), read(LENT_BOX_LOOKED));
+    let knows = draft_of(&after, "t").expect("a draft");
+    let looks = judge::build(&before).figures.looks;
+    assert!(looks.len() <= 6, "{looks:#?}");
+    let fields: Vec<String> = looks.into_iter().flat_map(|look| look.fields).collect();
+    let sheet: Vec<String> = interview::questions(&before, &fields).into_iter().map(|it| it.key).collect();
+    let mut machine = Machine::new(draft_of(&before, "t").expect("a draft"));
+    machine.start_looking();
+    let mut asked = Vec::new();
+    while machine.question().key != "review" {
+        let key = machine.question().key;
+        machine.answer(known(&knows, &key)).expect("an answer");
+        asked.push(key);
+    }
+    assert_eq!(asked, sheet);
+    let mut looked = plain(machine.draft());
+    assert!(judge::build(&looked).count(Signal::Danger) > 0, "the tent stands too near");
+    looked.site.sleepers_at = after.site.sleepers_at;
+    let (found, wanted) = (judge::build(&looked), judge::build(&after));
+    let told = |it: &Finding| (it.code, it.signal, it.about.clone(), it.fix.key);
+    let told = |findings: &[Finding]| findings.iter().map(told).collect::<Vec<_>>();
+    assert_eq!(told(&found.findings), told(&wanted.findings));
+    assert_eq!(found.figures.sharing.unplaced, []);
+    assert_eq!(found.figures.looks, wanted.figures.looks);
 }
 
 /// With a single figure, the peak, the running power is looked up among the other things, and the peak stays.

@@ -99,7 +99,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
     Some(())
 }
 
-/// Gives this answer to a field of the generator or a cord. `None` for any other field.
+/// Gives this answer to a field of the site, the generator or a cord. `None` for any other field.
 pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> Option<()> {
     fn take<P: Part>(part: &mut P, name: &str, text: &str) -> Option<()> {
         P::row(name)?.take(part, Answer::Known(text));
@@ -107,6 +107,7 @@ pub(in crate::judge) fn answer_as(plan: &mut Plan, field: &str, text: &str) -> O
     }
     let (path, name) = field.rsplit_once('.')?;
     match path.split_once('.') {
+        None if path == "site" => take(&mut plan.site, name, text),
         None => take(&mut plan.generator, name, text),
         Some(("cord", id)) => {
             let cord = plan.cord_mut(id)?;

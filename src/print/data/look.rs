@@ -43,7 +43,7 @@ struct Answer {
     which: bool,
 }
 
-const KEYS: &[&str] = &["look-how", "look-none", "look-buy", "look-after", "defer"];
+const KEYS: &[&str] = &["look-how", "look-light", "look-none", "look-buy", "look-after", "defer"];
 
 pub(super) fn data(context: &Context<'_>) -> Sheet {
     let looks = &context.report.figures.looks;

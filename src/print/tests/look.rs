@@ -2,6 +2,7 @@
 
 use super::agree::{data_of, text_of};
 use super::*;
+use crate::rules::testing::{LENT_BOX, lent_box_before};
 
 /// Returns the questions of the sheet by line.
 fn questions(text: &str) -> Vec<Vec<String>> {
@@ -108,28 +109,12 @@ plug = "5-15P"
 /// moved, no danger remains.
 #[test]
 fn the_lent_box_is_looked_at_on_one_page() {
-    let looked = include_str!("../../../tests/plans/large/lent-box.toml");
-    let unknown = [
-        ("sleepers_at = \"30 ft\"", "sleepers_at = \"15 ft\""),
-        ("altitude = \"500 ft\"", "altitude = \"unknown\""),
-        ("co_alarm = true", "co_alarm = \"unknown\""),
-        ("stands = \"open\"", "stands = \"unknown\""),
-        ("gfci = true", "gfci = \"unknown\""),
-        ("listed = true", "listed = \"unknown\""),
-        ("wire = \"12 AWG\"", "wire = \"unknown\""),
-        ("conductors = 3", "conductors = \"unknown\""),
-        ("length = \"50 ft\"", "length = \"unknown\""),
-        ("outdoor = true", "outdoor = \"unknown\""),
-    ];
-    let before = unknown.iter().fold(looked.to_owned(), |text, (from, to)| {
-        assert!(text.contains(from), "{from}");
-        text.replace(from, to)
-    });
+    let before = lent_box_before();
     let (_, report) = demo(&before);
     assert!(report.count(Signal::Danger) > 0);
     assert!((1..=6).contains(&report.figures.looks.len()));
     assert_eq!(pages(&before).len(), 1);
-    assert_eq!(demo(looked).1.count(Signal::Danger), 0);
+    assert_eq!(demo(LENT_BOX).1.count(Signal::Danger), 0);
 }
 
 /// If nothing is left to look at, a look sheet printed earlier is reported as obsolete.

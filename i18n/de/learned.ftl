@@ -35,15 +35,15 @@ learned-card = { $side ->
   }
 learned-cautions = die Vorsichtsliste
 learned-look = das Blatt zum Nachsehen
-learned-worksheet = das Rechenblatt
+learned-worksheet = die Berechnung
 learned-wrote = Wir haben es in { $path } vermerkt.
 learned-no-part = Wir wissen nicht, welches Teil Sie meinen. Nennen Sie Steckdose, Kabel oder Kasten wie auf dem Etikett. Ist etwas heiß oder riecht es, stellen Sie zuerst den Motor ab, und stecken Sie es aus.
 learned-parts = Sie haben mehrere Teile genannt: { $parts }. Nennen Sie eines.
 learned-no-figure = Wir haben keine Ampere, Volt oder Stunden gefunden, die wir verstehen, oder zwei von einer Sorte.
 learned-no-amps = Wir müssen wissen, bei wie viel Ampere { $parts } ausgelöst hat. Zählen Sie die Ampere von allem zusammen, was dort an war.
-learned-say-amps = Geben Sie es dann so ein: tallywatt learned { $plan } { $id } ausgelöst bei 13 A
+learned-say-amps = Geben Sie es dann so ein: tallywatt learned { $plan } { $id } ausgelöst bei 13 A
 learned-no-breaker = Der Plan hat für { $parts } keinen Schutzschalter. Nennen Sie die Steckdose, zu der er gehört.
-learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst bei 13 A“, mit den Ampere von allem, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
+learned-say = Sagen Sie es wie eines von diesen. Ein Schutzschalter: „front ausgelöst bei 13 A“, mit den Ampere von allem, was an war. Ein Messgerät: „box-left 109 V“. Ein voller Tank: „7 h“. Hitze oder Geruch: „tents heiß“. Auch: „GFCI front ausgelöst“, „CO-Alarm“, „Schlag an front“.
 learned-tripped-unknown = Wir wissen nicht, welche Zahl auf dem Schutzschalter von { $part } steht, darum ändern { $amps } nichts. Sehen Sie nach, und schreiben Sie die Zahl in den Plan.
 learned-meter-compare = Sie haben an { $part } { $volts } abgelesen. Wir hatten { $least } oder mehr erwartet, wenn alles an ist. Messen Sie jetzt an einer Steckdose des Generators, mit denselben Dingen an. Zeigt sie mehr als { $more }, ist ein Stecker, Kabel oder Kasten auf dem Weg schadhaft: Stellen Sie den Motor ab, und tasten Sie alles ab.
 learned-meter-source = Sie haben an { $part } { $volts } abgelesen. Unter { $least } ist der Generator überlastet oder nicht in Ordnung. Schalten Sie etwas aus. Bleibt es niedrig, lassen Sie den Generator prüfen.
@@ -54,7 +54,7 @@ learned-shock-at = Stellen Sie den Motor ab, dann stecken Sie das Kabel am Gener
 learned-alarm = Alle an die frische Luft, sofort. Rufen Sie { $call } an, und sagen Sie: Kohlenmonoxid. Niemand geht wieder hinein, bis die Feuerwehr es sagt.
 learned-fire = Alle weg, sofort. Rufen Sie { $call } an. Den Motor nur abstellen, wenn der Weg dorthin frei ist. Kein Wasser auf brennenden Kraftstoff oder auf etwas, das unter Strom stehen kann.
 learned-not = Wir verstehen nur, was geschehen ist: Schreiben Sie nicht, was nicht geschehen ist. Eine Messung zählt nur, wenn alles an ist.
-learned-no-trip = Hat ein Schutzschalter ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.
+learned-no-trip = Hat ein Schutzschalter ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.
 learned-take-off = { $count ->
     [one] Nehmen Sie das Etikett { $names } ab: Es gibt keines mehr.
    *[other] Nehmen Sie die Etiketten { $names } ab: Es gibt keine mehr.

@@ -41,9 +41,9 @@ learned-no-part = No sabemos a qué parte se refiere. Nombre un { -receptacle },
 learned-parts = Nombró varias partes: { $parts }. Nombre una.
 learned-no-figure = No encontramos amperios, voltios ni horas que entendamos, o hay dos iguales.
 learned-no-amps = Necesitamos saber a cuántos amperios se disparó { $parts }. Sume los amperios de todo lo que estaba encendido ahí.
-learned-say-amps = Después escríbalo así: tallywatt learned { $plan } { $id } se disparó a 13 A
+learned-say-amps = Después escríbalo así: tallywatt learned { $plan } { $id } se disparó a 13 A
 learned-no-breaker = El plan no tiene { -breaker } para { $parts }. Nombre el { -receptacle } al que sirve.
-learned-say = Dígalo como uno de estos. Un { -breaker }: “front se disparó a 13 A”, con los amperios de todo lo encendido. Un medidor: “box-left 109 V”. El { -tank } lleno: “7 h”. Calor u olor: “tents caliente”. También: “GFCI front”, “alarma de CO”, “descarga en front”.
+learned-say = Dígalo como uno de estos. Un { -breaker }: “front se disparó a 13 A”, con los amperios de todo lo encendido. Un medidor: “box-left 109 V”. El { -tank } lleno: “7 h”. Calor u olor: “tents caliente”. También: “GFCI front”, “alarma de CO”, “descarga en front”.
 learned-tripped-unknown = No sabemos qué número lleva el { -breaker } de { $part }, así que { $amps } no cambia nada. Mírelo y anote ese número en el plan.
 learned-meter-compare = Usted leyó { $volts } en { $part }. Esperábamos { $least } o más con todo encendido. Mida ahora un { -receptacle } del generador, con lo mismo encendido. Si marca más de { $more }, una clavija, un cable o una caja en el camino está mal. Entonces pare el motor y toque cada una.
 learned-meter-source = Usted leyó { $volts } en { $part }. Por debajo de { $least }, el generador está sobrecargado o tiene algo mal. Apague cosas. Si sigue bajo, haga revisar el generador.
@@ -54,7 +54,7 @@ learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Ll
 learned-alarm = Todos al aire libre, ya. Llame al { $call } y diga: monóxido de carbono. Nadie vuelve a entrar hasta que los bomberos lo digan.
 learned-fire = Aleje a todos, ya. Llame al { $call }. Pare el motor solo si el camino hasta él está libre. No eche agua sobre combustible ardiendo ni sobre nada que pueda tener corriente.
 learned-not = Entendemos solo lo que pasó: no escriba lo que no pasó. La lectura de un medidor cuenta solo con todo encendido.
-learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
+learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
 learned-take-off = { $count ->
     [one] Quite la etiqueta { $names }: ya no la hay.
    *[other] Quite las etiquetas { $names }: ya no las hay.

@@ -213,7 +213,7 @@ check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case
 # Safety.
-check-defer = Local codes (electrical law) and a licensed electrician have the final say, not this tool.
+check-defer = Local codes (electrical law) and a licensed electrician have the final say.
 
 reason-rated-power = the power of the generator
 # Safety.

@@ -1,6 +1,8 @@
 //! All that is said, in a form that somebody can read: a snapshot for each kind, in which each sentence stands once.
 //! Every English message stands in one of the snapshots, or in a short list with the reason.
 
+#![expect(clippy::disallowed_methods, reason = "tests read the files of this package")]
+
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
 use std::path::Path;

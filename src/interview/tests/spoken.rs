@@ -56,11 +56,10 @@ impl Prompter for Curious<'_> {
                     self.said.add(text);
                 }
                 Ok(match turn {
-                    0 => Input::Unknown,
+                    0 | 8 => Input::Unknown,
                     1 => Input::Skip,
                     2..=7 if default.is_some() => Input::Answer(String::new()),
                     2 | 3 => Input::Answer(TYPED[self.next(TYPED.len())].to_owned()),
-                    4 => Input::Unknown,
                     _ => {
                         // As the question itself gives it.
                         let example =
@@ -114,7 +113,9 @@ fn all_that_the_interview_says() {
                 Shape::List { rows, .. } => texts.extend(rows.into_iter().map(|row| row.text)),
             }
             texts.extend(explanation(&words, &question));
-            texts.iter().for_each(|text| said.add(text));
+            for text in &texts {
+                said.add(text);
+            }
         }
     }
     // Line by line, as for a screen reader. A long list is not shown until somebody searches it.

@@ -93,14 +93,20 @@ cli-check-long = Auch sagen, warum, und was jede Steckdose verträgt
 cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
 cli-check-fail-on = Mit Status 0 enden, wenn kein Befund so schlimm oder schlimmer ist
 
-cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
+cli-print = Etiketten, Karte, Vorsichtsliste und Berechnung eines Plans drucken
 cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-print-into = Der Ordner, in den geschrieben wird
 cli-print-paper = Das Papier im Drucker
 cli-print-stock = Der Etikettenbogen mit seinem Namen, wie letter-30 oder roll-24 (ein falscher Name zeigt alle), oder eine eigene Datei, die auf .toml endet
 cli-print-start-at = Das erste freie Etikett auf einem angebrochenen Bogen
 cli-print-copies = Wie oft jedes Etikett
-cli-print-offset = Die Etiketten auf dem Bogen nach rechts und unten rücken, höchstens 10 mm, für einen Drucker, der schief einzieht: "1 mm, -0.5 mm"
+cli-print-offset = Die Etiketten auf dem Bogen nach rechts und unten rücken, höchstens { $measure ->
+        [metric] 10 mm
+       *[customary] 0,39 in
+    }, für einen Drucker, der schief einzieht: { $measure ->
+        [metric] "1 mm, -0.5 mm"
+       *[customary] "0.04 in, -0.02 in"
+    }
 cli-print-alignment = Auch eine Seite mit Linealen drucken, die zeigt, wohin die Etiketten fallen, um sie an einen Etikettenbogen zu halten
 cli-print-only = Nur diesen Druck; darf mehrmals stehen
 cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten. Für das Telefon: eine schmale Spalte, mit Bildern
@@ -117,7 +123,7 @@ cli-may-format = "text" für Menschen; "json" für Programme
 
 cli-learned = In den Plan aufnehmen, was sich auf dem Platz gezeigt hat: was auslöste, was heiß wurde, eine Messung, die Stunden eines Tanks
 cli-learned-plan = Die Plandatei; sie wird geändert, und ihre Kommentare bleiben
-cli-learned-words = Was Sie gesehen haben, etwa: front ausgelöst bei 13 A
+cli-learned-words = Was Sie gesehen haben, etwa: front ausgelöst bei 13 A
 cli-learned-date = Der Tag, an dem Sie es gesehen haben; fehlt er, heute
 
 cli-reprint = Sagen, welche Etiketten und Blätter eines alten Plans für einen neuen neu zu drucken sind
@@ -166,8 +172,8 @@ check-count = { $dangers ->
         [one] 1 Warnung
        *[other] { $warnings } Warnungen
     }, { $cautions ->
-        [one] 1 Mal Vorsicht
-       *[other] { $cautions } Mal Vorsicht
+        [one] 1 Vorsichtshinweis
+       *[other] { $cautions } Vorsichtshinweise
     }, { $notices ->
         [one] 1 Hinweis
        *[other] { $notices } Hinweise
@@ -270,3 +276,29 @@ demo-name-lamps = Lichterkette
 demo-name-chargers = Ladegeräte für Handy und Kamera
 demo-name-fan = Ventilator
 demo-name-pump = Luftmatratzenpumpe
+# Die Bemerkungen in den Beispielplänen.
+demo-remark-packed =
+    Ein Wochenende als Beispiel: ein kleiner Generator, eine Kiste Kabel und mehr Geräte, als er versorgen kann.
+    Einige Dinge sind hier mit Absicht falsch. „tallywatt check“ mit dieser Datei sagt, welche.
+demo-remark-ground = das Gras am See trocknet nie vor Mittag
+demo-remark-sleepers = das nächste Zelt
+demo-remark-tripped = letzten Sommer, Toaster und Wasserkocher zusammen
+demo-remark-kitchen = Das dicke Kabel zur Küche.
+demo-remark-splitter = Ein Verteilerkabel mit drei Dosen, gebraucht gekauft. Es hat keine eigenen Schutzschalter.
+demo-remark-living-room = Das Kabel aus dem Wohnzimmer, zu den Zelten.
+demo-remark-through = Sie führt die vollen 30 A zu einem zweiten Kasten weiter. Kein eigener Schutzschalter.
+demo-remark-put-right =
+    Dasselbe Wochenende, in Ordnung gebracht mit dem, was die Familie hat oder billig bekommt.
+    Jede Änderung trägt das Wort „jetzt“.
+demo-remark-now-far = jetzt weit weg von den Zelten, Auspuff abgewandt
+demo-remark-now-alarms = jetzt einer in jedem Zelt
+demo-remark-now-roof = jetzt unter einem hohen Dach auf Pfosten, nach allen Seiten offen
+demo-remark-now-home = Das Verteilerkabel mit drei Dosen bleibt jetzt zu Hause.
+demo-remark-now-cord = Jetzt ein Kabel für draußen zu den Zelten, mit einem GFCI im Stecker.
+demo-remark-now-socket = Jetzt in der anderen Dose, so dass dort nur GFCI-Kabel stecken.
+demo-remark-now-empty = Sie führt die vollen 30 A zu einem zweiten Kasten weiter. Kein eigener Schutzschalter. Jetzt leer, Deckel zu.
+demo-remark-now-toaster = jetzt nach dem Wasserkocher
+demo-remark-now-supper = jetzt gibt es Pfannkuchen zum Abendessen
+demo-remark-now-shut = Jetzt nachts fest zu, und auch, solange der Motor zum Tanken abkühlt.
+demo-remark-now-warm = jetzt wärmt sie das Bett vor und ist nachts aus
+demo-remark-now-battery = Das Atemgerät läuft jetzt nachts mit seinem eigenen Akku. Dies lädt ihn am Tag.

@@ -105,7 +105,7 @@ example-air = { $measure ->
 }
 example-length = { $measure ->
     [metric] 15 m
-   *[customary] 50 ft
+   *[customary] 50 ft
 }
 
 # ---- Der Generator
@@ -315,7 +315,7 @@ ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
 pick-outlet-shares-own = Ihr eigener
 
 ask-outlet-trips = Bei wie viel Ampere hat er ausgelöst?
-    .why = { $about }. Etwa 17 A. Hat er nie ausgelöst, tippen Sie keine.
+    .why = { $about }. Etwa 17 A. Hat er nie ausgelöst, tippen Sie keine.
     .help = Zählen Sie zusammen, was lief, als er auslöste: Watt geteilt durch 120 sind Ampere. Hat er nie unter seiner Zahl ausgelöst, tippen Sie keine.
     .row = Hat ausgelöst bei
 pick-outlet-trips-none = nie zu früh
@@ -401,7 +401,7 @@ ask-load-plug = Welchen Stecker hat es?
 
 ask-load-voltage = Nutzt es nur 240 V?
     .why = { $about }. Auf dem Schild: 240 V oder 120/240 V.
-    .help = Sein Stecker bringt 120 V und 240 V. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
+    .help = Sein Stecker bringt 120 V und 240 V. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
     .row = Nutzt an Volt
 pick-load-voltage-240 = Nur 240 V
 pick-load-voltage-120-240 = Auch 120 V
@@ -640,7 +640,7 @@ ask-out-count = Wie viele so, jede mit eigenem Schutzschalter?
     .row = Wie viele
 
 ask-out-breaker = { $about }: Zahl auf jedem Schutzschalter?
-    .why = Etwa 20 A. Ist keiner da, tippen Sie keine.
+    .why = Etwa 20 A. Ist keiner da, tippen Sie keine.
     .help = Ein Verteilerkabel ohne Schutzschalter schützt nichts: Tippen Sie keine. Gibt es Schutzschalter ohne lesbare Zahl, tippen Sie unbekannt.
     .row = Schutzschalter
 pick-out-breaker-none = kein Schutzschalter

@@ -41,7 +41,7 @@ learned-card = { $side ->
   }
 learned-cautions = die Vorsichtsliste
 learned-look = das Blatt zum Nachsehen
-learned-worksheet = das Rechenblatt
+learned-worksheet = die Berechnung
 learned-wrote = Wir haben es in { $path } vermerkt.
 learned-no-part = Wir wissen nicht, welches Teil Sie meinen. Nennen Sie Steckdose, Kabel oder Kasten wie auf dem Etikett. Ist etwas heiß oder riecht es, stellen Sie zuerst den Motor ab, und stecken Sie es aus.
 learned-parts = Sie haben mehrere Teile genannt: { $parts }. Nennen Sie eines.
@@ -60,7 +60,7 @@ learned-shock-at = Stellen Sie den Motor ab, dann stecken Sie das Kabel am Gener
 learned-alarm = Alle an die frische Luft, sofort. Rufen Sie { $call } an, und sagen Sie: Kohlenmonoxid. Niemand geht wieder hinein, bis die Feuerwehr es sagt.
 learned-fire = Alle weg, sofort. Rufen Sie { $call } an. Den Motor nur abstellen, wenn der Weg dorthin frei ist. Kein Wasser auf brennenden Kraftstoff oder auf etwas, das unter Strom stehen kann.
 learned-not = Wir verstehen nur, was geschehen ist: Schreiben Sie nicht, was nicht geschehen ist. Eine Messung zählt nur, wenn alles an ist.
-learned-no-trip = Hat ein Schutzschalter ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.
+learned-no-trip = Hat ein Schutzschalter ausgelöst, sagen Sie es: „front ausgelöst bei 13 A“. Ampere allein ändern nichts.
 learned-take-off = { $count ->
     [one] Nehmen Sie das Etikett { $names } ab: Es gibt keines mehr.
    *[other] Nehmen Sie die Etiketten { $names } ab: Es gibt keine mehr.

@@ -1,4 +1,4 @@
-# Alles auf Papier: Etiketten, Karte, Vorsichtsliste und Rechenblatt.
+# Alles auf Papier: Etiketten, Karte, Vorsichtsliste und Berechnung.
 
 ## Fehler beim Drucken
 
@@ -137,7 +137,10 @@ print-refused-ends = Mit { $ends }
 print-do = Zu tun
 print-fold = Hier um das Kabel falten
 print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
-print-scale-bar = Dieser Balken muss 50 mm (1,97 in) messen. Wenn nicht, noch einmal mit 100 % drucken.
+print-scale-bar = Dieser Balken muss { $measure ->
+        [metric] 50 mm
+       *[customary] 1,97 in
+    } messen. Wenn nicht, noch einmal mit 100 % drucken.
 print-shared-sockets = { $count ->
     [one] Diese Dose hat die Grenze für sich.
     [2] Beide Dosen teilen sich diese Grenze.
@@ -213,7 +216,10 @@ print-card-ranger = Platzwart
 print-card-hospital = Krankenhaus
 print-card-flip = Beidseitig drucken, an der langen Kante wenden.
 print-card-fold = Einseitig drucken. In der Mitte falten, Druck nach außen.
-print-card-trim = An den Eckmarken zuschneiden. Die Folie siegelt ringsum 3 mm.
+print-card-trim = An den Eckmarken zuschneiden. Die Folie siegelt ringsum { $measure ->
+        [metric] 3 mm
+       *[customary] 1/8 in
+    }.
 print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
@@ -241,10 +247,10 @@ print-together-how = Alles mit einem Punkt darf zugleich laufen, sonst nichts.
 print-together-pick = Eine Spalte wählen.
 print-together-number = Eine Zahl: so viele davon, gleich welche.
 print-together-dot = darf laufen
-print-more = Oder eine andere Gruppe: { $count } mehr auf dem Rechenblatt.
+print-more = Oder eine andere Gruppe: { $count } mehr in der Berechnung.
 print-more-left-out = Andere Gruppen sind möglich. Danach fragen: tallywatt may.
-print-together-elsewhere = Was zusammen laufen darf: siehe Rechenblatt.
-print-never-more = … und { $count } mehr, die nie zusammen laufen, auf dem Rechenblatt.
+print-together-elsewhere = Was zusammen laufen darf: siehe Berechnung.
+print-never-more = … und { $count } mehr, die nie zusammen laufen, in der Berechnung.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = Frühstück
@@ -362,6 +368,10 @@ print-cautions-summary = { $danger ->
     [one] { $rest } weiterer Punkt
    *[other] { $rest } weitere Punkte
   }.
+print-cautions-rules = { $count ->
+    [one] Regel: { $codes }
+   *[other] Regeln: { $codes }
+  }
 print-cautions-stop = Starten Sie den Generator erst, wenn jeder Punkt behoben ist.
 print-cautions-always = Haken Sie jeden Punkt bei jedem Aufbau ab.
 print-cautions-generator = Am Generator
@@ -384,9 +394,9 @@ print-always-4 = Jeder GFCI geprüft (Tasten TEST und RESET) mit einer Lampe: Si
 print-always-5 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
 print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Keine Flammen.
 
-## Rechenblatt
+## Berechnung
 
-print-ws-title = Rechenblatt: { $site }
+print-ws-title = Berechnung: { $site }
 print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen. Eine Nummer hinter einem Wert ist seine Quelle, am Ende genannt. Ein Wert ohne Zeichen ist aus den anderen berechnet.
 print-ws-source = Aus
 print-ws-not-known = nicht bekannt
@@ -515,7 +525,7 @@ print-ws-noise-50ft = Wo Nationalparks messen
 print-ws-noise-sleepers-busiest = Wo geschlafen wird, bei der größten Last
 print-ws-noise-50ft-busiest = Wo Nationalparks messen, bei der größten Last
 print-ws-noise-sets-formula = Generatoren nebeneinander: 10 × log₁₀(ihre Zahl) mehr.
-print-ws-noise-busiest-formula = In der Minute mit der größten Last: Pegel + Zuschlag für mehr Last. Kein Typenschild sagt, wie viel: Wir haben 10 dB(A) von einem Viertel der vollen Last, oder weniger, bis zur vollen Last angenommen. Dazwischen: 10 dB(A) × (Last dann − Last bei der Messung) ÷ 75 %.
+print-ws-noise-busiest-formula = In der Minute mit der größten Last: Pegel + Zuschlag für mehr Last. Kein Typenschild sagt, wie viel: Wir haben 10 dB(A) von einem Viertel der vollen Last, oder weniger, bis zur vollen Last angenommen. Dazwischen: 10 dB(A) × (Last dann − Last bei der Messung) ÷ 75 %.
 print-ws-assumed = Was wir angenommen haben
 print-ws-assumed-how = Wo wir etwas nicht wussten, haben wir den gefährlicheren Fall angenommen.
 print-ws-column-what = Was
@@ -561,14 +571,14 @@ print-ws-column-assumption = Annahme
 print-ws-column-air-share = Luft
 print-ws-column-distance = Abstand
 
-print-ws-noise-free-field = Im Freien, von einer kleinen Quelle: 6 dB weniger bei jeder Verdopplung des Abstands.
+print-ws-noise-free-field = Im Freien, von einer kleinen Quelle: 6 dB weniger bei jeder Verdopplung des Abstands.
 print-ws-marks = Hinter einem Wert:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = aus Ihrem Plan
 print-ws-mark-assumed = N
 print-ws-mark-assumed-is = nicht bekannt, von uns angenommen
 
-## Rechenblatt, Seite 1
+## Berechnung, Seite 1
 
 print-ws-diagram = Übersichtsplan, einpolig
 print-ws-diagram-fed = { $part }, gespeist von { $from }

@@ -35,7 +35,7 @@ print-button-no-way-back = tut nichts
 print-button-blind = tut nichts: Der GFCI sieht es nicht
 print-button-either = nicht zu sagen
 print-button-no-protection = kein GFCI bekannt
-print-meter-ground-here = nahe 0 Ω
+print-meter-ground-here = nahe 0 Ω
 print-meter-ground-yes = { $ohms } oder weniger
 print-meter-neutral-yes = verbunden
 print-meter-neutral-no = nicht verbunden
@@ -48,7 +48,7 @@ print-proves-button-no-way-back = Die Taste des Prüfers tut nichts, wo ihr Stro
 print-proves-button-blind = Die Taste des Prüfers tut nichts, wo die Verbindung hinter dem GFCI liegt: Ihr Strom kommt durch den GFCI zurück. Der durch einen Menschen käme es auch.
 print-proves-button-either = Wo wir die Verbindungen nicht kennen, beweist eine Taste des Prüfers, die nichts tut, nichts. Eine, die abschaltet, beweist den GFCI.
 print-ws-volts-how = Volt = Nennwert − verlorene Volt mit allem, was bis dahin an ist. Im Augenblick des Startens zählen die Startampere.
-print-ws-volts-low = Der Generator selbst kann ein paar Volt mehr oder weniger geben: zuerst dort ablesen. Noch niedriger als das: aufhören und einen schlechten Stecker, ein dünnes Kabel oder zu viel auf einmal suchen. Zeigt eine Hälfte eines Generators mit 120/240 V mehr als der Generator: auch aufhören, der Neutralleiter ist vielleicht unterbrochen.
+print-ws-volts-low = Der Generator selbst kann ein paar Volt mehr oder weniger geben: zuerst dort ablesen. Noch niedriger als das: aufhören und einen schlechten Stecker, ein dünnes Kabel oder zu viel auf einmal suchen. Zeigt eine Hälfte eines Generators mit 120/240 V mehr als der Generator: auch aufhören, der Neutralleiter ist vielleicht unterbrochen.
 print-ws-column-dips = Fällt auf
 print-ws-column-reads-volts = Zeigt
 print-ws-column-boxes = Kästen dann

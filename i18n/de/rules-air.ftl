@@ -5,9 +5,9 @@ AIR001 = { $fix ->
    *[other] Der Auspuff ist nur { $distance } von Menschen entfernt
   }
     .why = Kohlenmonoxid riecht man nicht, und es tötet Menschen im Schlaf. Halten Sie { $ample } oder mehr Abstand, auch zu Nachbarn: Näher kann töten, unter { $least } ist es am schlimmsten.
-    .fix-move = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt oder Vorzelt laufen.
+    .fix-move = Stellen Sie den Motor ab. Ist er kalt, stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg.
     .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Nur wenn er im Freien läuft, stellen Sie ihn selbst ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
-    .fix-farther = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Der Wind kann Abgase weiter als { $least } tragen.
+    .fix-farther = Stellen Sie den Motor ab. Ist er kalt, stellen Sie den Generator { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Der Wind kann Abgase weiter als { $least } tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
 AIR002 = { $fix ->
@@ -36,7 +36,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nichts hält den Regen vom Generator ab
     .why = Wasser in seinen Steckdosen kann Ihnen einen Stromschlag geben. In einem Zelt oder Vorzelt töten die Abgase.
-    .fix-roof = Wenn es regnet, stellen Sie den Motor ab, und stellen Sie den Generator nur unter einem hohen Dach wieder auf, an allen Seiten offen. Legen Sie nie eine Plane darauf, und spannen Sie keine dicht darüber. Halten Sie Stecker, Kabelenden und Kästen vom nassen Boden fern, und trocknen Sie die Hände, bevor Sie einen Stecker anfassen.
+    .fix-roof = Wenn es regnet, stellen Sie den Motor ab, und stellen Sie den Generator nur unter einem hohen Dach wieder auf, an allen Seiten offen. Legen Sie nie eine Plane darauf oder dicht darüber.
 
 AIR005 = { $fix ->
     [bedside] Das Kabel zu { $about } ist zu kurz

@@ -4,7 +4,7 @@ not-known = nicht bekannt
 
 night-decide = Legen Sie dafür Stunden fest, keine davon nachts, und tragen Sie sie in den Plan ein.
 night-instead = Lassen Sie { $about } zu anderen Zeiten laufen, oder mit einer Batterie, die Sie tagsüber laden.
-night-life = Fragen Sie den Arzt, die Ärztin oder den Lieferanten nach einer Batterie für { $life }, die die ganze Nacht reicht. Laden Sie sie tagsüber.
+night-life = Fragen Sie den Arzt, die Ärztin oder den Lieferanten nach einer Batterie für { $life }, die die ganze Nacht reicht und tagsüber geladen wird.
 night-sleep = Stellen Sie den Motor ab, bevor jemand einschläft.
 
 life-cannot = Verlassen Sie sich für { $about } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nutzen Sie die Ersatzversorgung Ihres Lieferanten. Ändern Sie nie die Einstellung des Geräts.

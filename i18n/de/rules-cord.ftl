@@ -64,7 +64,10 @@ CORD006 = { $fix ->
   }
     .why = { $fix ->
         [cooler] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
-       *[other] Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Es fließen { $demand }, und bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
+       *[other] Kabel sind für Luft von { $measure ->
+              [metric] 30 °C
+             *[customary] 86 °F
+          } gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Es fließen { $demand }, und bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
       }
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
     .fix-unwind = { CORD003.fix-unwind }
@@ -87,8 +90,8 @@ CORD009 = { $fix ->
    *[other] { $first } wurde heiß oder gab einen Schlag
   }
     .why = Ein heißer oder weicher Stecker heißt: Sein Metall sitzt nicht mehr fest. Er kann schmelzen und ein Feuer auslösen, und kein Schutzschalter merkt es.
-    .fix-cord = Stecken Sie { $first } aus, und benutzen Sie es nicht mehr: Nehmen Sie ein anderes Kabel. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
+    .fix-cord = Stecken Sie { $first } aus, und benutzen Sie es nicht mehr. Ist ein Stecker oder eine Steckdose daran braun, weich oder locker, benutzen Sie auch diese nicht.
     .fix-box = Stecken Sie { $first } aus, und benutzen Sie den Kasten nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
     .fix-outlet-in-use = Stecken Sie aus: { $plugged }. Benutzen Sie { $first } nicht, und auch keinen Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
-    .fix-load = Stecken Sie { $first } aus, und benutzen Sie es nicht. Lassen Sie es prüfen, oder nehmen Sie ein anderes Gerät. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.
+    .fix-load = Stecken Sie { $first } aus, und benutzen Sie es nicht. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.

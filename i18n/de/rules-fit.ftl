@@ -44,10 +44,10 @@ FIT001 = { $fix ->
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $fits ->
         [yes] Ist dort kein Platz, nehmen Sie { $sockets }, und nie ein Verteilerkabel oder einen Adapter.
        *[no] { $free ->
-            [yes] Ist dort kein Platz, lassen Sie es ausgesteckt, und stecken Sie { $past } in { $others }. Nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+            [yes] Ist dort kein Platz, stecken Sie stattdessen { $past } in { $others }, nie in ein Verteilerkabel oder einen Adapter.
            *[no] { $household ->
                 [yes] Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit einem Verteilerkabel oder Adapter.
-               *[no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, und nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+               *[no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, nie ein Verteilerkabel oder ein Adapter.
               }
           }
       }
@@ -69,7 +69,7 @@ FIT001 = { $fix ->
        *[yes] Nehmen Sie stattdessen { $others }: Dort passt der Stecker.
       } Berichtigen Sie den Plan. Feilen, biegen oder schneiden Sie nie an einem Stecker.
     .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
-    .fix-unknown = Kleben Sie den Stecker zu, und schreiben Sie darauf: GESPERRT. Sehen Sie es sich von außen an, tragen Sie ein, was Sie sehen, und prüfen Sie neu.
+    .fix-unknown = Kleben Sie den Stecker zu, mit dem Wort GESPERRT. Sehen Sie es sich von außen an, und tragen Sie ein, was Sie sehen.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in ein Verteilerkabel, einen Adapter oder ein Kabel.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -88,7 +88,7 @@ FIT003 = { $fix ->
         [look] Sie ist nur für { $twice }. Viele kleine Generatoren geben das nicht: Dann steht sie unter Spannung, aber der falschen.
        *[other] Sie braucht beide Hälften eines 120/240-V-Generators oder einen Neutralleiter und bekommt das nicht: Kein Adapter kann das ergänzen. Unter Spannung steht sie trotzdem.
       }
-    .fix-leave = Stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
+    .fix-leave = Stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung. Verändern Sie nie einen Stecker, damit er passt.
     .fix-look = Suchen Sie „{ $twice }“ auf dem Schild des Generators. Bis dahin stecken Sie nichts hinein, und behandeln Sie sie, als stünde sie unter Spannung.
 
 FIT004 = { $fix ->
@@ -113,7 +113,7 @@ FIT004 = { $fix ->
        *[other] Jede Steckdose dafür ist besetzt, hat zu wenig übrig oder hat keinen GFCI.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } geben kann.
-    .fix-no-room = Lassen Sie { $about } zu Hause. Oder machen Sie eine Steckdose frei: Lassen Sie etwas anderes zu Hause. Prüfen Sie dann noch einmal.
+    .fix-no-room = Lassen Sie { $about } zu Hause, oder lassen Sie etwas anderes zu Hause, damit eine Steckdose frei wird. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } geben kann. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
     .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.

@@ -1,5 +1,11 @@
 ### Regeln zum Kraftstoff.
 
+# $amount ist $count, wie man hier schreibt.
+tanks = { $count ->
+    [one] { $amount } Tankfüllung
+   *[other] { $amount } Tankfüllungen
+  }
+
 FUEL001 = { $fix ->
     [find-out] Wir wissen nicht, ob eine Tankfüllung reicht
     [life-find-out] Wir wissen nicht, ob eine Tankfüllung reicht
@@ -8,11 +14,11 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
         [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
-        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable }.
-       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Kraftstoff auf einem heißen Motor fängt Feuer.
+        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable } einer Tankfüllung.
+       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Kraftstoff auf einem heißen Motor fängt Feuer.
       }
-    .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin in dieser Zeit, aber nicht in der Nacht, eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen. Nicht im Regen, kein offenes Feuer.
+    .fix-find-out = Schreiben Sie in den Plan, wie viele Stunden eine Tankfüllung laut Anleitung reicht. Planen Sie bis dahin in dieser Zeit eine Pause, aber nicht in der Nacht. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 
@@ -22,8 +28,8 @@ FUEL002 = Funken können den trockenen Boden in Brand setzen
 
 FUEL003 = Ein Tag braucht mehr als eine Tankfüllung
     .why = { $fix ->
-        [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
-       *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
+        [store-propane] Ein Tag dieses Plans verbrennt { $burns }, also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
+       *[other] Ein Tag dieses Plans verbrennt { $burns }, also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
       }
-    .fix-store = Lagern Sie den Ersatzkraftstoff in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Ist etwas verschüttet: weggehen, und den Motor erst starten, wenn der Dampf abgezogen ist.
-    .fix-store-propane = Stellen Sie die Ersatzflasche aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor und geschlossenem Ventil. Riecht es nach Gas: Ventil zu, weggehen, und den Motor erst starten, wenn der Geruch weg ist.
+    .fix-store = Lagern Sie den Ersatzkraftstoff in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Ist etwas verschüttet, gehen Sie weg, bis der Dampf abgezogen ist.
+    .fix-store-propane = Stellen Sie die Ersatzflasche aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Riecht es nach Gas, schließen Sie das Ventil, und gehen Sie weg, bis der Geruch weg ist.

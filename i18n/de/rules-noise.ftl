@@ -12,9 +12,9 @@ NOISE001 = { $fix ->
       }
     .fix-quieter = { $idle ->
         [no] Stellen Sie ihn
-       *[yes] Nutzen Sie die Sparstufe, und stellen Sie ihn
+       *[yes] Stellen Sie ihn mit Sparstufe
       } auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
-    .fix-busiest = Lassen Sie weniger zugleich laufen, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-busiest = Lassen Sie weniger zugleich laufen. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-alone = Stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
 

@@ -41,7 +41,7 @@ OVER001 = { $fix ->
     .fix-receptacle = Benutzen Sie { $any-first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
     .fix-no-breaker = Benutzen Sie { $any-first } nicht. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-single = Schließen Sie hier nicht mehr als { $rating } an. Lassen Sie es von einer Elektrofachkraft ansehen.
-    .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt, und schreiben Sie sockets in den Plan. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
+    .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
     .fix-cord = Benutzen Sie { $any-first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
     .fix-thicker = Benutzen Sie { $any-first } hier nicht. { over-cord }
     .fix-inlet = Benutzen Sie { $any-first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
@@ -84,9 +84,9 @@ OVER005 = { $fix ->
         [look] Wir kennen die Art des Generators nicht, also haben wir angenommen, dass er höchstens { $fault } in einen Kurzschluss treibt. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Stellen: { $about }.
        *[other] An seinem Ende zieht ein Kurzschluss nur etwa { $fault }. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin überhitzt das Kabel. Stellen: { $about }.
       }
-    .fix-set = Prägen Sie sich ein, wie man den Motor abstellt. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann die Ursache suchen.
-    .fix-look = Suchen Sie das Wort „inverter“ auf dem Generator, und schreiben Sie das in den Plan. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann die Ursache suchen.
-    .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, ausstecken, dann die Ursache suchen.
+    .fix-set = Prägen Sie sich ein, wie man den Motor abstellt. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, erst dann die Ursache suchen.
+    .fix-look = Suchen Sie das Wort „inverter“ auf dem Generator. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, erst dann die Ursache suchen.
+    .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, erst dann die Ursache suchen.
 
 OVER006 = { $half ->
     [assumed] Vielleicht zu viel auf einmal für { $first }

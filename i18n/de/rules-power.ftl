@@ -139,5 +139,5 @@ POWER009 = { $fix ->
         [motor] Nach seinen PS rechnen wir mit { $demand }. Sein Stecker, { $plug }, ist für { $limit } gemacht.
        *[other] Es zieht { $demand }. Sein Stecker, { $plug }, ist für { $limit } gemacht.
       }
-    .fix-plate = Lesen Sie sein Schild noch einmal, und sehen Sie sich den Stecker an. Stecken Sie es nicht ein, bis beide zusammenpassen. Benutzen Sie keinen Stecker, den jemand anders angebracht hat.
+    .fix-plate = Lesen Sie sein Schild noch einmal, und sehen Sie sich den Stecker an. Benutzen Sie es nicht, bis beide zusammenpassen, und nie mit einem Stecker, den jemand anders angebracht hat.
     .fix-motor = Lesen Sie die Ampere auf dem Schild, und schreiben Sie sie in den Plan. Sind es mehr als { $limit }, benutzen Sie es mit diesem Stecker nicht.

@@ -12,8 +12,8 @@ SHOCK001 = { $fix ->
    *[other] Kein GFCI schützt { $any }
   }
     .why = Auf diesem Boden ({ $ground }) kann ein schadhaftes Kabel oder Gerät Strom durch Ihren Körper schicken, und kein Leitungsschutzschalter schaltet ihn ab. Ein FI-Schutzschalter (GFCI, Tasten TEST und RESET) ist gemacht, um bei 6 Tausendstel Ampere Fehlerstrom abzuschalten.
-    .fix-protect = Benutzen Sie nur Steckdosen, Kabel oder Kästen mit den Tasten TEST und RESET (GFCI). Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen. Wenn nicht, benutzen Sie diese Steckdose nicht.
-    .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Die Lampe muss ausgehen.
+    .fix-protect = Benutzen Sie nur Steckdosen, Kabel oder Kästen mit den Tasten TEST und RESET (GFCI). Drücken Sie vor jeder Benutzung TEST, mit einer Lampe daran. Bleibt sie an, benutzen Sie diese Steckdose nicht.
+    .fix-better = Besser: Stecken Sie zuerst ein GFCI-Kabel (Tasten TEST und RESET) ein, und Ihre Geräte in dieses. Oder nehmen Sie eine Steckdose mit diesen Tasten. Drücken Sie vor jeder Benutzung TEST, mit einer Lampe daran: Sie muss ausgehen.
     .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit GFCI. Vorschriften verlangen an Wohnwagen-Steckdosen keinen, denn ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er immer wieder aus, rufen Sie eine Elektrofachkraft.
     .fix-free = Stecken Sie hier kein Gerät ein. Stecken Sie nur ein GFCI-Kabel (Tasten TEST und RESET) ein, und Geräte in dieses Kabel.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
@@ -28,7 +28,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Ein Steckdosenprüfer kann hier täuschen
     .why = Wir wissen nicht, ob der Neutralleiter erdfrei ist (nicht mit dem Schutzleiter verbunden). Wenn ja, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der GFCI funktioniert.
-    .fix-find-out = Haben Sie einen GFCI, prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+    .fix-find-out = Haben Sie einen GFCI, prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden). Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK003 = { $fix ->
     [ask] Damit werden vielleicht die Leitungen eines Gebäudes gespeist
@@ -74,7 +74,7 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } löst vielleicht aus, obwohl nichts kaputt ist
     .why = Jedes Kabel und jedes Gerät lässt etwas Strom zur Erde ab. Hier ist es zusammen etwa { $leak } ({ $least } genügen zum Auslösen; mA: Tausendstel Ampere). Bei nassen Verbindungen ist es mehr. Betroffen: { $about }.
-    .fix-nearer = Benutzen Sie einen GFCI näher an den Geräten, mit kürzerem Kabel und weniger Geräten daran. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum, und umgehen Sie ihn nie.
+    .fix-nearer = Benutzen Sie einen GFCI näher an den Geräten, mit kürzerem Kabel, trockenen Verbindungen und weniger Geräten daran. Löst er aus, finden Sie heraus, warum, und umgehen Sie ihn nie.
 
 SHOCK008 = { $count } GFCI hintereinander
     .why = Sie schützen nicht besser als einer. Jeder davon kann auslösen, also kann der Strom nach einem RESET noch ausbleiben. Vom Generator aus: { $about }.
@@ -105,7 +105,7 @@ SHOCK011 = { $fix ->
 
 SHOCK012 = Der GFCI schützt dieses Kabel nicht: { $about }
     .why = Ein GFCI schützt nur, was hinter ihm liegt, nicht die { $length } Kabel zwischen ihm und dem Generator. Ist dieses Kabel dort angeschnitten oder nass, kann Strom durch Ihren Körper fließen, und nichts löst rechtzeitig aus.
-    .fix-dry = Halten Sie seine Verbindungen trocken und vom Boden weg. Solange der Motor läuft: nicht berühren, nicht einstecken, nicht bewegen. Sehen Sie es vor jeder Benutzung ganz an: Ist es angeschnitten oder gequetscht, benutzen Sie es nicht.
+    .fix-dry = Halten Sie seine Verbindungen trocken und vom Boden weg. Solange der Motor läuft: nicht berühren, nicht einstecken, nicht bewegen. Benutzen Sie es nie angeschnitten oder gequetscht.
     .fix-first = Besser: Erst kommt ein GFCI-Kabel (Tasten TEST und RESET). Stecken Sie es in { $place }, und { $about } in dieses. Bis dahin halten Sie seine Verbindungen trocken und vom Boden weg, und fassen Sie es bei laufendem Motor nicht an.
 
 SHOCK013 = { $fix ->
@@ -136,11 +136,11 @@ SHOCK013 = { $fix ->
         [no] {" "}besser
        *[yes] {""}
       } an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
-    .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
+    .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel, und schreiben Sie in den Plan, was Sie finden. Fragen Sie eine Elektrofachkraft, bevor Sie einen einstecken oder herausziehen.
     .fix-plug-where = Stellen Sie den Motor ab. Sehen Sie nach, in welcher Steckdose der Brückenstecker ist. Stecken Sie ihn in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-better = Besser: Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
-    .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein GFCI-Kabel (Tasten TEST und RESET) ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-first = Stecken Sie ein GFCI-Kabel (Tasten TEST und RESET) zwischen { $parts } und „{ $joint }“. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = { $used ->

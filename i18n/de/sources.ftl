@@ -1,5 +1,5 @@
 page-checks = Was sie prüft
-page-hurts = Warum es schadet
+page-hurts = Warum es wichtig ist
 page-arithmetic = Die Rechnung
 page-do = Was zu tun ist
 page-sources = Quellen
@@ -13,7 +13,7 @@ source-class = Klasse { $clause }
 source-informational = { $clause }, unverbindliche Anmerkung
 source-exception = { $clause }, Ausnahme
 source-class-a = Artikel { $clause }, Anmerkung zu Klasse A
-source-building-sites = { $clause }, von Baustellen übernommen
+source-construction-sites = { $clause }, von Baustellen übernommen
 source-camper-outlets = { $clause }, verlangt keinen an Wohnwagen-Steckdosen für 30 A und 50 A
 source-floating-outlets = { $clause }, Generatoren mit erdfreiem Neutralleiter, die Steckdosen für 125 V und für 125/250 V haben
 source-small-two-wire = { $clause }, Baustellen; nimmt kleine Generatoren mit zwei Leitern aus

@@ -27,6 +27,7 @@ words-problem-never-say = es darf nicht „{ $what }“ sagen
 words-problem-untranslated = es ist noch englisch
 words-problem-too-wide = es braucht { $what } Spalten von { $model }
 words-problem-bad-sign = es hat das Zeichen { $what }, das nicht gedruckt werden kann
+words-problem-plain-space = in „{ $what }“ ist ein gewöhnliches Leerzeichen: Zwischen Zahl und Einheit gehört ein geschütztes (U+00A0)
 words-problem-heading = die Überschrift ist „{ $what }“ und sollte „{ $model }“ sein
 words-problem-codes = es nennt ({ $what }) und sollte ({ $model }) nennen
 

@@ -103,7 +103,13 @@ cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
 cli-print-start-at = The first label to print on, if some are already used
 cli-print-copies = How many of each label
-cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
+cli-print-offset = Move the labels right and down, at most { $measure ->
+        [metric] 10 mm
+       *[customary] 0.39 in
+    }, if the printer feeds off-center: { $measure ->
+        [metric] "1 mm, -0.5 mm"
+       *[customary] "0.04 in, -0.02 in"
+    }
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
 cli-print-only = Make only this print; repeat the option for more
 cli-print-card = The card’s size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold. For a phone: one narrow column, with pictures
@@ -200,19 +206,19 @@ check-limit-behind = DO NOT USE: { $count ->
     } power from “{ $id }”, which you must not use. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for 3 hours or more, { $short } for less than 3 hours. Limited by { $short_by }.
-check-limit-share = “{ $id }” ({ $reason }; for that long, count on only 80% of it)
-check-limit-share-own = { $reason } (for that long, count on only 80% of it)
+check-limit-share = “{ $id }” ({ $reason }), at 80%
+check-limit-share-own = { $reason }, at 80%
 check-limit-by = “{ $id }” ({ $reason })
 check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case
 # Safety.
-check-defer = Local codes (electrical law) and a licensed electrician decide, not this tool.
+check-defer = Local codes (electrical law) and a licensed electrician have the final say.
 
 reason-rated-power = the power of the generator
 # Safety.
-reason-rated-power-unguarded = the power of the generator, which might not shut off if you go over
-reason-one-leg = one half of the generator, which might not shut off if you go over
+reason-rated-power-unguarded = the generator: go over, and it might not shut off
+reason-one-leg = one half of the generator: go over, and it might not shut off
 reason-breaker = its breaker
 reason-trips-early = its breaker, which trips too soon
 reason-receptacle = the outlet’s own rating
@@ -279,3 +285,29 @@ demo-name-lamps = String lights
 demo-name-chargers = Phone and camera chargers
 demo-name-fan = Fan
 demo-name-pump = Air mattress pump
+# The remarks in the example plans.
+demo-remark-packed =
+    An example family weekend: one small generator, one bin of cords, more to run than it can supply.
+    Several things here are wrong on purpose. “tallywatt check” on this file says which.
+demo-remark-ground = the grass by the lake never dries before noon
+demo-remark-sleepers = the nearest tent
+demo-remark-tripped = last summer, toaster and kettle together
+demo-remark-kitchen = The heavy cord to the camp kitchen.
+demo-remark-splitter = A three-way splitter from a yard sale. It has no breakers of its own.
+demo-remark-living-room = The cord from the living room, to the tents.
+demo-remark-through = It carries the full 30 A on to a second box. No breaker of its own.
+demo-remark-put-right =
+    The same example weekend, put right with what the family has or can get cheaply.
+    Each change is marked with “now”.
+demo-remark-now-far = now well away from the tents, exhaust pointing away
+demo-remark-now-alarms = now one in every tent
+demo-remark-now-roof = now under a high roof on poles, open on all sides
+demo-remark-now-home = The three-way splitter now stays at home.
+demo-remark-now-cord = Now an outdoor cord to the tents, with a GFCI in its plug.
+demo-remark-now-socket = Now in the other socket, so that only GFCI cords are plugged in there.
+demo-remark-now-empty = It carries the full 30 A on to a second box. No breaker of its own. Now left empty, cover shut.
+demo-remark-now-toaster = now after the kettle
+demo-remark-now-supper = now pancakes are for supper
+demo-remark-now-shut = Now shut tight overnight, and while the engine cools for refueling.
+demo-remark-now-warm = now it warms the bed, and is off at night
+demo-remark-now-battery = The breathing machine now runs on its own battery at night. This charges it during the day.

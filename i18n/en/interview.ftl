@@ -217,9 +217,9 @@ ask-generator-inverter = Is it an inverter generator?
     .row = Inverter
 
 ask-generator-sets = One generator, or two linked by a kit?
-    .why = Joined (in parallel), two share the work. Not joined: a plan for each.
+    .why = Two joined (in parallel) share the work. If not, make a plan for each.
     .help =
-        Only some inverter generators can be joined, and only by the kit that their manufacturer sells for them.
+        Only some inverter generators can be joined, and only by the kit that their maker sells for them.
         Two generators that each have their own cords are not joined. Make a plan for each.
     .row = Generators joined
 pick-generator-sets-1 = One, by itself
@@ -228,10 +228,10 @@ pick-generator-sets-3 = Three, joined by a kit
 pick-generator-sets-4 = Four, joined by a kit
 
 # Safety.
-ask-generator-kit = Is it the manufacturer’s own kit for these exact models?
-    .why = Joined any other way, they can burn and leave live blades bare.
+ask-generator-kit = Is it the maker’s own kit for these exact models?
+    .why = Joined any other way, they can catch fire or leave live blades exposed.
     .help = The kit’s manual names the generators it is for. If yours are not named there, or you made the cord between them, the answer is no. If you do not know, we assume no.
-    .row = Manufacturer’s kit
+    .row = Maker’s kit
 
 ask-generator-limit = How many amps is the kit rated for?
     .why = Look on the kit, by its outlet or breaker. Example: 30 A.
@@ -261,14 +261,14 @@ ask-generator-tank = How much fuel does its tank hold?
 ask-generator-runtime = How long does it run on one tank?
     .why = See the manual. Example: 25% 8.5 h, 100% 3.1 h.
     .help =
-        Manufacturers list run time at a percentage of rated load. Type the percentage, then the hours. Put commas between pairs.
+        Makers list run time at a percentage of rated load. Type the percentage, then the hours. Put commas between pairs.
         One pair is enough. Two are better.
     .row = Running time
 
 ask-generator-noise = How loud is it, and how far away was that measured?
     .why = See the manual. Example: 58 dBA at { example-noise-far }, 25%.
     .help =
-        The number alone says little: 58 dBA at { example-noise-far } is louder than 58 dBA at { example-noise-near }. Most manufacturers measure at { example-noise-far } and a quarter load.
+        The number alone says little: 58 dBA at { example-noise-far } is louder than 58 dBA at { example-noise-near }. Most makers measure at { example-noise-far } and a quarter load.
         You may leave out the percentage of load at the end.
     .row = Noise
 
@@ -795,7 +795,7 @@ drawn-faces =
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
-    L5-20R, L14-20R: like 30, but smaller.
+    L5-20R, L14-20R: same, but smaller.
 # The same for plugs, seen from their blades: left and right are changed.
 drawn-plugs =
     Match the name between the blades, not
@@ -810,7 +810,7 @@ drawn-plugs =
     {" "}(   )     --      |     |   |
     {" "}        (   )   |   |
     {" "}  --      --      o
-    L5-20P, L14-20P: like 30, but smaller.
+    L5-20P, L14-20P: same, but smaller.
 
 # ---- The review page
 
@@ -856,7 +856,7 @@ note-added = Added { $count }: { $things }.
 note-joined = We count { $rated } for each generator. If that is for all of them together, go back and type the watts of one.
 note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
 note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.
-note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at the same time. They can take turns.
+note-load-turns = All together they need { $all }, but the generator gives { $rated }. They must take turns.
 note-load-cannot-start = { $load }: it takes { $starting } for a moment to start. The generator gives { $peak } at most: it cannot start it.
 note-load-too-large = { $load } alone draws { $this }. The generator gives { $rated }: it cannot run it.
 
@@ -896,7 +896,7 @@ note-unplugged = { $part }: in the plan it stays unplugged{ $count ->
        *[other] , and nothing past it has power: { $rest }
     }. So we have not checked it. Do not use it until you know. Then pick its line on the last page.
 # It fits one place, and nobody is asked. $part, $place: ids.
-note-plugged = “{ $part }” plugs into “{ $place }”: no other free outlet takes it.
+note-plugged = “{ $part }” goes into “{ $place }”, the only free outlet that fits.
 # Safety.
 note-fits-nowhere = No outlet so far takes the plug of “{ $part }”. Unless you add one that does, leave it unplugged. Never file, bend or cut a plug.
 # Safety. $adapters: one or more of the list, each in quotation marks.
@@ -951,7 +951,7 @@ reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
 reject-start = Watts or amps: 2400 W, 39 A or LRA 39. Or unknown.
 # Safety. $amps is more than $rating, which its plug, $plug, is rated for.
-reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No manufacturer sells that: the plug or the number is wrong. Read its nameplate again, and look at its plug.
+reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No maker sells that: the plug or the number is wrong. Read its nameplate again, and look at its plug.
 reject-legs = A or B for all of them, or one letter for each: A A B B. Or unknown.
 reject-legs-count = One letter for all of them, or { $count } letters, one for each.
 reject-peak = The peak is never lower than the rated power, { $rated }. Or type unknown.

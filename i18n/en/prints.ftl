@@ -38,8 +38,8 @@ print-all-running = running, all together
 ## Safety. What sets a limit. $id is the part.
 
 print-set-by-rated-power = Limited by the generator. Go over, and it shuts off or stalls.
-print-set-by-rated-power-unguarded = Limited by the generator. Past this it can overheat, and might not shut off.
-print-set-by-one-leg = Limited by one leg of the generator. Past this it can overheat, and might not shut off.
+print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it can overheat without shutting off.
+print-set-by-one-leg = Limited by one leg of the generator. Go over, and it can overheat without shutting off.
 print-set-by-parallel-kit = Limited by the parallel kit. It might not trip if you go over.
 print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
 print-set-by-trips-early = The breaker at “{ $id }” tripped at this. Stay below it.
@@ -53,11 +53,11 @@ print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Unc
 print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so we assumed it is. Uncoil all of it.
 print-set-by-wiring = Limited by the wiring of “{ $id }”.
 print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
-print-set-by-share-breaker = This is 80%. Past it, breaker “{ $id }” can trip.
+print-set-by-share-breaker = 80% of breaker “{ $id }”. Go over, and it can trip.
 print-set-by-share-trips-early = 80% of what the breaker at “{ $id }” was seen to trip at.
 print-set-by-share-receptacle = 80% of what “{ $id }” is rated for.
 print-set-by-share-wiring = 80% of what the wiring of “{ $id }” carries.
-print-set-by-two = 3 h or more: { $hours } Under 3 h: { $past }
+print-set-by-two = 3 hours or more: { $hours } Under 3 hours: { $past }
 
 ## Safety. Labels
 
@@ -139,7 +139,10 @@ print-refused-ends = With { $ends }
 print-do = Do this
 print-fold = Fold here around the cord
 print-flag-alt = The same again, for the other side of the cord
-print-scale-bar = This bar must measure 1.97 in (50 mm). If not, print again at 100%.
+print-scale-bar = This bar must measure { $measure ->
+        [metric] 50 mm
+       *[customary] 1.97 in
+    }. If not, print again at 100%.
 print-shared-sockets = { $count ->
     [2] Both sockets share this limit.
    *[other] All { $count } sockets share this limit.
@@ -176,9 +179,9 @@ print-reachable-value = { $reachable } of { $rated }
 print-rated-guessed = Its power
 print-rated-guessed-value = Unknown. We assumed { $taken }. Read its nameplate.
 print-rated-guessed-less = Unknown. We assumed { $taken }: { $left } is left at this elevation and heat. Read its nameplate.
-print-tank = One tank
+print-tank = One tank lasts
 print-tank-value = about { $hours }
-print-tank-value-with = about { $hours } with { $with } on
+print-tank-value-with = about { $hours } at the busiest time, with { $with } on
 print-refuel = Refuel
 print-refuel-value = Stop the engine and let it cool { $cooling } minutes. Never refuel a running engine.
 print-air = Exhaust
@@ -202,10 +205,10 @@ print-alignment-3 = If they are too far right or too low, put a minus ahead of t
 print-card-title = Card: { $site }
 print-card-one = Side 1: plug in
 print-card-two = Side 2: when something goes wrong
-print-card-alarm = CO alarm where you sleep.
+print-card-alarm = Put a CO alarm where you sleep.
 # At the foot of the exhaust panel: whoever has no time finds the other side by it.
 print-card-now = CO alarm, dizzy or headache? Get everyone out. Call { $call }.
-print-card-turn = Turn over.
+print-card-turn = Turn this card over.
 # Where the other side is not on the back.
 print-card-see = See side 2.
 # Of a side with more than one page: at the foot of the first, and over the next.
@@ -217,7 +220,10 @@ print-card-ranger = Ranger
 print-card-hospital = Hospital
 print-card-flip = Print on both sides, flipped on the long edge.
 print-card-fold = Print on one side. Fold in the middle, with the print outside.
-print-card-trim = Trim at the corner marks. The pouch seals 3 mm on each side.
+print-card-trim = Trim at the corner marks. The pouch seals { $measure ->
+        [metric] 3 mm
+       *[customary] 1/8 in
+    } on each side.
 print-card-danger = { $count ->
     [one] 1 danger in this plan. Fix it before you start the generator: see the cautions sheet.
    *[other] { $count } dangers in this plan. Fix them before you start the generator: see the cautions sheet.
@@ -232,7 +238,7 @@ print-too-large = DO NOT PLUG IN: { $loads }. It is too much for its outlet or t
 print-felt-hot = DO NOT PLUG IN: { $loads }. It or its outlet got hot, or gave a shock.
 print-none-free = DO NOT PLUG IN: { $loads }. No free outlet that you may use will do.
 # Every outlet left is one that must not be used.
-print-refused = DO NOT PLUG IN: { $loads }. No free outlet that you may use fits.
+print-refused = DO NOT PLUG IN: { $loads }. Every outlet that fits is full or must not be used.
 print-misplaced = DO NOT PLUG THESE IN where this plan has them: { $loads }. Another outlet can run each.
 # Of what someone’s health depends on.
 print-life-battery = { $life }: have a battery ready that is made for it and lasts all night.
@@ -262,13 +268,13 @@ print-never-title = Never together
 print-never-how = Never run everything on one ▸ line at the same time.
 # What a meter reads at a box or outlet, at least.
 print-start-meter = { $on ->
-    [all] With all of it on
-   *[column] With all of column 1 on
-  }, a plug-in meter in “{ $at }” should read { $volts } or more, if the generator gives { $nominal }. If it reads much less, switch something off.
+    [all] With everything on
+   *[column] With everything in column 1 on
+  }, a plug-in meter in “{ $at }” should read { $volts } or more (if the generator gives { $nominal }). If it reads much less, switch something off.
 print-start-meter-outlet = { $on ->
-    [all] With all of it on
-   *[column] With all of column 1 on
-  }, a plug-in meter at “{ $at }” should read { $volts } or more, if the generator gives { $nominal }. If it reads much less, switch something off.
+    [all] With everything on
+   *[column] With everything in column 1 on
+  }, a plug-in meter at “{ $at }” should read { $volts } or more (if the generator gives { $nominal }). If it reads much less, switch something off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of each carbon monoxide alarm where people sleep: it must beep.
@@ -279,7 +285,7 @@ print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
 print-setup-plug = Leave appliances unplugged. Start at the generator: plug in cords and boxes, only as side 1 shows.
 print-setup-plug-skip = Skip what says { print-do-not-use }.
 print-setup-plug-guarded = Where it says { print-guarded }, plug in a GFCI cord first.
-print-setup-plug-ahead = Where it says { print-guarded-ahead }, plug in a GFCI cord between it and the generator.
+print-setup-plug-ahead = Where it says { print-guarded-ahead }, put a GFCI cord between that part and the generator.
 print-setup-start = Start the engine. Let it run for two minutes.
 print-setup-test = Do everything under “Test”, every time.
 print-setup-load = Now plug in appliances, switched off, only where side 1 shows. Switch them on one at a time.
@@ -371,6 +377,10 @@ print-cautions-summary =
       [one] 1 caution or notice
      *[other] { $rest } cautions and notices
     }.
+print-cautions-rules = { $count ->
+    [one] Rule: { $codes }
+   *[other] Rules: { $codes }
+  }
 print-cautions-stop = Do not start the generator until each of these is fixed.
 print-cautions-always = Check off each point every time you set up.
 print-cautions-generator = At the generator
@@ -506,12 +516,12 @@ print-ws-never-row = Never together { $number }
 print-ws-set = group { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
-print-ws-no-room = every outlet that fits its plug is full, has no GFCI, or must not be used
+print-ws-no-room = no usable outlet is free
 print-ws-too-large = none that it may use can supply enough for it
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-hot = it or its outlet got hot, or gave a shock
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = no free outlet that you may use fits it
+print-ws-refused = every outlet that fits it is full or must not be used
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

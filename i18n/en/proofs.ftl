@@ -2,7 +2,7 @@
 
 ## The card's test steps. $at lists outlets, or says that it holds for all.
 
-print-test-everywhere = Wherever a tester fits
+print-test-everywhere = Every outlet that a tester fits
 print-test-protected = Where the label says “GFCI: YES”
 # $joint is a box that must not be used, $at the outlets or boxes with the TEST button.
 print-test-without = Keep “{ $joint }” unplugged. While it is plugged in, do not rely on the GFCI at { $at }.

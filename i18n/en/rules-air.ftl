@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] We do not know how close people are
    *[other] Exhaust is only { $distance } from people
   }
-    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: closer can kill, and under { $least } is worst.
-    .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window, exhaust away from people. Never run it in a tent or on a porch.
-    .fix-closed = If the generator is in a closed place, get everyone out, and call { $call }: only firefighters go in. If it is in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window, exhaust away from people.
-    .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Exhaust closer than { $ample } to people (neighbors too) can kill, and less than { $least } is the most dangerous.
+    .fix-move = Stop the engine. Once it is cool, move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If the generator is in a closed place, get everyone out, and call { $call }: only firefighters go in. If it is in the open, stop it yourself. Once it is cold, move it at least { $ample } from every tent, vehicle, door and window.
+    .fix-farther = Stop the engine. Once it is cool, move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
 AIR002 = { $fix ->
@@ -29,14 +29,14 @@ AIR003 = { $fix ->
         [uncover] Covers and walls hold exhaust in, and the carbon monoxide in it kills. A tarp on the generator can melt and catch fire.
        *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills.
       }
-    .fix-out = If the generator runs in a closed place now, get everyone out, and call { $call }. Let only firefighters go in to stop it. Never run it in a tent, porch or vehicle: only in the open, with { $clear } clear on all sides.
+    .fix-out = If the generator runs in a closed place now, get everyone out, and call { $call }. Only firefighters go in to stop it. Never run it in a tent, porch or vehicle: only in the open, with { $clear } clear on all sides.
     .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings, canopies and walls, { $clear } clear on all sides. A roof over it must be high, and open on all sides.
     .fix-look = Go and look before you start it. Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof.
     .fix-choose = Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof. Then put that in the plan.
 
 AIR004 = Nothing keeps the rain off the generator
     .why = Water in its outlets can shock you. If you move it into a tent or onto a porch, the exhaust kills.
-    .fix-roof = If it rains, stop the engine, and set it up again only under a high roof, open on all sides. Never put a tarp on it or just above it. Keep plugs, cord ends and boxes off wet ground, and dry your hands before you touch a plug.
+    .fix-roof = If it rains, stop the engine, and set it up again only under a high roof, open on all sides. Never put a tarp on it or just above it.
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
@@ -68,7 +68,7 @@ AIR006 = { $fix ->
     [when] The generator might run while people sleep: { $about }
    *[other] The generator runs while people sleep: { $about }
   }
-    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust will not wake them. If the generator must run then: open air, { $ample } or more from people, and a working carbon monoxide alarm where they sleep.
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust will not wake them. If it must run then, keep it in the open, { $ample } or more from people who have a working carbon monoxide alarm.
     .fix-by-day = { night-instead } { night-sleep }
     .fix-life-by-day = { night-life } { night-sleep }
     .fix-life-charged = Charge the battery of { $life } during the day. Switch to it, and stop the engine before anyone goes to sleep.

@@ -4,9 +4,9 @@ not-known = not known
 
 ## Safety. What to do instead of running at night. $about: what runs; $life: the devices a life depends on.
 
-night-decide = In the plan, give this its hours, none at night.
+night-decide = In the plan, give each its hours, with none at night.
 night-instead = Run { $about } at other hours, or from a battery charged during the day.
-night-life = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day.
+night-life = Ask the doctor or supplier about a battery that runs { $life } all night, charged during the day.
 night-sleep = Stop the engine before anyone goes to sleep.
 
 ## Safety. What a life depends on. $about or $life: the devices. $off: what stays off for them.

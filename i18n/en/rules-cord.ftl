@@ -64,7 +64,10 @@ CORD006 = { $fix ->
   }
     .why = { $fix ->
         [cooler] A wire must get rid of its own heat, and in air this hot it cannot. Anything plugged into that cord is too much.
-       *[other] Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
+       *[other] Cords are rated for air of { $measure ->
+              [metric] 30 °C
+             *[customary] 86 °F
+          }: in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
       }
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
     .fix-unwind = { CORD003.fix-unwind }
@@ -87,8 +90,8 @@ CORD009 = { $fix ->
    *[other] { $first } got hot, or gave a shock
   }
     .why = A hot or soft plug means that its metal no longer holds tight. It can melt and start a fire, and no breaker notices.
-    .fix-cord = Unplug { $first }, and do not use it again: use another cord. If a plug or outlet it touched is brown, soft or loose, do not use that either.
+    .fix-cord = Unplug { $first }, and do not use it again. If a plug or outlet it touched is brown, soft or loose, do not use that either.
     .fix-box = Unplug { $first }, and do not use it. Have a licensed electrician look at it.
     .fix-outlet = Do not use { $first }, or the plug that was in it. Have a licensed electrician look at it.
     .fix-outlet-in-use = Unplug { $plugged }. Do not use { $first }, or any plug that was in it. Have a licensed electrician look at it.
-    .fix-load = Unplug { $first }, and do not use it. Have it looked at, or use another. If the outlet it was in is brown, soft or loose, do not use that either.
+    .fix-load = Unplug { $first }, and do not use it. If the outlet it was in is brown, soft or loose, do not use that either.

@@ -42,12 +42,12 @@ FIT001 = { $fix ->
        *[no] Check both shapes and correct the plan, or use a listed cord that fits both.
       } Never file, bend or cut a plug.
     .fix-lost = Look where { $about } really plugs in, and correct the plan. { $fits ->
-        [yes] If it has no room there, use { $sockets }. Never use a splitter or an adapter.
+        [yes] If it has no room there, use { $sockets }, never a splitter or an adapter.
        *[no] { $free ->
-            [yes] If it has no room there, leave it unplugged, and plug { $past } into { $others }. Never use a splitter or an adapter.
+            [yes] If it has no room there, plug { $past } into { $others } instead, never into a splitter or an adapter.
            *[no] { $household ->
                 [yes] To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
-               *[no] If it has no room there, use another outlet or leave it unplugged, and never use a splitter or an adapter.
+               *[no] If it has no room there, use another outlet, never a splitter or an adapter, or leave it unplugged.
               }
           }
       }
@@ -69,7 +69,7 @@ FIT001 = { $fix ->
        *[yes] Use { $others } instead: the plug goes in there.
       } Correct the plan. Never file, bend or cut a plug.
     .fix-unusable = Do not use { $place }. Take it out of the plan, and plug in elsewhere what needs power.
-    .fix-unknown = Put tape over its plug: DO NOT USE. Look at it from outside, put what you see in the plan, and check again.
+    .fix-unknown = Put tape over its plug: DO NOT USE. Look at it from outside, and put what you see in the plan.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -88,7 +88,7 @@ FIT003 = { $fix ->
         [look] It is for { $twice } only. Many small generators do not give it: then it is live, with the wrong voltage.
        *[other] It needs both halves of a 120/240 V generator, or a neutral, and does not get them. No adapter can add that, but it is live.
       }
-    .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
+    .fix-leave = Plug nothing into it, and treat it as live. Never change a plug to make it fit.
     .fix-look = Look for “{ $twice }” on the generator’s nameplate. Until then, plug nothing into it, and treat it as live.
 
 FIT004 = { $fix ->
@@ -113,7 +113,7 @@ FIT004 = { $fix ->
        *[other] Every outlet for it is taken, has too little left, or has no GFCI.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
-    .fix-no-room = Leave { $about } at home. Or free an outlet for it: leave another thing at home. Then check again.
+    .fix-no-room = Leave { $about } at home, or leave something else at home to free an outlet for it. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = First clear what is wrong there, or leave it at home.
@@ -137,7 +137,7 @@ FIT006 = { $fix ->
       }
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
     .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
-    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
+    .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug or join two outlets.
     .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it unplugged.
 
 FIT007 = { $fix ->

@@ -1,5 +1,11 @@
 ### Safety. Rules on fuel.
 
+# How many tanks that is. $amount is $count as the reader writes it.
+tanks = { $count ->
+    [one] { $amount } tank
+   *[other] { $amount } tanks
+  }
+
 FUEL001 = { $fix ->
     [find-out] We do not know if one tank lasts
     [life-find-out] We do not know if one tank lasts
@@ -8,11 +14,11 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
         [life-find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
-        [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank): where a life depends on it, count on { $usable } at most.
-       *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns } of a tank (100% is one full tank), and fuel on a hot engine catches fire.
+        [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns }: where a life depends on it, count on { $usable } of a tank at most.
+       *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns }, and fuel on a hot engine catches fire.
       }
-    .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.
-    .fix-find-out = Look in the manual for the hours on one tank, and put them in the plan. Until then, plan a break between those times, but not at night. Stop the engine, let it cool for { $cooling } minutes, and refuel away from rain and flames.
+    .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Before you refuel, let the stopped engine cool for { $cooling } minutes. Never refuel in the rain or near flames.
+    .fix-find-out = Put in the plan how many hours one tank lasts, as the manual says. Until then, plan a break between those times, but not at night. Before you refuel, let the stopped engine cool for { $cooling } minutes, away from rain and flames.
     .fix-life-pause = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Then plan a half-hour break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
     .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Write in the plan how many hours one tank lasts. Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
 
@@ -22,8 +28,8 @@ FUEL002 = Sparks can set the dry ground on fire
 
 FUEL003 = You burn more than one tank a day
     .why = { $fix ->
-        [store-propane] A full tank is 100%, and this plan burns { $burns } each day: you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
-       *[other] A full tank is 100%, and this plan burns { $burns } each day: you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
+        [store-propane] This plan burns { $burns } a day, so you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
+       *[other] This plan burns { $burns } a day, so you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
       }
-    .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back, and start the engine only after the vapor is gone.
-    .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. Change it with the engine off and cool and the valve closed. If you smell gas, close the valve, get back, and start the engine only after the smell is gone.
+    .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back until the vapor is gone.
+    .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. If you smell gas, close the valve, and get back until the smell is gone.

@@ -11,10 +11,10 @@ NOISE001 = { $fix ->
        *[other] At its busiest we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks and many camps allow { $limit } there.
       }
     .fix-quieter = { $idle ->
-        [no] Stand it
-       *[yes] Use economy idle, and stand it
-      } on bare soil, away from walls. Ask your host. Never box it in or cover it.
-    .fix-busiest = Run fewer things at once, and stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
+        [no] Stand it on bare soil
+       *[yes] Use economy idle, on bare soil
+      }, away from walls. Ask your host. Never box it in or cover it.
+    .fix-busiest = Run fewer things at once. Ask your host. Never box it in or cover it.
     .fix-alone = Stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
     .fix-look = Look for “dB” in its manual, with the distance it was measured at. Ask your host before you run it. Never box it in or cover it.
 

@@ -50,7 +50,7 @@ OVER001 = { $fix ->
     .fix-receptacle = Do not use { $any-first }. Have a licensed electrician look at its breaker.
     .fix-no-breaker = Do not use { $any-first }. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
-    .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
+    .fix-single-look = Look how many plugs { $first } takes. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
     .fix-cord = Do not use { $any-first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
     .fix-thicker = Do not use { $any-first } here. { over-cord }
     .fix-inlet = Do not use { $any-first } here. Feed it from an outlet whose breaker is { $fits } or less.
@@ -96,9 +96,9 @@ OVER005 = { $fix ->
         [look] We do not know the kind of generator, so we assumed that a short circuit draws at most { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
        *[other] A short circuit at its end draws only about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }: until then the wire overheats. Places: { $about }.
       }
-    .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop the engine, unplug, then look for the cause.
-    .fix-look = Look for the word “inverter” on the generator, and put that in the plan. If lights suddenly dim or something smells hot, stop the engine, unplug, then look for the cause.
-    .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look for the cause.
+    .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop it, and only then look for the cause.
+    .fix-look = Look for the word “inverter” on the generator. If lights suddenly dim or something smells hot, stop the engine, and only then look for the cause.
+    .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, and only then look for the cause.
 
 OVER006 = { $half ->
     [assumed] Too much might be on at { $first }

@@ -39,14 +39,14 @@ POWER001 = { $fix ->
         [leg-cord] If all of these are on one half, they draw { $demand } there: { $about }. Each half can supply { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
-    .fix-turns = Run them in turns, or leave one at home. In the plan, give each its own hours. Begin with { $first }: nothing here needs more.
+    .fix-turns = Run them in turns, or leave one at home. In the plan, give each its own hours. Move { $first } first: it needs the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or put in the plan when each one runs.
     .fix-leg = Move { $move } to an outlet on the other half, or run these in turns.
     .fix-leg-turns = Run these in turns, or leave one at home.
     .fix-leg-look = Find out which half each outlet is on, and put it in the plan. Until then, run these in turns.
     .fix-leg-cord = Run these in turns. No plan knows which half each end of a cord is on. Ask a licensed electrician before you run them together.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
-    .fix-amps = Run them one after another. In the plan, give each its own hours. Begin with { $first }: nothing here draws more.
+    .fix-amps = Run them one after another. In the plan, give each its own hours. Move { $first } first: it draws the most.
     .fix-alone = { POWER001.fix-leg-alone }
     .fix-amps-alone = { POWER001.fix-leg-alone }
     .fix-life-alone = { life-cannot }
@@ -139,5 +139,5 @@ POWER009 = { $fix ->
         [motor] By its horsepower we count { $demand }. Its plug, { $plug }, is rated for { $limit }.
        *[other] It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
       }
-    .fix-plate = Read its nameplate again, and look at its plug. Leave it unplugged until the two agree. Do not use a plug that someone else put on.
+    .fix-plate = Read its nameplate again, and look at its plug. Do not use it until the two agree, or if someone changed its plug.
     .fix-motor = Read the amps on its nameplate, and put them in the plan. If they are more than { $limit }, do not use it with this plug.

@@ -12,8 +12,8 @@ SHOCK001 = { $fix ->
    *[other] No GFCI protects { $any }
   }
     .why = On this ground ({ $ground }), a bad cord or appliance can send power through your body, and no breaker cuts it off. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
-    .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
-    .fix-better = Better: plug in a GFCI cord (TEST and RESET buttons) first, and your things into that cord. Or use an outlet that has these buttons. Before each use, plug in a lamp and press TEST: the lamp must go out.
+    .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, press TEST with a lamp plugged in. If the lamp stays on, do not use that outlet.
+    .fix-better = Better: plug in a GFCI cord (TEST and RESET buttons) first, and your things into that cord. Or use an outlet that has these buttons. Before each use, press TEST with a lamp plugged in: the lamp must go out.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a GFCI cord (TEST and RESET buttons), and plug things into that cord.
     .fix-named = Plug in nothing here but { shock-named }. For an appliance, use an outlet or a cord with TEST and RESET buttons (GFCI).
@@ -28,7 +28,7 @@ shock-named = { $plug ->
 
 SHOCK002 = A plug-in tester might mislead you here
     .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, though the GFCI works.
-    .fix-find-out = If you have a GFCI, press its own TEST button. Look in the manual for “floating” or “bonded neutral”, and put it in the plan. Do not join neutral and ground yourself.
+    .fix-find-out = If you have a GFCI, press its own TEST button. Look in the manual for “floating” or “bonded neutral”. Do not join neutral and ground yourself.
 
 SHOCK003 = { $fix ->
     [ask] This might feed a building’s wiring
@@ -74,7 +74,7 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } might trip with nothing wrong
     .why = Cords and appliances leak a little: here about { $leak }, and { $least } can trip it (mA: thousandths of an amp). Wet connections leak more. Look at: { $about }.
-    .fix-nearer = Use a GFCI nearer to the appliances, with a shorter cord and fewer things on it. Keep connections dry. If it trips, find out why, and never bypass it.
+    .fix-nearer = Use a GFCI nearer to the appliances, with a shorter cord, dry connections and fewer things on it. If it trips, find out why, and never bypass it.
 
 SHOCK008 = { $count } GFCIs, one after another
     .why = They protect no better than one. Any of them might trip, so power might stay off after one RESET. From the generator on: { $about }.
@@ -105,7 +105,7 @@ SHOCK011 = { $fix ->
 
 SHOCK012 = The GFCI does not protect this cord: { $about }
     .why = A GFCI protects only what is past it: not the { $length } of cord between it and the generator. Where that cord is cut or wet, power can pass through your body, and nothing trips in time.
-    .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
+    .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Never use it cut or crushed.
     .fix-first = Better: a GFCI cord (TEST and RESET buttons) goes in first. Plug it into { $place }, and { $about } into it. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
 SHOCK013 = { $fix ->
@@ -136,11 +136,11 @@ SHOCK013 = { $fix ->
         [no] better plug
        *[yes] plug
       } nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
-    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, put that in the plan, and add none.
+    .fix-plug-look = Look in the generator’s outlets for a plug with no cord, and put in the plan what you find. Ask a licensed electrician before you add one or take it out.
     .fix-plug-where = Stop the engine. See which outlet the bonding plug is in. Put it into a generator outlet with no TEST and RESET buttons, on a breaker of its own.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-better = Better: plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
-    .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-first = Put a GFCI cord (TEST and RESET buttons) between { $parts } and “{ $joint }”. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = { $used ->

@@ -101,7 +101,7 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] everything that you need and bring has an outlet
+        [0] everything that must run and is with you has an outlet
         [one] 1 thing that you need cannot run when you want it
        *[other] { $musts } things that you need cannot run when you want them
     }{ $home ->
@@ -153,7 +153,7 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } (see { $codes }). If the engine runs, stop it, but never go into a closed place for that. Keep the engine off until no danger is left. To see how, run “tallywatt check”.
+    } (see { $codes }). If the engine is running, stop it. Never go into a closed place to do that. Keep the engine off until no danger is left. To see how, run “tallywatt check”.
 may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
@@ -161,7 +161,7 @@ may-but = The plan also has { $signal ->
 may-but-amps = There is enough power, but a danger is still there. Keep the engine off.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = This plan has no outlet for { $names }: { $reason }.
-may-refused = Do not plug in { $names }: no free outlet that you may use fits. Run “tallywatt check” to see why.
+may-refused = Do not plug in { $names }: every outlet that fits is full or must not be used. Run “tallywatt check” to see why.
 may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
@@ -193,7 +193,7 @@ may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = When everything is on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
-may-meter-if = Do not open anything to measure. If a plug-in meter shows more amps for more than a few seconds, or much lower volts, stop the engine. Then feel the cords and plugs, and see if something else is plugged in.
+may-meter-if = Do not open anything to measure. If a plug-in meter reads higher amps for over a few seconds, or much lower volts, stop the engine. Then feel the cords and plugs, and see if something else is plugged in.
 may-as-placed = This assumes that everything is plugged in as the card shows.
 may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?

@@ -1,6 +1,6 @@
 # Headings of the pages in the folder explain, which "tallywatt explain CODE" prints.
 page-checks = What it checks
-page-hurts = Why it hurts
+page-hurts = Why it matters
 page-arithmetic = The arithmetic
 page-do = What to do
 page-sources = Sources
@@ -17,10 +17,10 @@ source-class = class { $clause }
 source-informational = { $clause }, informational note
 source-exception = { $clause }, exception
 source-class-a = article { $clause }, note on class A
-source-building-sites = { $clause }, borrowed from building sites
+source-construction-sites = { $clause }, borrowed from construction sites
 source-camper-outlets = { $clause }, requires none at 30 A and 50 A camper outlets
 source-floating-outlets = { $clause }, generators with a floating neutral and both 125 V and 125/250 V outlets
-source-small-two-wire = { $clause }, building sites; exempts small two-wire generators
+source-small-two-wire = { $clause }, construction sites; exempts small two-wire generators
 source-cord-sets = cord sets by length, tables { $clause }
 source-letter = letter of interpretation
 source-extension-cords = advice on extension cords

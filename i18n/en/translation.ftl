@@ -27,6 +27,7 @@ words-problem-never-say = it must not say “{ $what }”
 words-problem-untranslated = it is still in English
 words-problem-too-wide = it takes { $what } columns of { $model }
 words-problem-bad-sign = it has the sign { $what }, which cannot be printed
+words-problem-plain-space = a plain space stands in “{ $what }”: use a no-break space (U+00A0) between number and unit
 words-problem-heading = the heading is “{ $what }” and should be “{ $model }”
 words-problem-codes = it names ({ $what }) and should name ({ $model })
 

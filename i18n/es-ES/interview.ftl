@@ -22,8 +22,8 @@ reject-wire = Un calibre, como 12 AWG o 2,5 mm².
 reject-draw = Vatios, amperios o caballos: 1500 W, 12,5 A, 1/2 hp.
 
 example-tank = { $measure ->
-    [metric] 4,5 L
-   *[customary] 1,2 gal
+    [metric] 4,5 L
+   *[customary] 1,2 gal
 }
 reject-runtime = Un porcentaje y después horas: 25 % 8,5 h, 100 % 3,1 h. O “no sé”.
 interview-folder = ¿En qué carpeta van?

@@ -1,5 +1,5 @@
 over-cord = { $cord ->
-    [gauge] Use un cable marcado 16, 14 o 12 AWG ({ $measure ->
+    [gauge] Use un cable marcado 16, 14 o 12 AWG ({ $measure ->
           [metric] 1,5 mm² o más
          *[customary] calibre
         }): un número AWG menor es un conductor más grueso.

@@ -104,7 +104,13 @@ cli-print-paper = El papel de la impresora
 cli-print-stock = La hoja de etiquetas por su nombre, como letter-30 o roll-24 (un nombre equivocado los muestra todos), o un archivo propio que termine en .toml
 cli-print-start-at = La primera posición de etiqueta que se usa en una hoja ya empezada
 cli-print-copies = Cuántas de cada etiqueta
-cli-print-offset = Mover las etiquetas hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel descentrado: "1 mm, -0.5 mm"
+cli-print-offset = Mover las etiquetas hacia la derecha y hacia abajo, como máximo { $measure ->
+        [metric] 10 mm
+       *[customary] 0.39 in
+    }, si la impresora toma el papel descentrado: { $measure ->
+        [metric] "1 mm, -0.5 mm"
+       *[customary] "0.04 in, -0.02 in"
+    }
 cli-print-alignment = Imprimir también una página con reglas que muestra dónde caen las etiquetas, para ponerla a contraluz con una hoja de etiquetas
 cli-print-only = Solo este impreso; puede darse más de una vez
 cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar. Para el teléfono: una columna estrecha, con imágenes
@@ -121,7 +127,7 @@ cli-may-format = "text" para personas; "json" para programas
 
 cli-learned = Anotar en el plan lo que vio en el campamento: qué se disparó, qué se calentó, una lectura de un medidor, las horas de un { -tank }
 cli-learned-plan = El archivo del plan; se cambia, y sus comentarios quedan
-cli-learned-words = Lo que usted vio, por ejemplo: front se disparó a 13 A
+cli-learned-words = Lo que usted vio, por ejemplo: front se disparó a 13 A
 cli-learned-date = El día en que lo vio; si falta, hoy
 
 cli-reprint = Decir qué etiquetas y hojas de un plan viejo hay que imprimir de nuevo para uno nuevo
@@ -276,3 +282,29 @@ demo-name-lamps = Guirnalda de luces
 demo-name-chargers = Cargadores de teléfono y cámara
 demo-name-fan = Ventilador
 demo-name-pump = Inflador de colchón
+# Las observaciones de los planes de ejemplo.
+demo-remark-packed =
+    Un fin de semana de ejemplo: un generador pequeño, un baúl de cables, y más aparatos de los que puede alimentar.
+    Aquí hay varias cosas mal a propósito. “tallywatt check” con este archivo dice cuáles.
+demo-remark-ground = la hierba junto al lago no se seca hasta mediodía
+demo-remark-sleepers = la { -tent } más cercana
+demo-remark-tripped = el verano pasado, la tostadora y el hervidor a la vez
+demo-remark-kitchen = El cable grueso a la cocina del campamento.
+demo-remark-splitter = Un derivador de tres salidas, comprado de segunda mano. No tiene { -breaker(form: "many") } propios.
+demo-remark-living-room = El cable de la sala, hasta las { -tent(form: "many") }.
+demo-remark-through = Lleva los 30 A enteros a una segunda caja. No tiene { -breaker } propio.
+demo-remark-put-right =
+    El mismo fin de semana, arreglado con lo que la familia tiene o puede comprar barato.
+    Cada cambio lleva la palabra “ahora”.
+demo-remark-now-far = ahora bien lejos de las { -tent(form: "many") }, con el escape hacia el otro lado
+demo-remark-now-alarms = ahora una en cada { -tent }
+demo-remark-now-roof = ahora bajo un techo alto sobre postes, abierto por todos lados
+demo-remark-now-home = El derivador de tres salidas ahora se queda en casa.
+demo-remark-now-cord = Ahora un cable para exteriores hasta las { -tent(form: "many") }, con { -gfci } en su clavija.
+demo-remark-now-socket = Ahora en la otra toma, de modo que ahí solo hay cables con { -gfci }.
+demo-remark-now-empty = Lleva los 30 A enteros a una segunda caja. No tiene { -breaker } propio. Ahora queda vacía, con la tapa cerrada.
+demo-remark-now-toaster = ahora después del hervidor
+demo-remark-now-supper = ahora los panqueques son para la cena
+demo-remark-now-shut = Ahora bien cerrada de noche, y mientras el motor se enfría para cargar combustible.
+demo-remark-now-warm = ahora calienta la cama, y de noche está apagada
+demo-remark-now-battery = El aparato para respirar ahora funciona de noche con su propia batería. Esto la carga de día.

@@ -115,7 +115,7 @@ example-air = { $measure ->
 }
 example-length = { $measure ->
     [metric] 15 m
-   *[customary] 50 ft
+   *[customary] 50 ft
 }
 
 # ---- The generator
@@ -225,7 +225,7 @@ ask-generator-runtime = ¿Cuánto tiempo funciona con un { -tank }?
     .row = Tiempo de marcha
 
 ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
-    .why = Como: 58 dBA a { example-noise-far }, 25 %. Vea el manual.
+    .why = Como: 58 dBA a { example-noise-far }, 25 %. Vea el manual.
     .help =
         El número por sí solo dice poco: 58 dBA a { example-noise-far } es más ruido que 58 dBA a { example-noise-near }. La mayoría de los fabricantes mide a { example-noise-far } y con un cuarto de la carga.
         El porcentaje de carga, al final, puede faltar.
@@ -325,7 +325,7 @@ ask-outlet-shares = ¿Con qué { -receptacle } comparte el { -breaker }?
 pick-outlet-shares-own = Con ninguno: tiene el suyo
 
 ask-outlet-trips = ¿Con cuántos amperios se ha disparado?
-    .why = { $about }. Ejemplo: 17 A. Si no se ha disparado, “ninguno”.
+    .why = { $about }. Ejemplo: 17 A. Si no se ha disparado, “ninguno”.
     .help = Sume lo que funcionaba cuando se disparó: vatios divididos entre 120 son amperios. Si nunca se ha disparado por debajo de su número, escriba “ninguno”.
     .row = Se disparó con
 pick-outlet-trips-none = nunca antes de tiempo
@@ -411,7 +411,7 @@ ask-load-plug = ¿Qué clavija tiene?
 
 ask-load-voltage = ¿Usa solo 240 V?
     .why = { $about }. Su placa dice 240 V, o 120/240 V.
-    .help = Su clavija trae 120 V y 240 V. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
+    .help = Su clavija trae 120 V y 240 V. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede cargarlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
 pick-load-voltage-120-240 = También 120 V
@@ -650,7 +650,7 @@ ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
     .row = Cuántos
 
 ask-out-breaker = { $about }: ¿qué número hay en cada { -breaker }?
-    .why = Ejemplo: 20 A. Si no lo hay, escriba “ninguno”.
+    .why = Ejemplo: 20 A. Si no lo hay, escriba “ninguno”.
     .help = Un derivador sin { -breaker(form: "many") } no protege nada: escriba “ninguno”. Si los hay sin un número que pueda leer, escriba “no sé”.
     .row = { -breaker(form: "One") }
 pick-out-breaker-none = sin { -breaker }

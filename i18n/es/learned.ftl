@@ -60,7 +60,7 @@ learned-shock-at = Pare el motor y luego desenchufe el cable en el generador. Ll
 learned-alarm = Todos al aire libre, ya. Llame al { $call } y diga: monóxido de carbono. Nadie vuelve a entrar hasta que los bomberos lo digan.
 learned-fire = Aleje a todos, ya. Llame al { $call }. Pare el motor solo si el camino hasta él está libre. No eche agua sobre combustible ardiendo ni sobre nada que pueda tener corriente.
 learned-not = Entendemos solo lo que pasó: no escriba lo que no pasó. La lectura de un medidor cuenta solo con todo encendido.
-learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
+learned-no-trip = Si un { -breaker } se disparó, dígalo: “front se disparó a 13 A”. Los amperios solos no cambian nada.
 learned-take-off = { $count ->
     [one] Quite la etiqueta { $names }: ya no la hay.
    *[other] Quite las etiquetas { $names }: ya no las hay.

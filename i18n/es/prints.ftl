@@ -139,7 +139,10 @@ print-refused-ends = Con { $ends }
 print-do = Haga esto
 print-fold = Doble aquí sobre el cable
 print-flag-alt = Lo mismo otra vez, para el otro lado del cable
-print-scale-bar = Esta barra debe medir 50 mm (1.97 in). Si no, imprima otra vez al 100 %.
+print-scale-bar = Esta barra debe medir { $measure ->
+        [metric] 50 mm
+       *[customary] 1.97 in
+    }. Si no, imprima otra vez al 100 %.
 print-shared-sockets = { $count ->
     [2] Las dos tomas comparten este límite.
    *[other] Las { $count } tomas comparten este límite.
@@ -214,7 +217,10 @@ print-card-ranger = Guarda
 print-card-hospital = Hospital
 print-card-flip = Imprima por las dos caras, con giro por el lado largo.
 print-card-fold = Imprima por una cara. Doble por el medio, con lo impreso hacia fuera.
-print-card-trim = Recorte por las esquinas. La funda sella 3 mm alrededor.
+print-card-trim = Recorte por las esquinas. La funda sella { $measure ->
+        [metric] 3 mm
+       *[customary] 1/8 in
+    } alrededor.
 print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea la hoja de precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea la hoja de precauciones.
@@ -326,7 +332,7 @@ print-emergency-shock-doctor = Después de toda descarga, aunque sea pequeña, v
 print-emergency-breaker = Se dispara un { -breaker }
 print-emergency-breaker-stop = Pare el motor. No toque ningún cable mientras funcione.
 print-emergency-breaker-feel = Palpe el cable y las clavijas. Si algo está caliente, blando o huele a quemado, no lo use más.
-print-emergency-breaker-once = Apague todo lo que alimenta ese { -breaker }. Arranque el motor. Vuelva a conectar el { -breaker } una sola vez. Luego use menos cosas.
+print-emergency-breaker-once = Apague todo lo que alimenta ese { -breaker }. Arranque el motor. Restablezca el { -breaker } una sola vez. Luego use menos cosas.
 print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use nada de lo que alimenta.
 
 ## Cautions
@@ -364,6 +370,10 @@ print-cautions-summary = { $danger ->
     [one] 1 punto más
    *[other] { $rest } puntos más
   }.
+print-cautions-rules = { $count ->
+    [one] Regla: { $codes }
+   *[other] Reglas: { $codes }
+  }
 print-cautions-stop = No arranque el generador hasta que cada uno esté resuelto.
 print-cautions-always = Marque cada punto en cada montaje.
 print-cautions-generator = Junto al generador

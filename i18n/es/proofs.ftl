@@ -44,7 +44,7 @@ print-button-blind = no hace nada: el { -gfci } no lo detecta
 print-button-either = no se puede saber
 print-button-no-protection = ningún { -gfci } conocido
 # $ohms is the most a meter shows there.
-print-meter-ground-here = cerca de 0 Ω
+print-meter-ground-here = cerca de 0 Ω
 print-meter-ground-yes = { $ohms } o menos
 print-meter-neutral-yes = unido
 print-meter-neutral-no = sin unión
@@ -60,7 +60,7 @@ print-proves-button-either = Donde no conocemos las uniones, un botón del proba
 ## The worksheet: volts
 
 print-ws-volts-how = Voltios = nominales − voltios perdidos con todo lo encendido hasta ese paso. En el momento de arrancar cuentan los amperios de arranque.
-print-ws-volts-low = El propio generador puede dar unos voltios más o menos: mídalo allí primero. Si un paso marca aún menos, pare, y busque una clavija mala, un cable delgado o demasiado encendido. Si una mitad de un generador de 120/240 V marca más que el generador, pare también: quizá se perdió el neutro.
+print-ws-volts-low = El propio generador puede dar unos voltios más o menos: mídalo allí primero. Si un paso marca aún menos, pare, y busque una clavija mala, un cable delgado o demasiado encendido. Si una mitad de un generador de 120/240 V marca más que el generador, pare también: quizá se perdió el neutro.
 print-ws-column-dips = Baja a
 print-ws-column-reads-volts = Marca
 print-ws-column-boxes = Cajas después

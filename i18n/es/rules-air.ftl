@@ -5,9 +5,9 @@ AIR001 = { $fix ->
    *[other] El escape está a solo { $distance } de la gente
   }
     .why = El monóxido de carbono no huele, y mata a quien duerme. Mantenga el escape a { $ample } o más de la gente, también de los vecinos: más cerca puede matar, y a menos de { $least } es peor.
-    .fix-move = Pare el motor y deje que se enfríe. Después lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana, con el escape lejos de la gente. Nunca lo use en una { -tent } ni en un porche.
+    .fix-move = Pare el motor. Ya frío, lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
     .fix-closed = Si funciona en un lugar cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Solo si funciona al aire libre, párelo usted. Ya frío, póngalo al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana, con el escape lejos de la gente.
-    .fix-farther = Pare el motor y deje que se enfríe. Después lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. El viento puede llevar los gases a más de { $least }.
+    .fix-farther = Pare el motor. Ya frío, lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. El viento puede llevar los gases a más de { $least }.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
 AIR002 = { $fix ->
@@ -36,7 +36,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede darle una descarga. Si lo mete en una { -tent } o un porche, los gases de escape matan.
-    .fix-roof = Si llueve, pare el motor, y vuelva a instalarlo solo bajo un techo alto, abierto por todos lados. Nunca ponga una lona sobre él ni justo encima. Mantenga clavijas, puntas de cables y cajas fuera del suelo mojado, y séquese las manos antes de tocar una clavija.
+    .fix-roof = Si llueve, pare el motor, y vuelva a instalarlo solo bajo un techo alto, abierto por todos lados. Nunca ponga una lona sobre él ni justo encima.
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto

@@ -4,7 +4,7 @@ not-known = no se sabe
 
 night-decide = Ponga en el plan a qué horas funciona, ninguna de noche.
 night-instead = Use { $about } a otras horas, o con una batería cargada durante el día.
-night-life = Pregunte al médico o al proveedor por una batería que haga funcionar { $life } toda la noche. Cárguela durante el día.
+night-life = Pregunte al médico o al proveedor por una batería que haga funcionar { $life } toda la noche, cargada durante el día.
 night-sleep = Pare el motor antes de que alguien se duerma.
 
 life-cannot = No confíe en este generador para { $about }. Quédese donde haya corriente de la red, o use el equipo de reserva de su proveedor. Nunca cambie el ajuste del aparato.

@@ -64,7 +64,10 @@ CORD006 = { $fix ->
   }
     .why = { $fix ->
         [cooler] Un conductor debe soltar su propio calor, y con aire tan caliente no puede. Cualquier cosa que se enchufe en ese cable es demasiado.
-       *[other] Los cables se calculan para aire a 86 °F (30 °C): con aire a { $air }, este soporta { $limit }, no { $cool }. Pero pasan { $demand } por él, y ningún { -breaker } se dispara a { $limit }. Mire: { $about }.
+       *[other] Los cables se calculan para aire a { $measure ->
+              [metric] 30 °C
+             *[customary] 86 °F
+          }: con aire a { $air }, este soporta { $limit }, no { $cool }. Pero pasan { $demand } por él, y ningún { -breaker } se dispara a { $limit }. Mire: { $about }.
       }
     .fix-less = Use en él menos cosas mientras haga calor, o use un cable más grueso. Póngalo a la sombra.
     .fix-unwind = { CORD003.fix-unwind }
@@ -87,8 +90,8 @@ CORD009 = { $fix ->
    *[other] { $first } se calentó o dio una descarga
   }
     .why = Una clavija caliente o blanda quiere decir que su metal ya no aprieta. Puede fundirse y causar un incendio, y ningún { -breaker } lo nota.
-    .fix-cord = Desenchufe { $first } y no lo use más: use otro cable. Si una clavija o un { -receptacle } que tocó está marrón, blando o flojo, tampoco lo use.
+    .fix-cord = Desenchufe { $first } y no lo use más. Si una clavija o un { -receptacle } que tocó está marrón, blando o flojo, tampoco lo use.
     .fix-box = Desenchufe { $first } y no lo use. Haga que lo revise un { -electrician }.
     .fix-outlet = No use { $first } ni la clavija que estaba en él. Haga que lo revise un { -electrician }.
     .fix-outlet-in-use = Desenchufe { $plugged }. No use { $first } ni ninguna clavija que estaba en él. Haga que lo revise un { -electrician }.
-    .fix-load = Desenchufe { $first } y no lo use. Hágalo revisar o use otro. Si el { -receptacle } donde estaba está marrón, blando o flojo, tampoco lo use.
+    .fix-load = Desenchufe { $first } y no lo use. Si el { -receptacle } donde estaba está marrón, blando o flojo, tampoco lo use.

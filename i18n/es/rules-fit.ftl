@@ -44,7 +44,7 @@ FIT001 = { $fix ->
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $fits ->
         [yes] Si allí no cabe, use { $sockets }, y nunca un derivador ni un adaptador.
        *[no] { $free ->
-            [yes] Si allí no cabe, déjelo desenchufado y enchufe { $past } en { $others }. Nunca use un derivador ni un adaptador.
+            [yes] Si allí no cabe, enchufe { $past } en { $others }, nunca en un derivador ni en un adaptador.
            *[no] { $household ->
                 [yes] Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
                *[no] Si allí no cabe, use otro { -receptacle } o déjelo desenchufado, y nunca un derivador ni un adaptador.
@@ -69,7 +69,7 @@ FIT001 = { $fix ->
        *[yes] Use en su lugar { $others }: allí entra la clavija.
       } Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
-    .fix-unknown = Tape su clavija con cinta: NO USAR. Mírelo por fuera, ponga en el plan lo que vea y vuelva a comprobar.
+    .fix-unknown = Tape su clavija con cinta: NO USAR. Mírelo por fuera, y ponga en el plan lo que vea.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -88,7 +88,7 @@ FIT003 = { $fix ->
         [look] Es solo para { $twice }. Muchos generadores pequeños no los dan: entonces tiene tensión, pero no la correcta.
        *[other] Necesita las dos mitades de un generador de 120/240 V, o un neutro, y le faltan: ningún adaptador puede añadirlos. Pero tiene tensión.
       }
-    .fix-leave = No enchufe nada en él y trátelo como si tuviera tensión. Use un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
+    .fix-leave = No enchufe nada en él y trátelo como si tuviera tensión. Nunca cambie una clavija para que encaje.
     .fix-look = Busque “{ $twice }” en la placa del generador. Hasta entonces, no enchufe nada en él y trátelo como si tuviera tensión.
 
 FIT004 = { $fix ->
@@ -113,7 +113,7 @@ FIT004 = { $fix ->
        *[other] Todos los { -receptacle(form: "many") } para ello están ocupados, les queda muy poco o no tienen { -gfci }.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que pueda dar { $demand }.
-    .fix-no-room = Deje { $about } en casa. O libere un { -receptacle }: deje otra cosa en casa. Después compruebe otra vez.
+    .fix-no-room = Deje { $about } en casa, o deje otra cosa en casa para liberarle un { -receptacle }. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que pueda dar { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa para hacerle sitio, y compruebe otra vez.
     .fix-refused = Resuelva antes lo que está mal ahí, o déjelo en casa.
@@ -137,7 +137,7 @@ FIT006 = { $fix ->
       }
     .fix-adapter = No enchufe nada ahí. Deje en casa el adaptador o cable que termina así.
     .fix-leave = Déjelo en casa, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
-    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo desenchufado. Nunca cambie una clavija, y nunca conecte entre sí dos { -receptacle(form: "many") }.
+    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, déjelo desenchufado. Nunca cambie una clavija ni conecte entre sí dos { -receptacle(form: "many") }.
     .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, déjelo desenchufado.
 
 FIT007 = { $fix ->

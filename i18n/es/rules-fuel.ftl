@@ -1,5 +1,11 @@
 ### Rules on fuel.
 
+# $amount es $count, como lo escribe el lector.
+tanks = { $count ->
+    [one] { $amount } tanque
+   *[other] { $amount } tanques
+  }
+
 FUEL001 = { $fix ->
     [find-out] No sabemos si un { -tank } alcanza
     [life-find-out] No sabemos si un { -tank } alcanza
@@ -8,11 +14,11 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
         [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable } como máximo.
-       *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno), y el combustible sobre un motor caliente se incendia.
+        [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }. Si de ello depende una vida, cuente con el { $usable } de un { -tank } como máximo.
+       *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }, y el combustible sobre un motor caliente se incendia.
       }
-    .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Pare el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca cargue con lluvia ni cerca de llamas.
-    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche. Pare el motor, déjelo enfriar { $cooling } minutos, y cargue combustible lejos de la lluvia y de las llamas.
+    .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado. Nunca cargue con lluvia ni cerca de llamas.
+    .fix-find-out = Ponga en el plan cuántas horas dura un { -tank }, según el manual. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado, lejos de la lluvia y de las llamas.
     .fix-life-pause = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Después prevea una pausa de media hora dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
     .fix-life-find-out = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Ponga en el plan cuántas horas dura un { -tank }. Hasta entonces, prevea una pausa dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
 
@@ -22,8 +28,8 @@ FUEL002 = Las chispas pueden incendiar el suelo seco
 
 FUEL003 = Un día necesita más de un { -tank }
     .why = { $fix ->
-        [store-propane] Un { -tank } lleno es 100 %, y este plan quema el { $burns } cada día: tendrá un cilindro de reserva en el campamento. El gas que escapa se arrastra por el suelo hasta cualquier cosa caliente.
-       *[other] Un { -tank } lleno es 100 %, y este plan quema el { $burns } cada día: tendrá combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
+        [store-propane] Este plan quema { $burns } al día: tendrá un cilindro de reserva en el campamento. El gas que escapa se arrastra por el suelo hasta cualquier cosa caliente.
+       *[other] Este plan quema { $burns } al día: tendrá combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
       }
-    .fix-store = Guarde el combustible de reserva en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor parado y frío. Si se derrama, aléjese, y arranque el motor solo cuando no quede vapor.
-    .fix-store-propane = Deje el cilindro de reserva de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cámbielo con el motor parado y frío y la válvula cerrada. Si huele a gas, cierre la válvula, aléjese, y arranque el motor solo cuando ya no huela.
+    .fix-store = Guarde el combustible de reserva en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor parado y frío. Si se derrama, aléjese hasta que no quede vapor.
+    .fix-store-propane = Deje el cilindro de reserva de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Si huele a gas, cierre la válvula, y aléjese hasta que ya no huela.

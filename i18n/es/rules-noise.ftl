@@ -12,9 +12,9 @@ NOISE001 = { $fix ->
       }
     .fix-quieter = { $idle ->
         [no] Póngalo
-       *[yes] Use el ralentí económico y póngalo
+       *[yes] Use el ralentí económico,
       } sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
-    .fix-busiest = Use menos cosas a la vez y póngalo sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
+    .fix-busiest = Use menos cosas a la vez. Pregunte al encargado. Nunca lo encierre ni lo cubra.
     .fix-alone = Póngalo sobre tierra sin hierba, lejos de paredes. Pregunte al encargado. Nunca lo encierre ni lo cubra.
     .fix-look = Busque “dB” en el manual, con la distancia a la que se midió. Pregunte al encargado del lugar antes de usarlo. Nunca lo encierre ni lo cubra.
 

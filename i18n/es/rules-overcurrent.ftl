@@ -50,7 +50,7 @@ OVER001 = { $fix ->
     .fix-receptacle = No use { $any-first }. Haga que un { -electrician } revise su { -breaker }.
     .fix-no-breaker = No use { $any-first }. Use una caja hecha en fábrica con la marca de un laboratorio de pruebas (certificada), con un { -breaker } por { -receptacle }.
     .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
-    .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si admite una, no pase de { $rating }, y haga que un { -electrician } lo revise.
+    .fix-single-look = Mire cuántas clavijas admite { $first }. Si admite una, no pase de { $rating }, y haga que un { -electrician } lo revise.
     .fix-cord = No use { $any-first } aquí. { over-cord } Use { $first } solo donde el { -breaker } sea de { $fits } o menos.
     .fix-thicker = No use { $any-first } aquí. { over-cord }
     .fix-inlet = No use { $any-first } aquí. Debe alimentarse solo desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
@@ -64,7 +64,7 @@ OVER001 = { $fix ->
       }
 
 over-cord = { $cord ->
-    [gauge] Use un cable marcado 16, 14 o 12 AWG ({ $measure ->
+    [gauge] Use un cable marcado 16, 14 o 12 AWG ({ $measure ->
           [metric] 1.5 mm² o más
          *[customary] calibre
         }): un número AWG menor es un conductor más grueso.
@@ -96,9 +96,9 @@ OVER005 = { $fix ->
         [look] No sabemos qué tipo de generador es, así que supusimos que un cortocircuito toma { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
        *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }: hasta entonces el cable se sobrecalienta. Lugares: { $about }.
       }
-    .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, desenchufe y después busque la causa.
-    .fix-look = Busque la palabra “inverter” en el generador, y póngalo en el plan. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, desenchufe y después busque la causa.
-    .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado, pare el motor, desenchufe y después busque la causa.
+    .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, y solo después busque la causa.
+    .fix-look = Busque la palabra “inverter” en el generador. Si de pronto las lámparas se atenúan o algo huele a quemado, pare el motor, y solo después busque la causa.
+    .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado, pare el motor, y solo después busque la causa.
 
 OVER006 = { $half ->
     [assumed] Quizá haya demasiado encendido en { $first }

@@ -139,5 +139,5 @@ POWER009 = { $fix ->
         [motor] Por sus caballos contamos { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
        *[other] Consume { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
       }
-    .fix-plate = Lea otra vez su placa y mire su clavija. Déjelo desenchufado hasta que las dos concuerden. No use una clavija que puso otra persona.
+    .fix-plate = Lea otra vez su placa y mire su clavija. No lo use hasta que las dos concuerden, ni si alguien le cambió la clavija.
     .fix-motor = Lea los amperios en su placa y póngalos en el plan. Si son más de { $limit }, no lo use con esta clavija.

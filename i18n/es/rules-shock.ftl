@@ -12,8 +12,8 @@ SHOCK001 = { $fix ->
    *[other] Ningún { -gfci } protege { $any }
   }
     .why = Con este suelo ({ $ground }), un cable o un aparato en mal estado puede hacer pasar la corriente por su cuerpo, y ningún { -breaker } la corta. Un { -gfci(form: "full") } está hecho para cortarla con una fuga de 6 milésimas de amperio.
-    .fix-protect = Use solo { -receptacle(form: "many") }, cables o cajas con botones TEST y RESET (GFCI). Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no use ese { -receptacle }.
-    .fix-better = Mejor: enchufe primero un cable con GFCI (botones TEST y RESET), y sus aparatos en él. O use un { -receptacle } que tenga esos botones. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse.
+    .fix-protect = Use solo { -receptacle(form: "many") }, cables o cajas con botones TEST y RESET (GFCI). Antes de cada uso, presione TEST con una lámpara enchufada. Si no se apaga, no use ese { -receptacle }.
+    .fix-better = Mejor: enchufe primero un cable con GFCI (botones TEST y RESET), y sus aparatos en él. O use un { -receptacle } que tenga esos botones. Antes de cada uso, presione TEST con una lámpara enchufada: debe apagarse.
     .fix-camper = Si puede, use un { -receptacle } o un cable con { -gfci }. Las normas no lo piden en un { -receptacle } para { -camper }, porque una { -camper } puede dispararlo sin avería. Si se sigue disparando, llame a un { -electrician }.
     .fix-free = No enchufe ahí ningún aparato. Enchufe ahí solo un cable con GFCI (botones TEST y RESET), y sus aparatos en ese cable.
     .fix-named = No enchufe ahí nada más que { shock-named }. Para un aparato, use un { -receptacle } o un cable con botones TEST y RESET ({ -gfci }).
@@ -28,7 +28,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Un probador enchufable puede engañar aquí
     .why = No sabemos si el neutro es flotante (no está unido a tierra). Si lo es, el probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque el { -gfci } funcione.
-    .fix-find-out = Si tiene un { -gfci }, presione su propio botón TEST. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra), y póngalo en el plan. No conecte por su cuenta el neutro con la tierra.
+    .fix-find-out = Si tiene un { -gfci }, presione su propio botón TEST. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra). No conecte por su cuenta el neutro con la tierra.
 
 SHOCK003 = { $fix ->
     [ask] Esto quizá alimente la instalación de un edificio
@@ -74,7 +74,7 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } puede dispararse sin que nada esté mal
     .why = Todo cable y todo aparato deja escapar un poco de corriente: aquí suma cerca de { $leak }, y bastan { $least } para dispararlo (mA: milésimas de amperio). Las uniones mojadas dejan escapar más. Mire: { $about }.
-    .fix-nearer = Use un { -gfci } más cerca de los aparatos, con un cable más corto y menos cosas en él. Mantenga secas las uniones. Si se dispara, averigüe por qué, y nunca lo puentee.
+    .fix-nearer = Use un { -gfci } más cerca de los aparatos, con un cable más corto, uniones secas y menos cosas en él. Si se dispara, averigüe por qué, y nunca lo puentee.
 
 SHOCK008 = { $count } { -gfci(form: "many") }, uno tras otro
     .why = No protegen mejor que uno solo. Cualquiera de ellos puede dispararse, así que la corriente puede seguir cortada después de un RESET. Desde el generador: { $about }.
@@ -105,7 +105,7 @@ SHOCK011 = { $fix ->
 
 SHOCK012 = El { -gfci } no protege este cable: { $about }
     .why = Un { -gfci } protege solo lo que está después de él, no los { $length } de cable entre él y el generador. Donde ese cable está cortado o mojado, la corriente puede pasar por su cuerpo, y nada se dispara a tiempo.
-    .fix-dry = Mantenga sus uniones secas y fuera del suelo. No lo toque, enchufe ni mueva con el motor en marcha. Revíselo todo antes de cada uso: si está cortado o aplastado, no lo use.
+    .fix-dry = Mantenga sus uniones secas y fuera del suelo. No lo toque, enchufe ni mueva con el motor en marcha. Nunca lo use cortado o aplastado.
     .fix-first = Mejor: va primero un cable con GFCI (botones TEST y RESET). Enchúfelo en { $place }, y { $about } en él. Hasta entonces, mantenga las uniones secas y fuera del suelo, y no lo toque con el motor en marcha.
 
 SHOCK013 = { $fix ->
@@ -136,11 +136,11 @@ SHOCK013 = { $fix ->
         [no] mejor no enchufe
        *[yes] no enchufe
       } en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
-    .fix-plug-look = Busque en los { -receptacle(form: "many") } del generador una clavija sin cable. Si hay una, déjela puesta, anote en el plan en cuál está y pregunte a un { -electrician }. Si no la hay, dígalo en el plan, y no ponga ninguna.
+    .fix-plug-look = Busque en los { -receptacle(form: "many") } del generador una clavija sin cable, y ponga en el plan lo que encuentre. Pregunte a un { -electrician } antes de poner una o de quitarla.
     .fix-plug-where = Pare el motor. Mire en qué { -receptacle } está la clavija de unión. Póngala en uno del generador sin botones TEST y RESET y con { -breaker } propio.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } propio del { -receptacle }, pare el motor y busque la causa.
     .fix-plug-better = Mejor: no enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } propio del { -receptacle }, pare el motor y busque la causa.
-    .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } propio del { -receptacle }, pare el motor y busque la causa.
+    .fix-plug-first = Ponga un cable con GFCI (botones TEST y RESET) entre { $parts } y “{ $joint }”. Si se dispara el { -gfci } propio del { -receptacle }, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en uno de los { -receptacle(form: "many") } del generador.
     .fix-box = No use “{ $joint }” hasta que lo revise un { -electrician }. No abra nada usted mismo.
     .fix-box-look = { $used ->

@@ -1,5 +1,5 @@
 page-checks = Qué comprueba
-page-hurts = Por qué es peligroso
+page-hurts = Por qué importa
 page-arithmetic = El cálculo
 page-do = Qué hacer
 page-sources = Fuentes
@@ -13,7 +13,7 @@ source-class = clase { $clause }
 source-informational = { $clause }, nota informativa
 source-exception = { $clause }, excepción
 source-class-a = artículo { $clause }, nota sobre la clase A
-source-building-sites = { $clause }, tomada de las obras de construcción
+source-construction-sites = { $clause }, tomada de las obras de construcción
 source-camper-outlets = { $clause }, no lo exige en { -receptacle(form: "many") } de { -camper } de 30 A y 50 A
 source-floating-outlets = { $clause }, generadores con neutro flotante y { -receptacle(form: "many") } de 125 V y de 125/250 V
 source-small-two-wire = { $clause }, obras de construcción; exceptúa los generadores pequeños de dos hilos

@@ -27,6 +27,7 @@ words-problem-never-say = no puede decir “{ $what }”
 words-problem-untranslated = sigue en inglés
 words-problem-too-wide = ocupa { $what } columnas de { $model }
 words-problem-bad-sign = tiene el signo { $what }, que no se puede imprimir
+words-problem-plain-space = hay un espacio normal en “{ $what }”: ponga un espacio duro (U+00A0) entre número y unidad
 words-problem-heading = el título es “{ $what }” y debería ser “{ $model }”
 words-problem-codes = nombra ({ $what }) y debería nombrar ({ $model })
 

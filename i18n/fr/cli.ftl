@@ -93,14 +93,20 @@ cli-check-long = Dire aussi pourquoi, et ce que chaque prise supporte
 cli-check-format = "text" pour les gens ; "json" pour les programmes, un rapport par plan
 cli-check-fail-on = Finir avec l’état 0 sauf si un constat est aussi grave ou pire
 
-cli-print = Imprimer un plan : étiquettes pour le matériel, carte à suspendre, précautions à cocher, feuille de calcul de tous les nombres
+cli-print = Imprimer un plan : étiquettes pour le matériel, carte à suspendre, précautions à cocher, note de calcul de tous les nombres
 cli-print-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-print-into = Le dossier où écrire
 cli-print-paper = Le papier dans l’imprimante
 cli-print-stock = La planche d’étiquettes par son nom, comme letter-30 ou roll-24, ou votre propre fichier en .toml ; un nom inconnu affiche la liste
 cli-print-start-at = La première étiquette à imprimer, si la planche est entamée
 cli-print-copies = Combien de chaque étiquette
-cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de 10 mm au plus, pour une imprimante qui décale : "1 mm, -0.5 mm"
+cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de { $measure ->
+        [metric] 10 mm
+       *[customary] 0,39 in
+    } au plus, pour une imprimante qui décale : { $measure ->
+        [metric] "1 mm, -0.5 mm"
+       *[customary] "0.04 in, -0.02 in"
+    }
 cli-print-alignment = Imprimer aussi une page avec des règles qui montre où tombent les étiquettes, à comparer avec une planche
 cli-print-only = Faire seulement cette impression ; répétez l’option pour plusieurs
 cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier. Pour le téléphone : une colonne étroite, avec des images
@@ -274,3 +280,29 @@ demo-name-lamps = Guirlande lumineuse
 demo-name-chargers = Chargeurs de téléphone et d’appareil photo
 demo-name-fan = Ventilateur
 demo-name-pump = Gonfleur de matelas
+# Les remarques des plans d’exemple.
+demo-remark-packed =
+    Un week-end en famille, en exemple : { -generator(form: "a") } de petite taille, un bac de rallonges, et trop d’appareils.
+    Plusieurs choses sont fausses exprès. « tallywatt check » sur ce fichier dit lesquelles.
+demo-remark-ground = au bord du lac, l’herbe ne sèche pas avant midi
+demo-remark-sleepers = la tente la plus proche
+demo-remark-tripped = l’été dernier, grille-pain et bouilloire ensemble
+demo-remark-kitchen = La grosse rallonge vers la cuisine du campement.
+demo-remark-splitter = Un répartiteur à trois prises, acheté d’occasion. Il n’a pas de disjoncteurs.
+demo-remark-living-room = La rallonge du salon, vers les tentes.
+demo-remark-through = Elle mène les 30 A entiers à un second coffret. Elle n’a pas de disjoncteur.
+demo-remark-put-right =
+    Le même week-end, arrangé avec ce que la famille a ou peut acheter à bas prix.
+    Chaque changement porte le mot « maintenant ».
+demo-remark-now-far = maintenant loin des tentes, échappement à l’opposé
+demo-remark-now-alarms = maintenant un dans chaque tente
+demo-remark-now-roof = maintenant sous un toit haut sur poteaux, ouvert de tous les côtés
+demo-remark-now-home = Le répartiteur à trois prises reste maintenant à la maison.
+demo-remark-now-cord = Maintenant une rallonge d’extérieur vers les tentes, avec un GFCI dans sa fiche.
+demo-remark-now-socket = Maintenant dans l’autre prise, pour que seules des rallonges GFCI y soient branchées.
+demo-remark-now-empty = Elle mène les 30 A entiers à un second coffret. Elle n’a pas de disjoncteur. Maintenant vide, couvercle fermé.
+demo-remark-now-toaster = maintenant après la bouilloire
+demo-remark-now-supper = maintenant les crêpes sont pour le souper
+demo-remark-now-shut = Maintenant bien fermée la nuit, et pendant que le moteur refroidit pour le plein.
+demo-remark-now-warm = maintenant elle chauffe le lit, éteinte la nuit
+demo-remark-now-battery = L’appareil respiratoire marche maintenant la nuit sur sa batterie. Ceci la charge le jour.

@@ -295,7 +295,7 @@ ask-generator-runtime = Combien de temps dure un réservoir ?
     .row = Durée
 
 ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
-    .why = Voyez le manuel. Exemple : 58 dBA à { example-noise-far }, 25 %.
+    .why = Voyez le manuel. Exemple : 58 dBA à { example-noise-far }, 25 %.
     .help =
         Le nombre seul dit peu : 58 dBA à { example-noise-far } est plus bruyant que 58 dBA à { example-noise-near }. La plupart des fabricants mesurent à { example-noise-far } et à un quart de la charge.
         Vous pouvez omettre le pourcentage de charge, à la fin.
@@ -395,7 +395,7 @@ ask-outlet-shares = De quelle prise partage-t-elle le disjoncteur ?
 pick-outlet-shares-own = Le sien
 
 ask-outlet-trips = À combien d’ampères s’est-il déclenché ?
-    .why = { $about }. Exemple : 17 A. Sinon, tapez aucun.
+    .why = { $about }. Exemple : 17 A. Sinon, tapez aucun.
     .help = Additionnez ce qui marchait quand il s’est déclenché : des watts divisés par 120 font des ampères. S’il ne s’est jamais déclenché au-dessous de son nombre, tapez aucun.
     .row = S’est déclenché à
 pick-outlet-trips-none = jamais trop tôt
@@ -481,7 +481,7 @@ ask-load-plug = Quelle fiche a-t-il ?
 
 ask-load-voltage = N’utilise-t-il que 240 V ?
     .why = { $about }. Sa plaque dit 240 V, ou 120/240 V.
-    .help = Sa fiche apporte 120 V et 240 V. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
+    .help = Sa fiche apporte 120 V et 240 V. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
     .row = Tension qu’il utilise
 pick-load-voltage-240 = 240 V seulement
 pick-load-voltage-120-240 = 120 V aussi
@@ -720,7 +720,7 @@ ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
     .row = Combien
 
 ask-out-breaker = { $about } : quel nombre porte chaque disjoncteur ?
-    .why = Exemple : 20 A. S’il n’y en a pas, tapez aucun.
+    .why = Exemple : 20 A. S’il n’y en a pas, tapez aucun.
     .help = Un répartiteur sans disjoncteurs ne protège rien : tapez aucun. S’il y a des disjoncteurs sans nombre lisible, tapez inconnu.
     .row = Disjoncteur
 pick-out-breaker-none = pas de disjoncteur

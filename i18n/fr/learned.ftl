@@ -41,7 +41,7 @@ learned-card = { $side ->
   }
 learned-cautions = les précautions
 learned-look = la feuille de vérification
-learned-worksheet = la feuille de calcul
+learned-worksheet = la note de calcul
 learned-wrote = Nous l’avons noté dans { $path }.
 learned-no-part = Nous ne savons pas de quelle pièce vous parlez. Nommez une prise, une rallonge ou un coffret comme son étiquette. Si quelque chose est chaud ou sent, arrêtez d’abord le moteur, puis débranchez cela.
 learned-parts = Vous avez nommé plusieurs pièces : { $parts }. Nommez-en une.

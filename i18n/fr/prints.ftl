@@ -53,9 +53,9 @@ print-set-by-hot-cord-guessed = Nous ignorons la chaleur et avons supposé { $ai
 print-set-by-wiring = Son câblage fixe cette limite : { $id }.
 print-set-by-not-fed = Mauvaise tension pour sa forme. Traitez-la comme sous tension.
 print-set-by-share-breaker = Au-delà de 80 %, le disjoncteur de « { $id } » peut couper.
-print-set-by-share-trips-early = 80 % de ce qui a déclenché le disjoncteur de « { $id } ».
-print-set-by-share-receptacle = 80 % de ce que « { $id } » supporte.
-print-set-by-share-wiring = 80 % de ce que supporte le câblage de « { $id } ».
+print-set-by-share-trips-early = 80 % de ce qui a déclenché le disjoncteur de « { $id } ».
+print-set-by-share-receptacle = 80 % de ce que « { $id } » supporte.
+print-set-by-share-wiring = 80 % de ce que supporte le câblage de « { $id } ».
 print-set-by-two = 3 heures ou plus : { $hours } Moins : { $past }
 print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas se déclencher au-delà.
 
@@ -137,7 +137,10 @@ print-refused-ends = Avec { $ends }
 print-do = À faire
 print-fold = Pliez ici autour de la rallonge
 print-flag-alt = La même chose, pour l’autre côté de la rallonge
-print-scale-bar = Cette barre doit mesurer 50 mm (1,97 pouce). Sinon, réimprimez à 100 %.
+print-scale-bar = Cette barre doit mesurer { $measure ->
+        [metric] 50 mm
+       *[customary] 1,97 pouce
+    }. Sinon, réimprimez à 100 %.
 print-shared-sockets = { $count ->
     [2] Les deux prises se partagent cette limite.
    *[other] Les { $count } prises se partagent cette limite.
@@ -217,7 +220,10 @@ print-card-ranger = Garde
 print-card-hospital = Hôpital
 print-card-flip = Imprimez recto verso, en retournant sur le bord long.
 print-card-fold = Imprimez d’un seul côté. Pliez au milieu, impression dehors.
-print-card-trim = Coupez le long des coins. La pochette colle sur 3 mm tout autour.
+print-card-trim = Coupez le long des coins. La pochette colle sur { $measure ->
+        [metric] 3 mm
+       *[customary] 1/8 in
+    } tout autour.
 print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
@@ -245,10 +251,10 @@ print-together-how = Tout ce qui a un point peut marcher en même temps, et rien
 print-together-pick = Choisissez une colonne.
 print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-together-dot = peut marcher
-print-more = Ou un autre groupe : { $count } de plus dans la feuille de calcul.
+print-more = Ou un autre groupe : { $count } de plus dans la note de calcul.
 print-more-left-out = D’autres groupes sont possibles. Pour en essayer un : tallywatt may.
-print-together-elsewhere = Ce qui peut marcher ensemble : voyez la feuille de calcul.
-print-never-more = … et { $count } de plus à ne jamais réunir, dans la feuille de calcul.
+print-together-elsewhere = Ce qui peut marcher ensemble : voyez la note de calcul.
+print-never-more = … et { $count } de plus à ne jamais réunir, dans la note de calcul.
 # A group of the worksheet, and when the plan needs it.
 print-choice = { $number } ({ $times })
 print-when-breakfast = matin
@@ -321,7 +327,7 @@ print-emergency-alarm-sleeper = Si quelqu’un ne se réveille pas : de dehors,
 print-emergency-alarm-cpr = À l’air libre seulement : si quelqu’un ne respire pas, ou par à-coups, massage cardiaque. Appuyez fort et vite au milieu de la poitrine. Faites apporter un défibrillateur.
 print-emergency-cpr = Si la personne ne respire pas, ou par à-coups : massage cardiaque. Appuyez fort et vite au milieu de la poitrine. Faites apporter un défibrillateur.
 print-emergency-alarm-engine = Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
-print-emergency-alarm-back = Personne ne rentre avant que les pompiers le disent, même si chacun se sent mieux.
+print-emergency-alarm-back = Personne n’y retourne avant que les pompiers le disent, même si chacun se sent mieux.
 print-emergency-shock = Quelqu’un reçoit un choc
 print-emergency-shock-off = Ne touchez pas encore la personne. Arrêtez le moteur. Puis débranchez la rallonge { -generator(form: "to") }.
 print-emergency-shock-touch = Appelez le { $call }. Ne touchez la personne que moteur arrêté et rallonge débranchée.
@@ -367,6 +373,10 @@ print-cautions-summary = { $danger ->
     [one] { $rest } autre point
    *[other] { $rest } autres points
   }.
+print-cautions-rules = { $count ->
+    [one] Règle : { $codes }
+   *[other] Règles : { $codes }
+  }
 print-cautions-stop = Ne démarrez pas { -generator(form: "the") } avant que chacun de ces points soit réglé.
 print-cautions-always = Cochez chaque point à chaque mise en place.
 print-cautions-generator = Auprès { -generator(form: "of") }
@@ -386,7 +396,7 @@ print-always-6 = Avant le plein : arrêtez le moteur et laissez-le refroidir { 
 
 ## Worksheet
 
-print-ws-title = Feuille de calcul : { $site }
+print-ws-title = Note de calcul : { $site }
 print-ws-intro = Tous les nombres des étiquettes et de la carte, et comment les recalculer à la main. Les limites sont arrondies vers le bas, les consommations vers le haut. Rien ici n’a été mesuré. Un numéro derrière une valeur est sa source, nommée à la fin. Une valeur sans marque se calcule avec les autres.
 print-ws-source = Réf.
 print-ws-not-known = inconnu
@@ -510,7 +520,7 @@ print-ws-energy-stretch = Le plus sans pause pour le plein, { $span }
 print-ws-energy-size = Un réservoir contient
 print-ws-noise = Bruit
 print-ws-noise-formula = Niveau = niveau publié − 20 × log₁₀(distance ÷ distance publiée). Arbres, pentes et murs le changent.
-print-ws-noise-free-field = En terrain découvert, depuis une petite source : 6 dB de moins chaque fois que la distance double.
+print-ws-noise-free-field = En terrain découvert, depuis une petite source : 6 dB de moins chaque fois que la distance double.
 print-ws-symbols-noise = L niveau à la distance d, L₀ niveau publié à la distance d₀ ; max à la minute la plus chargée ; x charge alors, b charge de la mesure, en pour cent, au moins 25
 print-ws-set = groupe { $number }
 print-ws-unplaced-row = Pas de prise pour { $load }
@@ -531,7 +541,7 @@ print-ws-noise-50ft = Là où mesurent les parcs nationaux
 print-ws-noise-sleepers-busiest = Là où l’on dort, à la minute la plus chargée
 print-ws-noise-50ft-busiest = Là où mesurent les parcs nationaux, à la minute la plus chargée
 print-ws-noise-sets-formula = Plusieurs { -generator(form: "many") } côte à côte : 10 × log₁₀(leur nombre) de plus.
-print-ws-noise-busiest-formula = À la minute la plus chargée : niveau + ce qu’ajoute la charge. Aucune plaque ne dit combien : nous avons supposé 10 dB(A) du quart de la pleine charge, ou moins, à la pleine charge. Entre les deux : 10 dB(A) × (charge alors − charge de la mesure) ÷ 75 %.
+print-ws-noise-busiest-formula = À la minute la plus chargée : niveau + ce qu’ajoute la charge. Aucune plaque ne dit combien : nous avons supposé 10 dB(A) du quart de la pleine charge, ou moins, à la pleine charge. Entre les deux : 10 dB(A) × (charge alors − charge de la mesure) ÷ 75 %.
 print-ws-assumed = Ce que nous avons supposé
 print-ws-assumed-how = Ce que nous ne savions pas, nous l’avons supposé dangereux.
 print-ws-column-what = Quoi
@@ -579,7 +589,7 @@ print-ws-mark-plan-is = de votre plan
 print-ws-mark-assumed = S
 print-ws-mark-assumed-is = inconnu de nous, donc supposé
 
-## Feuille de calcul, page 1
+## Note de calcul, page 1
 
 print-ws-diagram = Schéma unifilaire
 print-ws-diagram-fed = { $part }, alimenté par { $from }

@@ -44,7 +44,7 @@ print-button-blind = ne fait rien : le GFCI ne le voit pas
 print-button-either = nous ne pouvons pas le dire
 print-button-no-protection = aucun GFCI connu
 # $ohms is the most a meter shows there.
-print-meter-ground-here = près de 0 Ω
+print-meter-ground-here = près de 0 Ω
 print-meter-ground-yes = { $ohms } ou moins
 print-meter-neutral-yes = relié
 print-meter-neutral-no = non relié
@@ -60,7 +60,7 @@ print-proves-button-either = Là où nous ignorons les liaisons, un bouton du te
 ## The worksheet: volts
 
 print-ws-volts-how = Volts = nominaux − volts perdus avec tout ce qui marche jusque-là. Au moment du démarrage comptent les ampères de démarrage.
-print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si une étape montre encore moins, arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche. Si une moitié en 120/240 V montre plus que { -generator(form: "the") }, arrêtez aussi : le neutre est peut-être coupé.
+print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si une étape montre encore moins, arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche. Si une moitié en 120/240 V montre plus que { -generator(form: "the") }, arrêtez aussi : le neutre est peut-être coupé.
 print-ws-column-dips = Chute à
 print-ws-column-reads-volts = Lu
 print-ws-column-boxes = Coffrets alors

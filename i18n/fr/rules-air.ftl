@@ -5,9 +5,9 @@ AIR001 = { $fix ->
    *[other] Des gens sont à { $distance } seulement de l’échappement
   }
     .why = Le monoxyde de carbone n’a pas d’odeur et tue pendant le sommeil. Gardez { $ample } ou plus entre l’échappement et les gens, les voisins aussi : plus près, il peut tuer, et sous { $least }, c’est le pire.
-    .fix-move = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre, échappement à l’opposé des gens. Jamais dans une tente ni sous un porche.
+    .fix-move = Arrêtez le moteur. Une fois froid, éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
     .fix-closed = Si le moteur tourne dans un endroit fermé : faites sortir tout le monde, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Arrêtez-le vous-même seulement à l’air libre. Une fois froid, éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre, échappement à l’opposé des gens.
-    .fix-farther = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz plus loin que { $least }.
+    .fix-farther = Arrêtez le moteur. Une fois froid, éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz plus loin que { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
 AIR002 = { $fix ->
@@ -36,7 +36,7 @@ AIR003 = { $fix ->
 
 AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
     .why = De l’eau dans ses prises peut vous donner un choc. Si vous l’abritez dans une tente ou sous un porche, les gaz d’échappement tuent.
-    .fix-roof = S’il pleut, arrêtez le moteur, et ne redémarrez que sous un toit haut, ouvert de tous côtés. Jamais de bâche dessus ni juste au-dessus. Gardez les fiches, les bouts de rallonge et les coffrets hors du sol mouillé, et séchez vos mains avant de toucher une fiche.
+    .fix-roof = S’il pleut, arrêtez le moteur, et ne redémarrez que sous un toit haut, ouvert de tous côtés. Jamais de bâche dessus ni juste au-dessus.
 
 AIR005 = { $fix ->
     [bedside] La rallonge vers { $about } est trop courte

@@ -4,7 +4,7 @@ not-known = inconnu
 
 night-decide = Mettez dans le plan les heures où ceci marche, aucune la nuit.
 night-instead = Utilisez { $about } à d’autres heures, ou sur une batterie chargée le jour.
-night-life = Demandez au médecin ou au fournisseur une batterie qui fait marcher { $life } toute la nuit. Chargez-la le jour.
+night-life = Demandez au médecin ou au fournisseur une batterie qui fait marcher { $life } toute la nuit, chargée le jour.
 night-sleep = Arrêtez le moteur avant que quelqu’un s’endorme.
 
 life-cannot = Ne comptez pas sur { -generator(form: "this") } pour { $about }. Restez là où il y a le courant du réseau, ou utilisez l’appareil de secours de votre fournisseur. Ne changez jamais le réglage de l’appareil.

@@ -64,7 +64,10 @@ CORD006 = { $fix ->
   }
     .why = { $fix ->
         [cooler] Un fil doit évacuer sa propre chaleur, et dans un air aussi chaud il ne le peut pas. Tout ce qui est branché sur cette rallonge est de trop.
-       *[other] Les rallonges sont prévues pour un air de 86 °F (30 °C) : dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. Mais { $demand } y passent, et aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
+       *[other] Les rallonges sont prévues pour un air de { $measure ->
+              [metric] 30 °C
+             *[customary] 86 °F
+          } : dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. Mais { $demand } y passent, et aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
       }
     .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.
     .fix-unwind = { CORD003.fix-unwind }
@@ -87,8 +90,8 @@ CORD009 = { $fix ->
    *[other] Chaleur ou choc : { $first }
   }
     .why = Une fiche chaude ou molle, c’est un métal qui ne serre plus. Elle peut fondre et mettre le feu, et aucun disjoncteur ne le remarque.
-    .fix-cord = Débranchez { $first } et ne vous en servez plus : prenez une autre rallonge. Si une fiche ou une prise qui y touchait est brunie, molle ou lâche, ne vous en servez pas non plus.
+    .fix-cord = Débranchez { $first } et ne vous en servez plus. Si une fiche ou une prise qui y touchait est brunie, molle ou lâche, ne vous en servez pas non plus.
     .fix-box = Débranchez { $first } et ne vous en servez pas. Faites-le vérifier par un { -electrician }.
     .fix-outlet = Ne vous servez pas de { $first }, ni de la fiche qui y était. Faites vérifier le tout par un { -electrician }.
     .fix-outlet-in-use = Débranchez { $plugged }. Ne vous servez pas de { $first }, ni d’aucune fiche qui y était. Faites vérifier le tout par un { -electrician }.
-    .fix-load = Débranchez { $first } et ne vous en servez pas. Faites examiner cet appareil, ou prenez-en un autre. Si sa prise est brunie, molle ou lâche, ne vous en servez pas non plus.
+    .fix-load = Débranchez { $first } et ne vous en servez pas. Si sa prise est brunie, molle ou lâche, ne vous en servez pas non plus.

@@ -42,12 +42,12 @@ FIT001 = { $fix ->
        *[no] Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux.
       } Ne limez, ne pliez et ne coupez jamais une fiche.
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $fits ->
-        [yes] S’il n’y a pas de place, prenez { $sockets }. Ne prenez jamais de répartiteur ni d’adaptateur.
+        [yes] S’il n’y a pas de place, prenez { $sockets }, jamais un répartiteur ni un adaptateur.
        *[no] { $free ->
-            [yes] S’il n’y a pas de place, ne branchez pas { $about }, et branchez { $past } à { $others }. Ne prenez jamais de répartiteur ni d’adaptateur.
+            [yes] S’il n’y a pas de place, branchez { $past } à { $others } à la place, jamais à un répartiteur ni à un adaptateur.
            *[no] { $household ->
                 [yes] Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ni un adaptateur.
-               *[no] S’il n’y a pas de place, prenez une autre prise ou ne branchez pas { $about }, et ne prenez jamais de répartiteur ni d’adaptateur.
+               *[no] S’il n’y a pas de place, prenez une autre prise ou ne branchez pas { $about }, jamais un répartiteur ni un adaptateur.
               }
           }
       }
@@ -69,7 +69,7 @@ FIT001 = { $fix ->
        *[yes] Prenez plutôt { $others } : la fiche y entre.
       } Corrigez le plan. Ne limez, ne pliez et ne coupez jamais une fiche.
     .fix-unusable = N’utilisez pas { $place }. Retirez cette pièce du plan, et branchez ailleurs ce qui a besoin de courant.
-    .fix-unknown = Collez du ruban adhésif sur sa fiche : NE PAS UTILISER. Regardez-le de l’extérieur, notez dans le plan ce que vous voyez, et revérifiez.
+    .fix-unknown = Collez du ruban adhésif sur sa fiche : NE PAS UTILISER. Regardez-le de l’extérieur, et notez dans le plan ce que vous voyez.
     .fix-bonding-plug = Laissez-lui une place, ou notez dans le plan qu’elle n’est pas branchée. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -88,7 +88,7 @@ FIT003 = { $fix ->
         [look] Cette forme est pour { $twice } seulement. Beaucoup de petits modèles de { -generator } ne les donnent pas : elle est alors sous tension, mais à la mauvaise tension.
        *[other] Il lui faut les deux moitiés d’{ -generator(form: "a") } de 120/240 V, ou un neutre, et elle ne les a pas : aucun adaptateur ne peut ajouter cela. Mais elle est sous tension.
       }
-    .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Prenez une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
+    .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Ne changez jamais une fiche pour qu’elle entre.
     .fix-look = Cherchez « { $twice } » sur la plaque { -generator(form: "of") }. D’ici là, n’y branchez rien, et traitez-la comme sous tension.
 
 FIT004 = { $fix ->
@@ -113,7 +113,7 @@ FIT004 = { $fix ->
        *[other] Toutes les prises pour lui sont occupées, n’ont plus assez, ou n’ont pas de GFCI.
       }
     .fix-too-large = Laissez cet appareil à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui peut donner { $demand }.
-    .fix-no-room = Laissez { $about } à la maison. Ou libérez une prise : laissez autre chose à la maison. Puis vérifiez de nouveau.
+    .fix-no-room = Laissez { $about } à la maison, ou laissez-y autre chose pour libérer une prise. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui peut donner { $demand }, ou ne comptez pas sur { -generator(form: "this") } pour { $about }. Restez là où il y a le courant du réseau, ou utilisez l’appareil de secours de votre fournisseur. Ne changez jamais le réglage de l’appareil.
     .fix-life-room = Laissez autre chose à la maison pour faire de la place, et vérifiez de nouveau.
     .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez cet appareil à la maison.
@@ -137,7 +137,7 @@ FIT006 = { $fix ->
       }
     .fix-adapter = N’y branchez rien. Laissez à la maison l’adaptateur ou la rallonge qui finit ainsi.
     .fix-leave = Laissez l’appareil à la maison, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, et ne joignez jamais deux prises.
-    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, ne branchez pas l’appareil. Ne changez jamais une fiche, et ne joignez jamais deux prises.
+    .fix-look = Cherchez « 240 V » sur la plaque { -generator(form: "of") }. D’ici là, ne branchez pas l’appareil. Ne changez jamais une fiche et ne joignez jamais deux prises.
     .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.
 
 FIT007 = { $fix ->

@@ -1,5 +1,11 @@
 # Rules on fuel.
 
+# $amount est $count, comme l’écrit le lecteur.
+tanks = { $count ->
+    [one] { $amount } réservoir
+   *[other] { $amount } réservoirs
+  }
+
 FUEL001 = { $fix ->
     [find-out] Nous ignorons si un réservoir suffit
     [life-find-out] Nous ignorons si un réservoir suffit
@@ -8,11 +14,11 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
         [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
-        [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein) : quand une vie en dépend, comptez sur { $usable } au plus.
-       *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein), et du carburant sur un moteur chaud prend feu.
+        [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } : quand une vie en dépend, comptez sur { $usable } d’un réservoir au plus.
+       *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns }, et du carburant sur un moteur chaud prend feu.
       }
-    .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Jamais de plein sous la pluie ni près d’une flamme.
-    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Arrêtez le moteur, laissez-le refroidir { $cooling } minutes, et faites le plein loin de la pluie et des flammes.
+    .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté. Jamais de plein sous la pluie ni près d’une flamme.
+    .fix-find-out = Mettez dans le plan combien d’heures dure un réservoir, selon le manuel. D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté, loin de la pluie et des flammes.
     .fix-life-pause = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Puis prévoyez une pause d’une demi-heure entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
     .fix-life-find-out = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Mettez dans le plan les heures que dure un réservoir. D’ici là, prévoyez une pause entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
 
@@ -22,8 +28,8 @@ FUEL002 = Des étincelles peuvent mettre le feu au sol sec
 
 FUEL003 = Une journée prend plus d’un réservoir
     .why = { $fix ->
-        [store-propane] Un réservoir plein, c’est 100 %, et ce plan brûle { $burns } par jour : vous aurez une bouteille de réserve au campement. Le gaz qui fuit rampe au sol jusqu’à tout ce qui est chaud.
-       *[other] Un réservoir plein, c’est 100 %, et ce plan brûle { $burns } par jour : vous aurez du carburant de réserve au campement. Ses vapeurs rampent au sol jusqu’à tout ce qui est chaud.
+        [store-propane] Ce plan brûle { $burns } par jour : vous aurez une bouteille de réserve au campement. Le gaz qui fuit rampe au sol jusqu’à tout ce qui est chaud.
+       *[other] Ce plan brûle { $burns } par jour : vous aurez du carburant de réserve au campement. Ses vapeurs rampent au sol jusqu’à tout ce qui est chaud.
       }
-    .fix-store = Gardez le carburant de réserve dans un bidon homologué, fermé, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Faites le plein moteur arrêté et refroidi. S’il en coule, éloignez-vous, et ne démarrez le moteur qu’une fois les vapeurs dissipées.
-    .fix-store-propane = Gardez la bouteille de réserve debout, dehors, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Changez-la moteur arrêté et refroidi, robinet fermé. Si cela sent le gaz, fermez le robinet, éloignez-vous, et ne démarrez le moteur qu’une fois l’odeur partie.
+    .fix-store = Gardez le carburant de réserve dans un bidon homologué, fermé, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Faites le plein moteur arrêté et refroidi. S’il en coule, éloignez-vous jusqu’à ce que les vapeurs soient dissipées.
+    .fix-store-propane = Gardez la bouteille de réserve debout, dehors, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Si cela sent le gaz, fermez le robinet, et éloignez-vous jusqu’à ce que l’odeur soit partie.

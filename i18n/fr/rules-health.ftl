@@ -7,8 +7,8 @@ HEALTH001 = { $fix ->
   }
     .why = Le courant peut manquer à tout moment : panne sèche, disjoncteur qui se déclenche, quelqu’un qui arrête le moteur. Une personne endormie peut s’en apercevoir trop tard.
     .fix-battery = Apportez une batterie faite pour l’appareil, qui dure toute la nuit. Demandez au médecin ou au fournisseur combien de temps il peut rester arrêté, et s’il peut fonctionner sur { -generator(form: "a") } et une rallonge. Oxygène : ni tabac, ni flamme, ni chauffage à moins de { $flames }.
-    .fix-charged = Chargez la batterie de l’appareil avant la nuit. Essayez-la une fois, de jour : débranchez l’appareil, et voyez si sa batterie le fait marcher. Oxygène : ni tabac, ni flamme, ni chauffage à moins de { $flames }.
-    .fix-find-out = Demandez à son propriétaire ce que fait l’appareil, et mettez son genre dans le plan. Si la santé de quelqu’un en dépend, apportez une batterie faite pour lui, qui dure toute la nuit. Oxygène : ni tabac, ni flamme, ni chauffage à moins de { $flames }.
+    .fix-charged = Chargez la batterie de l’appareil avant la nuit. Débranchez l’appareil une fois, de jour : sa batterie doit le faire marcher. Oxygène : ni tabac, ni flamme, ni chauffage à moins de { $flames }.
+    .fix-find-out = Demandez à son propriétaire ce que fait l’appareil. Si la santé de quelqu’un en dépend, apportez une batterie faite pour lui, qui dure toute la nuit. Oxygène : ni tabac, ni flamme, ni chauffage à moins de { $flames }.
 
 HEALTH002 = { $fix ->
     [when] Chauffe peut-être pendant que des gens dorment : { $about }

@@ -12,9 +12,9 @@ NOISE001 = { $fix ->
       }
     .fix-quieter = { $idle ->
         [no] Posez
-       *[yes] Utilisez le ralenti économique, et posez
+       *[yes] Utilisez au ralenti économique
       } { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
-    .fix-busiest = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-busiest = Faites marcher moins d’appareils à la fois. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-alone = Posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
     .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.
 

@@ -47,7 +47,7 @@ OVER001 = { $fix ->
     .fix-receptacle = N’utilisez pas { $any-first }. Faites examiner son disjoncteur par un { -electrician }.
     .fix-no-breaker = N’utilisez pas { $any-first }. Prenez un coffret d’usine certifié par un laboratoire (« listed »), avec un disjoncteur par prise.
     .fix-single = Ne dépassez pas { $rating } pour ce qui est branché ici. Faites examiner cette prise par un { -electrician }.
-    .fix-single-look = Regardez combien de fiches { $first } accepte, et mettez cela dans le plan (sockets). Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
+    .fix-single-look = Regardez combien de fiches { $first } accepte. Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
     .fix-cord = N’utilisez pas { $any-first } ici. { over-cord } N’utilisez { $first } que là où le disjoncteur est de { $fits } ou moins.
     .fix-thicker = N’utilisez pas { $any-first } ici. { over-cord }
     .fix-inlet = N’utilisez pas { $any-first } ici. Alimentez cette pièce d’une prise dont le disjoncteur est de { $fits } ou moins.
@@ -93,9 +93,9 @@ OVER005 = { $fix ->
         [look] Nous ignorons de quel genre est { -generator(form: "the") } et avons donc supposé qu’un court-circuit prend au plus { $fault }. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. Endroits : { $about }.
        *[other] Au bout, un court-circuit ne prend qu’environ { $fault }. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon } : d’ici là, le fil surchauffe. Endroits : { $about }.
       }
-    .fix-set = Sachez comment arrêter le moteur. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis cherchez la cause.
-    .fix-look = Cherchez le mot « inverter » (onduleur) sur { -generator(form: "the") }, et mettez cela dans le plan. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis cherchez la cause.
-    .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis cherchez la cause.
+    .fix-set = Sachez comment arrêter le moteur. Si les lampes baissent soudain ou que quelque chose sent le brûlé, arrêtez-le, puis seulement cherchez la cause.
+    .fix-look = Cherchez le mot « inverter » (onduleur) sur { -generator(form: "the") }. Si les lampes baissent soudain ou que quelque chose sent le brûlé, arrêtez le moteur, puis seulement cherchez la cause.
+    .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé, arrêtez le moteur, puis seulement cherchez la cause.
 
 OVER006 = { $half ->
     [assumed] Trop de choses peut-être en marche à { $first }

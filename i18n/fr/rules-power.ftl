@@ -139,5 +139,5 @@ POWER009 = { $fix ->
         [motor] D’après ses chevaux-vapeur, nous comptons { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
        *[other] Il y passe { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
       }
-    .fix-plate = Relisez sa plaque, et regardez sa fiche. Ne branchez pas l’appareil tant que les deux ne s’accordent pas. N’utilisez pas une fiche posée par quelqu’un d’autre.
+    .fix-plate = Relisez sa plaque, et regardez sa fiche. Ne vous en servez pas tant que les deux ne s’accordent pas, ni si quelqu’un a changé sa fiche.
     .fix-motor = Lisez les ampères sur sa plaque, et mettez-les dans le plan. S’ils dépassent { $limit }, n’utilisez pas l’appareil avec cette fiche.

@@ -12,8 +12,8 @@ SHOCK001 = { $fix ->
    *[other] Aucun { -gfci } ne protège { $any }
   }
     .why = Le sol ici est { $ground }. Une rallonge ou un appareil défectueux peut y faire passer le courant par votre corps, et aucun disjoncteur ne le coupe. Un { -gfci(form: "full") }, avec boutons TEST et RESET, est fait pour couper le courant dès 6 millièmes d’ampère de fuite.
-    .fix-protect = N’utilisez que des prises, rallonges ou coffrets avec boutons TEST et RESET ({ -gfci }). Avant chaque usage, branchez une lampe et appuyez sur TEST : la lampe doit s’éteindre. Sinon, n’utilisez pas cette prise.
-    .fix-better = Mieux : branchez d’abord une rallonge GFCI (boutons TEST et RESET), et vos appareils sur cette rallonge. Ou prenez une prise qui a ces boutons. Avant chaque usage, branchez une lampe et appuyez sur TEST : la lampe doit s’éteindre.
+    .fix-protect = N’utilisez que des prises, rallonges ou coffrets avec boutons TEST et RESET ({ -gfci }). Avant chaque usage, appuyez sur TEST avec une lampe branchée. Si elle reste allumée, n’utilisez pas cette prise.
+    .fix-better = Mieux : branchez d’abord une rallonge GFCI (boutons TEST et RESET), et vos appareils sur cette rallonge. Ou prenez une prise qui a ces boutons. Avant chaque usage, appuyez sur TEST avec une lampe branchée : elle doit s’éteindre.
     .fix-camper = Si vous le pouvez, prenez une prise ou une rallonge avec un { -gfci }. Les codes n’en demandent pas à une prise de { -camper }, car une { -camper } peut le déclencher sans défaut. S’il se déclenche sans cesse, appelez un { -electrician }.
     .fix-free = N’y branchez aucun appareil. Branchez-y seulement une rallonge GFCI (boutons TEST et RESET), et les appareils sur cette rallonge.
     .fix-named = N’y branchez rien d’autre que { shock-named }. Pour un appareil, prenez une prise ou une rallonge avec boutons TEST et RESET ({ -gfci }).
@@ -28,7 +28,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Un testeur de prise peut vous tromper ici
     .why = Nous ignorons si le neutre est flottant (non relié à la terre). S’il l’est, le testeur montre « open ground » (terre coupée) et son bouton ne déclenche rien, même si le { -gfci } fonctionne.
-    .fix-find-out = Si vous avez un { -gfci }, appuyez sur son propre bouton TEST. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
+    .fix-find-out = Si vous avez un { -gfci }, appuyez sur son propre bouton TEST. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral). Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK003 = { $fix ->
     [ask] Ceci alimente peut-être le câblage d’un bâtiment
@@ -74,7 +74,7 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } peut se déclencher sans défaut
     .why = Rallonges et appareils fuient un peu : ici environ { $leak }, et { $least } peuvent le déclencher (mA : millièmes d’ampère). Des raccords mouillés fuient davantage. En cause : { $about }.
-    .fix-nearer = Prenez un { -gfci } plus près des appareils, avec une rallonge plus courte et moins d’appareils dessus. Gardez les raccords au sec. S’il se déclenche, cherchez pourquoi, et ne le contournez jamais.
+    .fix-nearer = Prenez un { -gfci } plus près des appareils, avec une rallonge plus courte, des raccords secs et moins d’appareils dessus. S’il se déclenche, cherchez pourquoi, et ne le contournez jamais.
 
 SHOCK008 = { $count } { -gfci(form: "many") } l’un après l’autre
     .why = Ils ne protègent pas mieux qu’un seul. N’importe lequel peut se déclencher, et le courant peut rester coupé après un seul RESET. En partant { -generator(form: "of") } : { $about }.
@@ -105,7 +105,7 @@ SHOCK011 = { $fix ->
 
 SHOCK012 = Le { -gfci } ne protège pas cette rallonge : { $about }
     .why = Un { -gfci } ne protège que ce qui est en aval : pas les { $length } de rallonge entre lui et { -generator(form: "the") }. Là où cette rallonge est coupée ou mouillée, le courant peut passer par votre corps, et rien ne se déclenche à temps.
-    .fix-dry = Gardez ses raccords au sec et hors du sol. N’y touchez pas, ne la branchez pas et ne la déplacez pas tant que le moteur tourne. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, ne vous en servez pas.
+    .fix-dry = Gardez ses raccords au sec et hors du sol. N’y touchez pas, ne la branchez pas et ne la déplacez pas tant que le moteur tourne. Ne vous en servez jamais coupée ou écrasée.
     .fix-first = Mieux : branchez d’abord une rallonge GFCI (boutons TEST et RESET) à { $place }, et { $about } sur cette rallonge. D’ici là, gardez les raccords au sec et hors du sol, et n’y touchez pas tant que le moteur tourne.
 
 SHOCK013 = { $fix ->
@@ -136,11 +136,11 @@ SHOCK013 = { $fix ->
         [no] mieux vaut ne rien brancher
        *[yes] ne branchez rien
       } d’autre à « { $device } » qu’une rallonge GFCI (boutons TEST et RESET).
-    .fix-plug-look = Cherchez dans les prises { -generator(form: "of") } une fiche sans cordon. S’il y en a une, laissez-la, notez sa prise dans le plan, et demandez à un { -electrician }. S’il n’y en a pas, notez-le dans le plan, et n’en ajoutez pas.
+    .fix-plug-look = Cherchez dans les prises { -generator(form: "of") } une fiche sans cordon, et notez dans le plan ce que vous trouvez. Demandez à un { -electrician } avant d’en ajouter une ou de l’enlever.
     .fix-plug-where = Arrêtez le moteur. Regardez dans quelle prise est la fiche de liaison. Mettez-la dans une prise { -generator(form: "of") } sans boutons TEST et RESET, avec son propre disjoncteur.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-better = Mieux : ne branchez rien d’autre à « { $joint } » qu’une rallonge GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
-    .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge GFCI (boutons TEST et RESET), et { $parts } sur cette rallonge. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-first = Mettez une rallonge GFCI (boutons TEST et RESET) entre { $parts } et « { $joint } ». Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans cordon, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = { $used ->

@@ -1,5 +1,5 @@
 page-checks = Ce qu’elle vérifie
-page-hurts = Pourquoi c’est dangereux
+page-hurts = Pourquoi cela compte
 page-arithmetic = Le calcul
 page-do = Que faire
 page-sources = Sources
@@ -13,7 +13,7 @@ source-class = classe { $clause }
 source-informational = { $clause }, note d’information
 source-exception = { $clause }, exception
 source-class-a = article { $clause }, note sur la classe A
-source-building-sites = { $clause }, empruntée aux chantiers
+source-construction-sites = { $clause }, empruntée aux chantiers
 source-camper-outlets = { $clause }, n’en exige pas aux prises de { -camper } de 30 A et 50 A
 source-floating-outlets = { $clause }, { -generator(form: "many") } à neutre flottant avec des prises de 125 V et de 125/250 V
 source-small-two-wire = { $clause }, chantiers ; en exempte les { -generator(form: "many") } de petite taille à deux fils

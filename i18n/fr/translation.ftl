@@ -27,6 +27,7 @@ words-problem-never-say = il ne doit pas dire « { $what } »
 words-problem-untranslated = il est encore en anglais
 words-problem-too-wide = il prend { $what } colonnes sur { $model }
 words-problem-bad-sign = il a le signe { $what }, qui ne s’imprime pas
+words-problem-plain-space = une espace ordinaire est dans « { $what } » : mettez une espace insécable (U+00A0) entre nombre et unité
 words-problem-heading = le titre est « { $what } » et devrait être « { $model } »
 words-problem-codes = il nomme ({ $what }) et devrait nommer ({ $model })
 

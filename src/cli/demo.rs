@@ -16,7 +16,7 @@ const FOLDER: &str = "tallywatt-demo";
 const FOLDER_FIXED: &str = "tallywatt-demo-fixed";
 
 fn in_language(text: &str, words: &Words) -> String {
-    named(text, &|id| words.text(&format!("demo-name-{id}")))
+    named(text, &|key| words.text(key))
 }
 
 pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {

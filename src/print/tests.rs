@@ -563,6 +563,7 @@ fn missing_words_stop_the_press() {
 fn every_error_has_words() {
     let words = Words::english();
     let text = || "text".to_owned();
+    let mut said = crate::words::spoken::Once::default();
     for error in [
         PrintError::WordsIncomplete { faults: vec![text()] },
         PrintError::NoGlyph { text: text(), characters: text() },
@@ -575,8 +576,10 @@ fn every_error_has_words() {
         PrintError::Template { file: text(), line: 1, column: 2, message: text() },
     ] {
         assert!(!error.in_words(&words).is_empty());
+        said.add(&error.in_words(&words));
         assert!(words.faults().is_empty(), "{:?}", words.faults());
     }
+    insta::assert_snapshot!("errors_of_printing", said.text);
 }
 
 /// Hebrew between Latin letters and digits: each keeps its own direction.

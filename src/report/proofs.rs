@@ -7,7 +7,7 @@
 //! Parts that must not be used are left out, and so are joints in them: they are not plugged in, and what may be used
 //! has a ground all the way (common practice, no source; that a tester's reading depends on how the generator is
 //! arranged: OSHA letter of interpretation, 1993-09-03, confirmed). With a floating neutral, only a meter tells whether
-//! a ground wire is whole (29 CFR 1926.404(b)(1)(iii) asks for that test of every cord set on building sites;
+//! a ground wire is whole (29 CFR 1926.404(b)(1)(iii) asks for that test of every cord set on construction sites;
 //! confirmed).
 
 use serde::Serialize;

@@ -55,7 +55,7 @@ pub(crate) const NEC_551_42: Source = Source::new(NEC, "551.42(C), 551.45", "", 
 pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20(A)", "", Mark::Secondary).noted("floating-outlets");
 /// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade article quotes it.
 /// A camp is none of these.
-pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary).noted("building-sites");
+pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary).noted("construction-sites");
 /// No ground-fault protection is required at the large outlets of campsites.
 pub(super) const NEC_551_71: Source = Source::new(NEC, "551.71(F)", "", Mark::Secondary).noted("camper-outlets");
 /// When a generator needs no ground rod.

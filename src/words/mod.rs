@@ -15,6 +15,8 @@ pub mod problem;
 mod screen;
 mod sets;
 mod share;
+#[cfg(test)]
+pub(crate) mod spoken;
 mod typed;
 
 use std::borrow::Cow;
@@ -22,7 +24,7 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use rust_decimal::RoundingStrategy;
+use rust_decimal::{Decimal, RoundingStrategy};
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::{Id, Leg, Span, hides};
@@ -357,13 +359,14 @@ impl Words {
     }
 
     /// Formats a bare number with all its digits.
-    pub fn number(&self, number: rust_decimal::Decimal) -> String {
+    pub fn number(&self, number: Decimal) -> String {
         self.numbers.digits(number.normalize())
     }
 
     /// Formats a finding's value: an amount in full, a name unchanged, a word from its message, parts as a list.
     pub fn value(&self, value: &Value) -> String {
         match value {
+            Value::Amount(amount) if amount.unit == Unit::Metre => self.amount(*amount, Show::AtMost),
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
             Value::Count(count) => count.to_string(),
             Value::Name(name) => name.clone(),
@@ -426,9 +429,19 @@ impl Words {
             ("least" | "ample" | "needed" | "clear" | "flames", Unit::Metre) => {
                 return self.amount(amount, Show::AtLeast);
             }
+            ("burns", Unit::Percent) => return self.tanks(amount.amount),
             _ => {}
         }
         self.amount(as_told(name, amount), Show::Exact)
+    }
+
+    /// Formats a percentage of a tank as a number of tanks, rounded up.
+    fn tanks(&self, percent: Decimal) -> String {
+        let tanks = (percent / Decimal::ONE_HUNDRED).round_dp_with_strategy(1, RoundingStrategy::ToPositiveInfinity);
+        let tanks = tanks.normalize();
+        let count = tanks.to_string();
+        let count = FluentValue::try_number(count.as_str());
+        self.with("tanks", [("count", count), ("amount", self.numbers.digits(tanks).into())])
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
@@ -883,8 +896,9 @@ fn as_told(name: &str, amount: Amount) -> Amount {
         ("limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank", _) => {
             RoundingStrategy::ToNegativeInfinity
         }
-        ("burns" | "demand" | "long" | "over" | "stretch" | "starting" | "sum", _)
-        | ("peak" | "fault", Unit::Ampere) => RoundingStrategy::ToPositiveInfinity,
+        ("demand" | "long" | "over" | "stretch" | "starting" | "sum", _) | ("peak" | "fault", Unit::Ampere) => {
+            RoundingStrategy::ToPositiveInfinity
+        }
         _ => return amount,
     };
     // As many decimals as are shown in these units, which are the same for every reader.
@@ -970,6 +984,12 @@ mod tests {
             ("demand", amps(15_000), "15\u{a0}A"),
         ] {
             assert_eq!(words.rounded(name, amount), shown, "{name}");
+        }
+        // Two tanks and a drop are more than two.
+        for (milli, shown) in [(200_001, "2.1 tanks"), (200_000, "2 tanks"), (91_528, "1 tank"), (126_985, "1.3 tanks")]
+        {
+            let burns = Amount::of(crate::quantity::Percent::from_millipercent(milli));
+            assert_eq!(words.rounded("burns", burns), shown);
         }
         // The size of the tank itself rounds to the nearest: 2 gal is 7570.8 mL, here 7570.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
@@ -1086,7 +1106,7 @@ mod tests {
         let look = Words::english().finding(found.expect("found"), &[]).look;
         let asks: Vec<&String> = look.iter().filter(|it| it.contains("TEST and RESET")).collect();
         assert_eq!(asks.len(), 1, "{look:#?}");
-        assert!(asks[0].contains("The same for"), "{look:#?}");
+        assert!(asks[0].contains("The same goes for"), "{look:#?}");
     }
 
     #[test]
@@ -1106,7 +1126,7 @@ mod tests {
             Words::english().assumptions(&report, |_| true, true).into_iter().map(|(_, text)| text).collect();
         assert_eq!(said.len(), 3, "{said:#?}");
         assert!(said[0].contains("“b-1”"), "{said:#?}");
-        assert!(said[0].ends_with("The same for “b-2” and “front”."), "{said:#?}");
+        assert!(said[0].ends_with("The same goes for “b-2” and “front”."), "{said:#?}");
         assert!(said[1].contains("“thin”") && said[2].contains("“long”"), "{said:#?}");
     }
 }

@@ -248,12 +248,14 @@ mod tests {
             let problems = crate::plan::read(&text).expect_err(&text);
             problems.0.into_iter().map(|problem| problem.why)
         });
+        let mut said = crate::words::spoken::Once::default();
         // No parser reports this one yet.
         let found = found.chain([Refusal::new("syntax")]);
         let mut used: BTreeSet<String> = BTreeSet::new();
         for why in found {
             let spoken = speak(&words, &why);
             assert!(!spoken.title.is_empty() && !spoken.help.is_empty());
+            said.add(&format!("{} {}", spoken.title, spoken.help));
             let help = if why.near { "help-near" } else { "help" };
             used.insert(format!("plan-{}.{help}", why.key));
             used.extend(why.values.into_iter().filter_map(|(_, value)| match value {
@@ -279,12 +281,14 @@ mod tests {
             }
         }
         assert_eq!(used, there);
+        insta::assert_snapshot!("errors_in_plans", said.text);
     }
 
     #[test]
     fn every_fault_of_a_file_has_its_words() {
         use std::io::ErrorKind;
         let words = Words::english();
+        let mut all = crate::words::spoken::Once::default();
         let mut used: BTreeSet<&str> = BTreeSet::new();
         for writing in [true, false] {
             let system = [
@@ -309,6 +313,7 @@ mod tests {
                 let error = StoreError { path: "camp.toml".into(), writing, fault };
                 let said = store(&words, &error);
                 assert!(said.lines().count() == 2, "{said}");
+                all.add(&said);
                 used.insert(error.key());
             }
         }
@@ -319,6 +324,7 @@ mod tests {
             .filter_map(|line| line.split(' ').next())
             .collect();
         assert_eq!(used, there);
+        insta::assert_snapshot!("errors_of_files", all.text);
     }
 
     #[test]

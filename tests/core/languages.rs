@@ -46,7 +46,9 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     }
     let about = include_str!("../languages/eo/language.ftl").replace("draft", "complete");
     library.add(TAG, ABOUT, about);
-    let left: Vec<_> = check(&library, TAG).into_iter().filter(|problem| problem.kind != Kind::Untranslated).collect();
+    // English has plain spaces between a number and its unit.
+    let english = |kind: &Kind| matches!(kind, Kind::Untranslated | Kind::PlainSpace(_));
+    let left: Vec<_> = check(&library, TAG).into_iter().filter(|problem| !english(&problem.kind)).collect();
     assert_eq!(left, []);
     assert!(library.offered().any(|tag| tag == TAG));
 

@@ -50,7 +50,7 @@ fn told(machine: &Machine) -> (Report, [String; 2]) {
 }
 
 /// Returns the machine at this question.
-fn at(machine: &Machine, key: &str) -> Machine {
+pub(super) fn at(machine: &Machine, key: &str) -> Machine {
     let mut at = machine.clone();
     at.went_back_for_tests(key);
     at

@@ -3,6 +3,7 @@
 mod looked_up;
 mod matters;
 mod people;
+mod spoken;
 mod takes;
 mod unknown;
 

@@ -6,7 +6,7 @@ use proptest::prelude::*;
 use super::*;
 
 /// What people may type at any question: valid answers, values just out of bounds, and answers to other questions.
-const TYPED: &[&str] = &[
+pub(super) const TYPED: &[&str] = &[
     "2800 W",
     "1500 W",
     "1000 W",

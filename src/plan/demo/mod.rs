@@ -7,7 +7,8 @@ pub const WEEKEND: &str = include_str!("weekend.toml");
 /// The same weekend, without the dangers and warnings that its owners can clear.
 pub const MENDED: &str = include_str!("weekend-mended.toml");
 
-/// Returns a demo plan with its names translated. `word` takes the id of a load, `site` or `generator`.
+/// Returns a demo plan in the reader's language. `word` returns the message with a key: a name, `demo-name-ID` of a load,
+/// `site` or `generator`, or a remark, which stands in the files as its key.
 #[must_use]
 pub fn named(text: &str, word: &dyn Fn(&str) -> String) -> String {
     let mut of = String::new();
@@ -19,11 +20,18 @@ pub fn named(text: &str, word: &dyn Fn(&str) -> String) -> String {
             None if line.starts_with('[') => line.trim_matches(['[', ']']).clone_into(&mut of),
             None => {}
         }
-        if named {
-            out.push_str("name = ");
-            out.push_str(&super::write::quoted(&word(&of)));
-        } else {
-            out.push_str(line);
+        match line.split_once("# demo-remark-") {
+            _ if named => {
+                out.push_str("name = ");
+                out.push_str(&super::write::quoted(&word(&format!("demo-name-{of}"))));
+            }
+            Some((ahead, key)) => {
+                let remark = word(&format!("demo-remark-{key}"));
+                out.push_str(ahead);
+                out.push_str("# ");
+                out.push_str(&remark.replace('\n', "\n# "));
+            }
+            None => out.push_str(line),
         }
         out.push('\n');
     }
@@ -47,12 +55,17 @@ mod tests {
     fn the_names_of_the_first_language_are_those_in_the_file() {
         let words = crate::words::Words::english();
         for text in [WEEKEND, MENDED] {
-            let word = |id: &str| words.text(&format!("demo-name-{id}"));
-            assert_eq!(named(text, &word), text);
+            let told = named(text, &|key| words.text(key));
+            assert_eq!(read(&told).expect("it reads"), read(text).expect("it reads"));
             assert!(words.faults().is_empty(), "{:?}", words.faults());
-            let other = read(&named(text, &|id| format!("« {id} »"))).expect("it reads");
+            // Every line is either as in the file or has its remark in words.
+            let said = |line: &&str| line.contains('#') || text.contains(*line);
+            assert!(told.lines().all(|line| said(&line)) && !told.contains("demo-remark"), "{told}");
+            let other = named(text, &|key| format!("« {key} »"));
+            assert_eq!(other.matches("# «").count(), text.matches('#').count());
+            let other = read(&other).expect("it reads");
             assert!(other.loads.iter().all(|load| load.name.contains("« ")));
-            assert_eq!(other.site.name.as_str(), "« site »");
+            assert_eq!(other.site.name.as_str(), "« demo-name-site »");
         }
     }
 

@@ -36,7 +36,7 @@ struct Group {
 struct Caution {
     signal: &'static str,
     word: String,
-    /// The codes of all its findings.
+    /// Names the rules of all its findings.
     codes: String,
     /// The warning sign and its alternative text. `None` for a notice, which is not about injury.
     symbol: Option<(&'static str, String)>,
@@ -64,6 +64,12 @@ fn place(code: &str, area: &str) -> &'static str {
     }
 }
 
+/// Returns the line below a caution that names its rules.
+fn rules(context: &Context<'_>, codes: &str) -> String {
+    let count = codes.split(' ').count();
+    context.words.with("print-cautions-rules", [("count", count.into()), ("codes", codes.to_owned().into())])
+}
+
 pub(super) fn data(context: &Context<'_>) -> Cautions {
     let report = context.report;
     let figures = &report.figures;
@@ -79,7 +85,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         let caution = Caution {
             signal: lead.signal.name(),
             word: text.signal,
-            codes: report.codes_of(trouble),
+            codes: rules(context, &report.codes_of(trouble)),
             symbol: symbol(lead).map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
             title: text.title,
             why: if told { String::new() } else { text.why },

@@ -79,7 +79,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let [one, two] = sides(mended);
     let wanted = ["Never together", "Kettle + Toaster", "breakfast", "3 breakfast, evening"];
     in_order(&one, &wanted);
-    assert!(!one.contains("column A") && two.contains("With all of column 1 on"));
+    assert!(!one.contains("column A") && two.contains("With everything in column 1 on"));
     // With no hours in the plan, the columns have no times.
     let lines = mended.lines().filter(|line| !line.starts_with("hours = "));
     let [one, _] = sides(&lines.collect::<Vec<_>>().join("\n"));
@@ -104,7 +104,7 @@ fn choices_are_told_by_when_they_are_for_and_only_where_there_are_some() {
     let said = "all of it can be on at the same time";
     assert!(one.contains(said) && !one.contains("Pick one") && !one.contains("Never together"), "{one}");
     assert!(one.contains("leg A") && one.contains("24 A on A and 24 A on B"));
-    assert!(!two.contains("column 1") && two.contains("With all of it on"), "{two}");
+    assert!(!two.contains("column 1") && two.contains("With everything on"), "{two}");
 }
 
 /// As on its label, a receptacle that the plan has no use for and no GFCI protects is not offered for plugging in.
@@ -314,7 +314,11 @@ fn pages(text: &str, card: CardSize) -> Vec<String> {
 /// Side 1 gives the first thing to do when the alarm sounds, and says where the rest is.
 #[test]
 fn side_one_says_what_to_do_when_the_alarm_sounds() {
-    let turned = [(CardSize::Sheet, "Turn over."), (CardSize::Half, "Turn over."), (CardSize::Phone, "See side 2.")];
+    let turned = [
+        (CardSize::Sheet, "Turn this card over."),
+        (CardSize::Half, "Turn this card over."),
+        (CardSize::Phone, "See side 2."),
+    ];
     for (card, where_to) in turned {
         let pages = pages(crate::plan::demo::MENDED, card);
         in_order(&pages[0], &["Exhaust kills", "Get everyone out. Call 911.", where_to, "front"]);

@@ -161,7 +161,7 @@ fn what_danger_keeps_out_is_told_so() {
     for (text, refused) in [(bare.as_str(), true), (mended, false)] {
         let card = data(text, &words, Document::Card);
         let card = card["unplaced"].as_str().unwrap_or_default();
-        assert_eq!(card.contains("No free outlet that you may use fits"), refused, "{card}");
+        assert_eq!(card.contains("Every outlet that fits is full or must not be used"), refused, "{card}");
     }
 }
 

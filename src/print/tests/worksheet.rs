@@ -203,7 +203,7 @@ fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
     (plan.generator.rated, plan.generator.peak) = (watts(3000), watts(3000));
     (plan.site.air, plan.site.altitude) = (air("60 °F"), height("0 ft"));
     // 100 m above 1,219 m and 10 °C above 35 °C; 1,000 ft above 0 ft and 10 °F above 60 °F.
-    let customary = ["328.1 ft above 3,999.3 ft", "18 °F above 95 °F", "1,000 ft above 0 ft", "10 °F above 60 °F"];
+    let customary = ["328 ft above 4,000 ft", "18 °F above 95 °F", "1,000 ft above 0 ft", "10 °F above 60 °F"];
     let metric = ["100 m above 1,219 m", "10 °C above 35 °C", "304.8 m above 0 m", "5.6 °C above 15.6 °C"];
     for (units, formulas) in [(Units::Customary, customary), (Units::Metric, metric)] {
         let (all, cells) = section(&plan, units);

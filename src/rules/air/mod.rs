@@ -4,7 +4,7 @@ mod carbon_monoxide_distance;
 mod cord_too_short;
 mod no_co_alarm;
 mod no_free_air;
-mod rain_on_set;
+mod rain_on_generator;
 mod runs_while_asleep;
 
 use super::Rule;
@@ -14,7 +14,7 @@ pub(super) const RULES: &[Rule] = &[
     carbon_monoxide_distance::RULE,
     no_co_alarm::RULE,
     no_free_air::RULE,
-    rain_on_set::RULE,
+    rain_on_generator::RULE,
     cord_too_short::RULE,
     runs_while_asleep::RULE,
 ];

@@ -3,8 +3,8 @@
 mod adapter_raises_rating;
 mod load_without_place;
 mod look_alike_shapes;
+mod outlet_not_fed;
 mod plug_does_not_fit;
-mod receptacle_not_fed;
 mod where_240_volts;
 mod wrong_voltage;
 
@@ -14,7 +14,7 @@ use super::Rule;
 pub(super) const RULES: &[Rule] = &[
     plug_does_not_fit::RULE,
     adapter_raises_rating::RULE,
-    receptacle_not_fed::RULE,
+    outlet_not_fed::RULE,
     load_without_place::RULE,
     look_alike_shapes::RULE,
     wrong_voltage::RULE,

@@ -96,7 +96,7 @@ fn unfed(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
         let planned = facts.plan.loads.iter().filter(|load| loads.contains(&load.id));
         planned.filter_map(|load| load.on.as_ref()).any(|on| on == at)
     };
-    let all = super::receptacle_not_fed::not_fed(facts).map(|node| node.id.clone());
+    let all = super::outlet_not_fed::not_fed(facts).map(|node| node.id.clone());
     all.filter(|at| !sure || here(at)).collect()
 }
 

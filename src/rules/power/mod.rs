@@ -3,9 +3,9 @@
 mod breaker_trips_early;
 mod economy_idle;
 mod legs_out_of_balance;
-mod parallel_sets;
+mod parallel_generators;
 mod peak_exceeded;
-mod peak_taken_for_rated;
+mod peak_given_as_rated;
 mod plug_too_small;
 mod rated_power_exceeded;
 mod stranded_power;
@@ -19,9 +19,9 @@ pub(super) const RULES: &[Rule] = &[
     peak_exceeded::RULE,
     stranded_power::RULE,
     breaker_trips_early::RULE,
-    peak_taken_for_rated::RULE,
+    peak_given_as_rated::RULE,
     legs_out_of_balance::RULE,
     economy_idle::RULE,
-    parallel_sets::RULE,
+    parallel_generators::RULE,
     plug_too_small::RULE,
 ];

@@ -47,6 +47,8 @@ pub enum Kind {
     TooWide(usize, usize),
     /// It contains a character that no letter has: a replacement or a control character.
     BadSign(char),
+    /// A number and its unit with a plain space between them, which a line can end at.
+    PlainSpace(String),
     /// A page's heading, and the one it should have.
     Heading(String, String),
     /// Its rules, standards and shapes differ from those that the first language names.
@@ -74,6 +76,7 @@ impl Kind {
             Self::Untranslated => "untranslated",
             Self::TooWide(..) => "too-wide",
             Self::BadSign(_) => "bad-sign",
+            Self::PlainSpace(_) => "plain-space",
             Self::Heading(..) => "heading",
             Self::Codes(..) => "codes",
         }
@@ -90,7 +93,8 @@ impl Kind {
             | Self::NoPlural(text)
             | Self::UnknownTerm(text)
             | Self::Fault(text)
-            | Self::NeverSay(text) => (text.clone(), String::new()),
+            | Self::NeverSay(text)
+            | Self::PlainSpace(text) => (text.clone(), String::new()),
             Self::NoCase(one, other)
             | Self::UnknownCase(one, other)
             | Self::Numbers(one, other)
@@ -316,6 +320,7 @@ fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
         let list = |set: BTreeSet<&str>| set.into_iter().collect::<Vec<_>>().join(" ");
         kinds.push(Kind::Codes(list(own), list(wanted)));
     }
+    kinds.extend(apart(&its.text).map(Kind::PlainSpace));
     let words = |text: &str| {
         text.split(|c: char| !c.is_alphabetic())
             .filter(|word| word.len() > 2 && word.chars().any(char::is_lowercase))
@@ -326,6 +331,25 @@ fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
     }
     kinds
 }
+
+/// Returns a number and its unit that a line can end between. What is typed stands in straight quotation marks, and has
+/// plain spaces.
+fn apart(text: &str) -> Option<String> {
+    text.split('"').step_by(2).find_map(|said| {
+        let words: Vec<&str> = said.split([' ', '\n']).collect();
+        let pair = words.windows(2).find(|pair| {
+            let unit = pair[1].trim_end_matches(|c: char| c != '%' && c.is_ascii_punctuation() || "”“»…".contains(c));
+            pair[0].ends_with(|c: char| c.is_ascii_digit()) && UNITS.contains(&unit)
+        });
+        pair.map(|pair| pair.join(" "))
+    })
+}
+
+/// The units that stand after a number. "in" is a word in German.
+const UNITS: [&str; 24] = [
+    "A", "mA", "V", "W", "kW", "VA", "kVA", "Ω", "AWG", "dB", "dBA", "h", "min", "s", "%", "°C", "°F", "mm", "mm²",
+    "m", "ft", "L", "gal", "ppm",
+];
 
 /// Whether a comment describes a value: "$count: how many".
 fn names(remark: &str, name: &str) -> bool {
@@ -581,11 +605,14 @@ mod tests {
             ("# $y: more\na = At { $x }", "a = Bei { $x }{ $y }", &[]),
             ("a = Stop", "a = Halt { -da }", &["unknown-term", "fault"]),
             ("a = Wait 20 minutes", "a = Warte 2 Minuten", &["numbers"]),
-            ("a = Keep 1.5 m off", "a = Halte 1,5 m Abstand", &[]),
+            ("a = Keep 1.5 m off", "a = Halte 1,5\u{a0}m Abstand", &[]),
             ("a = Stop", "a = Das ist sicher.", &["never-say"]),
             ("a = Stop", "a = Sicherung", &[]),
             ("a = Stop the engine now", "a = Stop the engine now", &["untranslated"]),
             ("a = Stop", "a = Ha\u{fffd}lt", &["bad-sign"]),
+            ("a = Carries 15 A.", "a = Trägt 15 A.", &["plain-space"]),
+            ("a = Carries 15 A.", "a = Trägt 15\u{a0}A.", &[]),
+            ("a = Type \"15 A\".", "a = Tippen Sie \"15 A\".", &[]),
             ("signal-x = DANGER", "signal-x = LEBENSGEFAHR AUA", &["too-wide"]),
             (plural, "a = { $n ->\n    [one] 1 Tag\n   *[other] { $n } Tage\n  }\n", &[]),
             (plural, "a = { $n } Tage", &["numbers", "no-plural"]),

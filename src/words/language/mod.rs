@@ -7,7 +7,7 @@ mod formats;
 mod marked;
 mod sheet;
 #[cfg(test)]
-mod style;
+pub(super) mod style;
 
 pub use catalog::{Catalog, Item};
 pub use check::{Kind, Problem, check};

@@ -1,7 +1,7 @@
 //! Checks the English messages against the style sheet in `i18n/README.md`, which gives the reason for each rule. The
 //! list of forbidden words is read from that file, so there is no second one.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement, VariantKey};
 
@@ -9,6 +9,7 @@ use super::catalog::{ByKey, Catalog, Item};
 use crate::words::{FIRST_LANGUAGE, Library, PAGES};
 
 const PAGE: &str = include_str!("../../../i18n/README.md");
+const README: &str = include_str!("../../../README.md");
 
 /// Lists of appliance and document names, which the sentence rules and formula do not fit.
 const NAMES: [&str; 2] = ["appliances.ftl", "sources.ftl"];
@@ -26,12 +27,16 @@ const TITLE: usize = 8;
 const WHY: usize = 2;
 /// The most sentences that say what to do.
 const DO: usize = 3;
+/// The most orders that say what to do.
+const ORDERS: usize = 3;
+/// Remedies that keep a fourth order; the page says why.
+const FOUR: [&str; 3] = ["AIR001 closed", "AIR002 alarm", "AIR002 look"];
 /// The highest reading grade for a file and for a finding.
 const FILE_GRADE: f64 = 6.0;
 const FINDING_GRADE: f64 = 6.0;
 
 /// A placeholder for a value.
-const VALUE: &str = "\u{1}";
+pub(in crate::words) const VALUE: &str = "\u{1}";
 
 /// Returns the possible texts of a pattern, one for each combination of cases. With `fix`, a choice between remedies
 /// yields only that remedy's case, or the default.
@@ -111,6 +116,66 @@ fn words(text: &str) -> impl Iterator<Item = &str> {
 /// Whether a sentence only lists what a finding is about: "Look at: “kettle”."
 fn is_list(sentence: &str) -> bool {
     sentence.trim().strip_suffix(&format!(": {VALUE}.")).is_some_and(|head| words(head).count() <= 4)
+}
+
+/// What orders begin with. A sentence of a remedy begins with one of these or with one of [`NO_ORDER`].
+const VERBS: &str = "add ask bring call change charge check close cook correct count do feed find get give go have join keep \
+    know lay leave let look mark measure move never open pace plan plug point press print put read refuel run see \
+    set stand start stay step stop switch take treat turn unplug unwind use warm write";
+
+/// What other sentences of a remedy begin with.
+const NO_ORDER: &str = "a after all before better codes even every first for if in it no once only or past switching test that the \
+    then to until wind \u{1}";
+
+/// Returns the orders in a text: its clauses that begin with a verb. What follows "or" is another way to do the same, and
+/// what follows "never" or "do not" in a list is the same order.
+fn orders(text: &str) -> Vec<String> {
+    let bare = outside(&outside(text, '(', ')'), '“', '”');
+    let mut found = Vec::new();
+    for sentence in sentences(&bare) {
+        let mut listed = false;
+        // Each clause after the word or sign ahead of it.
+        let mut clauses: Vec<(&str, Vec<String>)> = vec![("", Vec::new())];
+        for word in sentence.split_whitespace() {
+            let plain = word.trim_matches(|c: char| !c.is_alphanumeric());
+            // What stands in capitals is what is printed on something.
+            let printed = plain.len() > 1 && plain.chars().all(char::is_uppercase);
+            let plain = if printed { "…".to_owned() } else { plain.to_lowercase() };
+            match plain.as_str() {
+                "and" => clauses.push(("and", Vec::new())),
+                "or" => clauses.push(("or", Vec::new())),
+                "then" | "only" | "better" | "instead" | "first"
+                    if clauses.last().is_some_and(|(_, it)| it.is_empty()) => {}
+                _ => clauses.last_mut().expect("there is one").1.push(plain),
+            }
+            if word.ends_with([',', ':', ';']) {
+                clauses.push((",", Vec::new()));
+            }
+        }
+        clauses.retain(|(_, words)| !words.is_empty());
+        for (ahead, words) in clauses {
+            // A roof is open on all sides.
+            let open_on = words[0] == "open" && words.get(1).is_some_and(|next| next == "on");
+            let is_verb = |word: &String| VERBS.split(' ').any(|verb| verb == *word);
+            let never = words[0] == "never" && !words.get(1).is_some_and(is_verb);
+            let order = !open_on && !never && is_verb(&words[0]);
+            if order && ahead != "or" && !(listed && ahead == ",") {
+                listed = matches!(words[0].as_str(), "never" | "do");
+                found.push(words.join(" "));
+            }
+        }
+    }
+    found
+}
+
+/// Returns a text without what stands between these signs.
+fn outside(text: &str, open: char, close: char) -> String {
+    let mut inside = false;
+    let mut kept = |c: char| {
+        inside = if c == close { false } else { inside || c == open };
+        !inside && c != close
+    };
+    text.chars().filter(|&c| kept(c)).collect()
 }
 
 /// Counts the syllables of a word by its vowels. Adjacent vowels count as one, and a final e is silent.
@@ -257,6 +322,10 @@ fn too_long([title, why, remedy]: &[Vec<String>; 3]) -> Vec<String> {
         if count > DO {
             found.push(format!("{count} sentences to do: {text}"));
         }
+        let orders = orders(text);
+        if orders.len() > ORDERS {
+            found.push(format!("{} orders: {orders:?}", orders.len()));
+        }
     }
     let longest = |texts: &[String]| texts.iter().max_by_key(|text| text.len()).cloned().unwrap_or_default();
     let whole = [title, why, remedy].map(|texts| longest(texts));
@@ -276,6 +345,14 @@ fn english() -> Catalog {
 fn told(item: &Item) -> bool {
     let attribute = item.key.rsplit_once('.').map(|(_, name)| name);
     attribute != Some("also") && !["typed-", "learned-word-"].iter().any(|it| item.key.starts_with(it))
+}
+
+/// Returns every English message that a reader is shown, by key, with its possible texts. A page is not a message here.
+pub(in crate::words) fn shown_to_readers() -> Vec<(String, Vec<String>)> {
+    let catalog = english();
+    let all = Catalog::by_key([&catalog]);
+    let shown = catalog.items.iter().filter(|item| told(item) && !item.file.starts_with(PAGES));
+    shown.map(|item| (item.key.clone(), texts(&item.pattern, &all, None, 0))).collect()
 }
 
 /// Whether the message is a page's list of sources.
@@ -327,8 +404,48 @@ fn a_finding_is_short() {
     let wrong: Vec<String> = findings
         .iter()
         .flat_map(|(code, parts)| too_long(parts).into_iter().map(move |fault| format!("{code}: {fault}")))
+        .filter(|fault| !FOUR.iter().any(|code| fault.starts_with(&format!("{code}: 4 orders"))))
         .collect();
     assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
+}
+
+/// Returns the sentences of the README as a reader sees them: without code, tables and where links lead. Each paragraph
+/// and each point of a list is one line.
+fn readme() -> String {
+    let mut lines = vec![String::new()];
+    // Every second piece is code.
+    for line in README.split("```").step_by(2).flat_map(str::lines) {
+        let point = line.starts_with(['-', '#']);
+        if line.is_empty() || line.starts_with('|') || point {
+            lines.push(String::new());
+        }
+        if !line.starts_with('|') {
+            let last = lines.last_mut().expect("there is one");
+            *last = format!("{last} {}", line.trim_start_matches(['-', '#', ' ']));
+        }
+    }
+    // Code inside a sentence is a name.
+    let text = lines.join("\n").replace("](", " ](");
+    let words = text.split(' ').filter(|word| !word.starts_with("]("));
+    let text = words.collect::<Vec<_>>().join(" ").replace(['[', '*'], "");
+    let pieces = text.split('`').enumerate();
+    pieces.map(|(at, piece)| if at % 2 == 0 { piece } else { VALUE }).collect()
+}
+
+#[test]
+fn the_readme_keeps_the_rules() {
+    let text = readme();
+    assert!(sentences(&text).len() > 60, "{text}");
+    assert_eq!(faults(&text), [""; 0]);
+    let grade = grade([text.as_str()]);
+    assert!(grade <= FILE_GRADE, "grade {grade:.1}");
+}
+
+/// The name of a rule is the title of its page.
+#[test]
+fn names_of_rules_are_words() {
+    let names = crate::rules::all().flat_map(|rule| words_not_to_use(&rule.name.replace('-', " ")));
+    assert_eq!(names.collect::<Vec<_>>(), [""; 0]);
 }
 
 #[test]
@@ -348,6 +465,27 @@ fn a_sixth_grader_reads_every_file() {
     for (file, texts) in &files {
         let grade = grade(texts.iter().map(String::as_str));
         assert!(grade <= FILE_GRADE, "{file}: grade {grade:.1}");
+    }
+}
+
+/// Otherwise an order with a verb of its own would not count.
+#[test]
+fn every_order_begins_with_a_verb_that_is_known() {
+    let catalog = english();
+    let all = Catalog::by_key([&catalog]);
+    let remedies: Vec<String> = findings(&all).into_values().flat_map(|[_, _, remedy]| remedy).collect();
+    let known: Vec<&str> = VERBS.split(' ').chain(NO_ORDER.split(' ')).collect();
+    let first = |text: &String| plain(&text.replace(VALUE, &format!(" {VALUE} "))).swap_remove(0);
+    let mut unknown: BTreeSet<String> = remedies.iter().flat_map(|text| sentences(text)).map(|it| first(&it)).collect();
+    unknown.retain(|word| !known.contains(&word.as_str()));
+    // What is printed on a cord.
+    assert_eq!(unknown.into_iter().collect::<Vec<_>>(), ["2", "3"]);
+    let said: BTreeSet<String> = remedies.iter().flat_map(|text| orders(text)).map(|it| first(&it)).collect();
+    let unused: Vec<&str> = VERBS.split(' ').filter(|verb| !said.contains(*verb)).collect();
+    assert_eq!(unused, [""; 0]);
+    for code in FOUR {
+        let remedy = &findings(&all)[code][2];
+        assert_eq!(remedy.iter().map(|text| orders(text).len()).max(), Some(4), "{code}");
     }
 }
 
@@ -407,7 +545,17 @@ fn what_breaks_a_rule_is_found() {
     );
     assert_eq!(finding(&["a"; 9].join(" "), "It is.", "Go.").len(), 1);
     assert_eq!(finding("Too much", "It is. It was. It will.", "Go.").len(), 1);
-    assert_eq!(finding("Too much", "It is.", "Go. Go. Go. Go.").len(), 1);
+    assert_eq!(finding("Too much", "It is.", "So. So. So. So.").len(), 1);
+    assert_eq!(finding("Too much", "It is.", "Stop it, let it cool, and move it. Then look.").len(), 1);
+    for (count, text) in [
+        (3, "Stop the engine. Once it is cool, move it, and point it away (press TEST)."),
+        (1, "Run them in turns, or leave one at home. Or use another."),
+        (1, "Do not open, join or rewire anything."),
+        (2, "Plug it in: “DO NOT USE”. A plug or cord goes first. Then look."),
+        (0, "A roof must be high, and open on all sides."),
+    ] {
+        assert_eq!(orders(text).len(), count, "{text}");
+    }
     let heavy = "Electricity generation equipment necessitates professional examination";
     assert_eq!(finding(heavy, heavy, heavy).len(), 1);
 }

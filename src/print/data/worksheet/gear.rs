@@ -18,12 +18,13 @@ use crate::tables::shape;
 use crate::tables::source::Source;
 use crate::words::Units;
 
-/// Formats a published figure in the reader's units, to a tenth. `zero` is the Fahrenheit temperature at 0 °C: 32 for a
+/// Formats a published figure in the reader's units, to a tenth. Feet have three figures, as in the manual that gives
+/// the meters: 328 and 4000. `zero` is the Fahrenheit temperature at 0 °C: 32 for a
 /// temperature, and 0 for a difference.
 fn own_units(context: &Context<'_>, count: Decimal, unit: &str, zero: Decimal) -> String {
     let (foot, degree) = (Decimal::new(3048, 4), Decimal::new(18, 1));
     let (count, unit) = match (context.words.units(), unit) {
-        (Units::Customary, "m") => (count / foot, "ft"),
+        (Units::Customary, "m") => ((count / foot).round_sf(3).unwrap_or(count / foot), "ft"),
         (Units::Customary, "°C") => (count * degree + zero, "°F"),
         (Units::Metric, "ft") => (count * foot, "m"),
         (Units::Metric, "°F") => ((count - zero) / degree, "°C"),

@@ -67,7 +67,7 @@ impl Rows<'_> {
             self.add(at_sleepers, distance, context.exact(level).into());
         }
         if let Some(level) = at_50ft {
-            let distance = of_parks(context.exact(MEASURED_AT));
+            let distance = of_parks(context.at_most(MEASURED_AT));
             self.add(at_parks, distance, context.exact(level).into());
         }
     }

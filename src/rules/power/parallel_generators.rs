@@ -5,7 +5,7 @@ use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER008",
-    name: "parallel-sets",
+    name: "parallel-generators",
     area: "power",
     worst: Signal::Danger,
     sources: &[cite::PRACTICE],

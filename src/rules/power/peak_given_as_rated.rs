@@ -7,7 +7,7 @@ const SAME: i64 = 95;
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER005",
-    name: "peak-taken-for-rated",
+    name: "peak-given-as-rated",
     area: "power",
     worst: Signal::Notice,
     sources: &[cite::PRACTICE],

@@ -5,7 +5,7 @@ use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK008",
-    name: "protection-in-series",
+    name: "gfci-past-gfci",
     area: "shock",
     worst: Signal::Notice,
     sources: &[crate::tables::gfci::CURVE, cite::NEC_CLASS_A],

@@ -7,7 +7,7 @@ use crate::supply::{LimitReason, Node};
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT003",
-    name: "receptacle-not-fed",
+    name: "outlet-not-fed",
     area: "fit",
     worst: Signal::Caution,
     sources: &[cite::WD_6],

@@ -7,7 +7,7 @@ use crate::verdict::{Protection, may_be_wet, splitter};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
-    name: "no-ground-fault-protection",
+    name: "no-gfci",
     area: "shock",
     worst: Signal::Danger,
     sources: &[

@@ -5,7 +5,7 @@ use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR004",
-    name: "rain-on-set",
+    name: "rain-on-generator",
     area: "air",
     worst: Signal::Caution,
     sources: &[cite::RED_CROSS, cite::OSHA_RAIN, cite::PRACTICE],

@@ -6,7 +6,7 @@ use crate::tables::refuel::UNKNOWN_TANK;
 
 pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
-    name: "refuelling",
+    name: "refueling",
     area: "fuel",
     worst: Signal::Warning,
     sources: &[cite::FEMA_2020, cite::PRACTICE],

@@ -6,13 +6,22 @@ FUEL001 = { $fix ->
    *[other] Eine Tankfüllung reicht nicht bis zur nächsten Pause
   }
     .why = { $fix ->
-        [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
-        [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+        [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. { $timed ->
+            [yes] Wir kennen die Dauerleistung des Generators nicht, also haben wir für eine Tankfüllung { $tank } angenommen.
+           *[no] Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+          }
+        [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. { $timed ->
+            [yes] Wir kennen die Dauerleistung des Generators nicht, also haben wir für eine Tankfüllung { $tank } angenommen.
+           *[no] Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+          }
         [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable }.
        *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Kraftstoff auf einem heißen Motor fängt Feuer.
       }
     .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin in dieser Zeit, aber nicht in der Nacht, eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-find-out = { $timed ->
+        [yes] Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt, und schreiben Sie die Zahl in den Plan.
+       *[no] Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan.
+      } Bis dahin in dieser Zeit, aber nicht in der Nacht, eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 

@@ -6,15 +6,27 @@ FUEL001 = { $fix ->
    *[other] Un réservoir se vide avant la prochaine pause
   }
     .why = { $fix ->
-        [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
-        [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+        [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. { $timed ->
+            [yes] Nous ignorons la puissance nominale { -generator(form: "of") } et avons donc supposé { $tank } pour un réservoir.
+           *[no] Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+          }
+        [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. { $timed ->
+            [yes] Nous ignorons la puissance nominale { -generator(form: "of") } et avons donc supposé { $tank } pour un réservoir.
+           *[no] Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+          }
         [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein) : quand une vie en dépend, comptez sur { $usable } au plus.
        *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } d’un réservoir (100 %, c’est un réservoir plein), et du carburant sur un moteur chaud prend feu.
       }
     .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Jamais de plein sous la pluie ni près d’une flamme.
-    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Arrêtez le moteur, laissez-le refroidir { $cooling } minutes, et faites le plein loin de la pluie et des flammes.
+    .fix-find-out = { $timed ->
+        [yes] Cherchez sur la plaque { -generator(form: "of") } les watts « nominaux », « running » ou « rated », et mettez-les dans le plan.
+       *[no] Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan.
+      } D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Arrêtez le moteur, laissez-le refroidir { $cooling } minutes, et faites le plein loin de la pluie et des flammes.
     .fix-life-pause = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Puis prévoyez une pause d’une demi-heure entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
-    .fix-life-find-out = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Mettez dans le plan les heures que dure un réservoir. D’ici là, prévoyez une pause entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
+    .fix-life-find-out = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. { $timed ->
+        [yes] Cherchez sur la plaque { -generator(form: "of") } les watts « nominaux », « running » ou « rated », et mettez-les dans le plan.
+       *[no] Mettez dans le plan les heures que dure un réservoir.
+      } D’ici là, prévoyez une pause entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
 
 FUEL002 = Des étincelles peuvent mettre le feu au sol sec
     .why = Des étincelles sortent de l’échappement, et un silencieux chaud enflamme l’herbe qui le touche. Quand les feux sont interdits, les moteurs le sont peut-être aussi.

@@ -524,7 +524,7 @@ mod tests {
     fn a_life_without_an_outlet_is_a_warning_and_the_rest_a_caution() {
         let free = [("on = \"left\" # kettle", ""), ("on = \"right\" # fan", "")];
         let plugs =
-            [("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""), ("plug = \"5-15P\" # fan", "plug = \"TT-30P\"")];
+            [("plug = \"5-15P\" # kettle", "plug = \"L5-20P\""), ("plug = \"5-15P\" # fan", "plug = \"L5-20P\"")];
         let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Signal, Vec<String>)> {
             let found = findings(edits);
             let found = found.iter().filter(|it| it.code == "FIT001");
@@ -545,7 +545,7 @@ mod tests {
         let trap = [
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
-            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"TT-30R\"]\n[[box]]"),
+            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"L5-20R\"]\n[[box]]"),
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
         ];
         let each = [("dead", Signal::Warning, fan), ("dead", Signal::Caution, kettle)];

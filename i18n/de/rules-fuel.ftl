@@ -12,13 +12,22 @@ FUEL001 = { $fix ->
    *[other] Eine Tankfüllung reicht nicht bis zur nächsten Pause
   }
     .why = { $fix ->
-        [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
-        [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+        [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. { $timed ->
+            [yes] Wir kennen die Dauerleistung des Generators nicht, also haben wir für eine Tankfüllung { $tank } angenommen.
+           *[no] Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+          }
+        [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. { $timed ->
+            [yes] Wir kennen die Dauerleistung des Generators nicht, also haben wir für eine Tankfüllung { $tank } angenommen.
+           *[no] Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
+          }
         [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable } einer Tankfüllung.
        *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Kraftstoff auf einem heißen Motor fängt Feuer.
       }
     .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Schreiben Sie in den Plan, wie viele Stunden eine Tankfüllung laut Anleitung reicht. Planen Sie bis dahin in dieser Zeit eine Pause, aber nicht in der Nacht. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-find-out = { $timed ->
+        [yes] Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt, und schreiben Sie die Zahl in den Plan.
+       *[no] Schreiben Sie in den Plan, wie viele Stunden eine Tankfüllung laut Anleitung reicht.
+      } Planen Sie bis dahin in dieser Zeit eine Pause, aber nicht in der Nacht. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Betreiben Sie { $life } zuerst mit einer dafür gemachten Batterie oder der Ersatzversorgung Ihres Lieferanten. Haben Sie keines von beiden, verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 

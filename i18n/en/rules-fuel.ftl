@@ -12,15 +12,27 @@ FUEL001 = { $fix ->
    *[other] One tank runs out before the next break
   }
     .why = { $fix ->
-        [find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
-        [life-find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
+        [find-out] From { $from } to { $to } there is no break to refuel. { $timed ->
+            [yes] We do not know the generator’s running power, so for one tank we assumed { $tank }.
+           *[no] For one tank we assumed { $tank }, as in a small generator at full load.
+          }
+        [life-find-out] From { $from } to { $to } there is no break to refuel. { $timed ->
+            [yes] We do not know the generator’s running power, so for one tank we assumed { $tank }.
+           *[no] For one tank we assumed { $tank }, as in a small generator at full load.
+          }
         [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns }: where a life depends on it, count on { $usable } of a tank at most.
        *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns }, and fuel on a hot engine catches fire.
       }
     .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Before you refuel, let the stopped engine cool for { $cooling } minutes. Never refuel in the rain or near flames.
-    .fix-find-out = Put in the plan how many hours one tank lasts, as the manual says. Until then, plan a break between those times, but not at night. Before you refuel, let the stopped engine cool for { $cooling } minutes, away from rain and flames.
+    .fix-find-out = { $timed ->
+        [yes] Look for “running” or “rated” watts on the generator’s nameplate, and put them in the plan.
+       *[no] Put in the plan how many hours one tank lasts, as the manual says.
+      } Until then, plan a break between those times, but not at night. Before you refuel, let the stopped engine cool for { $cooling } minutes, away from rain and flames.
     .fix-life-pause = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Then plan a half-hour break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
-    .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Write in the plan how many hours one tank lasts. Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
+    .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. { $timed ->
+        [yes] Look for “running” or “rated” watts on the generator’s nameplate, and put them in the plan.
+       *[no] Write in the plan how many hours one tank lasts.
+      } Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
 
 FUEL002 = Sparks can set the dry ground on fire
     .why = Sparks leave the exhaust, and a hot muffler lights grass that touches it. During a fire ban, engines might be forbidden.

@@ -12,15 +12,27 @@ FUEL001 = { $fix ->
    *[other] Un { -tank } no alcanza hasta la próxima pausa
   }
     .why = { $fix ->
-        [find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
+        [find-out] De { $from } a { $to } no hay pausa para cargar combustible. { $timed ->
+            [yes] No sabemos la potencia nominal del generador, así que para un { -tank } supusimos { $tank }.
+           *[no] Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
+          }
+        [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. { $timed ->
+            [yes] No sabemos la potencia nominal del generador, así que para un { -tank } supusimos { $tank }.
+           *[no] Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
+          }
         [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }. Si de ello depende una vida, cuente con el { $usable } de un { -tank } como máximo.
        *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }, y el combustible sobre un motor caliente se incendia.
       }
     .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado. Nunca cargue con lluvia ni cerca de llamas.
-    .fix-find-out = Ponga en el plan cuántas horas dura un { -tank }, según el manual. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado, lejos de la lluvia y de las llamas.
+    .fix-find-out = { $timed ->
+        [yes] Busque en la placa del generador los vatios “running” o “rated” (nominales) y póngalos en el plan.
+       *[no] Ponga en el plan cuántas horas dura un { -tank }, según el manual.
+      } Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado, lejos de la lluvia y de las llamas.
     .fix-life-pause = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Después prevea una pausa de media hora dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
-    .fix-life-find-out = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. Ponga en el plan cuántas horas dura un { -tank }. Hasta entonces, prevea una pausa dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
+    .fix-life-find-out = Pase { $life } a una batería hecha para ello o a la reserva del proveedor, o no confíe en este generador. { $timed ->
+        [yes] Busque en la placa del generador los vatios “running” o “rated” (nominales) y póngalos en el plan.
+       *[no] Ponga en el plan cuántas horas dura un { -tank }.
+      } Hasta entonces, prevea una pausa dentro de ese tiempo, no de noche: motor parado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
 
 FUEL002 = Las chispas pueden incendiar el suelo seco
     .why = Del escape salen chispas, y el silenciador caliente prende la hierba que lo toca. Con restricciones de fuego, los motores pueden estar prohibidos.

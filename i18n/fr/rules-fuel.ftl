@@ -12,15 +12,27 @@ FUEL001 = { $fix ->
    *[other] Un réservoir se vide avant la prochaine pause
   }
     .why = { $fix ->
-        [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
-        [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+        [find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. { $timed ->
+            [yes] Nous ignorons la puissance nominale { -generator(form: "of") } et avons donc supposé { $tank } pour un réservoir.
+           *[no] Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+          }
+        [life-find-out] De { $from } à { $to }, il n’y a pas de pause pour faire le plein. { $timed ->
+            [yes] Nous ignorons la puissance nominale { -generator(form: "of") } et avons donc supposé { $tank } pour un réservoir.
+           *[no] Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
+          }
         [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } : quand une vie en dépend, comptez sur { $usable } d’un réservoir au plus.
        *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns }, et du carburant sur un moteur chaud prend feu.
       }
     .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté. Jamais de plein sous la pluie ni près d’une flamme.
-    .fix-find-out = Mettez dans le plan combien d’heures dure un réservoir, selon le manuel. D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté, loin de la pluie et des flammes.
+    .fix-find-out = { $timed ->
+        [yes] Cherchez sur la plaque { -generator(form: "of") } les watts « nominaux », « running » ou « rated », et mettez-les dans le plan.
+       *[no] Mettez dans le plan combien d’heures dure un réservoir, selon le manuel.
+      } D’ici là, prévoyez une pause entre ces heures, mais pas la nuit. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté, loin de la pluie et des flammes.
     .fix-life-pause = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Puis prévoyez une pause d’une demi-heure entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
-    .fix-life-find-out = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. Mettez dans le plan les heures que dure un réservoir. D’ici là, prévoyez une pause entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
+    .fix-life-find-out = Mettez { $life } sur une batterie faite pour cela ou sur la réserve de votre fournisseur, ou ne comptez pas sur { -generator(form: "this") }. { $timed ->
+        [yes] Cherchez sur la plaque { -generator(form: "of") } les watts « nominaux », « running » ou « rated », et mettez-les dans le plan.
+       *[no] Mettez dans le plan les heures que dure un réservoir.
+      } D’ici là, prévoyez une pause entre ces heures, pas la nuit : moteur arrêté, refroidi { $cooling } minutes, ni pluie ni flammes.
 
 FUEL002 = Des étincelles peuvent mettre le feu au sol sec
     .why = Des étincelles sortent de l’échappement, et un silencieux chaud enflamme l’herbe qui le touche. Quand les feux sont interdits, les moteurs le sont peut-être aussi.

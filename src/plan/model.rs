@@ -254,9 +254,9 @@ pub enum Stands {
     Open,
     /// Under a roof on posts, open on all sides and well above it.
     Roof,
-    /// Under a tarp or cover, an awning, a pop-up canopy or a porch, or close to a wall.
+    /// Under a tarp or cover, an awning or a pop-up canopy, or close to a wall.
     Covered,
-    /// In a tent, vehicle, trailer, shed, garage, box or pit.
+    /// In a tent, vehicle, trailer, shed, garage, porch, box or pit.
     Enclosed,
 }
 

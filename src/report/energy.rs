@@ -6,7 +6,6 @@ use crate::loads::LoadUnit;
 use crate::plan::{Answer, Generator, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 use crate::supply::Supply;
-use crate::tables::refuel::UNKNOWN_TANK;
 
 /// How many minutes a day a load without hours counts as running if it does not run for three hours or more: the limit
 /// that it stays just below.
@@ -154,10 +153,11 @@ pub(super) fn of_plan(
     let mut fuel = fuel::of_day(set, &plan.site, &day, (any_time, SHORT_RUN));
     if let Some(stretch) = &mut fuel.stretch {
         stretch.life = of_life(&runs, stretch.span);
-        if per_tank.is_none() && stretch.is_too_long() {
+        // With running times, what is unknown is the rated power, which is told apart.
+        if per_tank.is_none() && set.runtime.is_empty() && stretch.is_too_long() {
             assumed.push(Assumption {
                 field: "generator.runtime".to_owned(),
-                value: UNKNOWN_TANK.into(),
+                value: fuel::assumed_hours(set).into(),
                 why: "runtime",
             });
         }

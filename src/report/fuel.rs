@@ -227,8 +227,13 @@ fn is_known(set: &Generator) -> bool {
 /// Returns the time on one tank at this total demand, rounded down. `None` without a rated power or published running
 /// times.
 pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
-    let rate = Rate::published(set, share(set, demand)?)?;
-    Some(Hours::from_millihours(narrow(1000 * rate.below / rate.above)))
+    Some(Rate::published(set, share(set, demand)?)?.lasts())
+}
+
+/// Returns the time on one tank that counts where none can be given: 3 h, or the published time at full load if that is
+/// shorter. Rounded down.
+pub(crate) fn assumed_hours(set: &Generator) -> Hours {
+    Rate::assumed(set).lasts()
 }
 
 /// Tanks burned in an hour, as the fraction `above / below`.
@@ -246,15 +251,21 @@ impl Rate {
     /// Returns what each generator burns at this total demand in milliwatts, or the assumed rate where no running time
     /// is known.
     fn of(set: &Generator, demand: i64) -> Self {
+        let share = share(set, Power::from_milliwatts(demand));
+        share.and_then(|share| Self::published(set, share)).unwrap_or_else(|| Self::assumed(set))
+    }
+
+    /// Returns the rate where no time on one tank can be given. With an unknown rated power, full load is the most that
+    /// it can burn.
+    fn assumed(set: &Generator) -> Self {
         let unknown = Self::at(UNKNOWN_TANK);
-        let demand = Power::from_milliwatts(demand);
-        match share(set, demand) {
-            Some(share) => Self::published(set, share).unwrap_or(unknown),
-            // With an unknown rated power, full load is the most that it can burn.
-            None => Self::published(set, WHOLE.millipercent().into())
-                .filter(|full| full.exceeds(unknown))
-                .unwrap_or(unknown),
-        }
+        let full = Self::published(set, WHOLE.millipercent().into());
+        full.filter(|full| full.exceeds(unknown)).unwrap_or(unknown)
+    }
+
+    /// Returns the time on one tank, rounded down.
+    fn lasts(self) -> Hours {
+        Hours::from_millihours(narrow(1000 * self.below / self.above))
     }
 
     /// Returns the rate at this share of rated load, in thousandths of a percent. `None` without published running
@@ -476,8 +487,13 @@ mod tests {
         assert_eq!(stretch(&unknown, &loads).1, 100_000);
         let mut unknown = set();
         unknown.rated = Answer::Unknown;
+        assert_eq!(assumed_hours(&unknown), UNKNOWN_TANK);
         unknown.runtime[0].lasts = Hours::from_millihours(2000);
         assert_eq!(stretch(&unknown, &loads).1, 150_000);
+        assert_eq!(assumed_hours(&unknown), Hours::from_millihours(2000));
+        // More than 3 h at full load promises nothing while the load is no share of anything.
+        unknown.runtime[0].lasts = Hours::from_millihours(5000);
+        assert_eq!(assumed_hours(&unknown), UNKNOWN_TANK);
     }
 
     /// Each of two generators carries half of the load, from its own tank.

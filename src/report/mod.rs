@@ -18,6 +18,7 @@ mod usable;
 mod volts;
 
 pub use farther::{Farther, Place};
+pub(crate) use fuel::assumed_hours;
 pub(crate) use limits::{Feed, Shared, limits};
 pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
 pub(crate) use usable::flow;

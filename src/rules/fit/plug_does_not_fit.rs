@@ -367,11 +367,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .any(|(at, _, shape, _)| !facts.gives(at) && plug.is_some_and(|plug| shape.takes(*plug)))
     };
     let (dead, without): (Vec<Id>, Vec<Id>) = loads.into_iter().partition(dead);
-    if !without.is_empty() {
-        found.add(Signal::Caution, without, values([]), "load", values([]));
-    }
-    if !dead.is_empty() {
-        found.add(Signal::Caution, dead, values([]), "dead", values([]));
+    let depends = |id: &Id| facts.plan.load(id).is_some_and(|load| load.may_be(LoadKind::Medical));
+    for (fix, about) in [("load", without), ("dead", dead)] {
+        let (life, others): (Vec<Id>, Vec<Id>) = about.into_iter().partition(depends);
+        for (signal, about) in [(Signal::Warning, life), (Signal::Caution, others)] {
+            if !about.is_empty() {
+                found.add(signal, about, values([]), fix, values([]));
+            }
+        }
     }
     let parts: Vec<Id> = facts
         .supply
@@ -513,6 +516,40 @@ mod tests {
             let at = |look: &&crate::report::Look| look.at.as_ref() == Some(&found.about[0]);
             assert!(report.figures.looks.iter().any(|it| at(&it)), "{part} is looked at");
         }
+    }
+
+    /// No outlet takes the plug, or only one that gives nothing: a warning where somebody's health depends on the load,
+    /// or might, a wish or not. What else has the same plug stays a caution.
+    #[test]
+    fn a_life_without_an_outlet_is_a_warning_and_the_rest_a_caution() {
+        let free = [("on = \"left\" # kettle", ""), ("on = \"right\" # fan", "")];
+        let plugs =
+            [("plug = \"5-15P\" # kettle", "plug = \"L5-20P\""), ("plug = \"5-15P\" # fan", "plug = \"L5-20P\"")];
+        let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Signal, Vec<String>)> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "FIT001");
+            found.map(|it| (it.fix.key, it.signal, it.about.iter().map(ToString::to_string).collect())).collect()
+        };
+        let (kettle, fan) = (vec!["kettle".to_owned()], vec!["fan".to_owned()]);
+        let both = vec!["kettle".to_owned(), "fan".to_owned()];
+        assert_eq!(told(&[&free[..], &plugs].concat()), [("load", Signal::Caution, both)]);
+        for kind in ["kind = \"medical\"", "kind = \"unknown\""] {
+            for wanted in ["must", "wish"] {
+                let wanted = format!("wanted = \"{wanted}\"");
+                let life = [("kind = \"electronic\" # fan", kind), ("wanted = \"must\" # fan", &*wanted)];
+                let each = [("load", Signal::Warning, fan.clone()), ("load", Signal::Caution, kettle.clone())];
+                assert_eq!(told(&[&free[..], &plugs, &life].concat()), each, "{kind} {wanted}");
+            }
+        }
+        // The end of an adapter that brings 240 V takes its plug, and nothing else does.
+        let trap = [
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("[[box]]", "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"L5-20R\"]\n[[box]]"),
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ];
+        let each = [("dead", Signal::Warning, fan), ("dead", Signal::Caution, kettle)];
+        assert_eq!(told(&[&free[..], &plugs, &trap].concat()), each);
     }
 
     /// The finding names the box, or the cord ahead of it. A wish gets no finding; a breathing aid does, required or

@@ -1,8 +1,7 @@
 #![doc = include_str!("../../../i18n/en/explain/FUEL001.md")]
 
-use crate::report::Stretch;
+use crate::report::{Stretch, assumed_hours};
 use crate::rules::prelude::*;
-use crate::tables::refuel::UNKNOWN_TANK;
 
 pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
@@ -37,7 +36,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     };
     let Stretch { span, hours, burns, usable, life } = stretch;
-    let known = energy.hours_per_tank;
+    let (known, set) = (energy.hours_per_tank, &facts.plan.generator);
     let fix = match (known.is_some(), life.is_empty()) {
         (true, true) => "pause",
         (true, false) => "life-pause",
@@ -46,20 +45,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     // A load on which somebody's health depends cannot wait for the engine to cool.
     let signal = if life.is_empty() { Signal::Caution } else { Signal::Warning };
-    found.add(
-        signal,
-        life.clone(),
-        values([
-            ("from", Value::Time(span.from)),
-            ("to", Value::Time(span.to)),
-            ("stretch", (*hours).into()),
-            ("burns", (*burns).into()),
-            ("usable", (*usable).into()),
-            ("tank", known.unwrap_or(UNKNOWN_TANK).into()),
-        ]),
-        fix,
-        values([("life", Value::Parts(life.clone()))]),
-    );
+    let mut shown = values([
+        ("from", Value::Time(span.from)),
+        ("to", Value::Time(span.to)),
+        ("stretch", (*hours).into()),
+        ("burns", (*burns).into()),
+        ("usable", (*usable).into()),
+        ("tank", known.unwrap_or_else(|| assumed_hours(set)).into()),
+    ]);
+    if known.is_none() {
+        // With running times, the rated power is what is missing.
+        shown.insert("timed", Value::yes_no(!set.runtime.is_empty()));
+    }
+    found.add(signal, life.clone(), shown, fix, values([("life", Value::Parts(life.clone()))]));
 }
 
 #[cfg(test)]
@@ -187,6 +185,34 @@ mod tests {
         // At night nobody does.
         let night = text.replacen("\"08:00-10:00\", \"16:00-18:00\"", "\"20:00-22:00\", \"02:00-04:00\"", 1);
         assert!(found(&night).is_some());
+    }
+
+    /// 2 h at full load and an unknown rated power: the finding tells the hours that were counted, and asks for the
+    /// power, not for the hours that the plan has.
+    #[test]
+    fn an_unknown_power_is_asked_for_where_the_hours_are_known() {
+        let words = crate::words::Words::english();
+        let lamp = [("lamp", "\"lamp\"", 10, "\"12:00-16:00\"")];
+        let runtime = "{ load = \"100 %\", lasts = \"2 h\" }";
+        for (runtime, rated, hours, asks) in [
+            (runtime, "\"unknown\"", "2", "nameplate"),
+            ("", "\"unknown\"", "3", "hours on one tank"),
+            ("", "\"1800 W\"", "3", "hours on one tank"),
+        ] {
+            for kind in ["\"lamp\"", "\"medical\""] {
+                let mut loads = lamp;
+                loads[0].1 = kind;
+                let text = camp(runtime, &loads).replacen("rated = \"1800 W\"", &format!("rated = {rated}"), 1);
+                let long = found(&text).expect("it is found");
+                assert_eq!(value(&long, "tank"), hours, "{runtime} {rated} {kind}");
+                let said = words.finding(&long, &[]);
+                assert!(said.why.contains(&format!("{hours}\u{a0}h")), "{}", said.why);
+                let told = said.fix.contains(asks) || said.fix.contains("how many hours") && asks != "nameplate";
+                assert!(told && (asks == "nameplate") == said.fix.contains("nameplate"), "{}", said.fix);
+                let assumed = build(&plan(&text)).figures.assumed;
+                assert_eq!(assumed.iter().any(|it| it.field == "generator.runtime"), runtime.is_empty(), "{assumed:?}");
+            }
+        }
     }
 
     #[test]

@@ -17,6 +17,7 @@ pub(super) const RULE: Rule = Rule {
         &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
         &[("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         &[("kind = \"electronic\" # fan", "kind = \"unknown\"")],
+        &[("kind = \"electronic\" # fan", "kind = \"unknown\"\nbackup = true")],
     ],
     #[cfg(test)]
     spares: &[&[]],
@@ -41,6 +42,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (medical(false, true), Signal::Warning, "battery"),
         (medical(false, false), Signal::Warning, "find-out"),
         (medical(true, true), Signal::Caution, "charged"),
+        (medical(true, false), Signal::Caution, "find-out"),
     ] {
         if !about.is_empty() {
             let flames = values([("flames", FLAMES.into())]);
@@ -87,7 +89,7 @@ mod tests {
     /// 10 ft, as suppliers tell their patients (from a secondary copy).
     #[test]
     fn how_far_oxygen_stays_from_flames_is_told_where_it_is_used() {
-        for kind in ["\"medical\"", "\"medical\"\nbackup = true", "\"unknown\""] {
+        for kind in ["\"medical\"", "\"medical\"\nbackup = true", "\"unknown\"", "\"unknown\"\nbackup = true"] {
             let kind = format!("kind = {kind}");
             let said = said(&[("kind = \"electronic\" # fan", kind.as_str())]);
             let flames = |text: &&String| text.contains("flame") && text.contains("10\u{a0}ft");
@@ -105,9 +107,11 @@ mod tests {
             ("backup = false", Signal::Warning),
             ("backup = true", Signal::Caution),
         ] {
-            let kind = format!("kind = \"medical\"\n{backup}");
-            let edits = [("kind = \"electronic\" # fan", kind.as_str())];
-            assert_eq!(signals("HEALTH001", &edits), [signal], "{backup}");
+            for kind in ["medical", "unknown"] {
+                let kind = format!("kind = \"{kind}\"\n{backup}");
+                let edits = [("kind = \"electronic\" # fan", kind.as_str())];
+                assert_eq!(signals("HEALTH001", &edits), [signal], "{kind}");
+            }
         }
     }
 }

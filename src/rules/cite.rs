@@ -47,6 +47,8 @@ pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked-rotor currents of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Locked-rotor power of motors by code letter.
+pub(super) const NEC_430_7: Source = Source::new(NEC, "430.7(B)", "", Mark::Confirmed).noted("table");
 /// Generators that by design prevent their own overload, and the conductors behind them.
 pub(super) const NEC_445_12: Source = Source::new(NEC, "445.12(A), 445.13(A)", "", Mark::Secondary).noted("exception");
 /// The 30 A supply of a camper and its main breaker.

@@ -41,6 +41,8 @@ pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark
 pub(crate) const NEC_DROP: Source = Source::new(NEC, "210.19", "2023", Mark::Secondary).noted("informational");
 /// Resistance of conductors.
 pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "", "", Mark::Confirmed).noted("chapter-9-table-8");
+/// Resistance of conductors marked in mm².
+pub(super) const IEC_60228: Source = Source::new("IEC 60228", "5", "", Mark::Secondary).noted("class");
 /// Service voltage of 114 to 126 V.
 pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 /// Utilization voltage, where things are plugged in.

@@ -62,8 +62,6 @@ pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20(A)", "", Mark::Se
 pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary).noted("building-sites");
 /// No ground-fault protection is required at the large outlets of campsites.
 pub(super) const NEC_551_71: Source = Source::new(NEC, "551.71(F)", "", Mark::Secondary).noted("camper-outlets");
-/// When a generator needs no ground rod.
-pub(super) const NEC_250_34: Source = Source::new(NEC, "250.34(A)", "", Mark::Confirmed);
 /// The neutral is bonded to ground once, at the source.
 pub(super) const NEC_250_142: Source = Source::new(NEC, "250.142(B)", "", Mark::Secondary);
 /// The trip current of a class A device.

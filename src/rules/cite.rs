@@ -41,12 +41,16 @@ pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark
 pub(crate) const NEC_DROP: Source = Source::new(NEC, "210.19", "2023", Mark::Secondary).noted("informational");
 /// Resistance of conductors.
 pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "", "", Mark::Confirmed).noted("chapter-9-table-8");
+/// Resistance of conductors marked in mm².
+pub(super) const IEC_60228: Source = Source::new("IEC 60228", "5", "", Mark::Secondary).noted("class");
 /// Service voltage of 114 to 126 V.
 pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 /// Utilization voltage, where things are plugged in.
 pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked-rotor currents of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Locked-rotor power of motors by code letter.
+pub(super) const NEC_430_7: Source = Source::new(NEC, "430.7(B)", "", Mark::Confirmed).noted("table");
 /// Generators that by design prevent their own overload, and the conductors behind them.
 pub(super) const NEC_445_12: Source = Source::new(NEC, "445.12(A), 445.13(A)", "", Mark::Secondary).noted("exception");
 /// The 30 A supply of a camper and its main breaker.
@@ -58,8 +62,6 @@ pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20(A)", "", Mark::Se
 pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary).noted("construction-sites");
 /// No ground-fault protection is required at the large outlets of campsites.
 pub(super) const NEC_551_71: Source = Source::new(NEC, "551.71(F)", "", Mark::Secondary).noted("camper-outlets");
-/// When a generator needs no ground rod.
-pub(super) const NEC_250_34: Source = Source::new(NEC, "250.34(A)", "", Mark::Confirmed);
 /// The neutral is bonded to ground once, at the source.
 pub(super) const NEC_250_142: Source = Source::new(NEC, "250.142(B)", "", Mark::Secondary);
 /// The trip current of a class A device.

@@ -247,8 +247,8 @@ fn pages_give_one_amount_in_both_units() {
                 };
                 let exact = match customary {
                     "ft" => theirs * step,
-                    // A difference of 18 °F is one of 10 °C.
-                    _ if inside == "10" => theirs / 1.8,
+                    // A difference of 18 °F is one of 10 °C, and one of 10 °F is one of 5.6 °C.
+                    _ if ["10", "5.6"].contains(&inside) => theirs / 1.8,
                     _ => (theirs - 32.0) / 1.8,
                 };
                 let over = ours - exact;

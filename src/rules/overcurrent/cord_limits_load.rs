@@ -9,7 +9,7 @@ pub(super) const RULE: Rule = Rule {
     name: "cord-limits-load",
     area: "overcurrent",
     worst: Signal::Notice,
-    sources: &[cite::NEC_240_5_B3, cite::NEC_240_5_B4, cite::UL_817, cite::NEC_400_5],
+    sources: &[cite::NEC_240_5_B3, cite::NEC_240_5_B4, cite::UL_817, cite::NEC_400_5, cite::BS_7671],
     fixes: &["add-up"],
     check,
     #[cfg(test)]

@@ -11,7 +11,7 @@ pub(super) const RULE: Rule = Rule {
     name: "current-limited-fault",
     area: "overcurrent",
     worst: Signal::Caution,
-    sources: &[cite::UL_489, cite::NEC_TABLE_8, cite::PRACTICE],
+    sources: &[cite::UL_489, cite::NEC_TABLE_8, cite::IEC_60228, cite::PRACTICE],
     fixes: &["set", "look", "wire"],
     check,
     #[cfg(test)]

@@ -24,9 +24,12 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,
         cite::NEC_400_5,
+        cite::BS_7671,
         cite::NEC_400_5_A,
         cite::NEC_445_12,
         cite::NEC_551_42,
+        cite::UL_489,
+        cite::PRACTICE,
     ],
     fixes: &[
         "splitter",

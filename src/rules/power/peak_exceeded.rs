@@ -12,7 +12,7 @@ pub(super) const RULE: Rule = Rule {
     name: "peak-exceeded",
     area: "power",
     worst: Signal::Warning,
-    sources: &[cite::NEC_430_251, cite::PRACTICE],
+    sources: &[cite::NEC_430_251, cite::NEC_430_7, cite::PRACTICE],
     fixes: &[
         "alone",
         "again",

@@ -12,7 +12,7 @@ pub(super) const RULE: Rule = Rule {
     name: "blind-protection",
     area: "shock",
     worst: Signal::Danger,
-    sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
+    sources: &[cite::NEC_250_142, cite::PRACTICE],
     fixes: &[
         "plug",
         "plug-look",

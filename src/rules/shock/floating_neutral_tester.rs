@@ -8,7 +8,7 @@ pub(super) const RULE: Rule = Rule {
     name: "floating-neutral-tester",
     area: "shock",
     worst: Signal::Notice,
-    sources: &[cite::OSHA_LETTER, cite::NEC_250_34, cite::PRACTICE],
+    sources: &[cite::OSHA_LETTER, cite::PRACTICE],
     fixes: &["find-out"],
     check,
     #[cfg(test)]

@@ -16,7 +16,7 @@ pub(super) const RULE: Rule = Rule {
     name: "voltage-drop",
     area: "voltage",
     worst: Signal::Warning,
-    sources: &[cite::NEC_DROP, cite::NEC_TABLE_8, cite::C84_1, cite::C84_1_IN_USE, cite::PRACTICE],
+    sources: &[cite::NEC_DROP, cite::NEC_TABLE_8, cite::IEC_60228, cite::C84_1, cite::C84_1_IN_USE, cite::PRACTICE],
     fixes: &["thicker", "range-b", "below-b", "start", "start-alone"],
     check,
     #[cfg(test)]

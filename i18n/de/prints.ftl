@@ -73,8 +73,7 @@ print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN.
 # Inside a camper, which has its own.
 print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST im Wohnwagen drücken.
 print-short-add-up = Ampere zählen
-print-short-gfci = GFCI: vorher prüfen.
-print-short-no-gfci = Kein Stromschlag-Schutz
+print-short-gfci = GFCI: JA. Vorher prüfen.
 # Where there is least room.
 print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN

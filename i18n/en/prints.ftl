@@ -73,8 +73,7 @@ print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: none ahead. Press TEST on the camper’s own before use.
 print-short-add-up = Add up the amps
-print-short-gfci = GFCI: test it first.
-print-short-no-gfci = No GFCI
+print-short-gfci = GFCI: YES. Test first.
 # Where there is least room.
 print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO

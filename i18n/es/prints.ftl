@@ -73,10 +73,7 @@ print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: ninguno hasta aquí. Presione TEST en el de la { -camper } antes de usar.
 print-short-add-up = Sume los amperios
-print-short-gfci = GFCI: pruébelo antes.
-# "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
-# has to stand on a line of 62 mm.
-print-short-no-gfci = Sin GFCI
+print-short-gfci = GFCI: SÍ. Pruébelo antes.
 # Where there is least room.
 print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO

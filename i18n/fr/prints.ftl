@@ -73,8 +73,7 @@ print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et
 # Inside a camper, which has its own.
 print-shock-camper = GFCI : aucun en amont. Appuyez sur TEST de celui de la { -camper } avant l’usage.
 print-short-add-up = Additionnez les ampères
-print-short-gfci = GFCI : testez d’abord.
-print-short-no-gfci = Pas de GFCI
+print-short-gfci = GFCI : OUI. Testez d’abord.
 # Where there is least room.
 print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON

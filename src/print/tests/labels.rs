@@ -30,6 +30,13 @@ fn high(drawn: &[(String, f64)], of: &str, words: &str) -> f64 {
     found.unwrap_or_else(|| panic!("no {words} after {of}: {drawn:?}")).1
 }
 
+/// Returns the texts from the largest mention of `of` on: its name on its own label.
+fn named<'a>(drawn: &'a [(String, f64)], of: &str) -> &'a [(String, f64)] {
+    let mentions = drawn.iter().enumerate().filter(|(_, (text, _))| text == of);
+    let largest = mentions.max_by(|(_, (_, one)), (_, (_, other))| one.total_cmp(other));
+    &drawn[largest.unwrap_or_else(|| panic!("no {of}: {drawn:?}")).0..]
+}
+
 /// The height of capitals that people act on, at 600 mm, in millimeters: those of type of 3 mm, which is 8.5 pt.
 fn acted_on() -> f64 {
     8.5 / 7.8 * 600.0 * check::MESSAGE
@@ -42,10 +49,10 @@ fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
         let drawn = drawn(crate::plan::demo::MENDED, &stock);
         let [amps, plugs, guard] = ["16 A", "Toaster", "GFCI"].map(|words| high(&drawn, "box-right", words));
         assert!(amps > plugs && plugs >= guard, "{stock}: {amps} {plugs} {guard}");
+        let label = named(&drawn, "box-right");
+        let at = |words: &str| label.iter().position(|(text, _)| text.contains(words));
+        assert!(at("Toaster") > at("16 A"), "{stock}: {label:?}");
         // What plugs in stays on the label even if the feed, the reason and the figure for a short time do not fit.
-        let at = |words: &str| drawn.iter().rposition(|(text, _)| text.contains(words));
-        let below = at("box-right").max(at("16 A"));
-        assert!(at("Toaster") > below, "{stock}: {drawn:?}");
         for load in ["Cooler", "Fan", "Electric", "CPAP", "chargers", "Kettle"] {
             let (_, high) =
                 drawn.iter().find(|(text, _)| text.contains(load)).unwrap_or_else(|| panic!("{stock} {load}"));
@@ -56,8 +63,7 @@ fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
             assert!(found.is_none_or(|(_, high)| *high >= acted_on() - 1e-3), "{stock}: {found:?}");
         }
         // The figure for a short time, if there is room for it.
-        let of_it = &drawn[at("box-right").expect("its label")..at("box-lamp").expect("the next")];
-        let short = of_it.iter().find(|(text, _)| text == "19.2 A");
+        let short = label.iter().find(|(text, _)| text == "19.2 A");
         assert!(short.is_none_or(|(_, high)| *high <= plugs), "{stock}: {short:?} {plugs}");
     }
 }
@@ -71,8 +77,7 @@ fn every_label_says_yes_or_no_to_a_gfci() {
     let unknown = format!("{before}id = \"twist\"{twist}");
     for stock in Stock::names() {
         let said = |drawn: &[(String, f64)], of: &str| {
-            let from = drawn.iter().position(|(text, _)| text == of).unwrap_or_else(|| panic!("{stock}: {of}"));
-            let said = drawn[from..].iter().find(|(text, _)| text.starts_with("GFCI: "));
+            let said = named(drawn, of).iter().find(|(text, _)| text.starts_with("GFCI: "));
             said.map(|(text, _)| text.clone()).unwrap_or_default()
         };
         let known = drawn(mended, &stock);
@@ -173,12 +178,6 @@ fn the_generator_tells_of_its_exhaust() {
         assert!(at("DANGER") < at("2,310 W"), "{stock}");
         assert!(at("Exhaust kills") < at("2,310 W"), "{stock}");
     }
-}
-
-fn expected_height(stock: &str) -> f64 {
-    #[allow(clippy::cast_precision_loss)] // micrometres of a sheet
-    let height = Stock::named(stock).expect("a stock").height as f64;
-    height / 1000.0
 }
 
 /// Each label has its own code, which depends only on what it says.

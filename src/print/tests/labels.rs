@@ -54,9 +54,10 @@ fn the_figure_is_the_largest_and_what_plugs_in_comes_next() {
         assert!(at("Toaster") > at("16 A"), "{stock}: {label:?}");
         // What plugs in stays on the label even if the feed, the reason and the figure for a short time do not fit.
         for load in ["Cooler", "Fan", "Electric", "CPAP", "chargers", "Kettle"] {
-            let (_, high) =
-                drawn.iter().find(|(text, _)| text.contains(load)).unwrap_or_else(|| panic!("{stock} {load}"));
-            assert!(*high >= acted_on() - 1e-3, "{stock}: {load} {high}");
+            // The generator's facts name one of them too.
+            let of_load = drawn.iter().filter(|(text, _)| text.contains(load)).map(|(_, high)| *high);
+            let high = of_load.fold(0.0, f64::max);
+            assert!(high >= acted_on() - 1e-3, "{stock}: {load} {high}");
         }
         for order in ["NO APPLIANCES HERE", "ADD UP THE AMPS"] {
             let found = drawn.iter().find(|(text, _)| text == order);
@@ -113,7 +114,8 @@ fn small_labels_name_the_first_and_count_the_rest() {
     for stock in ["letter-30", "a4-24", "letter-14", "roll-12"] {
         let drawn = drawn(market, stock);
         for (first, last) in [("Card reader", "Speaker"), ("Freezer", "Battery charger"), ("Blender", "Slicer")] {
-            let text: String = drawn.iter().map(|(text, _)| text.as_str()).collect();
+            // A name may be on two lines.
+            let text = drawn.iter().map(|(text, _)| text.as_str()).collect::<Vec<_>>().join(" ");
             assert!(text.contains(first), "{stock}: {first}");
             assert!(text.contains(last) || text.contains(" more"), "{stock}: {last}");
         }

@@ -20,7 +20,7 @@ const ROOM: usize = 1_400;
 const ROWS: usize = 13;
 
 /// The characters that have room in place of one row of the diagram, and those that the end of an assumption takes.
-const ROW: usize = 170;
+const ROW: usize = 130;
 const END: usize = 40;
 
 #[derive(Debug, Serialize)]
@@ -269,7 +269,9 @@ type Assumed = (String, String);
 
 /// Returns the assumptions that page 1 has room for, and the others.
 pub(super) fn assumptions(context: &Context<'_>) -> (Vec<Assumed>, Vec<Assumed>) {
-    let mut room = ROOM + ROW * ROWS.saturating_sub(context.supply.nodes.len());
+    let ends = context.plan.cords.iter().map(|cord| cord.ends().len()).filter(|ends| *ends > 1);
+    let rows = 1 + context.plan.gear().count() + context.plan.outlets().count() + ends.sum::<usize>();
+    let mut room = ROOM + ROW * ROWS.saturating_sub(rows);
     context.words.assumptions(context.report, |_| true, false).into_iter().partition(|(_, text)| {
         let left = room.checked_sub(text.chars().count() + END);
         room = left.unwrap_or(room);

@@ -874,6 +874,7 @@ reject-ident-taken = Ein anderes Teil heißt schon so. Bitte einen anderen Namen
 reject-name-empty = Bitte tippen Sie einen Namen.
 reject-name-long = Höchstens { $most } Buchstaben, damit es auf ein Etikett passt.
 reject-name-signs = Dieses Zeichen darf nicht in einem Namen stehen.
+reject-name-letters = Wir haben keine Buchstaben, um { $characters } zu drucken. Nehmen Sie andere Buchstaben.
 reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
 reject-jacket = Etwa 12/3, SJTW 12/3, 14 AWG oder 3G1.5; oder unbekannt.
 reject-noise = Pegel, dann Abstand: 58 dBA in { example-noise-far }. Oder unbekannt.

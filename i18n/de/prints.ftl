@@ -73,8 +73,7 @@ print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN.
 # Inside a camper, which has its own.
 print-shock-camper = Schutz gegen Stromschlag (GFCI): davor keiner. Vor Gebrauch TEST im Wohnwagen drücken.
 print-short-add-up = Ampere zählen
-print-short-gfci = GFCI: vorher prüfen.
-print-short-no-gfci = Kein Stromschlag-Schutz
+print-short-gfci = GFCI: JA. Vorher prüfen.
 # Where there is least room.
 print-tiny-gfci = GFCI: JA
 print-tiny-no-gfci = GFCI: NEIN
@@ -378,6 +377,7 @@ print-cautions-generator = Am Generator
 print-cautions-people = Wo geschlafen wird
 print-cautions-gear = Kabel, Kästen und Steckdosen
 print-cautions-fuel = Kraftstoff
+print-cautions-leaving = Beim Weggehen
 print-look = Zuerst nachsehen
 print-look-then = In manchen Kästen steht „{ print-look }“. Wenn Sie es wissen, ändern Sie Ihre Antwort im Plan und prüfen Sie noch einmal.
 print-symbol-general = Warnzeichen
@@ -393,6 +393,7 @@ print-always-3 = Jedes Kabel abgerollt und nicht auf nassem Boden. Keines mit Sc
 print-always-4 = Jeder GFCI geprüft (Tasten TEST und RESET) mit einer Lampe: Sie ging aus.
 print-always-5 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
 print-always-6 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Keine Flammen.
+print-always-7 = Vor dem Weggehen: Motor aus, { $cooling } Minuten abkühlen, alle Stecker ziehen. Nie weggehen, solange er läuft.
 
 ## Berechnung
 

@@ -942,6 +942,7 @@ reject-ident-taken = Another part has that name. Pick a different one.
 reject-name-empty = Please type a name.
 reject-name-long = At most { $most } letters, so that it fits on a label.
 reject-name-signs = A name cannot have that character.
+reject-name-letters = We have no letters to print { $characters }. Use other letters.
 reject-wire = A wire size, such as 12 AWG or 2.5 mm².
 reject-jacket = Such as 12/3, SJTW 12/3, 14 AWG or 3G1.5; or unknown.
 reject-noise = Level, then distance: 58 dBA at { example-noise-far }. Or unknown.

@@ -73,8 +73,7 @@ print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: none ahead. Press TEST on the camper’s own before use.
 print-short-add-up = Add up the amps
-print-short-gfci = GFCI: test it first.
-print-short-no-gfci = No GFCI
+print-short-gfci = GFCI: YES. Test first.
 # Where there is least room.
 print-tiny-gfci = GFCI: YES
 print-tiny-no-gfci = GFCI: NO
@@ -387,6 +386,7 @@ print-cautions-generator = At the generator
 print-cautions-people = Where people sleep
 print-cautions-gear = Cords, boxes and outlets
 print-cautions-fuel = Fuel
+print-cautions-leaving = When you leave
 print-look = Look first
 print-look-then = Where it says “{ print-look }”, look. Then change your answer in the plan, and check again.
 print-symbol-general = Warning sign
@@ -402,6 +402,7 @@ print-always-3 = Uncoil every cord, and keep it off wet ground. Do not use a cut
 print-always-4 = Test every GFCI (TEST and RESET buttons) with a lamp plugged in: the lamp must go out.
 print-always-5 = Never plug a generator into a building’s wiring.
 print-always-6 = Before refueling: stop the engine and let it cool { $cooling } minutes. No flames.
+print-always-7 = Before you leave: stop the engine, let it cool { $cooling } minutes, and unplug everything. Never leave while it runs.
 
 ## Worksheet
 

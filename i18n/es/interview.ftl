@@ -886,6 +886,7 @@ reject-ident-taken = Otra parte tiene ese nombre. Elija uno distinto.
 reject-name-empty = Escriba un nombre.
 reject-name-long = Como máximo { $most } letras, para que quepa en una etiqueta.
 reject-name-signs = Ese signo no puede estar en un nombre.
+reject-name-letters = No tenemos letras para imprimir { $characters }. Use otras letras.
 reject-wire = Un calibre, como 12 AWG o 2.5 mm².
 reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
 reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, no enchufe nada en él y déjelo fuera del plan. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante. Si no conoce ninguno, pregunte a alguien que los conozca: Ctrl-C termina y guarda sus respuestas.

@@ -73,10 +73,7 @@ print-shock-unknown = GFCI: NO SE SABE. Supusimos que no. Busque TEST y RESET.
 # Inside a camper, which has its own.
 print-shock-camper = GFCI: ninguno hasta aquí. Presione TEST en el de la { -camper } antes de usar.
 print-short-add-up = Sume los amperios
-print-short-gfci = GFCI: pruébelo antes.
-# "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
-# has to stand on a line of 62 mm.
-print-short-no-gfci = Sin GFCI
+print-short-gfci = GFCI: SÍ. Pruébelo antes.
 # Where there is least room.
 print-tiny-gfci = GFCI: SÍ
 print-tiny-no-gfci = GFCI: NO
@@ -380,6 +377,7 @@ print-cautions-generator = Junto al generador
 print-cautions-people = Donde se duerme
 print-cautions-gear = Cables, cajas y { -receptacle(form: "many") }
 print-cautions-fuel = Combustible
+print-cautions-leaving = Cuando se vaya
 print-look = Mire primero
 print-look-then = Algunos recuadros dicen “{ print-look }”. Cuando lo sepa, cambie su respuesta en el plan y compruebe otra vez.
 print-symbol-general = Señal de advertencia
@@ -395,6 +393,7 @@ print-always-3 = Desenrolle cada cable, fuera del suelo mojado. No use un cable 
 print-always-4 = Pruebe cada { -gfci } (botones TEST y RESET) con una lámpara enchufada: debe apagarse.
 print-always-5 = Nunca conecte un generador a la instalación de un edificio.
 print-always-6 = Antes de cargar combustible: pare el motor y déjelo enfriar { $cooling } minutos. Sin llamas.
+print-always-7 = Antes de irse: pare el motor, déjelo enfriar { $cooling } minutos y desenchufe todo. Nunca se vaya con el motor en marcha.
 
 ## Worksheet
 

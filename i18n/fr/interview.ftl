@@ -956,6 +956,7 @@ reject-ident-taken = Une autre partie a ce nom. Choisissez-en un autre.
 reject-name-empty = Tapez un nom.
 reject-name-long = Au plus { $most } lettres, pour tenir sur une étiquette.
 reject-name-signs = Ce signe ne peut pas être dans un nom.
+reject-name-letters = Nous n’avons pas de lettres pour imprimer { $characters }. Utilisez d’autres lettres.
 reject-wire = Un calibre de fil, comme 12 AWG ou 2,5 mm².
 reject-jacket = Comme 12/3, SJTW 12/3, 14 AWG ou 3G1.5 ; ou inconnu.
 reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez. Si vous n’en connaissez aucune, demandez à quelqu’un qui les connaît : Ctrl-C arrête et garde vos réponses.

@@ -73,8 +73,7 @@ print-shock-unknown = GFCI : INCONNU. Nous avons supposé NON. Cherchez TEST et
 # Inside a camper, which has its own.
 print-shock-camper = GFCI : aucun en amont. Appuyez sur TEST de celui de la { -camper } avant l’usage.
 print-short-add-up = Additionnez les ampères
-print-short-gfci = GFCI : testez d’abord.
-print-short-no-gfci = Pas de GFCI
+print-short-gfci = GFCI : OUI. Testez d’abord.
 # Where there is least room.
 print-tiny-gfci = GFCI : OUI
 print-tiny-no-gfci = GFCI : NON
@@ -383,6 +382,7 @@ print-cautions-generator = Auprès { -generator(form: "of") }
 print-cautions-people = Où l’on dort
 print-cautions-gear = Rallonges, coffrets et prises
 print-cautions-fuel = Carburant
+print-cautions-leaving = Quand vous partez
 print-look = À vérifier d’abord
 print-look-then = Certains cadres disent « { print-look } ». Quand vous le savez, changez votre réponse dans le plan et vérifiez de nouveau.
 print-ws-no-danger = Aucune règle n’a trouvé de danger. Ce n’est pas une promesse.
@@ -393,6 +393,7 @@ print-always-3 = Déroulez chaque rallonge, hors du sol mouillé. N’utilisez n
 print-always-4 = Essayez chaque GFCI (boutons TEST et RESET) avec une lampe branchée : la lampe doit s’éteindre.
 print-always-5 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
 print-always-6 = Avant le plein : arrêtez le moteur et laissez-le refroidir { $cooling } minutes. Pas de flammes.
+print-always-7 = Avant de partir : arrêtez le moteur, laissez-le refroidir { $cooling } minutes et débranchez tout. Ne partez jamais pendant qu’il tourne.
 
 ## Worksheet
 

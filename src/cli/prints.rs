@@ -25,18 +25,18 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let (prints, report) = render(&plan, reader, &options, arguments.paper.templates.as_deref())?;
     let files = &prints.files;
     let gone = write(&arguments.into, files, &[], &prints.needless, words)?;
-    let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
-    for text in gone.into_iter().chain(told(&prints, options.card, words)) {
-        let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
-    }
-    let _ = write!(
-        output,
-        "\n{}\n{}\n",
+    // What to do comes before what was written, which is seen in the folder too.
+    let mut output = format!(
+        "{}\n{}\n",
         words.next_list(&report, width()),
         textwrap::fill(&words.count(&report), wrapping(width()))
     );
     if let Some(text) = dangers_left(&report, words) {
         let _ = writeln!(output, "{}", textwrap::fill(&text, wrapping(width())));
+    }
+    let _ = write!(output, "\n{}", wrote(&arguments.into, files.iter().map(|(name, _)| name), words));
+    for text in gone.into_iter().chain(told(&prints, options.card, words)) {
+        let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
     Ok(Done::saying(output))
 }

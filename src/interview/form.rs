@@ -3,7 +3,7 @@
 use rust_decimal::Decimal;
 
 use crate::plan::bounds::{self, Bounds, Whole};
-use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Refusal, Runtime, Span, hides};
+use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Refusal, Runtime, Span, can_print, hides};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Unit, Volume, Wire};
 use crate::tables::motors::code_letter;
 use crate::tables::shape::Receptacle;
@@ -184,6 +184,10 @@ fn name(text: &str) -> Result<(), Refusal> {
     }
     if text.chars().any(hides) {
         return Err(Refusal::new("name-signs"));
+    }
+    let strange: String = text.chars().filter(|c| !can_print(*c)).collect();
+    if !strange.is_empty() {
+        return Err(Refusal::new("name-letters").with("characters", strange));
     }
     if text.chars().count() > LONGEST_NAME {
         return Err(Refusal::new("name-long").with("most", LONGEST_NAME.to_string()));

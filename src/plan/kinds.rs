@@ -234,7 +234,11 @@ pub(super) const NAME: Shown<String> = Shown {
     typed: super::name,
     // Words in any script, with the characters that need care in TOML.
     #[cfg(test)]
-    any: || "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]".boxed(),
+    any: || {
+        let name = "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]";
+        let printed = |c: char| if crate::plan::can_print(c) { c } else { 'é' };
+        name.prop_map(move |name: String| name.chars().map(printed).collect::<String>()).boxed()
+    },
 };
 
 /// The id by which others refer to a part.

@@ -11,6 +11,7 @@ pub(crate) mod arbitrary;
 pub mod bounds;
 pub mod demo;
 mod kinds;
+mod letters;
 pub mod model;
 mod read;
 pub(crate) mod row;
@@ -18,6 +19,7 @@ pub mod store;
 mod table;
 mod write;
 
+pub use letters::can_print;
 pub use model::*;
 pub use read::{MOST_LOADS, MOST_PARTS, Problem, Problems, Refusal, lines, problem, read};
 pub use write::write;

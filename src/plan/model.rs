@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::letters::can_print;
 use crate::quantity::{Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire};
 use crate::tables::shape::{Circuit, Plug, Receptacle};
 
@@ -94,11 +95,11 @@ impl Id {
     /// The id of the generator itself in reports. Nothing else may have it.
     pub const SET: &str = "generator";
 
-    /// Returns the id with this text: 1 to [`Self::LONGEST`] letters or digits of any script, `-` or `_`, starting with
-    /// a letter or digit. `None` for any other text.
+    /// Returns the id with this text: 1 to [`Self::LONGEST`] letters or digits of any script that prints, `-` or `_`,
+    /// starting with a letter or digit. `None` for any other text.
     #[must_use]
     pub fn new(text: &str) -> Option<Self> {
-        let fine = text.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
+        let fine = text.chars().all(|c| c.is_alphanumeric() && can_print(c) || matches!(c, '-' | '_'));
         let starts = text.chars().next().is_some_and(char::is_alphanumeric);
         (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.into()))
     }
@@ -154,11 +155,11 @@ pub fn hides(c: char) -> bool {
 }
 
 /// Returns a name as plans keep it: trimmed, on one line, not empty, at most [`LONGEST_NAME`] characters long and
-/// without characters that [`hides`] rejects.
+/// without characters that [`hides`] rejects or that no print has a letter for.
 #[must_use]
 pub fn name(text: &str) -> Option<String> {
     let text = text.trim();
-    let fine = !text.is_empty() && text.chars().count() <= LONGEST_NAME && !text.chars().any(hides);
+    let fine = !text.is_empty() && text.chars().count() <= LONGEST_NAME && text.chars().all(can_print);
     fine.then(|| text.to_owned())
 }
 

@@ -3,6 +3,7 @@
 mod agree;
 mod any;
 mod card;
+mod cautions;
 mod emergency;
 mod hostile;
 mod labels;

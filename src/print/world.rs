@@ -193,6 +193,14 @@ mod tests {
         assert_eq!(world.today(None), None);
     }
 
+    /// A name is refused when it is typed, not when it is printed.
+    #[test]
+    fn a_name_may_have_what_every_face_has() {
+        for c in '\0'..=char::MAX {
+            assert_eq!(crate::plan::can_print(c), can_print(c) && c != '\n', "{c:?}");
+        }
+    }
+
     #[test]
     fn marks_that_turn_text_about_are_refused() {
         for plain in ['a', 'é', '5', '·', '●', 'Ω', 'Ж', '\u{a0}'] {

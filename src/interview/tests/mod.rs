@@ -441,6 +441,7 @@ const REJECTS: &[&str] = &[
     "name-empty",
     "name-long",
     "name-signs",
+    "name-letters",
     "wire",
     "jacket",
     "noise",

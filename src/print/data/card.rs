@@ -8,7 +8,7 @@ use super::labels::{box_headline, cord_facts, gfci_unknown, leg};
 use super::{Common, Context, choices, proofs, reachable, volts, worksheet};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, LoadKind, Outlet};
 use crate::quantity::Current;
-use crate::report::{Admits, Feed, Limit, LoadFacts, ShockState, Signal, Unplaced};
+use crate::report::{Admits, Feed, Limit, LoadFacts, Next, ShockState, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -23,6 +23,8 @@ pub(super) struct Card {
     now: String,
     /// The heading of a plan with dangers.
     danger: Option<String>,
+    /// What to do next in a plan with dangers, other than the looks.
+    next: Vec<String>,
     rows: Vec<Row>,
     /// Cords and boxes that are not plugged in.
     loose: Vec<String>,
@@ -30,6 +32,8 @@ pub(super) struct Card {
     unplaced: Option<String>,
     /// What to look at.
     looks: Vec<String>,
+    /// Whether that comes ahead of the tree, which rests on guesses until somebody has looked.
+    looks_first: bool,
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
@@ -113,6 +117,7 @@ const KEYS: &[&str] = &[
     "card-trim",
     "symbol-toxic",
     "look-first",
+    "next-title",
     "brief-hours",
     "brief-short",
     "never-title",
@@ -146,9 +151,11 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         now: say("card-now"),
         danger: (dangers > 0).then(|| context.words.with("print-card-danger", danger)),
         common: context.common("card-title", KEYS),
-        loose: loose(context, &rows),
+        loose: loose(context),
         unplaced: unplaced(context),
+        next: next(context),
         looks: looks(context),
+        looks_first: looks_first(context),
         rows,
         together: together(context),
         never_more: more(context, "never-more", sharing.never.len().saturating_sub(NEVER_SHOWN)),
@@ -214,6 +221,28 @@ fn looks(context: &Context<'_>) -> Vec<String> {
     all.take(most).map(|look| context.words.look_line(report, look)).collect()
 }
 
+/// Whether the looks come ahead of the tree: if there are dangers, and looking may clear some of them. Small cards keep
+/// their room for the tree.
+fn looks_first(context: &Context<'_>) -> bool {
+    let report = context.report;
+    large(context.options.card) && report.count(Signal::Danger) > 0 && !report.figures.looks.is_empty()
+}
+
+/// Returns what to do next in a plan with dangers, for which a small card has no room. The looks are listed below it.
+fn next(context: &Context<'_>) -> Vec<String> {
+    let report = context.report;
+    if report.count(Signal::Danger) == 0 || !large(context.options.card) {
+        return Vec::new();
+    }
+    let steps = report.figures.next.iter().zip(context.words.next(report));
+    steps.filter(|(next, _)| !matches!(next, Next::Look(_))).map(|(_, said)| said).collect()
+}
+
+/// Whether the card has room for everything. Small cards omit what a part is and what it carries for a short time.
+const fn large(size: CardSize) -> bool {
+    matches!(size, CardSize::Sheet | CardSize::Phone)
+}
+
 /// The most conflicts that the card shows. What must not run together belongs on the card itself.
 const NEVER_SHOWN: usize = 16;
 
@@ -265,9 +294,9 @@ fn unplaced(context: &Context<'_>) -> Option<String> {
     (!said.is_empty()).then(|| said.join(" "))
 }
 
-fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
+fn loose(context: &Context<'_>) -> Vec<String> {
     let gear = context.plan.gear().map(|it| it.id);
-    gear.filter(|id| rows.iter().all(|row| row.id != id.as_str()))
+    gear.filter(|id| context.feed(id).is_none())
         .map(|id| match context.report.refused(id) {
             Some(_) => format!("{id} ({})", context.say("do-not-use", &[])),
             None => id.to_string(),
@@ -358,15 +387,16 @@ impl Tree<'_> {
             self.outlet(outlet, None, &below, &mut rows);
         }
         say_once(&self.context, self.large(), &mut rows);
-        if !self.large() {
-            without_silent_ends(&mut rows);
+        // Until somebody has looked, much of the tree must not be used, and is told in few words too.
+        let guessed = looks_first(&self.context);
+        if guessed || !self.large() {
+            without_silent_ends(&mut rows, guessed);
         }
         rows
     }
 
-    /// Whether the card has room for everything. Small cards omit what a part is and what it carries for a short time.
     fn large(&self) -> bool {
-        matches!(self.context.options.card, CardSize::Sheet | CardSize::Phone)
+        large(self.context.options.card)
     }
 
     fn unwatched(&self, feed: &Feed) -> Option<String> {
@@ -550,8 +580,8 @@ fn say_once(context: &Context<'_>, large: bool, rows: &mut [Row]) {
 }
 
 /// On a small card, gives a part that must not be used a single row. The rows of its outlets go if they say nothing
-/// else and feed nothing.
-fn without_silent_ends(rows: &mut Vec<Row>) {
+/// else and feed nothing, and with `whole` those of all that it feeds.
+fn without_silent_ends(rows: &mut Vec<Row>, whole: bool) {
     let mut at = 0;
     while at < rows.len() {
         let depth = rows[at].rails.len();
@@ -559,7 +589,7 @@ fn without_silent_ends(rows: &mut Vec<Row>) {
         let fed = fed.take_while(|row| row.rails.len() > depth);
         let silent = |row: &Row| {
             let end = row.kind == "receptacle" && row.rails.len() == depth + 1;
-            end && row.stopped && row.stop.is_none() && row.loads.is_empty()
+            (end || whole) && row.stopped && row.stop.is_none() && row.loads.is_empty()
         };
         let count = fed.clone().count();
         if rows[at].stopped && fed.clone().all(silent) {

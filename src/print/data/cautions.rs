@@ -41,8 +41,6 @@ struct Caution {
     /// The warning sign and its alternative text. `None` for a notice, which is not about injury.
     symbol: Option<(&'static str, String)>,
     title: String,
-    /// The reason for a danger. Empty for anything else, and if an earlier danger gives the same reason.
-    why: String,
     fix: String,
     /// Where to look for what was only assumed: lines of the look sheet, or the places themselves.
     look: String,
@@ -52,7 +50,8 @@ const KEYS: &[&str] =
     &["cautions-stop", "cautions-always", "next-title", "look", "emergency-title", "defer", "none-found"];
 
 /// The places, each with the numbers of the messages `always-NUMBER` for what is done there at every setup.
-const PLACES: [(&str, &[usize]); 4] = [("generator", &[1, 5]), ("people", &[2]), ("gear", &[3, 4]), ("fuel", &[6])];
+const PLACES: [(&str, &[usize]); 5] =
+    [("generator", &[1, 5]), ("people", &[2]), ("gear", &[3, 4]), ("fuel", &[6]), ("leaving", &[7])];
 
 /// Returns the place where someone deals with a finding.
 fn place(code: &str, area: &str) -> &'static str {
@@ -81,14 +80,12 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             continue;
         };
         let danger = lead.signal == Signal::Danger;
-        let told = !danger || dangers.iter().any(|it: &Caution| it.why == text.why);
         let caution = Caution {
             signal: lead.signal.name(),
             word: text.signal,
             codes: rules(context, &report.codes_of(trouble)),
             symbol: symbol(lead).map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
             title: text.title,
-            why: if told { String::new() } else { text.why },
             fix: text.fix,
             look: look(context, lead, &text.look),
         };

@@ -77,6 +77,8 @@ struct Socket {
     gfci: bool,
     /// Whether there is shock protection, and where its test button is.
     shock: Option<String>,
+    /// The same for a label with little room.
+    shock_brief: Option<String>,
     /// The amounts that it shares with other receptacles.
     shared: Vec<Share>,
     /// What plugs in here.
@@ -135,10 +137,12 @@ struct Part {
     only_brief: Option<String>,
     /// What may be plugged into its one receptacle, if the plan has nothing for it and no GFCI works there.
     idle: Option<String>,
-    /// Whether a GFCI works at its one receptacle or inside a camper.
+    /// Whether a GFCI works at all its receptacles, or inside a camper.
     gfci: bool,
-    /// Whether there is shock protection there, and where its test button is.
+    /// Whether there is shock protection there, and where its test button is. `None` if its receptacles differ.
     shock: Option<String>,
+    /// The same for a label with little room.
+    shock_brief: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
     /// Names and values.
@@ -170,10 +174,7 @@ const KEYS: &[&str] = &[
     "box",
     "camper",
     "short-add-up",
-    "short-gfci",
-    "short-no-gfci",
     "tiny-gfci",
-    "tiny-no-gfci",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
@@ -387,6 +388,7 @@ fn socket(context: &Context<'_>, id: &Id, owner: Option<&Id>, outlet: Option<&Ou
         unwatched: draws.and_then(|it| context.unwatched(&it.into())),
         gfci: limit.shock.state == ShockState::Works,
         shock: Some(shock(context, limit)),
+        shock_brief: Some(shock_briefly(context, limit)),
         shared: draws.map_or_else(Vec::new, |it| shared(context, it, owner, outlet)),
         plugs: context.plugged_into(std::slice::from_ref(&limit.id)),
         plugs_first: context.first_plugged_in(id),
@@ -475,6 +477,29 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
         ShockState::None if limit.inside => context.say("shock-camper", &[]),
         ShockState::None => context.say("shock-no", &[]),
     }
+}
+
+/// The short form of [`shock`]: yes, no, or not known.
+fn shock_briefly(context: &Context<'_>, limit: &Limit) -> String {
+    let key = match limit.shock.state {
+        ShockState::Works => "short-gfci",
+        ShockState::None if gfci_unknown(context, limit) => "tiny-gfci-unknown",
+        _ => "tiny-no-gfci",
+    };
+    context.say(key, &[])
+}
+
+/// Adds to the label of a part whether shock protection works at its receptacles, if all say the same.
+fn protected<'a>(context: &Context<'_>, mut limits: impl Iterator<Item = &'a Limit>, part: Part) -> Part {
+    let Some(first) = limits.next() else {
+        return part;
+    };
+    let said = shock(context, first);
+    if !limits.all(|limit| shock(context, limit) == said) {
+        return part;
+    }
+    let gfci = first.shock.state == ShockState::Works;
+    Part { gfci, shock: Some(said), shock_brief: Some(shock_briefly(context, first)), ..part }
 }
 
 /// Returns what blinds a GFCI: a box that bonds neutral to ground, or a bonding plug.
@@ -659,6 +684,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     };
     // The flag of a cord with one end also labels that end. If there are several, each has its own label, and the flag
     // says what they share.
+    let part = protected(context, ends.iter().filter_map(|end| context.limit(end)), part);
     if let [end] = ends.as_slice()
         && let Some(limit) = context.limit(end)
     {
@@ -666,8 +692,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             long: Some(long(context, limit)),
             short: short(context, limit),
             set_by: Some(context.limit_set_by(limit)),
-            gfci: limit.shock.state == ShockState::Works,
-            shock: Some(shock(context, limit)),
             unwatched: context.unwatched(&limit.into()),
             unwatched_brief: context.unwatched_briefly(&limit.into()),
             ..part
@@ -750,8 +774,6 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     facts.extend(loads.map(|loads| (context.say("inside", &[]), loads)));
     let label = Part {
         id: part.id.to_string(),
-        gfci: inside.is_some_and(|it| it.shock.state == ShockState::Works),
-        shock: inside.map(|it| shock(context, it)),
         only: context.only(&part.id),
         only_brief: context.only_briefly(&part.id),
         word: if part.is_camper() { "camper" } else { "box" },
@@ -760,5 +782,6 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
         facts,
         ..Part::default()
     };
-    fed(context, &part.id, label)
+    let outlets = part.outlets.iter().filter_map(|outlet| context.limit(&outlet.id));
+    fed(context, &part.id, protected(context, inside.into_iter().chain(outlets), label))
 }

@@ -246,7 +246,9 @@ fn codes(document: Document, value: &mut serde_json::Value, words: &Words) {
     let all = match document {
         Document::Labels => {
             for label in value["items"].as_array_mut().into_iter().flatten() {
-                label["code"] = say(code(&[&said["common"], label])).into();
+                let digits = code(&[&said["common"], label]);
+                label["code"] = say(digits.clone()).into();
+                label["digits"] = digits.into();
             }
             code(&[&said])
         }

@@ -425,3 +425,34 @@ fn the_look_sheet_draws_what_is_looked_for() {
     let unread = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
     assert!(drawn(&[unread]).is_null());
 }
+
+/// Until somebody has looked, the card begins with what to do and what to look at, and a part that must not be used has
+/// one row with all that it feeds.
+#[test]
+fn looks_come_ahead_of_a_tree_that_rests_on_guesses() {
+    let lent = include_str!("../../../tests/plans/large/lent-box.toml");
+    let before = super::look::before_looking(lent);
+    let [one, _] = sides(&before);
+    let at = |words: &str| one.find(words).unwrap_or_else(|| panic!("no {words}: {one}"));
+    assert!(at("What to do next") < at("Look at these first"));
+    assert!(at("Exhaust is only 15 ft from people") < at("Look at these first"));
+    assert!(at("Look at these first") < at("DO NOT USE"));
+    // The outlets of the box are told with it.
+    let tree = &one[at("DO NOT USE")..];
+    assert!(!tree.contains("box1-1"), "{tree}");
+    // Nothing is moved where there are no dangers.
+    let [one, _] = sides(lent);
+    assert!(!one.contains("What to do next"), "{one}");
+}
+
+/// Small enough to send from a camp.
+#[test]
+fn card_and_labels_of_a_sound_plan_are_under_100_kb() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    for paper in [Paper::Letter, Paper::A4] {
+        let options = Options { paper, only: vec![Document::Card, Document::Labels], ..Options::default() };
+        for (name, bytes) in print(&plan, &report, &options).expect("printed") {
+            assert!(bytes.len() < 100_000, "{name} {paper:?}: {}", bytes.len());
+        }
+    }
+}

@@ -432,3 +432,24 @@ fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
     let expected = ["GFCI CORD ONLY", "GFCI CORD FIRST", "GFCI CORD FIRST", "NO", "at box-left"];
     assert_eq!(told, expected);
 }
+
+/// Page 1 has what was assumed, as far as there is room under the diagram.
+#[test]
+fn a_small_diagram_leaves_room_for_what_was_assumed() {
+    let lent = include_str!("../../../tests/plans/large/lent-box.toml");
+    let before = super::look::before_looking(lent);
+    let options = Options::default();
+    for (text, most) in [(lent, 0), (&*before, 4)] {
+        let (plan, report) = demo(text);
+        let data = template_data(&plan, &report, &Words::english(), &options).expect("data");
+        let (_, data) = data.iter().find(|(document, _)| *document == Document::Worksheet).expect("a worksheet");
+        let data: serde_json::Value = serde_json::from_str(data).expect("JSON");
+        let more = data["case"]["more"].as_str().map_or(0, |said| {
+            let digits = said.split(|c: char| !c.is_ascii_digit()).find(|digits| !digits.is_empty());
+            digits.and_then(|digits| digits.parse().ok()).unwrap_or(usize::MAX)
+        });
+        assert!(more <= most, "{more}: {}", data["case"]["more"]);
+        let first = super::legible::pages(text, Document::Worksheet, &options).swap_remove(0);
+        assert!(first.contains("Signature"), "{first}");
+    }
+}

@@ -14,12 +14,14 @@ use crate::quantity::{Power, Quantity};
 use crate::report::{ShockState, Signal, Trouble};
 use crate::supply::{Node, NodeIx, NodeKind};
 
-/// The most assumptions on this page. The others have a section of their own.
-const SHORT: usize = 6;
+/// The most characters of assumptions that this page has room for above the signature, under a diagram of [`ROWS`] rows.
+/// One that is longer than what is left is omitted here. The others have a section of their own.
+const ROOM: usize = 1_400;
+const ROWS: usize = 13;
 
-/// The most characters of assumptions that this page has room for above the signature. One that is longer than what is
-/// left is omitted.
-const ROOM: usize = 1_000;
+/// The characters that have room in place of one row of the diagram, and those that the end of an assumption takes.
+const ROW: usize = 130;
+const END: usize = 40;
 
 #[derive(Debug, Serialize)]
 pub(super) struct Case {
@@ -267,13 +269,12 @@ type Assumed = (String, String);
 
 /// Returns the assumptions that page 1 has room for, and the others.
 pub(super) fn assumptions(context: &Context<'_>) -> (Vec<Assumed>, Vec<Assumed>) {
-    let mut places = SHORT;
-    let mut room = ROOM;
+    let ends = context.plan.cords.iter().map(|cord| cord.ends().len()).filter(|ends| *ends > 1);
+    let rows = 1 + context.plan.gear().count() + context.plan.outlets().count() + ends.sum::<usize>();
+    let mut room = ROOM + ROW * ROWS.saturating_sub(rows);
     context.words.assumptions(context.report, |_| true, false).into_iter().partition(|(_, text)| {
-        let left = room.checked_sub(text.chars().count()).filter(|_| places > 0);
-        if let Some(left) = left {
-            (places, room) = (places - 1, left);
-        }
+        let left = room.checked_sub(text.chars().count() + END);
+        room = left.unwrap_or(room);
         left.is_some()
     })
 }

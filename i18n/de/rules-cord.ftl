@@ -94,4 +94,4 @@ CORD009 = { $fix ->
     .fix-box = Stecken Sie { $first } aus, und benutzen Sie den Kasten nicht. Lassen Sie ihn von einer Elektrofachkraft ansehen.
     .fix-outlet = Benutzen Sie { $first } nicht, und auch nicht den Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
     .fix-outlet-in-use = Stecken Sie aus: { $plugged }. Benutzen Sie { $first } nicht, und auch keinen Stecker, der darin war. Lassen Sie beides von einer Elektrofachkraft ansehen.
-    .fix-load = Stecken Sie { $first } aus, und benutzen Sie es nicht. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.
+    .fix-load = Stecken Sie { $first } aus, und benutzen Sie es erst wieder, wenn eine Werkstatt es angesehen hat. Ist die Steckdose dazu braun, weich oder locker, benutzen Sie auch diese nicht.

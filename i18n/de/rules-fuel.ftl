@@ -21,7 +21,7 @@ FUEL001 = { $fix ->
            *[no] Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
           }
         [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Wo ein Leben davon abhängt, rechnen Sie mit höchstens { $usable } einer Tankfüllung.
-       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Kraftstoff auf einem heißen Motor fängt Feuer.
+       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns }. Tanken am heißen Motor kann einen Brand auslösen.
       }
     .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Lassen Sie vor dem Tanken den abgestellten Motor { $cooling } Minuten abkühlen. Nicht im Regen, kein offenes Feuer.
     .fix-find-out = { $timed ->
@@ -40,5 +40,5 @@ FUEL003 = Ein Tag braucht mehr als eine Tankfüllung
         [store-propane] Ein Tag dieses Plans verbrennt { $burns }, also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
        *[other] Ein Tag dieses Plans verbrennt { $burns }, also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
       }
-    .fix-store = Lagern Sie den Ersatzkraftstoff in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Ist etwas verschüttet, gehen Sie weg, bis der Dampf abgezogen ist.
-    .fix-store-propane = Stellen Sie die Ersatzflasche aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Riecht es nach Gas, schließen Sie das Ventil, und gehen Sie weg, bis der Geruch weg ist.
+    .fix-store = Lagern Sie den Ersatzkraftstoff in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Ist etwas verschüttet, gehen Sie weg, bis der Dampf abgezogen ist: Erst dann darf der Motor an.
+    .fix-store-propane = Stellen Sie die Ersatzflasche aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor. Riecht es nach Gas, schließen Sie das Ventil, und gehen Sie weg, bis der Geruch weg ist: Erst dann darf der Motor an.

@@ -94,4 +94,4 @@ CORD009 = { $fix ->
     .fix-box = Unplug { $first }, and do not use it. Have a licensed electrician look at it.
     .fix-outlet = Do not use { $first }, or the plug that was in it. Have a licensed electrician look at it.
     .fix-outlet-in-use = Unplug { $plugged }. Do not use { $first }, or any plug that was in it. Have a licensed electrician look at it.
-    .fix-load = Unplug { $first }, and do not use it. If the outlet it was in is brown, soft or loose, do not use that either.
+    .fix-load = Unplug { $first }, and do not use it until a repair shop has looked at it. If the outlet it was in is brown, soft or loose, do not use that either.

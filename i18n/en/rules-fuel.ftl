@@ -21,7 +21,7 @@ FUEL001 = { $fix ->
            *[no] For one tank we assumed { $tank }, as in a small generator at full load.
           }
         [life-pause] The generator runs from { $from } to { $to } with no break. That takes { $burns }: where a life depends on it, count on { $usable } of a tank at most.
-       *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns }, and fuel on a hot engine catches fire.
+       *[other] The generator runs from { $from } to { $to } with no break. That takes { $burns }, and refueling a hot engine can start a fire.
       }
     .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Before you refuel, let the stopped engine cool for { $cooling } minutes. Never refuel in the rain or near flames.
     .fix-find-out = { $timed ->
@@ -43,5 +43,5 @@ FUEL003 = You burn more than one tank a day
         [store-propane] This plan burns { $burns } a day, so you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
        *[other] This plan burns { $burns } a day, so you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
       }
-    .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back until the vapor is gone.
-    .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. If you smell gas, close the valve, and get back until the smell is gone.
+    .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back until the vapor is gone: only then may the engine start.
+    .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. The engine is off and cool when you change it. If you smell gas, close the valve, and get back until the smell is gone: only then may the engine start.

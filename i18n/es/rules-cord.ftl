@@ -94,4 +94,4 @@ CORD009 = { $fix ->
     .fix-box = Desenchufe { $first } y no lo use. Haga que lo revise un { -electrician }.
     .fix-outlet = No use { $first } ni la clavija que estaba en él. Haga que lo revise un { -electrician }.
     .fix-outlet-in-use = Desenchufe { $plugged }. No use { $first } ni ninguna clavija que estaba en él. Haga que lo revise un { -electrician }.
-    .fix-load = Desenchufe { $first } y no lo use. Si el { -receptacle } donde estaba está marrón, blando o flojo, tampoco lo use.
+    .fix-load = Desenchufe { $first } y no lo use hasta que lo revise un taller. Si el { -receptacle } donde estaba está marrón, blando o flojo, tampoco lo use.

@@ -21,7 +21,7 @@ FUEL001 = { $fix ->
            *[no] Para un { -tank } supusimos { $tank }, como en un generador pequeño a plena carga.
           }
         [life-pause] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }. Si de ello depende una vida, cuente con el { $usable } de un { -tank } como máximo.
-       *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }, y el combustible sobre un motor caliente se incendia.
+       *[other] El generador funciona de { $from } a { $to } sin pausa. Eso quema { $burns }, y cargar combustible con el motor caliente puede provocar un incendio.
       }
     .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas. Antes de cargar combustible, deje enfriar { $cooling } minutos el motor parado. Nunca cargue con lluvia ni cerca de llamas.
     .fix-find-out = { $timed ->
@@ -43,5 +43,5 @@ FUEL003 = Un día necesita más de un { -tank }
         [store-propane] Este plan quema { $burns } al día: tendrá un cilindro de reserva en el campamento. El gas que escapa se arrastra por el suelo hasta cualquier cosa caliente.
        *[other] Este plan quema { $burns } al día: tendrá combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
       }
-    .fix-store = Guarde el combustible de reserva en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor parado y frío. Si se derrama, aléjese hasta que no quede vapor.
-    .fix-store-propane = Deje el cilindro de reserva de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Si huele a gas, cierre la válvula, y aléjese hasta que ya no huela.
+    .fix-store = Guarde el combustible de reserva en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor parado y frío. Si se derrama, aléjese hasta que no quede vapor: solo entonces se arranca el motor.
+    .fix-store-propane = Deje el cilindro de reserva de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cámbielo con el motor parado y frío. Si huele a gas, cierre la válvula, y aléjese hasta que ya no huela: solo entonces se arranca el motor.

@@ -94,4 +94,4 @@ CORD009 = { $fix ->
     .fix-box = Débranchez { $first } et ne vous en servez pas. Faites-le vérifier par un { -electrician }.
     .fix-outlet = Ne vous servez pas de { $first }, ni de la fiche qui y était. Faites vérifier le tout par un { -electrician }.
     .fix-outlet-in-use = Débranchez { $plugged }. Ne vous servez pas de { $first }, ni d’aucune fiche qui y était. Faites vérifier le tout par un { -electrician }.
-    .fix-load = Débranchez { $first } et ne vous en servez pas. Si sa prise est brunie, molle ou lâche, ne vous en servez pas non plus.
+    .fix-load = Débranchez { $first } et ne vous en servez pas avant qu’un réparateur l’ait vérifié. Si sa prise est brunie, molle ou lâche, ne vous en servez pas non plus.

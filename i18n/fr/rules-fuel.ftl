@@ -21,7 +21,7 @@ FUEL001 = { $fix ->
            *[no] Pour un réservoir, nous avons supposé { $tank }, comme pour un petit modèle à pleine charge.
           }
         [life-pause] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns } : quand une vie en dépend, comptez sur { $usable } d’un réservoir au plus.
-       *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns }, et du carburant sur un moteur chaud prend feu.
+       *[other] Le moteur tourne de { $from } à { $to } sans pause. Cela prend { $burns }, et faire le plein d’un moteur chaud peut mettre le feu.
       }
     .fix-pause = Prévoyez pendant ce temps une pause d’une demi-heure, mais pas la nuit, ou utilisez moins d’appareils. Avant de faire le plein, laissez refroidir { $cooling } minutes le moteur arrêté. Jamais de plein sous la pluie ni près d’une flamme.
     .fix-find-out = { $timed ->
@@ -43,5 +43,5 @@ FUEL003 = Une journée prend plus d’un réservoir
         [store-propane] Ce plan brûle { $burns } par jour : vous aurez une bouteille de réserve au campement. Le gaz qui fuit rampe au sol jusqu’à tout ce qui est chaud.
        *[other] Ce plan brûle { $burns } par jour : vous aurez du carburant de réserve au campement. Ses vapeurs rampent au sol jusqu’à tout ce qui est chaud.
       }
-    .fix-store = Gardez le carburant de réserve dans un bidon homologué, fermé, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Faites le plein moteur arrêté et refroidi. S’il en coule, éloignez-vous jusqu’à ce que les vapeurs soient dissipées.
-    .fix-store-propane = Gardez la bouteille de réserve debout, dehors, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Si cela sent le gaz, fermez le robinet, et éloignez-vous jusqu’à ce que l’odeur soit partie.
+    .fix-store = Gardez le carburant de réserve dans un bidon homologué, fermé, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Faites le plein moteur arrêté et refroidi. S’il en coule, éloignez-vous jusqu’à ce que les vapeurs soient dissipées : alors seulement, on démarre le moteur.
+    .fix-store-propane = Gardez la bouteille de réserve debout, dehors, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Changez-la moteur arrêté et refroidi. Si cela sent le gaz, fermez le robinet, et éloignez-vous jusqu’à ce que l’odeur soit partie : alors seulement, on démarre le moteur.

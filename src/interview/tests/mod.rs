@@ -467,7 +467,7 @@ const REJECTS: &[&str] = &[
 #[test]
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
-    assert!(said.contains("3,555\u{a0}W in all, but the generator gives 2,800\u{a0}W: not"));
+    assert!(said.contains("need 3,555\u{a0}W, but the generator gives 2,800\u{a0}W. They must take turns"));
     let few = COMMON.lines().take(6).collect::<Vec<_>>().join("\n");
     let (_, _, said) = answers(&script(&(few + "\nphone, lamp-string")));
     let told = said.lines().find(|line| line.contains("Your list adds up to"));

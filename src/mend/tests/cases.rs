@@ -191,7 +191,7 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
     // It is reported as staying home, not as served.
     let told = |mended: &Mended| crate::words::Words::english().tally(&mended.effect.after);
     assert_eq!((mended.effect.before.at_home, mended.effect.after.at_home), (0, 1));
-    assert!(told(&mended).ends_with("that you need and bring has an outlet, 1 thing stays at home"));
+    assert!(told(&mended).ends_with("that must run and is with you has an outlet, 1 thing stays at home"));
     let left: Vec<&str> = mended.plan.loads.iter().map(|it| it.id.as_str()).collect();
     assert_eq!(left, ["kettle"]);
     // Medical equipment is never left at home.

@@ -184,7 +184,10 @@ fn each_fuel_is_told_in_its_own_words() {
         assert!(!propane.contains(words), "{words}: {propane}");
     }
     assert!(propane.contains("cylinder") && propane.contains("smell gas"), "{propane}");
-    assert!(!propane.contains("spill") && !gasoline.contains("cylinder"));
+    for words in ["spill", "add fuel", "fuel on a hot"] {
+        assert!(!propane.contains(words), "{words}: {propane}");
+    }
+    assert!(!gasoline.contains("cylinder"));
 
     let dry = ("ground = \"wet\"", "ground = \"dry\"");
     for level in ["64.6 dBA", "67.5 dBA"] {

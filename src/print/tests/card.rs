@@ -431,7 +431,7 @@ fn the_look_sheet_draws_what_is_looked_for() {
 #[test]
 fn looks_come_ahead_of_a_tree_that_rests_on_guesses() {
     let lent = include_str!("../../../tests/plans/large/lent-box.toml");
-    let before = super::look::before_looking(lent);
+    let before = crate::rules::testing::lent_box_before();
     let [one, _] = sides(&before);
     let at = |words: &str| one.find(words).unwrap_or_else(|| panic!("no {words}: {one}"));
     assert!(at("What to do next") < at("Look at these first"));

@@ -1,8 +1,8 @@
 //! The cautions fit on one page for a sound plan and on two for a bad one.
 
 use super::legible::pages;
-use super::look::before_looking;
 use super::*;
+use crate::rules::testing::{LENT_BOX, lent_box_before};
 
 fn cautions(text: &str, paper: Paper) -> Vec<String> {
     pages(text, Document::Cautions, &Options { paper, ..Options::default() })
@@ -10,11 +10,10 @@ fn cautions(text: &str, paper: Paper) -> Vec<String> {
 
 #[test]
 fn one_page_for_a_sound_plan_and_two_for_a_bad_one() {
-    let lent = include_str!("../../../tests/plans/large/lent-box.toml");
-    let before = before_looking(lent);
+    let before = lent_box_before();
     for paper in [Paper::Letter, Paper::A4] {
         assert_eq!(cautions(crate::plan::demo::MENDED, paper).len(), 1, "{paper:?}");
-        for text in [crate::plan::demo::WEEKEND, lent, &before] {
+        for text in [crate::plan::demo::WEEKEND, LENT_BOX, &before] {
             assert!(cautions(text, paper).len() <= 2, "{paper:?}");
         }
     }

@@ -437,7 +437,7 @@ fn the_diagram_tells_of_gfcis_what_the_labels_tell() {
 #[test]
 fn a_small_diagram_leaves_room_for_what_was_assumed() {
     let lent = include_str!("../../../tests/plans/large/lent-box.toml");
-    let before = super::look::before_looking(lent);
+    let before = crate::rules::testing::lent_box_before();
     let options = Options::default();
     for (text, most) in [(lent, 0), (&*before, 4)] {
         let (plan, report) = demo(text);

@@ -91,7 +91,6 @@ look-if-altitude = der Ort { $value } hoch oder tiefer liegt
 look-if-sleepers_at = es { $value } oder mehr sind
 look-if-length = es { $value } oder weniger lang ist
 look-if-coiled = es ganz abgerollt ist
-look-if-rated = { $value } oder mehr darauf steht
 look-if-stands = der Generator im Freien oder unter einem hohen Dach steht
 look-if-co_alarm = überall einer ist, der piept
 look-if-well = alles in Ordnung ist

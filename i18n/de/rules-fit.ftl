@@ -116,7 +116,10 @@ FIT004 = { $fix ->
     .fix-no-room = Lassen Sie { $about } zu Hause, oder lassen Sie etwas anderes zu Hause, damit eine Steckdose frei wird. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } geben kann. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
-    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
+    .fix-refused = { $life ->
+        [yes] Beheben Sie zuerst, was dort nicht stimmt. Betreiben Sie es bis dahin mit einer dafür gemachten Batterie, und verlassen Sie sich nicht auf diesen Generator.
+       *[no] Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
+      }
     .fix-refused-here = Stecken Sie es stattdessen in { $free }, schreiben Sie es in den Plan, und prüfen Sie noch einmal. Oder beheben Sie zuerst, was an seiner Steckdose nicht stimmt.
 
 FIT005 = Leicht zu verwechseln: { $one } und { $other }

@@ -92,7 +92,6 @@ look-if-altitude = it is { $value } or lower
 look-if-sleepers_at = it is { $value } or more
 look-if-length = it is { $value } or shorter
 look-if-coiled = it is fully unwound
-look-if-rated = it says { $value } or more
 look-if-stands = it is in the open or under a high roof
 look-if-co_alarm = each has one that beeps
 look-if-well = it turns out well

@@ -116,7 +116,10 @@ FIT004 = { $fix ->
     .fix-no-room = Leave { $about } at home, or leave something else at home to free an outlet for it. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = First clear what is wrong there, or leave it at home.
+    .fix-refused = { $life ->
+        [yes] First clear what is wrong there. Until then, run it from a battery made for it, and do not rely on this generator.
+       *[no] First clear what is wrong there, or leave it at home.
+      }
     .fix-refused-here = Plug it in at { $free } instead, put that in the plan, and check again. Or clear what is wrong with its own outlet first.
 
 FIT005 = Easy to mix up: { $one } and { $other }

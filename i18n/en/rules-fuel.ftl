@@ -25,12 +25,12 @@ FUEL001 = { $fix ->
       }
     .fix-pause = Plan a half-hour break in that time, but not at night, or run fewer things. Before you refuel, let the stopped engine cool for { $cooling } minutes. Never refuel in the rain or near flames.
     .fix-find-out = { $timed ->
-        [yes] Look for “running” or “rated” watts on the generator’s nameplate, and put them in the plan.
+        [yes] Put in the plan the “running” or “rated” watts from the generator’s nameplate.
        *[no] Put in the plan how many hours one tank lasts, as the manual says.
       } Until then, plan a break between those times, but not at night. Before you refuel, let the stopped engine cool for { $cooling } minutes, away from rain and flames.
     .fix-life-pause = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. Then plan a half-hour break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
     .fix-life-find-out = Put { $life } on a battery made for it or your supplier’s backup, or do not rely on this generator. { $timed ->
-        [yes] Look for “running” or “rated” watts on the generator’s nameplate, and put them in the plan.
+        [yes] Put in the plan the “running” or “rated” watts from the generator’s nameplate.
        *[no] Write in the plan how many hours one tank lasts.
       } Until then, plan a break between those times, not at night: engine off, cool for { $cooling } minutes, no rain, no flames.
 

@@ -92,7 +92,6 @@ look-if-altitude = la altitud es de { $value } o menos
 look-if-sleepers_at = la distancia es de { $value } o más
 look-if-length = mide { $value } o menos
 look-if-coiled = está del todo desenrollado
-look-if-rated = dice { $value } o más
 look-if-stands = está al aire libre o bajo un techo alto
 look-if-co_alarm = hay uno en cada una y suena
 look-if-well = todo está bien

@@ -116,7 +116,10 @@ FIT004 = { $fix ->
     .fix-no-room = Deje { $about } en casa, o deje otra cosa en casa para liberarle un { -receptacle }. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que pueda dar { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa para hacerle sitio, y compruebe otra vez.
-    .fix-refused = Resuelva antes lo que está mal ahí, o déjelo en casa.
+    .fix-refused = { $life ->
+        [yes] Resuelva antes lo que está mal ahí. Hasta entonces, úselo con una batería hecha para ello, y no confíe en este generador.
+       *[no] Resuelva antes lo que está mal ahí, o déjelo en casa.
+      }
     .fix-refused-here = Enchúfelo en { $free }, anótelo en el plan y compruebe otra vez. O resuelva antes lo que está mal en su { -receptacle }.
 
 FIT005 = Fáciles de confundir: { $one } y { $other }

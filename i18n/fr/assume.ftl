@@ -96,7 +96,6 @@ look-if-altitude = l’altitude est de { $value } ou moins
 look-if-sleepers_at = la distance est de { $value } ou plus
 look-if-length = sa longueur est de { $value } ou moins
 look-if-coiled = tout est déroulé
-look-if-rated = on y lit { $value } ou plus
 look-if-stands = l’endroit est en plein air ou sous un toit haut
 look-if-co_alarm = chaque endroit en a un qui sonne
 look-if-well = tout va bien

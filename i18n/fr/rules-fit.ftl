@@ -116,7 +116,10 @@ FIT004 = { $fix ->
     .fix-no-room = Laissez { $about } à la maison, ou laissez-y autre chose pour libérer une prise. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui peut donner { $demand }, ou ne comptez pas sur { -generator(form: "this") } pour { $about }. Restez là où il y a le courant du réseau, ou utilisez l’appareil de secours de votre fournisseur. Ne changez jamais le réglage de l’appareil.
     .fix-life-room = Laissez autre chose à la maison pour faire de la place, et vérifiez de nouveau.
-    .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez cet appareil à la maison.
+    .fix-refused = { $life ->
+        [yes] Réglez d’abord ce qui ne va pas là. D’ici là, faites-le marcher sur une batterie faite pour lui, et ne comptez pas sur { -generator(form: "this") }.
+       *[no] Réglez d’abord ce qui ne va pas là, ou laissez cet appareil à la maison.
+      }
     .fix-refused-here = Branchez-le plutôt à { $free }, notez-le dans le plan et vérifiez de nouveau. Ou réglez d’abord ce qui ne va pas à sa prise.
 
 FIT005 = Faciles à confondre : { $one } et { $other }

@@ -780,7 +780,7 @@ impl Words {
                 let known = self.has(&key) && (name != "altitude" || found.value.is_some());
                 let key = if known { key.as_str() } else { "look-if-well" };
                 let value = found.value.as_ref().map_or_else(String::new, |value| match (value, name) {
-                    (Value::Amount(amount), "sleepers_at" | "rated") => self.amount(*amount, Show::AtLeast),
+                    (Value::Amount(amount), "sleepers_at") => self.amount(*amount, Show::AtLeast),
                     (Value::Amount(amount), "altitude") => self.amount(self.even_height(*amount), Show::AtMost),
                     (Value::Amount(amount), _) => self.amount(*amount, Show::AtMost),
                     (value, _) => self.value(value),

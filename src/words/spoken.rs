@@ -348,6 +348,7 @@ const RARE: &str = "ask-bought ask-bought.help ask-bought.why ask-gear-bond.row 
     assume-load-one-leg.look assume-load-voltage assume-load-voltage.look assume-night assume-no-breaker \
     assume-no-breaker.look assume-noise-load assume-people-sleep assume-people-sleep.look assume-shape-outlets \
     assume-shape-outlets.look assume-starting-code-v check-limit-bonding-plug learned-meter-compare \
+    look-clears-dangers look-clears-warnings look-if-altitude look-if-length progress-look-more \
     learned-meter-unknown learned-no-breaker may-taken note-first-line note-load-cannot-start \
     note-load-too-large only-if-generator overload-early overload-hot overload-late pick-gear-ends-done \
     pick-gear-what-split-30-four pick-load-voltage-120-240 pick-outlet-shares-own pick-outlet-trips-none \

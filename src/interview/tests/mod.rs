@@ -1191,16 +1191,18 @@ fn looking_says_how_far_one_is() {
     assert_eq!(first.progress, format!("Look 1 of {total}"));
     assert_eq!(first.dots.chars().count(), total);
     let mut before: Option<LookAt> = None;
+    let mut counted = false;
     while machine.question().key != "review" {
         let look = machine.question().look.expect("a look");
         if let Some(before) = before.filter(|before| before.more == look.more && look.at > 0) {
             assert!(look.at > before.at && look.total == before.total, "{look:?} after {before:?}");
         }
         assert!(look.at < look.total);
+        counted |= look.at > 0;
         before = Some(look);
         machine.answer(Input::Unknown).or_else(|_| machine.answer(Input::Skip)).expect("an answer");
     }
-    assert!(before.is_some_and(|last| last.at > 0));
+    assert!(counted);
 }
 
 fn say(machine: &mut Machine, line: &str) -> Result<Vec<Note>, &'static str> {

@@ -84,7 +84,8 @@ fn carries(look: &Look, plan: &Plan) -> Option<Current> {
     ends.map(|(at, ..)| supply.limit(at).short).max()
 }
 
-/// Returns the value of a field, if it is an amount, a count or a name.
+/// Returns the value of a field, if it is an amount, a count or a name. A generator's power is left out: more of it may
+/// bring more into play, so nothing is known to be gone from some figure on.
 fn value(plan: &Plan, field: &str) -> Option<Value> {
     fn amount<Q: Quantity>(of: &crate::plan::Answer<Q>) -> Option<Value> {
         of.known().map(|it| Amount::of(*it).into())
@@ -96,8 +97,6 @@ fn value(plan: &Plan, field: &str) -> Option<Value> {
     match name {
         "altitude" => amount(&plan.site.altitude),
         "sleepers_at" => amount(&plan.site.sleepers_at),
-        "rated" => amount(&plan.generator.rated),
-        "peak" => amount(&plan.generator.peak),
         "length" => amount(&cord()?.length),
         "breaker" => amount(&outlet()?.breaker),
         "wire" => cord()?.wire.known().map(|it| Value::Name(it.to_string())),

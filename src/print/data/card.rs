@@ -158,7 +158,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         looks_first: looks_first(context),
         rows,
         together: together(context),
-        never_more: more(context, "never-more", sharing.never.len().saturating_sub(NEVER_SHOWN)),
+        never_more: never_more(context),
         never: never.take(NEVER_SHOWN).collect(),
         off: context.words.off(context.report),
         warned: warned(context),
@@ -171,6 +171,16 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         stop: stop(context),
         emergencies: emergency::all(context),
     }
+}
+
+/// Says how many conflicts are not shown, and whether there might be others that nobody worked out.
+fn never_more(context: &Context<'_>) -> Option<String> {
+    let sharing = &context.report.figures.sharing;
+    let hidden = more(context, "never-more", sharing.never.len().saturating_sub(NEVER_SHOWN));
+    let partial = !sharing.families_complete && !sharing.never.is_empty();
+    let others = partial.then(|| context.say("never-unlisted", &[]));
+    let told: Vec<String> = hidden.into_iter().chain(others).collect();
+    (!told.is_empty()).then(|| told.join(" "))
 }
 
 /// Says how many items are not shown, if any.

@@ -41,8 +41,9 @@ fn names_among<'a>(report: &'a Report, set: &'a [Id]) -> impl Iterator<Item = (&
     clear.into_iter().map(|name| (name, loads.iter().any(|load| load.name == name && set.contains(&load.id))))
 }
 
-/// Whether a line has this name as words of its own.
+/// Whether a line has this name as words of its own, wherever it may break.
 fn named(line: &str, name: &str) -> bool {
+    let line = line.replace('\u{200b}', "");
     let within = |c: char| c.is_alphanumeric() || c == '-';
     line.match_indices(name).any(|(at, _)| {
         let (before, after) = (&line[..at], &line[at + name.len()..]);

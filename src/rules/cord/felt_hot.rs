@@ -1,6 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/CORD009.md")]
 
-use crate::plan::Id;
+use crate::plan::{Answer, Id, Load};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -38,13 +38,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let gear = plan.gear().filter(|it| it.from == Some(id)).map(|it| it.id);
-        let loads = plan.loads.iter().filter(|load| load.plugged_into() == Some(id));
+        // What stands there only now, with a plug that stayed cool, moves elsewhere by itself.
+        let moves = |load: &&Load| load.on.is_none() && load.hot == Some(false);
+        let loads = plan.loads.iter().filter(|load| load.plugged_into() == Some(id) && !moves(load));
         // A plug got as hot as its outlet unless the plan says that it did not. That load runs nowhere.
         let as_hot = loads.clone().filter(|load| load.hot.is_none()).map(|load| &load.id);
         let about = std::iter::once(id).chain(as_hot).cloned().collect();
         let plugged: Vec<Id> = gear.chain(loads.map(|load| &load.id)).cloned().collect();
+        let set = &plan.generator;
+        let joined = set.bonding_plug == Answer::Known(true) && set.bonding_plug_in.as_ref() == Some(id);
         if plugged.is_empty() {
-            found.add(signal(false), about, values([]), "outlet", values([]));
+            found.add(signal(joined), about, values([]), "outlet", values([]));
         } else {
             let plugged = values([("plugged", Value::Parts(plugged))]);
             found.add(signal(true), about, values([]), "outlet-in-use", plugged);
@@ -75,9 +79,15 @@ mod tests {
         assert_eq!(signal(&[front]), Some(Signal::Caution));
         let kettle = ("on = \"left\" # kettle", "on = \"front\"");
         assert_eq!(signal(&[front, kettle]), Some(Signal::Danger));
-        // What may leave it has to come out too.
+        // A bonding plug there has to come out as well.
+        let bonded = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        assert_eq!(signal(&[front, bonded, floating]), Some(Signal::Danger));
+        // What may leave it has to come out too, unless its plug stayed cool: then it is plugged in elsewhere.
         let fan = ("on = \"left\" # kettle", "now = \"front\"");
         assert_eq!(signal(&[front, fan]), Some(Signal::Danger));
+        let cool = ("on = \"left\" # kettle", "now = \"front\"\nhot = false");
+        assert_eq!(signal(&[front, cool]), Some(Signal::Caution));
         // The same for a cord or a box that is plugged into nothing.
         let cord = ("coiled = false # long", "coiled = false\nhot = true");
         let holder = ("bond = false", "bond = false\nhot = true");

@@ -188,7 +188,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let signal = if can_wait { Signal::Caution } else { Signal::Warning };
         let fix = if free.is_empty() { "refused" } else { "refused-here" };
         let planned = Value::yes_no(planned);
-        let mut shown = values([("free", Value::Parts(free)), ("planned", planned)]);
+        let life = Value::yes_no(!can_wait);
+        let mut shown = values([("free", Value::Parts(free)), ("planned", planned), ("life", life)]);
         // Clearing what is wrong there clears this too. What somebody's health depends on is always reported apart.
         let refusing = if can_wait && fix == "refused" { refusing(facts, &needs) } else { Vec::new() };
         if !refusing.is_empty() {

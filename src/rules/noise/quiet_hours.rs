@@ -19,8 +19,6 @@ pub(super) const RULE: Rule = Rule {
         // Quiet hours unknown: from 22:00 to 06:00.
         &[(QUIET, ""), (HOURS, "hours = [\"18:00-22:01\"]")],
         &[(QUIET, "quiet_hours = \"unknown\""), (HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
-        // Its own hours are on the generator, whatever battery it has.
-        &[(HOURS, "hours = [\"22:00-23:30\"]"), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         // Generator hours from 08:00 to 10:00 and from 16:00 to 20:00.
         &[(QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"), (HOURS, "hours = [\"15:59-20:00\"]")],
     ],
@@ -34,7 +32,7 @@ pub(super) const RULE: Rule = Rule {
             (QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"),
             (HOURS, "hours = [\"08:00-10:00\", \"16:00-20:00\"]"),
         ],
-        // On its battery at night, with no hours or with hours of the day.
+        // On its battery at night.
         &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
         &[("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
     ],
@@ -54,8 +52,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .loads
             .iter()
             .filter(|load| load.may_be(LoadKind::Medical) == life)
-            // Without hours, its battery carries it through the night. Hours in the plan are on the generator.
-            .filter(|load| !(life && load.backup == Answer::Known(true) && load.hours.is_empty()))
+            // Its battery carries it through the night. If its hours say otherwise, rule AIR006 finds them.
+            .filter(|load| !(life && load.backup == Answer::Known(true)))
             .filter(|load| {
                 if load.hours.is_empty() {
                     return life && !quiet.is_empty();

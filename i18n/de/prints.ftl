@@ -338,7 +338,7 @@ print-emergency-breaker-off = Löst er wieder aus: ausgeschaltet lassen und nich
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Hier nachsehen: { $site }
-print-look-how = Gehen Sie mit diesem Blatt und einer Lampe zu den Sachen, der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht.
+print-look-how = Gehen Sie mit diesem Blatt und einer Lampe zu den Sachen, der Motor ist aus. Sehen Sie nur von außen nach, öffnen Sie nichts. Haken Sie ab oder schreiben Sie auf, was Sie sehen. Was nicht zu sehen ist, bleibt leer. Raten Sie nicht. Was eine Zeile klärt, setzt die darüber voraus.
 print-look-light = Ist die Schrift blass, leuchten Sie von der Seite, drehen Sie das Teil und vergrößern Sie ein Foto.
 print-look-count = Wo mehrere Steckdosen gleich sind, zählen die Nummern in ihren Namen von links, Reihe für Reihe von oben.
 # What is asked of one outlet: $about names it.

@@ -344,7 +344,7 @@ print-emergency-breaker-off = If it trips again, leave that breaker off and use 
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Look at these: { $site }
-print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Check a box or write what you see. Leave the rest blank. Do not guess.
+print-look-how = Take this sheet and a light to the gear, with the engine off. Look only from outside, and open nothing. Check a box or write what you see. Leave the rest blank. Do not guess. What a line clears counts on those above it.
 print-look-light = If print is faint, light it from the side, turn it, and zoom in on a photo of it.
 print-look-count = Outlets that are alike are numbered from the left, row by row from the top.
 # What is asked of one outlet: $about names it.

@@ -338,7 +338,7 @@ print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use n
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = Mire esto: { $site }
-print-look-how = Lleve esta hoja y una luz hasta el equipo, con el motor parado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine.
+print-look-how = Lleve esta hoja y una luz hasta el equipo, con el motor parado. Mire solo por fuera y no abra nada. Marque o escriba lo que vea. Deje en blanco lo que no se vea. No adivine. Lo que despeja una línea cuenta con las de arriba.
 print-look-light = Si la letra apenas se ve, ilumínela de lado, gire la pieza y amplíe una foto.
 print-look-count = Donde hay varios { -receptacle(form: "many") } iguales, los números de sus nombres cuentan desde la izquierda, fila por fila desde arriba.
 # What is asked of one outlet: $about names it.

@@ -343,7 +343,7 @@ print-emergency-breaker-off = S’il se déclenche encore, laissez-le coupé et 
 ## Safety. The sheet of what to go and look at.
 
 print-look-title = À vérifier : { $site }
-print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas.
+print-look-how = Prenez cette feuille et une lampe, moteur arrêté. Regardez seulement de l’extérieur et n’ouvrez rien. Cochez ou notez ce que vous voyez. Laissez vide ce qui ne se voit pas. Ne devinez pas. Ce qu’une ligne lève compte sur celles du dessus.
 print-look-light = Si c’est peu lisible, éclairez de côté, tournez la pièce et agrandissez une photo.
 print-look-count = Quand plusieurs prises sont pareilles, les numéros de leurs noms comptent depuis la gauche, rangée par rangée depuis le haut.
 # What is asked of one outlet: $about names it.

@@ -98,7 +98,11 @@ fn value(plan: &Plan, field: &str) -> Option<Value> {
         "altitude" => amount(&plan.site.altitude),
         "sleepers_at" => amount(&plan.site.sleepers_at),
         "length" => amount(&cord()?.length),
-        "breaker" => amount(&outlet()?.breaker),
+        // Of an outlet, or the main breaker of a camper.
+        "breaker" => match outlet() {
+            Some(outlet) => amount(&outlet.breaker),
+            None => amount(&plan.holder(&Id::new(id)?)?.breaker),
+        },
         "wire" => cord()?.wire.known().map(|it| Value::Name(it.to_string())),
         "conductors" => cord()?.conductors.known().map(|it| Value::Count((*it).into())),
         _ => None,

@@ -549,6 +549,8 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
     // Wide characters are shown, but cannot be printed. A combining accent can.
     person.answers("What is it called?", "電気毛布");
     person.sees("We have no letters to print");
+    // Keys struck before the question is back are thrown away.
+    std::thread::sleep(std::time::Duration::from_millis(300));
     person.types("\u{15}cafe\u{301}\r");
     person.is_asked("What kind of appliance is it?");
     for row in person.screen.screen().rows(0, 80) {

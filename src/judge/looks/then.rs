@@ -4,7 +4,7 @@
 //! thickest wire on sale. It is tried, as everything else.
 
 use super::{Trials, reading};
-use crate::judge::unknowns::{Changes, all_answered, answer_as, cleared, counts};
+use crate::judge::unknowns::{Changes, all_answered, answer_as, cleared, counts, eased};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Current, Quantity};
 use crate::report::{Finding, Found, Look, Marking, Report, Signal};
@@ -33,7 +33,9 @@ pub(super) fn tell<F: FnMut(&Plan, Changes) -> Vec<Finding>>(
     // Rules that are not run again say nothing here.
     let judged = |it: &Finding| it.signal <= Signal::Caution && rules::find(it.code).is_some_and(counts);
     let all = report.findings.iter().enumerate();
-    let gone = all.filter(|(_, it)| judged(it) && cleared(it, &then) && !cleared(it, &now));
+    // What another finding about the same part takes the place of is not gone.
+    let is_gone = |it: &Finding, found: &[Finding]| cleared(it, found) && eased(it, &report.findings, found);
+    let gone = all.filter(|(_, it)| judged(it) && is_gone(it, &then) && !is_gone(it, &now));
     let mut gone: Vec<(usize, &Finding)> = gone.collect();
     let worst = gone.iter().map(|(_, it)| it.signal).min();
     gone.retain(|(_, it)| Some(it.signal) == worst);
@@ -153,6 +155,18 @@ mod tests {
         assert_eq!(found("12 AWG", "1000 ft"), (Some(15_000), false, false));
         assert_ne!(found("14 AWG", "1000 ft"), (Some(15_000), false, false));
         assert_eq!(found("12 AWG", "2000 ft"), (Some(15_000), false, true));
+    }
+
+    /// A box that joins neutral and ground is wrong with a floating and with a bonded generator, so no answer about the
+    /// generator is said to make it right.
+    #[test]
+    fn what_is_wrong_either_way_is_not_said_to_go() {
+        let text = crate::rules::testing::edited(&[
+            ("bond = false", "bond = true"),
+            ("neutral = \"bonded\"", "neutral = \"unknown\""),
+        ]);
+        let told = lines(&plan(&text)).join("\n");
+        assert!(!told.contains("Neutral is joined to ground inside"), "{told}");
     }
 
     /// Where loads get an outlet, they are placed again: at the height that is named, the heater has one.

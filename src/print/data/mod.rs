@@ -301,10 +301,10 @@ struct Context<'a> {
     supply: &'a Supply,
 }
 
-/// Returns how much of the generator's power the outlets in use can carry, with its name, unless it is all of it.
+/// Returns how much of the generator's power the outlets in use can carry, with its name, unless it is all or nothing.
 fn reachable(context: &Context<'_>) -> Option<(String, String)> {
     let usable = &context.report.figures.usable;
-    if usable.stranded_watts == Power::ZERO {
+    if [usable.stranded_watts, usable.reachable_watts].contains(&Power::ZERO) {
         return None;
     }
     let [reachable, rated] = [usable.reachable_watts, usable.rated_watts].map(|watts| context.capacity(watts));

@@ -8,7 +8,7 @@ mod answer;
 pub(super) use self::answer::answer_as;
 use self::answer::{answer, answer_low};
 use super::troubles::of_findings;
-use crate::plan::{self, Id, LoadKind, Plan};
+use crate::plan::{Id, Load, Plan};
 use crate::report::{Figures, Finding, Signal};
 use crate::rules::{self, Rule};
 use crate::supply::Supply;
@@ -191,8 +191,7 @@ impl Answers {
 
 /// Whether a finding is about something that must run, or that somebody's health depends on, and that has no outlet.
 pub(super) fn is_left_out(plan: &Plan, figures: &Figures, finding: &Finding) -> bool {
-    let needed =
-        |id: &Id| plan.load(id).is_some_and(|load| load.wanted == plan::Wanted::Must || load.may_be(LoadKind::Medical));
+    let needed = |id: &Id| plan.load(id).is_some_and(Load::is_needed);
     let lost = |id: &Id| figures.units(id).any(|unit| figures.sharing.without_place(&unit.id).is_some());
     finding.area == "fit" && finding.about.iter().any(|id| needed(id) && lost(id))
 }

@@ -136,7 +136,7 @@ impl<'a> Wants<'a> {
     }
 
     fn must(&self, id: &Id) -> bool {
-        self.load(id).is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
+        self.load(id).is_some_and(|(it, _)| it.is_needed())
     }
 
     /// Whether a load is on at that minute. A load without hours that runs only briefly can wait.

@@ -787,6 +787,12 @@ impl Load {
         self.hours.iter().any(|span| span.contains(minute))
     }
 
+    /// Whether it must run, or somebody's health depends on it, or might.
+    #[must_use]
+    pub fn is_needed(&self) -> bool {
+        self.wanted == Wanted::Must || self.may_be(LoadKind::Medical)
+    }
+
     /// Whether it is of this kind, or of unknown kind.
     #[must_use]
     pub fn may_be(&self, kind: LoadKind) -> bool {

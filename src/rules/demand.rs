@@ -5,7 +5,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value, Values};
 use crate::rules::Facts;
@@ -57,7 +57,7 @@ impl Need<'_> {
 
     /// Whether it counts all day because the plan gives no hours.
     pub fn any_time(&self) -> bool {
-        self.load.hours.is_empty() && (self.load.wanted == Wanted::Must || self.load.may_be(LoadKind::Medical))
+        self.load.hours.is_empty() && self.load.is_needed()
     }
 
     /// Whether it runs for three hours or more at a stretch.
@@ -73,8 +73,7 @@ impl Need<'_> {
     /// Whether it must run and cannot wait for its turn: it has hours, or runs for long, or somebody's health depends
     /// on it.
     pub fn cannot_wait(&self) -> bool {
-        (self.load.wanted == Wanted::Must || self.life())
-            && (!self.load.hours.is_empty() || self.continuous() || self.life())
+        self.load.is_needed() && (!self.load.hours.is_empty() || self.continuous() || self.life())
     }
 
     /// Whether somebody's health depends on it, or may.

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::loads::exceeds_its_plug;
-use crate::plan::{Id, Wanted};
+use crate::plan::Id;
 use crate::quantity::Current;
 use crate::report::Limit;
 use crate::rules::demand::{Need, once};
@@ -124,8 +124,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let lost = facts.figures.sharing.without_place(&need.facts.id);
         lost.is_some_and(|lost| lost.reason == reason)
     };
-    let must: Vec<Need<'_>> =
-        facts.needs().into_iter().filter(|need| need.load.wanted == Wanted::Must || need.life()).collect();
+    let must: Vec<Need<'_>> = facts.needs().into_iter().filter(|need| need.load.is_needed()).collect();
     let fed = live(facts);
     // One finding per load that is too large, because each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();

@@ -1,6 +1,6 @@
 #![doc = include_str!("../../../i18n/en/explain/FIT001.md")]
 
-use crate::plan::{Answer, DistributionBox, Id, Load, LoadKind, Wanted};
+use crate::plan::{Answer, DistributionBox, Id, Load, LoadKind};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
@@ -176,8 +176,7 @@ fn note<K: Clone + PartialEq>(places: &mut Vec<(K, Vec<Id>)>, at: &K, id: &Id) {
 fn loose(facts: &Facts<'_>) -> Vec<(Id, Vec<Id>)> {
     let mut parts = Vec::new();
     let loads = facts.plan.loads.iter();
-    let needed = loads.filter(|load| load.wanted == Wanted::Must || load.may_be(LoadKind::Medical));
-    for load in needed {
+    for load in loads.filter(|load| load.is_needed()) {
         let on = load.on.as_ref();
         if let Some(part) = on.and_then(|on| facts.supply.loose_part(facts.plan, on)) {
             note(&mut parts, part, &load.id);

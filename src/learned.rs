@@ -6,8 +6,9 @@
 
 use std::ops::Range;
 
-use crate::plan::{Cord, Id, Leg, Plan, Runtime, bounds};
+use crate::plan::{Cord, Id, Plan, Runtime, bounds};
 use crate::quantity::{ApparentPower, Current, Hours, Percent, Power, Quantity as _, Round, Voltage};
+use crate::report::sums::Adder;
 use crate::report::{Report, Signal, Value, Values};
 use crate::rules::values;
 use crate::supply::{NodeKind, Supply};
@@ -375,18 +376,10 @@ fn named(id: &Id) -> Value {
 /// Returns the most current on one leg that the plan runs at a breaker, of what may be on together.
 fn planned_at(plan: &Plan, report: &Report, breaker: &Id) -> Option<Current> {
     let supply = Supply::build(plan);
-    let (at, node) =
+    let (at, _) =
         supply.points().find(|(_, node)| node.id == *breaker && matches!(node.kind, NodeKind::Breaker { .. }))?;
-    let sharing = &report.figures.sharing;
-    let draws = |load: &Id, leg: Leg| {
-        let place = supply.receptacle(sharing.place(load)?)?;
-        let passes = supply.up(place).any(|(ix, _)| ix == at) && supply.counts_on(place).contains(&leg);
-        Some(report.figures.load(load)?.running_volt_amps).filter(|_| passes)
-    };
-    let sums = sharing.together.iter().flat_map(|set| {
-        let legs = node.legs.all().iter();
-        legs.map(move |leg| set.iter().filter_map(|load| draws(load, *leg)).sum::<ApparentPower>())
-    });
+    let adder = Adder::new(report, &supply);
+    let sums = report.figures.sharing.together.iter().map(|set| adder.running_at(at, set));
     let most = sums.max().filter(|most| *most > ApparentPower::ZERO)?;
     Some(Current::of_apparent(most, supply.volts))
 }

@@ -143,6 +143,14 @@ impl<'a> Adder<'a> {
         first_fullest(self.of_set(set))
     }
 
+    /// Returns the most that a set of loads takes at a point, running, on one leg.
+    #[must_use]
+    pub fn running_at(&self, at: NodeIx, set: &[Id]) -> ApparentPower {
+        let members = self.members(set);
+        let on_leg = |leg: &Leg| members.iter().filter(|it| self.carries(at, *leg, it)).map(Member::running).sum();
+        self.supply.node(at).legs.all().iter().map(on_leg).max().unwrap_or(ApparentPower::ZERO)
+    }
+
     fn members(&self, set: &[Id]) -> Vec<Member<'a>> {
         let figures = &self.report.figures;
         set.iter()

@@ -2,9 +2,10 @@
 //!
 //! Somebody walks up to one thing, such as the generator, a cord or a box, and reads everything it says: the unknowns
 //! of one such reading are one look. The looks cover what a danger or warning rests on, or an outlet for what must run,
-//! and then markings on the gear that a caution rests on. Those that clear a danger of exhaust come first, then those that clear the most dangers,
-//! warnings and cautions. Each look carries what goes away once it and all looks before it get the best answers.
-//! Purchases come last, because people look today and buy tomorrow. Looks are numbered in this order.
+//! and then markings on the gear that a caution rests on. Those that clear a danger of exhaust come first, then those
+//! that clear the most dangers, warnings and cautions. Each look carries what goes away once it and all looks before it
+//! get the best answers. Purchases come last, because people look today and buy tomorrow. Looks are numbered in this
+//! order.
 
 use std::collections::BTreeMap;
 
@@ -106,8 +107,8 @@ fn thing(field: &str) -> Option<Id> {
 
 /// Returns the looks for a plan, from the leading findings of its troubles: findings that another action clears go with
 /// that. Parts that certainly must not be used need no looking at. `found_with` returns the findings with other answers,
-/// which change no more than this. `served` are the findings about loads that get an outlet
-/// with the best answers to these fields.
+/// which change no more than this. `served` are the findings about loads that get an outlet with the best answers to
+/// these fields.
 pub(super) fn looks(
     plan: &Plan,
     report: &Report,
@@ -247,8 +248,9 @@ impl<F: FnMut(&Plan, Changes) -> Vec<Finding>> Trials<'_, F> {
         let (plan, served, found_with) = (self.plan, &self.served, &mut self.found_with);
         let known = self.known.entry(fields.to_vec());
         known.or_insert_with(|| {
-            let least = found_with(&all_answered(plan, fields), Changes::of_all(fields));
-            let most = answered_with_more(plan, fields).map(|more| found_with(&more, Changes::of_all(fields)));
+            let changes = Changes::of_all(fields);
+            let least = found_with(&all_answered(plan, fields), changes);
+            let most = answered_with_more(plan, fields).map(|more| found_with(&more, changes));
             let better = |it: &Vec<Finding>| Standing::of(plan, it) < Standing::of(plan, &least);
             let mut found = most.filter(better).unwrap_or(least);
             for (served, _) in served.iter().filter(|(_, by)| by.iter().all(|it| fields.contains(it))) {

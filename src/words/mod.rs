@@ -799,7 +799,7 @@ impl Words {
 
     /// Returns a height in hundreds of meters, never more, for a metric reader. Maps say no more than that.
     fn even_height(&self, height: Amount) -> Amount {
-        let hundred = rust_decimal::Decimal::ONE_HUNDRED;
+        let hundred = Decimal::ONE_HUNDRED;
         if self.units() == Units::Metric && height.unit == Unit::Metre {
             return Amount { amount: (height.amount / hundred).floor() * hundred, ..height };
         }

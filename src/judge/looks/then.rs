@@ -43,7 +43,8 @@ pub(super) fn tell<F: FnMut(&Plan, Changes) -> Vec<Finding>>(
     let gone: Vec<&Finding> = gone.into_iter().map(|(_, it)| it).collect();
 
     let mut best = all_answered(trials.plan, fields);
-    look.carries = carries(look, &best).filter(|amps| Some(*amps) > carries(look, trials.plan));
+    let assumed = carries(look, trials.plan);
+    look.carries = carries(look, &best).filter(|amps| Some(*amps) > assumed);
     let bears = |field: &String| {
         let printed =
             look.carries.is_some() && matches!(reading(field).1, Marking::Print) && !field.ends_with("outdoor");
@@ -55,10 +56,11 @@ pub(super) fn tell<F: FnMut(&Plan, Changes) -> Vec<Finding>>(
         let steps = steps.map_or(&[][..], |(_, steps)| steps);
         // With more or less power, loads may have other places.
         let places = field == "site.altitude";
+        let carried = carries(look, &best);
         let mut with = |text: &str| {
             let mut other = best.clone();
             answer_as(&mut other, field, text)?;
-            if carries(look, &other) != carries(look, &best) {
+            if carries(look, &other) != carried {
                 return None;
             }
             let found = (trials.found_with)(&other, Changes { places, ..Changes::of_all(fields) });
